@@ -1,0 +1,11 @@
+import type { Finding } from '../findings/finding.ts';
+import type { SolvedRow } from './solvedRow.ts';
+
+/** Everything that a row works out by itself, from its typed cells and the show's settings. */
+export interface RowResult {
+	readonly solved: SolvedRow;
+	/** In the order of weight: `stop`, then `look`, then `note`. */
+	readonly findings: readonly Finding[];
+	/** Whether any finding is a `stop`: such a row is left out of bench and board plans. */
+	readonly isStopped: boolean;
+}

@@ -1,0 +1,64 @@
+/** How the text of a column is read. */
+export type ColumnKind =
+	| 'text'
+	| 'edition'
+	| 'count'
+	| 'shape'
+	| 'size' // two lengths, above zero, or a listed name
+	| 'mount' // a size, `fit`, `none`, or blank
+	| 'length' // one length, above zero
+	| 'space' // one length, zero or more
+	| 'weight'; // bottom weight
+
+/** The typed columns of a row, in the order in which the CSV writes them. */
+export const columns = [
+	{ name: 'print id', kind: 'text' },
+	{ name: 'number', kind: 'text' },
+	{ name: 'title', kind: 'text' },
+	{ name: 'maker', kind: 'text' },
+	{ name: 'edition', kind: 'edition' },
+	{ name: 'copies', kind: 'count' },
+	{ name: 'shape', kind: 'shape' },
+	{ name: 'picture width', kind: 'length' },
+	{ name: 'picture height', kind: 'length' },
+	{ name: 'paper', kind: 'size' },
+	{ name: 'surface', kind: 'text' },
+	{ name: 'mount', kind: 'mount' },
+	{ name: 'mount width', kind: 'length' },
+	{ name: 'mount height', kind: 'length' },
+	{ name: 'window width', kind: 'length' },
+	{ name: 'window height', kind: 'length' },
+	{ name: 'side', kind: 'length' },
+	{ name: 'top', kind: 'length' },
+	{ name: 'bottom', kind: 'length' },
+	{ name: 'bottom weight', kind: 'weight' },
+	{ name: 'overlap', kind: 'space' },
+	{ name: 'reveal', kind: 'space' },
+	{ name: 'signing space', kind: 'space' },
+	{ name: 'inner mount', kind: 'space' },
+	{ name: 'board', kind: 'text' },
+	{ name: 'frame', kind: 'text' },
+	{ name: 'glazing', kind: 'text' },
+	{ name: 'spacer', kind: 'space' },
+	{ name: 'signed on', kind: 'text' },
+	{ name: 'price', kind: 'text' },
+	{ name: 'accepted', kind: 'text' },
+	{ name: 'wall', kind: 'text' },
+	{ name: 'hang order', kind: 'text' },
+	{ name: 'note', kind: 'text' },
+] as const satisfies readonly { name: string; kind: ColumnKind }[];
+
+/** The name of a typed column, as DEVELOPERS.md and the CSV write it. */
+export type ColumnName = (typeof columns)[number]['name'];
+
+const kinds = new Map<string, ColumnKind>(columns.map(({ name, kind }) => [name, kind]));
+
+/** How the text of a column is read. */
+export const kindOf = (column: ColumnName): ColumnKind => kinds.get(column)!;
+
+/** Whether a text names a typed column, exactly as written. */
+export const isColumnName = (text: string): text is ColumnName => kinds.has(text);
+
+/** Whether bare numbers of the column take the unit of the show or of a CSV header. */
+export const hasUnit = (column: ColumnName): boolean =>
+	['size', 'mount', 'length', 'space', 'weight'].includes(kindOf(column));

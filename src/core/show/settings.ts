@@ -1,0 +1,107 @@
+import type { Length } from '../length/length.ts';
+import type { Unit } from '../length/reading.ts';
+
+/** A width and a height, in that order. */
+export interface Size {
+	readonly width: Length;
+	readonly height: Length;
+}
+
+/** A size that the show has given a name, such as "small frame". */
+export interface NamedSize extends Size {
+	readonly name: string;
+}
+
+/**
+ * How much wider the bottom border is than the top: a share of the top (an exact fraction: 12 % is 12/100),
+ * a length, or what the optical centre asks. No weight is a share of 0.
+ */
+export type BottomWeight =
+	| { readonly kind: 'share'; readonly numerator: number; readonly denominator: number }
+	| { readonly kind: 'length'; readonly more: Length }
+	| { readonly kind: 'optical centre' };
+
+/** What the show's rules allow; each is asked only where given. Sizes hold either way round. */
+export interface Limits {
+	readonly largest?: Size;
+	readonly smallest?: Size;
+	readonly exact?: Size;
+	/** How far a mount may be from `exact`, on each side. Blank: not at all (1 µm). */
+	readonly within?: Length;
+	/** Least area of the picture, in mm². */
+	readonly pictureAreaMm2?: number;
+	/** Greatest thickness of mounts, print and undermount. */
+	readonly thickness?: Length;
+}
+
+/** A sheet of board, or a ready-cut blank, that can be bought or is there. */
+export interface Board {
+	readonly name: string;
+	readonly kind: 'sheet' | 'blank';
+	readonly width: Length;
+	readonly height: Length;
+	readonly thickness?: Length;
+	/** Whole minor units of the show's currency, for one pack. */
+	readonly price?: number;
+	readonly pack?: number;
+	readonly count?: number;
+	/** Whether the long side of a blank must lie along the grain; blank: it may be turned. */
+	readonly grain?: 'width' | 'height';
+	readonly trim?: Length;
+}
+
+/** A frame that mounts go into. */
+export interface Frame {
+	readonly name: string;
+	readonly width: Length;
+	readonly height: Length;
+	readonly depth?: Length;
+	readonly lip?: Length;
+	readonly moulding?: Length;
+	/** Weight of a metre of moulding, in kg. */
+	readonly weightKgPerMetre?: number;
+	readonly price?: number;
+	readonly count?: number;
+}
+
+/** How windows are cut. */
+export interface Bench {
+	readonly kind: 'straight edge' | 'guide' | 'guide and stops';
+	readonly greatest?: Length;
+	readonly least?: Length;
+	/** What the cutter cuts less what its guide reads. */
+	readonly correction?: number;
+	readonly overcut?: Length;
+}
+
+/** The settings of a show, read. `readSettings` makes them from what was typed. */
+export interface Settings {
+	readonly unit: Unit;
+	readonly ruler: Length;
+	readonly mountSize: Size;
+	/** The name under which the mount size was given, if it was. */
+	readonly sizes: readonly NamedSize[];
+	readonly border: Length;
+	readonly leastBorder: Length;
+	readonly bottomWeight: BottomWeight;
+	readonly overlap: Length;
+	/** The reveal asked of every row; undefined where none is. */
+	readonly reveal: Length | undefined;
+	/** Share of the smaller of side and top, in percent. */
+	readonly unevenTolerancePercent: number;
+	readonly cuttingTolerance: Length;
+	readonly hingeMargin: Length;
+	readonly innerBlankSmaller: Length;
+	readonly limits: Limits;
+	readonly boards: readonly Board[];
+	readonly sparesPercent: number;
+	readonly undermount: string | undefined;
+	readonly frames: readonly Frame[];
+	readonly bench: Bench;
+}
+
+/**
+ * The settings of a show as typed: the keys of the settings table in DEVELOPERS.md, each a text as typed, a number
+ * (mm; shares: percent), or a list or record of such. A key that is absent takes its default.
+ */
+export type TypedSettings = Readonly<Record<string, unknown>>;
