@@ -1,0 +1,75 @@
+/**
+ * The floors: what a folder may import besides itself. Everything else is a breach, packages, `node:` and type imports
+ * included. `tests/house/floors.test.ts` proves that they hold.
+ */
+const floors = {
+	core: [],
+	files: ['^src/core/', '^node_modules/papaparse/', '^node_modules/@types/papaparse/'],
+	storage: ['^src/core/', '^node_modules/idb/'],
+	workers: ['^src/core/', '^src/files/'],
+	app: [
+		'^src/(core|files|storage|workers)/',
+		'^node_modules/svelte/',
+		'^virtual:pwa-register$', // vite-plugin-pwa makes it while building
+	],
+	ui: ['^src/core/', '^node_modules/svelte/'],
+	pages: ['^src/(core|app|ui)/', '^node_modules/svelte/'],
+	cli: ['^src/(core|files)/', '^node_modules/papaparse/', '^node_modules/@types/papaparse/', '^(node:)?[a-z_/]+$'],
+};
+
+/** @type {import('dependency-cruiser').IConfiguration} */
+module.exports = {
+	forbidden: [
+		...Object.entries(floors).map(([floor, allowed]) => ({
+			name: `floor-${floor}`,
+			comment: `src/${floor} may import itself${allowed.length ? ` and ${allowed.join(' ')}` : ' only'}`,
+			severity: 'error',
+			from: { path: `^src/${floor}/` },
+			to: { pathNot: [`^src/${floor}/`, ...allowed] },
+		})),
+		{
+			name: 'no-node-in-the-app',
+			comment: 'only src/cli runs under Node',
+			severity: 'error',
+			from: { path: '^src/', pathNot: '^src/cli/' },
+			to: { dependencyTypes: ['core'] },
+		},
+		{
+			name: 'no-cycles',
+			comment: 'a cycle has no floor',
+			severity: 'error',
+			from: {},
+			to: { circular: true },
+		},
+		{
+			name: 'workers-are-started',
+			comment: 'a worker is started by its address, never imported: imported, it would run on the main thread',
+			severity: 'error',
+			from: {},
+			to: { path: '\\.worker\\.ts$' },
+		},
+		{
+			name: 'tests-stay-outside',
+			comment: 'nothing that is shipped knows the tests',
+			severity: 'error',
+			from: { path: '^src/' },
+			to: { path: '^tests/' },
+		},
+		{
+			name: 'resolves',
+			comment: 'an import that leads nowhere',
+			severity: 'error',
+			from: {},
+			to: { couldNotResolve: true, pathNot: '^virtual:' },
+		},
+	],
+	options: {
+		doNotFollow: { path: '^node_modules/' },
+		tsPreCompilationDeps: true,
+		tsConfig: { fileName: 'tsconfig.json' },
+		enhancedResolveOptions: {
+			exportsFields: ['exports'],
+			conditionNames: ['svelte', 'browser', 'import', 'types', 'default'],
+		},
+	},
+};

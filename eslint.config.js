@@ -1,0 +1,98 @@
+import js from '@eslint/js';
+import svelte from 'eslint-plugin-svelte';
+import globals from 'globals';
+import tseslint from 'typescript-eslint';
+import svelteConfig from './svelte.config.js';
+
+/** Relative imports name the file as it is on disk. */
+const importsWithEnding = {
+	selector:
+		':matches(ImportDeclaration, ExportNamedDeclaration, ExportAllDeclaration, ImportExpression)[source.value=/^\\.{1,2}\\u002F(?!.*\\.(ts|js|cjs|svelte|css|json|csv|svg|png)(\\?\\w+)?$)/]',
+	message: 'Say the whole file name: `./length.ts`.',
+};
+
+const namedExports = { selector: 'ExportDefaultDeclaration', message: 'Export by name.' };
+
+/** What makes a result depend on more than its arguments. */
+const chance = [
+	{ selector: 'NewExpression[callee.name="Date"]', message: 'core has no clock: pass the time in.' },
+	{ selector: 'CallExpression[callee.name="Date"]', message: 'core has no clock: pass the time in.' },
+];
+
+const notReady = [
+	{
+		selector: 'CallExpression[callee.type="MemberExpression"][callee.property.name=/^(only|skip|todo|skipIf|fails)$/]',
+		message: 'Every test runs, and all of them.',
+	},
+];
+
+export default tseslint.config(
+	{ ignores: ['dist/', 'dev-dist/', 'node_modules/', 'coverage/'] },
+	js.configs.recommended,
+	tseslint.configs.strictTypeChecked,
+	tseslint.configs.stylisticTypeChecked,
+	svelte.configs.recommended,
+	svelte.configs.prettier,
+	{
+		linterOptions: { reportUnusedDisableDirectives: 'error' },
+		languageOptions: {
+			parserOptions: {
+				projectService: { allowDefaultProject: ['*.config.ts'], defaultProject: 'tests/tsconfig.json' },
+				extraFileExtensions: ['.svelte'],
+			},
+		},
+		rules: {
+			'no-warning-comments': ['error', { terms: ['todo', 'fixme', 'xxx', 'hack'], location: 'anywhere' }],
+			'no-restricted-syntax': ['error', importsWithEnding, namedExports],
+			eqeqeq: 'error',
+			'@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
+			'@typescript-eslint/no-non-null-assertion': 'off', // the house says `!` where a bound is known
+			'@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true, allowBoolean: true }],
+			'@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+			'@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
+			'@typescript-eslint/no-invalid-void-type': 'off',
+			'@typescript-eslint/consistent-indexed-object-style': 'off', // `[side: string]: Length` says what the key is
+		},
+	},
+	{
+		files: ['**/*.svelte', '**/*.svelte.ts'],
+		languageOptions: {
+			globals: globals.browser,
+			parserOptions: { parser: tseslint.parser, svelteConfig },
+		},
+		rules: {
+			'svelte/no-at-html-tags': 'error',
+			// The page's policy allows no inline style; `style:name={value}` is set by script and is fine.
+			'svelte/no-inline-styles': 'error',
+			'svelte/button-has-type': 'error',
+			'prefer-const': 'off', // `$props()` and bindable state are let
+			'svelte/prefer-const': ['error', { destructuring: 'all' }],
+		},
+	},
+	{
+		files: ['src/core/**/*.ts'],
+		rules: {
+			'no-restricted-syntax': ['error', importsWithEnding, namedExports, ...chance],
+			'no-restricted-properties': [
+				'error',
+				{ object: 'Math', property: 'random', message: 'core leaves nothing to chance: pass the number in.' },
+				{ object: 'Date', property: 'now', message: 'core has no clock: pass the time in.' },
+			],
+			'no-restricted-globals': ['error', 'console', 'performance', 'crypto', 'process', 'setTimeout', 'fetch'],
+		},
+	},
+	{
+		files: ['tests/**/*.ts'],
+		rules: { 'no-restricted-syntax': ['error', importsWithEnding, ...notReady] },
+	},
+	{
+		// Tools ask these for a default export.
+		files: ['*.config.ts', '*.config.js', 'tests/unit/browserCompile.ts'],
+		rules: { 'no-restricted-syntax': ['error', importsWithEnding] },
+	},
+	{
+		files: ['**/*.js', '**/*.cjs'],
+		extends: [tseslint.configs.disableTypeChecked],
+		languageOptions: { globals: globals.node },
+	},
+);

@@ -1,0 +1,115 @@
+// Runs everything and says the sum. `npm test` runs all of it, `npm run check` what needs no test, `npm run soak` the
+// properties over many more rows, each time from another seed.
+import { spawn } from 'node:child_process';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+/** How many of something went well and how many did not. */
+interface Sum {
+	readonly passed: number;
+	readonly failed: number;
+}
+
+/** A tool that passes or fails as a whole; what it says is shown only when it fails. */
+type Check = readonly [name: string, tool: string, ...args: string[]];
+
+const checks: readonly Check[] = [
+	['types of the app', 'svelte-check', '--tsconfig', 'tsconfig.json', '--fail-on-warnings', '--output', 'human'],
+	['lint', 'eslint', '.', '--max-warnings', '0'],
+	['types of core', 'tsc', '-p', 'src/core'],
+	['types of the workers', 'tsc', '-p', 'src/workers'],
+	['types of the command line', 'tsc', '-p', 'src/cli'],
+	['types of the tests', 'tsc', '-p', 'tests'],
+	['floors', 'depcruise', 'src', 'tests', '--config', '.dependency-cruiser.cjs'],
+	['format', 'prettier', '--check', '.', '--log-level', 'warn'],
+];
+
+/** How a process ended, and what it said if it was not let speak for itself. */
+interface Ended {
+	readonly code: number;
+	readonly said: string;
+}
+
+function run(tool: string, args: readonly string[], isShown: boolean, env: NodeJS.ProcessEnv = {}): Promise<Ended> {
+	return new Promise((resolve) => {
+		const child = spawn(join(root, 'node_modules/.bin', tool), args, {
+			cwd: root,
+			env: { ...process.env, ...env },
+			stdio: ['ignore', isShown ? 'inherit' : 'pipe', isShown ? 'inherit' : 'pipe'],
+		});
+		let said = '';
+		const listen = (text: string) => (said += text);
+		child.stdout?.setEncoding('utf8').on('data', listen);
+		child.stderr?.setEncoding('utf8').on('data', listen);
+		child.on('error', (cause) => resolve({ code: 1, said: `${said}\n${cause.message}` }));
+		child.on('close', (code) => resolve({ code: code ?? 1, said }));
+	});
+}
+
+async function passes([name, tool, ...args]: Check): Promise<boolean> {
+	const start = performance.now();
+	const { code, said } = await run(tool, args, false);
+	const seconds = ((performance.now() - start) / 1000).toFixed(1);
+	console.log(`${code === 0 ? 'passed' : 'FAILED'}  ${name} (${seconds} s)`);
+	if (code !== 0) console.log(said.trimEnd());
+	return code === 0;
+}
+
+/** Runs the checks, two at a time. */
+async function runChecks(list: readonly Check[]): Promise<Sum> {
+	const waiting = [...list];
+	let passed = 0;
+	const worker = async () => {
+		for (let check = waiting.shift(); check; check = waiting.shift()) if (await passes(check)) passed++;
+	};
+	await Promise.all([worker(), worker()]);
+	return { passed, failed: list.length - passed };
+}
+
+/** Runs some of the vitest projects. A run that ends badly without a failed test counts as one failure. */
+async function runTests(projects: readonly string[], env?: NodeJS.ProcessEnv): Promise<Sum> {
+	const folder = await mkdtemp(join(tmpdir(), 'evenhang-tests-'));
+	const report = join(folder, 'report.json');
+	const args = ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+	const { code } = await run('vitest', [...args, ...projects.flatMap((name) => ['--project', name])], true, env);
+	try {
+		const { numPassedTests: passed, numTotalTests: total } = JSON.parse(await readFile(report, 'utf8')) as {
+			numPassedTests: number;
+			numTotalTests: number;
+		};
+		const notPassed = total - passed; // a test that was passed over did not pass
+		return { passed, failed: notPassed === 0 && code !== 0 ? 1 : notPassed };
+	} catch {
+		console.log(`No report came from the tests of ${projects.join(', ')}.`);
+		return { passed: 0, failed: 1 };
+	} finally {
+		await rm(folder, { recursive: true, force: true });
+	}
+}
+
+async function runAll(): Promise<Sum[]> {
+	const sums = [await runChecks(checks), await runTests(['unit', 'published', 'house'])];
+	const built = await runChecks([['build', 'vite', 'build']]);
+	sums.push(built);
+	if (built.failed === 0) sums.push(await runTests(['browser']));
+	return sums;
+}
+
+async function runAsked(what: string): Promise<Sum[]> {
+	if (what === 'all') return runAll();
+	if (what === 'check') return [await runChecks(checks)];
+	if (what === 'soak') return [await runTests(['unit', 'published'], { EVENHANG_SOAK: '1' })];
+	throw new RangeError(`there is no run "${what}": all, check or soak`);
+}
+
+const start = performance.now();
+const sums = await runAsked(process.argv[2] ?? 'all');
+const passed = sums.reduce((sum, part) => sum + part.passed, 0);
+const failed = sums.reduce((sum, part) => sum + part.failed, 0);
+console.log(`${((performance.now() - start) / 1000).toFixed(0)} s`);
+console.log(`${passed} passed, ${failed} failed`);
+process.exitCode = failed === 0 ? 0 : 1;

@@ -1,0 +1,41 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+	test: {
+		projects: [
+			{
+				// Runes are compiled as in the browser, where `$derived` remembers; for a server it would not.
+				plugins: [svelte()],
+				resolve: { conditions: ['browser'] },
+				define: { __VERSION__: JSON.stringify('test') },
+				test: {
+					name: 'unit',
+					include: ['tests/unit/**/*.test.ts'],
+					environment: './tests/unit/browserCompile.ts',
+					setupFiles: ['./tests/unit/setup.ts'],
+					sequence: { groupOrder: 0 },
+				},
+			},
+			{ test: { name: 'published', include: ['tests/published/**/*.test.ts'], sequence: { groupOrder: 1 } } },
+			{
+				test: {
+					name: 'house',
+					include: ['tests/house/**/*.test.ts'],
+					testTimeout: 60_000,
+					sequence: { groupOrder: 2 },
+				},
+			},
+			{
+				test: {
+					name: 'browser',
+					include: ['tests/browser/**/*.test.ts'],
+					testTimeout: 60_000,
+					hookTimeout: 120_000,
+					fileParallelism: false, // one Chromium at a time: two would slow each other past their patience
+					sequence: { groupOrder: 3 },
+				},
+			},
+		],
+	},
+});
