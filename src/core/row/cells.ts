@@ -1,0 +1,70 @@
+import type { Length } from '../length/length.ts';
+import type { BottomWeight, Size } from '../show/settings.ts';
+
+/** Width to height, as a fraction in lowest terms or not: 3:2 is 3/2. Both whole and above zero. */
+export interface Shape {
+	readonly numerator: number;
+	readonly denominator: number;
+}
+
+/** What the mount cell says: nothing (the show's size), cut to suit the borders, no mount, or a size of its own. */
+export type MountCell =
+	| { readonly kind: 'show' }
+	| { readonly kind: 'fit' }
+	| { readonly kind: 'none' }
+	| { readonly kind: 'size'; readonly size: Size };
+
+/** The sizes and borders that a row may type or work out. */
+export const sizeKeys = [
+	'mountWidth',
+	'mountHeight',
+	'windowWidth',
+	'windowHeight',
+	'pictureWidth',
+	'pictureHeight',
+	'side',
+	'top',
+	'bottom',
+] as const;
+
+/** A size or border of a row. */
+export type SizeKey = (typeof sizeKeys)[number];
+
+/** The sizes and borders that were typed and could be read. */
+export type TypedSizes = { readonly [Key in SizeKey]: Length | undefined };
+
+/** The cells of a row that its geometry follows from, read; undefined where blank. */
+export interface Cells extends TypedSizes {
+	readonly mount: MountCell;
+	readonly shape: Shape | undefined;
+	readonly bottomWeight: BottomWeight | undefined;
+	/** Per side. */
+	readonly overlap: Length | undefined;
+	/** Per side; zero counts as blank, and takes away the show's. */
+	readonly reveal: Length | undefined;
+	readonly signingSpace: Length | undefined;
+	/** How far an inner mount shows inside the window, per side. */
+	readonly innerMount: Length | undefined;
+	readonly paper: Size | undefined;
+}
+
+/** A row in which nothing was typed. */
+export const blankCells: Cells = {
+	mountWidth: undefined,
+	mountHeight: undefined,
+	windowWidth: undefined,
+	windowHeight: undefined,
+	pictureWidth: undefined,
+	pictureHeight: undefined,
+	side: undefined,
+	top: undefined,
+	bottom: undefined,
+	mount: { kind: 'show' },
+	shape: undefined,
+	bottomWeight: undefined,
+	overlap: undefined,
+	reveal: undefined,
+	signingSpace: undefined,
+	innerMount: undefined,
+	paper: undefined,
+};
