@@ -1,0 +1,115 @@
+import { addFractions, type Fraction, timesRounded } from './fraction.ts';
+import { greatestLength, type Length, length } from './length.ts';
+import { numberAt, unsureProblem } from './quantity.ts';
+import type { Problem, Reading, Unit } from './reading.ts';
+import { type Token, tokenize, type TypedUnit } from './tokens.ts';
+
+/** What a typed length is read by. */
+export interface LengthContext {
+	/** The unit of a bare number. For the other length of a size that has a bare fraction, inches. */
+	readonly unit: Unit;
+	/** Whether the unit was stated for this very cell (by a CSV header): then a bare fraction is not inches by itself. */
+	readonly isUnitStated?: boolean;
+	/** Whether zero is read: for an overlap, a reveal, a space. A size or border is above zero. */
+	readonly allowZero?: boolean;
+}
+
+/** A length as read. */
+export interface ReadLength {
+	readonly length: Length;
+	/** Whether it was a fraction without a unit, which is inches and makes the other length of its size inches. */
+	readonly isBareFraction: boolean;
+}
+
+/** Nanometres in each unit. 1 in is 25.4 mm exactly (international inch, 1959). */
+const nanometres: Readonly<Record<TypedUnit, bigint>> = {
+	mm: 1_000_000n,
+	cm: 10_000_000n,
+	m: 1_000_000_000n,
+	in: 25_400_000n,
+	ft: 304_800_000n,
+};
+
+/** A number and unit as typed, before it becomes a length. */
+export interface TypedLength {
+	/** In `unit`; in feet and inches, inches. */
+	readonly value: Fraction;
+	readonly isNegative: boolean;
+	readonly isFraction: boolean;
+	/** Undefined where none was typed. */
+	readonly unit: TypedUnit | undefined;
+}
+
+/**
+ * Reads one length as people type it: `70`, `7,5 cm`, `2.625"`, `2 5/8 in`, `2⅝`, `1'4"`. It is rounded to 1 nm.
+ * A bare number is in the unit of the context; a bare fraction is inches.
+ */
+export function parseLength(text: string, context: LengthContext): Reading<ReadLength> {
+	const pieces = tokenize(text);
+	const unsure = unsureProblem(pieces, context.unit === 'mm');
+	if (unsure !== undefined) return { ...unsure, readings: readable(unsure.readings, context) };
+	const typed = typedLength(pieces.tokens);
+	if ('problem' in typed) return typed.problem === '' ? notALength(text) : typed;
+	const isBareFraction = typed.isFraction && typed.unit === undefined;
+	if (isBareFraction && context.isUnitStated && context.unit !== 'in')
+		return unsureFraction(pieces.text, context.unit, 'the column is in');
+	const read = toLength(typed, isBareFraction ? 'in' : context.unit, text, context.allowZero ?? false);
+	return 'problem' in read ? read : { value: { length: read.value, isBareFraction } };
+}
+
+const readable = (readings: readonly string[] = [], context: LengthContext) =>
+	readings.filter((reading) => 'value' in parseLength(reading, context));
+
+/** The problem of a text that is no length. */
+export const notALength = (text: string): Problem => ({
+	problem: `${quoted(text)} is not a length: type a number, with or without a unit, such as 70, 7.5 cm or 2 5/8 in`,
+});
+
+/** A typed text for use in a sentence, cut short where it is long. */
+export function quoted(text: string): string {
+	const typed = [...text.trim()];
+	return `“${typed.length > 40 ? `${typed.slice(0, 39).join('')}…` : typed.join('')}”`;
+}
+
+/** The problem of a fraction without a unit where inches are not a matter of course, with both meanings offered. */
+export const unsureFraction = (text: string, unit: Unit | '%', because: string): Problem => ({
+	problem: `${quoted(text)} may be inches or ${unit} (a fraction without a unit; ${because} ${unit}): say which`,
+	readings: [`${text} in`, `${text} ${unit}`],
+});
+
+/** Reads the pieces of one length: a number with a unit or without, or feet and inches. */
+export function typedLength(tokens: readonly Token[]): TypedLength | Problem {
+	const first = numberAt(tokens, 0);
+	if ('problem' in first) return first;
+	const unit = unitAt(tokens, first.next);
+	if (unit === 'ft' && first.next + 1 < tokens.length) {
+		const second = numberAt(tokens, first.next + 1);
+		if ('problem' in second) return second;
+		const isEnd = second.next + (unitAt(tokens, second.next) === 'in' ? 1 : 0) === tokens.length;
+		if (!isEnd || tokens[first.next + 1]?.kind !== 'number') return { problem: '' };
+		const feet = { numerator: first.value.numerator * 12n, denominator: first.value.denominator };
+		return {
+			...first,
+			value: addFractions(feet, second.value),
+			isFraction: first.isFraction || second.isFraction,
+			unit: 'in',
+		};
+	}
+	if (first.next + (unit === undefined ? 0 : 1) !== tokens.length) return { problem: '' };
+	return { ...first, unit };
+}
+
+function unitAt(tokens: readonly Token[], at: number): TypedUnit | undefined {
+	const token = tokens[at];
+	return token?.kind === 'unit' ? token.unit : undefined;
+}
+
+/** A typed length as a length, rounded to 1 nm, or why it is none. */
+export function toLength(typed: TypedLength, bareUnit: TypedUnit, text: string, allowZero: boolean): Reading<Length> {
+	const rounded = timesRounded(typed.value, nanometres[typed.unit ?? bareUnit]);
+	if (typed.isNegative && rounded > 0n) return { problem: `${quoted(text)} is below zero: a length cannot be` };
+	if (rounded === 0n && !allowZero) return { problem: `${quoted(text)} is not above zero: a size or border must be` };
+	if (rounded * 10n > BigInt(greatestLength))
+		return { problem: `${quoted(text)} is more than 10 m, the greatest length that is read` };
+	return { value: length(Number(rounded * 10n)) };
+}
