@@ -34,7 +34,8 @@ export function length(units: number): Length {
 }
 
 /** `value` millimetres, rounded to 1 nm. */
-export const mm = (value: number): Length => length(Math.round((value * unitsPerMm) / unitsPerNanometre) * unitsPerNanometre);
+export const mm = (value: number): Length =>
+	length(Math.round((value * unitsPerMm) / unitsPerNanometre) * unitsPerNanometre);
 
 /** `value` inches, rounded to 1 nm (1/64 in is exact). */
 export const inches = (value: number): Length =>

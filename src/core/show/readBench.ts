@@ -1,0 +1,27 @@
+import type { Bench } from './settings.ts';
+import {
+	isAbsent,
+	isRecord,
+	lengthSetting,
+	optionalSettings,
+	type SettingContext,
+	signedLengthSetting,
+	valueOf,
+	wordSetting,
+} from './settingValue.ts';
+
+const kinds = ['straight edge', 'guide', 'guide and stops'] as const;
+
+/** Reads how windows are cut; a bare word is the kind of bench. Without a kind it is a guide. */
+export function readBench(value: unknown, context: SettingContext): Bench {
+	if (isAbsent(value)) return { kind: 'guide' };
+	if (!isRecord(value)) return { kind: valueOf(wordSetting(value, kinds), 'bench', context) ?? 'guide' };
+	const kind = isAbsent(value['kind']) ? 'guide' : valueOf(wordSetting(value['kind'], kinds), 'bench.kind', context);
+	const rest = optionalSettings<Omit<Bench, 'kind'>>(value, 'bench', context, {
+		greatest: ['greatest', (typed) => lengthSetting(typed, context)],
+		least: ['least', (typed) => lengthSetting(typed, context, true)],
+		correction: ['correction', (typed) => signedLengthSetting(typed, context)],
+		overcut: ['overcut', (typed) => lengthSetting(typed, context, true)],
+	});
+	return { kind: kind ?? 'guide', ...rest };
+}

@@ -1,0 +1,47 @@
+import { unitsPerInch, unitsPerMm } from '../length/length.ts';
+import type { Reading, Unit } from '../length/reading.ts';
+import type { Limits, Size } from './settings.ts';
+import {
+	isAbsent,
+	isRecord,
+	lengthSetting,
+	optionalSettings,
+	type SettingContext,
+	sizeSetting,
+} from './settingValue.ts';
+
+/** Reads what the show's rules allow. */
+export function readLimits(value: unknown, context: SettingContext): Limits {
+	if (isAbsent(value)) return {};
+	if (!isRecord(value)) {
+		context.report('limits', 'not a record of limits');
+		return {};
+	}
+	const sizes: { largest?: Size; smallest?: Size; exact?: Size } = {};
+	for (const name of ['largest', 'smallest', 'exact'] as const) {
+		const size = isAbsent(value[name]) ? undefined : sizeSetting(value[name], `limits.${name}`, context);
+		if (size !== undefined) sizes[name] = size;
+	}
+	const rest = optionalSettings<Omit<Limits, keyof typeof sizes>>(value, 'limits', context, {
+		within: ['within', (typed) => lengthSetting(typed, context, true)],
+		pictureAreaMm2: ['pictureArea', (typed) => areaSetting(typed, context.unit)],
+		thickness: ['thickness', (typed) => lengthSetting(typed, context)],
+	});
+	return { ...sizes, ...rest };
+}
+
+const squareMm: Readonly<Record<string, number>> = {
+	mm: 1,
+	cm: 100,
+	m: 1_000_000,
+	in: (unitsPerInch / unitsPerMm) ** 2,
+};
+
+/** An area in mm²: the number 50000 (mm²), or `500 cm²`, `80 in2`; a bare number in a text is in the show's unit. */
+function areaSetting(value: unknown, unit: Unit): Reading<number> {
+	if (typeof value === 'number' && Number.isFinite(value) && value > 0) return { value };
+	const typed =
+		typeof value === 'string' ? /^\s*(\d+(?:[.,]\d+)?)\s*(?:(mm|cm|m|in)\s*(?:²|\^?2)?)?\s*$/i.exec(value) : null;
+	const area = typed === null ? 0 : Number(typed[1]!.replace(',', '.')) * squareMm[typed[2]?.toLowerCase() ?? unit]!;
+	return area > 0 ? { value: area } : { problem: `${String(value)} is not an area, such as 500 cm²` };
+}

@@ -1,0 +1,18 @@
+import { bareName } from '../length/paperSizes.ts';
+import type { NamedSize } from './settings.ts';
+import { recordsOf, type SettingContext, sizeOfRecord, textSetting, valueOf } from './settingValue.ts';
+
+/** Words that the mount cell of a row gives another meaning. */
+const takenNames = ['fit', 'none'];
+
+/** Reads the show's own sizes; one without a name, a width or a height is told and left out. */
+export function readSizes(value: unknown, context: SettingContext): readonly NamedSize[] {
+	return recordsOf(value, 'sizes', context).flatMap(([record, key]) => {
+		const name = valueOf(textSetting(record['name']), `${key}.name`, context);
+		const size = sizeOfRecord(record, key, context);
+		if (name === undefined || size === undefined) return [];
+		if (!takenNames.includes(bareName(name))) return [{ name, ...size }];
+		context.report(`${key}.name`, `“${name}” has a meaning of its own in the mount cell and cannot name a size`);
+		return [];
+	});
+}
