@@ -39,13 +39,17 @@ const policyInPage: Plugin = {
 	],
 };
 
+/** Says in the page which version it is, for bug reports. The browser tests build with a stamp of their own. */
+const versionInPage: Plugin = {
+	name: 'evenhang-version',
+	transformIndexHtml: () => [
+		{ tag: 'meta', attrs: { name: 'version', content: process.env.EVENHANG_VERSION ?? version }, injectTo: 'head' },
+	],
+};
+
 export default defineConfig({
 	base: './', // every address is relative, so that the folder works wherever a static host puts it
 	publicDir: 'static',
-	define: {
-		// What the person is asked about and a bug report names. The browser tests build with a stamp of their own.
-		__VERSION__: JSON.stringify(process.env.EVENHANG_VERSION ?? version),
-	},
 	build: {
 		target: 'es2023',
 		assetsInlineLimit: 0, // a `data:` address would need a hole in the policy
@@ -54,6 +58,7 @@ export default defineConfig({
 	},
 	plugins: [
 		policyInPage,
+		versionInPage,
 		svelte(),
 		VitePWA({
 			registerType: 'prompt',
@@ -79,7 +84,7 @@ export default defineConfig({
 			includeManifestIcons: false, // the pattern below has them already
 			workbox: {
 				globPatterns: ['**/*'],
-				globIgnores: ['sw.js', 'workbox-*.js', '**/*.map'],
+				globIgnores: ['sw.js', 'workbox-*.js', '**/*.map', 'manifest.webmanifest'], // the plugin adds the manifest
 				// A plain static host has one page; nothing pretends that other addresses are it.
 				navigateFallback: null,
 				ignoreURLParametersMatching: [/./],

@@ -8,7 +8,6 @@ export default defineConfig({
 				// Runes are compiled as in the browser, where `$derived` remembers; for a server it would not.
 				plugins: [svelte()],
 				resolve: { conditions: ['browser'] },
-				define: { __VERSION__: JSON.stringify('test') },
 				test: {
 					name: 'unit',
 					include: ['tests/unit/**/*.test.ts'],

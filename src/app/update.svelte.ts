@@ -1,0 +1,94 @@
+import { registerSW } from 'virtual:pwa-register';
+
+/**
+ * What there is to say about the app's own version. `waiting`: a newer one is on this device and starts when asked to.
+ * `replaced`: it was started from another window, and this one still shows the older.
+ */
+export type UpdateState = 'none' | 'waiting' | 'replaced';
+
+/** The app's next version: it is fetched by itself, and taken only when the person says so. */
+export class Update {
+	#state: UpdateState = $state('none');
+	#isTaken = false;
+	readonly #start: () => Promise<void>;
+	readonly #beforeReload: () => Promise<void>;
+	readonly #reload: () => void;
+
+	/**
+	 * @param start asks the waiting version to take over; the browser tells of it later, through `wasReplaced`
+	 * @param beforeReload resolves when everything typed is on disk
+	 * @param reload shows the page anew; replaced in tests
+	 */
+	constructor(start: () => Promise<void>, beforeReload: () => Promise<void>, reload: () => void) {
+		this.#start = start;
+		this.#beforeReload = beforeReload;
+		this.#reload = reload;
+	}
+
+	get state(): UpdateState {
+		return this.#state;
+	}
+
+	/** A newer version is on this device. */
+	isWaiting(): void {
+		if (this.#state === 'none') this.#state = 'waiting';
+	}
+
+	/** A newer version now answers for this page, on the word of this window or of another. */
+	wasReplaced(): void {
+		if (this.#isTaken) this.#reload();
+		else this.#state = 'replaced';
+	}
+
+	/**
+	 * The person takes the newer version. A cell that is being typed in is left first, which keeps what it holds, and the
+	 * page is shown anew only once all of it is on disk.
+	 * @throws what `beforeReload` throws: then nothing has changed and it can be asked again
+	 */
+	async take(): Promise<void> {
+		await this.#beforeReload();
+		this.#isTaken = true;
+		if (this.#state === 'replaced') this.#reload();
+		else await this.#start();
+	}
+
+	/** The person goes on with this version; the question comes back the next time the app is opened. */
+	putOff(): void {
+		this.#state = 'none';
+	}
+}
+
+/**
+ * Keeps the app on this device and watches for its next version.
+ * @param whenSaved resolves when everything typed is on disk
+ */
+export function watchForUpdate(whenSaved: () => Promise<void>): Update {
+	const beforeReload = async () => {
+		if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+		await whenSaved();
+	};
+	const update: Update = new Update(
+		() => start(),
+		beforeReload,
+		() => location.reload(),
+	);
+	if (!('serviceWorker' in navigator)) return update;
+	let wasServed = navigator.serviceWorker.controller !== null;
+	navigator.serviceWorker.addEventListener('controllerchange', () => {
+		if (wasServed) update.wasReplaced();
+		wasServed = true; // the first time is the first visit: this very version has been kept
+	});
+	const start = registerSW({
+		immediate: true,
+		onNeedRefresh: () => update.isWaiting(),
+		onNeedReload: () => undefined, // `controllerchange` above also hears of it in the window of the first visit
+		onRegisteredSW: (_address, registration) => {
+			// A tablet keeps the page open for days: ask when the app comes to the front, not only when it is loaded.
+			document.addEventListener('visibilitychange', () => {
+				if (document.visibilityState === 'visible' && navigator.onLine) registration?.update().catch(() => undefined); // no connection: next time
+			});
+		},
+		onRegisterError: (cause) => console.warn('The app could not be kept on this device:', cause),
+	});
+	return update;
+}

@@ -1,0 +1,22 @@
+import axe from 'axe-core';
+import type { Page } from 'playwright-core';
+
+/** What axe finds wrong in the page as it stands, one line each; empty if nothing. */
+export async function axeProblems(page: Page): Promise<string[]> {
+	// Sent as the debugger's own code, which the page's policy does not concern; a script tag would breach it.
+	const debug = await page.context().newCDPSession(page);
+	try {
+		await debug.send('Runtime.evaluate', { expression: `${axe.source};0` });
+		const { result, exceptionDetails } = await debug.send('Runtime.evaluate', {
+			expression: `axe.run(document, { resultTypes: ['violations'] }).then(({ violations }) =>
+				violations.flatMap(({ id, help, nodes }) =>
+					nodes.map(({ target, failureSummary }) => id + ': ' + help + ' at ' + target.join(' ') + ' - ' + failureSummary)))`,
+			awaitPromise: true,
+			returnByValue: true,
+		});
+		if (exceptionDetails) throw new Error(`axe failed: ${exceptionDetails.text}`);
+		return result.value as string[];
+	} finally {
+		await debug.detach();
+	}
+}

@@ -1,0 +1,52 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { delimiter, join } from 'node:path';
+import { chromium } from 'playwright-core';
+
+const names = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'];
+
+const usualPlaces = [
+	'/snap/bin/chromium',
+	'/Applications/Chromium.app/Contents/MacOS/Chromium',
+	'/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+];
+
+/** What to do where no Chromium was found and none could be had. */
+export const whatToDo =
+	'The browser tests need Chromium. Install it (Debian: apt-get install chromium), or run ' +
+	'"npx playwright-core install --with-deps chromium", or set CHROME_PATH to the program.';
+
+/** The Chromium that is installed; undefined if there is none in the usual places. */
+export function installedChromium(): string | undefined {
+	const folders = (process.env.PATH ?? '').split(delimiter).filter(Boolean);
+	const places = [...names.flatMap((name) => folders.map((folder) => join(folder, name))), ...usualPlaces];
+	return [...places, chromium.executablePath()].find((place) => existsSync(place));
+}
+
+function run(command: string, ...args: string[]): boolean {
+	console.log(`${command} ${args.join(' ')}`);
+	return spawnSync(command, args, { stdio: 'inherit' }).status === 0;
+}
+
+/**
+ * The Chromium that the tests run in: the one named by CHROME_PATH, else an installed one, else one that is installed
+ * now, by the system's package manager (Debian, as root) or by Playwright.
+ * @throws Error saying what to do, if none could be had
+ */
+export function findChromium(): string {
+	const named = process.env.CHROME_PATH;
+	if (named) {
+		if (existsSync(named)) return named;
+		throw new Error(`CHROME_PATH is "${named}", and there is no such file. ${whatToDo}`);
+	}
+	const installed = installedChromium();
+	if (installed !== undefined) return installed;
+	console.log('No Chromium is installed; getting one.');
+	if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
+		if (run('apt-get', 'update', '-q')) run('apt-get', 'install', '-y', '-q', '--no-install-recommends', 'chromium');
+	}
+	if (installedChromium() === undefined) run('npx', 'playwright-core', 'install', 'chromium');
+	const got = installedChromium();
+	if (got === undefined) throw new Error(whatToDo);
+	return got;
+}

@@ -1,0 +1,46 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { axeProblems } from './axe.ts';
+import { onStage } from './stage.ts';
+
+const head = '<!doctype html><html lang="en"><title>Page</title><link rel="icon" href="data:,">';
+
+/** A folder with one page in it, served while `use` runs. */
+async function withPage(html: string, use: (folder: string) => Promise<void>): Promise<void> {
+	const folder = await mkdtemp(join(tmpdir(), 'evenhang-page-'));
+	await writeFile(join(folder, 'index.html'), `${head}${html}</html>`);
+	try {
+		await use(folder);
+	} finally {
+		await rm(folder, { recursive: true, force: true });
+	}
+}
+
+test.each([
+	['a request to elsewhere', '<img alt="" src="http://elsewhere.example/dot.png">', 'http://elsewhere.example/dot.png'],
+	['an error in the console', '<script>console.error("broken hinge")</script>', 'broken hinge'],
+	['an error that nothing catches', '<script>throw new Error("torn corner")</script>', 'torn corner'],
+	[
+		'a breach of the policy',
+		`<meta http-equiv="Content-Security-Policy" content="default-src 'none'"><p style="color: red">red</p>`,
+		'policy breached: style-src',
+	],
+])('a play fails for %s', (_what, html, told) =>
+	withPage(html, async (folder) => {
+		const play = onStage({ folder }, async (stage) => {
+			const page = await stage.openApp();
+			await page.waitForTimeout(200);
+		});
+		await expect(play).rejects.toThrow(told);
+	}),
+);
+
+test('axe finds a picture without words', () =>
+	withPage('<main><h1>Prints</h1><img src="data:image/gif;base64,R0lGODlhAQABAAAAACw="></main>', (folder) =>
+		onStage({ folder }, async (stage) => {
+			const problems = await axeProblems(await stage.openApp());
+			expect(problems.map((line) => line.split(':')[0])).toContain('image-alt');
+		}),
+	));

@@ -1,0 +1,205 @@
+import { existsSync } from 'node:fs';
+import { mkdtemp, readdir, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { type HostOptions, serveFolder, type StaticHost } from '../../../src/cli/staticHost.ts';
+import { findChromium } from './findChromium.ts';
+
+/** The built app. */
+export const builtApp = fileURLToPath(new URL('../../../dist/', import.meta.url));
+
+/** A landscape tablet, held as at the bench. */
+export const landscapeTablet = { width: 1180, height: 820 };
+/** The same tablet, upright. */
+export const uprightTablet = { width: 820, height: 1180 };
+/** A small laptop. */
+export const laptop = { width: 1440, height: 900 };
+
+/** How the stage is set; all of it has a default. */
+export interface StageOptions {
+	/** The folder that is served. Default: the built app. */
+	readonly folder?: string;
+	/** Path under which the app appears, with a slash at both ends. Default `/`. */
+	readonly under?: string;
+	/** Default: a landscape tablet. */
+	readonly viewport?: { readonly width: number; readonly height: number };
+	readonly colorScheme?: 'light' | 'dark';
+	/** Whether fingers are used. Default false. */
+	readonly hasTouch?: boolean;
+	readonly reducedMotion?: 'reduce' | 'no-preference';
+	readonly locale?: string;
+}
+
+/** A static host and a browser with a profile of its own on the same machine. Whatever goes wrong there is written down. */
+export class Stage {
+	/** Everything that must not happen: requests to elsewhere, errors in the console, breaches of the page's policy. */
+	readonly problems: string[] = [];
+	readonly options: StageOptions;
+	readonly #profile: string;
+	readonly #origin: string;
+	#host: StaticHost;
+	#context: BrowserContext | undefined;
+	#isServed = true;
+
+	private constructor(options: StageOptions, profile: string, host: StaticHost) {
+		this.options = options;
+		this.#profile = profile;
+		this.#host = host;
+		this.#origin = new URL(host.address).origin;
+	}
+
+	/** Serves the app and opens a browser that has never seen it. */
+	static async set(options: StageOptions = {}): Promise<Stage> {
+		const folder = options.folder ?? builtApp;
+		if (!existsSync(join(folder, 'index.html'))) throw new Error(`${folder} is not built: run "npm run build" first`);
+		const hostOptions: HostOptions = options.under === undefined ? {} : { under: options.under };
+		const host = await serveFolder(folder, hostOptions);
+		const profile = await mkdtemp(join(tmpdir(), 'evenhang-profile-'));
+		const stage = new Stage(options, profile, host);
+		await stage.openBrowser();
+		return stage;
+	}
+
+	/** The address of the app. */
+	get address(): string {
+		return this.#host.address;
+	}
+
+	get context(): BrowserContext {
+		if (!this.#context) throw new Error('the browser is closed: call openBrowser() first');
+		return this.#context;
+	}
+
+	/** Opens the browser, with whatever its profile has kept. */
+	async openBrowser(): Promise<void> {
+		const { viewport = landscapeTablet, colorScheme = 'light', hasTouch = false } = this.options;
+		this.#context = await chromium.launchPersistentContext(this.#profile, {
+			executablePath: findChromium(),
+			args: [
+				'--no-sandbox',
+				'--disable-gpu',
+				'--disable-quic',
+				'--no-first-run',
+				'--disable-background-networking',
+				'--disable-component-update',
+				'--disable-sync',
+				'--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1', // no name leads anywhere
+			],
+			acceptDownloads: true,
+			viewport,
+			colorScheme,
+			hasTouch,
+			reducedMotion: this.options.reducedMotion ?? 'no-preference',
+			locale: this.options.locale ?? 'en-GB',
+		});
+		await this.#watch(this.#context);
+	}
+
+	/** Closes the browser as a person does; what it keeps on disk stays in the profile. */
+	async closeBrowser(): Promise<void> {
+		await this.#context?.close();
+		this.#context = undefined;
+	}
+
+	/** A new window with the app in it. */
+	async openApp(): Promise<Page> {
+		const blank = this.context.pages().find((page) => page.url() === 'about:blank');
+		const page = blank ?? (await this.context.newPage());
+		await page.goto(this.address);
+		return page;
+	}
+
+	/** Resolves when the whole app is kept on the device and answers for the page. */
+	async isKept(page: Page): Promise<void> {
+		await page.waitForFunction(async () => {
+			const { active } = await navigator.serviceWorker.ready;
+			return active?.state === 'activated' && navigator.serviceWorker.controller !== null;
+		});
+	}
+
+	/** Switches the host off: the address answers no more. */
+	async stopHost(): Promise<void> {
+		this.#isServed = false;
+		await this.#host.stop();
+	}
+
+	/** Switches the host on again at the same address, with another folder if one is given. */
+	async startHost(folder = this.options.folder ?? builtApp): Promise<void> {
+		if (this.#isServed) await this.#host.stop();
+		const { under = '/' } = this.options;
+		this.#host = await serveFolder(folder, { under, port: this.#host.port });
+		this.#isServed = true;
+	}
+
+	/** The paths of every file in the folder that is served, the service worker's own two left out. */
+	async filesServed(): Promise<string[]> {
+		const folder = this.options.folder ?? builtApp;
+		const entries = await readdir(folder, { recursive: true, withFileTypes: true });
+		return entries
+			.filter((entry) => entry.isFile())
+			.map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
+			.filter((file) => !/^(sw|workbox-[^/]*)\.js$/.test(file))
+			.map((file) => new URL(file, this.address).pathname);
+	}
+
+	/**
+	 * Says that the problems so far were made on purpose, and crosses them off.
+	 * @throws Error if there is none like this, or one unlike it
+	 */
+	expectProblems(like: RegExp): void {
+		const others = this.problems.filter((problem) => !like.test(problem));
+		if (others.length > 0) throw new Error(`not what was expected: ${others.join('\n')}`);
+		if (this.problems.length === 0) throw new Error(`no problem like ${like.source}`);
+		this.problems.length = 0;
+	}
+
+	/**
+	 * Ends it all.
+	 * @throws Error naming everything that must not have happened and did
+	 */
+	async strike(): Promise<void> {
+		await this.closeBrowser();
+		if (this.#isServed) await this.#host.stop();
+		await rm(this.#profile, { recursive: true, force: true, maxRetries: 3 });
+		if (this.problems.length > 0) throw new Error(`went wrong in the browser:\n${this.problems.join('\n')}`);
+	}
+
+	async #watch(context: BrowserContext): Promise<void> {
+		context.on('request', (request) => {
+			const url = request.url();
+			if (!/^(data|blob|about):/.test(url) && new URL(url).origin !== this.#origin)
+				this.problems.push(`a request to elsewhere: ${url}`);
+		});
+		context.on('console', (message) => {
+			if (message.type() === 'error') this.#note('console', `${message.text()} (${message.location().url})`);
+		});
+		context.on('weberror', (error) => this.#note('error', error.error().stack ?? error.error().message));
+		await context.addInitScript(() => {
+			document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sample }) =>
+				console.error(`policy breached: ${violatedDirective} ${blockedURI} ${sample}`),
+			);
+		});
+	}
+
+	#note(where: string, what: string) {
+		// With the host switched off the browser itself may say that it could not look for a newer version.
+		if (!this.#isServed && /ERR_CONNECTION_REFUSED|fetching the script/.test(what)) return;
+		this.problems.push(`${where}: ${what}`);
+	}
+}
+
+/** Sets a stage, plays on it and strikes it. Fails if the play fails or if anything went wrong in the browser. */
+export async function onStage(options: StageOptions, play: (stage: Stage) => Promise<void>): Promise<void> {
+	const stage = await Stage.set(options);
+	try {
+		await play(stage);
+	} catch (cause) {
+		const problems = [...stage.problems];
+		await stage.strike().catch(() => undefined); // the play's own failure is what is told
+		if (problems.length > 0) throw new Error(`and in the browser: ${problems.join('\n')}`, { cause });
+		throw cause;
+	}
+	await stage.strike();
+}

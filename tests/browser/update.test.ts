@@ -1,0 +1,68 @@
+import { rm } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { buildVersion } from './harness/buildVersion.ts';
+import { onStage } from './harness/stage.ts';
+
+let newer: string;
+
+beforeAll(async () => {
+	newer = await buildVersion('99.0.0');
+});
+
+afterAll(() => rm(newer, { recursive: true, force: true }));
+
+const versionOf = (page: Page) => page.locator('meta[name=version]').getAttribute('content');
+const question = (page: Page) => page.getByRole('status').filter({ hasText: 'A new version of Evenhang' });
+
+test('a newer version waits for the word, and only then takes over', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await stage.isKept(page);
+		const older = await versionOf(page);
+		expect(older).not.toBe('99.0.0');
+
+		await stage.startHost(newer);
+		await page.reload();
+		await question(page).waitFor();
+		expect(await versionOf(page), 'the older version goes on').toBe(older);
+
+		await page.getByRole('button', { name: 'Not now' }).click();
+		await question(page).waitFor({ state: 'hidden' });
+		await page.reload();
+		await question(page).waitFor();
+		expect(await versionOf(page), 'put off, it is asked again').toBe(older);
+
+		await page.getByRole('button', { name: 'Start the new version' }).click();
+		await page.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });
+		expect(await question(page).count()).toBe(0);
+	}));
+
+test('in the very first visit too', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await stage.isKept(page);
+		await stage.startHost(newer);
+		await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
+		await question(page).waitFor();
+		await page.getByRole('button', { name: 'Start the new version' }).click();
+		await page.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });
+	}));
+
+test('a second window is not reloaded under the hands that type in it', () =>
+	onStage({}, async (stage) => {
+		const first = await stage.openApp();
+		await stage.isKept(first);
+		const older = await versionOf(first);
+		const second = await stage.openApp();
+		await stage.startHost(newer);
+		await first.reload();
+		await question(first).waitFor();
+		await first.getByRole('button', { name: 'Start the new version' }).click();
+		await first.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });
+
+		await second.getByText('was started in another window').waitFor();
+		expect(await versionOf(second)).toBe(older);
+		await second.getByRole('button', { name: 'Start the new version' }).click();
+		await second.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });
+	}));
