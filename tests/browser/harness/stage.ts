@@ -42,6 +42,7 @@ export class Stage {
 	#host: StaticHost;
 	#context: BrowserContext | undefined;
 	#isServed = true;
+	#expected: RegExp | undefined;
 
 	private constructor(options: StageOptions, profile: string, host: StaticHost) {
 		this.options = options;
@@ -144,15 +145,9 @@ export class Stage {
 			.map((file) => new URL(file, this.address).pathname);
 	}
 
-	/**
-	 * Says that the problems so far were made on purpose, and crosses them off.
-	 * @throws Error if there is none like this, or one unlike it
-	 */
+	/** Says that problems like this are made on purpose: at the end there must be some, and no others. */
 	expectProblems(like: RegExp): void {
-		const others = this.problems.filter((problem) => !like.test(problem));
-		if (others.length > 0) throw new Error(`not what was expected: ${others.join('\n')}`);
-		if (this.problems.length === 0) throw new Error(`no problem like ${like.source}`);
-		this.problems.length = 0;
+		this.#expected = like;
 	}
 
 	/**
@@ -163,7 +158,9 @@ export class Stage {
 		await this.closeBrowser();
 		if (this.#isServed) await this.#host.stop();
 		await rm(this.#profile, { recursive: true, force: true, maxRetries: 3 });
-		if (this.problems.length > 0) throw new Error(`went wrong in the browser:\n${this.problems.join('\n')}`);
+		const unexpected = this.problems.filter((problem) => !this.#expected?.test(problem));
+		if (unexpected.length > 0) throw new Error(`went wrong in the browser:\n${unexpected.join('\n')}`);
+		if (this.#expected && this.problems.length === 0) throw new Error(`no problem like ${this.#expected.source}`);
 	}
 
 	async #watch(context: BrowserContext): Promise<void> {
