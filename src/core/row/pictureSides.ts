@@ -20,9 +20,9 @@ export interface Sides {
 export function pictureSides(typed: Sides, windows: Sides, shape: Shape | undefined, cover: Cover): Sides {
 	const way = (isCovered: boolean) => (isCovered ? 'up' : 'down');
 	const widthOf = (height: Length, { numerator, denominator }: Shape) =>
-		length(multiplyDivide(height, numerator, denominator, way(cover.width.isCovered)));
+		lengthOrNone(multiplyDivide(height, numerator, denominator, way(cover.width.isCovered)));
 	const heightOf = (width: Length, { numerator, denominator }: Shape) =>
-		length(multiplyDivide(width, denominator, numerator, way(cover.height.isCovered)));
+		lengthOrNone(multiplyDivide(width, denominator, numerator, way(cover.height.isCovered)));
 
 	const width = windows.width && minus(windows.width, cover.width.added);
 	const height = windows.height && minus(windows.height, cover.height.added);
@@ -34,6 +34,10 @@ export function pictureSides(typed: Sides, windows: Sides, shape: Shape | undefi
 	if (width === undefined || height === undefined || width <= 0 || height <= 0) return { width, height };
 	if (!cover.height.isCovered && cover.width.isCovered) return { width, height: heightOf(width, shape) };
 	const heightByWidth = heightOf(width, shape);
+	if (heightByWidth === undefined) return { width: widthOf(height, shape), height };
 	const isWidthDecisive = cover.width.isCovered ? heightByWidth >= height : heightByWidth <= height;
 	return isWidthDecisive ? { width, height: heightByWidth } : { width: widthOf(height, shape), height };
 }
+
+/** Undefined where the shape is so long that the side is past what a length holds. */
+const lengthOrNone = (units: number): Length | undefined => (Number.isSafeInteger(units) ? length(units) : undefined);

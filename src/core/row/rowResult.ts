@@ -1,4 +1,5 @@
 import type { Finding } from '../findings/finding.ts';
+import type { Length } from '../length/length.ts';
 import type { SolvedRow } from './solvedRow.ts';
 
 /** Everything that a row works out by itself, from its typed cells and the show's settings. */
@@ -8,4 +9,8 @@ export interface RowResult {
 	readonly findings: readonly Finding[];
 	/** Whether any finding is a `stop`: such a row is left out of bench and board plans. */
 	readonly isStopped: boolean;
+	/** How many of it are made: 1 where nothing is typed. */
+	readonly copies: number;
+	/** How far an inner mount shows, per side; undefined where there is none. */
+	readonly innerMount: Length | undefined;
 }

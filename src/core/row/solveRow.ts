@@ -3,12 +3,15 @@ import type { Settings } from '../show/settings.ts';
 import { applyRules, type RuledRow } from './applyRules.ts';
 import type { Cells, SizeKey } from './cells.ts';
 import { type Cover, coverOf, innerWindowIsSmaller } from './cover.ts';
-import { isKnown, unknownValues, type Values } from './equations.ts';
+import { isKnown, unknownValues } from './equations.ts';
 import { onRuler } from '../length/ruler.ts';
 import { type CutHeight, type CutWidth, heightOnRuler, widthOnRuler } from './cutSizes.ts';
 import { pictureSides } from './pictureSides.ts';
 import type { AxisOutcome, Solution } from './solution.ts';
 import type { SolvedRow } from './solvedRow.ts';
+
+/** The greatest size that is worked out: 100 m. Shapes and weights can ask for any. */
+export const greatestWorkedOut = 1e12 as Length;
 
 /** The cells that change nothing when they are typed as shown, in the order in which they are tried. */
 const shownKeys = ['side', 'top', 'bottom', 'windowWidth', 'windowHeight'] as const;
@@ -83,13 +86,16 @@ function solveByRules(cells: Cells, settings: Settings): Solution {
 const widthKeys = ['mountWidth', 'side', 'windowWidth', 'pictureWidth'] as const;
 const heightKeys = ['mountHeight', 'top', 'bottom', 'windowHeight', 'pictureHeight'] as const;
 
+/** Undefined is a picture side by a shape so long that no length holds it. */
 const isAboveZero = (...values: readonly (number | undefined)[]) =>
-	values.every((value) => value === undefined || value > 0);
+	values.every((value) => value !== undefined && value > 0);
 
 function outcomeBeforeRuler(ruled: RuledRow, agrees: boolean, keys: readonly SizeKey[]): AxisOutcome {
 	if (!agrees) return 'conflict';
-	if (keys.some((key) => ruled.values[key] < 0.5)) return 'does not fit'; // half a unit: zero with the error of a double
-	if (keys.every((key) => isKnown(ruled.values[key]))) return 'fits';
+	const { values } = ruled;
+	if (keys.some((key) => values[key] < 0.5)) return 'does not fit'; // half a unit: zero with the error of a double
+	if (keys.some((key) => values[key] > greatestWorkedOut)) return 'does not fit';
+	if (keys.every((key) => isKnown(values[key]))) return 'fits';
 	return keys.every((key) => isKnown(ruled.regardlessOfRoom[key])) ? 'does not fit' : 'open';
 }
 

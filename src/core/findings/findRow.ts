@@ -1,0 +1,130 @@
+import { formatExact, formatLength, formatWithUnit } from '../length/formatLength.ts';
+import { length } from '../length/length.ts';
+import type { Cells } from '../row/cells.ts';
+import { readCells, type ReadCells } from '../row/readCells.ts';
+import { solveRow } from '../row/solveRow.ts';
+import type { Solution } from '../row/solution.ts';
+import type { ColumnName } from '../show/columns.ts';
+import type { CellTexts, Row } from '../show/row.ts';
+import type { Settings } from '../show/settings.ts';
+import { addsUp } from './addsUp.ts';
+import { barePaper } from './barePaper.ts';
+import { doesNotFit } from './doesNotFit.ts';
+import { fallsThrough } from './fallsThrough.ts';
+import type { Finding, Level, Mend } from './finding.ts';
+import type { Finder, Found, RowContext } from './found.ts';
+import { overLimit, underLimit } from './limits.ts';
+import { needsSize } from './needsSize.ts';
+import { notRead } from './notRead.ts';
+import { offRuler } from './offRuler.ts';
+import { ownSize } from './ownSize.ts';
+import { thinBorder } from './thinBorder.ts';
+import { thinOverlap } from './thinOverlap.ts';
+import { topHeavy } from './topHeavy.ts';
+import { turned } from './turned.ts';
+import { uneven } from './uneven.ts';
+import { findUnitSlip, isPictureSmall } from './unitSlip.ts';
+
+/** Every finder but `unit-slip`, which asks what these found. Within a level, findings stand in this order. */
+const finders: readonly Finder[] = [
+	notRead,
+	addsUp,
+	doesNotFit,
+	fallsThrough,
+	overLimit,
+	underLimit,
+	needsSize,
+	ownSize,
+	turned,
+	uneven,
+	thinBorder,
+	topHeavy,
+	barePaper,
+	thinOverlap,
+	offRuler,
+];
+
+const weights: Readonly<Record<Level, number>> = { stop: 0, look: 1, note: 2 };
+
+/** Mends offered for one finding, at most: more would be a riddle, not an offer. */
+const mostMends = 4;
+
+/** All that a row is told, in order of weight. Mends are tried only when they are asked for. */
+export function findRow(row: Row, settings: Settings, read: ReadCells, solution: Solution): readonly Finding[] {
+	const context = contextOf(row, settings, read, solution);
+	const found = allFound(context);
+	return found.map((one) => withMends(one, found, context)).sort((a, b) => weights[a.level] - weights[b.level]);
+}
+
+function contextOf(row: Row, settings: Settings, read: ReadCells, solution: Solution): RowContext {
+	const { unit } = settings;
+	return {
+		row,
+		settings,
+		read,
+		solution,
+		say: (value) => formatWithUnit(length(Math.round(value)), unit),
+		figure: (value) => formatLength(length(Math.round(value)), unit),
+		text: (value) => formatExact(length(Math.round(value)), unit),
+		workedOut: (changed) => {
+			const changedRead = readCells(changed, settings);
+			return contextOf(changed, settings, changedRead, solveRow(changedRead.cells, settings));
+		},
+		isSound: (cells: Cells) => {
+			const other = contextOf(row, settings, { ...read, cells }, solveRow(cells, settings));
+			return !isPictureSmall(other) && !finders.some((find) => find(other).some(({ level }) => level === 'stop'));
+		},
+	};
+}
+
+function allFound(context: RowContext): readonly Found[] {
+	const found = finders.flatMap((find) => find(context));
+	const hasStop = found.some(({ level }) => level === 'stop');
+	return [...findUnitSlip(context, hasStop), ...found];
+}
+
+function withMends({ candidates, ...finding }: Found, all: readonly Found[], context: RowContext): Finding {
+	let mends: readonly Mend[] | undefined;
+	return {
+		...finding,
+		get mends() {
+			mends ??= candidates ? mendsOf(finding, candidates(), all, context) : [];
+			return mends;
+		},
+	};
+}
+
+type Told = Pick<Found, 'code' | 'cells' | 'level'>;
+
+/** The candidates by which the finding goes away and no `stop` comes that was not there. */
+function mendsOf(
+	finding: Told,
+	candidates: readonly ReturnType<NonNullable<Found['candidates']>>[number][],
+	all: readonly Found[],
+	context: RowContext,
+): readonly Mend[] {
+	const mends: Mend[] = [];
+	const key = ({ code, cells }: Told) =>
+		`${code} ${code === 'not-read' ? cells[0] : (cells.find((cell) => /Width|side/.test(cell)) ?? 'height')}`;
+	const stops = new Set(all.filter(({ level }) => level === 'stop').map(key));
+	for (const { label, change } of candidates) {
+		const after = context.workedOut({ ...context.row, ...withTexts(context.row, change) });
+		const found = allFound(after);
+		const isMended = !found.some((one) => key(one) === key(finding));
+		const isNewStop = found.some((one) => one.level === 'stop' && !stops.has(key(one)));
+		if (isMended && !isNewStop) mends.push({ label: label(after), change });
+		if (mends.length === mostMends) break;
+	}
+	return mends;
+}
+
+function withTexts(row: Row, change: CellTexts): Pick<Row, 'typed' | 'units'> {
+	const typed: Partial<Record<ColumnName, string>> = { ...row.typed };
+	const units = { ...row.units };
+	for (const [column, text] of Object.entries(change) as [ColumnName, string][]) {
+		if (text === '') delete typed[column];
+		else typed[column] = text;
+		delete units[column];
+	}
+	return { typed, units };
+}

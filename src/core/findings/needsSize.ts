@@ -1,0 +1,49 @@
+import type { ColumnName } from '../show/columns.ts';
+import { axes, type Finder } from './found.ts';
+import { clear, columnOf } from './candidates.ts';
+import { sizeText } from './sizeText.ts';
+
+/**
+ * `needs-size`: something stays open (`stop`); or neither the shape, both sides of the picture nor both of the window
+ * are typed, so that the size is what the show's mount leaves (`look`).
+ */
+export const needsSize: Finder = (context) => {
+	const { solution, read } = context;
+	const { cells } = read;
+	const open = axes.filter(({ axis }) => solution[axis] === 'open');
+	if (open.length > 0) {
+		const isAlone = cells.mount.kind === 'none';
+		const missing = open.map(({ axis }) => `picture ${axis}`).join(' and ');
+		const otherwise = isAlone
+			? 'or one of them and the shape'
+			: cells.mount.kind === 'fit'
+				? 'or the shape with one of them, the window, or the mount'
+				: 'or the window';
+		return [
+			{
+				code: 'needs-size',
+				level: 'stop',
+				cells: open.flatMap(({ mount, window, picture }) => (isAlone ? [picture] : [mount, window, picture])),
+				message: `The ${open.length > 1 ? 'size' : open[0]!.axis} cannot be worked out yet: type ${missing}, ${otherwise}.`,
+				candidates: () => (cells.mount.kind === 'fit' ? [clear('mount')] : []),
+			},
+		];
+	}
+	const hasPicture = cells.pictureWidth !== undefined && cells.pictureHeight !== undefined;
+	const hasWindow = cells.windowWidth !== undefined && cells.windowHeight !== undefined;
+	if (cells.shape || hasPicture || hasWindow || cells.mount.kind === 'none') return [];
+	const { pictureWidth, pictureHeight } = solution.solved;
+	const size =
+		pictureWidth && pictureHeight ? `: ${sizeText(context, pictureWidth, pictureHeight)} is what the mount leaves` : '';
+	const blank = axes.filter(({ picture }) => cells[picture] === undefined).map(({ picture }) => picture);
+	return [
+		{
+			code: 'needs-size',
+			level: 'look',
+			cells: blank,
+			message: `No shape is typed, nor both sides of the picture or of the window${size}. Type ${listOf(blank.map(columnOf))}, or the shape.`,
+		},
+	];
+};
+
+const listOf = (columns: readonly ColumnName[]) => columns.join(' and ');

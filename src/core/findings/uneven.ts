@@ -1,0 +1,23 @@
+import { sameWithin } from '../length/length.ts';
+import { clearEach, cutToSuit, sizeColumns } from './candidates.ts';
+import type { Finder } from './found.ts';
+
+/** `uneven`: side and top differ by more than the tolerance, a share of the smaller. */
+export const uneven: Finder = (context) => {
+	const { solution, settings, figure, say } = context;
+	const { side, top } = solution.solved;
+	if (side === undefined || top === undefined) return [];
+	const difference = Math.abs(side - top);
+	const allowed = (Math.min(side, top) * settings.unevenTolerancePercent) / 100;
+	if (difference <= allowed + sameWithin) return [];
+	const percent = Math.round((100 * difference) / Math.min(side, top));
+	return [
+		{
+			code: 'uneven',
+			level: 'look',
+			cells: ['side', 'top'],
+			message: `Side ${figure(side)} and top ${figure(top)} differ by ${say(difference)}, ${percent} % of the smaller; ${settings.unevenTolerancePercent} % is allowed.`,
+			candidates: () => [...clearEach(context, sizeColumns), cutToSuit],
+		},
+	];
+};

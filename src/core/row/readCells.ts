@@ -1,0 +1,107 @@
+import type { Length } from '../length/length.ts';
+import { parseLength, type ReadLength } from '../length/parseLength.ts';
+import { parseShape } from '../length/parseShape.ts';
+import { parseSize } from '../length/parseSize.ts';
+import { parseWeight } from '../length/parseWeight.ts';
+import { isProblem, type Reading, type Unit } from '../length/reading.ts';
+import { type ColumnName, kindOf } from '../show/columns.ts';
+import type { Row } from '../show/row.ts';
+import type { Settings } from '../show/settings.ts';
+import type { Cells, MountCell } from './cells.ts';
+import { readCount } from './readCount.ts';
+
+/** A cell that could not be read: it stays as typed and counts as blank. */
+export interface UnreadCell {
+	readonly column: ColumnName;
+	readonly problem: string;
+	/** Texts that can be read and may be what was meant. */
+	readonly readings: readonly string[];
+}
+
+/** A row's cells, read. */
+export interface ReadCells {
+	readonly cells: Cells;
+	/** How many of it are made: 1 where blank. */
+	readonly copies: number;
+	readonly unread: readonly UnreadCell[];
+}
+
+/**
+ * Reads the typed cells of a row. A bare number is in the cell's own unit where it has one, else the show's; a bare
+ * fraction is inches, and makes the other length of its size inches too.
+ */
+export function readCells(row: Row, settings: Settings): ReadCells {
+	const unread: UnreadCell[] = [];
+	const textOf = (column: ColumnName) => row.typed[column]?.trim() ?? '';
+	const unitOf = (column: ColumnName): { unit: Unit; isUnitStated: boolean } => {
+		const own = row.units?.[column];
+		return { unit: own ?? settings.unit, isUnitStated: own !== undefined };
+	};
+	const take = <Value>(column: ColumnName, reading: Reading<Value>): Value | undefined => {
+		if (!isProblem(reading)) return reading.value;
+		unread.push({ column, problem: reading.problem, readings: reading.readings ?? [] });
+		return undefined;
+	};
+	const read = <Value>(column: ColumnName, parse: (text: string) => Reading<Value>): Value | undefined => {
+		const text = textOf(column);
+		return text === '' ? undefined : take(column, parse(text));
+	};
+	const lengthIn = (column: ColumnName, unit?: Unit) =>
+		read(column, (text) =>
+			parseLength(text, {
+				...(unit ? { unit } : unitOf(column)),
+				allowZero: kindOf(column) === 'space',
+			}),
+		);
+	const lengthOf = (column: ColumnName): Length | undefined => lengthIn(column)?.length;
+	const pair = (width: ColumnName, height: ColumnName): [Length | undefined, Length | undefined] => {
+		const makesInches = (read: ReadLength | undefined) => (read?.isBareFraction ? 'in' : undefined);
+		const first = lengthIn(width);
+		const second = lengthIn(height, makesInches(first));
+		const again = makesInches(second) ? lengthIn(width, 'in') : first;
+		return [again?.length, second?.length];
+	};
+	const sizeOf = (column: ColumnName) =>
+		read(column, (text) => parseSize(text, { ...unitOf(column), sizes: settings.sizes }));
+
+	const [pictureWidth, pictureHeight] = pair('picture width', 'picture height');
+	const paper = sizeOf('paper');
+	const mount = mountCell(textOf('mount'), () => sizeOf('mount'));
+	const [mountWidth, mountHeight] = pair('mount width', 'mount height');
+	const [windowWidth, windowHeight] = pair('window width', 'window height');
+	const cells: Cells = {
+		pictureWidth,
+		pictureHeight,
+		paper,
+		mount,
+		mountWidth,
+		mountHeight,
+		windowWidth,
+		windowHeight,
+		shape: read('shape', parseShape),
+		side: lengthOf('side'),
+		top: lengthOf('top'),
+		bottom: lengthOf('bottom'),
+		bottomWeight: read('bottom weight', (text) => parseWeight(text, row.units?.['bottom weight'])),
+		overlap: lengthOf('overlap'),
+		reveal: lengthOf('reveal'),
+		signingSpace: lengthOf('signing space'),
+		innerMount: lengthOf('inner mount'),
+	};
+	const copies = read('copies', readCount) ?? 1;
+	lengthOf('spacer');
+	return { cells, copies, unread: withoutTwice(unread) };
+}
+
+function mountCell(text: string, size: () => Cells['paper']): MountCell {
+	const word = text.toLowerCase();
+	if (word === '') return { kind: 'show' };
+	if (word === 'fit' || word === 'none') return { kind: word };
+	const read = size();
+	return read ? { kind: 'size', size: read } : { kind: 'show' };
+}
+
+/** A width is read again where its height turns out to be inches; only the second reading counts. */
+function withoutTwice(unread: readonly UnreadCell[]): readonly UnreadCell[] {
+	return unread.filter(({ column }, i) => !unread.slice(i + 1).some((later) => later.column === column));
+}

@@ -1,0 +1,20 @@
+import { findRow } from '../findings/findRow.ts';
+import type { Row } from '../show/row.ts';
+import type { Settings } from '../show/settings.ts';
+import { readCells } from './readCells.ts';
+import type { RowResult } from './rowResult.ts';
+import { solveRow } from './solveRow.ts';
+
+/** Works a row out from its typed cells and the show's settings: the sizes, and what the row is told. */
+export function workOut(row: Row, settings: Settings): RowResult {
+	const read = readCells(row, settings);
+	const solution = solveRow(read.cells, settings);
+	const findings = findRow(row, settings, read, solution);
+	return {
+		solved: solution.solved,
+		findings,
+		isStopped: findings.some(({ level }) => level === 'stop'),
+		copies: read.copies,
+		innerMount: read.cells.innerMount,
+	};
+}
