@@ -1,7 +1,7 @@
 import { mount } from 'svelte';
 import App from './App.svelte';
 import { trustOwnScripts } from './app/trustedUrls.ts';
-import { watchForUpdate } from './app/update.svelte.ts';
+import { watchForUpdate } from './app/watchForUpdate.ts';
 import './ui/base.css';
 
 trustOwnScripts();

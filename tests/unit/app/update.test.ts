@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import { Update } from '../../../src/app/update.svelte.ts';
+
+/** An update with everything it does written down. */
+function watched(beforeReload = () => Promise.resolve()) {
+	const done: string[] = [];
+	const update = new Update(
+		() => Promise.resolve(void done.push('start')),
+		async () => {
+			await beforeReload();
+			done.push('saved');
+		},
+		() => void done.push('reload'),
+	);
+	return { update, done };
+}
+
+test('taken: what was typed is kept, the waiting version starts, and then the page is shown anew', async () => {
+	const { update, done } = watched();
+	expect(update.state).toBe('none');
+	update.isWaiting();
+	expect(update.state).toBe('waiting');
+	await update.take();
+	expect(done).toEqual(['saved', 'start']);
+	update.wasReplaced();
+	expect(done).toEqual(['saved', 'start', 'reload']);
+});
+
+test('taken from another window: nothing happens here until it is asked for', async () => {
+	const { update, done } = watched();
+	update.isWaiting();
+	update.wasReplaced();
+	expect(update.state).toBe('replaced');
+	expect(done).toEqual([]);
+	update.isWaiting();
+	expect(update.state, 'the one that waited has started already').toBe('replaced');
+	await update.take();
+	expect(done).toEqual(['saved', 'reload']);
+});
+
+test('not taken while something typed cannot be kept', async () => {
+	const { update, done } = watched(() => Promise.reject(new Error('the disk is full')));
+	update.isWaiting();
+	await expect(update.take()).rejects.toThrow('the disk is full');
+	expect(done).toEqual([]);
+	expect(update.state).toBe('waiting');
+	update.wasReplaced();
+	expect(done, 'nor when another window starts it later').toEqual([]);
+});
+
+test('put off, it is quiet', () => {
+	const { update } = watched();
+	update.isWaiting();
+	update.putOff();
+	expect(update.state).toBe('none');
+});
