@@ -1,0 +1,33 @@
+import type { Edit } from './edit.ts';
+import { placeRows } from './placeRows.ts';
+import type { CellTexts, Row, RowId } from './row.ts';
+import type { Settings } from './settings.ts';
+import type { Show } from './show.ts';
+import { withCells } from './typeCells.ts';
+
+/** What a new row starts with. */
+export interface NewRow extends Pick<Row, 'units' | 'extra'> {
+	readonly cells: CellTexts;
+}
+
+/**
+ * Adds rows that stand together.
+ * @param at place of the first of them in the rows of the show, from 0; past the end: at the end
+ * @param ids names for them, as many as there are rows, none of them in the show
+ */
+export function addRows(
+	show: Show,
+	rows: readonly NewRow[],
+	at: number,
+	ids: readonly RowId[],
+	settings: Settings,
+	label: string,
+): Edit {
+	const added = rows.map(({ cells, units, extra }, index) => newRow(ids[index]!, cells, units, extra, settings));
+	return { label, rows: placeRows(show.rows, show.rows, added, at) };
+}
+
+function newRow(id: RowId, cells: CellTexts, units: Row['units'], extra: Row['extra'], settings: Settings): Row {
+	const row = withCells({ id, order: 0, typed: {} }, cells, settings);
+	return { ...row, ...(units && { units }), ...(extra && { extra }) };
+}

@@ -1,0 +1,39 @@
+import type { Unit } from '../length/reading.ts';
+import { defaultSettings } from './defaults.ts';
+import type { Edit } from './edit.ts';
+import { pinRow } from './pinRow.ts';
+import { pinSettings } from './pinSettings.ts';
+import { readSettings } from './readSettings.ts';
+import { settingDiffs } from './settingDiffs.ts';
+import type { TypedSettings } from './settings.ts';
+import { isAbsent } from './settingValue.ts';
+import type { Show } from './show.ts';
+
+/**
+ * Changes settings, as typed; undefined puts one back to its default. Where that changes the unit of the show, no size
+ * changes by it: bare numbers typed before keep the old unit, in the rows and in the other settings, and a show that
+ * has something typed in its rows keeps the defaults that they were worked out with.
+ */
+export function changeSettings(show: Show, changes: TypedSettings, label: string): Edit {
+	const { unit: from, sizes } = readSettings(show.settings).settings;
+	const to = readSettings({ ...show.settings, ...changes }).settings.unit;
+	if (to === from) return { label, rows: [], settings: settingDiffs(show.settings, change(show.settings, changes)) };
+	const isBegun = show.rows.some(({ typed }) => Object.keys(typed).length > 0);
+	const typed = Object.fromEntries(Object.entries(show.settings).filter(([, value]) => !isAbsent(value)));
+	const inForce = isBegun ? { ...defaultsThatDiffer(from, to), ...typed } : show.settings;
+	return {
+		label,
+		rows: show.rows
+			.map((row) => ({ before: row, after: pinRow(row, from, to, sizes) }))
+			.filter(({ before, after }) => before !== after),
+		settings: settingDiffs(show.settings, change(pinSettings(inForce, from, to, sizes), changes)),
+	};
+}
+
+const change = (settings: TypedSettings, changes: TypedSettings): TypedSettings =>
+	Object.fromEntries(Object.entries({ ...settings, ...changes }).filter(([, value]) => value !== undefined));
+
+function defaultsThatDiffer(from: Unit, to: Unit): TypedSettings {
+	const other = new Map(Object.entries(defaultSettings(to)));
+	return Object.fromEntries(Object.entries(defaultSettings(from)).filter(([key, text]) => other.get(key) !== text));
+}

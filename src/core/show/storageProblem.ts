@@ -1,0 +1,31 @@
+/**
+ * One sentence for an edit that could not be kept on the device.
+ * @param name the name of the error, as the browser gives it
+ */
+export function notKept(name: string): string {
+	const still = 'What you type stays here until you close the page, and is tried again with the next change.';
+	switch (name) {
+		case 'QuotaExceededError':
+			return `There is no room left on this device to keep the show. ${still} Save the show as a file, or make room.`;
+		case 'VersionError':
+			return 'Another tab has opened a newer version of this app. Save the show as a file, then load this page again.';
+		default:
+			return `The show could not be kept on this device (${name}). ${still} Save the show as a file.`;
+	}
+}
+
+/** One sentence for a show that cannot be opened, with nothing lost of what is kept. */
+export function notOpened(name: string): string {
+	switch (name) {
+		case 'VersionError':
+			return 'A newer version of this app has been used here, and this one cannot read what it keeps: load the page again to get the newer one.';
+		case 'SecurityError':
+			return 'This browser does not let the page keep anything: allow it to store data for this address, then load the page again.';
+		default:
+			return `What is kept on this device cannot be opened just now (${name}): load the page again.`;
+	}
+}
+
+/** One sentence for an opening that waits for other tabs. */
+export const otherTabsInTheWay =
+	'Close this app in all other tabs: it is waiting to bring the kept show to its newer form.';

@@ -1,0 +1,69 @@
+import type { Unit } from '../length/reading.ts';
+import type { ColumnName } from './columns.ts';
+import type { Edit, RowDiff } from './edit.ts';
+import type { CellTexts, Row, RowId } from './row.ts';
+import type { Settings } from './settings.ts';
+import type { Show } from './show.ts';
+import { splitSize } from './splitSize.ts';
+
+/** New texts for cells of one row of a show. */
+export interface CellChange {
+	readonly id: RowId;
+	readonly cells: CellTexts;
+}
+
+/**
+ * Types into cells. A text of nothing but spaces clears its cell. Two lengths in a cell of a pair type both.
+ * @throws RangeError if a row is not in the show
+ */
+export function typeCells(show: Show, changes: readonly CellChange[], settings: Settings, label: string): Edit {
+	const rows = new Map(show.rows.map((row) => [row.id, row]));
+	const typed = new Map<RowId, RowDiff>();
+	for (const { id, cells } of changes) {
+		const before = rows.get(id);
+		if (!before) throw new RangeError(`no row ${id} in the show`);
+		const after = withCells(typed.get(id)?.after ?? before, cells, settings);
+		typed.set(id, { before, after });
+	}
+	return { label, rows: [...typed.values()].filter(({ before, after }) => before !== after) };
+}
+
+/**
+ * A row with new texts in some of its cells. A cell whose text is new loses a unit of its own: a bare number typed now
+ * is in the show's unit. The text that stands there already changes nothing.
+ * @returns the same object if nothing changes
+ */
+export function withCells(row: Row, cells: CellTexts, settings: Pick<Settings, 'unit' | 'sizes'>): Row {
+	const typed = new Map(Object.entries(row.typed) as [ColumnName, string][]);
+	const units = new Map(Object.entries(row.units ?? {}) as [ColumnName, Unit][]);
+	let isChanged = false;
+	for (const [column, text] of textsByCell(cells, settings)) {
+		if (text === (typed.get(column) ?? '')) continue;
+		isChanged = true;
+		units.delete(column);
+		if (text === '') typed.delete(column);
+		else typed.set(column, text);
+	}
+	if (!isChanged) return row;
+	return {
+		id: row.id,
+		order: row.order,
+		typed: Object.fromEntries(typed),
+		...(units.size > 0 && { units: Object.fromEntries(units) }),
+		...(row.extra && { extra: row.extra }),
+	};
+}
+
+/** The text that goes into each cell. What is typed for a cell itself stands before half of a size from its neighbour. */
+function textsByCell(cells: CellTexts, { unit, sizes }: Pick<Settings, 'unit' | 'sizes'>): Map<ColumnName, string> {
+	const texts = new Map<ColumnName, string>();
+	for (const [column, text] of Object.entries(cells) as [ColumnName, string][]) {
+		if (text.trim() === '') {
+			if (!texts.has(column)) texts.set(column, '');
+			continue;
+		}
+		for (const [part, half] of Object.entries(splitSize(column, text, unit, sizes)) as [ColumnName, string][])
+			if (part === column || !cells[part]?.trim()) texts.set(part, half);
+	}
+	return texts;
+}
