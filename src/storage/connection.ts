@@ -1,0 +1,64 @@
+import { type IDBPDatabase, openDB } from 'idb';
+import { type Schema, schemaVersion, upgrade } from './schema.ts';
+
+type Database = IDBPDatabase<Schema>;
+
+/** What a connection may have to tell. */
+export interface ConnectionEvents {
+	/** The database has to be brought to a newer form, and waits for tabs with an older version of the app. */
+	readonly onBlocked?: () => void;
+	/** A newer version of the app, in another tab, brings the database to a newer form: this tab has let go of it. */
+	readonly onSuperseded?: () => void;
+}
+
+/** A connection that is opened again where the browser has cut it, as it does to pages that were long in the back. */
+export interface Connection {
+	/**
+	 * Begins a transaction. Rejects where the database cannot be opened; the next call tries again.
+	 * @param transaction called twice where the connection turns out to be dead
+	 */
+	begin<Transaction>(transaction: (db: Database) => Transaction): Promise<Transaction>;
+	close(): void;
+}
+
+/** A connection to the database of that name, opened when it is first needed. */
+export function openConnection(databaseName: string, { onBlocked, onSuperseded }: ConnectionEvents): Connection {
+	let opened: Promise<Database> | undefined;
+
+	function database(): Promise<Database> {
+		if (opened) return opened;
+		const forget = () => {
+			if (opened === opening) opened = undefined;
+		};
+		const opening = openDB<Schema>(databaseName, schemaVersion, {
+			upgrade,
+			blocked: () => onBlocked?.(),
+			blocking(_current, _wanted, event) {
+				(event.target as IDBDatabase).close();
+				forget();
+				onSuperseded?.();
+			},
+			terminated: forget,
+		});
+		opening.catch(forget);
+		return (opened = opening);
+	}
+
+	return {
+		async begin(transaction) {
+			const db = await database();
+			try {
+				return transaction(db);
+			} catch (cause) {
+				// Some browsers do not tell that they have cut a connection.
+				if ((cause as DOMException).name !== 'InvalidStateError') throw cause;
+				opened = undefined;
+				return transaction(await database());
+			}
+		},
+		close() {
+			opened?.then((db) => db.close()).catch(() => undefined);
+			opened = undefined;
+		},
+	};
+}

@@ -1,0 +1,130 @@
+import type { IDBPTransaction } from 'idb';
+import { apply, type Edit, rowIdOf } from '../core/show/edit.ts';
+import { mergeRow } from '../core/show/mergeRow.ts';
+import { byOrder } from '../core/show/orderNumbers.ts';
+import type { Row } from '../core/show/row.ts';
+import type { Show } from '../core/show/show.ts';
+import { type ConnectionEvents, openConnection } from './connection.ts';
+import type { Schema, ShowRecord } from './schema.ts';
+
+/** A show as it is kept, and how many transactions have made it so. */
+export interface StoredShow {
+	readonly show: Show;
+	readonly revision: number;
+}
+
+/** Thrown where a show that should be kept is not: the browser has cleared its storage. */
+export class ShowMissing extends Error {
+	override readonly name = 'ShowMissing';
+}
+
+const stores: ['shows', 'rows'] = ['shows', 'rows'];
+type Writing = IDBPTransaction<Schema, typeof stores, 'readwrite'>;
+/** Takes a request that the transaction waits for, and is undone with. */
+type Requests = (request: Promise<unknown>) => void;
+
+/** All rows of a show: an array sorts after every text. */
+const rowsOf = (showId: string) => IDBKeyRange.bound([showId], [showId, []]);
+
+/**
+ * The shows kept on this device. Everything goes in and out as plain data. All that changes anything is one
+ * transaction, on disk before its promise resolves.
+ */
+export function openShowStore(databaseName: string, events: ConnectionEvents = {}) {
+	const connection = openConnection(databaseName, events);
+
+	/** Does some work in one transaction: all of it is kept, or none. */
+	async function write<Result>(work: (tx: Writing, request: Requests) => Promise<Result>): Promise<Result> {
+		const tx = await connection.begin((db) => db.transaction(stores, 'readwrite', { durability: 'strict' }));
+		const pending: Promise<unknown>[] = [tx.done];
+		try {
+			const result = await work(tx, (request) => pending.push(request));
+			await Promise.all(pending);
+			return result;
+		} catch (cause) {
+			abort(tx); // a put that throws would otherwise leave the puts before it to be committed
+			await Promise.allSettled(pending);
+			throw tx.error ?? cause;
+		}
+	}
+
+	return {
+		/** The show kept here; where there is none yet, `makeShow` gives it and it is kept from then on. */
+		openShow: (makeShow: () => Show): Promise<StoredShow> =>
+			write(async (tx, request) => {
+				const record = await tx.objectStore('shows').get(IDBKeyRange.lowerBound(''));
+				if (record) return stored(record, await tx.objectStore('rows').getAll(rowsOf(record.id)));
+				const show = makeShow();
+				return { show, revision: await putShow(tx, request, show, 0) };
+			}),
+
+		/** The show as it is kept now. */
+		async read(showId: string): Promise<StoredShow> {
+			const tx = await connection.begin((db) => db.transaction(stores));
+			const [record, rows] = await Promise.all([
+				tx.objectStore('shows').get(showId),
+				tx.objectStore('rows').getAll(rowsOf(showId)),
+				tx.done,
+			]);
+			if (!record) throw new ShowMissing(showId);
+			return stored(record, rows);
+		},
+
+		/**
+		 * Keeps one edit, in one transaction. It is made on what is kept, which may be more than the tab has seen: two tabs
+		 * that change different cells of a row lose neither.
+		 * @returns the revision that it makes
+		 */
+		apply: (showId: string, edit: Edit): Promise<number> =>
+			write(async (tx, request) => {
+				const record = await tx.objectStore('shows').get(showId);
+				if (!record) throw new ShowMissing(showId);
+				const rows = tx.objectStore('rows');
+				const current = await Promise.all(edit.rows.map((diff) => diff.before && rows.get([showId, rowIdOf(diff)])));
+				edit.rows.forEach((diff, index) => {
+					const key: [string, string] = [showId, rowIdOf(diff)];
+					const row = mergeRow(current[index], diff);
+					request(row ? rows.put(row, key) : rows.delete(key));
+				});
+				const { name, settings } = apply({ ...record, rows: [] }, { ...edit, rows: [] });
+				const revision = record.revision + 1;
+				request(tx.objectStore('shows').put({ id: showId, name, settings, revision }));
+				return revision;
+			}),
+
+		/**
+		 * Keeps a whole show in place of what is kept of it.
+		 * @param seen the last revision that the tab has seen; the new one is after it, and after the one that is kept
+		 * @returns the revision that it makes
+		 */
+		keep: (show: Show, seen = 0): Promise<number> => write((tx, request) => putShow(tx, request, show, seen)),
+
+		close: () => connection.close(),
+	};
+}
+
+/** See `openShowStore`. */
+export type ShowStore = ReturnType<typeof openShowStore>;
+
+const stored = ({ id, name, settings, revision }: ShowRecord, rows: readonly Row[]): StoredShow => ({
+	show: { id, name, settings, rows: rows.toSorted(byOrder) },
+	revision,
+});
+
+async function putShow(tx: Writing, request: Requests, show: Show, seen: number): Promise<number> {
+	const { id, name, settings, rows } = show;
+	const revision = Math.max(seen, (await tx.objectStore('shows').get(id))?.revision ?? 0) + 1;
+	request(tx.objectStore('shows').put({ id, name, settings, revision }));
+	request(tx.objectStore('rows').delete(rowsOf(id)));
+	for (const row of rows) request(tx.objectStore('rows').put(row, [id, row.id]));
+	return revision;
+}
+
+/** Undoes all that a transaction has done, unless it has failed and done so by itself. */
+function abort(tx: Writing): void {
+	try {
+		tx.abort();
+	} catch (cause) {
+		if ((cause as DOMException).name !== 'InvalidStateError') throw cause;
+	}
+}
