@@ -1,0 +1,114 @@
+import type { Edit } from '../core/show/edit.ts';
+import type { Show } from '../core/show/show.ts';
+import { notKept } from '../core/show/storageProblem.ts';
+import { ShowMissing, type ShowStore } from '../storage/showStore.ts';
+
+/** Whether everything typed is on disk. `failed` says why not; what was typed is held and tried again. */
+export type Saved =
+	{ readonly state: 'saved' } | { readonly state: 'saving' } | { readonly state: 'failed'; readonly problem: string };
+
+/** What writing needs of the session. */
+export interface SavingSource {
+	/** The show as it is now, all edits made. */
+	readonly show: () => Show;
+	/** An edit is on disk, as that revision of the show. */
+	readonly onKept: (revision: number) => void;
+	/** There is nothing left to write, or it failed. */
+	readonly onRest: () => void;
+}
+
+/** Writes edits to the device one after the other, and holds those that could not be written. */
+export class Saving {
+	#saved = $state.raw<Saved>({ state: 'saved' });
+	#unsaved: readonly Edit[] = [];
+	#writing: Promise<void> | undefined;
+	#revision: number;
+	#isBehind = false;
+	readonly #store: ShowStore;
+	readonly #source: SavingSource;
+
+	/** @param revision the revision of the show that the session begins with */
+	constructor(store: ShowStore, revision: number, source: SavingSource) {
+		this.#store = store;
+		this.#revision = revision;
+		this.#source = source;
+	}
+
+	get saved(): Saved {
+		return this.#saved;
+	}
+
+	/** The edits that are not on disk, oldest first. */
+	get unsaved(): readonly Edit[] {
+		return this.#unsaved;
+	}
+
+	get isWriting(): boolean {
+		return this.#writing !== undefined;
+	}
+
+	/** Whether the show on disk holds edits, of another tab, that this one has not taken in. */
+	get isBehind(): boolean {
+		return this.#isBehind;
+	}
+
+	/** Takes an edit to be written, after those that could not be written before. */
+	add(edit: Edit): void {
+		this.#unsaved = [...this.#unsaved, edit];
+		this.#writing ??= this.#writeAll();
+	}
+
+	/** Another tab has made that revision. */
+	hear(revision: number): void {
+		if (revision > this.#revision) this.#isBehind = true;
+	}
+
+	/** The session has taken in all that is on disk up to that revision. */
+	caughtUp(revision: number): void {
+		this.#revision = revision;
+		this.#isBehind = false;
+	}
+
+	/** The app that keeps the shows has been superseded by a newer one: nothing more can be written from here. */
+	fail(errorName: string): void {
+		this.#saved = { state: 'failed', problem: notKept(errorName) };
+	}
+
+	/** Resolves when everything is on disk; rejects with the sentence of `saved` if it cannot be written. */
+	async whenSaved(): Promise<void> {
+		while (this.#writing) await this.#writing;
+		if (this.#saved.state === 'failed') throw new Error(this.#saved.problem);
+	}
+
+	async #writeAll(): Promise<void> {
+		this.#saved = { state: 'saving' };
+		try {
+			while (this.#unsaved.length > 0) await this.#writeOldest();
+			this.#saved = { state: 'saved' };
+		} catch (cause) {
+			this.fail((cause as Error).name);
+		}
+		this.#writing = undefined;
+		this.#source.onRest();
+	}
+
+	async #writeOldest(): Promise<void> {
+		const { show } = this.#source;
+		const held = this.#unsaved;
+		let written = 1;
+		let revision: number;
+		try {
+			revision = await this.#store.apply(show().id, held[0]!);
+		} catch (cause) {
+			if (!(cause instanceof ShowMissing)) throw cause;
+			// The browser has cleared its storage under an open page: what the page holds is all there is.
+			written = held.length;
+			revision = await this.#store.keep(show(), this.#revision);
+			this.#revision = revision - 1;
+		}
+		this.#unsaved = this.#unsaved.slice(written);
+		if (revision === this.#revision + 1) this.#revision = revision;
+		else this.#isBehind = true;
+		this.#source.onKept(revision);
+	}
+}

@@ -1,0 +1,264 @@
+import type { BenchPlan } from '../core/bench/benchPlan.ts';
+import { orderBench } from '../core/bench/orderBench.ts';
+import type { RowResult } from '../core/row/rowResult.ts';
+import { addRows, type NewRow } from '../core/show/addRows.ts';
+import { changeSettings } from '../core/show/changeSettings.ts';
+import { duplicateRows } from '../core/show/duplicateRows.ts';
+import { apply, compose, type Edit, isEmpty, rebase } from '../core/show/edit.ts';
+import { importRows } from '../core/show/importRows.ts';
+import { moveRows } from '../core/show/moveRows.ts';
+import { newShow } from '../core/show/newShow.ts';
+import { readSettings } from '../core/show/readSettings.ts';
+import { removeRows } from '../core/show/removeRows.ts';
+import { rename } from '../core/show/rename.ts';
+import { replaceShow } from '../core/show/replaceShow.ts';
+import type { Row, RowId } from '../core/show/row.ts';
+import type { SettingProblem } from '../core/show/settingValue.ts';
+import type { Settings } from '../core/show/settings.ts';
+import type { Show } from '../core/show/show.ts';
+import { notOpened, otherTabsInTheWay } from '../core/show/storageProblem.ts';
+import { takeIn } from '../core/show/takeIn.ts';
+import { type CellChange, typeCells } from '../core/show/typeCells.ts';
+import { openShowStore, type ShowStore, type StoredShow } from '../storage/showStore.ts';
+import { askToPersist } from './askToPersist.ts';
+import { History } from './history.svelte.ts';
+import { makeId } from './makeId.ts';
+import { listenToOtherTabs, type OtherTabs } from './otherTabs.ts';
+import { ResultCache } from './resultCache.ts';
+import { type Saved, Saving } from './saving.svelte.ts';
+
+/** What a session is opened with; all of it has a default, and tests give their own. */
+export interface SessionOptions {
+	readonly databaseName?: string;
+	/** Names rows and shows. */
+	readonly makeId?: () => string;
+	/** Told, with a sentence, when opening waits for other tabs. */
+	readonly onWaiting?: (sentence: string) => void;
+}
+
+/**
+ * The show in hand: every change of it is one edit, one transaction and one undo step. All values are raw, immutable
+ * records; rows that an edit does not touch stay the same objects.
+ */
+export class Session {
+	#show = $state.raw() as Show;
+	readonly #cache = new ResultCache();
+	readonly #history = new History();
+	readonly #typedSettings = $derived(this.#show.settings);
+	readonly #read = $derived(readSettings(this.#typedSettings));
+	readonly #results = $derived(this.#cache.resultsOf(this.#show.rows, this.#read.settings));
+	readonly #bench = $derived(orderBench(this.#show.rows, this.#results, this.#read.settings));
+	readonly #store: ShowStore;
+	readonly #saving: Saving;
+	readonly #tabs: OtherTabs;
+	readonly #makeId: () => string;
+
+	/** Use `openSession`. */
+	constructor({ show, revision }: StoredShow, store: ShowStore, databaseName: string, newId: () => string) {
+		this.#show = show;
+		this.#store = store;
+		this.#makeId = newId;
+		this.#tabs = listenToOtherTabs(databaseName, {
+			onNews: (showId, heard) => {
+				if (showId !== this.#show.id) return;
+				this.#saving.hear(heard);
+				void this.#catchUp();
+			},
+			onReturn: () => {
+				this.#saving.hear(Infinity);
+				void this.#catchUp();
+			},
+		});
+		this.#saving = new Saving(store, revision, {
+			show: () => this.#show,
+			onKept: (kept) => {
+				this.#tabs.announce(this.#show.id, kept);
+				askToPersist();
+			},
+			onRest: () => void this.#catchUp(),
+		});
+	}
+
+	get show(): Show {
+		return this.#show;
+	}
+
+	/** The settings as read; one that cannot be read takes its default. */
+	get settings(): Settings {
+		return this.#read.settings;
+	}
+
+	/** The settings that could not be read, by key, each with a sentence. */
+	get settingsProblems(): readonly SettingProblem[] {
+		return this.#read.problems;
+	}
+
+	/** What each row works out, in the order of the rows. */
+	get results(): readonly RowResult[] {
+		return this.#results;
+	}
+
+	get bench(): BenchPlan {
+		return this.#bench;
+	}
+
+	get saved(): Saved {
+		return this.#saving.saved;
+	}
+
+	get canUndo(): boolean {
+		return this.#history.last !== undefined;
+	}
+
+	get canRedo(): boolean {
+		return this.#history.next !== undefined;
+	}
+
+	/** What undo would take back: "Type picture width". */
+	get undoLabel(): string | undefined {
+		return this.#history.last?.label;
+	}
+
+	/** What redo would do again. */
+	get redoLabel(): string | undefined {
+		return this.#history.next?.label;
+	}
+
+	/** Types into cells of rows; see `typeCells` of the show. */
+	typeCells(changes: readonly CellChange[], label: string, focus?: unknown): void {
+		this.#make(typeCells(this.#show, changes, this.settings, label), focus);
+	}
+
+	/**
+	 * Adds rows that stand together.
+	 * @param at place of the first in the rows of the show, from 0
+	 * @returns their names
+	 */
+	addRows(rows: readonly NewRow[], at: number, label: string, focus?: unknown): readonly RowId[] {
+		return this.typeAndAdd([], rows, at, label, focus);
+	}
+
+	/** Types into rows that are there and adds others, as one edit: a paste that runs past the last row. */
+	typeAndAdd(
+		changes: readonly CellChange[],
+		rows: readonly NewRow[],
+		at: number,
+		label: string,
+		focus?: unknown,
+	): readonly RowId[] {
+		const ids = this.#newIds(rows.length);
+		const typing = typeCells(this.#show, changes, this.settings, label);
+		const adding = addRows(apply(this.#show, typing), $state.snapshot(rows) as NewRow[], at, ids, this.settings, label);
+		this.#make(compose(typing, adding), focus);
+		return ids;
+	}
+
+	removeRows(ids: readonly RowId[], label = many(ids, 'Remove'), focus?: unknown): void {
+		this.#make(removeRows(this.#show, ids, label), focus);
+	}
+
+	/** @param to place before which the rows go, counted in the rows as they stand now, from 0 */
+	moveRows(ids: readonly RowId[], to: number, label = many(ids, 'Move'), focus?: unknown): void {
+		this.#make(moveRows(this.#show, ids, to, label), focus);
+	}
+
+	/** @returns the names of the copies, which stand behind the last row copied */
+	duplicateRows(ids: readonly RowId[], focus?: unknown): readonly RowId[] {
+		const edit = duplicateRows(this.#show, ids, this.#newIds(ids.length), many(ids, 'Duplicate'));
+		this.#make(edit, focus);
+		return edit.rows.flatMap(({ before, after }) => (before || !after ? [] : [after.id]));
+	}
+
+	/** Changes settings as typed; undefined puts one back to its default. No size typed before changes with the unit. */
+	changeSettings(changes: Readonly<Record<string, unknown>>, label = 'Change settings'): void {
+		this.#make(changeSettings(this.#show, $state.snapshot(changes), label));
+	}
+
+	rename(name: string): void {
+		this.#make(rename(this.#show, name, 'Rename show'));
+	}
+
+	/** Puts another show in the place of all that is there, as one edit. */
+	replaceShow(show: Omit<Show, 'id'>, label: string): void {
+		this.#make(replaceShow(this.#show, $state.snapshot(show) as Omit<Show, 'id'>, this.#makeId, label));
+	}
+
+	/** Takes in rows of a CSV; those that name a print of the show take its place, the others come last. */
+	importRows(rows: readonly Row[], label: string): void {
+		this.#make(importRows(this.#show, $state.snapshot(rows) as Row[], this.#makeId, label));
+	}
+
+	/** @returns the `focus` that the edit taken back was made with */
+	undo(): unknown {
+		return this.#history.undo((edit) => this.#apply(edit))?.focus?.after;
+	}
+
+	/** @returns the `focus` that the edit done again was made with */
+	redo(): unknown {
+		return this.#history.redo((edit) => this.#apply(edit))?.focus?.after;
+	}
+
+	/** Resolves when all that was typed is on disk; rejects, with the sentence of `saved`, if it cannot be written. */
+	whenSaved(): Promise<void> {
+		return this.#saving.whenSaved();
+	}
+
+	/** A newer version of the app, in another tab, keeps the show from now on: nothing more can be written from here. */
+	supersede(): void {
+		this.#saving.fail('VersionError');
+	}
+
+	/** Stops listening and lets go of the database. */
+	close(): void {
+		this.#tabs.close();
+		this.#store.close();
+	}
+
+	#make(edit: Edit, focus?: unknown): void {
+		if (isEmpty(edit)) return;
+		const focused = focus === undefined ? edit : { ...edit, focus: { before: focus, after: focus } };
+		this.#history.add(this.#apply(focused));
+	}
+
+	/** Makes an edit on the show as it is, and has it written. */
+	#apply(edit: Edit): Edit {
+		const made = rebase(edit, this.#show);
+		this.#show = apply(this.#show, made);
+		this.#saving.add(made);
+		return made;
+	}
+
+	/** Takes in what other tabs have made of the show, once nothing of this one is on its way. */
+	async #catchUp(): Promise<void> {
+		if (this.#saving.isWriting || !this.#saving.isBehind) return;
+		const stored = await this.#store.read(this.#show.id).catch(() => undefined);
+		if (!stored || this.#saving.isWriting) return; // the next write finds out again
+		this.#saving.caughtUp(stored.revision);
+		this.#show = this.#saving.unsaved.reduce(apply, takeIn(this.#show, stored.show));
+	}
+
+	#newIds(count: number): readonly RowId[] {
+		return Array.from({ length: count }, this.#makeId);
+	}
+}
+
+const many = ({ length }: readonly RowId[], verb: string) => (length === 1 ? `${verb} row` : `${verb} ${length} rows`);
+
+/**
+ * Opens the show kept on this device, or begins one.
+ * @returns rejects with a sentence where what is kept cannot be opened; it is not touched then
+ */
+export async function openSession(options: SessionOptions = {}): Promise<Session> {
+	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting } = options;
+	let session: Session | undefined;
+	const store = openShowStore(databaseName, {
+		onBlocked: () => onWaiting?.(otherTabsInTheWay),
+		onSuperseded: () => session?.supersede(),
+	});
+	try {
+		session = new Session(await store.openShow(() => newShow(newId())), store, databaseName, newId);
+		return session;
+	} catch (cause) {
+		throw new Error(notOpened((cause as Error).name), { cause });
+	}
+}
