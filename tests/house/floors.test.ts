@@ -78,7 +78,7 @@ describe('imports', () => {
 
 	beforeAll(async () => {
 		const ok = 'export type Ok = 1;\n';
-		const others = ['core/row', 'files', 'storage', 'workers', 'app', 'ui'].map((folder) => [
+		const others: [string, string][] = ['core/row', 'files', 'storage', 'workers', 'app', 'ui'].map((folder) => [
 			`src/${folder}/ok.ts`,
 			ok,
 		]);
@@ -90,7 +90,7 @@ describe('imports', () => {
 			// a circle is told once, at the file that comes first
 			'src/core/circle/b.ts': `import './a.ts';`,
 			'src/core/circle/d.ts': `import type { C } from './c.ts'; export type D = C;`,
-			...Object.fromEntries(imports.map(([file, text]) => [file, text])),
+			...Object.fromEntries(imports.map(([file, text]): [string, string] => [file, text])),
 		});
 		const args = ['src', 'tests', '--config', join(root, '.dependency-cruiser.cjs'), '--preserve-symlinks'];
 		const { stdout } = spawnSync(tool('depcruise'), [...args, '--output-type', 'json'], {
@@ -173,17 +173,17 @@ describe('lint', () => {
 			`import { Unit } from './reading.ts'; export type A = Unit;`,
 			'@typescript-eslint/consistent-type-imports',
 		],
-		['src/core/length/length.ts', `// ${'TO'}DO: later`, 'no-warning-comments'],
+		['src/core/length/length.ts', '// TODO: later', 'no-warning-comments'],
 		['src/App.svelte', '<p>{@html "<b>bold</b>"}</p>', 'svelte/no-at-html-tags'],
 		['src/App.svelte', '<p style="color: red">red</p>', 'svelte/no-inline-styles'],
 		[
 			'tests/house/floors.test.ts',
-			`import { test } from 'vitest'; test.${'skip'}('never', () => undefined);`,
+			`import { test } from 'vitest'; test.skip('never', () => undefined);`,
 			'no-restricted-syntax',
 		],
 		[
 			'tests/house/floors.test.ts',
-			`import { test } from 'vitest'; test.${'only'}('alone', () => undefined);`,
+			`import { test } from 'vitest'; test.only('alone', () => undefined);`,
 			'no-restricted-syntax',
 		],
 	])('%s: %s', async (filePath, text, rule) => {

@@ -1,0 +1,82 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> };
+
+/** The part of a link that names a heading: lower case, words joined by hyphens. */
+const anchorOf = (heading: string) =>
+	heading
+		.toLowerCase()
+		.replace(/[^\p{L}\p{N}\s_-]/gu, '')
+		.trim()
+		.replace(/\s/g, '-');
+
+/** A document without what stands between fences, where a `#` is no heading. */
+const prose = (text: string) => text.replace(/^```[^]*?^```/gm, '');
+
+const anchorsIn = (text: string) => [...prose(text).matchAll(/^#+ (.+)$/gm)].map(([, heading]) => anchorOf(heading!));
+
+const linksIn = (text: string) =>
+	[...text.matchAll(/\]\(([^)\s]+)\)|(?:src|href)="([^"]+)"/g)].map(([, link, source]) => (link ?? source)!);
+
+/** The `npm run` scripts that a text names; `npm start` and `npm test` too. */
+const commandsIn = (text: string) =>
+	[...text.matchAll(/\bnpm (?:run (?:-s )?)?([a-z:]+)/g)]
+		.map(([, name]) => name!)
+		.filter((name) => !['ci', 'install', 'i'].includes(name));
+
+/** Paths in the repository that a text names in code type. */
+const pathsIn = (text: string) =>
+	[...text.matchAll(/`((?:src|tests|static|shared|\.ci)\/[^`\s*<>{}]+|[\w.-]+\.(?:ts|cjs|js|md))`/g)].map(
+		([, path]) => path!,
+	);
+
+describe.each(['README.md', 'DEVELOPERS.md'])('%s', (name) => {
+	const text = readFileSync(join(root, name), 'utf8');
+
+	test('its commands exist', () => {
+		const commands = commandsIn(text);
+		expect(commands.length).toBeGreaterThan(0);
+		expect(commands.filter((command) => !(command in scripts))).toEqual([]);
+	});
+
+	test('its links lead somewhere', () => {
+		const links = linksIn(text).filter((link) => !/^https?:/.test(link));
+		const broken = links.filter((link) => {
+			const [path, anchor] = link.split('#');
+			const file = path ? join(root, dirname(name), path) : join(root, name);
+			if (!existsSync(file)) return true;
+			return anchor !== undefined && !anchorsIn(readFileSync(file, 'utf8')).includes(anchor);
+		});
+		expect(broken).toEqual([]);
+	});
+
+	test('the files that it names exist', () => {
+		expect(pathsIn(text).filter((path) => !existsSync(join(root, path)))).toEqual([]);
+	});
+});
+
+test('every command is explained', () => {
+	const texts = ['README.md', 'DEVELOPERS.md'].map((name) => readFileSync(join(root, name), 'utf8')).join('\n');
+	const named = new Set(commandsIn(texts));
+	expect(Object.keys(scripts).filter((name) => !named.has(name))).toEqual([]);
+});
+
+test('the tools that scripts start exist', () => {
+	const files = Object.values(scripts).flatMap((script) => script.match(/\b(?:src|tests)\/[\w./-]+/g) ?? []);
+	expect(files.filter((file) => !existsSync(join(root, file)))).toEqual([]);
+});
+
+describe('the reading of documents', () => {
+	test('finds links, commands, paths and headings', () => {
+		const text =
+			'# Two words, one\n[a](b.md#c) ![d](e.png) <img src="f.png">\n`npm run -s plan -- x`, npm test, `src/core/row`';
+		expect(linksIn(text)).toEqual(['b.md#c', 'e.png', 'f.png']);
+		expect(commandsIn(text)).toEqual(['plan', 'test']);
+		expect(pathsIn(text)).toEqual(['src/core/row']);
+		expect(anchorsIn(text)).toEqual(['two-words-one']);
+	});
+});
