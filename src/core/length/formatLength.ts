@@ -34,6 +34,15 @@ export function formatLength(value: Length, unit: Unit): string {
 	return value < 0 && shown !== '0' ? `−${shown}` : shown;
 }
 
+/**
+ * A length as a text that can be typed again and gives the very same, with its unit and no sign that a keyboard lacks:
+ * `70 mm`, `2 5/8 in`.
+ */
+export function formatTypeable(value: Length, unit: Unit): string {
+	const isFraction = unit === 'in' && value >= 0 && value % unitsPer64th === 0;
+	return `${isFraction ? inchFraction(value, {}) : formatExact(value, unit)} ${unit}`;
+}
+
 /** A length as it stands in a sentence: `70 mm`, `2⅝ in`. */
 export const formatWithUnit = (value: Length, unit: Unit): string => `${formatLength(value, unit)} ${unit}`;
 
@@ -81,7 +90,7 @@ function unitsOf(text: string, perUnit: number): bigint {
 	return (2n * BigInt(whole + rest) * BigInt(perUnit) + scale) / (2n * scale);
 }
 
-function inchFraction(units: number): string {
+function inchFraction(units: number, signs = fractionSigns): string {
 	const whole = Math.floor(units / unitsPerInch);
 	let over = (units - whole * unitsPerInch) / unitsPer64th;
 	let under = 64;
@@ -90,7 +99,7 @@ function inchFraction(units: number): string {
 		under /= 2;
 	}
 	if (over === 0) return `${whole}`;
-	const sign = fractionSigns[`${over}/${under}`];
+	const sign = signs[`${over}/${under}`];
 	if (sign !== undefined) return whole === 0 ? sign : `${whole}${sign}`;
 	return whole === 0 ? `${over}/${under}` : `${whole} ${over}/${under}`;
 }

@@ -17,7 +17,7 @@ export interface LengthContext {
 /** A length as read. */
 export interface ReadLength {
 	readonly length: Length;
-	/** Whether it was a fraction without a unit, which is inches and makes the other length of its size inches. */
+	/** Whether it was a fraction without any unit, stated or typed: it is inches and makes the other length of its size so. */
 	readonly isBareFraction: boolean;
 }
 
@@ -50,9 +50,10 @@ export function parseLength(text: string, context: LengthContext): Reading<ReadL
 	if (unsure !== undefined) return { ...unsure, readings: readable(unsure.readings, context) };
 	const typed = typedLength(pieces.tokens);
 	if ('problem' in typed) return typed.problem === '' ? notALength(text) : typed;
-	const isBareFraction = typed.isFraction && typed.unit === undefined;
-	if (isBareFraction && context.isUnitStated && context.unit !== 'in')
+	const isWithoutUnit = typed.isFraction && typed.unit === undefined;
+	if (isWithoutUnit && context.isUnitStated && context.unit !== 'in')
 		return unsureFraction(pieces.text, context.unit, 'the column is in');
+	const isBareFraction = isWithoutUnit && !context.isUnitStated;
 	const read = toLength(typed, isBareFraction ? 'in' : context.unit, text, context.allowZero ?? false);
 	return 'problem' in read ? read : { value: { length: read.value, isBareFraction } };
 }

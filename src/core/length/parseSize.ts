@@ -19,7 +19,7 @@ export interface SizeContext {
 export interface ReadSize extends Size {
 	/** The name, as listed, where a name was typed. */
 	readonly name: string | undefined;
-	/** Whether one of its lengths was a fraction and neither had a unit. */
+	/** Whether one of its lengths was a fraction and no unit was stated or typed: then both are inches. */
 	readonly isBareFraction: boolean;
 }
 
@@ -90,9 +90,10 @@ function splitAtTimes(tokens: readonly Token[]): Token[][] {
 
 function sizeOf(width: TypedLength, height: TypedLength, text: string, context: SizeContext): Reading<ReadSize> {
 	const shared = width.unit ?? height.unit;
-	const isBareFraction = shared === undefined && (width.isFraction || height.isFraction);
-	if (isBareFraction && context.isUnitStated && context.unit !== 'in')
+	const isWithoutUnit = shared === undefined && (width.isFraction || height.isFraction);
+	if (isWithoutUnit && context.isUnitStated && context.unit !== 'in')
 		return unsureFraction(text, context.unit, 'the column is in');
+	const isBareFraction = isWithoutUnit && !context.isUnitStated;
 	const bareUnit = shared ?? (isBareFraction ? 'in' : context.unit);
 	// The last unit that stands serves a bare length, so each side asks the other.
 	const readWidth = toLength(width, width.unit ?? height.unit ?? bareUnit, text, false);

@@ -1,0 +1,5 @@
+/**
+ * Whether a print id is one that the app made up for a row, ten letters and digits, not one that a person typed. It is
+ * written to files, so that a row finds its place again, but it is no text of the row's own.
+ */
+export const isMadeId = (text: string): boolean => /^[2-9a-hjkmnp-z_]{10}$/.test(text);

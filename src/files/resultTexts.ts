@@ -1,0 +1,44 @@
+import type { BenchPlan } from '../core/bench/benchPlan.ts';
+import { formatExact, formatTypeable } from '../core/length/formatLength.ts';
+import { fraction } from '../core/length/fraction.ts';
+import type { RowResult } from '../core/row/rowResult.ts';
+import type { BottomWeight, Settings } from '../core/show/settings.ts';
+import { resultLengths } from './headers.ts';
+
+/** The texts of the result columns of one row, in the order of `resultLengths` and `resultTexts`. */
+export function resultCells(result: RowResult, steps: readonly number[], settings: Settings): readonly string[] {
+	const lengths = resultLengths.map(({ key }) => {
+		const length = result.solved[key];
+		return length === undefined ? '' : formatExact(length, settings.unit);
+	});
+	const codes = [...new Set(result.findings.map(({ code }) => code))];
+	return [...lengths, codes.join(' '), steps.join(' '), settingsText(settings)];
+}
+
+/** The steps of a row's cuts, by the row's place from 0; none where there is no plan. */
+export const stepsOfRow = (bench: BenchPlan, index: number): readonly number[] => bench.stepsOfRows[index] ?? [];
+
+/** The settings that rows are worked out with, in one line that can be typed again. */
+export function settingsText(settings: Settings): string {
+	const { unit, mountSize } = settings;
+	const text = (length: typeof settings.ruler) => formatTypeable(length, unit);
+	const entries: [string, string][] = [
+		['unit', unit],
+		['ruler', text(settings.ruler)],
+		['mount', `${text(mountSize.width).replace(/ \w+$/, '')} x ${text(mountSize.height)}`],
+		['border', text(settings.border)],
+		['weight', weightText(settings.bottomWeight, settings)],
+		['overlap', text(settings.overlap)],
+	];
+	if (settings.reveal !== undefined) entries.push(['reveal', text(settings.reveal)]);
+	return entries.map(([key, value]) => `${key}=${value}`).join('; ');
+}
+
+function weightText(weight: BottomWeight, { unit }: Settings): string {
+	if (weight.kind === 'optical centre') return 'optical centre';
+	if (weight.kind === 'length') return formatTypeable(weight.more, unit);
+	const percent = fraction(BigInt(weight.numerator) * 100n, BigInt(weight.denominator));
+	if (percent.denominator === 1n) return `${percent.numerator} %`;
+	const decimal = Number(percent.numerator) / Number(percent.denominator);
+	return /^\d+\.\d{1,9}$/.test(`${decimal}`) ? `${decimal} %` : `${percent.numerator}/${percent.denominator} %`;
+}

@@ -1,0 +1,104 @@
+/** Where a file breaks the rules of quoting. */
+export interface QuoteProblem {
+	/** From 1. */
+	readonly line: number;
+	/** The field of the record, from 0. */
+	readonly field: number;
+	readonly problem: string;
+}
+
+/** The records of a delimited text. */
+export interface Records {
+	/** The text with one line feed after each record; line ends inside quotes stay as they are. */
+	readonly text: string;
+	/** The line on which each record begins, from 1. */
+	readonly lines: readonly number[];
+	/** The first breach of the rules of quoting. */
+	readonly quoteProblem: QuoteProblem | undefined;
+}
+
+const quote = '"';
+
+/**
+ * Finds where the records of a delimited text end, be it with CRLF, LF or CR, and on which line each begins. A field
+ * that begins with a quote ends with one; whatever stands between them, delimiters and line ends too, belongs to it.
+ */
+export function scanRecords(text: string, delimiter: string): Records {
+	const parts: string[] = [];
+	const lines: number[] = [];
+	let quoteProblem: QuoteProblem | undefined;
+	let line = 1;
+	let recordStart = 0;
+	let field = 0;
+	let at = 0;
+	let isRecordOpen = false;
+	const open = () => {
+		if (!isRecordOpen) lines.push(line);
+		isRecordOpen = true;
+	};
+	const closeRecord = (end: number, lineEnd: string) => {
+		open();
+		parts.push(text.slice(recordStart, end));
+		line++;
+		at = end + lineEnd.length;
+		recordStart = at;
+		field = 0;
+		isRecordOpen = false;
+	};
+	while (at < text.length) {
+		open();
+		if (text[at] === quote) {
+			const quoted = quotedField(text, at, delimiter);
+			quoteProblem ??= quoted.problem === undefined ? undefined : { line, field, problem: quoted.problem };
+			line += lineEndsIn(text, at, quoted.end);
+			at = quoted.end;
+		} else at = unquotedEnd(text, at, delimiter);
+		const lineEnd = lineEndAt(text, at);
+		if (lineEnd !== '') closeRecord(at, lineEnd);
+		else if (at < text.length) {
+			at++;
+			field++;
+		}
+	}
+	if (isRecordOpen) parts.push(text.slice(recordStart));
+	return { text: parts.join('\n'), lines, quoteProblem };
+}
+
+/** The end of a quoted field, past its closing quote and blanks, and what is wrong with it. */
+function quotedField(text: string, start: number, delimiter: string): { end: number; problem: string | undefined } {
+	let close = start;
+	do {
+		close = text.indexOf(quote, close + 1);
+		if (close < 0) return { end: text.length, problem: 'a quote is opened and never closed' };
+		if (text[close + 1] !== quote) break;
+		close++;
+	} while (close < text.length);
+	let end = close + 1;
+	while (text[end] === ' ') end++;
+	if (end >= text.length || text[end] === delimiter || lineEndAt(text, end) !== '') return { end, problem: undefined };
+	return {
+		end: unquotedEnd(text, end, delimiter),
+		problem: 'text follows a closing quote (inside quotes, a quote is written twice)',
+	};
+}
+
+function unquotedEnd(text: string, start: number, delimiter: string): number {
+	let end = start;
+	while (end < text.length && text[end] !== delimiter && text[end] !== '\n' && text[end] !== '\r') end++;
+	return end;
+}
+
+function lineEndAt(text: string, at: number): string {
+	if (text[at] === '\r') return text[at + 1] === '\n' ? '\r\n' : '\r';
+	return text[at] === '\n' ? '\n' : '';
+}
+
+function lineEndsIn(text: string, start: number, end: number): number {
+	let count = 0;
+	for (let at = start; at < end;) {
+		const lineEnd = lineEndAt(text, at);
+		if (lineEnd !== '') count++;
+		at += lineEnd.length || 1;
+	}
+	return count;
+}

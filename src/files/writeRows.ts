@@ -1,0 +1,134 @@
+import Papa from 'papaparse';
+import type { BenchPlan } from '../core/bench/benchPlan.ts';
+import type { Unit } from '../core/length/reading.ts';
+import type { RowResult } from '../core/row/rowResult.ts';
+import { type ColumnName, columns, hasUnit, kindOf } from '../core/show/columns.ts';
+import type { Row } from '../core/show/row.ts';
+import type { Settings } from '../core/show/settings.ts';
+import { sizePairs } from '../core/show/splitSize.ts';
+import { barenessOf } from './bareness.ts';
+import { guardCell } from './formulaGuard.ts';
+import { resultLengths, resultTexts } from './headers.ts';
+import { resultCells, stepsOfRow } from './resultTexts.ts';
+
+/** The rows of a show with all that is worked out from them. */
+export interface WorkedOutRows {
+	readonly rows: readonly Row[];
+	/** In the order of the rows. */
+	readonly results: readonly RowResult[];
+	readonly bench: BenchPlan;
+	readonly settings: Settings;
+}
+
+/** How a file of rows is written. */
+export interface WriteOptions {
+	readonly delimiter?: ',' | ';' | '\t' | '|';
+	readonly lineEnd?: '\r\n' | '\n' | '\r';
+	/** Whether a row that has no print id typed gets its own: then it finds its place again when it is read. */
+	readonly hasIds?: boolean;
+}
+
+/**
+ * Writes rows as delimited text, one print a row: the cells as typed, what was worked out, and the columns of other
+ * programs that came with the rows. Read again in a show of the same unit, each cell has the same text and meaning.
+ */
+export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): string {
+	const { rows, results, bench, settings } = show;
+	const typed = columns.map(({ name }) => typedColumn(name, rows, settings, options.hasIds ?? false));
+	const extra = [...new Set(rows.flatMap((row) => Object.keys(row.extra ?? {})))];
+	const header = [
+		...typed.map((column) => column.header),
+		...resultLengths.map(({ name }) => `${name} (${settings.unit})`),
+		...resultTexts,
+		...extra,
+	];
+	const records = rows.map((row, index) => {
+		const result = results[index];
+		if (result === undefined) throw new RangeError(`row ${index + 1} has no result`);
+		return [
+			...typed.map((column) => column.textOf(row)),
+			...resultCells(result, stepsOfRow(bench, index), settings),
+			...extra.map((name) => row.extra?.[name] ?? ''),
+		];
+	});
+	const lineEnd = options.lineEnd ?? '\r\n';
+	const cells = [header, ...records].map((record) => record.map(guardCell));
+	return Papa.unparse(cells, { delimiter: options.delimiter ?? ',', newline: lineEnd }) + lineEnd;
+}
+
+interface TypedColumn {
+	readonly header: string;
+	readonly textOf: (row: Row) => string;
+}
+
+function typedColumn(name: ColumnName, rows: readonly Row[], settings: Settings, hasIds: boolean): TypedColumn {
+	if (name === 'print id') return { header: name, textOf: ({ id, typed }) => typed[name] ?? (hasIds ? id : '') };
+	if (!hasUnit(name)) return { header: name, textOf: ({ typed }) => typed[name] ?? '' };
+	const cells = new Map(rows.map((row) => [row, cellUnit(name, row, settings)]));
+	const unit = headerUnit(name, rows, [...cells.values()], settings);
+	const textOf = (row: Row) => {
+		const text = row.typed[name] ?? '';
+		const spelled = spelledUnit(cells.get(row), unit, kindOf(name) === 'weight' ? '%' : settings.unit);
+		return spelled === undefined ? text : `${text.trim()} ${spelled}`;
+	};
+	return { header: unit === undefined ? name : `${name} (${unit})`, textOf };
+}
+
+/** What a cell's text hangs on. */
+interface CellUnit {
+	readonly bareness: 'number' | 'fraction';
+	/** The cell's own unit; undefined where the show's serves a number, and a fraction is inches by itself. */
+	readonly stated: Unit | undefined;
+	/** Whether a bare fraction, here or in the other length of the size, makes it inches. */
+	readonly isMadeInches: boolean;
+}
+
+/** @returns undefined where the text has all that it needs */
+function cellUnit(name: ColumnName, row: Row, { sizes }: Settings): CellUnit | undefined {
+	const bareness = barenessOf(name, row.typed[name], sizes);
+	if (bareness === undefined) return undefined;
+	const isFreeFraction = (column: ColumnName) =>
+		row.units?.[column] === undefined && barenessOf(column, row.typed[column], sizes) === 'fraction';
+	const pair: readonly ColumnName[] = sizePairs.find((pair) => pair.some((column) => column === name)) ?? [name];
+	const isMadeInches = kindOf(name) !== 'weight' && pair.some(isFreeFraction);
+	return { bareness, stated: row.units?.[name], isMadeInches };
+}
+
+/**
+ * The unit of a column's header: the show's, unless its cells agree on another, or a fraction that is inches by itself
+ * stands in it or in the column of the other lengths, which it would no longer be under millimetres.
+ */
+function headerUnit(
+	name: ColumnName,
+	rows: readonly Row[],
+	cells: readonly (CellUnit | undefined)[],
+	settings: Settings,
+): Unit | undefined {
+	const bare = cells.filter((cell) => cell !== undefined);
+	const unread = bare.find(
+		({ bareness, stated }) => bareness === 'fraction' && stated !== undefined && stated !== 'in',
+	);
+	if (unread !== undefined) return unread.stated;
+	const pair = sizePairs.find((columns) => columns.some((column) => column === name)) ?? [name];
+	const isFree = pair.some((column) => rows.some((row) => cellUnit(column, row, settings)?.isMadeInches));
+	if (isFree && settings.unit !== 'in') return undefined;
+	const [first] = bare;
+	if (first?.stated !== undefined && bare.every(({ stated }) => stated === first.stated)) return first.stated;
+	// A name needs no unit, and a share has another: these headers carry one only for numbers that need it.
+	const isPlain = kindOf(name) === 'weight' || (['size', 'mount'].includes(kindOf(name)) && bare.length === 0);
+	return isPlain ? undefined : settings.unit;
+}
+
+/** The unit to spell out in a cell under a header, so that it keeps its meaning; undefined where the text does. */
+function spelledUnit(
+	cell: CellUnit | undefined,
+	header: Unit | undefined,
+	byDefault: Unit | '%',
+): Unit | '%' | undefined {
+	if (cell === undefined) return undefined;
+	const { bareness, stated, isMadeInches } = cell;
+	if (isMadeInches) return header === undefined || header === 'in' ? undefined : 'in';
+	if (bareness === 'fraction') return stated === 'in' && header !== 'in' ? 'in' : undefined;
+	const meant = stated ?? byDefault;
+	return meant === (header ?? byDefault) ? undefined : meant;
+}
