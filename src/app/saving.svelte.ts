@@ -55,7 +55,7 @@ export class Saving {
 	/** Takes an edit to be written, after those that could not be written before. */
 	add(edit: Edit): void {
 		this.#unsaved = [...this.#unsaved, edit];
-		this.#writing ??= this.#writeAll();
+		this.retry();
 	}
 
 	/** Another tab has made that revision. */
@@ -63,10 +63,20 @@ export class Saving {
 		if (revision > this.#revision) this.#isBehind = true;
 	}
 
-	/** The session has taken in all that is on disk up to that revision. */
-	caughtUp(revision: number): void {
-		this.#revision = revision;
+	/**
+	 * The session has read all that is on disk, up to that revision.
+	 * @returns whether it was more than had been seen
+	 */
+	caughtUp(revision: number): boolean {
+		const isNews = revision > this.#revision;
+		this.#revision = Math.max(revision, this.#revision);
 		this.#isBehind = false;
+		return isNews;
+	}
+
+	/** Tries again what could not be written before. */
+	retry(): void {
+		if (this.#unsaved.length > 0) this.#writing ??= this.#writeAll();
 	}
 
 	/** The app that keeps the shows has been superseded by a newer one: nothing more can be written from here. */

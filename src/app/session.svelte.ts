@@ -41,7 +41,7 @@ export interface SessionOptions {
  * records; rows that an edit does not touch stay the same objects.
  */
 export class Session {
-	#show = $state.raw() as Show;
+	#show = $state.raw<Show>()!;
 	readonly #cache = new ResultCache();
 	readonly #history = new History();
 	readonly #typedSettings = $derived(this.#show.settings);
@@ -66,6 +66,7 @@ export class Session {
 			},
 			onReturn: () => {
 				this.#saving.hear(Infinity);
+				this.#saving.retry();
 				void this.#catchUp();
 			},
 		});
@@ -148,7 +149,7 @@ export class Session {
 	): readonly RowId[] {
 		const ids = this.#newIds(rows.length);
 		const typing = typeCells(this.#show, changes, this.settings, label);
-		const adding = addRows(apply(this.#show, typing), $state.snapshot(rows) as NewRow[], at, ids, this.settings, label);
+		const adding = addRows(apply(this.#show, typing), $state.snapshot(rows), at, ids, this.settings, label);
 		this.#make(compose(typing, adding), focus);
 		return ids;
 	}
@@ -180,12 +181,12 @@ export class Session {
 
 	/** Puts another show in the place of all that is there, as one edit. */
 	replaceShow(show: Omit<Show, 'id'>, label: string): void {
-		this.#make(replaceShow(this.#show, $state.snapshot(show) as Omit<Show, 'id'>, this.#makeId, label));
+		this.#make(replaceShow(this.#show, $state.snapshot(show), this.#makeId, label));
 	}
 
 	/** Takes in rows of a CSV; those that name a print of the show take its place, the others come last. */
 	importRows(rows: readonly Row[], label: string): void {
-		this.#make(importRows(this.#show, $state.snapshot(rows) as Row[], this.#makeId, label));
+		this.#make(importRows(this.#show, $state.snapshot(rows), this.#makeId, label));
 	}
 
 	/** @returns the `focus` that the edit taken back was made with */
@@ -230,11 +231,12 @@ export class Session {
 
 	/** Takes in what other tabs have made of the show, once nothing of this one is on its way. */
 	async #catchUp(): Promise<void> {
-		if (this.#saving.isWriting || !this.#saving.isBehind) return;
+		const isBusy = () => this.#saving.isWriting;
+		if (isBusy() || !this.#saving.isBehind) return;
 		const stored = await this.#store.read(this.#show.id).catch(() => undefined);
-		if (!stored || this.#saving.isWriting) return; // the next write finds out again
-		this.#saving.caughtUp(stored.revision);
-		this.#show = this.#saving.unsaved.reduce(apply, takeIn(this.#show, stored.show));
+		if (!stored || isBusy()) return; // the next write finds out again
+		if (this.#saving.caughtUp(stored.revision))
+			this.#show = this.#saving.unsaved.reduce(apply, takeIn(this.#show, stored.show));
 	}
 
 	#newIds(count: number): readonly RowId[] {
@@ -250,14 +252,14 @@ const many = ({ length }: readonly RowId[], verb: string) => (length === 1 ? `${
  */
 export async function openSession(options: SessionOptions = {}): Promise<Session> {
 	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting } = options;
-	let session: Session | undefined;
+	const opened: { session?: Session } = {};
 	const store = openShowStore(databaseName, {
 		onBlocked: () => onWaiting?.(otherTabsInTheWay),
-		onSuperseded: () => session?.supersede(),
+		onSuperseded: () => opened.session?.supersede(),
 	});
 	try {
-		session = new Session(await store.openShow(() => newShow(newId())), store, databaseName, newId);
-		return session;
+		const stored = await store.openShow(() => newShow(newId()));
+		return (opened.session = new Session(stored, store, databaseName, newId));
 	} catch (cause) {
 		throw new Error(notOpened((cause as Error).name), { cause });
 	}

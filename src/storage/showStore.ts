@@ -1,8 +1,8 @@
 import type { IDBPTransaction } from 'idb';
-import { apply, type Edit, rowIdOf } from '../core/show/edit.ts';
+import { apply, type Edit, type RowDiff, rowIdOf } from '../core/show/edit.ts';
 import { mergeRow } from '../core/show/mergeRow.ts';
 import { byOrder } from '../core/show/orderNumbers.ts';
-import type { Row } from '../core/show/row.ts';
+import type { Row, RowId } from '../core/show/row.ts';
 import type { Show } from '../core/show/show.ts';
 import { type ConnectionEvents, openConnection } from './connection.ts';
 import type { Schema, ShowRecord } from './schema.ts';
@@ -80,11 +80,12 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 				const record = await tx.objectStore('shows').get(showId);
 				if (!record) throw new ShowMissing(showId);
 				const rows = tx.objectStore('rows');
-				const current = await Promise.all(edit.rows.map((diff) => diff.before && rows.get([showId, rowIdOf(diff)])));
+				const keyOf = (diff: RowDiff): [string, RowId] => [showId, rowIdOf(diff)];
+				const nothing = Promise.resolve(undefined);
+				const current = await Promise.all(edit.rows.map((diff) => (diff.before ? rows.get(keyOf(diff)) : nothing)));
 				edit.rows.forEach((diff, index) => {
-					const key: [string, string] = [showId, rowIdOf(diff)];
 					const row = mergeRow(current[index], diff);
-					request(row ? rows.put(row, key) : rows.delete(key));
+					request(row ? rows.put(row, keyOf(diff)) : rows.delete(keyOf(diff)));
 				});
 				const { name, settings } = apply({ ...record, rows: [] }, { ...edit, rows: [] });
 				const revision = record.revision + 1;

@@ -20,7 +20,7 @@ const sizeKeys = new Set(['mountSize', 'largest', 'smallest', 'exact']);
  * @param sizes the show's own sizes, whose names are left alone
  */
 export function pinSettings(typed: TypedSettings, from: Unit, to: Unit, sizes: readonly NamedSize[]): TypedSettings {
-	const isInches = isBareFraction(typed['width']) || isBareFraction(typed['height']);
+	const isInches = isBareFraction(typed.width) || isBareFraction(typed.height);
 
 	function pin(key: string, value: unknown): unknown {
 		if (Array.isArray(value)) return value.map((item) => pin('', item));
