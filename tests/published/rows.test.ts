@@ -28,6 +28,6 @@ function check(show: TypedSettings, { typed, expectMm, expectInches, findings, m
 	if (message !== undefined) expect(result.findings.map((finding) => finding.message).join('\n')).toContain(message);
 }
 
-test.each(published.cases)('$id ($kind: $source)', ({ show, ...row }) => check(show, row as Case));
+test.each(published.cases)('$id ($kind: $source)', ({ show, ...row }) => check(show, row));
 
 test.each(examples.cases as readonly Case[])('rule example: $typed', (row) => check(examples.show, row));

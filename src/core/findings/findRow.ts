@@ -4,9 +4,9 @@ import type { Cells } from '../row/cells.ts';
 import { readCells, type ReadCells } from '../row/readCells.ts';
 import { solveRow } from '../row/solveRow.ts';
 import type { Solution } from '../row/solution.ts';
-import type { ColumnName } from '../show/columns.ts';
-import type { CellTexts, Row } from '../show/row.ts';
+import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
+import { withCells } from '../show/typeCells.ts';
 import { addsUp } from './addsUp.ts';
 import { barePaper } from './barePaper.ts';
 import { doesNotFit } from './doesNotFit.ts';
@@ -47,7 +47,7 @@ const finders: readonly Finder[] = [
 const weights: Readonly<Record<Level, number>> = { stop: 0, look: 1, note: 2 };
 
 /** Mends offered for one finding, at most: more would be a riddle, not an offer. */
-const mostMends = 4;
+const mostMends = 6;
 
 /** All that a row is told, in order of weight. Mends are tried only when they are asked for. */
 export function findRow(row: Row, settings: Settings, read: ReadCells, solution: Solution): readonly Finding[] {
@@ -70,9 +70,11 @@ function contextOf(row: Row, settings: Settings, read: ReadCells, solution: Solu
 			const changedRead = readCells(changed, settings);
 			return contextOf(changed, settings, changedRead, solveRow(changedRead.cells, settings));
 		},
-		isSound: (cells: Cells) => {
+		looksOf: (cells: Cells) => {
 			const other = contextOf(row, settings, { ...read, cells }, solveRow(cells, settings));
-			return !isPictureSmall(other) && !finders.some((find) => find(other).some(({ level }) => level === 'stop'));
+			const found = finders.flatMap((find) => find(other));
+			if (isPictureSmall(other) || found.some(({ level }) => level === 'stop')) return undefined;
+			return found.filter(({ level, code }) => level === 'look' && code !== 'needs-size').length;
 		},
 	};
 }
@@ -108,7 +110,7 @@ function mendsOf(
 		`${code} ${code === 'not-read' ? cells[0] : (cells.find((cell) => /Width|side/.test(cell)) ?? 'height')}`;
 	const stops = new Set(all.filter(({ level }) => level === 'stop').map(key));
 	for (const { label, change } of candidates) {
-		const after = context.workedOut({ ...context.row, ...withTexts(context.row, change) });
+		const after = context.workedOut(withCells(context.row, change, context.settings));
 		const found = allFound(after);
 		const isMended = !found.some((one) => key(one) === key(finding));
 		const isNewStop = found.some((one) => one.level === 'stop' && !stops.has(key(one)));
@@ -116,15 +118,4 @@ function mendsOf(
 		if (mends.length === mostMends) break;
 	}
 	return mends;
-}
-
-function withTexts(row: Row, change: CellTexts): Pick<Row, 'typed' | 'units'> {
-	const typed: Partial<Record<ColumnName, string>> = { ...row.typed };
-	const units = { ...row.units };
-	for (const [column, text] of Object.entries(change) as [ColumnName, string][]) {
-		if (text === '') delete typed[column];
-		else typed[column] = text;
-		delete units[column];
-	}
-	return { typed, units };
 }

@@ -20,8 +20,11 @@ export interface RowContext {
 	readonly text: (length: Length | number) => string;
 	/** Another row of the same show, worked out; used to try changes. */
 	readonly workedOut: (row: Row) => RowContext;
-	/** Whether the row, with these cells in the place of what was typed, has no `stop` and a picture of plausible size. */
-	readonly isSound: (cells: Cells) => boolean;
+	/**
+	 * How much there is to look at in the row with these cells in the place of what was typed, `needs-size` left out;
+	 * undefined where it has a `stop` or the picture comes out implausibly small.
+	 */
+	readonly looksOf: (cells: Cells) => number | undefined;
 }
 
 /** A change that may mend a finding: kept only if the finding goes away by it and no new `stop` comes. */

@@ -1,7 +1,6 @@
 import { greatestLength, type Length, length } from '../length/length.ts';
 import { type Cells, type SizeKey, sizeKeys } from '../row/cells.ts';
 import { multiplyDivide } from '../row/multiplyDivide.ts';
-import type { CellTexts } from '../show/row.ts';
 import { columnOf } from './candidates.ts';
 import type { Found, RowContext } from './found.ts';
 
@@ -18,17 +17,24 @@ const smallestShare = 5;
 
 /**
  * `unit-slip`: read × 10, ÷ 10, × 25.4 or ÷ 25.4 the row has no `stop`; and as typed it has one, or the picture's longer
- * side is under a fifth of the mount's. All typed sizes are tried together, then the two of a size, then one alone.
+ * side is under a fifth of the mount's. All typed sizes are tried together; a part of them, such as the two sides of the
+ * picture, only counts where it leaves nothing to look at. Of several readings, those with the least to look at are told.
  */
 export function findUnitSlip(context: RowContext, hasStop: boolean): readonly Found[] {
 	if (!hasStop && !isPictureSmall(context)) return [];
 	const { cells } = context.read;
 	const typed = sizeKeys.filter((key) => cells[key] !== undefined);
 	for (const keys of groupsOf(typed)) {
-		for (const slip of slips) {
+		const readings = slips.flatMap((slip) => {
 			const scaled = scale(cells, keys, slip);
-			if (scaled && context.isSound(scaled)) return [found(context, keys, slip, scaled)];
-		}
+			const looks = scaled ? context.looksOf(scaled) : undefined;
+			const isSound = looks !== undefined && (keys.length === typed.length || looks === 0);
+			return scaled && isSound ? [{ slip, scaled, looks }] : [];
+		});
+		if (readings.length === 0) continue;
+		const least = Math.min(...readings.map(({ looks }) => looks));
+		const best = readings.filter(({ looks }) => looks === least);
+		return [found(context, keys, best)];
 	}
 	return [];
 }
@@ -64,26 +70,29 @@ export function isPictureSmall({ solution: { solved } }: Pick<RowContext, 'solut
 	return Math.max(pictureWidth, pictureHeight) * smallestShare < Math.max(mountWidth, mountHeight);
 }
 
+interface SlipReading {
+	readonly slip: (typeof slips)[number];
+	readonly scaled: Cells;
+}
+
 function found(
 	{ text, figure, say, read }: RowContext,
 	keys: readonly SizeKey[],
-	slip: (typeof slips)[number],
-	scaled: Cells,
+	readings: readonly SlipReading[],
 ): Found {
-	const change: CellTexts = Object.fromEntries(keys.map((key) => [columnOf(key), text(scaled[key]!)]));
 	const words = keys.map((key) => `${columnOf(key)} ${figure(read.cells[key]!)}`).join(', ');
-	const instead = keys.map((key) => figure(scaled[key]!)).join(', ');
+	const meant = readings.map(
+		({ slip, scaled }) => `${slip.as} (${keys.map((key) => figure(scaled[key]!)).join(', ')})`,
+	);
 	return {
 		code: 'unit-slip',
 		level: 'stop',
 		cells: [...keys],
-		message: `${words[0]!.toUpperCase()}${words.slice(1)} may be in another unit: read as ${slip.as} (${instead}) the row works out.`,
-		candidates: () => [
-			{
-				label: () =>
-					`Read as ${slip.as}: ${keys.map((key) => (keys.length > 2 ? figure(scaled[key]!) : say(scaled[key]!))).join(' × ')}`,
-				change,
-			},
-		],
+		message: `${words[0]!.toUpperCase()}${words.slice(1)} may be in another unit: read as ${meant.join(' or ')}, the row works out.`,
+		candidates: () =>
+			readings.map(({ slip, scaled }) => ({
+				label: () => `Read as ${slip.as}: ${keys.map((key) => say(scaled[key]!)).join(', ')}`,
+				change: Object.fromEntries(keys.map((key) => [columnOf(key), text(scaled[key]!)])),
+			})),
 	};
 }

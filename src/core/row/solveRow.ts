@@ -58,8 +58,9 @@ function solveByRules(cells: Cells, settings: Settings): Solution {
 	const cutWidth = width === 'fits' ? cutWidthOf(cells, ruled, cover, settings) : undefined;
 	const cutHeight = height === 'fits' ? cutHeightOf(cells, ruled, cover, settings) : undefined;
 	const picture = pictureOf(cells, cover, cutWidth?.window, cutHeight?.window);
-	if (cutWidth && !isAboveZero(...Object.values(cutWidth), picture.width)) width = 'does not fit';
-	if (cutHeight && !isAboveZero(...Object.values(cutHeight), picture.height)) height = 'does not fit';
+	if (cutWidth && !isAboveZero(cutWidth.mount, cutWidth.side, cutWidth.window, picture.width)) width = 'does not fit';
+	if (cutHeight && !isAboveZero(cutHeight.mount, cutHeight.top, cutHeight.bottom, cutHeight.window, picture.height))
+		height = 'does not fit';
 
 	const fitting = { width: width === 'fits' ? cutWidth : undefined, height: height === 'fits' ? cutHeight : undefined };
 	const solved = resultsOf(cells, ruled, fitting, { width, height }, settings);

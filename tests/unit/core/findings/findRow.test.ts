@@ -1,0 +1,303 @@
+import { describe, expect, test } from 'vitest';
+import type { TypedSettings } from '../../../../src/core/show/settings.ts';
+import { codesOf, resultOf, rowOf, wideShow, withChange } from './rowOf.ts';
+
+interface Case {
+	readonly code: string;
+	readonly level: 'stop' | 'look' | 'note';
+	/** A row that is told so. */
+	readonly told: string;
+	/** What its sentence has in it. */
+	readonly says: string;
+	/** The mend that is offered, or none where no single change mends it. */
+	readonly mend?: string;
+	/** A row that is just not told so. */
+	readonly not: string;
+	readonly show?: TypedSettings;
+}
+
+const inch: TypedSettings = { unit: 'in', mountSize: '20 x 16 in', border: '2 1/2 in' };
+
+const cases: readonly Case[] = [
+	{
+		code: 'not-read',
+		level: 'stop',
+		told: 'picture abc x 306',
+		says: 'Picture width: “abc” is not a length',
+		not: 'picture 456 x 306',
+	},
+	{ code: 'not-read', level: 'stop', told: 'picture -5 x 306', says: 'below zero', not: 'picture 5 x 306' },
+	{
+		code: 'not-read',
+		level: 'stop',
+		told: 'picture 0 x 306',
+		says: 'not above zero',
+		not: 'picture 456 x 306, overlap 0',
+	},
+	{ code: 'not-read', level: 'stop', told: 'picture 11m x 306', says: 'more than 10 m', not: 'picture 9m x 306' },
+	{ code: 'not-read', level: 'stop', told: 'picture 1/0 x 306', says: '1/0', not: 'picture 1/2 x 306' },
+	{ code: 'needs-size', level: 'look', told: '', says: '466 × 308 mm is what the mount leaves', not: 'shape 3:2' },
+	{
+		code: 'needs-size',
+		level: 'look',
+		told: 'picture width 456',
+		says: 'Type picture height, or the shape',
+		not: 'picture width 456, shape 3:2',
+	},
+	{
+		code: 'needs-size',
+		level: 'stop',
+		told: 'mount fit',
+		says: 'cannot be worked out yet',
+		mend: 'Clear mount',
+		not: 'mount fit, shape 3:2, picture width 300',
+	},
+	{
+		code: 'does-not-fit',
+		level: 'stop',
+		told: 'mount width 359, window width 399, picture height 200',
+		says: 'window’s width 399 is 40 larger than the mount’s 359 mm',
+		mend: 'Clear window width',
+		not: 'mount width 450, window width 399, picture height 200',
+	},
+	{
+		code: 'does-not-fit',
+		level: 'stop',
+		told: 'shape 3:2, mount width 120, mount height 100',
+		says: 'Borders of 70',
+		not: 'shape 3:2, mount width 200, mount height 190',
+	},
+	{
+		code: 'adds-up',
+		level: 'stop',
+		told: 'mount height 450, top 70, bottom 84, picture height 316, picture width 456',
+		says: '70 + 310 + 84 = 464, 14 more than the mount’s 450 mm',
+		mend: 'Set the overlap to 10 mm',
+		not: 'mount height 464, top 70, bottom 84, picture height 316, picture width 456',
+	},
+	{
+		code: 'adds-up',
+		level: 'stop',
+		told: 'mount width 600, side 70, window width 466, shape 3:2',
+		says: '70 + 466 + 70 = 606, 6 more than the mount’s 600 mm',
+		mend: 'Clear side: it becomes 67 mm',
+		not: 'mount width 600, side 67, window width 466, shape 3:2',
+	},
+	{
+		code: 'adds-up',
+		level: 'stop',
+		told: 'picture 456 x 306, window 446 x 296, overlap 3',
+		says: 'asks for a window of 450 (overlap 3 a side), but 446 mm is typed: 4 less than',
+		mend: 'Clear overlap',
+		not: 'picture 456 x 306, window 446 x 296, overlap 5',
+	},
+	{
+		code: 'adds-up',
+		level: 'stop',
+		told: 'shape 3:2, mount 500 x 400 mm, mount width 600',
+		says: 'mount width 600 mm is not a side of the size in the mount cell',
+		mend: 'Clear mount width: it becomes 500 mm',
+		not: 'shape 3:2, mount 500 x 400 mm, mount width 500',
+	},
+	{
+		code: 'unit-slip',
+		level: 'stop',
+		told: 'picture 45.6 x 30.6',
+		says: 'read as cm (456, 306), the row works out',
+		mend: 'Read as cm: 456 mm, 306 mm',
+		not: 'picture 121 x 81',
+	},
+	{
+		code: 'unit-slip',
+		level: 'stop',
+		told: 'picture 18 x 12',
+		says: 'read as inches (457.2, 304.8), the row works out',
+		mend: 'Read as inches',
+		not: 'picture 130 x 90',
+	},
+	{
+		code: 'unit-slip',
+		level: 'stop',
+		told: 'picture 456 x 306, mount height 45',
+		says: 'Mount height 45 may be in another unit: read as cm (450)',
+		mend: 'Read as cm: 450 mm',
+		not: 'picture 456 x 306, mount height 450',
+	},
+	{
+		code: 'unit-slip',
+		level: 'stop',
+		told: 'picture 119 x 79',
+		says: 'may be in another unit',
+		not: 'picture 120 x 80',
+	},
+	{
+		code: 'own-size',
+		level: 'look',
+		told: 'picture 456 x 306, side 80',
+		says: 'The mount is 610 × 470 mm, not the show’s 600 × 450 mm. Clear side',
+		mend: 'Clear side: it becomes 75 mm',
+		not: 'picture 456 x 306, side 75',
+	},
+	{
+		code: 'own-size',
+		level: 'look',
+		told: 'shape 3:2, mount width 500, mount height 400',
+		says: '500 × 400 mm',
+		mend: 'Clear mount width and mount height',
+		not: 'shape 3:2, mount 500 x 400 mm',
+	},
+	{
+		code: 'own-size',
+		level: 'look',
+		told: 'picture 640 x 480',
+		says: '774 × 622 mm',
+		not: 'picture 456 x 306, mount fit',
+	},
+	{
+		code: 'off-ruler',
+		level: 'note',
+		told: 'window 400.5 x 260',
+		says: 'Side 99.75 is not on the ruler of 1 mm',
+		mend: 'Make the window width 400 mm',
+		not: 'window 400 x 260',
+	},
+	{
+		code: 'uneven',
+		level: 'look',
+		told: 'shape 1:1',
+		says: 'Side 149 and top 70 differ by 79 mm, 113 % of the smaller; 15 % is allowed',
+		not: 'shape 3:2',
+	},
+	{
+		code: 'uneven',
+		level: 'look',
+		told: 'picture 456 x 306, top 64, bottom 86',
+		says: '75 and top 64',
+		mend: 'Cut the mount to fit',
+		not: 'picture 456 x 306, top 66, bottom 84',
+	},
+	{
+		code: 'thin-border',
+		level: 'look',
+		told: 'picture 528 x 339',
+		says: 'Side 39 is under the least border of 40 mm',
+		mend: 'Cut the mount to fit',
+		not: 'picture 526 x 339',
+	},
+	{
+		code: 'top-heavy',
+		level: 'look',
+		told: 'picture 456 x 306, top 80',
+		says: 'The bottom 70 is 10 mm narrower than the top 80',
+		mend: 'Clear top: it becomes 71 mm',
+		not: 'picture 456 x 306, top 75',
+	},
+	{
+		code: 'falls-through',
+		level: 'stop',
+		told: 'picture 456 x 306, overlap 0',
+		says: 'as large as the print’s 456',
+		mend: 'Clear overlap',
+		not: 'picture 456 x 306, overlap 1',
+	},
+	{
+		code: 'falls-through',
+		level: 'stop',
+		told: 'picture 420 x 280, reveal 6',
+		says: '12 mm larger than the print’s 420 (no larger paper is typed)',
+		mend: 'Print on B3',
+		not: 'picture 420 x 280, reveal 6, paper 450 x 310',
+	},
+	{
+		code: 'bare-paper',
+		level: 'look',
+		told: 'picture 400 x 260, window 406 x 256, paper 440 x 290',
+		says: 'window’s width 406 is larger than the picture’s 400: 3 mm of bare paper',
+		mend: 'Clear window width',
+		not: 'picture 400 x 260, window 394 x 254, paper 440 x 290',
+	},
+	{
+		code: 'thin-overlap',
+		level: 'look',
+		told: 'picture 456 x 306, overlap 1',
+		says: 'covers only 1 mm of the picture at the sides, less than the cutting tolerance of 2 mm',
+		mend: 'Clear overlap',
+		not: 'picture 456 x 306, overlap 2',
+	},
+	{
+		code: 'turned',
+		level: 'look',
+		told: 'shape 3:2, mount width 450, mount height 600',
+		says: 'lies wide, its mount 450 × 600 mm tall',
+		mend: 'Turn the mount',
+		not: 'shape 3:2, mount width 600, mount height 450',
+	},
+	{
+		code: 'over-limit',
+		level: 'stop',
+		told: 'picture 640 x 480',
+		says: 'The mount is 774 × 622 mm; the largest allowed is 600 × 450 mm',
+		mend: 'Clear picture width',
+		not: 'picture 456 x 306',
+		show: { ...wideShow, limits: { largest: '600 x 450 mm' } },
+	},
+	{
+		code: 'over-limit',
+		level: 'stop',
+		told: 'shape 3:2, mount width 20 in, mount height 16 in',
+		says: '508 × 406.4 mm; the rules ask for 500 × 400 mm ± 2 mm',
+		mend: 'Clear mount width and mount height',
+		not: 'shape 2:3, mount width 402, mount height 498',
+		show: { limits: { exact: '500 x 400 mm', within: '2 mm' } },
+	},
+	{
+		code: 'under-limit',
+		level: 'stop',
+		told: 'shape 3:2, mount width 300, mount height 250',
+		says: 'the smallest allowed is 400 × 300 mm',
+		mend: 'Clear mount width and mount height',
+		not: 'shape 2:3, mount width 300, mount height 400',
+		show: { ...wideShow, limits: { smallest: '400 x 300 mm' } },
+	},
+	{
+		code: 'thin-border',
+		level: 'look',
+		told: 'picture 17 1/2 x 11',
+		says: 'Side 1⅜ is under the least border of 1½ in',
+		mend: 'Cut the mount to fit',
+		not: 'picture 17 x 11',
+		show: inch,
+	},
+];
+
+describe.each(cases)('$code: $told', ({ code, level, told, says, mend, not, show }) => {
+	const result = resultOf(rowOf(told), show);
+	const finding = result.findings.find((one) => one.code === code && one.message.includes(says));
+
+	test(`is told: ${says}`, () => {
+		expect(result.findings.map((one) => `${one.code} ${one.message}`).join('\n')).toContain(says);
+		expect(finding).toMatchObject({ level });
+	});
+
+	test(mend === undefined ? 'is offered nothing that does not mend it' : `is mended: ${mend}`, () => {
+		const mends = finding?.mends ?? [];
+		if (mend !== undefined) expect(mends.map(({ label }) => label).join('\n')).toContain(mend);
+		const stops = result.findings.filter((one) => one.level === 'stop').map((one) => one.code);
+		for (const { change } of mends) {
+			const after = resultOf(withChange(rowOf(told), change), show).findings;
+			expect(after.filter((one) => one.code === code && one.cells.join() === finding!.cells.join())).toEqual([]);
+			for (const one of after.filter(({ level }) => level === 'stop')) expect(stops).toContain(one.code);
+		}
+	});
+
+	test(`is not told to: ${not}`, () => expect(codesOf(not, show)).not.toContain(code));
+});
+
+test('a row that may be cut is told nothing', () => expect(codesOf('picture 456 x 306')).toEqual([]));
+
+test('stops come first, then looks, then notes', () => {
+	const levels = resultOf(rowOf('picture 456 x 306, overlap 0, top 80.5, mount 1 x 1')).findings.map(
+		({ level }) => level,
+	);
+	expect(levels).toEqual([...levels].sort((a, b) => 'stop look note'.indexOf(a) - 'stop look note'.indexOf(b)));
+});

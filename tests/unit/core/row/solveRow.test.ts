@@ -1,0 +1,116 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { isSame, type Length, length, sameWithin } from '../../../../src/core/length/length.ts';
+import { type Cells, type SizeKey, sizeKeys } from '../../../../src/core/row/cells.ts';
+import { solveRow } from '../../../../src/core/row/solveRow.ts';
+import type { Solution } from '../../../../src/core/row/solution.ts';
+import type { Settings } from '../../../../src/core/show/settings.ts';
+import { randomCells, randomSettings } from './randomRows.ts';
+
+/** Rows tried for each property: 10,000, more in `npm run soak`. */
+const numRuns = process.env.EVENHANG_SOAK === '1' ? 40_000 : 10_000;
+
+const forRows = (check: (cells: Cells, settings: Settings, solution: Solution) => void) =>
+	fc.assert(
+		fc.property(randomCells, randomSettings, (cells, settings) => check(cells, settings, solveRow(cells, settings))),
+		{ numRuns },
+	);
+
+const fits = ({ width, height }: Solution) => width === 'fits' && height === 'fits';
+
+/** A result as it would be typed: rounded to 1 nm. */
+const typedAs = (value: Length): Length => length(Math.round(value / 10) * 10);
+
+function sameSizes(is: Solution, should: Solution, within = sameWithin) {
+	for (const key of sizeKeys) {
+		const [a, b] = [is.solved[key], should.solved[key]];
+		expect(a === undefined ? undefined : Math.abs(a - b!) <= within, `${key}: ${a} and ${b}`).toBe(
+			b === undefined ? undefined : true,
+		);
+	}
+}
+
+test('mount = borders + window on both axes, to the last unit', () =>
+	forRows((cells, _, { solved, width, height }) => {
+		const slack = (keys: SizeKey[]) => (keys.every((key) => cells[key] !== undefined) ? sameWithin : 0);
+		if (width === 'fits')
+			expect(Math.abs(solved.mountWidth! - 2 * solved.side! - solved.windowWidth!)).toBeLessThanOrEqual(
+				slack(['side', 'windowWidth']),
+			);
+		if (height === 'fits')
+			expect(Math.abs(solved.mountHeight! - solved.top! - solved.bottom! - solved.windowHeight!)).toBeLessThanOrEqual(
+				slack(['top', 'bottom', 'windowHeight']),
+			);
+	}));
+
+test('typed cells are unchanged', () =>
+	forRows((cells, _, { solved }) => {
+		for (const key of sizeKeys) if (cells[key] !== undefined) expect(solved[key], key).toBe(cells[key]);
+	}));
+
+test('sizes and borders that come out are above zero', () =>
+	forRows((_, __, { solved, width, height }) => {
+		if (width === 'fits')
+			for (const key of ['mountWidth', 'windowWidth', 'pictureWidth', 'side'] as const)
+				expect(solved[key], key).toBeGreaterThan(0);
+		if (height === 'fits')
+			for (const key of ['mountHeight', 'windowHeight', 'pictureHeight', 'top', 'bottom'] as const)
+				expect(solved[key], key).toBeGreaterThan(0);
+	}));
+
+test('all nine results typed in give the same nine', () =>
+	forRows((cells, settings, solution) => {
+		if (!fits(solution)) return;
+		const nine = Object.fromEntries(sizeKeys.map((key) => [key, typedAs(solution.solved[key]!)]));
+		const typed = { ...cells, ...nine, overlap: undefined, reveal: undefined, signingSpace: undefined };
+		sameSizes(solveRow(typed, settings), solution);
+	}));
+
+test('typing the side that a row shows leaves every size', () =>
+	forRows((cells, settings, solution) => {
+		const { side } = solution.solved;
+		if (side === undefined || cells.side !== undefined) return;
+		sameSizes(solveRow({ ...cells, side: typedAs(side) }, settings), solution);
+	}));
+
+// With a border typed already, the same typed cells can come from two rows that show different sizes: side 20 typed where
+// window 160 shows, and window 160 typed where side 20 shows. The side is then taken for the one that was shown.
+const hasBorder = ({ side, top, bottom }: Cells) => side !== undefined || top !== undefined || bottom !== undefined;
+
+test.each(['windowWidth', 'windowHeight'] as const)('typing the %s that a row shows leaves every size', (key) =>
+	forRows((cells, settings, solution) => {
+		const shown = solution.solved[key];
+		if (shown === undefined || cells[key] !== undefined || hasBorder(cells)) return;
+		sameSizes(solveRow({ ...cells, [key]: typedAs(shown) }, settings), solution);
+	}),
+);
+
+test('typing all three borders that a row shows leaves every size', () =>
+	forRows((cells, settings, solution) => {
+		if (!fits(solution) || hasBorder(cells)) return;
+		const { side, top, bottom } = solution.solved;
+		const typed = { side: typedAs(side!), top: typedAs(top!), bottom: typedAs(bottom!) };
+		sameSizes(solveRow({ ...cells, ...typed }, settings), solution);
+	}));
+
+test('a window never covers less, or reveals less, than asked of a typed picture', () =>
+	forRows((cells, _, { solved, cover, width, height }) => {
+		if (width === 'fits' && cells.pictureWidth !== undefined && !cover.width.isStated) {
+			if (cover.reveal === undefined) expect(solved.overlapSide! + sameWithin).toBeGreaterThanOrEqual(cover.overlap);
+			else expect(0 - solved.overlapSide! + sameWithin).toBeGreaterThanOrEqual(cover.reveal);
+		}
+		if (height === 'fits' && cells.pictureHeight !== undefined && !cover.height.isStated) {
+			if (cover.reveal === undefined) expect(solved.overlapTop! + sameWithin).toBeGreaterThanOrEqual(cover.overlap);
+			else expect(0 - solved.overlapTop! + sameWithin).toBeGreaterThanOrEqual(cover.reveal);
+			if (cover.signingSpace > 0)
+				expect(0 - solved.overlapBottom! + sameWithin).toBeGreaterThanOrEqual(cover.signingSpace);
+		}
+	}));
+
+test('left and right are one border, and what is covered adds up', () =>
+	forRows((cells, _, { solved }) => {
+		const { pictureWidth, windowWidth, overlapSide, pictureHeight, windowHeight, overlapTop, overlapBottom } = solved;
+		const inner = 2 * (cells.innerMount ?? 0);
+		if (overlapSide !== undefined) expect(isSame(pictureWidth! - (windowWidth! - inner), 2 * overlapSide)).toBe(true);
+		if (overlapTop !== undefined) expect(pictureHeight! - (windowHeight! - inner)).toBe(overlapTop + overlapBottom!);
+	}));
