@@ -175,7 +175,7 @@ describe('lint', () => {
 		],
 		['src/core/length/length.ts', '// TODO: later', 'no-warning-comments'],
 		['src/App.svelte', '<p>{@html "<b>bold</b>"}</p>', 'svelte/no-at-html-tags'],
-		['src/App.svelte', '<p style="color: red">red</p>', 'svelte/no-inline-styles'],
+		['src/App.svelte', '<p style="color: red">red</p>', 'no-restricted-syntax'],
 		[
 			'tests/house/floors.test.ts',
 			`import { test } from 'vitest'; test.skip('never', () => undefined);`,
