@@ -59,6 +59,7 @@ export default tseslint.config(
 			'@typescript-eslint/no-unsafe-unary-minus': 'off', // it takes a branded number for no number
 			'@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
 			'@typescript-eslint/no-invalid-void-type': 'off',
+			'@typescript-eslint/no-misused-spread': ['error', { allow: ['string'] }], // what is typed here has no emoji in it
 			'@typescript-eslint/dot-notation': 'off', // brackets say that the key comes from outside
 			'@typescript-eslint/consistent-indexed-object-style': 'off', // `[side: string]: Length` says what the key is
 		},
