@@ -30,18 +30,22 @@ export interface RowsOfFile {
 	readonly notes: readonly string[];
 }
 
+/** Names a row of a file that has no name, or that of a row before it. */
+export type MakeId = (place: number, attempt: number) => RowId;
+
 /**
  * Reads rows from a delimited file: cells as typed, whatever they hold, in the order of the file.
  *
  * @param file its bytes, or its text
- * @param makeId names a row whose print id is blank, or taken by a row before it
+ * @param makeId names a row whose print id is blank, or taken by a row before it, by its place from 1; asked again, with
+ * the next attempt, while the name is taken
  * @returns a problem, `line N, column NAME: what is wrong`, where the file is not text, is empty, has no known header or
  * one twice, or breaks the rules of quoting
  */
 export function readRows(
 	file: Uint8Array | string,
 	settings: Pick<Settings, 'unit' | 'sizes'>,
-	makeId: () => RowId,
+	makeId: MakeId,
 ): RowsOfFile | { readonly problem: string } {
 	const decoded = typeof file === 'string' ? { value: file.replace(/^\ufeff/, '') } : decodeText(file);
 	if ('problem' in decoded) return { problem: `line 1, column 1: ${decoded.problem}` };
@@ -53,7 +57,7 @@ export function readRows(
 		const row = readRow(cells, headers, settings);
 		const printId = cells[headers.findIndex(({ kind, name }) => kind === 'typed' && name === 'print id')]?.trim() ?? '';
 		if (ids.has(printId)) notes.push(`line ${lines[index]!}, column print id: “${printId}” names a row before it too`);
-		const id = printId === '' || ids.has(printId) ? freeId(makeId, ids) : printId;
+		const id = printId === '' || ids.has(printId) ? freeId(makeId, index + 1, ids) : printId;
 		ids.add(id);
 		return { id, order: index + 1, ...row };
 	});
@@ -63,10 +67,11 @@ export function readRows(
 	return { rows, lines, results, notes };
 }
 
-function freeId(makeId: () => RowId, taken: ReadonlySet<RowId>): RowId {
-	let id = makeId();
-	while (taken.has(id)) id = makeId();
-	return id;
+function freeId(makeId: MakeId, place: number, taken: ReadonlySet<RowId>): RowId {
+	for (let attempt = 1; ; attempt++) {
+		const id = makeId(place, attempt);
+		if (!taken.has(id)) return id;
+	}
 }
 
 interface Table {

@@ -24,55 +24,43 @@ const quote = '"';
  * that begins with a quote ends with one; whatever stands between them, delimiters and line ends too, belongs to it.
  */
 export function scanRecords(text: string, delimiter: string): Records {
-	const parts: string[] = [];
+	const records: string[] = [];
 	const lines: number[] = [];
 	let quoteProblem: QuoteProblem | undefined;
 	let line = 1;
-	let recordStart = 0;
-	let field = 0;
-	let at = 0;
-	let isRecordOpen = false;
-	const open = () => {
-		if (!isRecordOpen) lines.push(line);
-		isRecordOpen = true;
-	};
-	const closeRecord = (end: number, lineEnd: string) => {
-		open();
-		parts.push(text.slice(recordStart, end));
-		line++;
-		at = end + lineEnd.length;
-		recordStart = at;
-		field = 0;
-		isRecordOpen = false;
-	};
-	while (at < text.length) {
-		open();
+	for (let start = 0; start < text.length;) {
+		const record = recordAt(text, start, delimiter);
+		if (record.problem !== undefined)
+			quoteProblem ??= { ...record.problem, line: line + lineEndsIn(text, start, record.problem.at) };
+		records.push(text.slice(start, record.end));
+		lines.push(line);
+		const next = record.end + lineEndAt(text, record.end).length;
+		line += lineEndsIn(text, start, next);
+		start = next;
+	}
+	return { text: records.join('\n'), lines, quoteProblem };
+}
+
+/** The end of the record that begins at a place, and where it first breaks the rules of quoting. */
+function recordAt(text: string, start: number, delimiter: string) {
+	let problem: { readonly at: number; readonly field: number; readonly problem: string } | undefined;
+	let at = start;
+	for (let field = 0; ; field++) {
 		if (text[at] === quote) {
 			const quoted = quotedField(text, at, delimiter);
-			quoteProblem ??= quoted.problem === undefined ? undefined : { line, field, problem: quoted.problem };
-			line += lineEndsIn(text, at, quoted.end);
+			if (quoted.problem !== undefined) problem ??= { at, field, problem: quoted.problem };
 			at = quoted.end;
 		} else at = unquotedEnd(text, at, delimiter);
-		const lineEnd = lineEndAt(text, at);
-		if (lineEnd !== '') closeRecord(at, lineEnd);
-		else if (at < text.length) {
-			at++;
-			field++;
-		}
+		if (text[at] !== delimiter) return { end: at, problem };
+		at++;
 	}
-	if (isRecordOpen) parts.push(text.slice(recordStart));
-	return { text: parts.join('\n'), lines, quoteProblem };
 }
 
 /** The end of a quoted field, past its closing quote and blanks, and what is wrong with it. */
 function quotedField(text: string, start: number, delimiter: string): { end: number; problem: string | undefined } {
-	let close = start;
-	do {
-		close = text.indexOf(quote, close + 1);
-		if (close < 0) return { end: text.length, problem: 'a quote is opened and never closed' };
-		if (text[close + 1] !== quote) break;
-		close++;
-	} while (close < text.length);
+	let close = text.indexOf(quote, start + 1);
+	while (close >= 0 && text[close + 1] === quote) close = text.indexOf(quote, close + 2); // a quote written twice
+	if (close < 0) return { end: text.length, problem: 'a quote is opened and never closed' };
 	let end = close + 1;
 	while (text[end] === ' ') end++;
 	if (end >= text.length || text[end] === delimiter || lineEndAt(text, end) !== '') return { end, problem: undefined };

@@ -68,7 +68,7 @@ export const notALength = (text: string): Problem => ({
 
 /** A typed text for use in a sentence, cut short where it is long. */
 export function quoted(text: string): string {
-	const typed = [...text.trim()];
+	const typed = Array.from(text.trim());
 	return `“${typed.length > 40 ? `${typed.slice(0, 39).join('')}…` : typed.join('')}”`;
 }
 

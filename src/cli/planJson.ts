@@ -1,0 +1,43 @@
+import type { BenchPlan } from '../core/bench/benchPlan.ts';
+import { type Length, toMm } from '../core/length/length.ts';
+import { solvedKeys } from '../core/row/solvedRow.ts';
+import { columns } from '../core/show/columns.ts';
+import type { WorkedOutRows } from '../files/csv.ts';
+import { stepsOfRow } from '../files/resultTexts.ts';
+
+/** Millimetres, rounded to 6 decimals (1 nm). */
+const millimetres = (length: Length): number => Number(toMm(length).toFixed(6)) || 0;
+
+/** Everything that is planned, as the command line gives it: lengths in millimetres, `null` where there is none. */
+export function planJson({ rows, results, bench }: WorkedOutRows): string {
+	const plan = {
+		rows: rows.map(({ id, typed }, index) => {
+			const { solved, findings } = results[index]!;
+			return {
+				id,
+				title: typed.title ?? '',
+				typed: Object.fromEntries(
+					columns.flatMap(({ name }) => (typed[name] === undefined ? [] : [[name, typed[name]]])),
+				),
+				solved: Object.fromEntries(
+					solvedKeys.map((key) => [key, solved[key] === undefined ? null : millimetres(solved[key])]),
+				),
+				findings: findings.map(({ code, level, cells, message }) => ({ code, level, cells, message })),
+				steps: stepsOfRow(bench, index),
+			};
+		}),
+		sheets: [], // boards are not planned yet
+		bench: benchJson(bench),
+	};
+	return `${JSON.stringify(plan, null, '\t')}\n`;
+}
+
+const benchJson = ({ changes, leastChanges, proven, steps }: BenchPlan) => ({
+	changes,
+	leastChanges,
+	proven,
+	steps: steps.map(({ guide, cuts }) => ({
+		guide: millimetres(guide),
+		cuts: cuts.map(({ row, copy, part, side }) => ({ row, copy, part, side })),
+	})),
+});

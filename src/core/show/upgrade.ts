@@ -1,0 +1,39 @@
+import type { Reading } from '../length/reading.ts';
+
+/** A stored form of a show, of any version, not yet looked into. */
+export type Stored = Readonly<Record<string, unknown>>;
+
+/** Makes a stored form one version newer. */
+export type Upgrade = (stored: Stored) => Stored;
+
+/** The version of the stored form that is written. */
+export const storedVersion = 1;
+
+/**
+ * What makes each version into the next, by the older version's number. The first version is 1, so there is none yet;
+ * a change of the stored form raises `storedVersion` and adds the way there.
+ */
+export const upgrades: Readonly<Record<number, Upgrade>> = {};
+
+/**
+ * A stored form in the version that is written today.
+ * @returns a problem where the version is newer, or none that there ever was
+ */
+export function upgrade(stored: Stored, newest = storedVersion, steps = upgrades): Reading<Stored> {
+	const { version } = stored;
+	if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
+		return {
+			problem: `its version is ${version === undefined ? 'not given' : JSON.stringify(version)}, which is no version of a show file`,
+		};
+	if (version > newest)
+		return {
+			problem: `it is a show file of version ${version}, newer than the ${newest} that this app opens: update the app, then open it again`,
+		};
+	let current = stored;
+	for (let from = version; from < newest; from++) {
+		const step = steps[from];
+		if (step === undefined) throw new RangeError(`no way from version ${from} to ${from + 1}`);
+		current = { ...step(current), version: from + 1 };
+	}
+	return { value: current };
+}

@@ -1,0 +1,123 @@
+import type { Reading, Unit } from '../core/length/reading.ts';
+import { isColumnName } from '../core/show/columns.ts';
+import type { Row } from '../core/show/row.ts';
+import type { TypedSettings } from '../core/show/settings.ts';
+import type { Show } from '../core/show/show.ts';
+import { storedVersion, type Stored, upgrade } from '../core/show/upgrade.ts';
+import { decodeText } from './decodeText.ts';
+import { jsonProblem } from './jsonProblem.ts';
+
+/** What marks a show file. */
+export const showFormat = 'evenhang-show';
+
+/** Writes everything that a show is: its name, its settings as typed (sizes, boards and frames among them), its rows. */
+export function writeShowFile({ name, settings, rows }: Omit<Show, 'id'>): string {
+	return `${JSON.stringify({ format: showFormat, version: storedVersion, name, settings, rows }, null, '\t')}\n`;
+}
+
+/**
+ * Reads a show file of any version up to today's.
+ * @returns a problem, one sentence that names the place, if it is damaged, newer, or no show file
+ */
+export function readShowFile(file: Uint8Array | string): Reading<Omit<Show, 'id'>> {
+	const document = readDocument(file);
+	if ('problem' in document) return document;
+	if (!isShowDocument(document.value)) return { problem: 'this is no show file: it is not marked as one' };
+	const stored = upgrade(document.value);
+	if ('problem' in stored) return { problem: `this show file cannot be opened: ${stored.problem}` };
+	const show = readShow(stored.value);
+	return 'problem' in show ? { problem: `this show file is damaged: ${show.problem}` } : show;
+}
+
+/** Reads settings from a file: a bare record of them, or those of a show file. */
+export function readSettingsFile(file: Uint8Array | string): Reading<TypedSettings> {
+	const document = readDocument(file);
+	if ('problem' in document) return document;
+	if (!isShowDocument(document.value)) {
+		const { settings } = document.value;
+		return { value: isRecord(settings) ? settings : document.value };
+	}
+	const show = readShowFile(file);
+	return 'problem' in show ? show : { value: show.value.settings };
+}
+
+/** Whether a text looks like a show file, not like rows. */
+export const isShowFileText = (text: string): boolean => /^\ufeff?\s*\{/.test(text);
+
+const isRecord = (value: unknown): value is Stored =>
+	typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const isShowDocument = (document: Stored): boolean => document['format'] === showFormat;
+
+function readDocument(file: Uint8Array | string): Reading<Stored> {
+	const decoded = typeof file === 'string' ? { value: file.replace(/^\ufeff/, '') } : decodeText(file);
+	if ('problem' in decoded) return decoded;
+	if (decoded.value.trim() === '') return { problem: 'the file is empty' };
+	const problem = jsonProblem(decoded.value);
+	if (problem !== undefined) return { problem: `this file cannot be read: ${problem}` };
+	const document: unknown = JSON.parse(decoded.value);
+	return isRecord(document) ? { value: document } : { problem: 'this file holds no show and no settings' };
+}
+
+function readShow({ name, settings = {}, rows = [] }: Stored): Reading<Omit<Show, 'id'>> {
+	if (name !== undefined && typeof name !== 'string') return { problem: 'name is not a text' };
+	if (!isRecord(settings)) return { problem: 'settings is not a record' };
+	if (!Array.isArray(rows)) return { problem: 'rows is not a list' };
+	const read: Row[] = [];
+	const places = new Map<string, number>();
+	for (const [place, stored] of rows.entries()) {
+		const row = readRow(stored, place);
+		if ('problem' in row) return { problem: `rows[${place}]${row.problem}` };
+		const before = places.get(row.value.id);
+		if (before !== undefined) return { problem: `rows[${place}].id is that of rows[${before}] too` };
+		places.set(row.value.id, place);
+		read.push(row.value);
+	}
+	return { value: { name: name ?? 'Show', settings, rows: inOrder(read) } };
+}
+
+/** Rows by their order numbers; by their place where these are not all different. */
+function inOrder(rows: readonly Row[]): readonly Row[] {
+	if (new Set(rows.map(({ order }) => order)).size < rows.length)
+		return rows.map((row, place) => ({ ...row, order: place + 1 }));
+	return rows.toSorted((a, b) => a.order - b.order);
+}
+
+function readRow(stored: unknown, place: number): Reading<Row> {
+	if (!isRecord(stored)) return { problem: ' is not a record' };
+	const { id, order = place + 1 } = stored;
+	if (typeof id !== 'string' || id === '') return { problem: '.id is not a text' };
+	if (typeof order !== 'number' || !Number.isFinite(order)) return { problem: '.order is not a number' };
+	const typed = readTexts(stored['typed'], '.typed');
+	if ('problem' in typed) return typed;
+	const extra = readTexts(stored['extra'], '.extra');
+	if ('problem' in extra) return extra;
+	const units = readTexts(stored['units'], '.units');
+	if ('problem' in units) return units;
+	const odd = units.value.find(([column, unit]) => !isColumnName(column) || !isUnit(unit));
+	if (odd !== undefined) return { problem: `.units gives “${odd[0]}” the unit “${odd[1]}”` };
+	// A column that this version does not have is kept as one of another program.
+	const ours = typed.value.filter(([column, text]) => isColumnName(column) && text.trim() !== '');
+	const others = [...typed.value.filter(([column]) => !isColumnName(column)), ...extra.value];
+	return {
+		value: {
+			id,
+			order,
+			typed: Object.fromEntries(ours),
+			...(units.value.length > 0 && { units: Object.fromEntries(units.value) }),
+			...(others.length > 0 && { extra: Object.fromEntries(others) }),
+		},
+	};
+}
+
+const isUnit = (text: string): text is Unit => text === 'mm' || text === 'cm' || text === 'in';
+
+function readTexts(stored: unknown, key: string): Reading<[string, string][]> {
+	if (stored === undefined) return { value: [] };
+	if (!isRecord(stored)) return { problem: `${key} is not a record` };
+	const entries = Object.entries(stored);
+	const odd = entries.find(([, text]) => typeof text !== 'string');
+	return odd === undefined
+		? { value: entries as [string, string][] }
+		: { problem: `${key}[${JSON.stringify(odd[0])}] is not a text` };
+}
