@@ -2,6 +2,10 @@ import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { columns } from '../../src/core/show/columns.ts';
+import { defaultSettings } from '../../src/core/show/defaults.ts';
+import { settingKeys } from '../../src/core/show/readSettings.ts';
+import { resultLengths, resultTexts } from '../../src/files/headers.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> };
@@ -68,6 +72,48 @@ test('every command is explained', () => {
 test('the tools that scripts start exist', () => {
 	const files = Object.values(scripts).flatMap((script) => script.match(/\b(?:src|tests)\/[\w./-]+/g) ?? []);
 	expect(files.filter((file) => !existsSync(join(root, file)))).toEqual([]);
+});
+
+describe('the tables of the README are those of the code', () => {
+	const readme = readFileSync(join(root, 'README.md'), 'utf8');
+
+	/** The rows of the table under a heading, cell by cell. */
+	const tableUnder = (head: string) => {
+		const lines = readme.split('\n');
+		const start = lines.findIndex((line) => line.startsWith(`| ${head}`));
+		expect(start, head).toBeGreaterThan(-1);
+		const length = lines.slice(start).findIndex((line) => !line.startsWith('|'));
+		return lines.slice(start + 2, start + length).map((line) =>
+			line
+				.split('|')
+				.map((cell) => cell.trim())
+				.slice(1, -1),
+		);
+	};
+	const inCode = (text = '') => [...text.matchAll(/`([^`]+)`/g)].map(([, name]) => name!);
+
+	test('columns that are typed', () => {
+		expect(tableUnder('column').flatMap(([names]) => inCode(names))).toEqual(columns.map(({ name }) => name));
+	});
+
+	test('columns that are worked out', () => {
+		const named = inCode(readme).filter((name) => name.startsWith('result '));
+		expect(named).toEqual([...resultLengths.map(({ name }) => name), ...resultTexts]);
+	});
+
+	test('settings and what they are when left out', () => {
+		const rows = tableUnder('key in').map((cells) => cells.map((cell) => inCode(cell)[0]));
+		expect(rows.map(([key]) => key)).toEqual([...settingKeys]);
+		for (const [column, unit] of [
+			[1, 'mm'],
+			[2, 'in'],
+		] as const) {
+			const told = rows
+				.map((cells) => [cells[0], cells[column]])
+				.filter(([key, text]) => key !== 'unit' && text !== undefined);
+			expect(Object.fromEntries(told)).toEqual(defaultSettings(unit));
+		}
+	});
 });
 
 describe('the reading of documents', () => {
