@@ -13,6 +13,7 @@ export default defineConfig({
 					include: ['tests/unit/**/*.test.ts'],
 					environment: './tests/unit/browserCompile.ts',
 					setupFiles: ['./tests/unit/setup.ts'],
+					benchmark: { include: ['tests/bench/**/*.bench.ts'] },
 					sequence: { groupOrder: 0 },
 				},
 			},
