@@ -46,39 +46,43 @@ export const unknownValues: Values = {
 /** Whether a value is known. */
 export const isKnown = (value: number): boolean => !Number.isNaN(value);
 
-type Term = readonly [SizeKey, number];
-
-/** The terms add up to the constant. One that only finds a value, and follows from the others, is not checked. */
+/** A sum of at most four terms: `a·x + b·y + c·z + d·v = constant`. */
 interface Equation {
-	readonly terms: readonly Term[];
+	readonly keys: readonly SizeKey[];
+	readonly factors: readonly number[];
 	readonly constant: number;
+	/** One that only finds a value, and follows from the others, is not checked. */
 	readonly isChecked: boolean;
 }
 
-function equationsOf({ axes, addedWidth, addedHeight, ratio, weight }: Relations): Equation[] {
+const widthSum: Equation = sum(['mountWidth', 'side', 'windowWidth'], [1, -2, -1]);
+const heightSum: Equation = sum(['mountHeight', 'top', 'bottom', 'windowHeight'], [1, -1, -1, -1]);
+
+function sum(keys: readonly SizeKey[], factors: readonly number[], constant = 0, isChecked = true): Equation {
+	return { keys, factors, constant, isChecked };
+}
+
+/** Equations are made once for each set of relations: a row settles the same ones again and again. */
+const made = new WeakMap<Relations, readonly Equation[]>();
+
+function equationsOf(relations: Relations): readonly Equation[] {
+	let equations = made.get(relations);
+	if (!equations) made.set(relations, (equations = makeEquations(relations)));
+	return equations;
+}
+
+function makeEquations({ axes, addedWidth, addedHeight, ratio, weight }: Relations): readonly Equation[] {
 	const equations: Equation[] = [];
-	const add = (constant: number, ...terms: Term[]) => equations.push({ terms, constant, isChecked: true });
-	if (axes.width) {
-		add(0, ['mountWidth', 1], ['side', -2], ['windowWidth', -1]);
-		add(addedWidth, ['windowWidth', 1], ['pictureWidth', -1]);
-	}
-	if (axes.height) {
-		add(0, ['mountHeight', 1], ['top', -1], ['bottom', -1], ['windowHeight', -1]);
-		add(addedHeight, ['windowHeight', 1], ['pictureHeight', -1]);
-	}
+	if (axes.width) equations.push(widthSum, sum(['windowWidth', 'pictureWidth'], [1, -1], addedWidth));
+	if (axes.height) equations.push(heightSum, sum(['windowHeight', 'pictureHeight'], [1, -1], addedHeight));
 	if (ratio !== undefined) {
 		const scale = Math.max(1, ratio); // so that 1 µm is a µm of the longer side
-		add(0, ['pictureWidth', 1 / scale], ['pictureHeight', -ratio / scale]);
+		equations.push(sum(['pictureWidth', 'pictureHeight'], [1 / scale, -ratio / scale]));
 	}
 	if (weight !== undefined && axes.height) {
-		add(weight.more, ['bottom', 1], ['top', -weight.times]);
+		equations.push(sum(['bottom', 'top'], [1, -weight.times], weight.more));
 		// Both borders from what they share: neither of the two equations that this follows from can find one alone.
-		const shared: Term[] = [
-			['mountHeight', 1],
-			['windowHeight', -1],
-			['top', -(1 + weight.times)],
-		];
-		equations.push({ terms: shared, constant: weight.more, isChecked: false });
+		equations.push(sum(['mountHeight', 'windowHeight', 'top'], [1, -1, -(1 + weight.times)], weight.more, false));
 	}
 	return equations;
 }
@@ -89,27 +93,28 @@ function equationsOf({ axes, addedWidth, addedHeight, ratio, weight }: Relations
  */
 export function settle(start: Values, relations: Relations): Values | undefined {
 	const values: Record<SizeKey, number> = { ...start };
-	let open = equationsOf(relations);
-	for (;;) {
-		const left: Equation[] = [];
-		for (const equation of open) {
-			let sum = equation.constant;
-			let unknown: Term | undefined;
+	const equations = equationsOf(relations);
+	for (let isNew = true; isNew;) {
+		isNew = false;
+		for (const { keys, factors, constant, isChecked } of equations) {
+			let rest = constant;
+			let unknown = -1;
 			let unknowns = 0;
-			for (const term of equation.terms) {
-				const value = values[term[0]];
-				if (Number.isNaN(value)) {
-					unknown = term;
-					unknowns += 1;
-				} else sum -= term[1] * value;
+			for (let i = 0; i < keys.length; i++) {
+				const value = values[keys[i]!];
+				if (!Number.isNaN(value)) rest -= factors[i]! * value;
+				else {
+					unknown = i;
+					unknowns++;
+				}
 			}
-			if (unknowns > 1) left.push(equation);
-			else if (unknown) values[unknown[0]] = sum / unknown[1];
-			else if (equation.isChecked && Math.abs(sum) > sameWithin + 1) return undefined;
+			if (unknowns === 1) {
+				values[keys[unknown]!] = rest / factors[unknown]!;
+				isNew = true;
+			} else if (unknowns === 0 && isChecked && (rest > sameWithin + 1 || rest < -sameWithin - 1)) return undefined;
 		}
-		if (left.length === open.length) return values;
-		open = left;
 	}
+	return values;
 }
 
 /** The values with some of them set, where they were not known, and all that follows; undefined where they disagree. */
