@@ -13,6 +13,7 @@ export default defineConfig({
 					include: ['tests/unit/**/*.test.ts'],
 					environment: './tests/unit/browserCompile.ts',
 					setupFiles: ['./tests/unit/setup.ts'],
+					testTimeout: 120_000, // a property over 10,000 rows takes seconds, and many of them on a busy machine
 					benchmark: { include: ['tests/bench/**/*.bench.ts'] },
 					sequence: { groupOrder: 0 },
 				},
