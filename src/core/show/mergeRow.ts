@@ -1,4 +1,3 @@
-import type { RowDiff } from './edit.ts';
 import type { Row } from './row.ts';
 
 /**
@@ -7,7 +6,10 @@ import type { Row } from './row.ts';
  * @param current the row as it is now; undefined where there is none
  * @returns undefined where the diff removes the row
  */
-export function mergeRow(current: Row | undefined, { before, after }: RowDiff): Row | undefined {
+export function mergeRow(
+	current: Row | undefined,
+	{ before, after }: { readonly before?: Row; readonly after?: Row },
+): Row | undefined {
 	if (!after || !before || !current || current === before) return after;
 	const units = mergeRecord(current.units, before.units, after.units);
 	const extra = mergeRecord(current.extra, before.extra, after.extra);
