@@ -14,21 +14,18 @@ const printId = ({ id, typed }: Row): string => typed['print id'] ?? id;
  * @param makeId names a row whose name is taken
  */
 export function importRows(show: Show, rows: readonly Row[], makeId: () => RowId, label: string): Edit {
-	const free = new Map(show.rows.toReversed().map((row) => [printId(row), row]));
-	const taken = new Set(show.rows.map(({ id }) => id));
-	const replaced: RowDiff[] = [];
+	// Of rows with the same print id the first is meant; the last to be set stays.
+	const byPrintId = new Map(show.rows.toReversed().map((row) => [printId(row), row]));
+	const byId = new Map(show.rows.map((row) => [row.id, row]));
+	const replaced = new Map<RowId, RowDiff>();
 	const added: Row[] = [];
 	for (const row of distinctRows(rows, makeId)) {
-		const before = free.get(printId(row));
-		free.delete(printId(row));
-		if (!before) {
-			added.push(taken.has(row.id) ? { ...row, id: makeId() } : row);
-			continue;
-		}
-		const after = { ...row, id: before.id, order: before.order };
-		if (!isSameValue(before, after)) replaced.push({ before, after });
+		const before = [byPrintId.get(printId(row)), byId.get(row.id)].find((found) => found && !replaced.has(found.id));
+		if (before) replaced.set(before.id, { before, after: { ...row, id: before.id, order: before.order } });
+		else added.push(byId.has(row.id) ? { ...row, id: makeId() } : row);
 	}
-	const replacing = { label, rows: replaced };
+	const changed = [...replaced.values()].filter(({ before, after }) => !isSameValue(before, after));
+	const replacing = { label, rows: changed };
 	const rest = apply(show, replacing).rows;
 	return compose(replacing, { label, rows: placeRows(rest, rest, added, rest.length) });
 }
