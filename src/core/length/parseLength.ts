@@ -51,11 +51,12 @@ export function parseLength(text: string, context: LengthContext): Reading<ReadL
 	const typed = typedLength(pieces.tokens);
 	if ('problem' in typed) return typed.problem === '' ? notALength(text) : typed;
 	const isWithoutUnit = typed.isFraction && typed.unit === undefined;
-	if (isWithoutUnit && context.isUnitStated && context.unit !== 'in')
-		return unsureFraction(pieces.text, context.unit, 'the column is in');
 	const isBareFraction = isWithoutUnit && !context.isUnitStated;
 	const read = toLength(typed, isBareFraction ? 'in' : context.unit, text, context.allowZero ?? false);
-	return 'problem' in read ? read : { value: { length: read.value, isBareFraction } };
+	if ('problem' in read) return read;
+	if (isWithoutUnit && !isBareFraction && context.unit !== 'in')
+		return unsureFraction(pieces.text, context.unit, 'the column is in', (reading) => parseLength(reading, context));
+	return { value: { length: read.value, isBareFraction } };
 }
 
 const readable = (readings: readonly string[] = [], context: LengthContext) =>
@@ -73,9 +74,14 @@ export function quoted(text: string): string {
 }
 
 /** The problem of a fraction without a unit where inches are not a matter of course, with both meanings offered. */
-export const unsureFraction = (text: string, unit: Unit | '%', because: string): Problem => ({
+export const unsureFraction = (
+	text: string,
+	unit: Unit | '%',
+	because: string,
+	read: (text: string) => Reading<unknown>,
+): Problem => ({
 	problem: `${quoted(text)} may be inches or ${unit} (a fraction without a unit; ${because} ${unit}): say which`,
-	readings: [`${text} in`, `${text} ${unit}`],
+	readings: [`${text} in`, `${text} ${unit}`].filter((reading) => 'value' in read(reading)),
 });
 
 /** Reads the pieces of one length: a number with a unit or without, or feet and inches. */

@@ -91,8 +91,6 @@ function splitAtTimes(tokens: readonly Token[]): Token[][] {
 function sizeOf(width: TypedLength, height: TypedLength, text: string, context: SizeContext): Reading<ReadSize> {
 	const shared = width.unit ?? height.unit;
 	const isWithoutUnit = shared === undefined && (width.isFraction || height.isFraction);
-	if (isWithoutUnit && context.isUnitStated && context.unit !== 'in')
-		return unsureFraction(text, context.unit, 'the column is in');
 	const isBareFraction = isWithoutUnit && !context.isUnitStated;
 	const bareUnit = shared ?? (isBareFraction ? 'in' : context.unit);
 	// The last unit that stands serves a bare length, so each side asks the other.
@@ -100,5 +98,7 @@ function sizeOf(width: TypedLength, height: TypedLength, text: string, context: 
 	if ('problem' in readWidth) return readWidth;
 	const readHeight = toLength(height, height.unit ?? width.unit ?? bareUnit, text, false);
 	if ('problem' in readHeight) return readHeight;
+	if (isWithoutUnit && !isBareFraction && context.unit !== 'in')
+		return unsureFraction(text, context.unit, 'the column is in', (reading) => parseSize(reading, context));
 	return { value: { width: readWidth.value, height: readHeight.value, name: undefined, isBareFraction } };
 }

@@ -1,7 +1,7 @@
 import type { BottomWeight } from '../show/settings.ts';
 import { fraction } from './fraction.ts';
 import { bareName } from './paperSizes.ts';
-import { parseLength, quoted, unsureFraction } from './parseLength.ts';
+import { parseLength, quoted, typedLength, unsureFraction } from './parseLength.ts';
 import { numberAt, unsureProblem } from './quantity.ts';
 import type { Reading, Unit } from './reading.ts';
 import { tokenize } from './tokens.ts';
@@ -31,27 +31,28 @@ export function parseWeight(text: string, statedUnit?: Unit): Reading<BottomWeig
 		return { problem: number.problem === '' ? notAWeight(text) : `${quoted(text)} divides by zero` };
 	const isBare = number.next === pieces.tokens.length;
 	const isPercent = number.next === pieces.tokens.length - 1 && pieces.tokens[number.next]?.kind === 'per cent';
+	if (number.isNegative && number.value.numerator > 0n)
+		return { problem: `${quoted(text)} is below zero: a bottom weight cannot be` };
 	if (isBare && number.isFraction && statedUnit !== 'in')
 		return unsureFraction(
 			pieces.text,
 			statedUnit ?? '%',
 			statedUnit === undefined ? 'a bottom weight is often in' : 'the column is in',
+			(reading) => parseWeight(reading, statedUnit),
 		);
 	if (isPercent || (isBare && statedUnit === undefined)) return share(number, text);
+	if ('problem' in typedLength(pieces.tokens)) return { problem: notAWeight(text) };
 	const read = parseLength(text, { unit: statedUnit ?? 'mm', allowZero: true });
-	if ('value' in read) return { value: { kind: 'length', more: read.value.length } };
-	return read.problem.includes('is not a length') ? { problem: notAWeight(text) } : read;
+	return 'problem' in read ? read : { value: { kind: 'length', more: read.value.length } };
 }
 
 const notAWeight = (text: string) =>
 	`${quoted(text)} is not a bottom weight: type a share such as 12 %, a length such as 6 mm, none or optical centre`;
 
 function share(
-	{ value, isNegative }: Exclude<ReturnType<typeof numberAt>, { problem: string }>,
+	{ value }: Exclude<ReturnType<typeof numberAt>, { problem: string }>,
 	text: string,
 ): Reading<BottomWeight> {
-	if (isNegative && value.numerator > 0n)
-		return { problem: `${quoted(text)} is below zero: a bottom weight cannot be` };
 	if (value.numerator > greatestPercent * value.denominator)
 		return { problem: `${quoted(text)} is more than ${greatestPercent} %, the greatest bottom weight that is read` };
 	const part = fraction(value.numerator, value.denominator * 100n);
