@@ -1,5 +1,6 @@
 import { type Length, minus, plus } from '../length/length.ts';
 import type { RowResult } from '../row/rowResult.ts';
+import { boardOf } from '../row/stack.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import type { BenchPlan, BenchStep, Cut, CutSide } from './benchPlan.ts';
@@ -41,7 +42,7 @@ function cutsOf(row: Row, result: RowResult, number: number, settings: Settings)
 	if (result.isStopped || side === undefined || top === undefined || bottom === undefined) return [];
 	if (windowWidth === undefined || windowHeight === undefined) return [];
 	const borders = { left: side, right: side, top, bottom };
-	const thickness = thicknessOf(row, settings);
+	const thickness = boardOf(row, settings)?.thickness;
 	const copies = Array.from({ length: result.copies }, (_, i) => i + 1);
 	const { innerMount } = result;
 	return copies.flatMap((copy) =>
@@ -52,11 +53,6 @@ function cutsOf(row: Row, result: RowResult, number: number, settings: Settings)
 			return [outer, { thickness, guide, cut: { row: number, copy, part: 'inner mount' as const, side: edge } }];
 		}),
 	);
-}
-
-function thicknessOf({ typed }: Row, { boards }: Settings): Length | undefined {
-	const name = typed.board?.trim().toLowerCase();
-	return name ? boards.find((board) => board.name.trim().toLowerCase() === name)?.thickness : undefined;
 }
 
 function stepsOf(cuts: readonly SetCut[]): BenchStep[] {

@@ -1,17 +1,14 @@
 import { type Length, mm, plus, sameWithin, times } from '../length/length.ts';
-import { paperSizes } from '../length/paperSizes.ts';
 import { innerWindowIsSmaller } from '../row/cover.ts';
+import { paperAsItLies } from '../row/paperPlace.ts';
 import { clear, clearEach, coverColumns } from './candidates.ts';
 import { axes, type Candidate, type Finder, type RowContext } from './found.ts';
-import { sizeText } from './sizeText.ts';
-
-/** How far paper must reach under the mount to be held: 5 mm. Common practice. */
-const heldBy = mm(5);
+import { paperThatHolds } from './paperThatHolds.ts';
 
 /** `falls-through`: the window is as large as the paper (blank: the picture), or larger. */
 export const fallsThrough: Finder = (context) => {
 	const { solution, read, figure, say } = context;
-	const { paper } = read.cells;
+	const paper = read.cells.paper && paperAsItLies(read.cells.paper, solution.solved);
 	return axes.flatMap(({ axis, window, picture }) => {
 		const opening = innermost(context, solution.solved[window]);
 		const held = paper ? paper[axis] : solution.solved[picture];
@@ -43,20 +40,4 @@ function mends(context: RowContext): Candidate[] {
 		...paperThatHolds(context),
 		{ label: () => `Cover the picture by ${say(overlap)} a side`, change: { overlap: text(overlap) } },
 	];
-}
-
-/** The smallest paper of a known name that the picture is on and the mount holds on every side. */
-function paperThatHolds(context: RowContext): Candidate[] {
-	const { pictureWidth, pictureHeight, windowWidth, windowHeight } = context.solution.solved;
-	if (!pictureWidth || !pictureHeight || !windowWidth || !windowHeight) return [];
-	const width = Math.max(pictureWidth, innermost(context, windowWidth)! + 2 * heldBy);
-	const height = Math.max(pictureHeight, innermost(context, windowHeight)! + 2 * heldBy);
-	const [short, long] = [Math.min(width, height), Math.max(width, height)];
-	const holds = paperSizes
-		.filter((paper) => paper.width >= short && paper.height >= long)
-		.sort((a, b) => a.width * a.height - b.width * b.height)[0];
-	if (!holds) return [];
-	const [across, down] = width > height ? [holds.height, holds.width] : [holds.width, holds.height];
-	const typed = `${context.text(across)} x ${context.text(down)}`;
-	return [{ label: () => `Print on ${holds.name}, ${sizeText(context, across, down)}`, change: { paper: typed } }];
 }

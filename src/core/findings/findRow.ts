@@ -2,6 +2,7 @@ import { formatExact, formatLength, formatWithUnit } from '../length/formatLengt
 import { length } from '../length/length.ts';
 import type { Cells } from '../row/cells.ts';
 import { readCells, type ReadCells } from '../row/readCells.ts';
+import { readWords } from '../row/rowWords.ts';
 import { solveRow } from '../row/solveRow.ts';
 import type { Solution } from '../row/solution.ts';
 import type { Row } from '../show/row.ts';
@@ -9,15 +10,20 @@ import type { Settings } from '../show/settings.ts';
 import { withCells } from '../show/typeCells.ts';
 import { addsUp } from './addsUp.ts';
 import { barePaper } from './barePaper.ts';
+import { bottomHeavy } from './bottomHeavy.ts';
 import { doesNotFit } from './doesNotFit.ts';
 import { fallsThrough } from './fallsThrough.ts';
 import type { Finding, Level, Mend } from './finding.ts';
 import type { Finder, Found, RowContext } from './found.ts';
+import { lipShrinks, pastGuide, tooDeep, tooThick } from './frame.ts';
 import { overLimit, underLimit } from './limits.ts';
 import { needsSize } from './needsSize.ts';
 import { notRead } from './notRead.ts';
 import { offRuler } from './offRuler.ts';
 import { ownSize } from './ownSize.ts';
+import { paperCrowds, paperShort } from './paper.ts';
+import { editionNumber, signatureCovered, signedOnMount, touchesGlass } from './protection.ts';
+import { shapeClash } from './shapeClash.ts';
 import { thinBorder } from './thinBorder.ts';
 import { thinOverlap } from './thinOverlap.ts';
 import { topHeavy } from './topHeavy.ts';
@@ -31,16 +37,28 @@ const finders: readonly Finder[] = [
 	addsUp,
 	doesNotFit,
 	fallsThrough,
+	paperShort,
 	overLimit,
 	underLimit,
+	tooThick,
+	tooDeep,
+	touchesGlass,
+	editionNumber,
 	needsSize,
 	ownSize,
+	shapeClash,
 	turned,
 	uneven,
 	thinBorder,
+	lipShrinks,
 	topHeavy,
+	bottomHeavy,
 	barePaper,
 	thinOverlap,
+	paperCrowds,
+	pastGuide,
+	signatureCovered,
+	signedOnMount,
 	offRuler,
 ];
 
@@ -63,6 +81,7 @@ function contextOf(row: Row, settings: Settings, read: ReadCells, solution: Solu
 		settings,
 		read,
 		solution,
+		words: readWords(row, settings),
 		say: (value) => formatWithUnit(length(Math.round(value)), unit),
 		figure: (value) => formatLength(length(Math.round(value)), unit),
 		text: (value) => formatExact(length(Math.round(value)), unit),

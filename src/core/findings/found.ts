@@ -1,6 +1,7 @@
 import type { Length } from '../length/length.ts';
 import type { Cells, SizeKey } from '../row/cells.ts';
 import type { ReadCells } from '../row/readCells.ts';
+import type { RowWords } from '../row/rowWords.ts';
 import type { Solution } from '../row/solution.ts';
 import type { CellTexts, Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
@@ -12,6 +13,8 @@ export interface RowContext {
 	readonly settings: Settings;
 	readonly read: ReadCells;
 	readonly solution: Solution;
+	/** What the cells of words say. */
+	readonly words: RowWords;
 	/** A length with the show's unit: "70 mm". */
 	readonly say: (length: Length | number) => string;
 	/** A length in the show's unit, which another length of the sentence names. */

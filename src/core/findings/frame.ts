@@ -1,0 +1,113 @@
+import { length, plus, sameWithin } from '../length/length.ts';
+import {
+	backingThickness,
+	frameOf,
+	glazingThickness,
+	hiddenByFrame,
+	stackParts,
+	stackThickness,
+} from '../row/stack.ts';
+import { clearEach, sizeColumns } from './candidates.ts';
+import { axes, type Finder } from './found.ts';
+
+/** `too-thick`: mounts, print and undermount are thicker than the show's rules allow. */
+export const tooThick: Finder = (context) => {
+	const { row, read, settings, figure, say } = context;
+	const { thickness } = settings.limits;
+	if (thickness === undefined || read.cells.mount.kind === 'none') return [];
+	const hasInner = !!read.cells.innerMount;
+	const total = stackThickness(row, hasInner, settings);
+	if (total <= thickness + sameWithin) return [];
+	const parts = stackParts(row, hasInner, settings).map(figure).join(' + ');
+	return [
+		{
+			code: 'too-thick',
+			level: 'stop',
+			cells: ['board'],
+			message: `Mounts, print and undermount are ${parts} = ${figure(total)} thick; ${say(thickness)} at most are allowed.`,
+			candidates: () => clearEach(context, ['inner mount', 'board']),
+		},
+	];
+};
+
+/** `too-deep`: glazing, mounts, print, undermount and backing are deeper than the frame's rebate. */
+export const tooDeep: Finder = (context) => {
+	const { row, read, settings, solution, words, figure, say } = context;
+	const depth = frameOf(row, solution.solved, settings)?.depth;
+	if (depth === undefined) return [];
+	const mounts = read.cells.mount.kind === 'none' ? [] : stackParts(row, !!read.cells.innerMount, settings);
+	const parts = [glazingThickness[words.glazing ?? 'glass'], words.spacer, ...mounts, backingThickness].filter(
+		(part) => part > 0,
+	);
+	const total = plus(...parts);
+	if (total <= depth + sameWithin) return [];
+	return [
+		{
+			code: 'too-deep',
+			level: 'stop',
+			cells: ['frame'],
+			message: `Glazing, mounts, print and backing are ${parts.map(figure).join(' + ')} = ${figure(total)} deep, ${say(total - depth)} more than the rebate’s ${figure(depth)}.`,
+			candidates: () => clearEach(context, ['frame', 'inner mount', 'spacer', 'board', 'glazing']),
+		},
+	];
+};
+
+/** `lip-shrinks`: what the lip of the frame leaves to be seen of a border is under the least border. */
+export const lipShrinks: Finder = (context) => {
+	const { row, settings, solution, figure, say } = context;
+	const hidden = hiddenByFrame(row, solution.solved, settings);
+	if (!hidden) return [];
+	return axes.flatMap(({ axis, borders }) => {
+		const thin = borders.filter((key) => {
+			const border = solution.solved[key];
+			return border !== undefined && border - hidden[axis] < settings.leastBorder - sameWithin;
+		});
+		if (thin.length === 0) return [];
+		const seen = thin
+			.map(
+				(key) =>
+					`${figure(length(Math.round(solution.solved[key]! - hidden[axis])))} of the ${key}’s ${figure(solution.solved[key]!)}`,
+			)
+			.join(' and ');
+		return [
+			{
+				code: 'lip-shrinks',
+				level: 'look' as const,
+				cells: thin,
+				message: `In the frame “${hidden.frame.name}” one sees ${seen}, under the least border of ${say(settings.leastBorder)}.`,
+				candidates: () => clearEach(context, [...sizeColumns, 'frame', 'board']),
+			},
+		];
+	});
+};
+
+/** `past-guide`: a border past the guide's greatest setting, or under the least that the cutter can hold. */
+export const pastGuide: Finder = (context) => {
+	const { settings, solution, figure, say } = context;
+	const { greatest, least } = settings.bench;
+	return axes.flatMap(({ borders }) => {
+		const past = borders.filter((key) => {
+			const border = solution.solved[key];
+			if (border === undefined) return false;
+			return (
+				(greatest !== undefined && border > greatest + sameWithin) ||
+				(least !== undefined && border < least - sameWithin)
+			);
+		});
+		if (past.length === 0) return [];
+		const words = past.map((key) => `${key} ${figure(solution.solved[key]!)}`).join(' and ');
+		const range = [
+			...(least === undefined ? [] : [`from ${say(least)}`]),
+			...(greatest === undefined ? [] : [`to ${say(greatest)}`]),
+		].join(' ');
+		return [
+			{
+				code: 'past-guide',
+				level: 'look' as const,
+				cells: past,
+				message: `${words[0]!.toUpperCase()}${words.slice(1)}: the cutter’s guide holds ${range}.`,
+				candidates: () => clearEach(context, sizeColumns),
+			},
+		];
+	});
+};

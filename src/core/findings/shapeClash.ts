@@ -1,0 +1,56 @@
+import type { Length } from '../length/length.ts';
+import { clear, clearEach } from './candidates.ts';
+import type { Finder, RowContext } from './found.ts';
+import { sizeText } from './sizeText.ts';
+
+/** How far typed sizes may be from the shape: 1 %. */
+const allowedPercent = 1;
+
+/** `shape-clash`: typed sizes are not of the row's shape. Says what share of which side is lost. */
+export const shapeClash: Finder = (context) => {
+	const { read, row, solution } = context;
+	const { shape } = read.cells;
+	const typed = typedPicture(context);
+	if (!shape || !typed) return [];
+	const ratio = shape.numerator / shape.denominator;
+	const is = typed.width / typed.height;
+	const lost = is > ratio ? 1 - ratio / is : 1 - is / ratio;
+	if (Math.max(is / ratio, ratio / is) - 1 <= allowedPercent / 100) return [];
+	const percent = (100 * lost).toFixed(1).replace(/\.0$/, '');
+	const side = is > ratio ? 'height' : 'width';
+	const what = typed.isPicture ? 'cut off, or the picture is stretched' : 'covered by the mount';
+	return [
+		{
+			code: 'shape-clash',
+			level: 'look',
+			cells: typed.isPicture ? ['pictureWidth', 'pictureHeight'] : ['windowWidth', 'windowHeight'],
+			message: `The typed sizes ask for a picture of ${sizeText(context, typed.width, typed.height)}, which is not ${row.typed.shape?.trim()}: ${percent} % of its ${side} is ${what}.`,
+			candidates: () => [
+				...(typed.isPicture
+					? [
+							{
+								label: () => `Make the picture height ${context.say(typed.width / ratio)}`,
+								change: { 'picture height': context.text(typed.width / ratio) },
+							},
+							{
+								label: () => `Make the picture width ${context.say(typed.height * ratio)}`,
+								change: { 'picture width': context.text(typed.height * ratio) },
+							},
+						]
+					: [clear('window height'), clear('window width')]),
+				...clearEach(context, ['picture height', 'picture width', 'shape']),
+			],
+		},
+	];
+	function typedPicture({ solution: { cover } }: RowContext) {
+		const { cells } = read;
+		if (cells.mount.kind === 'none' && (!cells.pictureWidth || !cells.pictureHeight)) return undefined;
+		const asked = (picture: Length | undefined, window: Length | undefined, added: Length, hasMount: boolean) =>
+			picture ?? (window !== undefined && hasMount ? window - added : undefined);
+		const hasMount = solution.typed.mountWidth !== 0 && cells.mount.kind !== 'none';
+		const width = asked(cells.pictureWidth, cells.windowWidth, cover.width.added, hasMount);
+		const height = asked(cells.pictureHeight, cells.windowHeight, cover.height.added, hasMount);
+		if (!width || !height || width <= 0 || height <= 0) return undefined;
+		return { width, height, isPicture: cells.pictureWidth !== undefined && cells.pictureHeight !== undefined };
+	}
+};

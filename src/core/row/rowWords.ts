@@ -1,0 +1,43 @@
+import { type Length, zero } from '../length/length.ts';
+import { parseLength } from '../length/parseLength.ts';
+import type { ColumnName } from '../show/columns.ts';
+import type { Row } from '../show/row.ts';
+import type { Settings } from '../show/settings.ts';
+import { type Edition, parseEdition } from './edition.ts';
+
+/** The words that `signed on` may hold. */
+export const signedOnWords = ['picture', 'margin', 'back', 'mount'] as const;
+/** The words that `surface` may hold. */
+export const surfaceWords = ['gloss', 'resin-coated', 'satin', 'matt', 'fine art'] as const;
+/** The words that `glazing` may hold. */
+export const glazingWords = ['none', 'glass', 'acrylic'] as const;
+
+/** What the cells of words say; undefined where they are blank or say something else, which is kept as typed. */
+export interface RowWords {
+	readonly signedOn: (typeof signedOnWords)[number] | undefined;
+	readonly surface: (typeof surfaceWords)[number] | undefined;
+	readonly glazing: (typeof glazingWords)[number] | undefined;
+	readonly edition: Edition | undefined;
+	/** How far a spacer keeps the glazing off; zero where there is none. */
+	readonly spacer: Length;
+}
+
+/** Reads the cells of a row that hold words. */
+export function readWords(row: Row, settings: Settings): RowWords {
+	const text = (column: ColumnName) => row.typed[column]?.trim().toLowerCase() ?? '';
+	const oneOf = <Word extends string>(column: ColumnName, words: readonly Word[]) =>
+		words.find((word) => word.replaceAll('-', ' ') === text(column).replaceAll('-', ' '));
+	const own = row.units?.spacer;
+	const spacer = parseLength(text('spacer'), {
+		unit: own ?? settings.unit,
+		isUnitStated: own !== undefined,
+		allowZero: true,
+	});
+	return {
+		signedOn: oneOf('signed on', signedOnWords),
+		surface: oneOf('surface', surfaceWords),
+		glazing: oneOf('glazing', glazingWords),
+		edition: parseEdition(text('edition')),
+		spacer: 'value' in spacer ? spacer.value.length : zero,
+	};
+}

@@ -1,0 +1,93 @@
+import { type Length, mm, plus, zero } from '../length/length.ts';
+import type { Row } from '../show/row.ts';
+import type { Board, Frame, Settings } from '../show/settings.ts';
+import type { SolvedRow } from './solvedRow.ts';
+
+/** A print on fine-art paper: about 0.3 mm. Common practice. */
+export const printThickness = mm(0.3);
+/** Mount board of which no thickness is known: 4-ply, 1.27 to 1.52 mm (S. Saitzyk, Art Hardware, 1987). */
+export const usualBoardThickness = mm(1.4);
+/** Glass of 2 mm and acrylic of 3 mm, as they are mostly sold for frames. Common practice. */
+export const glazingThickness = { none: zero, glass: mm(2), acrylic: mm(3) } as const;
+/** A backing of 3 mm MDF. Common practice. */
+export const backingThickness = mm(3);
+
+/** A board of the show by its name. */
+export function boardNamed(name: string | undefined, { boards }: Settings): Board | undefined {
+	const wanted = name?.trim().toLowerCase();
+	return wanted ? boards.find((board) => board.name.trim().toLowerCase() === wanted) : undefined;
+}
+
+/** The board of a row's mount: as typed, else the show's first that is not the undermount's. */
+export function boardOf({ typed }: Row, settings: Settings): Board | undefined {
+	if (typed.board?.trim()) return boardNamed(typed.board, settings);
+	const undermount = boardNamed(settings.undermount, settings);
+	return settings.boards.find((board) => board.name !== undermount?.name) ?? settings.boards[0];
+}
+
+/** The thickness of a row's mount board, and whether it is known. */
+export function boardThickness(
+	row: Row,
+	settings: Settings,
+): { readonly thickness: Length; readonly isKnown: boolean } {
+	const thickness = boardOf(row, settings)?.thickness;
+	return { thickness: thickness ?? usualBoardThickness, isKnown: thickness !== undefined };
+}
+
+/** The parts of a row's stack that the show's rules count: mounts, print and undermount. */
+export function stackParts(row: Row, hasInnerMount: boolean, settings: Settings): readonly Length[] {
+	const { thickness } = boardThickness(row, settings);
+	const undermount = settings.undermount?.trim()
+		? (boardNamed(settings.undermount, settings)?.thickness ?? usualBoardThickness)
+		: undefined;
+	return [
+		thickness,
+		...(hasInnerMount ? [thickness] : []),
+		printThickness,
+		...(undermount === undefined ? [] : [undermount]),
+	];
+}
+
+/** The thickness of mounts, print and undermount together. */
+export const stackThickness = (row: Row, hasInnerMount: boolean, settings: Settings): Length =>
+	plus(...stackParts(row, hasInnerMount, settings));
+
+/** The most that a rebate may be larger than the mount and still be the frame for it, on each axis. Common practice: 1–3 mm a side. */
+const mostPlay = mm(6);
+
+/** A row's frame: as typed, else the show's first whose rebate takes the mount. */
+export function frameOf({ typed }: Row, solved: SolvedRow, { frames }: Settings): Frame | undefined {
+	const wanted = typed.frame?.trim().toLowerCase();
+	if (wanted) return frames.find(({ name }) => name.trim().toLowerCase() === wanted);
+	const { mountWidth, mountHeight } = solved;
+	if (mountWidth === undefined || mountHeight === undefined) return undefined;
+	const takes = (rebate: Length, mount: Length) => rebate >= mount && rebate - mount <= mostPlay;
+	return frames.find(
+		({ width, height }) =>
+			(takes(width, mountWidth) && takes(height, mountHeight)) ||
+			(takes(height, mountWidth) && takes(width, mountHeight)),
+	);
+}
+
+/**
+ * How much of the border a frame and the bevel hide: the board's thickness, and what the lip covers beyond the play of the
+ * mount in the rebate (half of rebate less mount). Undefined where the frame has no lip given or does not take the mount.
+ */
+export function hiddenByFrame(
+	row: Row,
+	solved: SolvedRow,
+	settings: Settings,
+): { readonly width: number; readonly height: number; readonly frame: Frame } | undefined {
+	const frame = frameOf(row, solved, settings);
+	const { mountWidth, mountHeight } = solved;
+	if (frame?.lip === undefined || mountWidth === undefined || mountHeight === undefined) return undefined;
+	const isTurned = frame.width > frame.height !== mountWidth > mountHeight && frame.width !== frame.height;
+	const [across, down] = isTurned ? [frame.height, frame.width] : [frame.width, frame.height];
+	const { thickness } = boardThickness(row, settings);
+	const hidden = (rebate: Length, mount: Length) => thickness + frame.lip! - (rebate - mount) / 2;
+	if (across < mountWidth || down < mountHeight) return undefined;
+	return { width: hidden(across, mountWidth), height: hidden(down, mountHeight), frame };
+}
+
+/** The face opening of a window with a 45° bevel: larger than the sight edge by twice the board's thickness. */
+export const faceOpening = (window: Length, thickness: Length): Length => plus(window, thickness, thickness);

@@ -1,0 +1,166 @@
+import { describe, expect, test } from 'vitest';
+import type { TypedSettings } from '../../../../src/core/show/settings.ts';
+import { codesOf, resultOf, rowOf, wideShow, withChange } from './rowOf.ts';
+
+const boards = [
+	{ name: 'Thin', kind: 'sheet', width: '1200 mm', height: '900 mm', thickness: '1.1 mm' },
+	{ name: 'Foam', kind: 'sheet', width: '1200 mm', height: '900 mm', thickness: '5 mm' },
+	{ name: 'White', kind: 'sheet', width: '1200 mm', height: '900 mm', thickness: '1.4 mm' },
+];
+const frames = [{ name: 'Oak', width: '604 mm', height: '454 mm', depth: '12 mm', lip: '6 mm' }];
+const stocked = (more: TypedSettings): TypedSettings => ({ ...wideShow, boards, ...more });
+
+const cases: readonly {
+	code: string;
+	level: string;
+	told: string;
+	says: string;
+	mend?: string;
+	not: string;
+	show?: TypedSettings;
+}[] = [
+	{
+		code: 'shape-clash',
+		level: 'look',
+		told: 'shape 3:2, picture 456 x 290',
+		says: '456 × 290 mm, which is not 3:2: 4.6 % of its height is cut off',
+		mend: 'Make the picture height 304 mm',
+		not: 'shape 3:2, picture 456 x 301',
+	},
+	{
+		code: 'shape-clash',
+		level: 'look',
+		told: 'shape 3:2, window 400 x 260',
+		says: '406 × 266 mm, which is not 3:2: 1.7 % of its height is covered by the mount',
+		mend: 'Clear window height',
+		not: 'shape 3:2, window 400 x 264',
+	},
+	{
+		code: 'bottom-heavy',
+		level: 'look',
+		told: 'picture 456 x 306, top 60',
+		says: 'The bottom 90 is 30 mm wider than the top 60',
+		mend: 'Clear top: it becomes 71 mm',
+		not: 'picture 456 x 306, top 67',
+	},
+	{
+		code: 'paper-short',
+		level: 'stop',
+		told: 'picture 456 x 306, paper A3',
+		says: 'The paper 420 × 297 mm is smaller than the picture: its width 420 is 36 mm short of 456',
+		mend: 'Print on B3',
+		not: 'picture 420 x 297, paper A3',
+	},
+	{
+		code: 'paper-short',
+		level: 'look',
+		told: 'picture 420 x 280, reveal 6, paper 440 x 305',
+		says: 'The paper reaches under the mount by only 4 mm at the sides; 5 mm hold it',
+		mend: 'Print on B3',
+		not: 'picture 420 x 280, reveal 6, paper 442 x 305',
+	},
+	{
+		code: 'paper-crowds',
+		level: 'look',
+		told: 'picture 456 x 306, paper 592 x 400',
+		says: 'The paper is 4 mm from the mount’s edge at the side; 5 mm are asked',
+		mend: 'Print on B3',
+		not: 'picture 456 x 306, paper 590 x 400',
+	},
+	{
+		code: 'too-thick',
+		level: 'stop',
+		told: 'picture 456 x 306, board Foam',
+		says: '5 + 0.3 + 1.4 = 6.7 thick; 4 mm at most are allowed',
+		mend: 'Clear board',
+		not: 'picture 456 x 306, board Thin',
+		show: stocked({ limits: { thickness: '4 mm' }, undermount: 'White' }),
+	},
+	{
+		code: 'touches-glass',
+		level: 'stop',
+		told: 'picture 456 x 306, mount none, glazing glass, surface gloss',
+		says: 'Nothing keeps the print off the glass: there is no mount and no spacer, and a gloss surface sticks to it',
+		mend: 'Put in a spacer of 3 mm',
+		not: 'picture 456 x 306, mount none, glazing none, surface gloss',
+	},
+	{
+		code: 'touches-glass',
+		level: 'look',
+		told: 'picture 456 x 306, mount none, glazing acrylic, surface fine art',
+		says: 'Nothing keeps the print off the acrylic',
+		mend: 'Give it a mount',
+		not: 'picture 456 x 306, mount none, glazing acrylic, spacer 3',
+	},
+	{
+		code: 'signed-on-mount',
+		level: 'look',
+		told: 'picture 456 x 306, signed on mount',
+		says: 'Sign the print',
+		mend: 'Sign the back of the print',
+		not: 'picture 456 x 306, signed on picture',
+	},
+	{
+		code: 'signature-covered',
+		level: 'look',
+		told: 'picture 456 x 306, signed on margin, paper 500 x 360',
+		says: 'covers the picture by 3 mm below',
+		mend: 'Leave a signing space of 10 mm',
+		not: 'picture 456 x 306, signed on margin, signing space 10, paper 500 x 360',
+	},
+	{
+		code: 'edition-clash',
+		level: 'stop',
+		told: 'picture 456 x 306, edition 26/25',
+		says: 'number 26 is not in an edition of 25',
+		mend: 'Clear edition',
+		not: 'picture 456 x 306, edition 25/25',
+	},
+	{
+		code: 'lip-shrinks',
+		level: 'look',
+		told: 'picture 516 x 339, top 60',
+		says: 'one sees 39.6 of the side’s 45, under the least border of 40 mm',
+		mend: 'Clear picture width',
+		not: 'picture 512 x 339, top 60',
+		show: stocked({ frames }),
+	},
+	{
+		code: 'too-deep',
+		level: 'stop',
+		told: 'picture 456 x 306, board Foam, glazing glass',
+		says: '2 + 5 + 0.3 + 1.4 + 3 = 11.7 deep, 1.7 mm more than the rebate’s 10',
+		mend: 'Clear board',
+		not: 'picture 456 x 306, board White, glazing glass',
+		show: stocked({ frames: [{ ...frames[0], depth: '10 mm' }], undermount: 'White' }),
+	},
+	{
+		code: 'past-guide',
+		level: 'look',
+		told: 'shape 1:1',
+		says: 'Side 149: the cutter’s guide holds from 30 mm to 100 mm',
+		not: 'shape 3:2',
+		show: stocked({ bench: { kind: 'guide', greatest: '100 mm', least: '30 mm' } }),
+	},
+];
+
+describe.each(cases)('$code: $told', ({ code, level, told, says, mend, not, show }) => {
+	const result = resultOf(rowOf(told), show);
+	const finding = result.findings.find((one) => one.code === code && one.message.includes(says));
+
+	test(`is told: ${says}`, () => {
+		expect(result.findings.map((one) => `${one.code} ${one.message}`).join('\n')).toContain(says);
+		expect(finding).toMatchObject({ level });
+	});
+
+	test(mend === undefined ? 'is offered nothing that does not mend it' : `is mended: ${mend}`, () => {
+		const mends = finding?.mends ?? [];
+		if (mend !== undefined) expect(mends.map(({ label }) => label).join('\n')).toContain(mend);
+		for (const { change } of mends) {
+			const after = resultOf(withChange(rowOf(told), change), show).findings;
+			expect(after.filter((one) => one.code === code && one.cells.join() === finding!.cells.join())).toEqual([]);
+		}
+	});
+
+	test(`is not told to: ${not}`, () => expect(codesOf(not, show)).not.toContain(code));
+});
