@@ -1,8 +1,16 @@
 import { mount } from 'svelte';
 import App from './App.svelte';
+import { openSession } from './app/session.svelte.ts';
 import { trustOwnScripts } from './app/trustedUrls.ts';
 import { watchForUpdate } from './app/watchForUpdate.ts';
 import './ui/base.css';
 
 trustOwnScripts();
-mount(App, { target: document.querySelector('#app')!, props: { update: watchForUpdate(() => Promise.resolve()) } });
+const opening = openSession();
+// A session that cannot be opened has nothing to lose; the screen says why, and the newer version may know better.
+const whenSaved = () =>
+	opening.then(
+		(session) => session.whenSaved(),
+		() => undefined,
+	);
+mount(App, { target: document.querySelector('#app')!, props: { opening, update: watchForUpdate(whenSaved) } });

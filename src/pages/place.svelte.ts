@@ -1,0 +1,21 @@
+/** A place in the app, named by what one does there. */
+export type Place = 'prints' | 'settings' | 'bench';
+
+const places: readonly Place[] = ['prints', 'settings', 'bench'];
+
+/** Where one is, as the address says after its `#`, so that the back button works. */
+export class Places {
+	current: Place = $state(read());
+
+	/** Follows the address from now on. @returns stops following */
+	follow(): () => void {
+		const onhashchange = () => (this.current = read());
+		addEventListener('hashchange', onhashchange);
+		return () => removeEventListener('hashchange', onhashchange);
+	}
+}
+
+function read(): Place {
+	const name = location.hash.slice(1);
+	return places.find((place) => place === name) ?? 'prints';
+}

@@ -1,0 +1,99 @@
+import { defaultSettings } from '../core/show/defaults.ts';
+import type { Unit } from '../core/length/reading.ts';
+import type { TypedSettings } from '../core/show/settings.ts';
+
+/** A setting that is typed into a field of its own. */
+export interface SettingField {
+	/** Where it stands: `border`, `limits.largest`. */
+	readonly key: string;
+	readonly label: string;
+	readonly hint?: string;
+	/** What undo calls it. */
+	readonly action: string;
+}
+
+/** Fields that stand together under a heading. */
+export interface SettingGroup {
+	readonly heading: string;
+	readonly fields: readonly SettingField[];
+}
+
+const field = (key: string, label: string, hint?: string): SettingField => ({
+	key,
+	label,
+	...(hint !== undefined && { hint }),
+	action: `Change ${label.charAt(0).toLowerCase()}${label.slice(1)}`,
+});
+
+/** The fields of the settings screen, but for the name, the unit and the named sizes. */
+export const settingGroups: readonly SettingGroup[] = [
+	{
+		heading: 'Mount and borders',
+		fields: [
+			field('mountSize', 'Mount size', 'A size, or a name from the list below'),
+			field('border', 'Border', 'What side and top are at least, where the print leaves room'),
+			field('leastBorder', 'Least border', 'A border under this is pointed out'),
+			field('bottomWeight', 'Bottom weight', 'A share (10 %), a length (6 mm), none, or optical centre'),
+		],
+	},
+	{
+		heading: 'Window and picture',
+		fields: [
+			field('overlap', 'Overlap', 'How far the mount covers the picture, each side'),
+			field('reveal', 'Reveal', 'Paper left showing round the picture, each side; takes the place of the overlap'),
+			field('innerBlankSmaller', 'Inner blank smaller by', 'Each side'),
+		],
+	},
+	{
+		heading: 'Tolerances',
+		fields: [
+			field('unevenTolerance', 'Uneven borders', 'How far side and top may differ, as a share of the smaller'),
+			field('cuttingTolerance', 'Cutting', 'An overlap under this may let an edge show'),
+			field('hingeMargin', 'Hinge margin', 'Room for hinges between the paper and the edge of the mount'),
+		],
+	},
+	{
+		heading: 'Rules of the show',
+		fields: [
+			field('limits.largest', 'Largest mount', 'Either way round'),
+			field('limits.smallest', 'Smallest mount', 'Either way round'),
+			field('limits.exact', 'Exact mount', 'Either way round'),
+			field('limits.within', 'Exact, give or take'),
+			field('limits.pictureArea', 'Least area of the picture'),
+			field('limits.thickness', 'Greatest thickness', 'Mounts, print and undermount together'),
+		],
+	},
+];
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+	typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** A setting as a text to be edited: numbers, which files may hold, with the unit that they are in. */
+export function settingText(settings: TypedSettings, key: string): string {
+	const value = key
+		.split('.')
+		.reduce<unknown>((within, part) => (isRecord(within) ? within[part] : undefined), settings);
+	if (typeof value === 'string') return value;
+	if (isRecord(value)) return `${inMm(value['width'])} x ${inMm(value['height'])}`;
+	if (typeof value !== 'number') return '';
+	if (key === 'bottomWeight' || key === 'unevenTolerance') return `${value} %`;
+	return key === 'limits.pictureArea' ? `${value} mm²` : `${value} mm`;
+}
+
+const inMm = (value: unknown) => (typeof value === 'number' ? `${value} mm` : typeof value === 'string' ? value : '');
+
+/** The change of settings that types a text into a field; a blank one puts the setting back to its default. */
+export function settingChange(settings: TypedSettings, key: string, text: string): Record<string, unknown> {
+	const value = text === '' ? undefined : text;
+	const [name, inner] = key.split('.');
+	if (name === undefined || inner === undefined) return { [key]: value };
+	const { [inner]: _, ...others } = isRecord(settings[name]) ? settings[name] : {};
+	const record = value === undefined ? others : { ...others, [inner]: value };
+	return { [name]: Object.keys(record).length > 0 ? record : undefined };
+}
+
+/** What a field takes while nothing is typed in it. */
+export function byDefault(key: string, unit: Unit): string {
+	const text: string | undefined = { ...defaultSettings(unit), reveal: 'none' }[key];
+	return (text ?? 'none').replace(' x ', ' × ').replace(/(\d)%/, '$1 %');
+}

@@ -1,0 +1,10 @@
+import type { Row } from '../../core/show/row.ts';
+
+/**
+ * What a print is called in lists and sentences: its number and title, else its place in the show.
+ * @param index place of the row, from 0
+ */
+export function nameOfPrint({ typed }: Row, index: number): string {
+	const name = [typed.number, typed.title].filter((text) => text !== undefined).join(' ');
+	return name === '' ? `Row ${index + 1}` : name;
+}

@@ -1,0 +1,158 @@
+import type { Finding, Level } from '../../core/findings/finding.ts';
+import { formatExact, formatLength } from '../../core/length/formatLength.ts';
+import { isSame, type Length } from '../../core/length/length.ts';
+import type { Cells } from '../../core/row/cells.ts';
+import { readCells } from '../../core/row/readCells.ts';
+import type { RowResult } from '../../core/row/rowResult.ts';
+import type { SolvedRow } from '../../core/row/solvedRow.ts';
+import type { ColumnName } from '../../core/show/columns.ts';
+import type { Row } from '../../core/show/row.ts';
+import type { BottomWeight, Settings, Size } from '../../core/show/settings.ts';
+import { columnOfFindingCell, type GridColumn, gridColumns } from './gridColumns.ts';
+
+/** Where the text of a cell comes from: typed here, inherited from the show, worked out, or there is none. */
+export type CellState = 'typed' | 'inherited' | 'worked out' | 'blank';
+
+/** What a cell shows. */
+export interface CellView {
+	readonly text: string;
+	readonly state: CellState;
+	/** The gravest finding that concerns the cell. */
+	readonly level: Level | undefined;
+	/** Whether what was typed could not be read. */
+	readonly isUnread: boolean;
+}
+
+/** What the cells of a row are made from. */
+export interface RowSource {
+	readonly row: Row;
+	readonly result: RowResult;
+	/** The bench steps in which its cuts come. */
+	readonly steps: readonly number[];
+	readonly settings: Settings;
+}
+
+/** What each cell of a row shows, in the order of the grid's columns. */
+export function cellViews(source: RowSource): readonly CellView[] {
+	const levels = levelsOf(source.result.findings);
+	return gridColumns.map((column) => {
+		const { text, state } = cellText(column, source);
+		const isUnread = source.result.findings.some(
+			({ code, cells }) => code === 'not-read' && cells.includes(column.key),
+		);
+		const level = column.key === 'number' ? source.result.findings[0]?.level : levels.get(column.key);
+		return { text, state, level: column.key === 'findings' ? undefined : level, isUnread };
+	});
+}
+
+/** The gravest level of each column that findings concern. Findings come gravest first. */
+function levelsOf(findings: readonly Finding[]): ReadonlyMap<GridColumn['key'], Level> {
+	const levels = new Map<GridColumn['key'], Level>();
+	for (const { cells, level } of findings)
+		for (const cell of cells) {
+			const key = columnOfFindingCell(cell);
+			if (key !== undefined && !levels.has(key)) levels.set(key, level);
+		}
+	return levels;
+}
+
+type TextAndState = Pick<CellView, 'text' | 'state'>;
+const blank: TextAndState = { text: '', state: 'blank' };
+
+function cellText(column: GridColumn, source: RowSource): TextAndState {
+	const { row, result, steps } = source;
+	if (column.key === 'steps') return steps.length === 0 ? blank : { text: steps.join(', '), state: 'worked out' };
+	if (column.key === 'findings') return { text: findingWords(result.findings), state: 'worked out' };
+	const typed = row.typed[column.key];
+	if (typed !== undefined) return { text: shownTyped(column, typed, source), state: 'typed' };
+	if (column.solved === undefined) return inherited(column.key, source);
+	const value = result.solved[column.solved];
+	return value === undefined ? blank : { text: formatLength(value, source.settings.unit), state: 'worked out' };
+}
+
+/** A typed text as it is shown: a length in the show's unit, everything else, and what cannot be read, as typed. */
+function shownTyped(column: GridColumn, text: string, { row, result, settings }: RowSource): string {
+	const isUnread = result.findings.some(({ code, cells }) => code === 'not-read' && cells.includes(column.key));
+	if (isUnread) return text;
+	const read = readLengthOf[column.key];
+	const value = column.solved === undefined ? read?.(readCells(row, settings).cells) : result.solved[column.solved];
+	return value === undefined ? text : formatLength(value, settings.unit);
+}
+
+/** The columns that hold one length which is not among the results. */
+const readLengthOf: Partial<Record<GridColumn['key'], (cells: Cells) => Length | undefined>> = {
+	overlap: ({ overlap }) => overlap,
+	reveal: ({ reveal }) => reveal,
+	'signing space': ({ signingSpace }) => signingSpace,
+	'inner mount': ({ innerMount }) => innerMount,
+};
+
+/** What a blank cell takes from the show. */
+function inherited(name: ColumnName, { row, result, settings }: RowSource): TextAndState {
+	if (name === 'mount' && !isShowsMount(result.solved, settings.mountSize)) return blank;
+	const text = inheritedText(name, row, settings);
+	return text === undefined ? blank : { text, state: 'inherited' };
+}
+
+/** Whether a mount is the show's, either way round, or not known. */
+function isShowsMount({ mountWidth, mountHeight }: SolvedRow, { width, height }: Size): boolean {
+	const is = (value: Length | undefined, wanted: Length) => value === undefined || isSame(value, wanted);
+	return (is(mountWidth, width) && is(mountHeight, height)) || (is(mountWidth, height) && is(mountHeight, width));
+}
+
+function inheritedText(name: ColumnName, { typed }: Row, settings: Settings): string | undefined {
+	if (name === 'mount') return sizeText(settings.mountSize, settings);
+	if (typed.mount?.trim().toLowerCase() === 'none') return undefined;
+	if (name === 'bottom weight') return weightText(settings.bottomWeight, settings);
+	// A reveal, the row's or the show's, takes the place of the show's overlap; a row's overlap that of the show's reveal.
+	const hasReveal = settings.reveal !== undefined && settings.reveal > 0;
+	if (name === 'overlap' && typed.reveal === undefined && !hasReveal)
+		return formatLength(settings.overlap, settings.unit);
+	if (name === 'reveal' && typed.overlap === undefined && hasReveal)
+		return formatLength(settings.reveal, settings.unit);
+	return undefined;
+}
+
+/** A size in the show's unit, by its name where the show's list has it. */
+export function sizeText(size: Size, { sizes, unit }: Pick<Settings, 'sizes' | 'unit'>): string {
+	const named = sizes.find(({ width, height }) => width === size.width && height === size.height);
+	return named?.name ?? `${formatLength(size.width, unit)} × ${formatLength(size.height, unit)}`;
+}
+
+/** A bottom weight in words. */
+export function weightText(weight: BottomWeight, { unit }: Pick<Settings, 'unit'>): string {
+	if (weight.kind === 'optical centre') return 'optical centre';
+	if (weight.kind === 'length') return `${formatLength(weight.more, unit)} ${unit}`;
+	if (weight.numerator === 0) return 'none';
+	const percent = (100 * weight.numerator) / weight.denominator;
+	return `${Math.round(percent * 1000) / 1000} %`;
+}
+
+const levelWords: Record<Level, string> = { stop: 'Stop', look: 'Look', note: 'Note' };
+
+/** What a level is called. */
+export const levelWord = (level: Level): string => levelWords[level];
+
+function findingWords(findings: readonly Finding[]): string {
+	const [first, ...others] = findings;
+	if (first === undefined) return '';
+	return `${levelWord(first.level)}: ${first.message}${others.length > 0 ? ` (and ${others.length} more)` : ''}`;
+}
+
+/** Whether a cell shows anything, typed or worked out. */
+export const isFilled = (column: GridColumn, source: RowSource): boolean => cellText(column, source).text !== '';
+
+/** What was typed into a cell, with its unit where the cell has one of its own, so that it can be edited as it is. */
+export function asTyped(row: Row, column: ColumnName): string {
+	const text = row.typed[column] ?? '';
+	const unit = row.units?.[column];
+	return unit !== undefined && /^[\d.,\s]+$/.test(text) ? `${text} ${unit}` : text;
+}
+
+/** What a cell shows, in full, for the clipboard: as typed, or worked out to the last unit. */
+export function exactText(column: GridColumn, source: RowSource): string {
+	const typed = column.column && asTyped(source.row, column.column);
+	if (typed) return typed;
+	const value = column.solved && source.result.solved[column.solved];
+	return value === undefined ? cellText(column, source).text : formatExact(value, source.settings.unit);
+}

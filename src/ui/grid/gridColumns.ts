@@ -1,0 +1,176 @@
+import type { SolvedKey } from '../../core/row/solvedRow.ts';
+import { type ColumnName, hasUnit, kindOf } from '../../core/show/columns.ts';
+
+/** A column of the grid: a typed column, or one that can only be worked out. */
+export interface GridColumn {
+	/** Names the column in the grid: the typed column's name, `steps` or `findings`. */
+	readonly key: ColumnName | 'steps' | 'findings';
+	/** The typed column; undefined where nothing can be typed. */
+	readonly column: ColumnName | undefined;
+	/** The result that the column shows where nothing was typed. */
+	readonly solved: SolvedKey | undefined;
+	/** What stands over the column and its neighbours, once. */
+	readonly group: string;
+	/** What stands over the column, under the group. */
+	readonly head: string;
+	/** What the column is called by itself. */
+	readonly label: string;
+	/** Whether lengths in it are in the show's unit, which then stands in the group's head. */
+	readonly hasUnit: boolean;
+	/** In pixels at the usual size of type. Inches with their fractions take more. */
+	readonly width: number;
+	/** Whether figures stand in it, to the right. */
+	readonly isFigure: boolean;
+	/** Whether it stays where it is while the others are scrolled. */
+	readonly isFrozen: boolean;
+}
+
+const solvedKeyOf: Partial<Record<ColumnName, SolvedKey>> = {
+	'picture width': 'pictureWidth',
+	'picture height': 'pictureHeight',
+	'mount width': 'mountWidth',
+	'mount height': 'mountHeight',
+	'window width': 'windowWidth',
+	'window height': 'windowHeight',
+	side: 'side',
+	top: 'top',
+	bottom: 'bottom',
+};
+
+interface Plan {
+	readonly group: string;
+	readonly columns: readonly (readonly [key: GridColumn['key'], head: string, width: number])[];
+}
+
+const plan: readonly Plan[] = [
+	{
+		group: 'Print',
+		columns: [
+			['number', 'no.', 54],
+			['title', 'title', 152],
+		],
+	},
+	{
+		group: 'Picture',
+		columns: [
+			['shape', 'shape', 60],
+			['picture width', 'width', 66],
+			['picture height', 'height', 66],
+		],
+	},
+	{
+		group: 'Window',
+		columns: [
+			['window width', 'width', 66],
+			['window height', 'height', 66],
+		],
+	},
+	{
+		group: 'Borders',
+		columns: [
+			['side', 'side', 58],
+			['top', 'top', 58],
+			['bottom', 'bottom', 66],
+		],
+	},
+	{
+		group: 'Mount',
+		columns: [
+			['mount', 'size', 130],
+			['mount width', 'width', 66],
+			['mount height', 'height', 66],
+		],
+	},
+	{ group: 'Bench', columns: [['steps', 'steps', 92]] },
+	{ group: 'What to know', columns: [['findings', 'in words', 320]] },
+	{
+		group: 'Allowances',
+		columns: [
+			['overlap', 'overlap', 76],
+			['reveal', 'reveal', 72],
+			['signing space', 'signing', 76],
+			['bottom weight', 'weight', 92],
+			['inner mount', 'inner', 68],
+		],
+	},
+	{
+		group: 'Stock',
+		columns: [
+			['paper', 'paper', 116],
+			['board', 'board', 128],
+		],
+	},
+	{
+		group: 'Record',
+		columns: [
+			['maker', 'maker', 148],
+			['edition', 'edition', 84],
+			['copies', 'copies', 68],
+			['note', 'note', 240],
+		],
+	},
+];
+
+const labels: Partial<Record<GridColumn['key'], string>> = {
+	mount: 'Mount size',
+	side: 'Side border',
+	top: 'Top border',
+	bottom: 'Bottom border',
+	steps: 'Bench steps',
+	findings: 'What to know',
+};
+
+const withCapital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** The columns of the grid, from the left. */
+export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns }) =>
+	columns.map(([key, head, width]) => {
+		const column = key === 'steps' || key === 'findings' ? undefined : key;
+		const kind = column === undefined ? 'text' : kindOf(column);
+		return {
+			key,
+			column,
+			solved: column === undefined ? undefined : solvedKeyOf[column],
+			group,
+			head,
+			label: labels[key] ?? withCapital(key),
+			hasUnit: column !== undefined && hasUnit(column) && key !== 'bottom weight' && key !== 'mount',
+			width,
+			isFigure: kind === 'length' || kind === 'space' || kind === 'weight' || kind === 'count',
+			isFrozen: key === 'number' || key === 'title',
+		};
+	}),
+);
+
+/** A head that stands over neighbouring columns. */
+export interface ColumnGroup {
+	readonly group: string;
+	/** Place of its first column, from 0. */
+	readonly start: number;
+	readonly count: number;
+	/** Whether its lengths are in the show's unit. */
+	readonly hasUnit: boolean;
+	readonly isFrozen: boolean;
+}
+
+/** The heads over the columns, from the left. */
+export const columnGroups: readonly ColumnGroup[] = plan.map(({ group }) => {
+	const start = gridColumns.findIndex((column) => column.group === group);
+	const columns = gridColumns.filter((column) => column.group === group);
+	return {
+		group,
+		start,
+		count: columns.length,
+		hasUnit: columns.some((column) => column.hasUnit),
+		isFrozen: columns.every((column) => column.isFrozen),
+	};
+});
+
+/** Place of a column in the grid, from 0; -1 where the grid has no such column. */
+export const columnIndexOf = (key: string): number => gridColumns.findIndex((column) => column.key === key);
+
+/** The columns of the grid that a finding's cell stands in: its key of the results, or a column's name. */
+export function columnOfFindingCell(cell: string): GridColumn['key'] | undefined {
+	if (cell.startsWith('overlap') && cell !== 'overlap') return 'overlap';
+	return gridColumns.find(({ key, solved }) => solved === cell || key === cell)?.key;
+}

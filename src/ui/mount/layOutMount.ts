@@ -1,0 +1,132 @@
+import { toMm } from '../../core/length/length.ts';
+import type { SolvedRow } from '../../core/row/solvedRow.ts';
+
+/** A stretch along an axis of a drawing, in millimetres of the mount from its left or top edge. */
+export interface Stretch {
+	readonly start: number;
+	readonly end: number;
+	/** Whether it was typed or worked out; what is not known is drawn at a likely size and said to be missing. */
+	readonly isKnown: boolean;
+}
+
+/** What is drawn along one axis. */
+export interface AxisLayout {
+	readonly mount: Stretch;
+	readonly window: Stretch;
+	/** Undefined where the picture has no size on this axis. */
+	readonly picture: Stretch | undefined;
+}
+
+/** What is drawn of a row, in millimetres from the top left corner of the mount, as seen from the front. */
+export interface MountLayout {
+	readonly across: AxisLayout;
+	readonly down: AxisLayout;
+	/** The sizes and borders that the row leaves open, in the words of the columns. */
+	readonly missing: readonly string[];
+}
+
+interface Axis {
+	readonly mount: number | undefined;
+	readonly window: number | undefined;
+	readonly picture: number | undefined;
+	readonly near: number | undefined;
+	readonly far: number | undefined;
+	/** How far the mount covers the picture at the near edge; negative where it reveals. */
+	readonly cover: number | undefined;
+}
+
+/** A window's usual share of its mount, for drawing what is not known. */
+const likelyShare = 0.7;
+
+function layOutAxis({ mount, window, picture, near, far, cover }: Axis, otherMount: number | undefined): AxisLayout {
+	const parts = near !== undefined && window !== undefined && far !== undefined ? near + window + far : undefined;
+	const likelyMount = otherMount === undefined ? undefined : otherMount * (3 / 4);
+	const whole = mount ?? parts ?? divided(window ?? picture, likelyShare) ?? likelyMount ?? 100;
+	const left = near !== undefined && far !== undefined ? whole - near - far : undefined;
+	const opening = window ?? (left !== undefined && left > 0 ? left : undefined) ?? picture ?? whole * likelyShare;
+	const start = near ?? (far !== undefined ? whole - far - opening : (whole - opening) / 2);
+	const pictureStart = picture === undefined ? 0 : start - (cover ?? (picture - opening) / 2);
+	return {
+		mount: { start: 0, end: whole, isKnown: mount !== undefined },
+		window: { start, end: start + opening, isKnown: window !== undefined },
+		picture: picture === undefined ? undefined : { start: pictureStart, end: pictureStart + picture, isKnown: true },
+	};
+}
+
+const divided = (value: number | undefined, by: number) => (value === undefined ? undefined : value / by);
+const inMm = (value: SolvedRow[keyof SolvedRow]) => (value === undefined ? undefined : toMm(value));
+
+/**
+ * Where mount, window and picture of a row lie, to scale, seen from the front. In a conflict the typed measures are
+ * drawn as typed, so that one sees them overlap or leave a gap.
+ * @returns undefined if not one size of the row is known
+ */
+export function layOutMount(solved: SolvedRow): MountLayout | undefined {
+	const across: Axis = {
+		mount: inMm(solved.mountWidth),
+		window: inMm(solved.windowWidth),
+		picture: inMm(solved.pictureWidth),
+		near: inMm(solved.side),
+		far: inMm(solved.side),
+		cover: inMm(solved.overlapSide),
+	};
+	const down: Axis = {
+		mount: inMm(solved.mountHeight),
+		window: inMm(solved.windowHeight),
+		picture: inMm(solved.pictureHeight),
+		near: inMm(solved.top),
+		far: inMm(solved.bottom),
+		cover: inMm(solved.overlapTop),
+	};
+	const sizes = [across.mount, across.window, across.picture, down.mount, down.window, down.picture];
+	if (sizes.every((size) => size === undefined)) return undefined;
+	const missing = [
+		across.mount === undefined && 'mount width',
+		down.mount === undefined && 'mount height',
+		across.window === undefined && 'window width',
+		down.window === undefined && 'window height',
+		across.near === undefined && 'side',
+		down.near === undefined && 'top',
+		down.far === undefined && 'bottom',
+		across.picture === undefined && 'picture width',
+		down.picture === undefined && 'picture height',
+	].filter((word) => word !== false);
+	const drawnAcross = layOutAxis(across, down.mount);
+	return { across: drawnAcross, down: layOutAxis(down, drawnAcross.mount.end), missing };
+}
+
+/** How a drawing in millimetres is put into a box in pixels: to scale, in the middle, clear of the dimension lines. */
+export interface Placing {
+	readonly x: (acrossMm: number) => number;
+	readonly y: (downMm: number) => number;
+	/** Pixels a millimetre. */
+	readonly scale: number;
+}
+
+/**
+ * @param room pixels kept free for dimension lines on each side
+ * @param isMirrored whether the drawing shows the back: left and right change places
+ */
+export function place(
+	layout: MountLayout,
+	box: { readonly width: number; readonly height: number },
+	room: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number },
+	isMirrored = false,
+): Placing {
+	const ends = (axis: AxisLayout) => [axis.mount.end, axis.window.end, axis.picture?.end ?? 0];
+	const starts = (axis: AxisLayout) => [axis.mount.start, axis.window.start, axis.picture?.start ?? 0];
+	const left = Math.min(...starts(layout.across));
+	const top = Math.min(...starts(layout.down));
+	const width = Math.max(...ends(layout.across)) - left;
+	const height = Math.max(...ends(layout.down)) - top;
+	const freeWidth = Math.max(1, box.width - room.left - room.right);
+	const freeHeight = Math.max(1, box.height - room.top - room.bottom);
+	const scale = Math.min(freeWidth / width, freeHeight / height);
+	const startX = room.left + (freeWidth - width * scale) / 2;
+	const startY = room.top + (freeHeight - height * scale) / 2;
+	return {
+		x: (mm) => (isMirrored ? startX + (width - (mm - left)) * scale : startX + (mm - left) * scale),
+		y: (mm) => startY + (mm - top) * scale,
+		scale,
+	};
+}

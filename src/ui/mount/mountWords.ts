@@ -1,0 +1,41 @@
+import { formatLength, formatWithUnit } from '../../core/length/formatLength.ts';
+import { type Length, length } from '../../core/length/length.ts';
+import type { Unit } from '../../core/length/reading.ts';
+import type { SolvedRow } from '../../core/row/solvedRow.ts';
+
+/** A width and a height in words: `600 × 450 mm`; a side that is not known is a question mark. */
+export function sizeWords(width: Length | undefined, height: Length | undefined, unit: Unit): string {
+	const side = (value: Length | undefined) => (value === undefined ? '?' : formatLength(value, unit));
+	return `${side(width)} × ${side(height)} ${unit}`;
+}
+
+/** What a drawing of the front shows, for those who hear it. */
+export function frontWords(solved: SolvedRow, unit: Unit): string {
+	const { mountWidth, mountHeight, windowWidth, windowHeight, pictureWidth, pictureHeight } = solved;
+	const picture = `Picture ${sizeWords(pictureWidth, pictureHeight, unit)}.`;
+	const sizes = `Mount ${sizeWords(mountWidth, mountHeight, unit)}, window ${sizeWords(windowWidth, windowHeight, unit)}.`;
+	return [sizes, borderWords(solved, unit), picture, coverWords(solved, unit)]
+		.filter((words) => words !== '')
+		.join(' ');
+}
+
+/** The three borders in words; empty where none is known. */
+export function borderWords({ side, top, bottom }: SolvedRow, unit: Unit): string {
+	const words = [
+		side !== undefined && `sides ${formatLength(side, unit)}`,
+		top !== undefined && `top ${formatLength(top, unit)}`,
+		bottom !== undefined && `bottom ${formatLength(bottom, unit)}`,
+	].filter((word) => word !== false);
+	return words.length === 0 ? '' : `Borders: ${words.join(', ')} ${unit}.`;
+}
+
+/** What the mount covers of the picture, or leaves round it; empty where that is not known. */
+export function coverWords({ overlapSide, overlapTop, overlapBottom }: SolvedRow, unit: Unit): string {
+	if (overlapSide === undefined || overlapTop === undefined || overlapBottom === undefined) return '';
+	const verb = (value: Length) => (value < 0 ? 'leaves' : 'covers');
+	const figure = (value: Length) => formatWithUnit(length(Math.abs(value)), unit);
+	const isEven = overlapSide === overlapTop && overlapTop === overlapBottom;
+	if (isEven)
+		return `The mount ${verb(overlapSide)} ${figure(overlapSide)} ${overlapSide < 0 ? 'round the picture' : 'of the picture on each side'}.`;
+	return `The mount ${verb(overlapSide)} ${figure(overlapSide)} at the sides, ${verb(overlapTop)} ${figure(overlapTop)} at the top, ${verb(overlapBottom)} ${figure(overlapBottom)} at the bottom.`;
+}

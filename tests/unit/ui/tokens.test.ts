@@ -1,0 +1,61 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+
+const css = readFileSync('src/ui/tokens.css', 'utf8');
+const [lightCss, darkCss] = css.split('@media (prefers-color-scheme: dark)');
+
+/** Relative luminance (WCAG 2.2) of an OKLCH colour; the conversion is that of CSS Color 4, section 9. */
+function luminance([lightness, chroma, hue]: readonly [number, number, number]): number {
+	const a = chroma * Math.cos((hue * Math.PI) / 180);
+	const b = chroma * Math.sin((hue * Math.PI) / 180);
+	const l = (lightness + 0.3963377774 * a + 0.2158037573 * b) ** 3;
+	const m = (lightness - 0.1055613458 * a - 0.0638541728 * b) ** 3;
+	const s = (lightness - 0.0894841775 * a - 1.291485548 * b) ** 3;
+	const within = (value: number) => Math.min(1, Math.max(0, value));
+	const red = within(4.0767416621 * l - 3.3077115913 * m + 0.2309699292 * s);
+	const green = within(-1.2684380046 * l + 2.6097574011 * m - 0.3413193965 * s);
+	const blue = within(-0.0041960863 * l - 0.7034186147 * m + 1.707614701 * s);
+	return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+}
+
+function colours(part: string): Map<string, number> {
+	const found = part.matchAll(/--([a-z-]+): oklch\(([\d.]+) ([\d.]+) ([\d.]+)\)/g);
+	return new Map([...found].map(([, name, l, c, h]) => [name!, luminance([Number(l), Number(c), Number(h)])]));
+}
+
+const schemes = [
+	{ scheme: 'light', colour: colours(lightCss!) },
+	{ scheme: 'dark', colour: colours(darkCss!) },
+];
+
+function contrast(colour: Map<string, number>, front: string, back: string): number {
+	const [one, other] = [colour.get(front), colour.get(back)];
+	if (one === undefined || other === undefined) throw new RangeError(`no colour ${front} or ${back}`);
+	return (Math.max(one, other) + 0.05) / (Math.min(one, other) + 0.05);
+}
+
+const surfaces = ['board', 'sheet', 'pressed', 'chosen'];
+const words = ['ink', 'quiet', 'accent', 'stop', 'look', 'note'];
+const pairs = schemes.flatMap(({ scheme, colour }) => [
+	...words.flatMap((front) => surfaces.map((back) => ({ scheme, colour, front, back, least: 4.5 }))),
+	{ scheme, colour, front: 'on-accent', back: 'accent', least: 4.5 },
+	{ scheme, colour, front: 'pencil', back: 'card', least: 4.5 },
+	{ scheme, colour, front: 'edge', back: 'board', least: 3 },
+	{ scheme, colour, front: 'edge', back: 'sheet', least: 3 },
+]);
+
+test.each(pairs)('$scheme: $front on $back has a contrast of $least at least', ({ colour, front, back, least }) => {
+	expect(contrast(colour, front, back)).toBeGreaterThanOrEqual(least);
+});
+
+test('every colour of the light scheme has a dark twin', () => {
+	expect([...schemes[1]!.colour.keys()].sort()).toEqual([...schemes[0]!.colour.keys()].sort());
+});
+
+test('black on white is 21 : 1, so the arithmetic is right', () => {
+	const ends = new Map([
+		['black', luminance([0, 0, 0])],
+		['white', luminance([1, 0, 0])],
+	]);
+	expect(contrast(ends, 'black', 'white')).toBeCloseTo(21, 3);
+});
