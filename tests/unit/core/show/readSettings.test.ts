@@ -1,0 +1,272 @@
+import { describe, expect, test } from 'vitest';
+import { toInches, toMm } from '../../../../src/core/length/length.ts';
+import { defaultSettings } from '../../../../src/core/show/defaults.ts';
+import { readSettings, unknownSettings } from '../../../../src/core/show/readSettings.ts';
+import type { TypedSettings } from '../../../../src/core/show/settings.ts';
+
+/** The settings of a text that is read without a problem. */
+function read(typed: TypedSettings) {
+	const { settings, problems } = readSettings(typed);
+	expect(problems).toEqual([]);
+	return settings;
+}
+
+const problemsOf = (typed: TypedSettings) =>
+	Object.fromEntries(readSettings(typed).problems.map(({ key, problem }) => [key, problem]));
+
+test('metric defaults', () => {
+	const { ruler, mountSize, border, leastBorder, overlap, cuttingTolerance, hingeMargin, innerBlankSmaller, ...rest } =
+		read({});
+	expect(
+		[ruler, mountSize.width, mountSize.height, border, leastBorder, overlap, cuttingTolerance, hingeMargin].map(toMm),
+	).toEqual([1, 500, 400, 65, 40, 3, 2, 5]);
+	expect(toMm(innerBlankSmaller)).toBe(3);
+	expect(rest).toEqual({
+		unit: 'mm',
+		sizes: [],
+		bottomWeight: { kind: 'share', numerator: 1, denominator: 10 },
+		reveal: undefined,
+		unevenTolerancePercent: 15,
+		limits: {},
+		boards: [],
+		sparesPercent: 0,
+		undermount: undefined,
+		frames: [],
+		bench: { kind: 'guide' },
+	});
+});
+
+test('inch defaults', () => {
+	const { ruler, mountSize, border, leastBorder, overlap, cuttingTolerance, hingeMargin, innerBlankSmaller } = read({
+		unit: 'in',
+	});
+	expect(
+		[ruler, mountSize.width, mountSize.height, border, leastBorder, overlap, cuttingTolerance, hingeMargin].map(
+			toInches,
+		),
+	).toEqual([1 / 16, 20, 16, 2.5, 1.5, 1 / 8, 1 / 16, 1 / 4]);
+	expect(toInches(innerBlankSmaller)).toBe(1 / 8);
+});
+
+test('a show in cm has the metric defaults', () => {
+	expect({ ...read({ unit: 'cm' }), unit: 'mm' }).toEqual(read({}));
+});
+
+test('the defaults typed in are the defaults', () => {
+	for (const unit of ['mm', 'cm', 'in'] as const)
+		expect(read({ unit, ...defaultSettings(unit) })).toEqual(read({ unit }));
+});
+
+describe('a text is read as typed, a number is mm or per cent', () => {
+	test.each<[TypedSettings, number]>([
+		[{ border: 70 }, 70],
+		[{ border: '70' }, 70],
+		[{ border: '7 cm' }, 70],
+		[{ border: '2 5/8 in' }, 66.675],
+		[{ border: '2 5/8' }, 66.675],
+		[{ unit: 'cm', border: '7' }, 70],
+		[{ unit: 'cm', border: 7 }, 7],
+		[{ unit: 'in', border: '2' }, 50.8],
+		[{ unit: 'in', border: 70 }, 70],
+		[{ border: '' }, 65],
+		[{ border: null }, 65],
+	])('%j: %d mm', (typed, mm) => expect(toMm(read(typed).border)).toBe(mm));
+
+	test('shares', () => {
+		expect(read({ bottomWeight: 12 }).bottomWeight).toEqual({ kind: 'share', numerator: 3, denominator: 25 });
+		expect(read({ bottomWeight: '6 mm' }).bottomWeight).toEqual({ kind: 'length', more: 60_000_000 });
+		expect(read({ bottomWeight: 'optical centre' }).bottomWeight).toEqual({ kind: 'optical centre' });
+		expect(read({ unevenTolerance: 20, spares: '10%' })).toMatchObject({
+			unevenTolerancePercent: 20,
+			sparesPercent: 10,
+		});
+	});
+
+	test('spaces and limits may be zero, borders and rulers not', () => {
+		expect(read({ overlap: 0, leastBorder: '0', cuttingTolerance: 0, hingeMargin: 0, reveal: 0 })).toMatchObject({
+			overlap: 0,
+			leastBorder: 0,
+			reveal: 0,
+		});
+		expect(Object.keys(problemsOf({ border: 0, ruler: 0, mountSize: '0 x 400' }))).toEqual(
+			expect.arrayContaining(['border', 'ruler', 'mountSize']),
+		);
+	});
+
+	test.each([
+		['none', undefined],
+		['', undefined],
+		['5', 50_000_000],
+		[5, 50_000_000],
+	])('reveal %j', (reveal, units) => expect(read({ reveal }).reveal).toBe(units));
+});
+
+describe('sizes', () => {
+	const sizes = [
+		{ name: 'Small frame', width: 333, height: '22,2 cm' },
+		{ name: 'Tall', width: '11 1/2', height: '17' }, // a bare fraction makes both inches
+	];
+	test('have names that the mount size may use', () => {
+		expect(read({ sizes, mountSize: 'smallframe' }).mountSize).toEqual({ width: 3_330_000_000, height: 2_220_000_000 });
+		expect(toInches(read({ sizes }).sizes[1]!.height)).toBe(17);
+		expect(read({ mountSize: 'A2' }).mountSize).toEqual({ width: 4_200_000_000, height: 5_940_000_000 });
+		expect(read({ mountSize: { width: 300, height: '20 cm' } }).mountSize).toEqual({
+			width: 3_000_000_000,
+			height: 2_000_000_000,
+		});
+	});
+	test('that cannot be read are named, and the others kept', () => {
+		const { settings, problems } = readSettings({
+			sizes: [{ name: 'fit', width: 1, height: 2 }, 7, ...sizes, { width: 'x' }],
+		});
+		expect(settings.sizes.map(({ name }) => name)).toEqual(['Small frame', 'Tall']);
+		expect(problems.map(({ key }) => key).sort()).toEqual([
+			'sizes[0].name',
+			'sizes[1]',
+			'sizes[4].height',
+			'sizes[4].name',
+			'sizes[4].width',
+		]);
+	});
+});
+
+test('boards', () => {
+	const boards = [
+		{ name: 'Snow', width: 1120, height: '81.5 cm', thickness: 1.4, price: 1250, pack: '10', grain: 'width', trim: 0 },
+		{ name: 'Ready', kind: 'blank', width: '20 in', height: '16 in', count: 4, grain: 'none' },
+		{ name: 'Odd', width: 10, height: 10, price: 12.5, pack: 0 },
+		{ name: 'Lost', kind: 'roll', width: 10, height: 10 },
+	];
+	const { settings, problems } = readSettings({ boards });
+	expect(settings.boards).toEqual([
+		{
+			name: 'Snow',
+			kind: 'sheet',
+			width: 11_200_000_000,
+			height: 8_150_000_000,
+			thickness: 14_000_000,
+			price: 1250,
+			pack: 10,
+			grain: 'width',
+			trim: 0,
+		},
+		{ name: 'Ready', kind: 'blank', width: 5_080_000_000, height: 4_064_000_000, count: 4 },
+		{ name: 'Odd', kind: 'sheet', width: 100_000_000, height: 100_000_000 },
+	]);
+	expect(problems.map(({ key }) => key)).toEqual(['boards[2].price', 'boards[2].pack', 'boards[3].kind']);
+});
+
+test('frames', () => {
+	const { settings, problems } = readSettings({
+		frames: [
+			{
+				name: 'Ash',
+				width: 702,
+				height: 552,
+				depth: '22 mm',
+				lip: 6,
+				moulding: 20,
+				weight: '400 g',
+				price: 9900,
+				count: 12,
+			},
+			{ name: 'Bare', width: 702, height: 552, weight: 'light' },
+			{ width: 702, height: 552 },
+		],
+	});
+	expect(settings.frames).toEqual([
+		{
+			name: 'Ash',
+			width: 7_020_000_000,
+			height: 5_520_000_000,
+			depth: 220_000_000,
+			lip: 60_000_000,
+			moulding: 200_000_000,
+			weightKgPerMetre: 0.4,
+			price: 9900,
+			count: 12,
+		},
+		{ name: 'Bare', width: 7_020_000_000, height: 5_520_000_000 },
+	]);
+	expect(problems.map(({ key }) => key)).toEqual(['frames[1].weight', 'frames[2].name']);
+});
+
+test('limits', () => {
+	const { settings, problems } = readSettings({
+		unit: 'cm',
+		limits: { exact: '50 x 40', within: '2 mm', largest: 'A2', pictureArea: '500', thickness: 4, smallest: 'tiny' },
+	});
+	expect(settings.limits).toEqual({
+		exact: { width: 5_000_000_000, height: 4_000_000_000 },
+		within: 20_000_000,
+		largest: { width: 4_200_000_000, height: 5_940_000_000 },
+		pictureAreaMm2: 50_000,
+		thickness: 40_000_000,
+	});
+	expect(problems.map(({ key }) => key)).toEqual(['limits.smallest']);
+	expect(read({ limits: { pictureArea: '80 in²' } }).limits.pictureAreaMm2).toBeCloseTo(80 * 25.4 ** 2, 9);
+	expect(read({ limits: { pictureArea: 40_000 } }).limits.pictureAreaMm2).toBe(40_000);
+	expect(Object.keys(problemsOf({ limits: { pictureArea: 'A4' } }))).toEqual(['limits.pictureArea']);
+	expect(Object.keys(problemsOf({ limits: 'none at all' }))).toEqual(['limits']);
+});
+
+test('bench', () => {
+	expect(read({ bench: 'straight edge' }).bench).toEqual({ kind: 'straight edge' });
+	expect(read({ bench: { greatest: 150, least: '1 cm', correction: '-0.5 mm', overcut: 1.5 } }).bench).toEqual({
+		kind: 'guide',
+		greatest: 1_500_000_000,
+		least: 100_000_000,
+		correction: -5_000_000,
+		overcut: 15_000_000,
+	});
+	expect(read({ bench: { kind: 'Guide and stops', correction: 0.5 } }).bench).toEqual({
+		kind: 'guide and stops',
+		correction: 5_000_000,
+	});
+	expect(Object.keys(problemsOf({ bench: { kind: 'laser', correction: 'much' } }))).toEqual([
+		'bench.kind',
+		'bench.correction',
+	]);
+});
+
+describe('what cannot be read keeps its default and is named', () => {
+	test.each<[TypedSettings, RegExp]>([
+		[{ unit: 'ell' }, /ell is none of: mm, cm, in/],
+		[{ ruler: '1 m' }, /no graduation of a ruler/],
+		[{ ruler: 'fine' }, /is not a length/],
+		[{ mountSize: '600' }, /is one length/],
+		[{ mountSize: 'No such frame' }, /is not a size/],
+		[{ mountSize: 600 }, /is not a size/],
+		[{ border: '-5' }, /below zero/],
+		[{ border: '11 m' }, /more than 10 m/],
+		[{ border: [70] }, /a list is not a length/],
+		[{ border: { mm: 70 } }, /a record is not a length/],
+		[{ border: true }, /true is not a length/],
+		[{ border: '1,500' }, /more than one way/],
+		[{ leastBorder: 'x' }, /is not a length/],
+		[{ bottomWeight: 'some' }, /is not a bottom weight/],
+		[{ bottomWeight: '1/4' }, /may be inches or %/],
+		[{ bottomWeight: {} }, /not a bottom weight/],
+		[{ overlap: 'x' }, /is not a length/],
+		[{ reveal: 'x' }, /is not a length/],
+		[{ unevenTolerance: '15 mm' }, /is not a share/],
+		[{ cuttingTolerance: 'x' }, /is not a length/],
+		[{ hingeMargin: 'x' }, /is not a length/],
+		[{ innerBlankSmaller: 'x' }, /is not a length/],
+		[{ spares: 'x' }, /is not a share/],
+		[{ undermount: 7 }, /no name is given/],
+		[{ sizes: 'A2' }, /A2 is not a list/],
+		[{ boards: {} }, /a record is not a list/],
+		[{ frames: 3 }, /3 is not a list/],
+		[{ bench: 'laser' }, /is none of: straight edge, guide, guide and stops/],
+	])('%j', (typed, sentence) => {
+		const { settings, problems } = readSettings(typed);
+		expect(problems.map(({ key }) => key)).toEqual(Object.keys(typed));
+		expect(problems[0]!.problem).toMatch(sentence);
+		expect(settings).toEqual(readSettings({}).settings);
+	});
+});
+
+test('keys that are none of ours are told apart', () => {
+	expect(unknownSettings({ border: 70, bordr: 70, constructor: 1 })).toEqual(['bordr', 'constructor']);
+});
