@@ -11,9 +11,10 @@ const floors = {
 		'^src/(core|files|storage|workers)/',
 		'^node_modules/svelte/',
 		'^virtual:pwa-register$', // vite-plugin-pwa makes it while building
+		'^shared/samples/', // the example show, built in
 	],
 	ui: ['^src/core/', '^node_modules/svelte/'],
-	pages: ['^src/(core|app|ui)/', '^node_modules/svelte/'],
+	pages: ['^src/(core|app|ui)/', '^node_modules/svelte/', '^shared/samples/'],
 	cli: ['^src/(core|files)/', '^node_modules/papaparse/', '^node_modules/@types/papaparse/', '^(node:)?[a-z_/]+$'],
 };
 

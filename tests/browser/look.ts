@@ -23,7 +23,7 @@ for (const [size, viewport] of Object.entries(sizes)) {
 	for (const colorScheme of ['light', 'dark'] as const) {
 		for (const { name, open } of screens) {
 			await onStage({ viewport, colorScheme, reducedMotion: 'reduce' }, async (stage) => {
-				const page = await stage.openApp();
+				const page = await stage.openShow();
 				await open(page);
 				await page.screenshot({ path: join(folder, `${name}-${size}-${colorScheme}.png`) });
 			});

@@ -4,9 +4,8 @@ import { onStage } from './harness/stage.ts';
 
 test.each(['/', '/some/where/'])('under %s it opens, asks nothing from elsewhere, and axe finds nothing', (under) =>
 	onStage({ under }, async (stage) => {
-		const page = await stage.openApp();
+		const page = await stage.openShow();
 		expect(await page.title()).toBe('Evenhang');
-		await page.locator('#app > *').first().waitFor({ state: 'attached' });
 		await stage.isKept(page);
 		expect(await axeProblems(page)).toEqual([]);
 	}),
@@ -14,21 +13,20 @@ test.each(['/', '/some/where/'])('under %s it opens, asks nothing from elsewhere
 
 test.each(['/', '/some/where/'])('under %s it opens cold with the host switched off', (under) =>
 	onStage({ under }, async (stage) => {
-		await stage.isKept(await stage.openApp());
+		await stage.isKept(await stage.openShow());
 		await stage.closeBrowser();
 		await stage.stopHost();
 		await stage.openBrowser();
-		const page = await stage.openApp();
-		await page.getByRole('heading', { level: 1 }).waitFor();
+		const page = await stage.openShow();
 		await page.goto(`${stage.address}?from=home-screen`);
-		await page.getByRole('heading', { level: 1 }).waitFor();
+		await page.getByRole('navigation', { name: 'Places' }).waitFor();
 		await expect(page.goto(`${stage.address}no-such-page`), 'only what is there is answered').rejects.toThrow();
 	}),
 );
 
 test('every file that was built is kept on the device', () =>
 	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+		const page = await stage.openShow();
 		await stage.isKept(page);
 		const kept = await page.evaluate(async () => {
 			const requests = await Promise.all((await caches.keys()).map(async (name) => (await caches.open(name)).keys()));
@@ -39,7 +37,7 @@ test('every file that was built is kept on the device', () =>
 
 test('the device may install it', () =>
 	onStage({ under: '/some/where/' }, async (stage) => {
-		const page = await stage.openApp();
+		const page = await stage.openShow();
 		await stage.isKept(page);
 		const debug = await stage.context.newCDPSession(page);
 		const { installabilityErrors } = await debug.send('Page.getInstallabilityErrors');
@@ -61,7 +59,7 @@ test('the device may install it', () =>
 
 test('the page takes no text for a script, and no script from outside its folder', () =>
 	onStage({ under: '/some/where/' }, async (stage) => {
-		const page = await stage.openApp();
+		const page = await stage.openShow();
 		const outcomes = await page.evaluate(() => {
 			const outcome = (act: () => unknown) => {
 				try {

@@ -17,7 +17,7 @@ const question = (page: Page) => page.getByRole('status').filter({ hasText: 'A n
 
 test('a newer version waits for the word, and only then takes over', () =>
 	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+		const page = await stage.openShow();
 		await stage.isKept(page);
 		const older = await versionOf(page);
 		expect(older).not.toBe('99.0.0');
@@ -33,14 +33,21 @@ test('a newer version waits for the word, and only then takes over', () =>
 		await question(page).waitFor();
 		expect(await versionOf(page), 'put off, it is asked again').toBe(older);
 
+		// One title is on disk, the other still in its cell when the word is given.
+		await page.getByRole('button', { name: 'Start typing' }).click();
+		await page.keyboard.type('Harbour');
+		await page.keyboard.press('Enter');
+		await page.getByRole('rowheader', { name: 'Harbour' }).click();
+		await page.keyboard.type('Harbour at dusk');
 		await page.getByRole('button', { name: 'Start the new version' }).click();
 		await page.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });
+		await page.getByRole('rowheader', { name: 'Harbour at dusk' }).waitFor();
 		expect(await question(page).count()).toBe(0);
 	}));
 
 test('in the very first visit too', () =>
 	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+		const page = await stage.openShow();
 		await stage.isKept(page);
 		await stage.startHost(newer);
 		await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
@@ -51,10 +58,10 @@ test('in the very first visit too', () =>
 
 test('a second window is not reloaded under the hands that type in it', () =>
 	onStage({}, async (stage) => {
-		const first = await stage.openApp();
+		const first = await stage.openShow();
 		await stage.isKept(first);
 		const older = await versionOf(first);
-		const second = await stage.openApp();
+		const second = await stage.openShow();
 		await stage.startHost(newer);
 		await first.reload();
 		await question(first).waitFor();

@@ -56,6 +56,7 @@ describe('imports', () => {
 		],
 		['src/app/e.ts', `import 'virtual:pwa-register';`],
 		['src/app/f.ts', `import 'svelte/reactivity';`],
+		['src/app/h.ts', `import text from '../../shared/samples/ok.csv?raw'; export const h = text;`],
 		['src/ui/a.ts', `import '../app/ok.ts';`, 'floor-ui'],
 		['src/ui/B.svelte', `<script lang="ts">import '../pages/Ok.svelte';</script>`, 'floor-ui'],
 		['src/ui/C.svelte', `<script lang="ts">import '../storage/ok.ts';</script>`, 'floor-ui'],
@@ -87,6 +88,7 @@ describe('imports', () => {
 			'src/pages/Ok.svelte': '<p>ok</p>',
 			'src/workers/packing.worker.ts': ok,
 			'tests/ok.ts': ok,
+			'shared/samples/ok.csv': 'title\n',
 			// a circle is told once, at the file that comes first
 			'src/core/circle/b.ts': `import './a.ts';`,
 			'src/core/circle/d.ts': `import type { C } from './c.ts'; export type D = C;`,

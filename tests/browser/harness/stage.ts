@@ -112,6 +112,13 @@ export class Stage {
 		return page;
 	}
 
+	/** A new window with the show open in it. */
+	async openShow(): Promise<Page> {
+		const page = await this.openApp();
+		await page.getByRole('navigation', { name: 'Places' }).waitFor();
+		return page;
+	}
+
 	/** Resolves when the whole app is kept on the device and answers for the page. */
 	async isKept(page: Page): Promise<void> {
 		await page.waitForFunction(async () => {
