@@ -1,0 +1,392 @@
+import 'fake-indexeddb/auto';
+import fc from 'fast-check';
+import { flushSync } from 'svelte';
+import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
+import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import { orderBench } from '../../../src/core/bench/orderBench.ts';
+import { workOut } from '../../../src/core/row/workOut.ts';
+import type { Edit } from '../../../src/core/show/edit.ts';
+import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { openShowStore } from '../../../src/storage/showStore.ts';
+import { type Action, action, idsAt, namer, rowsOfFile } from '../core/show/randomEdits.ts';
+
+let databaseName = '';
+beforeEach(({ task }) => {
+	databaseName = task.id;
+	vi.restoreAllMocks();
+});
+
+/** A session, or one in another tab, that is closed when the test ends. */
+async function open(prefix = 'n'): Promise<Session> {
+	const session = await openSession({ databaseName, makeId: namer(prefix) });
+	onTestFinished(() => session.close());
+	return session;
+}
+
+/** What is on disk. */
+async function stored(name = databaseName) {
+	const store = openShowStore(name);
+	const { show } = await store.openShow(() => {
+		throw new Error('nothing is kept');
+	});
+	store.close();
+	return show;
+}
+
+/** Does an action through the session, as a screen would. */
+function act(session: Session, done: Action): void {
+	const { show } = session;
+	switch (done.kind) {
+		case 'type':
+			return session.typeCells(
+				idsAt(show, done.rows).map((id) => ({ id, cells: done.cells })),
+				'Type',
+			);
+		case 'add':
+			return void session.addRows(
+				done.rows.map((cells) => ({ cells })),
+				done.at,
+				'Add',
+			);
+		case 'remove':
+			return session.removeRows(idsAt(show, done.rows));
+		case 'duplicate':
+			return void session.duplicateRows(idsAt(show, done.rows));
+		case 'move':
+			return session.moveRows(idsAt(show, done.rows), done.to);
+		case 'settings':
+			return session.changeSettings(done.changes);
+		case 'rename':
+			return session.rename(done.name);
+		case 'import':
+			return session.importRows(rowsOfFile(done.rows), 'Import');
+		case 'replace':
+			return session.replaceShow({ name: 'other', settings: { unit: 'cm' }, rows: rowsOfFile(done.rows) }, 'Open');
+	}
+}
+
+type Step = Action | { readonly kind: 'undo' | 'redo' };
+const step: fc.Arbitrary<Step> = fc.oneof(
+	{ weight: 4, arbitrary: action },
+	{ weight: 1, arbitrary: fc.constantFrom<Step>({ kind: 'undo' }, { kind: 'redo' }) },
+);
+
+function take(session: Session, done: Step): void {
+	if (done.kind === 'undo' || done.kind === 'redo') session[done.kind]();
+	else act(session, done);
+}
+
+test('what is typed is worked out at once, saved, and there when the app is opened again', async () => {
+	const session = await open();
+	const [id] = session.addRows(
+		[{ cells: { title: 'Pier', 'picture width': '456 x 306', mount: '600 x 450' } }],
+		0,
+		'Add row',
+	);
+	expect(session.show.rows[0]).toMatchObject({ id, typed: { 'picture width': '456', 'picture height': '306' } });
+	expect(session.results[0]?.solved.windowWidth).toBe(4_500_000_000);
+	expect(session.bench.steps.length).toBeGreaterThan(0);
+	expect(session.saved).toEqual({ state: 'saving' });
+	await session.whenSaved();
+	expect(session.saved).toEqual({ state: 'saved' });
+	expect(await stored()).toEqual(session.show);
+	expect((await open()).show).toEqual(session.show);
+});
+
+test('a new show is empty, cuts one spare in ten, and has nothing to undo', async () => {
+	const session = await open();
+	expect(session.show).toMatchObject({ rows: [], settings: { unit: 'mm' } });
+	expect(session.settings.sparesPercent).toBe(10);
+	expect([session.canUndo, session.canRedo, session.undoLabel, session.redoLabel]).toEqual([
+		false,
+		false,
+		undefined,
+		undefined,
+	]);
+	expect(session.undo()).toBeUndefined();
+	expect(session.redo()).toBeUndefined();
+});
+
+test('undo and redo say what they would do, and hand back what was selected', async () => {
+	const session = await open();
+	const [id] = session.addRows([{ cells: {} }], 0, 'Add row', { cell: 'A1' });
+	session.typeCells([{ id: id!, cells: { top: '70' } }], 'Type top', { cell: 'B2' });
+	session.typeCells([{ id: id!, cells: { top: '70' } }], 'Type top'); // no change, no step
+	expect([session.undoLabel, session.redoLabel]).toEqual(['Type top', undefined]);
+	expect(session.undo()).toEqual({ cell: 'B2' });
+	expect([session.undoLabel, session.redoLabel, session.canRedo]).toEqual(['Add row', 'Type top', true]);
+	expect(session.show.rows[0]?.typed).toEqual({});
+	expect(session.redo()).toEqual({ cell: 'B2' });
+	expect(session.undo()).toEqual({ cell: 'B2' });
+	expect(session.undo()).toEqual({ cell: 'A1' });
+	expect(session.show.rows).toEqual([]);
+	session.rename('Autumn');
+	expect(session.canRedo).toBe(false);
+});
+
+test('an edit of one row works out that row alone; what is remembered is what working out from scratch gives', async () => {
+	const session = await open();
+	const rows = Array.from({ length: 5 }, (_, n) => ({
+		cells: { 'picture width': `${300 + n}`, 'picture height': '200' },
+	}));
+	const ids = session.addRows(rows, 0, 'Add rows');
+	const before = session.results;
+	session.typeCells([{ id: ids[2]!, cells: { top: '90' } }], 'Type top');
+	const after = session.results;
+	expect(after.map((result, place) => result === before[place])).toEqual([true, true, false, true, true]);
+	expect(after).toEqual(session.show.rows.map((row) => workOut(row, session.settings)));
+	expect(session.bench).toEqual(orderBench(session.show.rows, after, session.settings));
+	session.changeSettings({ border: '80' });
+	expect(session.results).toEqual(
+		session.show.rows.map((row) => workOut(row, readSettings(session.show.settings).settings)),
+	);
+	session.undo();
+	session.undo();
+	expect(session.results).toEqual(before);
+});
+
+test('settings are read anew only when they change, and say what they could not read', async () => {
+	const session = await open();
+	const { settings } = session;
+	session.addRows([{ cells: {} }], 0, 'Add row');
+	session.rename('Autumn');
+	expect(session.settings).toBe(settings);
+	session.changeSettings({ border: 'wide' });
+	expect(session.settingsProblems).toMatchObject([{ key: 'border' }]);
+	expect(session.undoLabel).toBe('Change settings');
+});
+
+test('what screens show follows every edit', async () => {
+	const session = await open();
+	const seen: unknown[] = [];
+	const stop = $effect.root(() => {
+		$effect(() => {
+			seen.push([session.show.rows.length, session.results.length, session.saved.state, session.undoLabel]);
+		});
+	});
+	onTestFinished(stop);
+	flushSync();
+	session.addRows([{ cells: {} }, { cells: {} }], 0, 'Add rows');
+	flushSync();
+	await session.whenSaved();
+	flushSync();
+	expect(seen).toEqual([
+		[0, 0, 'saved', undefined],
+		[2, 2, 'saving', 'Add rows'],
+		[2, 2, 'saved', 'Add rows'],
+	]);
+});
+
+test('what a form holds as state is stored as plain data', async () => {
+	const session = await open();
+	const form = $state({
+		border: '70',
+		sizes: [{ name: 'small', width: '300', height: '240' }],
+		cells: { title: 'Pier' },
+	});
+	session.changeSettings({ border: form.border, sizes: form.sizes });
+	session.addRows([form], 0, 'Add row');
+	session.importRows([{ id: 'x', order: 1, typed: form.cells, extra: form.cells }], 'Import');
+	await session.whenSaved();
+	form.sizes[0]!.width = '999';
+	expect((await stored()).settings).toMatchObject({
+		border: '70',
+		sizes: [{ name: 'small', width: '300', height: '240' }],
+	});
+	expect(session.show).toEqual(await stored());
+});
+
+test('a paste past the last row is one edit', async () => {
+	const session = await open();
+	const [first] = session.addRows([{ cells: { title: 'a' } }], 0, 'Add row');
+	const added = session.typeAndAdd([{ id: first!, cells: { title: 'b' } }], [{ cells: { title: 'c' } }], 1, 'Paste');
+	expect(session.show.rows.map(({ id, typed }) => [id, typed.title])).toEqual([
+		[first, 'b'],
+		[added[0], 'c'],
+	]);
+	session.undo();
+	expect(session.show.rows.map(({ typed }) => typed.title)).toEqual(['a']);
+});
+
+test('copies are named, and labels count rows', async () => {
+	const session = await open();
+	const ids = session.addRows([{ cells: { title: 'a' } }, { cells: { title: 'b' } }], 0, 'Add rows');
+	const copies = session.duplicateRows(ids);
+	expect(session.undoLabel).toBe('Duplicate 2 rows');
+	expect(session.show.rows.map(({ id }) => id)).toEqual([...ids, ...copies]);
+	session.moveRows([copies[1]!], 0);
+	expect(session.undoLabel).toBe('Move row');
+	session.removeRows(ids);
+	expect(session.undoLabel).toBe('Remove 2 rows');
+	expect(session.show.rows.map(({ id }) => id)).toEqual([copies[1], copies[0]]);
+});
+
+test(
+	'after each of any edits, undone and redone, what is on disk is what the session holds',
+	() =>
+		fc.assert(
+			fc.asyncProperty(fc.array(step, { maxLength: 12 }), fc.uuid(), async (steps, name) => {
+				const session = await openSession({ databaseName: name, makeId: namer() });
+				for (const done of steps) {
+					take(session, done);
+					await session.whenSaved();
+					expect(await stored(name)).toEqual(session.show);
+				}
+				session.close();
+			}),
+			{ numRuns: 150 },
+		),
+	30_000,
+);
+
+test('edits made faster than they are written all arrive, in their order', async () => {
+	const session = await open();
+	const [id] = session.addRows([{ cells: {} }], 0, 'Add row');
+	for (let top = 40; top < 90; top++) session.typeCells([{ id: id!, cells: { top: `${top}` } }], 'Type top');
+	await session.whenSaved();
+	expect((await stored()).rows[0]?.typed).toEqual({ top: '89' });
+});
+
+/** Lets the storage refuse every edit from now on, with an error of that name. */
+function refuse(name: string) {
+	return vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+		throw new DOMException('refused', name);
+	});
+}
+
+test('an edit that cannot be kept is told in one sentence, held, and written with the next', async () => {
+	const session = await open();
+	const refused = refuse('QuotaExceededError');
+	session.addRows([{ cells: { title: 'a' } }], 0, 'Add row');
+	await expect(session.whenSaved()).rejects.toThrow('no room left');
+	expect(session.saved).toMatchObject({ state: 'failed', problem: expect.stringContaining('no room left') as string });
+	expect(session.show.rows[0]?.typed.title).toBe('a');
+	expect((await stored()).rows).toEqual([]);
+	refused.mockRestore();
+	session.addRows([{ cells: { title: 'b' } }], 1, 'Add row');
+	await session.whenSaved();
+	expect((await stored()).rows.map(({ typed }) => typed.title)).toEqual(['a', 'b']);
+	expect(session.saved).toEqual({ state: 'saved' });
+});
+
+test('what could not be kept is not lost when another tab goes on', async () => {
+	const [one, other] = [await open('one'), await open('other')];
+	const refused = refuse('UnknownError');
+	one.addRows([{ cells: { title: 'a' } }], 0, 'Add row');
+	await expect(one.whenSaved()).rejects.toThrow('UnknownError');
+	refused.mockRestore();
+	other.addRows([{ cells: { title: 'b' } }], 0, 'Add row');
+	await other.whenSaved();
+	await expect.poll(() => one.show.rows.map(({ typed }) => typed.title).toSorted()).toEqual(['a', 'b']);
+	one.rename('Autumn');
+	await one.whenSaved();
+	await expect.poll(() => other.show).toEqual(one.show);
+	expect(await stored()).toEqual(one.show);
+});
+
+test('two tabs take in each other’s edits, and undo takes back only its own', async () => {
+	const [one, other] = [await open('one'), await open('other')];
+	const [id] = one.addRows([{ cells: { title: 'Pier', top: '70' } }], 0, 'Add row');
+	await expect.poll(() => other.show.rows.length).toBe(1);
+	expect(other.canUndo).toBe(false);
+	one.typeCells([{ id: id!, cells: { title: 'Quay' } }], 'Type title');
+	await expect.poll(() => other.show.rows[0]?.typed.title).toBe('Quay');
+	other.typeCells([{ id: id!, cells: { top: '80' } }], 'Type top');
+	await expect.poll(() => one.show.rows[0]?.typed.top).toBe('80');
+	one.undo();
+	expect(one.show.rows[0]?.typed).toEqual({ title: 'Pier', top: '80' });
+	one.redo();
+	expect(one.show.rows[0]?.typed).toEqual({ title: 'Quay', top: '80' });
+	await one.whenSaved();
+	await expect.poll(() => other.show).toEqual(one.show);
+	expect(await stored()).toEqual(one.show);
+});
+
+test('taking in an edit of another tab works out anew only what it changed', async () => {
+	const [one, other] = [await open('one'), await open('other')];
+	const ids = one.addRows([{ cells: { title: 'a' } }, { cells: { title: 'b' } }], 0, 'Add rows');
+	await expect.poll(() => other.show.rows.length).toBe(2);
+	const [before, { settings }] = [other.results, other];
+	one.typeCells([{ id: ids[1]!, cells: { top: '70' } }], 'Type top');
+	await expect.poll(() => other.show.rows[1]?.typed.top).toBe('70');
+	expect([other.results[0] === before[0], other.results[1] === before[1]]).toEqual([true, false]);
+	expect(other.settings).toBe(settings);
+});
+
+test(
+	'two tabs that edit at random, at once, end with the same show, which is what is on disk',
+	() =>
+		fc.assert(
+			fc.asyncProperty(
+				fc.array(fc.tuple(fc.boolean(), step, fc.boolean()), { maxLength: 14 }),
+				fc.uuid(),
+				async (steps, name) => {
+					const one = await openSession({ databaseName: name, makeId: namer('one') });
+					const other = await openSession({ databaseName: name, makeId: namer('other') });
+					for (const [isFirst, done, isAwaited] of steps) {
+						const session = isFirst ? one : other;
+						take(session, done);
+						if (isAwaited) await session.whenSaved();
+					}
+					await Promise.all([one.whenSaved(), other.whenSaved()]);
+					const kept = await stored(name);
+					await expect.poll(() => one.show, { interval: 2 }).toEqual(kept);
+					await expect.poll(() => other.show, { interval: 2 }).toEqual(kept);
+					one.close();
+					other.close();
+				},
+			),
+			{ numRuns: 150 },
+		),
+	30_000,
+);
+
+test('where the browser clears its storage under the open page, the next edit keeps the whole show again', async () => {
+	const session = await open();
+	session.addRows([{ cells: { title: 'a' } }, { cells: { title: 'b' } }], 0, 'Add rows');
+	await session.whenSaved();
+	const request = indexedDB.open(databaseName);
+	const db = await new Promise<IDBDatabase>((resolve) => (request.onsuccess = () => resolve(request.result)));
+	const clearing = db.transaction(['shows', 'rows'], 'readwrite');
+	clearing.objectStore('shows').clear();
+	clearing.objectStore('rows').clear();
+	await new Promise((resolve) => (clearing.oncomplete = resolve));
+	db.close();
+	session.rename('Autumn');
+	session.addRows([{ cells: { title: 'c' } }], 2, 'Add row');
+	await session.whenSaved();
+	expect(await stored()).toEqual(session.show);
+	expect(session.show.rows).toHaveLength(3);
+});
+
+test('a tab that a newer version of the app has superseded says so at once', async () => {
+	const session = await open();
+	const request = indexedDB.open(databaseName, 2);
+	await new Promise((resolve) => (request.onsuccess = resolve));
+	onTestFinished(() => request.result.close());
+	expect(session.saved).toMatchObject({ state: 'failed', problem: expect.stringContaining('newer version') as string });
+	session.rename('Autumn');
+	await expect(session.whenSaved()).rejects.toThrow('newer version');
+	expect(session.show.name).toBe('Autumn');
+	await expect(openSession({ databaseName })).rejects.toThrow('newer version');
+});
+
+test('a page that comes to the front takes in what it was not told of, and tries again what it could not write', async () => {
+	const page = Object.assign(new EventTarget(), { visibilityState: 'visible' });
+	vi.stubGlobal('document', page);
+	onTestFinished(() => void vi.unstubAllGlobals());
+	const session = await open();
+	const store = openShowStore(databaseName);
+	onTestFinished(() => store.close());
+	const edit: Edit = { label: 'elsewhere', rows: [{ after: { id: 'x', order: 1, typed: { title: 'Pier' } } }] };
+	await store.apply(session.show.id, edit); // and nobody announces it
+	const refused = refuse('UnknownError');
+	session.rename('Autumn');
+	await expect(session.whenSaved()).rejects.toThrow();
+	refused.mockRestore();
+	page.dispatchEvent(new Event('visibilitychange'));
+	await session.whenSaved();
+	await expect.poll(() => session.show.rows.length).toBe(1);
+	expect(session.show.name).toBe('Autumn');
+	expect(await stored()).toEqual(session.show);
+});
