@@ -65,7 +65,7 @@ function act(session: Session, done: Action): void {
 	}
 }
 
-type Step = Action | { readonly kind: 'undo' | 'redo' };
+type Step = Action | { readonly kind: 'undo' } | { readonly kind: 'redo' };
 const step: fc.Arbitrary<Step> = fc.oneof(
 	{ weight: 4, arbitrary: action },
 	{ weight: 1, arbitrary: fc.constantFrom<Step>({ kind: 'undo' }, { kind: 'redo' }) },
