@@ -1,3 +1,4 @@
+import { withEditionClashes } from '../core/findings/editionClashes.ts';
 import type { RowResult } from '../core/row/rowResult.ts';
 import { workOut } from '../core/row/workOut.ts';
 import type { Row } from '../core/show/row.ts';
@@ -14,10 +15,11 @@ export class ResultCache {
 	resultsOf(rows: readonly Row[], settings: Settings): readonly RowResult[] {
 		const known = this.#bySettings.get(settings) ?? new WeakMap<Row, RowResult>();
 		this.#bySettings.set(settings, known);
-		return rows.map((row) => {
+		const results = rows.map((row) => {
 			const result = known.get(row) ?? workOut(row, settings);
 			known.set(row, result);
 			return result;
 		});
+		return withEditionClashes(rows, results);
 	}
 }

@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { orderBench } from '../core/bench/orderBench.ts';
 import type { Reading } from '../core/length/reading.ts';
+import { withEditionClashes } from '../core/findings/editionClashes.ts';
 import { workOut } from '../core/row/workOut.ts';
 import { readSettings, unknownSettings } from '../core/show/readSettings.ts';
 import type { Row } from '../core/show/row.ts';
@@ -80,7 +81,10 @@ function plan(args: readonly string[]): void {
 	for (const key of unknownSettings(input.settings)) console.error(`no setting is called ${key}: passed over`);
 	for (const note of input.notes) console.error(note);
 	const { rows } = input;
-	const results = rows.map((row) => workOut(row, settings));
+	const results = withEditionClashes(
+		rows,
+		rows.map((row) => workOut(row, settings)),
+	);
 	const show = { rows, results, settings, bench: orderBench(rows, results, settings) };
 	process.stdout.write(
 		read.value.isJson ? planJson(show) : writeRows(show, { lineEnd: '\n', hasIds: input.isShowFile }),

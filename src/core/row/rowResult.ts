@@ -5,8 +5,10 @@ import type { SolvedRow } from './solvedRow.ts';
 /** Everything that a row works out by itself, from its typed cells and the show's settings. */
 export interface RowResult {
 	readonly solved: SolvedRow;
-	/** In the order of weight: `stop`, then `look`, then `note`. */
+	/** In the order of weight: `stop`, then `look`, then `note`; without what was accepted. */
 	readonly findings: readonly Finding[];
+	/** What was found and accepted as it is: `look`s whose figures have not changed since. */
+	readonly accepted: readonly Finding[];
 	/** Whether any finding is a `stop`: such a row is left out of bench and board plans. */
 	readonly isStopped: boolean;
 	/** How many of it are made: 1 where nothing is typed. */

@@ -1,3 +1,4 @@
+import { isAccepted } from '../findings/accepted.ts';
 import { findRow } from '../findings/findRow.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
@@ -9,10 +10,13 @@ import { solveRow } from './solveRow.ts';
 export function workOut(row: Row, settings: Settings): RowResult {
 	const read = readCells(row, settings);
 	const solution = solveRow(read.cells, settings);
-	const findings = findRow(row, settings, read, solution);
+	const all = findRow(row, settings, read, solution);
+	const accepted = all.filter((finding) => isAccepted(finding, solution.solved, row));
+	const findings = accepted.length === 0 ? all : all.filter((finding) => !accepted.includes(finding));
 	return {
 		solved: solution.solved,
 		findings,
+		accepted,
 		isStopped: findings.some(({ level }) => level === 'stop'),
 		copies: read.copies,
 		innerMount: read.cells.innerMount,

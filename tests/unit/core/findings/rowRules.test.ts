@@ -120,7 +120,7 @@ const cases: readonly {
 		code: 'lip-shrinks',
 		level: 'look',
 		told: 'picture 516 x 339, top 60',
-		says: 'one sees 39.6 of the side’s 45, under the least border of 40 mm',
+		says: 'one sees 39.9 of the side’s 45, under the least border of 40 mm',
 		mend: 'Clear picture width',
 		not: 'picture 512 x 339, top 60',
 		show: stocked({ frames }),
