@@ -1,0 +1,26 @@
+import { formatWithUnit } from '../length/formatLength.ts';
+import { plus } from '../length/length.ts';
+import { readCells } from '../row/readCells.ts';
+import { readWords } from '../row/rowWords.ts';
+import { boardThickness } from '../row/stack.ts';
+import type { Row } from '../show/row.ts';
+import type { Settings } from '../show/settings.ts';
+
+/** What keeps the print of a row off the glass, and how far, in one sentence. */
+export function protectionOf(row: Row, settings: Settings): string {
+	const { cells } = readCells(row, settings);
+	const { glazing, spacer } = readWords(row, settings);
+	const say = (value: Parameters<typeof formatWithUnit>[0]) => formatWithUnit(value, settings.unit);
+	if (glazing === 'none') return 'No glazing: nothing touches the print, and nothing keeps dust and fingers off it.';
+	const glass = glazing ?? 'glazing';
+	const { thickness, isKnown } = boardThickness(row, settings);
+	const mounts = cells.mount.kind === 'none' ? [] : cells.innerMount ? [thickness, thickness] : [thickness];
+	const parts = [
+		...(mounts.length === 2 ? ['the mount and the inner mount'] : mounts.length === 1 ? ['the mount'] : []),
+		...(spacer > 0 ? ['a spacer'] : []),
+	];
+	if (parts.length === 0) return `Nothing keeps the print off the ${glass}: it has neither mount nor spacer.`;
+	const far = plus(...mounts, spacer);
+	const guess = mounts.length > 0 && !isKnown ? ', board taken as usual' : '';
+	return `${parts.join(' and ').replace(/^./, (first) => first.toUpperCase())} keep${parts.length > 1 || mounts.length === 2 ? '' : 's'} the print ${say(far)} off the ${glass}${guess}.`;
+}
