@@ -21,11 +21,18 @@ export function importRows(show: Show, rows: readonly Row[], makeId: () => RowId
 	const added: Row[] = [];
 	for (const row of distinctRows(rows, makeId)) {
 		const before = [byPrintId.get(printId(row)), byId.get(row.id)].find((found) => found && !replaced.has(found.id));
-		if (before) replaced.set(before.id, { before, after: { ...row, id: before.id, order: before.order } });
+		if (before) replaced.set(before.id, { before, after: inPlaceOf(before, row) });
 		else added.push(byId.has(row.id) ? { ...row, id: makeId() } : row);
 	}
 	const changed = [...replaced.values()].filter(({ before, after }) => !isSameValue(before, after));
 	const replacing = { label, rows: changed };
 	const rest = apply(show, replacing).rows;
 	return compose(replacing, { label, rows: placeRows(rest, rest, added, rest.length) });
+}
+
+/** A row of the file where the row of the same print stands. A name that only the file gave as a print id is not typed. */
+function inPlaceOf(before: Row, row: Row): Row {
+	const { 'print id': named, ...others } = row.typed;
+	const isGiven = before.typed['print id'] === undefined && named === before.id;
+	return { ...row, id: before.id, order: before.order, typed: isGiven ? others : row.typed };
 }

@@ -90,6 +90,12 @@ test('a row that was exported before its print id was typed still finds its plac
 	expect(lettersOf(apply(show, importRows(show, [row('a', 1, { top: '70' })], namer(), 'import')))).toBe('a');
 });
 
+test('a name that was only written to the file as a print id is not typed by taking the file in', () => {
+	const show = showOf('ab');
+	const file = show.rows.map((one) => ({ ...one, typed: { ...one.typed, 'print id': one.id } }));
+	expect(importRows(show, file, namer(), 'import').rows).toEqual([]);
+});
+
 test('no imported row is lost where several name one print', () => {
 	const show = showOf('ab');
 	const file = [row('a', 1, { top: '1' }), row('a', 2, { top: '2' }), row('q', 3, { 'print id': 'a', top: '3' })];

@@ -1,0 +1,124 @@
+import 'fake-indexeddb/auto';
+import { expect, onTestFinished, test, vi } from 'vitest';
+import { giveRows, giveShow, fileName } from '../../../src/app/giveFile.ts';
+import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import { takeExample, takeFile, takeText } from '../../../src/app/takeFile.ts';
+
+async function open(name: string): Promise<Session> {
+	const session = await openSession({ databaseName: name });
+	onTestFinished(() => session.close());
+	return session;
+}
+const file = (name: string, ...parts: BlobPart[]) => new File(parts, name);
+const titles = (session: Session) => session.show.rows.map(({ typed }) => typed.title);
+
+/** What is handed out while something is done, as the browser would save it. */
+function given(act: () => void): File {
+	const files: File[] = [];
+	const link = { href: '', download: '', click: () => undefined };
+	vi.stubGlobal('document', { createElement: () => link });
+	vi.spyOn(URL, 'createObjectURL').mockImplementation((blob) => `blob:${files.push(blob as File)}`);
+	act();
+	vi.restoreAllMocks();
+	vi.unstubAllGlobals();
+	expect(link).toMatchObject({ href: 'blob:1', download: files[0]!.name });
+	return files[0]!;
+}
+
+test('rows of a CSV are added, and those of the same print replaced, as one edit', async () => {
+	const session = await open('take rows');
+	session.addRows([{ cells: { 'print id': 'P-1', title: 'Pier' } }], 0, 'Add row');
+	const taken = await takeFile(session, file('spring.csv', 'print id;title\nP-1;Quay\nP-2;Mole\n'));
+	expect(titles(session)).toEqual(['Quay', 'Mole']);
+	expect(taken).toEqual({
+		title: '2 rows read',
+		isProblem: false,
+		sentences: ['1 row added at the end.', '1 row put in the place of the same print.'],
+	});
+	expect(session.undoLabel).toBe('Import “spring.csv”');
+	session.undo();
+	expect(titles(session)).toEqual(['Pier']);
+});
+
+test('pasted text is rows, and the same rows again are no edit', async () => {
+	const session = await open('take text');
+	takeText(session, 'print id\ttitle\nP-1\tPier\n');
+	const { show } = session;
+	expect(takeText(session, 'print id\ttitle\nP-1\tPier\n').sentences).toEqual(['1 row already here, the same.']);
+	expect(session.show).toBe(show);
+	expect(takeText(session, 'title').sentences).toEqual(['The file has column names, but no rows.']);
+});
+
+test.each([
+	{ name: 'photo.csv', parts: [new Uint8Array([137, 80, 78, 71, 13, 10, 26, 10, 0, 0, 0, 13])], says: 'not text' },
+	{ name: 'empty.csv', parts: [''], says: 'empty' },
+	{ name: 'list.csv', parts: ['Pier;456\nQuay;300\n'], says: 'no header is known' },
+	{ name: 'twice.csv', parts: ['title,Title\na,b\n'], says: 'stands twice' },
+	{ name: 'newer.json', parts: ['{"format":"evenhang-show","version":99}'], says: 'newer' },
+	{ name: 'broken.json', parts: ['{"format":"evenhang-show",'], says: 'breaks off' },
+])('$name is told in a sentence, and changes nothing', async ({ name, parts, says }) => {
+	const session = await open(`bad ${name}`);
+	session.addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
+	const { show } = session;
+	const { title, isProblem, sentences } = await takeFile(session, file(name, ...parts));
+	expect([title, isProblem]).toEqual([`“${name}” could not be read`, true]);
+	expect(sentences[0]).toContain(says);
+	expect(sentences[0]).toMatch(/^[A-Z].*\.$/s);
+	expect(session.show).toBe(show);
+});
+
+test('a file that the device does not give is told too', async () => {
+	const session = await open('unreadable');
+	const gone = Object.assign(file('gone.csv', 'title\n'), {
+		arrayBuffer: () => Promise.reject(new DOMException('gone', 'NotReadableError')),
+	});
+	expect((await takeFile(session, gone)).sentences[0]).toContain('NotReadableError');
+});
+
+test('the example takes the place of the show, and undo brings that back', async () => {
+	const session = await open('example');
+	session.addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
+	const { show } = session;
+	expect(await takeExample(session)).toMatchObject({ isProblem: false });
+	expect(session.show.rows).toHaveLength(30);
+	expect(session.settingsProblems).toEqual([]);
+	session.undo();
+	expect(session.show).toEqual(show);
+});
+
+test('a show that is handed out is the same when it is opened elsewhere', async () => {
+	const [here, there] = [await open('here'), await open('there')];
+	await takeExample(here);
+	here.rename('Spring: a “show”');
+	const saved = given(() => giveShow(here));
+	expect(saved.name).toBe('Spring a “show”.evenhang.json');
+	const taken = await takeFile(there, saved);
+	expect(taken.title).toBe('“Spring: a “show”” opened');
+	expect(there.show).toEqual({ ...here.show, id: there.show.id });
+	await there.whenSaved();
+});
+
+test('rows that are handed out are the same, and worked out the same, when they are taken in again', async () => {
+	const [here, there] = [await open('rows here'), await open('rows there')];
+	await takeExample(here);
+	const csv = given(() => giveRows(here));
+	expect(csv.name).toBe('Salt and slate, Kiln Lane Rooms.csv');
+	expect((await takeFile(here, csv)).sentences).toEqual(['30 rows already here, the same.']);
+	there.changeSettings(here.show.settings);
+	expect((await takeFile(there, csv)).sentences).toEqual(['30 rows added at the end.']);
+	expect(there.results).toEqual(here.results);
+	// Elsewhere, with other settings, the results are compared and the difference is told.
+	const other = await open('rows other');
+	other.changeSettings({ ...here.show.settings, border: '90 mm' });
+	expect((await takeFile(other, csv)).sentences[1]).toMatch(/^The results of \d+ rows in the file are not what/);
+});
+
+test.each([
+	{ show: 'Spring', file: 'Spring.csv' },
+	{ show: ' a/b\\c: "d" ', file: 'a b c d.csv' },
+	{ show: '...', file: 'show.csv' },
+	{ show: '', file: 'show.csv' },
+	{ show: 'x'.repeat(300), file: `${'x'.repeat(100)}.csv` },
+])('the show “$show” becomes a file of a name that every system takes', ({ show, file: name }) => {
+	expect(fileName(show, 'csv')).toBe(name);
+});
