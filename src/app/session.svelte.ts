@@ -26,6 +26,7 @@ import { makeId } from './makeId.ts';
 import { listenToOtherTabs, type OtherTabs } from './otherTabs.ts';
 import { ResultCache } from './resultCache.ts';
 import { type Saved, Saving } from './saving.svelte.ts';
+import { warnBeforeLeaving } from './warnBeforeLeaving.ts';
 
 /** What a session is opened with; all of it has a default, and tests give their own. */
 export interface SessionOptions {
@@ -51,6 +52,7 @@ export class Session {
 	readonly #store: ShowStore;
 	readonly #saving: Saving;
 	readonly #tabs: OtherTabs;
+	readonly #stopWarning: () => void;
 	readonly #makeId: () => string;
 
 	/** Use `openSession`. */
@@ -78,6 +80,7 @@ export class Session {
 			},
 			onRest: () => void this.#catchUp(),
 		});
+		this.#stopWarning = warnBeforeLeaving(() => this.saved.state === 'saved');
 	}
 
 	get show(): Show {
@@ -211,6 +214,7 @@ export class Session {
 
 	/** Stops listening and lets go of the database. */
 	close(): void {
+		this.#stopWarning();
 		this.#tabs.close();
 		this.#store.close();
 	}

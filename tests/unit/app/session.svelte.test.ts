@@ -234,7 +234,7 @@ test(
 				}
 				session.close();
 			}),
-			{ numRuns: 150 },
+			{ numRuns: 100 },
 		),
 	30_000,
 );
@@ -336,7 +336,7 @@ test(
 					other.close();
 				},
 			),
-			{ numRuns: 150 },
+			{ numRuns: 100 },
 		),
 	30_000,
 );
