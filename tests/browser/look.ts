@@ -2,18 +2,10 @@
 import { mkdir, mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import type { Page } from 'playwright-core';
-import { landscapeTablet, laptop, onStage, uprightTablet } from './harness/stage.ts';
+import { screens } from './harness/screens.ts';
+import { landscapeTablet, laptop, onStage, phone, uprightTablet } from './harness/stage.ts';
 
-/** A screen and how a person gets there from an app that has just been opened for the first time. */
-interface Screen {
-	readonly name: string;
-	readonly open: (page: Page) => Promise<void>;
-}
-
-const screens: readonly Screen[] = [{ name: 'empty', open: () => Promise.resolve() }];
-
-const sizes = { landscape: landscapeTablet, upright: uprightTablet, laptop };
+const sizes = { landscape: landscapeTablet, upright: uprightTablet, laptop, phone };
 
 const [asked] = process.argv.slice(2);
 const folder = asked ? resolve(process.env.INIT_CWD ?? '.', asked) : await mkdtemp(join(tmpdir(), 'evenhang-look-'));
@@ -21,7 +13,8 @@ await mkdir(folder, { recursive: true });
 
 for (const [size, viewport] of Object.entries(sizes)) {
 	for (const colorScheme of ['light', 'dark'] as const) {
-		for (const { name, open } of screens) {
+		for (const { name, open, needsGrid } of screens) {
+			if (needsGrid && viewport === phone) continue;
 			await onStage({ viewport, colorScheme, reducedMotion: 'reduce' }, async (stage) => {
 				const page = await stage.openShow();
 				await open(page);

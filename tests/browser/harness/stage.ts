@@ -14,6 +14,8 @@ export const builtApp = fileURLToPath(new URL('../../../dist/', import.meta.url)
 export const landscapeTablet = { width: 1180, height: 820 };
 /** The same tablet, upright. */
 export const uprightTablet = { width: 820, height: 1180 };
+/** A phone, upright. */
+export const phone = { width: 390, height: 844 };
 /** A small laptop. */
 export const laptop = { width: 1440, height: 900 };
 
@@ -95,6 +97,7 @@ export class Stage {
 			reducedMotion: this.options.reducedMotion ?? 'no-preference',
 			locale: this.options.locale ?? 'en-GB',
 		});
+		this.#context.setDefaultTimeout(20_000);
 		await this.#watch(this.#context);
 	}
 

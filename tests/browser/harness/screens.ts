@@ -1,0 +1,85 @@
+import type { Page } from 'playwright-core';
+
+/** A screen, and how a person gets there from an app that has just been opened for the first time. */
+export interface Screen {
+	readonly name: string;
+	/** Whether it needs the grid, which a phone has no room for. */
+	readonly needsGrid?: boolean;
+	readonly open: (page: Page) => Promise<void>;
+}
+
+const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
+
+async function loadExample(page: Page): Promise<void> {
+	await press(page, 'Load the example');
+	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+}
+
+async function goTo(page: Page, place: 'Prints' | 'Bench'): Promise<void> {
+	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place }).click();
+	await page.locator(`nav a[aria-current=page]:text-is("${place}")`).waitFor();
+}
+
+/** Every screen of the app, and every panel that opens over one. */
+export const screens: readonly Screen[] = [
+	{ name: 'start', open: async (page) => void (await page.getByRole('heading', { level: 1 }).waitFor()) },
+	{ name: 'paste', open: (page) => press(page, 'Paste rows') },
+	{ name: 'prints', open: loadExample },
+	{
+		name: 'editing',
+		needsGrid: true,
+		open: async (page) => {
+			await loadExample(page);
+			await page.keyboard.press('Control+Home');
+			await page.keyboard.press('F2');
+			await page.getByRole('grid').getByRole('textbox').waitFor();
+		},
+	},
+	{
+		name: 'findings',
+		open: async (page) => {
+			await loadExample(page);
+			await press(page, /to stop for|to look at/);
+		},
+	},
+	{
+		name: 'menu',
+		open: async (page) => {
+			await loadExample(page);
+			await press(page, 'This print…');
+			await page.getByRole('menu').waitFor();
+		},
+	},
+	{
+		name: 'keys',
+		needsGrid: true,
+		open: async (page) => {
+			await loadExample(page);
+			await page.keyboard.press('Control+Home');
+			await page.keyboard.press('?');
+			await page.getByRole('dialog').waitFor();
+		},
+	},
+	{
+		name: 'files',
+		open: async (page) => {
+			await loadExample(page);
+			await press(page, 'Files');
+		},
+	},
+	{
+		name: 'bench',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Bench');
+		},
+	},
+	{
+		name: 'settings',
+		open: async (page) => {
+			await loadExample(page);
+			await page.getByRole('link', { name: /Settings/ }).click();
+			await page.getByRole('heading', { name: 'Mount and borders' }).waitFor();
+		},
+	},
+];
