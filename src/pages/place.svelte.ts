@@ -7,6 +7,10 @@ const places: readonly Place[] = ['prints', 'settings', 'bench'];
 export class Places {
 	current: Place = $state(read());
 
+	go(place: Place): void {
+		location.hash = place;
+	}
+
 	/** Follows the address from now on. @returns stops following */
 	follow(): () => void {
 		const onhashchange = () => (this.current = read());

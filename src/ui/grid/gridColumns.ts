@@ -54,8 +54,8 @@ const plan: readonly Plan[] = [
 		group: 'Picture',
 		columns: [
 			['shape', 'shape', 60],
-			['picture width', 'width', 66],
-			['picture height', 'height', 66],
+			['picture width', 'width', 76],
+			['picture height', 'height', 76],
 		],
 	},
 	{

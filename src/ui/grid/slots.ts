@@ -1,5 +1,5 @@
-/** Height of a row, in pixels: a finger's width. */
-export const rowHeight = 44;
+/** Height of a row, in pixels: a finger's width, and the line under it. */
+export const rowHeight = 45;
 
 /** Rows of the head: the groups, and the columns under them. */
 export const headRows = 2;

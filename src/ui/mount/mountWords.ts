@@ -32,10 +32,25 @@ export function borderWords({ side, top, bottom }: SolvedRow, unit: Unit): strin
 /** What the mount covers of the picture, or leaves round it; empty where that is not known. */
 export function coverWords({ overlapSide, overlapTop, overlapBottom }: SolvedRow, unit: Unit): string {
 	if (overlapSide === undefined || overlapTop === undefined || overlapBottom === undefined) return '';
-	const verb = (value: Length) => (value < 0 ? 'leaves' : 'covers');
-	const figure = (value: Length) => formatWithUnit(length(Math.abs(value)), unit);
-	const isEven = overlapSide === overlapTop && overlapTop === overlapBottom;
-	if (isEven)
-		return `The mount ${verb(overlapSide)} ${figure(overlapSide)} ${overlapSide < 0 ? 'round the picture' : 'of the picture on each side'}.`;
-	return `The mount ${verb(overlapSide)} ${figure(overlapSide)} at the sides, ${verb(overlapTop)} ${figure(overlapTop)} at the top, ${verb(overlapBottom)} ${figure(overlapBottom)} at the bottom.`;
+	const places = [
+		{ where: 'at the sides', cover: overlapSide },
+		{ where: 'at the top', cover: overlapTop },
+		{ where: 'at the bottom', cover: overlapBottom },
+	];
+	if (places.every(({ cover }) => cover === overlapSide)) {
+		const where = overlapSide < 0 ? 'round the picture' : 'of the picture on each side';
+		return `The mount ${verb(overlapSide)} ${figure(overlapSide, unit)} ${where}.`;
+	}
+	const together =
+		overlapTop === overlapBottom ? [places[0]!, { where: 'at top and bottom', cover: overlapTop }] : places;
+	let said = '';
+	const parts = together.map(({ where, cover }) => {
+		const words = verb(cover) === said ? '' : `${verb(cover)} `;
+		said = verb(cover);
+		return `${words}${figure(cover, unit)} ${where}`;
+	});
+	return `The mount ${parts.slice(0, -1).join(', ')} and ${parts.at(-1)!}.`;
 }
+
+const verb = (cover: Length) => (cover < 0 ? 'leaves' : 'covers');
+const figure = (cover: Length, unit: Unit) => formatWithUnit(length(Math.abs(cover)), unit);

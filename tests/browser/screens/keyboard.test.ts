@@ -1,0 +1,176 @@
+import { expect, test } from 'vitest';
+import { onStage } from '../harness/stage.ts';
+import { at, cell, inHand, paste, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
+
+const three = [
+	['Low water', '300', '200'],
+	['Salt road', '310', '210'],
+	['Kiln door', '320', '220'],
+] as const;
+
+const titles = (page: Parameters<typeof seen>[0], count: number) =>
+	Promise.all(Array.from({ length: count }, (_, row) => seen(page, row, 'title')));
+
+test('arrows, Home, End and pages go where they should and stop at the edges; one cell can be tabbed to', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await startTyping(page);
+		await press(page, 'Home');
+		await paste(page, Array.from({ length: 60 }, (_, index) => `${index + 1}\tPrint ${index + 1}`).join('\n'));
+		await press(page, 'Control+Home');
+		expect(await inHand(page)).toBe(at(0, 'number'));
+		await press(page, 'ArrowLeft');
+		expect(await inHand(page)).toBe(at(0, 'number'));
+		await press(page, 'ArrowRight', 'ArrowDown');
+		expect(await inHand(page)).toBe(at(1, 'title'));
+		await press(page, 'ArrowUp', 'ArrowUp', 'ArrowUp');
+		expect(await inHand(page), 'up from the first row: the head').toBe(at(-1, 'title'));
+		await press(page, 'ArrowDown', 'End');
+		expect(await inHand(page)).toBe(at(0, 'note'));
+		await press(page, 'Control+End');
+		expect(await inHand(page)).toBe(at(59, 'note'));
+		await press(page, 'Control+Home', 'PageDown');
+		const [row] = (await inHand(page)).split(' ').map(Number);
+		expect(row).toBeGreaterThan(5);
+		await press(page, 'PageUp');
+		expect(await inHand(page)).toBe(at(0, 'number'));
+		expect(await page.locator('[role=grid] [tabindex="0"]').count()).toBe(1);
+		const grid = page.getByRole('grid');
+		expect([await grid.getAttribute('aria-rowcount'), await grid.getAttribute('aria-colcount')]).toEqual(['62', '26']);
+	}));
+
+test('every cell in hand is wholly in view, clear of the head and of the frozen columns', () =>
+	onStage({ viewport: { width: 820, height: 600 } }, async (stage) => {
+		const page = await stage.openApp();
+		await startTyping(page);
+		await paste(page, Array.from({ length: 40 }, (_, index) => `Print ${index + 1}`).join('\n'));
+		for (const key of ['Control+End', 'Home', 'Control+Home', 'End', 'PageDown', 'ArrowLeft', 'ArrowLeft', 'PageUp']) {
+			await press(page, key);
+			await page.waitForTimeout(50);
+			const isClear = await page.evaluate(() => {
+				const box = document.activeElement!.getBoundingClientRect();
+				const corners = [
+					[box.left + 3, box.top + 3],
+					[box.right - 3, box.bottom - 3],
+				] as const;
+				return corners.every(
+					([x, y]) => document.elementFromPoint(x, y)?.closest('[data-row]') === document.activeElement,
+				);
+			});
+			expect(isClear, key).toBe(true);
+		}
+	}));
+
+test('the cell in hand keeps the focus while the grid is scrolled away from it', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await startTyping(page);
+		await paste(page, Array.from({ length: 300 }, (_, index) => `Print ${index + 1}`).join('\n'));
+		await press(page, 'Control+Home', 'ArrowDown', 'ArrowRight');
+		const grid = page.getByRole('grid');
+		await grid.evaluate((element) => (element.scrollTop = 9000));
+		await cell(page, 210, 'title').waitFor();
+		expect(await inHand(page)).toBe(at(1, 'title'));
+		expect(await page.locator('[role=row]').count(), 'only the rows in view are in the page').toBeLessThan(60);
+		await press(page, 'ArrowDown');
+		expect(await inHand(page)).toBe(at(2, 'title'));
+		expect(await grid.evaluate((element) => element.scrollTop)).toBeLessThan(200);
+	}));
+
+test('Enter and Tab put in and go on; Enter under the last row adds one', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await startTyping(page);
+		await page.keyboard.type('Low water');
+		await press(page, 'Enter');
+		expect(await inHand(page)).toBe(at(1, 'title'));
+		await page.keyboard.type('Salt road');
+		await press(page, 'Shift+Enter');
+		expect(await inHand(page)).toBe(at(0, 'title'));
+		await press(page, 'Tab', 'Tab');
+		await page.keyboard.type('300');
+		await press(page, 'Tab');
+		await page.keyboard.type('200');
+		await press(page, 'Shift+Tab');
+		expect(await inHand(page)).toBe(at(0, 'picture width'));
+		expect(await seenIn(page, 0, 'title', 'picture width', 'picture height')).toEqual([
+			'Low water typed',
+			'300 typed',
+			'200 typed',
+		]);
+		await press(page, 'Escape', 'Tab');
+		expect(await page.evaluate(() => document.activeElement?.closest('[role=grid]'))).toBeNull();
+	}));
+
+test('rows are inserted, doubled, moved and deleted by keyboard, and each is one step of undo', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await withPrints(page, three);
+		await press(page, 'Control+Home', 'ArrowRight', 'Alt+ArrowDown');
+		expect(await titles(page, 3)).toEqual(['Salt road typed', 'Low water typed', 'Kiln door typed']);
+		expect(await inHand(page), 'the hand goes with the print').toBe(at(1, 'title'));
+		await press(page, 'Alt+ArrowUp');
+		expect((await titles(page, 3))[0]).toBe('Low water typed');
+
+		await press(page, 'Shift+F10');
+		await page.getByRole('menuitem', { name: 'Insert above' }).waitFor();
+		await press(page, 'ArrowDown', 'ArrowDown', 'Enter'); // Duplicate
+		await expect
+			.poll(() => titles(page, 4))
+			.toEqual(['Low water typed', 'Low water typed', 'Salt road typed', 'Kiln door typed']);
+		await press(page, 'Shift+F10', 'End', 'Enter'); // Delete
+		await expect.poll(() => titles(page, 3)).toEqual(['Low water typed', 'Salt road typed', 'Kiln door typed']);
+		await press(page, 'Control+z', 'Control+z', 'Control+z', 'Control+z');
+		await expect.poll(() => titles(page, 3)).toEqual(['Low water typed', 'Salt road typed', 'Kiln door typed']);
+		await press(page, 'Control+Shift+z');
+		expect((await titles(page, 3))[0]).toBe('Salt road typed');
+		await press(page, 'Control+y');
+		expect((await titles(page, 3))[0]).toBe('Low water typed');
+		await press(page, 'Shift+F10', 'Escape');
+		expect(await inHand(page), 'closed, the menu gives the hand back').toMatch(/ 1$/);
+	}));
+
+test('a selection is the rectangle that Shift extends; Delete clears it as one step, copy and paste carry it', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await withPrints(page, three);
+		await cell(page, 0, 'picture width').click();
+		await press(page, 'Shift+ArrowRight', 'Shift+ArrowDown');
+		const selected = await page
+			.locator('[aria-selected=true]')
+			.evaluateAll((cells) =>
+				cells.map((each) => `${(each as HTMLElement).dataset['row']} ${(each as HTMLElement).dataset['column']}`),
+			);
+		expect(selected.sort()).toEqual(
+			[at(0, 'picture width'), at(0, 'picture height'), at(1, 'picture width'), at(1, 'picture height')].sort(),
+		);
+		const copied = await page.evaluate(() => {
+			const clipboardData = new DataTransfer();
+			const event = new ClipboardEvent('copy', { clipboardData, bubbles: true, cancelable: true });
+			document.activeElement?.dispatchEvent(event);
+			return clipboardData.getData('text/plain');
+		});
+		expect(copied).toBe('300\t200\n310\t210\n');
+		await press(page, 'Delete');
+		expect((await seenIn(page, 1, 'picture width', 'picture height')).join()).not.toContain('typed');
+		expect(await seen(page, 2, 'picture width')).toBe('320 typed');
+		await press(page, 'Control+z');
+		expect(await seenIn(page, 1, 'picture width', 'picture height')).toEqual(['310 typed', '210 typed']);
+		await cell(page, 2, 'picture width').click();
+		await paste(page, copied);
+		expect(await seenIn(page, 2, 'picture width', 'picture height')).toEqual(['300 typed', '200 typed']);
+		expect(await seenIn(page, 3, 'picture width', 'picture height'), 'a row was added').toEqual([
+			'310 typed',
+			'210 typed',
+		]);
+	}));
+
+test('? lists the keys', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await startTyping(page);
+		await press(page, '?');
+		await page.getByRole('dialog', { name: 'Keys of the grid' }).waitFor();
+		await press(page, 'Escape');
+		expect(await inHand(page)).toBe(at(0, 'title'));
+	}));

@@ -1,0 +1,59 @@
+import type { Locator, Page } from 'playwright-core';
+import { columnIndexOf } from '../../../src/ui/grid/gridColumns.ts';
+
+/** Begins a show of one blank print. */
+export async function startTyping(page: Page): Promise<void> {
+	await page.getByRole('button', { name: 'Start typing' }).click();
+	await page.getByRole('grid').waitFor();
+}
+
+/** A cell of the grid, by its row from 0 (-1: the head) and the key of its column. */
+export const cell = (page: Page, row: number, key: string): Locator =>
+	page.locator(`[data-row="${row}"][data-column="${columnIndexOf(key)}"]`);
+
+/** What one sees in a cell, and where that comes from. */
+export async function seen(page: Page, row: number, key: string): Promise<string> {
+	const [text, state] = await cell(page, row, key).evaluate((element) => {
+		const shown = element.querySelector('.typed, .worked-out, .inherited, .blank');
+		return [shown?.textContent ?? '', shown?.className.split(' ').find((name) => !name.startsWith('svelte-')) ?? ''];
+	});
+	return state === 'blank' ? '' : `${text} ${state}`;
+}
+
+/** What one sees in several cells of a row. */
+export const seenIn = (page: Page, row: number, ...keys: string[]): Promise<string[]> =>
+	Promise.all(keys.map((key) => seen(page, row, key)));
+
+/** The cell that has the focus, as `row key`; empty where none has. */
+export const inHand = (page: Page): Promise<string> =>
+	page.evaluate(() => {
+		const element = document.activeElement?.closest<HTMLElement>('[data-row]');
+		return element ? `${element.dataset['row']} ${element.dataset['column']}` : '';
+	});
+
+/** A row and a column as `inHand` says them. */
+export const at = (row: number, key: string): string => `${row} ${columnIndexOf(key)}`;
+
+/** Pastes a text as a person does who has copied it elsewhere. */
+export const paste = (page: Page, text: string): Promise<void> =>
+	page.evaluate((pasted) => {
+		const clipboardData = new DataTransfer();
+		clipboardData.setData('text/plain', pasted);
+		const event = new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true });
+		document.activeElement?.dispatchEvent(event);
+	}, text);
+
+/** Begins a show with prints whose titles and picture sizes are these. */
+export async function withPrints(
+	page: Page,
+	prints: readonly (readonly [title: string, width: string, height: string])[],
+) {
+	await startTyping(page);
+	await paste(page, prints.map(([title, width, height]) => [title, '', width, height].join('\t')).join('\n'));
+	await cell(page, prints.length - 1, 'title').waitFor();
+}
+
+/** Presses keys one after the other. */
+export async function press(page: Page, ...keys: readonly string[]): Promise<void> {
+	for (const key of keys) await page.keyboard.press(key);
+}

@@ -1,0 +1,69 @@
+import { expect, test } from 'vitest';
+import { onStage } from '../harness/stage.ts';
+import { press, seen, seenIn, withPrints } from './prints.ts';
+
+test('a changed setting works every row out anew, is kept, and can be undone', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await withPrints(page, [['Low water', '456', '306']]);
+		await page.getByRole('link', { name: 'Settings' }).click();
+		await page.getByRole('textbox', { name: 'Mount size' }).fill('600 x 450');
+		await page.getByRole('textbox', { name: 'Border', exact: true }).fill('7 cm');
+		await page.getByRole('textbox', { name: 'Bottom weight' }).fill('12 %');
+		await press(page, 'Tab');
+		await page.getByRole('link', { name: 'Prints' }).click();
+		const borders = () => seenIn(page, 0, 'side', 'top', 'bottom', 'mount');
+		const worked = ['75 worked-out', '71 worked-out', '79 worked-out', '600 × 450 inherited'];
+		expect(await borders()).toEqual(worked);
+		await page.getByText('Saved on this device').waitFor();
+		await page.reload();
+		await expect.poll(borders).toEqual(worked);
+	}));
+
+test('undo takes a setting back', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await withPrints(page, [['Low water', '300', '200']]);
+		const before = await seen(page, 0, 'side');
+		await page.getByRole('link', { name: 'Settings' }).click();
+		await page.getByRole('textbox', { name: 'Mount size' }).fill('600 x 450');
+		await press(page, 'Tab');
+		await page.getByRole('link', { name: 'Prints' }).click();
+		expect(await seen(page, 0, 'side')).not.toBe(before);
+		await page.getByRole('button', { name: /^Undo: change mount size/ }).click();
+		await expect.poll(() => seen(page, 0, 'side')).toBe(before);
+	}));
+
+test('what cannot be read as a setting is told beside its field, and the default holds', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await withPrints(page, [['Low water', '300', '200']]);
+		await page.getByRole('link', { name: 'Settings' }).click();
+		const border = page.getByRole('textbox', { name: 'Border', exact: true });
+		await border.fill('wide');
+		await press(page, 'Tab');
+		await page.getByRole('alert').waitFor();
+		expect(await page.getByRole('alert').innerText()).toContain('wide');
+		expect([await border.getAttribute('aria-invalid'), await border.inputValue()]).toEqual(['true', 'wide']);
+		await border.fill('');
+		await press(page, 'Tab');
+		expect(await page.getByRole('alert').count()).toBe(0);
+		expect(await border.getAttribute('placeholder')).toBe('65 mm');
+	}));
+
+test('a size given a name can be typed by it; another unit changes no size', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await withPrints(page, [['Low water', '300', '200']]);
+		await page.getByRole('link', { name: 'Settings' }).click();
+		await page.getByRole('textbox', { name: 'Name, new size' }).fill('Oak');
+		await page.getByRole('textbox', { name: 'Width, new size' }).fill('60 x 45 cm');
+		await press(page, 'Tab');
+		await page.getByRole('button', { name: 'Add size' }).click();
+		await page.getByRole('combobox', { name: 'Mount size' }).fill('oak');
+		await press(page, 'Tab');
+		await page.getByRole('radio', { name: 'inches' }).check({ force: true });
+		await page.getByRole('link', { name: 'Prints' }).click();
+		expect(await seenIn(page, 0, 'mount', 'picture width')).toEqual(['Oak inherited', '11.811 typed']);
+		await page.getByRole('columnheader', { name: 'Picture width, in' }).waitFor();
+	}));

@@ -1,0 +1,115 @@
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { onStage } from '../harness/stage.ts';
+import { cell, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
+
+/** Chooses a file with this text where the app asks for one. */
+async function chooseFile(page: Page, button: string, name: string, text: string): Promise<void> {
+	const asked = page.waitForEvent('filechooser');
+	await page.getByRole('button', { name: button }).click();
+	const chooser = await asked;
+	await chooser.setFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+}
+
+test('one tap loads an example of thirty prints; undo gives the empty show back', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('32');
+		await page.getByRole('button', { name: 'Close' }).click();
+		await page.getByRole('button', { name: /^Undo/ }).click();
+		await page.getByRole('button', { name: 'Start typing' }).waitFor();
+	}));
+
+test('a file is imported, and what it says is counted in words', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await chooseFile(
+			page,
+			'Import a file',
+			'rows.csv',
+			'title;picture width (cm);picture height (cm)\nLow water;45,6;30,6\n',
+		);
+		await page.getByText('1 row read').waitFor();
+		expect(await seenIn(page, 0, 'title', 'picture width', 'picture height')).toEqual([
+			'Low water typed',
+			'456 typed',
+			'306 typed',
+		]);
+	}));
+
+test('what cannot be read is told in a sentence that says why, and nothing is lost', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await withPrints(page, [['Low water', '300', '200']]);
+		await page.getByRole('button', { name: 'Files' }).click();
+		for (const { name, text, says } of [
+			{ name: 'nothing.csv', text: '', says: /empty/ },
+			{ name: 'picture.csv', text: '\u0000\u0001PNG\u0000\u0000', says: /could not be read/ },
+			{ name: 'twice.csv', text: 'title,title\na,b\n', says: /title/ },
+			{ name: 'newer.json', text: '{"format":"evenhang-show","version":99}', says: /version/ },
+		]) {
+			await chooseFile(page, 'Import rows', name, text);
+			const report = page.getByRole('alert').filter({ hasText: name });
+			await report.waitFor();
+			expect(await report.innerText()).toMatch(says);
+		}
+		expect(await seen(page, 0, 'picture width')).toBe('300 typed');
+	}));
+
+test('rows are pasted into a text area; a text without column names stays there to be mended', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await page.getByRole('button', { name: 'Paste rows' }).click();
+		const area = page.getByRole('textbox', { name: /Rows/ });
+		await area.fill('Low water,456,306');
+		await page.getByRole('button', { name: 'Take these rows' }).click();
+		await page.getByRole('alert').waitFor();
+		expect(await area.inputValue()).toBe('Low water,456,306');
+		await area.fill('title\tpicture width\tpicture height\nLow water\t456\t306\nSalt road\tA4\t\n');
+		await page.getByRole('button', { name: 'Take these rows' }).click();
+		await page.getByText('2 rows read').waitFor();
+		expect(await seenIn(page, 0, 'title', 'picture width')).toEqual(['Low water typed', '456 typed']);
+	}));
+
+test('start typing gives a row with its first cell in hand', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await startTyping(page);
+		await page.keyboard.type('Low water');
+		await press(page, 'Enter');
+		expect(await seen(page, 0, 'title')).toBe('Low water typed');
+	}));
+
+test('rows exported and a show saved come back the same', () =>
+	onStage({}, async (stage) => {
+		const folder = await mkdtemp(join(tmpdir(), 'evenhang-files-'));
+		const page = await stage.openApp();
+		await withPrints(page, [['Low water', '16 1/2', '11']]);
+		await page.getByRole('button', { name: 'Files' }).click();
+		const saved: Record<string, string> = {};
+		for (const button of ['Export rows', 'Save the show']) {
+			const given = page.waitForEvent('download');
+			await page.getByRole('button', { name: button }).click();
+			const path = join(folder, button);
+			await (await given).saveAs(path);
+			saved[button] = await readFile(path, 'utf8');
+		}
+		await writeFile(join(folder, 'done'), '');
+		await rm(folder, { recursive: true });
+		expect(saved['Export rows']).toContain('Low water');
+		await press(page, 'Escape');
+		await cell(page, 0, 'title').click();
+		await press(page, 'Delete');
+		await page.getByRole('button', { name: 'Files' }).click();
+		await chooseFile(page, 'Open a show', 'show.json', saved['Save the show']!);
+		await page.getByText('opened').waitFor();
+		expect(await seenIn(page, 0, 'title', 'picture width', 'picture height')).toEqual([
+			'Low water typed',
+			'419.1 typed',
+			'279.4 typed',
+		]);
+	}));

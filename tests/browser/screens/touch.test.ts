@@ -1,0 +1,112 @@
+import { expect, test } from 'vitest';
+import { axeProblems } from '../harness/axe.ts';
+import { landscapeTablet, onStage, uprightTablet } from '../harness/stage.ts';
+import { at, cell, inHand, paste, press, seen, startTyping } from './prints.ts';
+
+test('a tap takes a cell, a second tap opens it, a tap elsewhere keeps what was typed', () =>
+	onStage({ hasTouch: true }, async (stage) => {
+		const page = await stage.openApp();
+		await page.getByRole('button', { name: 'Start typing' }).tap();
+		await cell(page, 0, 'picture width').tap();
+		expect(await inHand(page)).toBe(at(0, 'picture width'));
+		const editor = page.getByRole('textbox', { name: 'Picture width, row 1' });
+		expect(await editor.count()).toBe(0);
+		await cell(page, 0, 'picture width').tap();
+		expect(await editor.evaluate((input) => document.activeElement === input)).toBe(true);
+		expect(await editor.getAttribute('inputmode')).toBe('decimal');
+		expect(await editor.evaluate((input) => parseFloat(getComputedStyle(input).fontSize))).toBeGreaterThanOrEqual(16);
+		await page.keyboard.type('300');
+		await cell(page, 0, 'picture height').tap();
+		expect(await seen(page, 0, 'picture width')).toBe('300 typed');
+		expect(await inHand(page)).toBe(at(0, 'picture height'));
+		await page.getByRole('button', { name: 'Add print' }).tap();
+		expect(await inHand(page)).toBe(at(1, 'picture height'));
+		await page.getByRole('button', { name: 'This print…' }).tap();
+		await page.getByRole('menuitem', { name: 'Move up' }).tap();
+		await expect.poll(() => seen(page, 1, 'picture width')).toBe('300 typed');
+	}));
+
+test('a long press opens the row menu', () =>
+	onStage({ hasTouch: true }, async (stage) => {
+		const page = await stage.openApp();
+		await startTyping(page);
+		const box = (await cell(page, 0, 'title').boundingBox())!;
+		const debug = await stage.context.newCDPSession(page);
+		const touchPoints = [{ x: box.x + 20, y: box.y + 20 }];
+		await debug.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints });
+		await page.getByRole('menuitem', { name: 'Duplicate' }).waitFor();
+		await debug.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+		expect(await page.getByRole('menu').count(), 'lifting the finger leaves it open').toBe(1);
+	}));
+
+test('a phone shows one print at a time, with the same cells', () =>
+	onStage({ viewport: { width: 390, height: 844 }, hasTouch: true }, async (stage) => {
+		const page = await stage.openApp();
+		await page.getByRole('button', { name: 'Start typing' }).tap();
+		await page.getByRole('textbox', { name: /^Picture width/ }).fill('456 x 306');
+		await press(page, 'Tab');
+		expect(await page.getByRole('textbox', { name: /^Picture height/ }).inputValue()).toBe('306');
+		expect(await page.getByRole('textbox', { name: /^Window width/ }).getAttribute('placeholder')).toBe('450');
+		await page.getByRole('button', { name: 'Add print' }).tap();
+		await page.getByText('Print 2 of 2').waitFor();
+		await page.getByRole('button', { name: 'Former' }).tap();
+		expect(await page.getByRole('textbox', { name: /^Picture width/ }).inputValue()).toBe('456');
+		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+		expect(await axeProblems(page)).toEqual([]);
+	}));
+
+const screens = ['empty', 'prints', 'error', 'menu', 'list', 'files', 'keys', 'settings', 'bench'] as const;
+
+test.each([
+	{ name: 'landscape, light', viewport: landscapeTablet, colorScheme: 'light' as const },
+	{ name: 'upright, dark', viewport: uprightTablet, colorScheme: 'dark' as const },
+])('$name: axe finds nothing on any screen, and what can be tapped is 44 px', ({ viewport, colorScheme }) =>
+	onStage({ viewport, colorScheme, reducedMotion: 'reduce' }, async (stage) => {
+		const page = await stage.openApp();
+		const wrong: string[] = [];
+		const look = async (screen: (typeof screens)[number]) => {
+			wrong.push(...(await axeProblems(page)).map((problem) => `${screen}: ${problem}`));
+			const small = await page.evaluate(() =>
+				[...document.querySelectorAll<HTMLElement>('button, a, input:not([type=radio]), [role=menuitem], [data-row]')]
+					.filter((each) => each.closest('[role=grid] .head') === null)
+					.map((each) => ({ each, box: each.getBoundingClientRect() }))
+					.filter(({ box }) => box.width > 0 && (box.height < 43.5 || box.width < 43.5))
+					.map(({ each, box }) => `${each.outerHTML.slice(0, 90)} is ${box.width} x ${box.height}`),
+			);
+			wrong.push(...small.slice(0, 8).map((problem) => `${screen}: ${problem}`));
+		};
+		await look('empty');
+		await startTyping(page);
+		await press(page, 'Home');
+		await paste(
+			page,
+			'1\tLow water\t\t456\t306\n2\tSalt road\t3:2\n3\tKiln door\t\tabc\t306\n4\tTar\t\t640\t480\n5\tFog',
+		);
+		await cell(page, 4, 'title').waitFor();
+		await look('prints');
+		await cell(page, 0, 'picture width').click();
+		await page.keyboard.type('4x');
+		await press(page, 'Enter');
+		await page.getByRole('button', { name: 'Keep as typed' }).waitFor();
+		await look('error');
+		await press(page, 'Escape', 'Shift+F10');
+		await look('menu');
+		await press(page, 'Escape');
+		await page.getByRole('button', { name: /to stop for/ }).click();
+		await look('list');
+		await page.getByRole('button', { name: 'Files' }).click();
+		await look('files');
+		await page.getByRole('button', { name: 'Files' }).click();
+		await cell(page, 0, 'title').click();
+		await press(page, '?');
+		await look('keys');
+		await press(page, 'Escape');
+		await page.getByRole('link', { name: 'Settings' }).click();
+		await page.getByRole('heading', { name: 'Settings of the show' }).waitFor();
+		await look('settings');
+		await page.getByRole('link', { name: 'Bench' }).click();
+		await page.getByRole('heading', { name: 'Before you cut' }).waitFor();
+		await look('bench');
+		expect(wrong).toEqual([]);
+	}),
+);
