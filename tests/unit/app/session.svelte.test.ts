@@ -183,6 +183,7 @@ test('what a form holds as state is stored as plain data', async () => {
 		border: '70',
 		sizes: [{ name: 'small', width: '300', height: '240' }],
 		cells: { title: 'Pier' },
+		extra: { lab: '7' },
 	});
 	session.changeSettings({ border: form.border, sizes: form.sizes });
 	session.addRows([form], 0, 'Add row');
@@ -302,6 +303,19 @@ test('two tabs take in each other’s edits, and undo takes back only its own', 
 	expect(await stored()).toEqual(one.show);
 });
 
+test('redo gives back what undo took away, also where another tab had typed over it', async () => {
+	const [one, other] = [await open('one'), await open('other')];
+	const [id] = one.addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
+	one.typeCells([{ id: id!, cells: { title: 'Quay' } }], 'Type title');
+	await expect.poll(() => other.show.rows[0]?.typed.title).toBe('Quay');
+	other.typeCells([{ id: id!, cells: { title: 'Mole' } }], 'Type title');
+	await expect.poll(() => one.show.rows[0]?.typed.title).toBe('Mole');
+	one.undo();
+	expect(one.show.rows[0]?.typed.title).toBe('Pier');
+	one.redo();
+	expect(one.show.rows[0]?.typed.title).toBe('Mole');
+});
+
 test('taking in an edit of another tab works out anew only what it changed', async () => {
 	const [one, other] = [await open('one'), await open('other')];
 	const ids = one.addRows([{ cells: { title: 'a' } }, { cells: { title: 'b' } }], 0, 'Add rows');
@@ -371,7 +385,8 @@ test('a tab that a newer version of the app has superseded says so at once', asy
 	await expect(openSession({ databaseName })).rejects.toThrow('newer version');
 });
 
-test('a page that comes to the front takes in what it was not told of, and tries again what it could not write', async () => {
+/** A tab that is put to sleep and woken, and an edit of another that it was not told of. */
+async function sleepThroughAnEdit() {
 	const page = Object.assign(new EventTarget(), { visibilityState: 'visible' });
 	vi.stubGlobal('document', page);
 	onTestFinished(() => void vi.unstubAllGlobals());
@@ -379,12 +394,28 @@ test('a page that comes to the front takes in what it was not told of, and tries
 	const store = openShowStore(databaseName);
 	onTestFinished(() => store.close());
 	const edit: Edit = { label: 'elsewhere', rows: [{ after: { id: 'x', order: 1, typed: { title: 'Pier' } } }] };
-	await store.apply(session.show.id, edit); // and nobody announces it
+	await store.apply(session.show.id, edit);
+	return { session, wake: () => page.dispatchEvent(new Event('visibilitychange')) };
+}
+
+test('a page that comes to the front takes in what it was not told of', async () => {
+	const { session, wake } = await sleepThroughAnEdit();
+	expect(session.show.rows).toEqual([]);
+	wake();
+	await expect.poll(() => session.show.rows.length).toBe(1);
+	const { show } = session;
+	wake(); // and where there is no news, nothing is worked out anew
+	await new Promise((resolve) => setTimeout(resolve, 20));
+	expect(session.show).toBe(show);
+});
+
+test('a page that comes to the front tries again what it could not write', async () => {
+	const { session, wake } = await sleepThroughAnEdit();
 	const refused = refuse('UnknownError');
 	session.rename('Autumn');
 	await expect(session.whenSaved()).rejects.toThrow();
 	refused.mockRestore();
-	page.dispatchEvent(new Event('visibilitychange'));
+	wake();
 	await session.whenSaved();
 	await expect.poll(() => session.show.rows.length).toBe(1);
 	expect(session.show.name).toBe('Autumn');
