@@ -1,6 +1,6 @@
 import type { ColumnName } from '../show/columns.ts';
-import { axes, type Finder } from './found.ts';
-import { clear, columnOf } from './candidates.ts';
+import { axes, type Candidate, type Finder, type RowContext } from './found.ts';
+import { clear, clearEach, columnOf } from './candidates.ts';
 import { sizeText } from './sizeText.ts';
 
 /**
@@ -25,7 +25,10 @@ export const needsSize: Finder = (context) => {
 				level: 'stop',
 				cells: open.flatMap(({ mount, window, picture }) => (isAlone ? [picture] : [mount, window, picture])),
 				message: `The ${open.length > 1 ? 'size' : open[0]!.axis} cannot be worked out yet: type ${missing}, ${otherwise}.`,
-				candidates: () => (cells.mount.kind === 'fit' ? [clear('mount')] : []),
+				candidates: () =>
+					cells.mount.kind === 'fit'
+						? [clear('mount')]
+						: [nameTheShows(context), ...clearEach(context, ['side', 'top', 'bottom', 'shape'])],
 			},
 		];
 	}
@@ -45,5 +48,14 @@ export const needsSize: Finder = (context) => {
 		},
 	];
 };
+
+/** The show's mount by its sides, as it lies: then it counts as typed, and a shape gives way to it. */
+function nameTheShows(context: RowContext): Candidate {
+	const { width, height } = context.settings.mountSize;
+	return {
+		label: () => `Use the show’s mount, ${sizeText(context, width, height)}`,
+		change: { mount: `${context.text(width)} x ${context.text(height)}` },
+	};
+}
 
 const listOf = (columns: readonly ColumnName[]) => columns.join(' and ');

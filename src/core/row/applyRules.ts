@@ -49,15 +49,20 @@ export function applyRules(cells: Cells, cover: Cover, settings: Settings): Rule
 	let mountSource: MountSource = 'none of them';
 	if (named) {
 		mountSource = 'named';
-		const tries = waysRound(named, liesWide(typed, values, ratio)).map((way) => start(typedValues(cells), way));
-		const before = values;
-		const first = tries.find(
-			(way) =>
-				way.agrees.width &&
-				way.agrees.height &&
-				hasRoom(before, withWeight(way.values, way.relations, cells, settings).values, settings),
+		const before = { typed, agrees, values };
+		const ways = waysRound(named, liesWide(typed, values, ratio));
+		const tries = ways.map((way) => start(typedValues(cells), way));
+		// An axis that is in conflict without the name may stay so, but its typed mount side must be that of the name.
+		const agreeing = tries.filter(
+			(tried, i) =>
+				isMountTyped(before.typed, ways[i]!) &&
+				(tried.agrees.width || !before.agrees.width) &&
+				(tried.agrees.height || !before.agrees.height),
 		);
-		({ typed, agrees, relations, values, isShapeKept } = first ?? tries[0]!);
+		const first = agreeing.find((tried) =>
+			hasRoom(before.values, withWeight(tried.values, tried.relations, cells, settings).values, settings),
+		);
+		({ typed, agrees, relations, values, isShapeKept } = first ?? agreeing[0] ?? tries[0]!);
 	} else if (cells.mount.kind === 'show') {
 		for (const way of waysRound(settings.mountSize, liesWide(typed, values, ratio))) {
 			const tried = withMount(values, typed, agrees, way, relations);
@@ -137,7 +142,7 @@ function onlyAxes(typed: Values, axes: Axes): Values {
 /** Whether the picture lies wide (true), tall (false), or neither is known: by its sizes, else the window's, else the shape. */
 function liesWide(typed: Values, values: Values, ratio: number | undefined): boolean | undefined {
 	const known = (key: SizeKey) => (isKnown(values[key]) ? values[key] : typed[key]);
-	const by = (width: number, height: number) => (isSame(width, height) ? undefined : width > height);
+	const by = (width: number, height: number) => (Math.abs(width - height) < leastSize ? undefined : width > height);
 	const [pictureWidth, pictureHeight] = [known('pictureWidth'), known('pictureHeight')];
 	if (isKnown(pictureWidth) && isKnown(pictureHeight)) return by(pictureWidth, pictureHeight);
 	const [windowWidth, windowHeight] = [known('windowWidth'), known('windowHeight')];
@@ -150,6 +155,10 @@ function waysRound(size: Size, wide: boolean | undefined): readonly Size[] {
 	const turned: Size = { width: size.height, height: size.width };
 	return wide === undefined || wide === size.width >= size.height ? [size, turned] : [turned, size];
 }
+
+/** Whether the typed sides of the mount, if any, are those of a size as it lies. */
+const isMountTyped = ({ mountWidth, mountHeight }: Values, way: Size) =>
+	(!isKnown(mountWidth) || isSame(mountWidth, way.width)) && (!isKnown(mountHeight) || isSame(mountHeight, way.height));
 
 /** Both sides of the show's mount, or undefined: on an axis in conflict a typed side must still be the show's. */
 function withMount(values: Values, typed: Values, agrees: Axes, way: Size, relations: Relations): Values | undefined {
@@ -170,9 +179,11 @@ function hasRoom(before: Values, after: Values, { ruler }: Settings): boolean {
 	const sizes = (['windowWidth', 'windowHeight', 'pictureWidth', 'pictureHeight'] as const).every(
 		(key) => !isNew(key) || after[key] > leastSize,
 	);
-	const width = !isNew('mountWidth', 'windowWidth') || after.mountWidth - after.windowWidth >= 2 * ruler - sameWithin;
-	const height =
-		!isNew('mountHeight', 'windowHeight') || after.mountHeight - after.windowHeight >= 2 * ruler - sameWithin;
+	// What a typed side settles already is not for the mount to answer for.
+	const isSettled = isKnown(before.side) || !isNew('mountWidth', 'windowWidth');
+	const width = isSettled || after.mountWidth - after.windowWidth >= 2 * ruler - sameWithin;
+	const areSettled = (isKnown(before.top) && isKnown(before.bottom)) || !isNew('mountHeight', 'windowHeight');
+	const height = areSettled || after.mountHeight - after.windowHeight >= 2 * ruler - sameWithin;
 	return borders && sizes && width && height;
 }
 
@@ -191,13 +202,13 @@ function withWeight(values: Values, relations: Relations, cells: Cells, settings
 
 /**
  * The weight that centres the window optically: the top is (H − h)(W + w) / 4W. Where only the border is missing to know
- * both widths, with the side that the row starts from; else none.
+ * both widths, with the side that the row starts from; else none, as where the window is no smaller than the mount.
  * Source: US Army SS0509, fig. 2-14, "method of optical centering".
  */
 function opticalCentre(values: Values, relations: Relations, border: number): Weight {
 	const known = isKnown(values.mountWidth) && isKnown(values.windowWidth);
 	const at = known || !relations.axes.width ? values : (settleWith(values, { side: border }, relations) ?? values);
-	if (!isKnown(at.mountWidth) || !isKnown(at.windowWidth)) return evenWeight;
+	if (!(at.windowWidth > 0 && at.windowWidth < at.mountWidth)) return evenWeight;
 	return { times: (4 * at.mountWidth) / (at.mountWidth + at.windowWidth) - 1, more: 0 };
 }
 

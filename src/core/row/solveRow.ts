@@ -4,7 +4,7 @@ import { applyRules, type RuledRow } from './applyRules.ts';
 import type { Cells, SizeKey } from './cells.ts';
 import { type Cover, coverOf, innerWindowIsSmaller } from './cover.ts';
 import { isKnown, unknownValues } from './equations.ts';
-import { onRuler } from '../length/ruler.ts';
+import { downToRuler, onRuler } from '../length/ruler.ts';
 import { type CutHeight, type CutWidth, heightOnRuler, widthOnRuler } from './cutSizes.ts';
 import { pictureSides } from './pictureSides.ts';
 import type { AxisOutcome, Solution } from './solution.ts';
@@ -71,7 +71,7 @@ function solveByRules(cells: Cells, settings: Settings): Solution {
 		pictureHeight: height === 'fits' ? sides.height : cells.pictureHeight,
 	};
 	return {
-		solved: { ...withPicture, ...overlapsOf(withPicture, cells, cover) },
+		solved: { ...withPicture, ...overlapsOf(withPicture, cells, cover, { width, height }) },
 		width,
 		height,
 		mountSource: ruled.mountSource,
@@ -150,14 +150,18 @@ function resultsOf(
 	const typed = (key: SizeKey) => (isKnown(ruled.typed[key]) ? length(ruled.typed[key]) : undefined);
 	const border = (key: 'side' | 'top' | 'bottom', outcome: AxisOutcome) =>
 		cells[key] ?? (outcome === 'open' && isKnown(ruled.values[key]) ? onRuler(ruled.values[key], ruler) : undefined);
+	const bottom = border('bottom', outcomes.height);
+	let top = border('top', outcomes.height);
+	const isRoundedOver = top !== undefined && bottom !== undefined && top > bottom && cells.top === undefined;
+	if (isRoundedOver && ruled.values.top <= ruled.values.bottom) top = downToRuler(ruled.values.top, ruler);
 	return {
 		mountWidth: fitting.width?.mount ?? typed('mountWidth'),
 		mountHeight: fitting.height?.mount ?? typed('mountHeight'),
 		windowWidth: fitting.width?.window ?? cells.windowWidth,
 		windowHeight: fitting.height?.window ?? cells.windowHeight,
 		side: fitting.width?.side ?? border('side', outcomes.width),
-		top: fitting.height?.top ?? border('top', outcomes.height),
-		bottom: fitting.height?.bottom ?? border('bottom', outcomes.height),
+		top: fitting.height?.top ?? top,
+		bottom: fitting.height?.bottom ?? bottom,
 	};
 }
 
@@ -167,13 +171,19 @@ type Overlaps = Pick<SolvedRow, 'overlapSide' | 'overlapTop' | 'overlapBottom'>;
  * What the mount covers on each side of its innermost window: the picture is centred in it, the signing space below it;
  * with a signing space and no reveal its top edge is covered by exactly the overlap. Half a unit is rounded down.
  */
-function overlapsOf(results: Omit<SolvedRow, keyof Overlaps>, cells: Cells, cover: Cover): Overlaps {
+function overlapsOf(
+	results: Omit<SolvedRow, keyof Overlaps>,
+	cells: Cells,
+	cover: Cover,
+	outcomes: { width: AxisOutcome; height: AxisOutcome },
+): Overlaps {
 	const { windowWidth, windowHeight, pictureWidth, pictureHeight } = results;
 	const smaller = innerWindowIsSmaller(cells);
 	const none = { overlapSide: undefined, overlapTop: undefined, overlapBottom: undefined };
-	const isKnownWidth = windowWidth !== undefined && pictureWidth !== undefined;
+	const isKnownWidth = outcomes.width === 'fits' && windowWidth !== undefined && pictureWidth !== undefined;
 	const sideways = isKnownWidth ? length(Math.floor((pictureWidth - (windowWidth - smaller)) / 2)) : undefined;
-	if (windowHeight === undefined || pictureHeight === undefined) return { ...none, overlapSide: sideways };
+	if (outcomes.height !== 'fits' || windowHeight === undefined || pictureHeight === undefined)
+		return { ...none, overlapSide: sideways };
 	const more = minus(pictureHeight, minus(windowHeight, smaller));
 	const { signingSpace, reveal, overlap } = cover;
 	if (cover.height.isStated || signingSpace === 0 || reveal !== undefined) {

@@ -20,6 +20,14 @@ const inch: TypedSettings = { unit: 'in', mountSize: '20 x 16 in', border: '2 1/
 
 const cases: readonly Case[] = [
 	{
+		code: 'needs-size',
+		level: 'stop',
+		told: 'shape 3:2, side 70, top 70, bottom 80',
+		says: 'cannot be worked out yet',
+		mend: 'Use the show’s mount, 600 × 450 mm',
+		not: 'shape 3:2, side 72, top 70',
+	},
+	{
 		code: 'not-read',
 		level: 'stop',
 		told: 'picture abc x 306',

@@ -1,10 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { isSame, type Length, length, sameWithin } from '../../../../src/core/length/length.ts';
+import { isSame, type Length, length, sameWithin, toMm } from '../../../../src/core/length/length.ts';
 import { type Cells, type SizeKey, sizeKeys } from '../../../../src/core/row/cells.ts';
 import { solveRow } from '../../../../src/core/row/solveRow.ts';
+import { readCells } from '../../../../src/core/row/readCells.ts';
 import type { Solution } from '../../../../src/core/row/solution.ts';
 import type { Settings } from '../../../../src/core/show/settings.ts';
+import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { rowOf, wideShow } from '../findings/rowOf.ts';
 import { randomCells, randomSettings } from './randomRows.ts';
 
 /** Rows tried for each property: 10,000, more in `npm run soak`. */
@@ -114,3 +117,56 @@ test('left and right are one border, and what is covered adds up', () =>
 		if (overlapSide !== undefined) expect(isSame(pictureWidth! - (windowWidth! - inner), 2 * overlapSide)).toBe(true);
 		if (overlapTop !== undefined) expect(pictureHeight! - (windowHeight! - inner)).toBe(overlapTop + overlapBottom!);
 	}));
+
+const example = readSettings(wideShow).settings;
+const shownBy = (line: string) => {
+	const solution = solveRow(readCells(rowOf(line), example).cells, example);
+	const figures = (Object.entries(solution.solved) as [string, Length | undefined][]).map(
+		([key, value]): [string, number | undefined] => [key, value && toMm(value)],
+	);
+	return { ...Object.fromEntries(figures), width: solution.width, height: solution.height } as Record<string, unknown>;
+};
+
+// Each was found by comparing with a second program for the same rules, in exact fractions.
+test.each([
+	[
+		'a named size lies as a typed side says, where the other axis is in conflict',
+		'mount 400 x 500, mount height 400, picture height 373, top 101, bottom 67',
+		{ mountWidth: 500, windowWidth: 298, height: 'conflict' },
+	],
+	[
+		'a named size lies as a typed side in conflict says',
+		'mount 500 x 400, mount width 400, window width 250, side 70, picture 300 x 200',
+		{ mountHeight: 500, top: 144, bottom: 162, width: 'conflict' },
+	],
+	[
+		'a named size is turned where only the other way has room',
+		'mount 400 x 500, picture 480 x 470, window width 460, overlap 3',
+		{ mountHeight: 500, top: 17, bottom: 19, width: 'conflict', height: 'fits' },
+	],
+	[
+		'a named size without room keeps to the typed side',
+		'mount 600 x 450, mount width 600, picture 183 x 519',
+		{ mountWidth: 600, side: 212, mountHeight: 450, height: 'does not fit' },
+	],
+	[
+		'the optical centre of a window that does not fit is none',
+		'mount width 60, mount height 450, bottom weight optical centre',
+		{ width: 'does not fit', top: 70, bottom: 70 },
+	],
+	[
+		'an axis in conflict tells no overlap',
+		'picture width 300, window width 290, overlap 3',
+		{ overlapSide: undefined, width: 'conflict' },
+	],
+	[
+		'a typed side under one graduation does not turn the show’s mount away',
+		'side 0.5',
+		{ mountWidth: 600, windowWidth: 599 },
+	],
+	[
+		'a blank top is not rounded over a typed bottom, with the mount open too',
+		'bottom 60.3, mount fit, bottom weight 0',
+		{ top: 60, bottom: 60.3, height: 'open' },
+	],
+])('%s', (_, line, expected) => expect(shownBy(line)).toMatchObject(expected));
