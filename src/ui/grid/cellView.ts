@@ -5,6 +5,7 @@ import type { Cells } from '../../core/row/cells.ts';
 import { readCells } from '../../core/row/readCells.ts';
 import type { RowResult } from '../../core/row/rowResult.ts';
 import type { SolvedRow } from '../../core/row/solvedRow.ts';
+import { asTyped } from '../../core/show/asTyped.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { Row } from '../../core/show/row.ts';
 import type { BottomWeight, Settings, Size } from '../../core/show/settings.ts';
@@ -142,12 +143,7 @@ function findingWords(findings: readonly Finding[]): string {
 /** Whether a cell shows anything, typed or worked out. */
 export const isFilled = (column: GridColumn, source: RowSource): boolean => cellText(column, source).text !== '';
 
-/** What was typed into a cell, with its unit where the cell has one of its own, so that it can be edited as it is. */
-export function asTyped(row: Row, column: ColumnName): string {
-	const text = row.typed[column] ?? '';
-	const unit = row.units?.[column];
-	return unit !== undefined && /^[\d.,\s]+$/.test(text) ? `${text} ${unit}` : text;
-}
+export { asTyped };
 
 /** What a cell shows, in full, for the clipboard: as typed, or worked out to the last unit. */
 export function exactText(column: GridColumn, source: RowSource): string {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Unit } from '../../../../src/core/length/reading.ts';
-import { cellText } from '../../../../src/core/show/cellText.ts';
+import { asTyped } from '../../../../src/core/show/asTyped.ts';
 import type { ColumnName } from '../../../../src/core/show/columns.ts';
 
 test.each<{ column: ColumnName; typed: string; unit?: Unit; text: string }>([
@@ -18,9 +18,9 @@ test.each<{ column: ColumnName; typed: string; unit?: Unit; text: string }>([
 	{ column: 'top', typed: 'wide', unit: 'mm', text: 'wide' },
 	{ column: 'top', typed: '2 5/8', unit: 'mm', text: '2 5/8' }, // not read under a header in mm, so not made readable
 ])('$typed under $column in $unit is typed elsewhere as $text', ({ column, typed, unit, text }) => {
-	expect(cellText({ typed: { [column]: typed }, ...(unit && { units: { [column]: unit } }) }, column)).toBe(text);
+	expect(asTyped({ typed: { [column]: typed }, ...(unit && { units: { [column]: unit } }) }, column)).toBe(text);
 });
 
 test('a blank cell has no text', () => {
-	expect(cellText({ typed: {} }, 'top')).toBe('');
+	expect(asTyped({ typed: {} }, 'top')).toBe('');
 });

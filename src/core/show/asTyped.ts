@@ -9,7 +9,7 @@ import type { Row } from './row.ts';
  * What was typed into a cell, as it can be typed into any other and mean the same: where its bare numbers are in a unit
  * of their own, with that unit.
  */
-export function cellText(row: Pick<Row, 'typed' | 'units'>, column: ColumnName): string {
+export function asTyped(row: Pick<Row, 'typed' | 'units'>, column: ColumnName): string {
 	const text = row.typed[column] ?? '';
 	const unit = row.units?.[column];
 	if (text === '' || unit === undefined) return text;
