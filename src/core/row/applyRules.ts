@@ -202,14 +202,15 @@ function withWeight(values: Values, relations: Relations, cells: Cells, settings
 
 /**
  * The weight that centres the window optically: the top is (H − h)(W + w) / 4W. Where only the border is missing to know
- * both widths, with the side that the row starts from; else none, as where the window is no smaller than the mount.
+ * both widths, with the side that the row starts from; else none.
  * Source: US Army SS0509, fig. 2-14, "method of optical centering".
  */
 function opticalCentre(values: Values, relations: Relations, border: number): Weight {
 	const known = isKnown(values.mountWidth) && isKnown(values.windowWidth);
 	const at = known || !relations.axes.width ? values : (settleWith(values, { side: border }, relations) ?? values);
-	if (!(at.windowWidth > 0 && at.windowWidth < at.mountWidth)) return evenWeight;
-	return { times: (4 * at.mountWidth) / (at.mountWidth + at.windowWidth) - 1, more: 0 };
+	// A window far off the mount has no optical centre: the share comes out at nothing, less, or past all bounds.
+	const times = (4 * at.mountWidth) / (at.mountWidth + at.windowWidth) - 1;
+	return times > 0 && Number.isFinite(times) ? { times, more: 0 } : evenWeight;
 }
 
 /** The values with side and top set to the border, or with as much of that as agrees and leaves room. */

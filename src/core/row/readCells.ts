@@ -49,7 +49,8 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 	const lengthIn = (column: ColumnName, unit?: Unit) =>
 		read(column, (text) =>
 			parseLength(text, {
-				...(unit ? { unit } : unitOf(column)),
+				// A unit that the cell has of its own stands before what the other length of its size makes it.
+				...(unit && row.units?.[column] === undefined ? { unit } : unitOf(column)),
 				allowZero: kindOf(column) === 'space',
 			}),
 		);
