@@ -41,7 +41,7 @@ function isMadeInches({ typed, units }: Row, column: ColumnName): boolean {
 	const pair = sizePairs.find((columns) => columns.some((name) => name === column));
 	if (!pair) return false;
 	const other = pair[0] === column ? pair[1] : pair[0];
-	const text = typed[other];
-	if (text === undefined || units?.[other] !== undefined) return false;
-	return valueOf(parseLength(text, { unit: 'mm' }))?.isBareFraction === true;
+	const own = units?.[other];
+	const context = own === undefined ? { unit: 'mm' as const } : { unit: own, isUnitStated: true };
+	return valueOf(parseLength(typed[other] ?? '', context))?.isBareFraction === true;
 }

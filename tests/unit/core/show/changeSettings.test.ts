@@ -54,6 +54,8 @@ test('a cell that has a unit of its own keeps it', () => {
 test('a length that its neighbour makes inches stays inches', () => {
 	const show = showWith({ unit: 'mm' }, { typed: { 'picture width': '16 1/2', 'picture height': '11' } });
 	expect(changed(show, { unit: 'cm' }).rows[0]).toBe(show.rows[0]);
+	const stated = { ...show, rows: [{ ...show.rows[0]!, units: { 'picture width': 'in' as const } }] };
+	expect(changed(stated, { unit: 'cm' }).rows[0]).toBe(stated.rows[0]);
 });
 
 test('settings that are bare are written with the unit that they were typed in', () => {
@@ -136,8 +138,13 @@ const typedRow = fc
 		{ minLength: 1, maxLength: 7 },
 	)
 	.map((cells) => Object.fromEntries(cells));
-const typedUnits = fc.dictionary(fc.constantFrom<ColumnName>(...sizeColumns), fc.constantFrom<Unit>('mm', 'cm', 'in'), {
-	maxKeys: 1,
+const anyUnits = (names: readonly ColumnName[], maxKeys: number) =>
+	fc.dictionary(fc.constantFrom(...names), fc.constantFrom<Unit>('mm', 'cm', 'in'), { maxKeys });
+const anyRow = fc.record({ typed: typedRow, units: anyUnits(sizeColumns, 2) });
+/** A width and a height, where a fraction in one makes inches of the other. */
+const pairRow = fc.record({
+	typed: fc.record({ 'picture width': sizeTexts, 'picture height': sizeTexts }),
+	units: anyUnits(['picture width', 'picture height'], 2),
 });
 const typedSettings = fc.record(
 	{
@@ -156,11 +163,8 @@ const unit = fc.constantFrom<Unit>('mm', 'cm', 'in');
 
 /** Random shows and units to change to. What cannot be read takes the default of the new unit, so there is none of that. */
 const changes = fc
-	.record({ settings: typedSettings, typed: typedRow, units: typedUnits, from: unit, to: unit })
-	.map(({ settings, typed, units, from, to }) => ({
-		show: showWith({ ...settings, unit: from }, { typed, units }),
-		to,
-	}))
+	.record({ settings: typedSettings, row: fc.oneof(anyRow, pairRow), from: unit, to: unit })
+	.map(({ settings, row, from, to }) => ({ show: showWith({ ...settings, unit: from }, row), to }))
 	.filter(({ show }) => readSettings(show.settings).problems.length === 0);
 
 test('whatever is typed, a change of unit changes no setting and no cell', () =>
