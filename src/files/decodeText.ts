@@ -1,11 +1,10 @@
 import type { Reading } from '../core/length/reading.ts';
 
-/** The encodings in which a file of rows is read. */
-export type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252';
+type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be';
 
 /** Control characters that no text has: all but tab, line ends and form feed. */
 // eslint-disable-next-line no-control-regex -- they are what is looked for
-const control = /[\0-\x08\x0b\x0e-\x1f\x7f]/;
+const control = /[\0-\x08\x0b\x0e-\x1f\x7f]/g;
 
 /**
  * The text of a file: UTF-8 or UTF-16, with a byte order mark or without, else Windows-1252.
@@ -15,15 +14,20 @@ export function decodeText(bytes: Uint8Array): Reading<string> {
 	const marked = encodingOfMark(bytes);
 	if (marked !== undefined) return decode(bytes, marked) ?? notText;
 	const unmarked = utf16WithoutMark(bytes);
-	if (unmarked !== undefined) return decode(bytes, unmarked) ?? notText;
+	if (unmarked !== undefined) return likelyText(decode(bytes, unmarked));
 	if (bytes.includes(0)) return notText;
 	const utf8 = decode(bytes, 'utf-8');
 	if (utf8 !== undefined) return utf8;
-	const windows = decode(bytes, 'windows-1252');
-	return windows === undefined || control.test(windows.value) ? notText : windows;
+	return likelyText({ value: decodeWindows(bytes) });
 }
 
 const notText = { problem: 'the file is not text' };
+
+/** A guess at the encoding holds only where it gives next to none of the signs that a text does not have. */
+function likelyText(text: { readonly value: string } | undefined): Reading<string> {
+	const controls = text?.value.match(control)?.length ?? 0;
+	return text === undefined || controls > text.value.length / 50 ? notText : text;
+}
 
 /** The text in an encoding, without its byte order mark; undefined where the bytes are not of that encoding. */
 function decode(bytes: Uint8Array, encoding: Encoding): { readonly value: string } | undefined {
@@ -32,6 +36,17 @@ function decode(bytes: Uint8Array, encoding: Encoding): { readonly value: string
 	} catch {
 		return undefined;
 	}
+}
+
+/** Windows-1252 from 80 to 9F; five of its bytes stand for nothing and stay as they are. */
+const windowsSigns = '€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ';
+
+/** Decoded here, since some engines take this encoding for Latin-1, which has controls for quotes and dashes. */
+function decodeWindows(bytes: Uint8Array): string {
+	const signs: string[] = [];
+	for (const byte of bytes)
+		signs.push(byte >= 0x80 && byte <= 0x9f ? windowsSigns[byte - 0x80]! : String.fromCharCode(byte));
+	return signs.join('');
 }
 
 function encodingOfMark([first, second, third]: Uint8Array): Encoding | undefined {
@@ -52,6 +67,6 @@ function utf16WithoutMark(bytes: Uint8Array): Encoding | undefined {
 		if (bytes[at + 1] === 0) inSecond++;
 	}
 	const fewest = bytes.length / 2 / 20;
-	if (inSecond > fewest && inFirst === 0) return 'utf-16le';
-	return inFirst > fewest && inSecond === 0 ? 'utf-16be' : undefined;
+	if (inSecond > fewest && inSecond > 4 * inFirst) return 'utf-16le';
+	return inFirst > fewest && inFirst > 4 * inSecond ? 'utf-16be' : undefined;
 }

@@ -1,9 +1,10 @@
 import Papa from 'papaparse';
 import type { Unit } from '../core/length/reading.ts';
-import { type ColumnName } from '../core/show/columns.ts';
+import { type ColumnName, kindOf } from '../core/show/columns.ts';
 import { isMadeId } from '../core/show/madeId.ts';
-import type { Row, RowId } from '../core/show/row.ts';
-import type { Settings } from '../core/show/settings.ts';
+import type { Row, RowId, Typed } from '../core/show/row.ts';
+import type { NamedSize, Settings } from '../core/show/settings.ts';
+import { sizePairs } from '../core/show/splitSize.ts';
 import { barenessOf } from './bareness.ts';
 import { decodeText } from './decodeText.ts';
 import { findDelimiter } from './findDelimiter.ts';
@@ -83,6 +84,7 @@ interface Table {
 }
 
 function readTable(text: string): Table | { readonly problem: string } {
+	if (/^[,;\t|"'\s]*$/.test(text)) return { problem: 'line 1, column 1: the file is empty' };
 	const { delimiter, skippedLines } = findDelimiter(text);
 	const scanned = scanRecords(text, delimiter);
 	const all = Papa.parse<string[]>(scanned.text, { delimiter, newline: '\n' }).data.map((cells, index) => ({
@@ -159,16 +161,29 @@ function readRow(
 		if (header.kind !== 'typed' || text.trim() === '') return;
 		if (header.name === 'print id' && isMadeId(text)) return;
 		typed[header.name] = text;
-		const bareness = header.unit === undefined ? undefined : barenessOf(header.name, text, sizes);
-		if (bareness === undefined || header.unit === '%') return;
+		if (header.unit === undefined || header.unit === '%') return;
+		const bareness = barenessOf(header.name, text, sizes);
+		if (bareness === undefined) return;
 		// Metres and feet are no unit that a cell may have of its own, so they are spelled out.
 		if (header.unit === 'm' || header.unit === 'ft') typed[header.name] = `${text.trim()} ${header.unit}`;
-		else if (bareness === 'fraction' || header.name === 'bottom weight' || header.unit !== unit)
-			units[header.name] = header.unit!;
+		else units[header.name] = header.unit;
 	});
+	const own = (Object.entries(units) as [ColumnName, Unit][]).filter(
+		([column, stated]) => stated !== unit || needsOwnUnit(column, typed, units, sizes),
+	);
 	return {
 		typed,
-		...(Object.keys(units).length > 0 && { units }),
+		...(own.length > 0 && { units: Object.fromEntries(own) }),
 		...(extra.length > 0 && { extra: Object.fromEntries(extra) }),
 	};
+}
+
+/**
+ * Whether a cell's unit must stay with it though it is the show's: a fraction would be inches without it, a bottom
+ * weight per cent, and a number inches where the other length of its size is a fraction by itself.
+ */
+function needsOwnUnit(column: ColumnName, typed: Typed, units: Row['units'], sizes: readonly NamedSize[]): boolean {
+	if (kindOf(column) === 'weight' || barenessOf(column, typed[column], sizes) === 'fraction') return true;
+	const pair: readonly ColumnName[] = sizePairs.find((pair) => pair.some((name) => name === column)) ?? [];
+	return pair.some((name) => units?.[name] === undefined && barenessOf(name, typed[name], sizes) === 'fraction');
 }

@@ -52,9 +52,12 @@ export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): stri
 		];
 	});
 	const lineEnd = options.lineEnd ?? '\r\n';
-	const cells = [header, ...records].map((record) => record.map(guardCell));
+	const cells = [header, ...records].map((record) => record.map((cell) => guardCell(cell.replaceAll('\0', notInText))));
 	return Papa.unparse(cells, { delimiter: options.delimiter ?? ',', newline: lineEnd }) + lineEnd;
 }
+
+/** Stands for the zero character: a file with one is no text. */
+const notInText = '\ufffd';
 
 interface TypedColumn {
 	readonly header: string;
@@ -79,8 +82,8 @@ interface CellUnit {
 	readonly bareness: 'number' | 'fraction';
 	/** The cell's own unit; undefined where the show's serves a number, and a fraction is inches by itself. */
 	readonly stated: Unit | undefined;
-	/** Whether a bare fraction, here or in the other length of the size, makes it inches. */
-	readonly isMadeInches: boolean;
+	/** Whether a bare fraction without a unit of its own stands here or in the other length of the size. */
+	readonly hasFreeFraction: boolean;
 }
 
 /** @returns undefined where the text has all that it needs */
@@ -90,13 +93,14 @@ function cellUnit(name: ColumnName, row: Row, { sizes }: Settings): CellUnit | u
 	const isFreeFraction = (column: ColumnName) =>
 		row.units?.[column] === undefined && barenessOf(column, row.typed[column], sizes) === 'fraction';
 	const pair: readonly ColumnName[] = sizePairs.find((pair) => pair.some((column) => column === name)) ?? [name];
-	const isMadeInches = kindOf(name) !== 'weight' && pair.some(isFreeFraction);
-	return { bareness, stated: row.units?.[name], isMadeInches };
+	const hasFreeFraction = kindOf(name) !== 'weight' && pair.some(isFreeFraction);
+	return { bareness, stated: row.units?.[name], hasFreeFraction };
 }
 
 /**
  * The unit of a column's header: the show's, unless its cells agree on another, or a fraction that is inches by itself
- * stands in it or in the column of the other lengths, which it would no longer be under millimetres.
+ * stands in it or in the column of the other lengths, which it would no longer be under millimetres. (Where a fraction
+ * that must stay unread stands there too, the column has a unit, and inches are spelled out.)
  */
 function headerUnit(
 	name: ColumnName,
@@ -105,12 +109,11 @@ function headerUnit(
 	settings: Settings,
 ): Unit | undefined {
 	const bare = cells.filter((cell) => cell !== undefined);
-	const unread = bare.find(
-		({ bareness, stated }) => bareness === 'fraction' && stated !== undefined && stated !== 'in',
-	);
+	const unread = bare.find(isUnreadFraction);
 	if (unread !== undefined) return unread.stated;
 	const pair = sizePairs.find((columns) => columns.some((column) => column === name)) ?? [name];
-	const isFree = pair.some((column) => rows.some((row) => cellUnit(column, row, settings)?.isMadeInches));
+	const cellsOfPair = pair.flatMap((column) => rows.map((row) => cellUnit(column, row, settings)));
+	const isFree = cellsOfPair.some((cell) => cell?.hasFreeFraction) && !cellsOfPair.some(isUnreadFraction);
 	if (isFree && settings.unit !== 'in') return undefined;
 	const [first] = bare;
 	if (first?.stated !== undefined && bare.every(({ stated }) => stated === first.stated)) return first.stated;
@@ -119,6 +122,10 @@ function headerUnit(
 	return isPlain ? undefined : settings.unit;
 }
 
+/** Whether a cell is a bare fraction under millimetres or centimetres, which is not read and must stay so. */
+const isUnreadFraction = (cell: CellUnit | undefined): boolean =>
+	cell?.bareness === 'fraction' && cell.stated !== undefined && cell.stated !== 'in';
+
 /** The unit to spell out in a cell under a header, so that it keeps its meaning; undefined where the text does. */
 function spelledUnit(
 	cell: CellUnit | undefined,
@@ -126,8 +133,9 @@ function spelledUnit(
 	byDefault: Unit | '%',
 ): Unit | '%' | undefined {
 	if (cell === undefined) return undefined;
-	const { bareness, stated, isMadeInches } = cell;
-	if (isMadeInches) return header === undefined || header === 'in' ? undefined : 'in';
+	const { bareness, stated, hasFreeFraction } = cell;
+	if (hasFreeFraction && header === undefined) return stated;
+	if (hasFreeFraction && stated === undefined) return header === 'in' ? undefined : 'in';
 	if (bareness === 'fraction') return stated === 'in' && header !== 'in' ? 'in' : undefined;
 	const meant = stated ?? byDefault;
 	return meant === (header ?? byDefault) ? undefined : meant;

@@ -1,0 +1,43 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { decodeText } from '../../../src/files/decodeText.ts';
+import { encode, encodeWindows, encodings } from './encode.ts';
+
+const text = 'title,note\r\nBlüte,„Ansicht“ 5 € – ½ ″\r\n漢字,Привет\r\n';
+
+test.each(encodings)('%s', (encoding) => expect(decodeText(encode(text, encoding))).toEqual({ value: text }));
+
+test('Windows-1252, with the signs that Latin-1 does not have', () => {
+	const windows = 'title;note\r\nBlüte;„Ansicht“ 5 € – ½ Šž\r\n';
+	expect(decodeText(encodeWindows(windows))).toEqual({ value: windows });
+});
+
+test('an accent alone is enough to tell Windows-1252 from UTF-8', () => {
+	expect(decodeText(Uint8Array.of(0x63, 0x61, 0x66, 0xe9))).toEqual({ value: 'café' });
+	expect(decodeText(Uint8Array.of(0x63, 0x61, 0x66, 0xc3, 0xa9))).toEqual({ value: 'café' });
+});
+
+describe('what is not text', () => {
+	test.each<[string, number[]]>([
+		[
+			'the first bytes of a PNG',
+			[0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 0x0d, 0x49, 0x48, 0x44, 0x52],
+		],
+		['the first bytes of a JPEG', [0xff, 0xd8, 0xff, 0xe0, 0, 0x10, 0x4a, 0x46, 0x49, 0x46, 0, 1]],
+		['the first bytes of a ZIP, which a workbook is', [0x50, 0x4b, 3, 4, 0x14, 0, 6, 0, 8, 0, 0, 0, 0x21, 0]],
+		['UTF-16 that breaks off in the middle of a sign', [0xff, 0xfe, 0x61, 0x00, 0x62]],
+		['half of a surrogate pair', [0xff, 0xfe, 0x61, 0x00, 0x3d, 0xd8]],
+		['zero bytes', [0, 0, 0, 0]],
+	])('%s', (_, bytes) => expect(decodeText(Uint8Array.from(bytes))).toEqual({ problem: 'the file is not text' }));
+});
+
+test('nothing is an empty text', () => expect(decodeText(new Uint8Array())).toEqual({ value: '' }));
+
+test('no bytes make it throw', () =>
+	fc.assert(
+		fc.property(fc.uint8Array({ maxLength: 200 }), (bytes) => {
+			const reading = decodeText(bytes);
+			expect('value' in reading || reading.problem !== '').toBe(true);
+		}),
+		{ numRuns: 1000 },
+	));
