@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import { accept, takeBack } from '../../../../src/core/findings/accepted.ts';
+import { resultOf, rowOf, withChange } from './rowOf.ts';
+
+const codes = (row: ReturnType<typeof rowOf>) => resultOf(row).findings.map(({ code }) => code);
+
+test('a look is accepted, kept in the row, and taken back', () => {
+	const row = rowOf('shape 1:1');
+	const { findings, solved } = resultOf(row);
+	const accepted = withChange(row, accept(findings[0]!, solved, row));
+	expect(accepted.typed.accepted).toBe('uneven(149/70)');
+	expect(resultOf(accepted)).toMatchObject({ findings: [], accepted: [{ code: 'uneven' }] });
+	expect(withChange(accepted, takeBack(findings[0]!, solved, accepted))).toEqual(row);
+});
+
+test('it comes back when its figures change, and only then', () => {
+	const accepted = rowOf('shape 1:1, accepted uneven(149/70)');
+	expect(codes(accepted)).toEqual([]);
+	expect(codes(withChange(accepted, { title: 'Tide' }))).toEqual([]);
+	expect(codes(withChange(accepted, { side: '150' }))).toContain('uneven');
+});
+
+test('several are accepted side by side; a new acceptance takes the place of the same one', () => {
+	const row = rowOf('picture 528 x 339');
+	const { findings, solved } = resultOf(row);
+	let accepted = row;
+	for (const finding of findings) accepted = withChange(accepted, accept(finding, solved, accepted));
+	for (const finding of findings) accepted = withChange(accepted, accept(finding, solved, accepted));
+	expect(accepted.typed.accepted?.split(' ')).toEqual(['uneven(39/55)', 'thin-border(39)']);
+	expect(codes(accepted)).toEqual([]);
+});
+
+test('a stop cannot be accepted', () => {
+	const row = rowOf('picture 456 x 306, overlap 0, accepted falls-through');
+	expect(codes(row)).toContain('falls-through');
+	expect(resultOf(row).isStopped).toBe(true);
+});
+
+test('a bare code in the cell accepts it whatever the figures', () =>
+	expect(codes(rowOf('shape 1:1, accepted uneven'))).toEqual([]));
