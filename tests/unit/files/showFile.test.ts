@@ -1,0 +1,231 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { columns } from '../../../src/core/show/columns.ts';
+import type { Row } from '../../../src/core/show/row.ts';
+import { upgrade, type Upgrade } from '../../../src/core/show/upgrade.ts';
+import { jsonProblem } from '../../../src/files/jsonProblem.ts';
+import { isShowFileText, readSettingsFile, readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
+import { encode, encodings } from './encode.ts';
+
+const show = {
+	name: 'Salt',
+	settings: { unit: 'cm', sizes: [{ name: 'Small', width: '30 cm', height: 200 }], boards: [] },
+	rows: [
+		{ id: 'a', order: 1.5, typed: { title: 'Ebb', top: '7,5' }, units: { top: 'cm' as const }, extra: { lab: 'x' } },
+		{ id: 'b', order: 2, typed: {} },
+	],
+};
+const file = { format: 'evenhang-show', version: 1, ...show };
+
+const problemOf = (document: unknown): string => {
+	const reading = readShowFile(typeof document === 'string' ? document : JSON.stringify(document));
+	if ('value' in reading) throw new Error('it was read');
+	return reading.problem;
+};
+
+describe('a show file', () => {
+	test('gives back the show', () => expect(readShowFile(writeShowFile(show))).toEqual({ value: show }));
+
+	test.each(encodings)('opens in %s', (encoding) => {
+		expect(readShowFile(encode(writeShowFile(show), encoding))).toEqual({ value: show });
+	});
+
+	test('says what it is, before anything else', () => {
+		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 1,\n/);
+		expect(isShowFileText(writeShowFile(show))).toBe(true);
+		expect(isShowFileText('title,note\n{,}')).toBe(false);
+	});
+
+	test('gives back any show', () => {
+		const text = fc.string({ unit: 'binary' });
+		const typed = fc.dictionary(
+			fc.constantFrom(...columns.map(({ name }) => name)),
+			text.filter((each) => each.trim() !== ''),
+			{
+				noNullPrototype: true,
+			},
+		);
+		const row = fc.record(
+			{
+				id: fc.uuid(),
+				order: fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e9, max: 1e9 }).map((order) => order || 0),
+				typed,
+				units: fc.constant({ side: 'in' as const }),
+				extra: fc.dictionary(
+					text.filter((name) => name !== '__proto__'),
+					text,
+					{ minKeys: 1, noNullPrototype: true },
+				),
+			},
+			{ requiredKeys: ['id', 'order', 'typed'] },
+		);
+		fc.assert(
+			fc.property(text, fc.uniqueArray(row, { selector: ({ order }) => order }), (name, rows) => {
+				const sorted = rows.toSorted((a, b) => a.order - b.order) as unknown as Row[];
+				const each = { name, settings: { border: name }, rows: sorted };
+				expect(readShowFile(writeShowFile(each))).toEqual({ value: each });
+			}),
+			{ numRuns: 200 },
+		);
+	});
+
+	test('needs no order numbers, and takes its rows in their order', () => {
+		const ids = (rows: unknown[]) => {
+			const reading = readShowFile(JSON.stringify({ ...file, rows }));
+			if ('problem' in reading) throw new Error(reading.problem);
+			return reading.value.rows.map(({ id, order }) => `${id}${order}`);
+		};
+		expect(ids([{ id: 'a' }, { id: 'b', typed: {} }])).toEqual(['a1', 'b2']);
+		expect(
+			ids([
+				{ id: 'a', order: 5 },
+				{ id: 'b', order: 2 },
+			]),
+		).toEqual(['b2', 'a5']);
+		expect(
+			ids([
+				{ id: 'a', order: 5 },
+				{ id: 'b', order: 5 },
+			]),
+		).toEqual(['a1', 'b2']);
+	});
+
+	test('keeps columns that it does not know', () => {
+		const reading = readShowFile(JSON.stringify({ ...file, rows: [{ id: 'a', typed: { weave: 'x', title: 'y' } }] }));
+		expect(reading).toMatchObject({ value: { rows: [{ typed: { title: 'y' }, extra: { weave: 'x' } }] } });
+	});
+});
+
+describe('a file that is no show file, or is damaged, is refused with its place', () => {
+	test.each<[string, unknown, RegExp]>([
+		['empty', '', /^the file is empty$/],
+		['cut off', writeShowFile(show).slice(0, 200), /^this file cannot be read: it breaks off in line \d+$/],
+		[
+			'not JSON',
+			'title,note\n',
+			/^this file cannot be read: it is damaged in line 1: “title,note” stands where a value should$/,
+		],
+		['a comma too many', '{\n"format": "evenhang-show",\n}', /line 3: “}” stands where a name in quotes should/],
+		['a list', [1], /holds no show and no settings/],
+		['another format', { format: 'other', version: 1 }, /^this is no show file/],
+		['settings', { border: 70 }, /^this is no show file/],
+		[
+			'newer',
+			{ ...file, version: 2 },
+			/a show file of version 2, newer than the 1 that this app opens: update the app/,
+		],
+		['without a version', { ...file, version: undefined }, /its version is not given/],
+		['of version 0', { ...file, version: 0 }, /its version is 0/],
+		['of version "1"', { ...file, version: '1' }, /its version is "1"/],
+		['with a name that is none', { ...file, name: 3 }, /damaged: name is not a text/],
+		['with settings that are a list', { ...file, settings: [] }, /damaged: settings is not a record/],
+		['with rows that are no list', { ...file, rows: {} }, /damaged: rows is not a list/],
+		['with a row that is none', { ...file, rows: [{ id: 'a' }, 7] }, /damaged: rows\[1\] is not a record/],
+		['with a row without an id', { ...file, rows: [{ typed: {} }] }, /rows\[0\]\.id is not a text/],
+		[
+			'with two rows of one id',
+			{ ...file, rows: [{ id: 'a' }, { id: 'b' }, { id: 'a' }] },
+			/rows\[2\]\.id is that of rows\[0\] too/,
+		],
+		['with an order that is none', { ...file, rows: [{ id: 'a', order: 'x' }] }, /rows\[0\]\.order is not a number/],
+		[
+			'with a cell that is no text',
+			{ ...file, rows: [{ id: 'a', typed: { top: 7 } }] },
+			/rows\[0\]\.typed\["top"\] is not a text/,
+		],
+		['with cells that are a list', { ...file, rows: [{ id: 'a', typed: [] }] }, /rows\[0\]\.typed is not a record/],
+		[
+			'with a unit that is none',
+			{ ...file, rows: [{ id: 'a', units: { top: 'ell' } }] },
+			/rows\[0\]\.units gives “top” the unit “ell”/,
+		],
+		[
+			'with extra cells that are no texts',
+			{ ...file, rows: [{ id: 'a', extra: { x: null } }] },
+			/rows\[0\]\.extra\["x"\] is not a text/,
+		],
+	])('%s', (_, document, sentence) => expect(problemOf(document)).toMatch(sentence));
+
+	test('a picture', () => {
+		expect(readShowFile(Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13))).toEqual({
+			problem: 'the file is not text',
+		});
+	});
+});
+
+describe('settings from a file', () => {
+	test.each<[string, unknown]>([
+		['a bare record', { border: 70 }],
+		['under settings', { settings: { border: 70 } }],
+		['a show file', { ...file, settings: { border: 70 } }],
+	])('%s', (_, document) => expect(readSettingsFile(JSON.stringify(document))).toEqual({ value: { border: 70 } }));
+
+	test.each<[string, string, RegExp]>([
+		['a newer show file', JSON.stringify({ ...file, version: 9 }), /version 9/],
+		['a list', '[]', /holds no show and no settings/],
+		['not JSON', 'border: 70', /damaged in line 1/],
+	])('%s is refused', (_, text, sentence) => {
+		const reading = readSettingsFile(text);
+		expect('problem' in reading && reading.problem).toMatch(sentence);
+	});
+});
+
+describe('older forms', () => {
+	const steps: Record<number, Upgrade> = {
+		1: ({ title, ...rest }) => ({ ...rest, name: title }),
+		2: (stored) => ({ ...stored, ticks: [] }),
+	};
+	test('are brought to today’s, step by step', () => {
+		expect(upgrade({ version: 1, title: 'Salt' }, 3, steps)).toEqual({
+			value: { version: 3, name: 'Salt', ticks: [] },
+		});
+		expect(upgrade({ version: 2, name: 'Salt' }, 3, steps)).toEqual({ value: { version: 3, name: 'Salt', ticks: [] } });
+		expect(upgrade({ version: 3, name: 'Salt' }, 3, steps)).toEqual({ value: { version: 3, name: 'Salt' } });
+		expect(upgrade({ version: 4 }, 3, steps)).toHaveProperty('problem');
+	});
+	test('a way that is missing is a slip of ours', () => {
+		expect(() => upgrade({ version: 1 }, 3, { 2: (stored) => stored })).toThrow(RangeError);
+	});
+});
+
+describe('where a text stops being JSON', () => {
+	test.each([
+		'',
+		'{',
+		'[1,]',
+		'{"a":1,}',
+		'{"a" 1}',
+		'[1 2]',
+		'{a:1}',
+		"{'a':1}",
+		'"a',
+		'01',
+		'1.',
+		'[1]]',
+		'nul',
+		'"\t"',
+		'{"a":}',
+		'-',
+	])('%j', (text) => {
+		expect(() => JSON.parse(text) as unknown).toThrow();
+		expect(jsonProblem(text)).toMatch(/^it (?:is damaged|breaks off) in line 1/);
+	});
+	test('agrees with the engine on what is JSON', () =>
+		fc.assert(
+			fc.property(fc.json(), fc.nat(40), fc.constantFrom('', ',', '}', ']', '"', '1', ':'), (json, at, sign) => {
+				const place = at % (json.length + 1);
+				const text = json.slice(0, place) + sign + json.slice(place + (at % 2));
+				const isJson = (() => {
+					try {
+						JSON.parse(text);
+						return true;
+					} catch {
+						return false;
+					}
+				})();
+				expect(jsonProblem(json)).toBeUndefined();
+				expect(jsonProblem(text) === undefined).toBe(isJson);
+			}),
+			{ numRuns: 2000 },
+		));
+});
