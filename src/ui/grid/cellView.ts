@@ -143,8 +143,6 @@ function findingWords(findings: readonly Finding[]): string {
 /** Whether a cell shows anything, typed or worked out. */
 export const isFilled = (column: GridColumn, source: RowSource): boolean => cellText(column, source).text !== '';
 
-export { asTyped };
-
 /** What a cell shows, in full, for the clipboard: as typed, or worked out to the last unit. */
 export function exactText(column: GridColumn, source: RowSource): string {
 	const typed = column.column && asTyped(source.row, column.column);

@@ -1,8 +1,9 @@
 import { planFill } from '../../core/grid/planFill.ts';
 import { type CellPlan, type GridCells, planPaste } from '../../core/grid/planPaste.ts';
+import { asTyped } from '../../core/show/asTyped.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { CellTexts, RowId } from '../../core/show/row.ts';
-import { asTyped, exactText } from './cellView.ts';
+import { exactText } from './cellView.ts';
 import { type EntryProblem, entryProblem } from './entryProblem.ts';
 import { columnIndexOf, gridColumns } from './gridColumns.ts';
 import { type GridFocus, GridHand, type GridRows } from './gridHand.svelte.ts';

@@ -61,6 +61,23 @@ test('every cell in hand is wholly in view, clear of the head and of the frozen 
 		}
 	}));
 
+test('with half the page covered by a keyboard the cell in hand stays in view', () =>
+	onStage({ viewport: { width: 820, height: 1180 } }, async (stage) => {
+		const page = await stage.openApp();
+		await startTyping(page);
+		await paste(page, Array.from({ length: 20 }, (_, index) => `Print ${index + 1}`).join('\n'));
+		await press(page, 'Control+End', 'Home', 'F2');
+		await page.setViewportSize({ width: 820, height: 590 });
+		await expect
+			.poll(() =>
+				page.evaluate(() => {
+					const box = document.activeElement!.getBoundingClientRect();
+					return document.elementFromPoint(box.left + 5, box.bottom - 5) === document.activeElement;
+				}),
+			)
+			.toBe(true);
+	}));
+
 test('the cell in hand keeps the focus while the grid is scrolled away from it', () =>
 	onStage({}, async (stage) => {
 		const page = await stage.openApp();

@@ -126,6 +126,34 @@ test('a mend is one tap and one step of undo', () =>
 		await expect.poll(() => seen(page, 0, 'side')).toBe('80 typed');
 	}));
 
+test('a look is accepted and taken back; a way out is one tap', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await withPrints(page, [['Two nets', '270', '270']]); // 118 at the sides, 65 at the top: uneven
+		const sentences = page.locator('#sentences');
+		await sentences.getByRole('button', { name: 'Accept as it is' }).click();
+		await expect.poll(() => sentences.innerText()).toMatch(/Accepted[^]*118/);
+		expect(await sentences.innerText()).not.toContain('Look');
+		await sentences.getByRole('button', { name: 'Take back' }).click();
+		await expect.poll(() => sentences.innerText()).toMatch(/Look[^]*118/);
+		await sentences.getByRole('button', { name: /^Cut a mount/ }).click();
+		await expect
+			.poll(() => seenIn(page, 0, 'mount', 'side', 'top', 'bottom'))
+			.toEqual(['fit typed', '65 worked-out', '65 worked-out', '72 worked-out']);
+		await press(page, 'Control+z');
+		await expect.poll(() => seen(page, 0, 'side')).toBe('118 worked-out');
+	}));
+
+test('a worked-out cell in hand says how it came to its figure', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await withPrints(page, [['Low water', '300', '200']]);
+		await cell(page, 0, 'window width').click();
+		expect(await page.locator('#sentences').innerText()).toMatch(/Window width:.*294 mm/);
+		await cell(page, 0, 'picture width').click();
+		expect(await page.locator('#sentences').innerText()).not.toMatch(/Picture width:/);
+	}));
+
 test('every finding of the show leads to its cell', () =>
 	onStage({}, async (stage) => {
 		const page = await stage.openApp();

@@ -1,0 +1,42 @@
+import { expect, test } from 'vitest';
+import type { Finding } from '../../../src/core/findings/finding.ts';
+import { zero } from '../../../src/core/length/length.ts';
+import type { RowResult } from '../../../src/core/row/rowResult.ts';
+import { solvedKeys, type SolvedRow } from '../../../src/core/row/solvedRow.ts';
+import { nextFinding } from '../../../src/pages/nextFinding.ts';
+import { stepPrints } from '../../../src/pages/stepPrints.ts';
+
+const solved = Object.fromEntries(solvedKeys.map((key) => [key, undefined])) as unknown as SolvedRow;
+const finding = (...cells: string[]): Finding => ({ code: 'uneven', level: 'look', cells, message: '', mends: [] });
+const results = [
+	{ solved, findings: [finding('side'), finding('pictureWidth')], isStopped: false },
+	{ solved, findings: [], isStopped: false },
+	{ solved, findings: [finding('bottom weight')], isStopped: false },
+].map((result): RowResult => ({ ...result, accepted: [], copies: 1, innerMount: undefined }));
+
+test.each([
+	{ from: [0, 'number'], by: 1, to: { index: 0, key: 'picture width' } },
+	{ from: [0, 'picture width'], by: 1, to: { index: 0, key: 'side' } },
+	{ from: [0, 'side'], by: 1, to: { index: 2, key: 'bottom weight' } },
+	{ from: [2, 'bottom weight'], by: 1, to: { index: 0, key: 'picture width' } },
+	{ from: [2, 'bottom weight'], by: -1, to: { index: 0, key: 'side' } },
+	{ from: [0, 'picture width'], by: -1, to: { index: 2, key: 'bottom weight' } },
+] as const)('from $from by $by', ({ from: [index, key], by, to }) => {
+	expect(nextFinding(results, index, key, by)).toEqual(to);
+});
+
+test('nothing said: nowhere to go', () => {
+	expect(nextFinding([], 0, 'title', 1)).toBeUndefined();
+});
+
+test('a step names each print once, with its sides in words and its copies', () => {
+	const row = (id: string) => ({ id, order: 1, typed: {} });
+	const cut = (place: number, copy: number, side: 'left' | 'right' | 'top' | 'bottom') =>
+		({ row: place, copy, part: 'mount', side }) as const;
+	const cuts = [cut(2, 1, 'top'), cut(1, 1, 'left'), cut(1, 1, 'right'), cut(1, 2, 'left'), cut(1, 2, 'right')];
+	const prints = stepPrints({ guide: zero, thickness: undefined, cuts }, [row('a'), row('b')]);
+	expect(prints.map(({ index, sides, copies }) => [index, sides, copies])).toEqual([
+		[0, 'both sides', 2],
+		[1, 'top', 1],
+	]);
+});
