@@ -3,6 +3,7 @@ import { orderBench } from '../core/bench/orderBench.ts';
 import type { RowResult } from '../core/row/rowResult.ts';
 import { addRows, type NewRow } from '../core/show/addRows.ts';
 import { changeSettings } from '../core/show/changeSettings.ts';
+import type { ColumnName } from '../core/show/columns.ts';
 import { duplicateRows } from '../core/show/duplicateRows.ts';
 import { apply, compose, type Edit, isEmpty, rebase } from '../core/show/edit.ts';
 import { importRows } from '../core/show/importRows.ts';
@@ -187,9 +188,12 @@ export class Session {
 		this.#make(replaceShow(this.#show, $state.snapshot(show), this.#makeId, label));
 	}
 
-	/** Takes in rows of a CSV; those that name a print of the show take its place, the others come last. */
-	importRows(rows: readonly Row[], label: string): void {
-		this.#make(importRows(this.#show, $state.snapshot(rows), this.#makeId, label));
+	/**
+	 * Takes in rows of a CSV; those that name a print of the show take its place, the others come last.
+	 * @param columns the columns that the file has: rows of the show keep what was typed into others
+	 */
+	importRows(rows: readonly Row[], columns: readonly ColumnName[], label: string): void {
+		this.#make(importRows(this.#show, $state.snapshot(rows), columns, this.#makeId, label));
 	}
 
 	/** @returns the `focus` that the edit taken back was made with */

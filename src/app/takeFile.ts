@@ -48,7 +48,7 @@ function takeRows(session: Session, file: Uint8Array | string, source: string, l
 	const read = readRows(file, session.settings, makeId);
 	if ('problem' in read) return notTakenIn(source, read.problem);
 	const before = new Map(session.show.rows.map((row) => [row.id, row]));
-	session.importRows(read.rows, label);
+	session.importRows(read.rows, read.columns, label);
 	const { rows } = session.show;
 	const counts = {
 		read: read.rows.length,

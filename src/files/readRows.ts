@@ -23,6 +23,8 @@ export interface ResultCell {
 /** The rows of a file. */
 export interface RowsOfFile {
 	readonly rows: readonly Row[];
+	/** The typed columns that the file has, blank or not. */
+	readonly columns: readonly ColumnName[];
 	/** For each row, the line of the file on which it begins, from 1. */
 	readonly lines: readonly number[];
 	/** For each row, the results that came with it. */
@@ -65,7 +67,8 @@ export function readRows(
 	const results = records.map((cells) =>
 		headers.flatMap((header, at) => (header.kind === 'result' ? [{ ...header, text: cells[at] ?? '' }] : [])),
 	);
-	return { rows, lines, results, notes };
+	const columns = headers.flatMap((header) => (header.kind === 'typed' ? [header.name] : []));
+	return { rows, columns, lines, results, notes };
 }
 
 function freeId(makeId: MakeId, place: number, taken: ReadonlySet<RowId>): RowId {

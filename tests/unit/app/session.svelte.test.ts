@@ -8,7 +8,7 @@ import { workOut } from '../../../src/core/row/workOut.ts';
 import type { Edit } from '../../../src/core/show/edit.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
-import { type Action, action, idsAt, namer, rowsOfFile } from '../core/show/randomEdits.ts';
+import { type Action, action, allColumns, idsAt, namer, rowsOfFile } from '../core/show/randomEdits.ts';
 
 let databaseName = '';
 beforeEach(({ task }) => {
@@ -59,7 +59,7 @@ function act(session: Session, done: Action): void {
 		case 'rename':
 			return session.rename(done.name);
 		case 'import':
-			return session.importRows(rowsOfFile(done.rows), 'Import');
+			return session.importRows(rowsOfFile(done.rows), allColumns, 'Import');
 		case 'replace':
 			return session.replaceShow({ name: 'other', settings: { unit: 'cm' }, rows: rowsOfFile(done.rows) }, 'Open');
 	}
@@ -187,7 +187,7 @@ test('what a form holds as state is stored as plain data', async () => {
 	});
 	session.changeSettings({ border: form.border, sizes: form.sizes });
 	session.addRows([form], 0, 'Add row');
-	session.importRows([{ id: 'x', order: 1, typed: form.cells, extra: form.cells }], 'Import');
+	session.importRows([{ id: 'x', order: 1, typed: form.cells, extra: form.cells }], allColumns, 'Import');
 	await session.whenSaved();
 	form.sizes[0]!.width = '999';
 	expect((await stored()).settings).toMatchObject({

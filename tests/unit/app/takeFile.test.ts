@@ -40,6 +40,13 @@ test('rows of a CSV are added, and those of the same print replaced, as one edit
 	expect(titles(session)).toEqual(['Pier']);
 });
 
+test('a price list changes prices, not sizes', async () => {
+	const session = await open('price list');
+	session.addRows([{ cells: { 'print id': 'P-1', 'picture width': '456', price: '120' } }], 0, 'Add row');
+	takeText(session, 'print id\tprice\nP-1\t150\n');
+	expect(session.show.rows[0]?.typed).toEqual({ 'print id': 'P-1', 'picture width': '456', price: '150' });
+});
+
 test('pasted text is rows, and the same rows again are no edit', async () => {
 	const session = await open('take text');
 	takeText(session, 'print id\ttitle\nP-1\tPier\n');

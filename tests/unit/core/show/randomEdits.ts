@@ -16,9 +16,12 @@ import { typeCells } from '../../../../src/core/show/typeCells.ts';
 
 const lengthTexts = ['', ' ', '70', '7 cm', '2 5/8', '2 5/8 in', '18 x 12 in', 'A3', '456 x 306', '1,500', 'long'];
 
+/** What a file has that was exported. */
+export const allColumns: readonly ColumnName[] = columns.map(({ name }) => name);
+
 /** Texts for some cells of a row. */
 export const cellTexts: fc.Arbitrary<CellTexts> = fc.dictionary(
-	fc.constantFrom<ColumnName>(...columns.map(({ name }) => name)),
+	fc.constantFrom(...allColumns),
 	fc.oneof(fc.constantFrom(...lengthTexts), fc.string({ maxLength: 5 })),
 	{ maxKeys: 4 },
 );
@@ -111,7 +114,7 @@ export function editOf(show: Show, done: Action, makeId: () => string): Edit {
 		case 'rename':
 			return rename(show, done.name, 'rename');
 		case 'import':
-			return importRows(show, rowsOfFile(done.rows), makeId, 'import');
+			return importRows(show, rowsOfFile(done.rows), allColumns, makeId, 'import');
 		case 'replace':
 			return replaceShow(
 				show,
