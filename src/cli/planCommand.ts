@@ -1,0 +1,93 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { orderBench } from '../core/bench/orderBench.ts';
+import type { Reading } from '../core/length/reading.ts';
+import { workOut } from '../core/row/workOut.ts';
+import { readSettings, unknownSettings } from '../core/show/readSettings.ts';
+import type { Row } from '../core/show/row.ts';
+import type { TypedSettings } from '../core/show/settings.ts';
+import { readRows, writeRows } from '../files/csv.ts';
+import { decodeText } from '../files/decodeText.ts';
+import { isShowFileText, readSettingsFile, readShowFile } from '../files/showFile.ts';
+import { type PlanArguments, readPlanArguments, usage } from './planArguments.ts';
+import { planJson } from './planJson.ts';
+
+/** What a command says, and the code with which it ends: 0, 1 if a file cannot be read, 2 if it is used wrongly. */
+export interface Outcome {
+	readonly exitCode: 0 | 1 | 2;
+	/** For standard output. */
+	readonly output: string;
+	/** For standard error, one line each. */
+	readonly said: readonly string[];
+}
+
+/**
+ * Works out the rows of a file and orders their cuts.
+ * @param args what stands behind the name of the command
+ * @param standing the folder that relative paths are meant from; undefined for the process's own
+ */
+export function planCommand(args: readonly string[], standing: string | undefined): Outcome {
+	const read = readPlanArguments(args);
+	if ('problem' in read) return { exitCode: 2, output: '', said: [read.problem, usage] };
+	const input = readInput(read.value, standing);
+	if ('problem' in input) return { exitCode: 1, output: '', said: [input.problem] };
+	const { rows, typedSettings, notes, isShowFile } = input.value;
+	const { settings, problems } = readSettings(typedSettings);
+	if (problems.length > 0) {
+		const where = read.value.show ?? read.value.file;
+		const said = problems.map(({ key, problem }) => `${where}, setting ${key}: ${problem}`);
+		return { exitCode: 1, output: '', said };
+	}
+	const unknown = unknownSettings(typedSettings).map((key) => `no setting is called ${key}: passed over`);
+	const results = rows.map((row) => workOut(row, settings));
+	const show = { rows, results, settings, bench: orderBench(rows, results, settings) };
+	const output = read.value.isJson ? planJson(show) : writeRows(show, { lineEnd: '\n', hasIds: isShowFile });
+	return { exitCode: 0, output, said: [...unknown, ...notes] };
+}
+
+interface Input {
+	readonly rows: readonly Row[];
+	readonly typedSettings: TypedSettings;
+	readonly notes: readonly string[];
+	readonly isShowFile: boolean;
+}
+
+/** The rows and settings of a show file, or the rows of a delimited one. */
+function readInput({ file, show }: PlanArguments, standing: string | undefined): Reading<Input> {
+	const bytes = bytesOf(file, standing);
+	if ('problem' in bytes) return bytes;
+	const own = show === undefined ? undefined : settingsOf(show, standing);
+	if (own !== undefined && 'problem' in own) return own;
+	const text = decodeText(bytes.value);
+	if ('value' in text && isShowFileText(text.value)) {
+		const read = readShowFile(text.value);
+		if ('problem' in read) return { problem: `${file}: ${read.problem}` };
+		const { rows, settings } = read.value;
+		return { value: { rows, typedSettings: own?.value ?? settings, notes: [], isShowFile: true } };
+	}
+	const typedSettings = own?.value ?? {};
+	const read = readRows(bytes.value, readSettings(typedSettings).settings, (place, attempt) =>
+		attempt === 1 ? `row ${place}` : `row ${place} (${attempt})`,
+	);
+	if ('problem' in read) return read;
+	return { value: { rows: read.rows, typedSettings, notes: read.notes, isShowFile: false } };
+}
+
+function settingsOf(show: string, standing: string | undefined): Reading<TypedSettings> {
+	const bytes = bytesOf(show, standing);
+	if ('problem' in bytes) return bytes;
+	const read = readSettingsFile(bytes.value);
+	return 'problem' in read ? { problem: `${show}: ${read.problem}` } : read;
+}
+
+const reasons: Readonly<Record<string, string>> = { ENOENT: 'there is no such file', EISDIR: 'it is a folder' };
+
+function bytesOf(file: string, standing: string | undefined): Reading<Uint8Array> {
+	const meant = standing === undefined ? resolve(file) : resolve(standing, file);
+	try {
+		return { value: readFileSync(existsSync(meant) ? meant : resolve(file)) };
+	} catch (cause) {
+		const { code, message } = cause as NodeJS.ErrnoException;
+		return { problem: `${file} cannot be read: ${reasons[code ?? ''] ?? message}` };
+	}
+}

@@ -1,0 +1,194 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { planCommand } from '../../../src/cli/planCommand.ts';
+
+const root = resolve('.');
+const folder = mkdtempSync(join(tmpdir(), 'evenhang-plan-'));
+const file = (name: string) => join(folder, name);
+
+beforeAll(() => {
+	const files: Readonly<Record<string, string | Uint8Array>> = {
+		'rows.csv':
+			'print id;title;picture width (cm);picture height (cm)\nE1;Ebb;45,6;30,6\n;Flow;45,6;3o\n\n;"Ebb; again";45,6;30,6\n',
+		'show.json': JSON.stringify({ mountSize: '610 x 460 mm', border: 62, bottomWeight: '9 %', overlap: '3 mm' }),
+		'slip.json': JSON.stringify({ border: 'wide', boards: [{ name: 'Chalk', width: 'x', height: 900 }] }),
+		'typo.json': JSON.stringify({ bordr: 70 }),
+		'broken.json': '{"border": 70,}',
+		'twice.csv': 'title,side\na,1\n'.replace('side', 'title'),
+		'ragged.csv': 'title,note\na,b,c\n',
+		'picture.csv': Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13),
+		'empty.csv': '',
+	};
+	for (const [name, content] of Object.entries(files)) writeFileSync(file(name), content);
+	mkdirSync(file('folder.csv'));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** Runs the command as from the test's folder. */
+function plan(...args: string[]) {
+	const { exitCode, output, said } = planCommand(args, folder);
+	return { status: exitCode, stdout: output, stderr: said.map((line) => `${line}\n`).join('') };
+}
+
+interface Plan {
+	rows: {
+		id: string;
+		title: string;
+		typed: Record<string, string>;
+		solved: Record<string, number | null>;
+		findings: { code: string; level: string; cells: string[]; message: string }[];
+		steps: number[];
+	}[];
+	sheets: unknown[];
+	bench: {
+		changes: number;
+		leastChanges: number;
+		proven: boolean;
+		steps: { guide: number; cuts: { row: number; copy: number; part: string; side: string }[] }[];
+	};
+}
+
+describe('rows and bench as JSON', () => {
+	let read: Plan;
+	beforeAll(() => {
+		const { status, stdout, stderr } = plan('rows.csv', '--show', 'show.json', '--json', '--seconds', '1.5');
+		expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+		read = JSON.parse(stdout) as Plan;
+	});
+
+	test('every row, as typed and as worked out, in millimetres', () => {
+		expect(read.rows[0]).toEqual({
+			id: 'E1',
+			title: 'Ebb',
+			typed: { 'print id': 'E1', title: 'Ebb', 'picture width': '45,6', 'picture height': '30,6' },
+			solved: {
+				mountWidth: 610,
+				mountHeight: 460,
+				windowWidth: 450,
+				windowHeight: 300,
+				pictureWidth: 456,
+				pictureHeight: 306,
+				side: 80,
+				top: 77,
+				bottom: 83,
+				overlapSide: 3,
+				overlapTop: 3,
+				overlapBottom: 3,
+			},
+			findings: [],
+			steps: [1, 2, 3],
+		});
+		expect(read.rows.map(({ title }) => title)).toEqual(['Ebb', 'Flow', 'Ebb; again']);
+	});
+
+	test('what cannot be read is told to its row, and is no failure', () => {
+		const { findings, typed } = read.rows[1]!;
+		expect(findings).toContainEqual(
+			expect.objectContaining({ code: 'not-read', level: 'stop', cells: ['picture height'] }),
+		);
+		expect(Object.keys(findings[0]!)).toEqual(['code', 'level', 'cells', 'message']);
+		expect(typed['picture height']).toBe('3o');
+	});
+
+	test('the cutting order, each setting once', () => {
+		const { changes, leastChanges, proven, steps } = read.bench;
+		expect({ changes, leastChanges, proven }).toEqual({ changes: 3, leastChanges: 3, proven: true });
+		expect(steps.map(({ guide }) => guide)).toEqual([83, 80, 77]);
+		expect(steps[0]!.cuts).toEqual([
+			{ row: 1, copy: 1, part: 'mount', side: 'bottom' },
+			{ row: 3, copy: 1, part: 'mount', side: 'bottom' },
+		]);
+		expect(steps.flatMap(({ cuts }) => cuts)).toHaveLength(8);
+	});
+});
+
+describe('rows as text', () => {
+	test('can be planned again, with the same result', () => {
+		const first = plan('rows.csv', '--show', 'show.json');
+		expect(first).toMatchObject({ status: 0, stderr: '' });
+		writeFileSync(file('again.csv'), first.stdout);
+		expect(plan('again.csv', '--show', 'show.json')).toEqual(first);
+		expect(first.stdout.split('\n')[1]).toMatch(/^E1,,Ebb,.*,610,460,450,300,456,306,80,77,83,3,3,3,,1 2 3,unit=mm; /);
+	});
+
+	test('from a show file, with the settings in it or others', () => {
+		const example = join(root, 'shared/samples/example.evenhang.json');
+		const own = plan(example, '--json');
+		expect(own).toMatchObject({ status: 0, stderr: '' });
+		const { rows } = JSON.parse(own.stdout) as Plan;
+		expect(rows).toHaveLength(30);
+		expect(rows[15]!.solved).toMatchObject({ mountWidth: 700, side: 80 });
+		const { rows: others } = JSON.parse(plan(example, '--json', '--show', 'show.json').stdout) as Plan;
+		expect(others[15]!.solved).toMatchObject({ mountWidth: 610 });
+	});
+
+	test('cells without a header are told, and are no failure', () => {
+		const { status, stderr } = plan('ragged.csv');
+		expect(status).toBe(0);
+		expect(stderr).toBe('line 2, column 3: this cell has no header; it is kept as “column 3”\n');
+	});
+});
+
+describe('what cannot be read ends with 1, and says where', () => {
+	test.each<[string[], RegExp]>([
+		[['twice.csv'], /^line 1, column title: this header stands twice\n$/],
+		[['picture.csv'], /^line 1, column 1: the file is not text\n$/],
+		[['empty.csv'], /^line 1, column 1: the file is empty\n$/],
+		[['missing.csv'], /^missing\.csv cannot be read: there is no such file\n$/],
+		[['folder.csv'], /^folder\.csv cannot be read: it is a folder\n$/],
+		[['rows.csv', '--show', 'broken.json'], /damaged in line 1: “}” stands where a name in quotes should/],
+		[
+			['rows.csv', '--show', 'slip.json'],
+			/^slip\.json, setting border: “wide” is not a length.*\nslip\.json, setting boards\[0\]\.width: “x” is not a length.*\n$/,
+		],
+	])('%j', (args, said) => {
+		const { status, stdout, stderr } = plan(...args);
+		expect({ status, stdout }).toEqual({ status: 1, stdout: '' });
+		expect(stderr).toMatch(said);
+	});
+
+	test('a setting that nobody knows is told, and is no failure', () => {
+		const { status, stderr } = plan('rows.csv', '--show', 'typo.json');
+		expect({ status, stderr }).toEqual({ status: 0, stderr: 'no setting is called bordr: passed over\n' });
+	});
+});
+
+describe('wrong usage ends with 2', () => {
+	test.each<[string[], RegExp]>([
+		[[], /^no file of rows is named\nusage: npm run -s plan -- rows\.csv/],
+		[['rows.csv', 'more.csv'], /^one file of rows at a time/],
+		[['rows.csv', '--colour'], /^Unknown option '--colour'/],
+		[['rows.csv', '--show'], /show/],
+		[['rows.csv', '--seconds', 'soon'], /^--seconds takes a number/],
+		[['rows.csv', '--seconds=-1'], /^--seconds takes a number/],
+	])('%j', (args, said) => {
+		const { status, stdout, stderr } = plan(...args);
+		expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+		expect(stderr).toMatch(said);
+	});
+});
+
+describe('as a process', () => {
+	const npm = (...args: string[]) =>
+		spawnSync('npm', ['--prefix', root, 'run', '-s', 'plan', '--', ...args], {
+			cwd: folder,
+			encoding: 'utf8',
+			env: Object.fromEntries(Object.entries(process.env).filter(([name]) => name !== 'INIT_CWD')),
+		});
+
+	test('npm runs it from anywhere', () => {
+		const { status, stdout, stderr } = npm('rows.csv', '--show', 'show.json', '--json');
+		expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+		expect(stdout).toBe(plan('rows.csv', '--show', 'show.json', '--json').stdout);
+	});
+
+	test('what it refuses goes to standard error', () => {
+		const { status, stdout, stderr } = npm('twice.csv');
+		expect({ status, stdout }).toEqual({ status: 1, stdout: '' });
+		expect(stderr).toBe('line 1, column title: this header stands twice\n');
+		expect(npm()).toMatchObject({ status: 2, stdout: '' });
+	});
+});
