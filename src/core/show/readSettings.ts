@@ -6,6 +6,7 @@ import { defaultSettings } from './defaults.ts';
 import { readBench } from './readBench.ts';
 import { readBoards } from './readBoards.ts';
 import { readFrames } from './readFrames.ts';
+import { readLabels } from './readLabels.ts';
 import { readLimits } from './readLimits.ts';
 import { readSizes } from './readSizes.ts';
 import type { BottomWeight, Settings, Size, TypedSettings } from './settings.ts';
@@ -41,6 +42,7 @@ export const settingKeys = [
 	'undermount',
 	'frames',
 	'bench',
+	'labels',
 ] as const;
 
 /** A key of a show's settings. */
@@ -91,6 +93,7 @@ export function readSettings(typed: TypedSettings): {
 			: valueOf(textSetting(typed['undermount']), 'undermount', context),
 		frames: readFrames(typed['frames'], context),
 		bench: readBench(typed['bench'], context),
+		labels: readLabels(typed['labels'], context),
 	};
 	return { settings, problems };
 }

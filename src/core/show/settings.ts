@@ -64,6 +64,19 @@ export interface Frame {
 	readonly count?: number;
 }
 
+/** The words that `labels.name` may hold. */
+export const labelNameWords = ['free', 'required', 'forbidden'] as const;
+/** The words that `labels.corner` may hold, as seen from the back. */
+export const labelCornerWords = ['top left', 'top right', 'bottom left', 'bottom right'] as const;
+
+/** What the show's rules ask of the labels on the back. */
+export interface Labels {
+	/** Whether the maker's name must, may or must not stand on the back. */
+	readonly name: (typeof labelNameWords)[number];
+	/** The corner of the label; undefined where any will do. */
+	readonly corner: (typeof labelCornerWords)[number] | undefined;
+}
+
 /** How windows are cut. */
 export interface Bench {
 	readonly kind: 'straight edge' | 'guide' | 'guide and stops';
@@ -98,6 +111,7 @@ export interface Settings {
 	readonly undermount: string | undefined;
 	readonly frames: readonly Frame[];
 	readonly bench: Bench;
+	readonly labels: Labels;
 }
 
 /**
