@@ -93,10 +93,9 @@ function sizeOf(width: TypedLength, height: TypedLength, text: string, context: 
 	const isWithoutUnit = shared === undefined && (width.isFraction || height.isFraction);
 	const isBareFraction = isWithoutUnit && !context.isUnitStated;
 	const bareUnit = shared ?? (isBareFraction ? 'in' : context.unit);
-	// The last unit that stands serves a bare length, so each side asks the other.
-	const readWidth = toLength(width, width.unit ?? height.unit ?? bareUnit, text, false);
+	const readWidth = toLength(width, bareUnit, text, false);
 	if ('problem' in readWidth) return readWidth;
-	const readHeight = toLength(height, height.unit ?? width.unit ?? bareUnit, text, false);
+	const readHeight = toLength(height, bareUnit, text, false);
 	if ('problem' in readHeight) return readHeight;
 	if (isWithoutUnit && !isBareFraction && context.unit !== 'in')
 		return unsureFraction(text, context.unit, 'the column is in', (reading) => parseSize(reading, context));
