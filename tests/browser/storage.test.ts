@@ -1,0 +1,104 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { onStage } from './harness/stage.ts';
+import { cell, press, seen, withPrints } from './screens/prints.ts';
+
+const isSaved = (page: Page) => page.getByText('Saved on this device').waitFor();
+
+async function type(page: Page, row: number, column: string, text: string): Promise<void> {
+	await cell(page, row, column).click();
+	await page.keyboard.type(text);
+	await press(page, 'Enter');
+}
+
+test('two tabs of one show take in each other’s edits, and each undoes only its own', () =>
+	onStage({}, async (stage) => {
+		const one = await stage.openShow();
+		await withPrints(one, [
+			['Low water', '376', '251'],
+			['Kiln door', '300', '200'],
+		]);
+		await isSaved(one);
+		const other = await stage.openShow();
+		await cell(other, 1, 'title').waitFor();
+
+		await one.bringToFront();
+		await type(one, 0, 'side', '70');
+		await expect.poll(() => seen(other, 0, 'side')).toBe('70 typed');
+		await other.bringToFront();
+		await type(other, 0, 'top', '80');
+		await type(other, 1, 'title', 'Kiln door, closed');
+		await expect.poll(() => seen(one, 0, 'top')).toBe('80 typed');
+		await one.bringToFront();
+		await cell(one, 0, 'title').click();
+		await press(one, 'Control+z');
+		await expect.poll(() => seen(other, 0, 'side')).not.toBe('70 typed');
+		expect(await seen(one, 0, 'top')).toBe('80 typed');
+		await isSaved(one);
+
+		await other.reload();
+		await cell(other, 1, 'title').waitFor();
+		expect(await seen(other, 0, 'top')).toBe('80 typed');
+		expect(await seen(other, 0, 'side')).not.toBe('70 typed');
+		expect(await seen(other, 1, 'title')).toBe('Kiln door, closed typed');
+	}));
+
+test('an edit that the device refuses is told, held, asked about before leaving, and kept with the next', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openShow();
+		await withPrints(page, [['Low water', '376', '251']]);
+		await isSaved(page);
+		await page.evaluate(() => {
+			const put = Reflect.get<IDBObjectStore, 'put'>(IDBObjectStore.prototype, 'put');
+			IDBObjectStore.prototype.put = () => {
+				throw new DOMException('no room', 'QuotaExceededError');
+			};
+			Object.assign(window, { makeRoom: () => (IDBObjectStore.prototype.put = put) });
+		});
+		await type(page, 0, 'side', '70');
+		await page.getByText('There is no room left on this device').waitFor();
+		expect(await seen(page, 0, 'side')).toBe('70 typed');
+
+		let asked = 0;
+		page.once('dialog', (dialog) => {
+			asked += dialog.type() === 'beforeunload' ? 1 : 0;
+			void dialog.dismiss(); // and stay
+		});
+		await page.evaluate(() => location.reload());
+		await expect.poll(() => asked).toBe(1);
+
+		await page.evaluate(() => void (Reflect.get(window, 'makeRoom') as () => void)());
+		await type(page, 0, 'top', '80');
+		await isSaved(page);
+		await page.reload();
+		await cell(page, 0, 'title').waitFor();
+		expect([await seen(page, 0, 'side'), await seen(page, 0, 'top')]).toEqual(['70 typed', '80 typed']);
+	}));
+
+test('every edit asks for strict durability, and the browser is asked once to keep what is stored', () =>
+	onStage({}, async (stage) => {
+		await stage.context.addInitScript(() => {
+			const asked: unknown[] = [];
+			Object.assign(window, { asked });
+			const begin = Reflect.get<IDBDatabase, 'transaction'>(IDBDatabase.prototype, 'transaction');
+			IDBDatabase.prototype.transaction = function (...args) {
+				const tx = begin.apply(this, args);
+				if (tx.mode === 'readwrite') asked.push(tx.durability);
+				return tx;
+			};
+			const persist = Reflect.get<StorageManager, 'persist'>(StorageManager.prototype, 'persist');
+			StorageManager.prototype.persist = function () {
+				asked.push('persist');
+				return persist.call(this);
+			};
+		});
+		const page = await stage.openShow();
+		const asked = () => page.evaluate(() => Reflect.get(window, 'asked') as unknown[]);
+		expect(await asked()).toEqual(['strict']); // the show is begun
+		await withPrints(page, [['Low water', '376', '251']]);
+		await isSaved(page);
+		await type(page, 0, 'side', '70');
+		await isSaved(page);
+		expect(new Set(await asked())).toEqual(new Set(['strict', 'persist']));
+		expect((await asked()).filter((what) => what === 'persist')).toHaveLength(1);
+	}));
