@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
-import { onStage } from '../harness/stage.ts';
+import { oneStage } from './oneStage.ts';
 import { at, cell, inHand, paste, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
+
+const play = oneStage();
 
 const three = [
 	['Low water', '300', '200'],
@@ -12,8 +14,7 @@ const titles = (page: Parameters<typeof seen>[0], count: number) =>
 	Promise.all(Array.from({ length: count }, (_, row) => seen(page, row, 'title')));
 
 test('arrows, Home, End and pages go where they should and stop at the edges; one cell can be tabbed to', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await startTyping(page);
 		await press(page, 'Home');
 		await paste(page, Array.from({ length: 60 }, (_, index) => `${index + 1}\tPrint ${index + 1}`).join('\n'));
@@ -40,8 +41,8 @@ test('arrows, Home, End and pages go where they should and stop at the edges; on
 	}));
 
 test('every cell in hand is wholly in view, clear of the head and of the frozen columns', () =>
-	onStage({ viewport: { width: 820, height: 600 } }, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
+		await page.setViewportSize({ width: 820, height: 600 });
 		await startTyping(page);
 		await paste(page, Array.from({ length: 40 }, (_, index) => `Print ${index + 1}`).join('\n'));
 		for (const key of ['Control+End', 'Home', 'Control+Home', 'End', 'PageDown', 'ArrowLeft', 'ArrowLeft', 'PageUp']) {
@@ -62,8 +63,8 @@ test('every cell in hand is wholly in view, clear of the head and of the frozen 
 	}));
 
 test('with half the page covered by a keyboard the cell in hand stays in view', () =>
-	onStage({ viewport: { width: 820, height: 1180 } }, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
+		await page.setViewportSize({ width: 820, height: 1180 });
 		await startTyping(page);
 		await paste(page, Array.from({ length: 20 }, (_, index) => `Print ${index + 1}`).join('\n'));
 		await press(page, 'Control+End', 'Home', 'F2');
@@ -79,8 +80,7 @@ test('with half the page covered by a keyboard the cell in hand stays in view', 
 	}));
 
 test('the cell in hand keeps the focus while the grid is scrolled away from it', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await startTyping(page);
 		await paste(page, Array.from({ length: 300 }, (_, index) => `Print ${index + 1}`).join('\n'));
 		await press(page, 'Control+Home', 'ArrowDown', 'ArrowRight');
@@ -95,8 +95,7 @@ test('the cell in hand keeps the focus while the grid is scrolled away from it',
 	}));
 
 test('Enter and Tab put in and go on; Enter under the last row adds one', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await startTyping(page);
 		await page.keyboard.type('Low water');
 		await press(page, 'Enter');
@@ -120,8 +119,7 @@ test('Enter and Tab put in and go on; Enter under the last row adds one', () =>
 	}));
 
 test('rows are inserted, doubled, moved and deleted by keyboard, and each is one step of undo', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, three);
 		await press(page, 'Control+Home', 'ArrowRight', 'Alt+ArrowDown');
 		expect(await titles(page, 3)).toEqual(['Salt road typed', 'Low water typed', 'Kiln door typed']);
@@ -148,8 +146,7 @@ test('rows are inserted, doubled, moved and deleted by keyboard, and each is one
 	}));
 
 test('a selection is the rectangle that Shift extends; Delete clears it as one step, copy and paste carry it', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, three);
 		await cell(page, 0, 'picture width').click();
 		await press(page, 'Shift+ArrowRight', 'Shift+ArrowDown');
@@ -183,8 +180,7 @@ test('a selection is the rectangle that Shift extends; Delete clears it as one s
 	}));
 
 test('? lists the keys', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await startTyping(page);
 		await press(page, '?');
 		await page.getByRole('dialog', { name: 'Keys of the grid' }).waitFor();

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
-import { onStage } from '../harness/stage.ts';
+import { oneStage } from './oneStage.ts';
 import { press, seen, seenIn, withPrints } from './prints.ts';
 
+const play = oneStage();
+
 test('a changed setting works every row out anew, is kept, and can be undone', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, [['Low water', '456', '306']]);
 		await page.getByRole('link', { name: 'Settings' }).click();
 		await page.getByRole('textbox', { name: 'Mount size' }).fill('600 x 450');
@@ -21,8 +22,7 @@ test('a changed setting works every row out anew, is kept, and can be undone', (
 	}));
 
 test('undo takes a setting back', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		const before = await seen(page, 0, 'side');
 		await page.getByRole('link', { name: 'Settings' }).click();
@@ -35,8 +35,7 @@ test('undo takes a setting back', () =>
 	}));
 
 test('what cannot be read as a setting is told beside its field, and the default holds', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await page.getByRole('link', { name: 'Settings' }).click();
 		const border = page.getByRole('textbox', { name: 'Border', exact: true });
@@ -52,8 +51,7 @@ test('what cannot be read as a setting is told beside its field, and the default
 	}));
 
 test('a size given a name can be typed by it; another unit changes no size', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await page.getByRole('link', { name: 'Settings' }).click();
 		await page.getByRole('textbox', { name: 'Name, new size' }).fill('Oak');

@@ -3,8 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { onStage } from '../harness/stage.ts';
+import { oneStage } from './oneStage.ts';
 import { cell, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
+
+const play = oneStage();
 
 /** Chooses a file with this text where the app asks for one. */
 async function chooseFile(page: Page, button: string, name: string, text: string): Promise<void> {
@@ -15,8 +17,7 @@ async function chooseFile(page: Page, button: string, name: string, text: string
 }
 
 test('one tap loads an example of thirty prints; undo gives the empty show back', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('32');
 		await page.getByRole('button', { name: 'Close' }).click();
@@ -25,8 +26,7 @@ test('one tap loads an example of thirty prints; undo gives the empty show back'
 	}));
 
 test('a file is imported, and what it says is counted in words', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await chooseFile(
 			page,
 			'Import a file',
@@ -42,8 +42,7 @@ test('a file is imported, and what it says is counted in words', () =>
 	}));
 
 test('what cannot be read is told in a sentence that says why, and nothing is lost', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await page.getByRole('button', { name: 'Files' }).click();
 		for (const { name, text, says } of [
@@ -61,8 +60,7 @@ test('what cannot be read is told in a sentence that says why, and nothing is lo
 	}));
 
 test('rows are pasted into a text area; a text without column names stays there to be mended', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await page.getByRole('button', { name: 'Paste rows' }).click();
 		const area = page.getByRole('textbox', { name: /Rows/ });
 		await area.fill('Low water,456,306');
@@ -76,8 +74,7 @@ test('rows are pasted into a text area; a text without column names stays there 
 	}));
 
 test('start typing gives a row with its first cell in hand', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await startTyping(page);
 		await page.keyboard.type('Low water');
 		await press(page, 'Enter');
@@ -85,9 +82,8 @@ test('start typing gives a row with its first cell in hand', () =>
 	}));
 
 test('rows exported and a show saved come back the same', () =>
-	onStage({}, async (stage) => {
+	play(async (page) => {
 		const folder = await mkdtemp(join(tmpdir(), 'evenhang-files-'));
-		const page = await stage.openApp();
 		await withPrints(page, [['Low water', '16 1/2', '11']]);
 		await page.getByRole('button', { name: 'Files' }).click();
 		const saved: Record<string, string> = {};

@@ -1,13 +1,14 @@
 import { expect, test } from 'vitest';
-import { onStage } from '../harness/stage.ts';
+import { oneStage } from './oneStage.ts';
 import { at, cell, inHand, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
+
+const play = oneStage();
 
 const results = ['window width', 'window height', 'side', 'top', 'bottom', 'mount width', 'mount height'];
 
 // The settings of a new show: mount 500 x 400, border 65, bottom weight 10 %, overlap 3, ruler 1 mm.
 test('a shape typed into a new show gives window, borders, picture and bench steps at once', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await startTyping(page);
 		await cell(page, 0, 'shape').click();
 		await page.keyboard.type('3:2');
@@ -34,8 +35,7 @@ test('a shape typed into a new show gives window, borders, picture and bench ste
 	}));
 
 test('typed, inherited and worked-out cells are told apart by ear too', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		const words = (key: string) => cell(page, 0, key).textContent();
 		expect(await words('picture width')).toBe('300, typed');
@@ -45,8 +45,7 @@ test('typed, inherited and worked-out cells are told apart by ear too', () =>
 	}));
 
 test('two lengths or the name of a size typed into a width type the height too, as one step', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await startTyping(page);
 		for (const [text, width, height] of [
 			['456 x 306', '456 typed', '306 typed'],
@@ -63,8 +62,7 @@ test('two lengths or the name of a size typed into a width type the height too, 
 	}));
 
 test('a cell is edited as it was typed, with its unit, and Escape gives it back', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, [['Low water', '45.6 cm', '306']]);
 		expect(await seen(page, 0, 'picture width')).toBe('456 typed');
 		await cell(page, 0, 'picture width').click();
@@ -79,8 +77,7 @@ test('a cell is edited as it was typed, with its unit, and Escape gives it back'
 	}));
 
 test('what cannot be read keeps the editor open, offers what it may mean, and can be kept as typed', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, [['Low water', '456', '306']]);
 		await cell(page, 0, 'picture width').click();
 		await page.keyboard.type('1,500');
@@ -108,8 +105,7 @@ test('what cannot be read keeps the editor open, offers what it may mean, and ca
 	}));
 
 test('a mend is one tap and one step of undo', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, [['Kiln door', '456', '306']]);
 		await cell(page, 0, 'side').click();
 		await page.keyboard.type('80');
@@ -127,8 +123,7 @@ test('a mend is one tap and one step of undo', () =>
 	}));
 
 test('a look is accepted and taken back; a way out is one tap', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, [['Two nets', '270', '270']]); // 118 at the sides, 65 at the top: uneven
 		const sentences = page.locator('#sentences');
 		await sentences.getByRole('button', { name: 'Accept as it is' }).click();
@@ -145,8 +140,7 @@ test('a look is accepted and taken back; a way out is one tap', () =>
 	}));
 
 test('a worked-out cell in hand says how it came to its figure', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await cell(page, 0, 'window width').click();
 		expect(await page.locator('#sentences').innerText()).toMatch(/Window width:.*294 mm/);
@@ -155,8 +149,7 @@ test('a worked-out cell in hand says how it came to its figure', () =>
 	}));
 
 test('every finding of the show leads to its cell', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await withPrints(page, [
 			['Low water', '300', '200'],
 			['Salt road', 'abc', '200'],
