@@ -1,10 +1,11 @@
 import { mm } from '../length/length.ts';
 import { paperSizes } from '../length/paperSizes.ts';
 import { innerWindowIsSmaller } from '../row/cover.ts';
+import type { NamedSize } from '../show/settings.ts';
 import type { Candidate, RowContext } from './found.ts';
 import { sizeText } from './sizeText.ts';
 
-/** The smallest paper of a known name that the picture is on and the mount holds by 5 mm on every side. */
+/** The smallest paper of a known name, ISO's in a metric show and ANSI's in an inch one, that the picture is on and the mount holds by 5 mm on every side. */
 export function paperThatHolds(context: RowContext): Candidate[] {
 	const { pictureWidth, pictureHeight, windowWidth, windowHeight, overlapTop, overlapBottom } = context.solution.solved;
 	if (!pictureWidth || !pictureHeight || !windowWidth || !windowHeight) return [];
@@ -13,9 +14,10 @@ export function paperThatHolds(context: RowContext): Candidate[] {
 	const width = Math.max(pictureWidth, windowWidth - smaller + 2 * mm(5));
 	const height = Math.max(pictureHeight, windowHeight - smaller + 2 * mm(5), pictureHeight + lower + 2 * mm(5));
 	const [short, long] = [Math.min(width, height), Math.max(width, height)];
+	const isHabit = ({ name }: NamedSize) => name.startsWith('ANSI') === (context.settings.unit === 'in');
 	const holds = paperSizes
 		.filter((paper) => paper.width >= short && paper.height >= long)
-		.sort((a, b) => a.width * a.height - b.width * b.height)[0];
+		.sort((a, b) => Number(isHabit(b)) - Number(isHabit(a)) || a.width * a.height - b.width * b.height)[0];
 	if (!holds) return [];
 	const [across, down] = width > height ? [holds.height, holds.width] : [holds.width, holds.height];
 	const typed = `${context.text(across)} x ${context.text(down)}`;
