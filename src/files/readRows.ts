@@ -40,7 +40,7 @@ export type MakeId = (place: number, attempt: number) => RowId;
  * Reads rows from a delimited file: cells as typed, whatever they hold, in the order of the file.
  *
  * @param file its bytes, or its text
- * @param makeId names a row whose print id is blank, or taken by a row before it, by its place from 1; asked again, with
+ * @param makeId names a row whose print id is blank, or that of a row before it, by its place from 1; asked again, with
  * the next attempt, while the name is taken
  * @returns a problem, `line N, column NAME: what is wrong`, where the file is not text, is empty, has no known header or
  * one twice, or breaks the rules of quoting
@@ -55,14 +55,19 @@ export function readRows(
 	const table = readTable(decoded.value);
 	if ('problem' in table) return table;
 	const { headers, records, lines, notes } = table;
-	const ids = new Set<RowId>();
+	const printIdAt = headers.findIndex(({ kind, name }) => kind === 'typed' && name === 'print id');
+	const printIds = records.map((cells) => cells[printIdAt]?.trim() ?? '');
+	const taken = new Set<RowId>(printIds);
+	const seen = new Set<RowId>(['']);
 	const rows = records.map((cells, index) => {
-		const row = readRow(cells, headers, settings);
-		const printId = cells[headers.findIndex(({ kind, name }) => kind === 'typed' && name === 'print id')]?.trim() ?? '';
-		if (ids.has(printId)) notes.push(`line ${lines[index]!}, column print id: “${printId}” names a row before it too`);
-		const id = printId === '' || ids.has(printId) ? freeId(makeId, index + 1, ids) : printId;
-		ids.add(id);
-		return { id, order: index + 1, ...row };
+		const printId = printIds[index]!;
+		const isFirst = !seen.has(printId);
+		if (!isFirst && printId !== '')
+			notes.push(`line ${lines[index]!}, column print id: “${printId}” names a row before it too`);
+		const id = isFirst ? printId : freeId(makeId, index + 1, taken);
+		seen.add(printId);
+		taken.add(id);
+		return { id, order: index + 1, ...readRow(cells, headers, settings) };
 	});
 	const results = records.map((cells) =>
 		headers.flatMap((header, at) => (header.kind === 'result' ? [{ ...header, text: cells[at] ?? '' }] : [])),

@@ -130,6 +130,12 @@ describe('reading', () => {
 		expect(notes).toEqual(['line 4, column print id: “a” names a row before it too']);
 	});
 
+	test('a name that is made up is none that a row of the file has, before it or after', () => {
+		const { rows, notes } = read('print id,title\n,1\nmade 1.1,2\n');
+		expect(rows.map(({ id }) => id)).toEqual(['made 1.2', 'made 1.1']);
+		expect(notes).toEqual([]);
+	});
+
 	test('a print id that the app made up is a name, but no text of the row', () => {
 		expect(read('print id,title\np2345abcde,1\n').rows[0]).toMatchObject({ id: 'p2345abcde', typed: { title: '1' } });
 		expect(read('print id,title\np2345abcde,1\n').rows[0]!.typed).not.toHaveProperty('print id');
