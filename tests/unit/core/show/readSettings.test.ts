@@ -28,6 +28,7 @@ test('metric defaults', () => {
 		reveal: undefined,
 		unevenTolerancePercent: 15,
 		limits: {},
+		labels: { name: 'free', corner: undefined },
 		boards: [],
 		sparesPercent: 0,
 		undermount: undefined,
