@@ -1,0 +1,67 @@
+import type { Harmony } from '../core/harmonise/harmonise.ts';
+import type { RowId } from '../core/show/row.ts';
+import { harmoniseInWorker } from '../workers/harmoniseInWorker.ts';
+import type { Session } from './session.svelte.ts';
+
+/** Harmonising a show: the choice is worked out beside the screen, shown, and taken whole, in part or not at all. */
+export class Harmonising {
+	most = $state(1);
+	isBusy = $state(false);
+	problem = $state<string>();
+	/** What was chosen, until it is taken or the show changes. */
+	harmony = $state.raw<Harmony>();
+	/** The rows that will be taken. */
+	taken = $state.raw<ReadonlySet<RowId>>(new Set());
+	readonly #session: Session;
+	readonly #harmonise: typeof harmoniseInWorker;
+	#job: AbortController | undefined;
+
+	constructor(session: Session, harmonise = harmoniseInWorker) {
+		this.#session = session;
+		this.#harmonise = harmonise;
+	}
+
+	/** Works the choice out; a job that is under way ends. */
+	async start(): Promise<void> {
+		this.stop();
+		const job = new AbortController();
+		this.#job = job;
+		this.isBusy = true;
+		this.problem = undefined;
+		this.harmony = undefined;
+		const { show, settings } = this.#session;
+		try {
+			const harmony = await this.#harmonise({ rows: show.rows, settings, most: this.most }, job.signal);
+			if (this.#job !== job) return;
+			this.harmony = harmony;
+			this.taken = new Set(harmony.rows.filter(({ size }) => size !== undefined).map(({ id }) => id));
+		} catch (cause) {
+			if (this.#job === job) this.problem = cause instanceof Error ? cause.message : String(cause);
+		}
+		if (this.#job === job) this.isBusy = false;
+	}
+
+	/** Ends the job that is under way, and forgets what was chosen. */
+	stop(): void {
+		this.#job?.abort(new Error('ended'));
+		this.#job = undefined;
+		this.isBusy = false;
+		this.harmony = undefined;
+	}
+
+	/** Takes a row in or leaves it out. */
+	toggle(id: RowId): void {
+		const taken = new Set(this.taken);
+		if (!taken.delete(id)) taken.add(id);
+		this.taken = taken;
+	}
+
+	/** Types what was chosen into the rows that are taken: one step to undo. */
+	take(): void {
+		const changes = (this.harmony?.rows ?? [])
+			.filter(({ id, size }) => size !== undefined && this.taken.has(id))
+			.map(({ id, change }) => ({ id, cells: change }));
+		this.stop();
+		if (changes.length > 0) this.#session.typeCells(changes, 'Harmonise');
+	}
+}
