@@ -49,7 +49,11 @@ export class GridHand {
 		const now = this.#rows.show.rows;
 		if (now === rows) return selection;
 		if (rows.length === 0 || now.length === 0) return clamp(selection, extentOf(now));
-		return follow(selection, rows.map(idOf), now.map(idOf));
+		const [before, after] = [rows.map(idOf), now.map(idOf)];
+		const known = new Set(before);
+		// Another show has been put in the place of this one: one begins at its top.
+		if (!after.some((id) => known.has(id))) return at(0, selection.active.column);
+		return follow(selection, before, after);
 	});
 	/** Place of the row in hand, from 0; -1 for the head, or where there are no rows. */
 	readonly rowIndex = $derived(this.selection?.active.row ?? headRow);

@@ -15,7 +15,9 @@ test('a tap takes a cell, a second tap opens it, a tap elsewhere keeps what was 
 		expect(await editor.evaluate((input) => document.activeElement === input)).toBe(true);
 		expect(await editor.getAttribute('inputmode')).toBe('decimal');
 		expect(await editor.evaluate((input) => parseFloat(getComputedStyle(input).fontSize))).toBeGreaterThanOrEqual(16);
-		await page.keyboard.type('300');
+		await page.keyboard.type('30');
+		await page.getByRole('button', { name: 'cm', exact: true }).tap(); // which a keypad of figures lacks
+		expect(await editor.inputValue()).toBe('30cm');
 		await cell(page, 0, 'picture height').tap();
 		expect(await seen(page, 0, 'picture width')).toBe('300 typed');
 		expect(await inHand(page)).toBe(at(0, 'picture height'));

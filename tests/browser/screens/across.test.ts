@@ -1,0 +1,65 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { oneStage } from './oneStage.ts';
+
+const play = oneStage();
+
+async function harmoniseExample(page: Page) {
+	await page.getByRole('button', { name: 'Load the example' }).click();
+	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+	await page.getByRole('link', { name: 'Across' }).click();
+	await page.getByRole('button', { name: 'Work it out' }).click();
+	await page.getByRole('table').waitFor();
+}
+
+const needs = (page: Page) => page.locator('main .lead').innerText();
+
+test('harmonise shows before and after, and is taken whole in one step to undo', () =>
+	play(async (page) => {
+		await harmoniseExample(page);
+		const before = await needs(page);
+		expect(await page.getByRole('status').first().innerText()).toMatch(/^Chosen: .+ the least possible\./);
+		await page.getByRole('button', { name: /^Take/ }).click();
+		await expect.poll(() => needs(page)).not.toBe(before);
+		expect(await needs(page)).toMatch(/need 1 mount size|need 2 mount sizes/);
+		await page.getByRole('link', { name: 'Prints' }).click();
+		await page.getByRole('button', { name: 'Undo: harmonise' }).click();
+		await page.getByRole('link', { name: 'Across' }).click();
+		await expect.poll(() => needs(page)).toBe(before);
+	}));
+
+test('a print can be left out, and all of it left as it is', () =>
+	play(async (page) => {
+		await harmoniseExample(page);
+		const boxes = page.getByRole('checkbox');
+		const all = await boxes.count();
+		expect(all).toBeGreaterThan(10);
+		for (const _ of Array.from({ length: all - 1 }))
+			await page.getByRole('checkbox', { checked: true }).first().uncheck();
+		await page.getByRole('button', { name: 'Take 1 print' }).waitFor();
+		await page.getByRole('button', { name: 'Leave as it is' }).click();
+		expect(await page.getByRole('table').count()).toBe(0);
+		await page.getByRole('link', { name: 'Prints' }).click();
+		expect(await page.getByRole('button', { name: 'Undo: harmonise' }).count()).toBe(0);
+	}));
+
+test('without named sizes it says what is missing', () =>
+	play(async (page) => {
+		await page.getByRole('button', { name: 'Start typing' }).click();
+		await page.getByRole('link', { name: 'Across' }).click();
+		await page.getByText('The show has no named sizes yet').waitFor();
+	}));
+
+test('rules are chosen as a set, and each can still be changed', () =>
+	play(async (page) => {
+		await page.getByRole('link', { name: 'Settings' }).click();
+		await page.getByText('One metric size', { exact: true }).click();
+		await page.getByText('Every mount 500 × 400 mm to 2 mm').waitFor();
+		expect(await page.getByRole('textbox', { name: 'Exact mount' }).inputValue()).toBe('500 x 400 mm');
+		await page.getByRole('textbox', { name: 'Exact, give or take' }).fill('3');
+		await page.keyboard.press('Tab');
+		await page.getByText('Rules of your own').waitFor();
+		await page.getByText('bottom right', { exact: true }).click();
+		expect(await page.getByRole('radio', { name: 'bottom right' }).isChecked()).toBe(true);
+		expect(await page.getByRole('radio', { name: 'required' }).isChecked()).toBe(true);
+	}));
