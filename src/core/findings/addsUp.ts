@@ -15,7 +15,7 @@ export const addsUp: Finder = (context) =>
 			cells: [keys.mount, ...keys.borders, keys.window, keys.picture].filter((key) =>
 				isKnown(context.solution.typed[key]),
 			),
-			message: messageOf(context, keys),
+			message: () => messageOf(context, keys),
 			candidates: () => [...clearEach(context, columnsOf(keys)), ...overlapThatFits(context, keys)],
 		}));
 

@@ -16,7 +16,8 @@ export const bottomHeavy: Finder = (context) => {
 			code: 'bottom-heavy',
 			level: 'look',
 			cells: ['top', 'bottom'],
-			message: `The bottom ${figure(bottom)} is ${say(wider)} wider than the top ${figure(top)}, more than twice what is asked.`,
+			message: () =>
+				`The bottom ${figure(bottom)} is ${say(wider)} wider than the top ${figure(top)}, more than twice what is asked.`,
 			candidates: () =>
 				clearEach(context, ['bottom', 'top', 'side', 'window height', 'mount height', 'mount', 'picture height']),
 		},

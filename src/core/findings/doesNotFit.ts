@@ -11,7 +11,7 @@ export const doesNotFit: Finder = (context) =>
 			code: 'does-not-fit',
 			level: 'stop',
 			cells: [keys.mount, ...keys.borders, keys.window, keys.picture],
-			message: messageOf(context, keys),
+			message: () => messageOf(context, keys),
 			candidates: () => {
 				const columns = [...keys.borders, keys.window, keys.mount, keys.picture].map(columnOf);
 				const clears = clearEach(context, [...columns, 'mount', 'shape', 'bottom weight', ...coverColumns]);

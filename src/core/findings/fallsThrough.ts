@@ -20,7 +20,7 @@ export const fallsThrough: Finder = (context) => {
 				code: 'falls-through',
 				level: 'stop',
 				cells: [window, picture],
-				message: `The window’s ${axis} ${figure(opening)} is ${by} ${what}: the print falls through.`,
+				message: () => `The window’s ${axis} ${figure(opening)} is ${by} ${what}: the print falls through.`,
 				candidates: () => mends(context),
 			},
 		];

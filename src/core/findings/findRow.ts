@@ -2,7 +2,7 @@ import { formatExact, formatLength, formatWithUnit } from '../length/formatLengt
 import { length } from '../length/length.ts';
 import type { Cells } from '../row/cells.ts';
 import { readCells, type ReadCells } from '../row/readCells.ts';
-import { readWords } from '../row/rowWords.ts';
+import { readWords, type RowWords } from '../row/rowWords.ts';
 import { solveRow } from '../row/solveRow.ts';
 import type { Solution } from '../row/solution.ts';
 import type { Row } from '../show/row.ts';
@@ -74,14 +74,20 @@ export function findRow(row: Row, settings: Settings, read: ReadCells, solution:
 	return found.map((one) => withMends(one, found, context)).sort((a, b) => weights[a.level] - weights[b.level]);
 }
 
-function contextOf(row: Row, settings: Settings, read: ReadCells, solution: Solution): RowContext {
+function contextOf(
+	row: Row,
+	settings: Settings,
+	read: ReadCells,
+	solution: Solution,
+	words: RowWords = readWords(row, settings),
+): RowContext {
 	const { unit } = settings;
 	return {
 		row,
 		settings,
 		read,
 		solution,
-		words: readWords(row, settings),
+		words,
 		say: (value) => formatWithUnit(length(Math.round(value)), unit),
 		figure: (value) => formatLength(length(Math.round(value)), unit),
 		text: (value) => formatExact(length(Math.round(value)), unit),
@@ -90,13 +96,18 @@ function contextOf(row: Row, settings: Settings, read: ReadCells, solution: Solu
 			return contextOf(changed, settings, changedRead, solveRow(changedRead.cells, settings));
 		},
 		looksOf: (cells: Cells) => {
-			const other = contextOf(row, settings, { ...read, cells }, solveRow(cells, settings));
+			const other = contextOf(row, settings, { ...read, cells }, solveRow(cells, settings), words);
+			if (!fits(other.solution) || isPictureSmall(other)) return undefined;
 			const found = finders.flatMap((find) => find(other));
-			if (isPictureSmall(other) || found.some(({ level }) => level === 'stop')) return undefined;
+			if (found.some(({ level }) => level === 'stop')) return undefined;
 			return found.filter(({ level, code }) => level === 'look' && code !== 'needs-size').length;
 		},
 	};
 }
+
+/** Whether neither axis is in conflict or does not fit: what else is found then is worth looking for. */
+const fits = ({ width, height }: Solution) =>
+	[width, height].every((outcome) => outcome === 'fits' || outcome === 'open');
 
 function allFound(context: RowContext): readonly Found[] {
 	const found = finders.flatMap((find) => find(context));
@@ -104,10 +115,11 @@ function allFound(context: RowContext): readonly Found[] {
 	return [...findUnitSlip(context, hasStop), ...found];
 }
 
-function withMends({ candidates, ...finding }: Found, all: readonly Found[], context: RowContext): Finding {
+function withMends({ candidates, message, ...finding }: Found, all: readonly Found[], context: RowContext): Finding {
 	let mends: readonly Mend[] | undefined;
 	return {
 		...finding,
+		message: message(),
 		get mends() {
 			mends ??= candidates ? mendsOf(finding, candidates(), all, context) : [];
 			return mends;

@@ -43,7 +43,8 @@ export interface Found {
 	readonly level: Level;
 	/** Keys of the results; for a cell that has none, its column's name. */
 	readonly cells: readonly string[];
-	readonly message: string;
+	/** The sentence: made only where it is told, for rows are also tried out of sight. */
+	readonly message: () => string;
 	readonly candidates?: () => readonly Candidate[];
 }
 

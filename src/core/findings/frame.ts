@@ -24,7 +24,8 @@ export const tooThick: Finder = (context) => {
 			code: 'too-thick',
 			level: 'stop',
 			cells: ['board'],
-			message: `Mounts, print and undermount are ${parts} = ${figure(total)} thick; ${say(thickness)} at most are allowed.`,
+			message: () =>
+				`Mounts, print and undermount are ${parts} = ${figure(total)} thick; ${say(thickness)} at most are allowed.`,
 			candidates: () => clearEach(context, ['inner mount', 'board']),
 		},
 	];
@@ -46,7 +47,8 @@ export const tooDeep: Finder = (context) => {
 			code: 'too-deep',
 			level: 'stop',
 			cells: ['frame'],
-			message: `Glazing, mounts, print and backing are ${parts.map(figure).join(' + ')} = ${figure(total)} deep, ${say(total - depth)} more than the rebate’s ${figure(depth)}.`,
+			message: () =>
+				`Glazing, mounts, print and backing are ${parts.map(figure).join(' + ')} = ${figure(total)} deep, ${say(total - depth)} more than the rebate’s ${figure(depth)}.`,
 			candidates: () => clearEach(context, ['frame', 'inner mount', 'spacer', 'board', 'glazing']),
 		},
 	];
@@ -74,7 +76,8 @@ export const lipShrinks: Finder = (context) => {
 				code: 'lip-shrinks',
 				level: 'look' as const,
 				cells: thin,
-				message: `In the frame “${hidden.frame.name}” one sees ${seen}, under the least border of ${say(settings.leastBorder)}.`,
+				message: () =>
+					`In the frame “${hidden.frame.name}” one sees ${seen}, under the least border of ${say(settings.leastBorder)}.`,
 				candidates: () => clearEach(context, [...sizeColumns, 'frame', 'board']),
 			},
 		];
@@ -105,7 +108,7 @@ export const pastGuide: Finder = (context) => {
 				code: 'past-guide',
 				level: 'look' as const,
 				cells: past,
-				message: `${words[0]!.toUpperCase()}${words.slice(1)}: the cutter’s guide holds ${range}.`,
+				message: () => `${words[0]!.toUpperCase()}${words.slice(1)}: the cutter’s guide holds ${range}.`,
 				candidates: () => clearEach(context, sizeColumns),
 			},
 		];

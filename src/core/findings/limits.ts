@@ -49,7 +49,8 @@ function found(context: RowContext, code: string, breach: Breach | undefined): F
 			code,
 			level: 'stop',
 			cells: ['mountWidth', 'mountHeight'],
-			message: `The mount is ${sizeText(context, mountWidth!, mountHeight!)}; ${breach.words} ${sizeText(context, breach.limit.width, breach.limit.height)}${tolerance}, either way round.`,
+			message: () =>
+				`The mount is ${sizeText(context, mountWidth!, mountHeight!)}; ${breach.words} ${sizeText(context, breach.limit.width, breach.limit.height)}${tolerance}, either way round.`,
 			candidates: () => sizeMends(context, breach.limit),
 		},
 	];
@@ -78,7 +79,8 @@ function pictureArea(context: RowContext): Found | undefined {
 		code: 'under-limit',
 		level: 'stop',
 		cells: ['pictureWidth', 'pictureHeight'],
-		message: `The picture’s area is ${Math.round(areaMm2 / 100)} cm², under the least that the rules allow, ${Math.round(pictureAreaMm2 / 100)} cm².`,
+		message: () =>
+			`The picture’s area is ${Math.round(areaMm2 / 100)} cm², under the least that the rules allow, ${Math.round(pictureAreaMm2 / 100)} cm².`,
 		candidates: () => clearEach(context, sizeColumns),
 	};
 }

@@ -24,7 +24,8 @@ export const needsSize: Finder = (context) => {
 				code: 'needs-size',
 				level: 'stop',
 				cells: open.flatMap(({ mount, window, picture }) => (isAlone ? [picture] : [mount, window, picture])),
-				message: `The ${open.length > 1 ? 'size' : open[0]!.axis} cannot be worked out yet: type ${missing}, ${otherwise}.`,
+				message: () =>
+					`The ${open.length > 1 ? 'size' : open[0]!.axis} cannot be worked out yet: type ${missing}, ${otherwise}.`,
 				candidates: () =>
 					cells.mount.kind === 'fit'
 						? [clear('mount')]
@@ -44,7 +45,8 @@ export const needsSize: Finder = (context) => {
 			code: 'needs-size',
 			level: 'look',
 			cells: blank,
-			message: `No shape is typed, nor both sides of the picture or of the window${size}. Type ${listOf(blank.map(columnOf))}, or the shape.`,
+			message: () =>
+				`No shape is typed, nor both sides of the picture or of the window${size}. Type ${listOf(blank.map(columnOf))}, or the shape.`,
 		},
 	];
 };

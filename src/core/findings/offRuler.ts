@@ -19,7 +19,8 @@ export const offRuler: Finder = (context) => {
 				code: 'off-ruler',
 				level: 'note',
 				cells: off,
-				message: `${words[0]!.toUpperCase()}${words.slice(1)} ${off.length > 1 ? 'are' : 'is'} not on the ruler of ${say(settings.ruler)}.`,
+				message: () =>
+					`${words[0]!.toUpperCase()}${words.slice(1)} ${off.length > 1 ? 'are' : 'is'} not on the ruler of ${say(settings.ruler)}.`,
 				candidates: () => windowOnRuler(context, keys, off),
 			},
 		];

@@ -6,34 +6,39 @@ import { sizeText } from './sizeText.ts';
 
 /** `own-size`: the mount is not the show's, because of what is typed. Says which cell to clear. */
 export const ownSize: Finder = (context) => {
-	const { solution, read, settings } = context;
+	const { solution, read } = context;
 	const { mountWidth, mountHeight } = solution.solved;
 	if (read.cells.mount.kind !== 'show' || solution.mountSource === 'show') return [];
 	if (mountWidth === undefined && mountHeight === undefined) return [];
 	if (mountWidth !== undefined && mountHeight !== undefined && isShows(context, mountWidth, mountHeight)) return [];
-	const show = sizeText(context, settings.mountSize.width, settings.mountSize.height);
-	const candidates = backToTheShows(context);
-	const first = candidates.find(({ change }) => {
-		const after = context.workedOut({ ...context.row, typed: without(context, Object.keys(change) as ColumnName[]) });
-		return after.solution.mountSource === 'show';
-	});
-	const because = first
-		? ` Clear ${Object.keys(first.change).join(' and ')} to get back to it.`
-		: ` ${typedWords(context)} leave${typedOf(context, sizeColumns).length === 1 ? 's' : ''} no room in it.`;
-	const is =
-		mountWidth !== undefined && mountHeight !== undefined
-			? sizeText(context, mountWidth, mountHeight)
-			: `${context.say((mountWidth ?? mountHeight)!)} ${mountWidth === undefined ? 'high' : 'wide'}`;
 	return [
 		{
 			code: 'own-size',
 			level: 'look',
 			cells: axes.map(({ mount }) => mount).filter((key) => solution.solved[key] !== undefined),
-			message: `The mount is ${is}, not the show’s ${show}.${because}`,
-			candidates: () => candidates,
+			message: () => messageOf(context),
+			candidates: () => backToTheShows(context),
 		},
 	];
 };
+
+function messageOf(context: RowContext): string {
+	const { solution, settings } = context;
+	const { mountWidth, mountHeight } = solution.solved;
+	const show = sizeText(context, settings.mountSize.width, settings.mountSize.height);
+	const first = backToTheShows(context).find(({ change }) => {
+		const after = context.workedOut({ ...context.row, typed: without(context, Object.keys(change) as ColumnName[]) });
+		return after.solution.mountSource === 'show';
+	});
+	const because = first
+		? `Clear ${Object.keys(first.change).join(' and ')} to get back to it.`
+		: `${typedWords(context)} leave${typedOf(context, sizeColumns).length === 1 ? 's' : ''} no room in it.`;
+	const is =
+		mountWidth !== undefined && mountHeight !== undefined
+			? sizeText(context, mountWidth, mountHeight)
+			: `${context.say((mountWidth ?? mountHeight)!)} ${mountWidth === undefined ? 'high' : 'wide'}`;
+	return `The mount is ${is}, not the show’s ${show}. ${because}`;
+}
 
 const isShows = ({ settings: { mountSize } }: RowContext, width: Length, height: Length) =>
 	(isSame(width, mountSize.width) && isSame(height, mountSize.height)) ||
@@ -42,14 +47,10 @@ const isShows = ({ settings: { mountSize } }: RowContext, width: Length, height:
 /** Each typed size cleared by itself, then the pairs that are typed together. */
 function backToTheShows(context: RowContext): Candidate[] {
 	const typed = typedOf(context, sizeColumns);
-	const pairs: [ColumnName, ColumnName][] = axes.flatMap(({ mount, window, picture }, i) =>
-		i === 0
-			? ([mount, window, picture].map((key) => [columnOf(key), columnOf(key).replace('width', 'height')]) as [
-					ColumnName,
-					ColumnName,
-				][])
-			: [],
-	);
+	const pairs = [axes[0]!.mount, axes[0]!.window, axes[0]!.picture].map((key): [ColumnName, ColumnName] => {
+		const width = columnOf(key);
+		return [width, width.replace('width', 'height') as ColumnName];
+	});
 	const both = pairs.filter((pair) => pair.every((column) => typed.includes(column)));
 	return [...typed.map((column) => clear(column)), ...both.map((pair) => clear(...pair))];
 }

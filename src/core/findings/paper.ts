@@ -1,4 +1,4 @@
-import { length, mm, sameWithin } from '../length/length.ts';
+import { type Length, length, mm, sameWithin } from '../length/length.ts';
 import { paperAsItLies, paperPlace } from '../row/paperPlace.ts';
 import { clear, clearEach, sizeColumns } from './candidates.ts';
 import type { Finder, Found } from './found.ts';
@@ -18,7 +18,7 @@ export const paperShort: Finder = (context) => {
 	const { paper } = read.cells;
 	if (!paper || !pictureWidth || !pictureHeight) return [];
 	const lies = paperAsItLies(paper, solution.solved);
-	const found = (level: Found['level'], axis: 'width' | 'height', message: string): Found => ({
+	const found = (level: Found['level'], axis: 'width' | 'height', message: () => string): Found => ({
 		code: 'paper-short',
 		level,
 		cells: [axis === 'width' ? 'pictureWidth' : 'pictureHeight'],
@@ -39,7 +39,8 @@ export const paperShort: Finder = (context) => {
 					found(
 						'stop',
 						axis,
-						`The paper ${sizeText(context, lies.width, lies.height)} is smaller than the picture: its ${axis} ${figure(paperSide)} is ${say(picture - paperSide)} short of ${figure(picture)}.`,
+						() =>
+							`The paper ${sizeText(context, lies.width, lies.height)} is smaller than the picture: its ${axis} ${figure(paperSide)} is ${say(picture - paperSide)} short of ${figure(picture)}.`,
 					),
 				]
 			: [],
@@ -54,16 +55,15 @@ export const paperShort: Finder = (context) => {
 		const reach = length(Math.floor(reaches[axis]));
 		const where =
 			axis === 'width' ? 'at the sides' : place.reachesTop <= place.reachesBottom ? 'at the top' : 'at the bottom';
-		const words =
-			reach > 0
-				? `reaches under the mount by only ${say(reach)}`
-				: reach === 0
-					? 'ends at the window'
-					: `ends ${say(-reach)} inside the window`;
-		return [found('look', axis, `The paper ${words} ${where}; ${say(heldBy)} hold it.`)];
+		return [found('look', axis, () => `The paper ${reachWords(reach, say)} ${where}; ${say(heldBy)} hold it.`)];
 	});
 	return [...stops, ...looks];
 };
+
+function reachWords(reach: Length, say: (value: Length | number) => string): string {
+	if (reach > 0) return `reaches under the mount by only ${say(reach)}`;
+	return reach === 0 ? 'ends at the window' : `ends ${say(-reach)} inside the window`;
+}
 
 /** `paper-crowds`: the paper is nearer the mount's edge than the hinge margin. */
 export const paperCrowds: Finder = (context) => {
@@ -82,7 +82,7 @@ export const paperCrowds: Finder = (context) => {
 				code: 'paper-crowds',
 				level: 'look' as const,
 				cells: axis === 'width' ? ['side'] : ['top', 'bottom'],
-				message: `The paper ${words} at the ${edge}; ${say(settings.hingeMargin)} are asked for hinges.`,
+				message: () => `The paper ${words} at the ${edge}; ${say(settings.hingeMargin)} are asked for hinges.`,
 				candidates: () => [...paperThatHolds(context), clear('paper'), ...clearEach(context, sizeColumns)],
 			},
 		];

@@ -12,7 +12,8 @@ export const touchesGlass: Finder = ({ read, words, settings }) => {
 			code: 'touches-glass',
 			level: sticks ? 'stop' : 'look',
 			cells: ['mount', 'glazing', 'spacer'],
-			message: `Nothing keeps the print off the ${words.glazing}: there is no mount and no spacer${sticks ? `, and a ${words.surface} surface sticks to it` : ''}.`,
+			message: () =>
+				`Nothing keeps the print off the ${words.glazing}: there is no mount and no spacer${sticks ? `, and a ${words.surface} surface sticks to it` : ''}.`,
 			candidates: () => [
 				{ label: () => `Put in a spacer of ${spacer}`, change: { spacer } },
 				{ label: () => 'Leave the glazing out', change: { glazing: 'none' } },
@@ -30,7 +31,7 @@ export const signedOnMount: Finder = ({ words }) =>
 					code: 'signed-on-mount',
 					level: 'look',
 					cells: ['signed on'],
-					message: 'The mount is signed: it may be replaced, and the signature with it. Sign the print.',
+					message: () => 'The mount is signed: it may be replaced, and the signature with it. Sign the print.',
 					candidates: () => [
 						{ label: () => 'Sign the back of the print', change: { 'signed on': 'back' } },
 						{ label: () => 'Sign the picture', change: { 'signed on': 'picture' } },
@@ -50,7 +51,8 @@ export const signatureCovered: Finder = (context) => {
 			code: 'signature-covered',
 			level: 'look',
 			cells: ['overlapBottom'],
-			message: `The signature on the margin is under the mount, which covers the picture by ${context.say(overlapBottom)} below.`,
+			message: () =>
+				`The signature on the margin is under the mount, which covers the picture by ${context.say(overlapBottom)} below.`,
 			candidates: () => [
 				...clearEach(context, ['window height']),
 				{ label: () => `Leave a signing space of ${space}`, change: { 'signing space': space } },
@@ -71,7 +73,8 @@ export const editionNumber: Finder = (context) => {
 			code: 'edition-clash',
 			level: 'stop',
 			cells: ['edition'],
-			message: `Edition ${row.typed.edition?.trim()}: number ${edition.number} is not in an edition of ${edition.size}.`,
+			message: () =>
+				`Edition ${row.typed.edition?.trim()}: number ${edition.number} is not in an edition of ${edition.size}.`,
 			candidates: () => clearEach(context, ['edition']),
 		},
 	];

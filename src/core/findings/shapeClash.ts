@@ -24,7 +24,8 @@ export const shapeClash: Finder = (context) => {
 			code: 'shape-clash',
 			level: 'look',
 			cells: typed.isPicture ? ['pictureWidth', 'pictureHeight'] : ['windowWidth', 'windowHeight'],
-			message: `The typed sizes ask for a picture of ${sizeText(context, typed.width, typed.height)}, which is not ${row.typed.shape?.trim()}: ${percent} % of its ${side} is ${what}.`,
+			message: () =>
+				`The typed sizes ask for a picture of ${sizeText(context, typed.width, typed.height)}, which is not ${row.typed.shape?.trim()}: ${percent} % of its ${side} is ${what}.`,
 			candidates: () => [
 				...(typed.isPicture
 					? [

@@ -17,7 +17,8 @@ export const thinBorder: Finder = (context) => {
 				code: 'thin-border',
 				level: 'look',
 				cells: thin,
-				message: `${words[0]!.toUpperCase()}${words.slice(1)} ${thin.length > 1 ? 'are' : 'is'} under the least border of ${say(settings.leastBorder)}.`,
+				message: () =>
+					`${words[0]!.toUpperCase()}${words.slice(1)} ${thin.length > 1 ? 'are' : 'is'} under the least border of ${say(settings.leastBorder)}.`,
 				candidates: () => [...clearEach(context, sizeColumns), cutToSuit],
 			},
 		];

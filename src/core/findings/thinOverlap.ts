@@ -19,7 +19,8 @@ export const thinOverlap: Finder = (context) => {
 				code: 'thin-overlap',
 				level: 'look',
 				cells: [window, picture],
-				message: `The mount covers ${covered === 0 ? 'nothing' : `only ${say(covered)}`} of the picture ${where}, less than the cutting tolerance of ${say(settings.cuttingTolerance)}.`,
+				message: () =>
+					`The mount covers ${covered === 0 ? 'nothing' : `only ${say(covered)}`} of the picture ${where}, less than the cutting tolerance of ${say(settings.cuttingTolerance)}.`,
 				candidates: () => [
 					...clearEach(context, [...coverColumns, columnOf(window), ...sizeColumns]),
 					{

@@ -11,7 +11,8 @@ export const topHeavy: Finder = (context) => {
 			code: 'top-heavy',
 			level: 'look',
 			cells: ['top', 'bottom'],
-			message: `The bottom ${context.figure(bottom)} is ${context.say(top - bottom)} narrower than the top ${context.figure(top)}.`,
+			message: () =>
+				`The bottom ${context.figure(bottom)} is ${context.say(top - bottom)} narrower than the top ${context.figure(top)}.`,
 			candidates: () =>
 				clearEach(context, ['top', 'bottom', 'side', 'window height', 'mount height', 'mount', 'picture height']),
 		},

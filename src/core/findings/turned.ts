@@ -16,7 +16,8 @@ export const turned: Finder = (context) => {
 			code: 'turned',
 			level: 'look',
 			cells: ['mountWidth', 'mountHeight', 'pictureWidth', 'pictureHeight'],
-			message: `The picture ${sizeText(context, pictureWidth, pictureHeight)} lies ${picture}, its mount ${sizeText(context, mountWidth, mountHeight)} ${mount}.`,
+			message: () =>
+				`The picture ${sizeText(context, pictureWidth, pictureHeight)} lies ${picture}, its mount ${sizeText(context, mountWidth, mountHeight)} ${mount}.`,
 			candidates: () => [
 				...swapped(context, 'mount width', 'mount height', 'Turn the mount'),
 				...swapped(context, 'picture width', 'picture height', 'Turn the picture'),

@@ -16,7 +16,8 @@ export const uneven: Finder = (context) => {
 			code: 'uneven',
 			level: 'look',
 			cells: ['side', 'top'],
-			message: `Side ${figure(side)} and top ${figure(top)} differ by ${say(difference)}, ${percent} % of the smaller; ${settings.unevenTolerancePercent} % is allowed.`,
+			message: () =>
+				`Side ${figure(side)} and top ${figure(top)} differ by ${say(difference)}, ${percent} % of the smaller; ${settings.unevenTolerancePercent} % is allowed.`,
 			candidates: () => [...clearEach(context, sizeColumns), cutToSuit],
 		},
 	];

@@ -88,7 +88,8 @@ function found(
 		code: 'unit-slip',
 		level: 'stop',
 		cells: [...keys],
-		message: `${words[0]!.toUpperCase()}${words.slice(1)} may be in another unit: read as ${meant.join(' or ')}, the row works out.`,
+		message: () =>
+			`${words[0]!.toUpperCase()}${words.slice(1)} may be in another unit: read as ${meant.join(' or ')}, the row works out.`,
 		candidates: () =>
 			readings.map(({ slip, scaled }) => ({
 				label: () => `Read as ${slip.as}: ${keys.map((key) => say(scaled[key]!)).join(', ')}`,
