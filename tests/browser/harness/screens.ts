@@ -15,7 +15,7 @@ async function loadExample(page: Page): Promise<void> {
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 }
 
-async function goTo(page: Page, place: 'Prints' | 'Bench'): Promise<void> {
+async function goTo(page: Page, place: 'Prints' | 'Across' | 'Bench'): Promise<void> {
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place }).click();
 	await page.locator(`nav a[aria-current=page]:text-is("${place}")`).waitFor();
 }
@@ -65,6 +65,15 @@ export const screens: readonly Screen[] = [
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'Files');
+		},
+	},
+	{
+		name: 'across',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Across');
+			await press(page, 'Work it out');
+			await page.getByRole('table').waitFor();
 		},
 	},
 	{

@@ -18,7 +18,7 @@ test('harmonise shows before and after, and is taken whole in one step to undo',
 	play(async (page) => {
 		await harmoniseExample(page);
 		const before = await needs(page);
-		expect(await page.getByRole('status').first().innerText()).toMatch(/^Chosen: .+ the least possible\./);
+		expect(await page.locator('main').getByRole('status').innerText()).toMatch(/^Chosen: .+ the least possible\./);
 		await page.getByRole('button', { name: /^Take/ }).click();
 		await expect.poll(() => needs(page)).not.toBe(before);
 		expect(await needs(page)).toMatch(/need 1 mount size|need 2 mount sizes/);
@@ -53,13 +53,13 @@ test('without named sizes it says what is missing', () =>
 test('rules are chosen as a set, and each can still be changed', () =>
 	play(async (page) => {
 		await page.getByRole('link', { name: 'Settings' }).click();
-		await page.getByText('One metric size', { exact: true }).click();
+		await page.getByRole('radio', { name: 'One metric size' }).check();
 		await page.getByText('Every mount 500 × 400 mm to 2 mm').waitFor();
 		expect(await page.getByRole('textbox', { name: 'Exact mount' }).inputValue()).toBe('500 x 400 mm');
 		await page.getByRole('textbox', { name: 'Exact, give or take' }).fill('3');
 		await page.keyboard.press('Tab');
 		await page.getByText('Rules of your own').waitFor();
-		await page.getByText('bottom right', { exact: true }).click();
+		await page.getByRole('radio', { name: 'bottom right' }).check();
 		expect(await page.getByRole('radio', { name: 'bottom right' }).isChecked()).toBe(true);
 		expect(await page.getByRole('radio', { name: 'required' }).isChecked()).toBe(true);
 	}));
