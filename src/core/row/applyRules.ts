@@ -66,14 +66,15 @@ export function applyRules(cells: Cells, cover: Cover, settings: Settings): Rule
 	} else if (cells.mount.kind === 'show') {
 		for (const way of waysRound(settings.mountSize, liesWide(typed, values, ratio))) {
 			const tried = withMount(values, typed, agrees, way, relations);
-			if (!tried || !hasRoom(values, withWeight(tried, relations, cells, settings).values, settings)) continue;
-			values = tried;
+			const weighted = tried && withWeight(tried, relations, cells, settings);
+			if (!weighted || !hasRoom(values, weighted.values, settings)) continue;
+			({ values, relations } = weighted);
 			mountSource = 'show';
 			break;
 		}
 	}
+	if (mountSource !== 'show') ({ values, relations } = withWeight(values, relations, cells, settings));
 
-	({ values, relations } = withWeight(values, relations, cells, settings));
 	const border = startingBorder(cells, settings);
 	values = withBorder(values, relations, border);
 	return {
@@ -83,7 +84,7 @@ export function applyRules(cells: Cells, cover: Cover, settings: Settings): Rule
 		relations,
 		mountSource,
 		border,
-		regardlessOfRoom: withBorderRegardless(values, relations, border),
+		regardlessOfRoom: isComplete(values, agrees) ? values : withBorderRegardless(values, relations, border),
 		isShapeKept,
 	};
 }
@@ -105,16 +106,21 @@ function startWith(cellValues: Values, cover: Cover, ratio: number | undefined, 
 		mountWidth: isKnown(cellValues.mountWidth) ? cellValues.mountWidth : (named?.width ?? NaN),
 		mountHeight: isKnown(cellValues.mountHeight) ? cellValues.mountHeight : (named?.height ?? NaN),
 	};
-	const agrees: Axes = {
-		width:
-			!(named && !isSame(typed.mountWidth, named.width)) &&
-			settle(typed, { ...added, axes: { width: true, height: false } }) !== undefined,
-		height:
-			!(named && !isSame(typed.mountHeight, named.height)) &&
-			settle(typed, { ...added, axes: { width: false, height: true } }) !== undefined,
+	const isNamed = {
+		width: !named || isSame(typed.mountWidth, named.width),
+		height: !named || isSame(typed.mountHeight, named.height),
 	};
-	const plain: Relations = { ...added, axes: agrees };
-	const start = settle(onlyAxes(typed, agrees), plain)!;
+	const both: Relations = { ...added, axes: { width: true, height: true } };
+	const all = isNamed.width && isNamed.height ? settle(typed, both) : undefined;
+	const isTrue = (axes: Axes) => settle(typed, { ...added, axes }) !== undefined;
+	const agrees: Axes = all
+		? both.axes
+		: {
+				width: isNamed.width && isTrue({ width: true, height: false }),
+				height: isNamed.height && isTrue({ width: false, height: true }),
+			};
+	const plain: Relations = all ? both : { ...added, axes: agrees };
+	const start = all ?? settle(onlyAxes(typed, agrees), plain)!;
 	if (ratio === undefined) return { typed, agrees, relations: plain, values: start, isShapeKept: undefined };
 	if (agrees.width && agrees.height) {
 		const shaped: Relations = { ...plain, ratio };
@@ -221,6 +227,7 @@ function withBorder(values: Values, relations: Relations, border: number): Value
 		const next = settleWith(values, added, relations);
 		return next && sizeKeys.every((key) => isKnown(values[key]) || !(next[key] <= leastSize)) ? next : undefined;
 	};
+	if (isComplete(values, relations.axes)) return values;
 	const both = set(true, true);
 	if (both) return both;
 	// The larger picture of the two that keep the border on both sides and top.
@@ -230,6 +237,11 @@ function withBorder(values: Values, relations: Relations, border: number): Value
 	if (byTop && byTop.side >= border - sameWithin) return byTop;
 	return bySide ?? byTop ?? values;
 }
+
+/** Whether nothing is open on the axes that take part. */
+const isComplete = ({ mountWidth, side, mountHeight, top, bottom }: Values, { width, height }: Axes) =>
+	(!width || (isKnown(mountWidth) && isKnown(side))) &&
+	(!height || (isKnown(mountHeight) && isKnown(top) && isKnown(bottom)));
 
 /** What either border would settle if there were room for anything. */
 function withBorderRegardless(values: Values, relations: Relations, border: number): Values {

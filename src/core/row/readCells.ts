@@ -1,5 +1,6 @@
 import type { Length } from '../length/length.ts';
-import { parseLength, type ReadLength } from '../length/parseLength.ts';
+import type { ReadLength } from '../length/parseLength.ts';
+import { rememberedLength } from '../length/rememberedLength.ts';
 import { parseShape } from '../length/parseShape.ts';
 import { parseSize } from '../length/parseSize.ts';
 import { parseWeight } from '../length/parseWeight.ts';
@@ -48,7 +49,7 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 	};
 	const lengthIn = (column: ColumnName, unit?: Unit) =>
 		read(column, (text) =>
-			parseLength(text, {
+			rememberedLength(text, {
 				// A unit that the cell has of its own stands before what the other length of its size makes it.
 				...(unit && row.units?.[column] === undefined ? { unit } : unitOf(column)),
 				allowZero: kindOf(column) === 'space',

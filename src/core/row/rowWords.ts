@@ -27,17 +27,22 @@ export function readWords(row: Row, settings: Settings): RowWords {
 	const text = (column: ColumnName) => row.typed[column]?.trim().toLowerCase() ?? '';
 	const oneOf = <Word extends string>(column: ColumnName, words: readonly Word[]) =>
 		words.find((word) => word.replaceAll('-', ' ') === text(column).replaceAll('-', ' '));
-	const own = row.units?.spacer;
-	const spacer = parseLength(text('spacer'), {
-		unit: own ?? settings.unit,
-		isUnitStated: own !== undefined,
-		allowZero: true,
-	});
 	return {
 		signedOn: oneOf('signed on', signedOnWords),
 		surface: oneOf('surface', surfaceWords),
 		glazing: oneOf('glazing', glazingWords),
 		edition: parseEdition(text('edition')),
-		spacer: 'value' in spacer ? spacer.value.length : zero,
+		spacer: spacerOf(row, settings),
 	};
+}
+
+function spacerOf({ typed, units }: Row, settings: Settings): Length {
+	if (!typed.spacer?.trim()) return zero;
+	const unit = units?.spacer;
+	const reading = parseLength(typed.spacer, {
+		unit: unit ?? settings.unit,
+		isUnitStated: unit !== undefined,
+		allowZero: true,
+	});
+	return 'value' in reading ? reading.value.length : zero;
 }
