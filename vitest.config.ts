@@ -11,6 +11,7 @@ export default defineConfig({
 				test: {
 					name: 'unit',
 					include: ['tests/unit/**/*.test.ts'],
+					testTimeout: 30_000, // a property on a busy machine
 					environment: './tests/unit/browserCompile.ts',
 					setupFiles: ['./tests/unit/setup.ts'],
 					testTimeout: 120_000, // a property over 10,000 rows takes seconds, and many of them on a busy machine

@@ -71,10 +71,10 @@ async function runChecks(list: readonly Check[]): Promise<Sum> {
 }
 
 /** Runs some of the vitest projects. A run that ends badly without a failed test counts as one failure. */
-async function runTests(projects: readonly string[], env?: NodeJS.ProcessEnv): Promise<Sum> {
+async function runTests(projects: readonly string[], env?: NodeJS.ProcessEnv, ...more: string[]): Promise<Sum> {
 	const folder = await mkdtemp(join(tmpdir(), 'evenhang-tests-'));
 	const report = join(folder, 'report.json');
-	const args = ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+	const args = ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`, ...more];
 	const { code } = await run('vitest', [...args, ...projects.flatMap((name) => ['--project', name])], true, env);
 	try {
 		const { numPassedTests: passed, numTotalTests: total } = JSON.parse(await readFile(report, 'utf8')) as {
@@ -102,7 +102,7 @@ async function runAll(): Promise<Sum[]> {
 async function runAsked(what: string): Promise<Sum[]> {
 	if (what === 'all') return runAll();
 	if (what === 'check') return [await runChecks(checks)];
-	if (what === 'soak') return [await runTests(['unit', 'published'], { EVENHANG_SOAK: '1' })];
+	if (what === 'soak') return [await runTests(['unit', 'published'], { EVENHANG_SOAK: '1' }, '--testTimeout=1800000')];
 	throw new RangeError(`there is no run "${what}": all, check or soak`);
 }
 
