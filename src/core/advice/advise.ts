@@ -1,5 +1,5 @@
 import { formatExact, formatLength, formatWithUnit } from '../length/formatLength.ts';
-import { type Length, length } from '../length/length.ts';
+import { greatestLength, type Length, length } from '../length/length.ts';
 import { onRuler } from '../length/ruler.ts';
 import { fixedWeight, weightOf } from '../row/border.ts';
 import type { Cells, Shape } from '../row/cells.ts';
@@ -202,7 +202,7 @@ function evenPicture(row: Row, change: CellTexts, shape: Shape, settings: Settin
 	// The side on the ruler, so that the figures that are said are those that are cut.
 	const side = onRuler((mountWidth - width.added - picture.width) / 2, settings.ruler);
 	const pictureWidth = mountWidth - width.added - 2 * side;
-	if (pictureWidth <= 0) return undefined;
+	if (pictureWidth <= 0 || picture.height > greatestLength) return undefined;
 	const text = formatExact(length(pictureWidth), settings.unit);
 	if (cells.shape && row.typed.shape) return { change: { 'picture width': text } };
 	const pictureHeight = length(Math.round((pictureWidth * shape.denominator) / shape.numerator / 10) * 10);

@@ -22,12 +22,14 @@ export const doesNotFit: Finder = (context) =>
 function messageOf(context: RowContext, keys: AxisKeys): string {
 	const { exact } = context.solution;
 	const { figure, say } = context;
-	const typed = context.read.cells[keys.picture];
-	if (typed !== undefined && exact[keys.window] <= 0)
-		return `The picture’s ${keys.axis} ${say(typed)} is all covered: the overlap takes ${figure(typed - exact[keys.window])} of it.`;
 	const [mount, window, picture] = [exact[keys.mount], exact[keys.window], exact[keys.picture]];
 	const borders = keys.axis === 'width' ? [exact.side, exact.side] : [exact.top, exact.bottom];
 	const [first, last] = borders as [number, number];
+	if ([mount, window, picture, first, last].some((value) => value > greatestWorkedOut))
+		return `The ${keys.axis} comes out at more than ${say(greatestWorkedOut)}.`;
+	const typed = context.read.cells[keys.picture];
+	if (typed !== undefined && exact[keys.window] <= 0)
+		return `The picture’s ${keys.axis} ${say(typed)} is all covered: the overlap takes ${figure(typed - exact[keys.window])} of it.`;
 	if (isKnown(mount) && isKnown(window) && window >= mount)
 		return `The window’s ${keys.axis} ${figure(window)} is ${window - mount < 1 ? 'as large as' : `${figure(window - mount)} larger than`} the mount’s ${say(mount)}.`;
 	if (isKnown(window) && isKnown(mount) && window <= 0)
@@ -39,7 +41,5 @@ function messageOf(context: RowContext, keys: AxisKeys): string {
 	if (isKnown(picture) && picture <= 0)
 		return `The picture’s ${keys.axis} comes out at ${say(picture)}: the window’s ${figure(window)} is all reveal.`;
 	if (isKnown(window) && window <= 0) return `The window’s ${keys.axis} comes out at ${say(window)}.`;
-	if ([mount, window, picture, first, last].some((value) => value > greatestWorkedOut))
-		return `The ${keys.axis} comes out at more than ${say(greatestWorkedOut)}.`;
 	return `On the ruler of ${say(context.settings.ruler)}, a border or the window comes out at nothing in the mount’s ${keys.axis} ${say(mount)}.`;
 }

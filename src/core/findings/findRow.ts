@@ -1,5 +1,5 @@
 import { formatExact, formatLength, formatWithUnit } from '../length/formatLength.ts';
-import { length } from '../length/length.ts';
+import { nearestLength } from '../length/length.ts';
 import type { Cells } from '../row/cells.ts';
 import { readCells, type ReadCells } from '../row/readCells.ts';
 import { readWords, type RowWords } from '../row/rowWords.ts';
@@ -88,9 +88,9 @@ function contextOf(
 		read,
 		solution,
 		words,
-		say: (value) => formatWithUnit(length(Math.round(value)), unit),
-		figure: (value) => formatLength(length(Math.round(value)), unit),
-		text: (value) => formatExact(length(Math.round(value)), unit),
+		say: (value) => formatWithUnit(nearestLength(value), unit),
+		figure: (value) => formatLength(nearestLength(value), unit),
+		text: (value) => formatExact(nearestLength(value), unit),
 		workedOut: (changed) => {
 			const changedRead = readCells(changed, settings);
 			return contextOf(changed, settings, changedRead, solveRow(changedRead.cells, settings));

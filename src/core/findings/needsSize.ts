@@ -29,7 +29,10 @@ export const needsSize: Finder = (context) => {
 				candidates: () =>
 					cells.mount.kind === 'fit'
 						? [clear('mount')]
-						: [nameTheShows(context), ...clearEach(context, ['side', 'top', 'bottom', 'shape'])],
+						: [
+								nameTheShows(context),
+								...clearEach(context, [...open.flatMap(({ borders }) => borders.map(columnOf)), 'shape']),
+							],
 			},
 		];
 	}

@@ -59,3 +59,7 @@ export const times = (value: Length, count: number): Length => length(value * co
 
 /** Whether two lengths are within 1 µm of each other, which counts as equal. */
 export const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= sameWithin;
+
+/** The length nearest to a number of units that was worked out; what is past all lengths is the last one. */
+export const nearestLength = (units: number): Length =>
+	length(Math.max(-Number.MAX_SAFE_INTEGER, Math.min(Number.MAX_SAFE_INTEGER, Math.round(units))));

@@ -1,5 +1,5 @@
 import { formatLength, formatWithUnit } from '../length/formatLength.ts';
-import { isSame, type Length, length } from '../length/length.ts';
+import { isSame, type Length, nearestLength } from '../length/length.ts';
 import { fixedWeight, weightOf } from '../row/border.ts';
 import { type Cells, type SizeKey, sizeKeys } from '../row/cells.ts';
 import { innerWindowIsSmaller } from '../row/cover.ts';
@@ -52,8 +52,8 @@ function reasonOf(asked: Asked): string {
 }
 
 const sayer = ({ settings: { unit } }: Asked) => ({
-	n: (value: number) => formatLength(length(Math.round(value)), unit),
-	say: (value: number) => formatWithUnit(length(Math.round(value)), unit),
+	n: (value: number) => formatLength(nearestLength(value), unit),
+	say: (value: number) => formatWithUnit(nearestLength(value), unit),
 });
 
 function mountReason(asked: Asked): string {

@@ -7,6 +7,7 @@ import {
 	lengthSetting,
 	optionalSettings,
 	type SettingContext,
+	shown,
 	sizeSetting,
 } from './settingValue.ts';
 
@@ -43,5 +44,5 @@ function areaSetting(value: unknown, unit: Unit): Reading<number> {
 	const typed =
 		typeof value === 'string' ? /^\s*(\d+(?:[.,]\d+)?)\s*(?:(mm|cm|m|in)\s*(?:²|\^?2)?)?\s*$/i.exec(value) : null;
 	const area = typed === null ? 0 : Number(typed[1]!.replace(',', '.')) * squareMm[typed[2]?.toLowerCase() ?? unit]!;
-	return area > 0 ? { value: area } : { problem: `${String(value)} is not an area, such as 500 cm²` };
+	return area > 0 ? { value: area } : { problem: `${shown(value)} is not an area, such as 500 cm²` };
 }

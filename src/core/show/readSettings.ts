@@ -16,6 +16,7 @@ import {
 	percentSetting,
 	type SettingContext,
 	type SettingProblem,
+	shown,
 	sizeSetting,
 	textSetting,
 	valueOf,
@@ -102,12 +103,19 @@ export function readSettings(typed: TypedSettings): {
 export const unknownSettings = (typed: TypedSettings): readonly string[] =>
 	Object.keys(typed).filter((key) => !(settingKeys as readonly string[]).includes(key));
 
-const unitNames: Readonly<Record<string, Unit>> = { mm: 'mm', cm: 'cm', in: 'in', inch: 'in', inches: 'in', '"': 'in' };
+const unitNames: ReadonlyMap<string, Unit> = new Map([
+	['mm', 'mm'],
+	['cm', 'cm'],
+	['in', 'in'],
+	['inch', 'in'],
+	['inches', 'in'],
+	['"', 'in'],
+]);
 
 function readUnit(value: unknown, report: SettingContext['report']): Unit {
 	if (isAbsent(value)) return 'mm';
-	const unit = typeof value === 'string' ? unitNames[value.trim().toLowerCase()] : undefined;
-	if (unit === undefined) report('unit', `${String(value)} is none of: mm, cm, in`);
+	const unit = typeof value === 'string' ? unitNames.get(value.trim().toLowerCase()) : undefined;
+	if (unit === undefined) report('unit', `${shown(value)} is none of: mm, cm, in`);
 	return unit ?? 'mm';
 }
 
@@ -122,7 +130,7 @@ const coarsestRuler: Length = mm(100);
 function rulerSetting(value: unknown, context: SettingContext): Reading<Length> {
 	const reading = lengthSetting(value, context);
 	if ('problem' in reading || (reading.value >= finestRuler && reading.value <= coarsestRuler)) return reading;
-	return { problem: `${String(value)} is no graduation of a ruler: 1 mm, 0.5 mm, 1/8, 1/16 or 1/32 in` };
+	return { problem: `${shown(value)} is no graduation of a ruler: 1 mm, 0.5 mm, 1/8, 1/16 or 1/32 in` };
 }
 
 /** A number is per cent, as a share is. */

@@ -41,7 +41,7 @@ export function valueOf<Value>(reading: Reading<Value>, key: string, context: Se
 }
 
 /** A value in words, for a sentence about what it is not. */
-const shown = (value: unknown): string =>
+export const shown = (value: unknown): string =>
 	Array.isArray(value) ? 'a list' : isRecord(value) ? 'a record' : String(value);
 
 const readTyped = <Value>(value: unknown, bareUnit: string, read: (text: string) => Reading<Value>, wanted: string) => {
