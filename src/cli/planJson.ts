@@ -36,8 +36,10 @@ const benchJson = ({ changes, leastChanges, proven, steps }: BenchPlan) => ({
 	changes,
 	leastChanges,
 	proven,
-	steps: steps.map(({ guide, cuts }) => ({
+	steps: steps.map(({ guide, start, end, cuts }) => ({
 		guide: millimetres(guide),
+		...(start !== undefined && { start: millimetres(start) }),
+		...(end !== undefined && { end: millimetres(end) }),
 		cuts: cuts.map(({ row, copy, part, side }) => ({ row, copy, part, side })),
 	})),
 });

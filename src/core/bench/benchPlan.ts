@@ -3,23 +3,43 @@ import type { Length } from '../length/length.ts';
 /** The edge of the mount that a cut runs along, as seen from the front. */
 export type CutSide = 'top' | 'bottom' | 'left' | 'right';
 
+/** A mount in which a window is cut; an undermount has none. */
+export type CutPart = 'mount' | 'inner mount';
+
 /** One cut of one window. */
 export interface Cut {
 	/** Place of the row in the show, from 1. */
 	readonly row: number;
 	/** Which of the row's copies, from 1. */
 	readonly copy: number;
-	readonly part: 'mount' | 'inner mount';
+	readonly part: CutPart;
 	readonly side: CutSide;
 }
 
-/** All the cuts that are made at one guide setting. */
-export interface BenchStep {
+/** What a bench is set to for a cut. */
+export interface SetUp {
+	/** What the guide is set to, the correction taken off; on a straight edge the pencil line's distance. */
 	readonly guide: Length;
+	/** What the end stop where the blade goes in is set to; undefined on a bench without end stops. */
+	readonly start: Length | undefined;
+	/** What the end stop where the blade comes out is set to; undefined on a bench without end stops. */
+	readonly end: Length | undefined;
+}
+
+/** All the cuts that are made at one set-up. */
+export interface BenchStep extends SetUp {
+	/** The border that is cut: mount edge to sight edge. */
+	readonly border: Length;
 	/** Thickness of the board, where the row's board has one. */
 	readonly thickness: Length | undefined;
 	readonly cuts: readonly Cut[];
 }
+
+/** The ways through a show: every setting as seldom as can be, or every mount finished before the next. */
+export const benchWays = ['fewest settings', 'mount by mount'] as const;
+
+/** One of `benchWays`. */
+export type BenchWay = (typeof benchWays)[number];
 
 /** The cutting order of a show. */
 export interface BenchPlan {
@@ -29,6 +49,8 @@ export interface BenchPlan {
 	readonly leastChanges: number;
 	/** Whether `changes` is proven least. */
 	readonly proven: boolean;
+	/** The changes of each way; the plan is one of them. */
+	readonly changesOfWays: Readonly<Record<BenchWay, number>>;
 	readonly steps: readonly BenchStep[];
 	/** For each row of the show, in order: the steps of its cuts, from 1, ascending. Empty where it has none. */
 	readonly stepsOfRows: readonly (readonly number[])[];

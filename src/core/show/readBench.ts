@@ -1,4 +1,5 @@
-import type { Bench } from './settings.ts';
+import { benchWays } from '../bench/benchPlan.ts';
+import { type Bench, benchHands } from './settings.ts';
 import {
 	isAbsent,
 	isRecord,
@@ -7,6 +8,7 @@ import {
 	type SettingContext,
 	signedLengthSetting,
 	valueOf,
+	wholeSetting,
 	wordSetting,
 } from './settingValue.ts';
 
@@ -22,6 +24,9 @@ export function readBench(value: unknown, context: SettingContext): Bench {
 		least: ['least', (typed) => lengthSetting(typed, context, true)],
 		correction: ['correction', (typed) => signedLengthSetting(typed, context)],
 		overcut: ['overcut', (typed) => lengthSetting(typed, context, true)],
+		way: ['way', (typed) => wordSetting(typed, benchWays)],
+		bladeEvery: ['bladeEvery', (typed) => wholeSetting(typed, 1)],
+		hand: ['hand', (typed) => wordSetting(typed, benchHands)],
 	});
 	return { kind: kind ?? 'guide', ...rest };
 }

@@ -1,3 +1,4 @@
+import type { BenchWay } from '../bench/benchPlan.ts';
 import type { Length } from '../length/length.ts';
 import type { Unit } from '../length/reading.ts';
 
@@ -77,6 +78,9 @@ export interface Labels {
 	readonly corner: (typeof labelCornerWords)[number] | undefined;
 }
 
+/** The words that `bench.hand` may hold. */
+export const benchHands = ['right', 'left'] as const;
+
 /** How windows are cut. */
 export interface Bench {
 	readonly kind: 'straight edge' | 'guide' | 'guide and stops';
@@ -84,7 +88,14 @@ export interface Bench {
 	readonly least?: Length;
 	/** What the cutter cuts less what its guide reads. */
 	readonly correction?: number;
+	/** How far a cut runs past the corner. Blank: the thickness of the board. */
 	readonly overcut?: Length;
+	/** The way through the cuts. Blank: every setting as seldom as can be. */
+	readonly way?: BenchWay;
+	/** A fresh blade after so many mounts. Blank: nobody is reminded. */
+	readonly bladeEvery?: number;
+	/** The hand by whose thumb what is pressed at the bench lies. Blank: the right. */
+	readonly hand?: (typeof benchHands)[number];
 }
 
 /** The settings of a show, read. `readSettings` makes them from what was typed. */

@@ -192,3 +192,22 @@ describe('as a process', () => {
 		expect(npm()).toMatchObject({ status: 2, stdout: '' });
 	});
 });
+
+test('with end stops the steps say what both are set to', () => {
+	const settings = {
+		mountSize: '600 x 450 mm',
+		border: 70,
+		bottomWeight: 12,
+		bench: { kind: 'guide and stops', overcut: 2 },
+	};
+	writeFileSync(file('stops.json'), JSON.stringify(settings));
+	writeFileSync(file('one.csv'), 'title,shape\nEbb,3:2\n');
+	const { bench } = JSON.parse(plan('one.csv', '--show', 'stops.json', '--json').stdout) as Plan;
+	expect(bench.steps).toContainEqual({
+		guide: 72,
+		start: 68,
+		end: 76,
+		cuts: [{ row: 1, copy: 1, part: 'mount', side: 'left' }],
+	});
+	expect(bench).toMatchObject({ changes: 9, leastChanges: 9, proven: true });
+});

@@ -1,0 +1,33 @@
+import type { Length } from '../length/length.ts';
+import type { SetUp } from './benchPlan.ts';
+
+/** A set-up in board of one thickness: cuts that share it are one step. */
+export interface BoardSetUp extends SetUp {
+	/** The border that is cut. */
+	readonly border: Length;
+	readonly thickness: Length | undefined;
+}
+
+/**
+ * How many devices are set anew from one set-up to the next. The mount may be turned between them for nothing.
+ * @param from undefined for a bench that is set to nothing: one change for each device that it has
+ */
+export function changesBetween(from: SetUp | undefined, to: SetUp): number {
+	const devices = ['guide', 'start', 'end'] as const;
+	return devices.filter((device) => to[device] !== undefined && from?.[device] !== to[device]).length;
+}
+
+/** How many devices are set anew all along an order, from a bench set to nothing. */
+export const changesAlong = (order: readonly SetUp[]): number =>
+	order.reduce((sum, setUp, place) => sum + changesBetween(order[place - 1], setUp), 0);
+
+/** Tells set-ups apart. */
+export const setUpKey = ({ thickness, guide, start, end }: BoardSetUp): string =>
+	[thickness, guide, start, end].map((value) => value ?? '').join(' ');
+
+/** Thinner board first (unknown thickness before all), then the wider setting first, then the wider stops. */
+export const widestFirst = (a: BoardSetUp, b: BoardSetUp): number =>
+	(a.thickness ?? 0) - (b.thickness ?? 0) ||
+	b.guide - a.guide ||
+	(b.start ?? 0) - (a.start ?? 0) ||
+	(b.end ?? 0) - (a.end ?? 0);

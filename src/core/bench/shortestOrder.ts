@@ -1,0 +1,91 @@
+import { anneal } from './anneal.ts';
+import { leastByTrees } from './leastByTrees.ts';
+
+/** An order of all places, each once. */
+export interface ShortestOrder {
+	readonly order: readonly number[];
+	/** Sum of the costs from each to the next. */
+	readonly cost: number;
+	/** No order costs less than this. */
+	readonly least: number;
+}
+
+/** Whole costs from each place to each other, the same both ways; `costs[a * count + b]`. */
+export interface Costs {
+	readonly count: number;
+	readonly between: Int32Array;
+}
+
+/** Up to so many places all orders are weighed. */
+const mostExact = 12;
+
+/** The cheapest order that goes through all places, and the least that one could cost: a shortest Hamiltonian path. */
+export function shortestOrder(costs: Costs): ShortestOrder {
+	if (costs.count <= 1) return { order: costs.count === 0 ? [] : [0], cost: 0, least: 0 };
+	if (costs.count <= mostExact) {
+		const order = exactOrder(costs);
+		const cost = costAlong(order, costs);
+		return { order, cost, least: cost };
+	}
+	const first = nearestOrder(costs);
+	const least = leastByTrees(costs, costAlong(first, costs));
+	const order = anneal(first, costs, least);
+	return { order, cost: costAlong(order, costs), least };
+}
+
+/** Sum of the costs from each place of an order to the next. */
+export function costAlong(order: readonly number[], { count, between }: Costs): number {
+	let sum = 0;
+	for (let at = 1; at < order.length; at++) sum += between[order[at - 1]! * count + order[at]!]!;
+	return sum;
+}
+
+/**
+ * Held and Karp: the cheapest way through each set of places that ends in each of them, from smaller sets to larger.
+ * Source: M. Held, R. M. Karp, A dynamic programming approach to sequencing problems, 1962
+ */
+function exactOrder({ count, between }: Costs): readonly number[] {
+	const sets = 1 << count;
+	const cheapest = new Int32Array(sets * count).fill(0x3fffffff);
+	const before = new Int8Array(sets * count).fill(-1);
+	for (let place = 0; place < count; place++) cheapest[(1 << place) * count + place] = 0;
+	for (let set = 1; set < sets; set++)
+		for (let last = 0; last < count; last++) {
+			if ((set & (1 << last)) === 0) continue;
+			const cost = cheapest[set * count + last]!;
+			for (let next = 0; next < count; next++) {
+				if ((set & (1 << next)) !== 0) continue;
+				const to = (set | (1 << next)) * count + next;
+				const sum = cost + between[last * count + next]!;
+				if (sum >= cheapest[to]!) continue;
+				cheapest[to] = sum;
+				before[to] = last;
+			}
+		}
+	const order: number[] = [];
+	let set = sets - 1;
+	let last = 0;
+	for (let place = 1; place < count; place++)
+		if (cheapest[set * count + place]! < cheapest[set * count + last]!) last = place;
+	while (last >= 0) {
+		order.push(last);
+		const previous = before[set * count + last]!;
+		set &= ~(1 << last);
+		last = previous;
+	}
+	return order.reverse();
+}
+
+/** From the first place on always the nearest that is left. */
+function nearestOrder({ count, between }: Costs): number[] {
+	const order = [0];
+	const left = new Set(Array.from({ length: count - 1 }, (_, index) => index + 1));
+	while (left.size > 0) {
+		const from = order.at(-1)! * count;
+		let nearest = -1;
+		for (const place of left) if (nearest < 0 || between[from + place]! < between[from + nearest]!) nearest = place;
+		left.delete(nearest);
+		order.push(nearest);
+	}
+	return order;
+}
