@@ -178,20 +178,19 @@ function withMount(values: Values, typed: Values, agrees: Axes, way: Size, relat
 
 /** Whether all that a mount size settles has room: counting only what was not known before. */
 function hasRoom(before: Values, after: Values, { ruler }: Settings): boolean {
-	const isNew = (...keys: SizeKey[]) =>
-		keys.every((key) => isKnown(after[key])) && !keys.every((key) => isKnown(before[key]));
 	const least = ruler - sameWithin;
-	const borders = (['side', 'top', 'bottom'] as const).every((key) => !isNew(key) || after[key] >= least);
-	const sizes = (['windowWidth', 'windowHeight', 'pictureWidth', 'pictureHeight'] as const).every(
-		(key) => !isNew(key) || after[key] > leastSize,
-	);
-	// What a typed side settles already is not for the mount to answer for.
-	const isSettled = isKnown(before.side) || !isNew('mountWidth', 'windowWidth');
-	const width = isSettled || after.mountWidth - after.windowWidth >= 2 * ruler - sameWithin;
-	const areSettled = (isKnown(before.top) && isKnown(before.bottom)) || !isNew('mountHeight', 'windowHeight');
-	const height = areSettled || after.mountHeight - after.windowHeight >= 2 * ruler - sameWithin;
-	return borders && sizes && width && height;
+	for (const key of borderKeys) if (!isKnown(before[key]) && after[key] < least) return false;
+	for (const key of innerKeys) if (!isKnown(before[key]) && after[key] <= leastSize) return false;
+	// What typed borders settle already is not for the mount to answer for.
+	const isWidthNew = !isKnown(before.side) && !(isKnown(before.mountWidth) && isKnown(before.windowWidth));
+	if (isWidthNew && after.mountWidth - after.windowWidth < 2 * least) return false;
+	const areBordersKnown = isKnown(before.top) && isKnown(before.bottom);
+	const isHeightNew = !areBordersKnown && !(isKnown(before.mountHeight) && isKnown(before.windowHeight));
+	return !(isHeightNew && after.mountHeight - after.windowHeight < 2 * least);
 }
+
+const borderKeys = ['side', 'top', 'bottom'] as const;
+const innerKeys = ['windowWidth', 'windowHeight', 'pictureWidth', 'pictureHeight'] as const;
 
 /** The bottom weight, where it agrees; none in the place of one that would leave top or bottom at zero or less. */
 function withWeight(values: Values, relations: Relations, cells: Cells, settings: Settings) {

@@ -46,72 +46,79 @@ export const unknownValues: Values = {
 /** Whether a value is known. */
 export const isKnown = (value: number): boolean => !Number.isNaN(value);
 
-/** A sum of at most four terms: `a·x + b·y + c·z + d·v = constant`. */
-interface Equation {
-	readonly keys: readonly SizeKey[];
-	readonly factors: readonly number[];
-	readonly constant: number;
-	/** One that only finds a value, and follows from the others, is not checked. */
-	readonly isChecked: boolean;
-}
-
-const widthSum: Equation = sum(['mountWidth', 'side', 'windowWidth'], [1, -2, -1]);
-const heightSum: Equation = sum(['mountHeight', 'top', 'bottom', 'windowHeight'], [1, -1, -1, -1]);
-
-function sum(keys: readonly SizeKey[], factors: readonly number[], constant = 0, isChecked = true): Equation {
-	return { keys, factors, constant, isChecked };
-}
-
-/** Equations are made once for each set of relations: a row settles the same ones again and again. */
-const made = new WeakMap<Relations, readonly Equation[]>();
-
-function equationsOf(relations: Relations): readonly Equation[] {
-	let equations = made.get(relations);
-	if (!equations) made.set(relations, (equations = makeEquations(relations)));
-	return equations;
-}
-
-function makeEquations({ axes, addedWidth, addedHeight, ratio, weight }: Relations): readonly Equation[] {
-	const equations: Equation[] = [];
-	if (axes.width) equations.push(widthSum, sum(['windowWidth', 'pictureWidth'], [1, -1], addedWidth));
-	if (axes.height) equations.push(heightSum, sum(['windowHeight', 'pictureHeight'], [1, -1], addedHeight));
-	if (ratio !== undefined) {
-		const scale = Math.max(1, ratio); // so that 1 µm is a µm of the longer side
-		equations.push(sum(['pictureWidth', 'pictureHeight'], [1 / scale, -ratio / scale]));
-	}
-	if (weight !== undefined && axes.height) {
-		equations.push(sum(['bottom', 'top'], [1, -weight.times], weight.more));
-		// Both borders from what they share: neither of the two equations that this follows from can find one alone.
-		equations.push(sum(['mountHeight', 'windowHeight', 'top'], [1, -1, -(1 + weight.times)], weight.more, false));
-	}
-	return equations;
-}
+/** Whether an equation that is all known is out by more than 1 µm. */
+const isOut = (difference: number) => difference > sameWithin + 1 || difference < -sameWithin - 1;
 
 /**
- * All that follows from what is known, one equation at a time: no two unknowns of a row ever need more than that.
+ * All that follows from what is known, one equation at a time: no two unknowns of a row ever need more than that. It is
+ * written out, equation by equation, because every row runs through it some ten times whenever a setting changes.
  * @returns undefined where an equation is out by more than 1 µm
  */
 export function settle(start: Values, relations: Relations): Values | undefined {
 	const values: Record<SizeKey, number> = { ...start };
-	const equations = equationsOf(relations);
+	const { axes, addedWidth, addedHeight, ratio, weight } = relations;
 	for (let isNew = true; isNew;) {
 		isNew = false;
-		for (const { keys, factors, constant, isChecked } of equations) {
-			let rest = constant;
-			let unknown = -1;
-			let unknowns = 0;
-			for (let i = 0; i < keys.length; i++) {
-				const value = values[keys[i]!];
-				if (!Number.isNaN(value)) rest -= factors[i]! * value;
-				else {
-					unknown = i;
-					unknowns++;
-				}
-			}
+		if (axes.width) {
+			const { mountWidth, side, windowWidth } = values;
+			// mountWidth = 2·side + windowWidth
+			if (Number.isNaN(mountWidth)) {
+				if (!Number.isNaN(side + windowWidth)) [values.mountWidth, isNew] = [2 * side + windowWidth, true];
+			} else if (Number.isNaN(side)) {
+				if (!Number.isNaN(windowWidth)) [values.side, isNew] = [(mountWidth - windowWidth) / 2, true];
+			} else if (Number.isNaN(windowWidth)) [values.windowWidth, isNew] = [mountWidth - 2 * side, true];
+			else if (isOut(mountWidth - 2 * side - windowWidth)) return undefined;
+			// windowWidth = pictureWidth + addedWidth
+			if (Number.isNaN(values.windowWidth)) {
+				if (!Number.isNaN(values.pictureWidth)) [values.windowWidth, isNew] = [values.pictureWidth + addedWidth, true];
+			} else if (Number.isNaN(values.pictureWidth))
+				[values.pictureWidth, isNew] = [values.windowWidth - addedWidth, true];
+			else if (isOut(values.windowWidth - values.pictureWidth - addedWidth)) return undefined;
+		}
+		if (axes.height) {
+			// mountHeight = top + windowHeight + bottom
+			const { mountHeight, top, windowHeight, bottom } = values;
+			const unknowns =
+				Number(Number.isNaN(mountHeight)) +
+				Number(Number.isNaN(top)) +
+				Number(Number.isNaN(windowHeight)) +
+				Number(Number.isNaN(bottom));
 			if (unknowns === 1) {
-				values[keys[unknown]!] = rest / factors[unknown]!;
 				isNew = true;
-			} else if (unknowns === 0 && isChecked && (rest > sameWithin + 1 || rest < -sameWithin - 1)) return undefined;
+				if (Number.isNaN(mountHeight)) values.mountHeight = top + windowHeight + bottom;
+				else if (Number.isNaN(top)) values.top = mountHeight - windowHeight - bottom;
+				else if (Number.isNaN(windowHeight)) values.windowHeight = mountHeight - top - bottom;
+				else values.bottom = mountHeight - top - windowHeight;
+			} else if (unknowns === 0 && isOut(mountHeight - top - windowHeight - bottom)) return undefined;
+			// windowHeight = pictureHeight + addedHeight
+			if (Number.isNaN(values.windowHeight)) {
+				if (!Number.isNaN(values.pictureHeight))
+					[values.windowHeight, isNew] = [values.pictureHeight + addedHeight, true];
+			} else if (Number.isNaN(values.pictureHeight))
+				[values.pictureHeight, isNew] = [values.windowHeight - addedHeight, true];
+			else if (isOut(values.windowHeight - values.pictureHeight - addedHeight)) return undefined;
+			// bottom = times·top + more
+			if (weight !== undefined) {
+				if (Number.isNaN(values.top)) {
+					if (!Number.isNaN(values.bottom)) [values.top, isNew] = [(values.bottom - weight.more) / weight.times, true];
+					else if (!Number.isNaN(values.mountHeight - values.windowHeight)) {
+						// Neither this equation nor the sum can find one border alone: together they share out what is left.
+						const shared = values.mountHeight - values.windowHeight;
+						[values.top, isNew] = [(shared - weight.more) / (1 + weight.times), true];
+					}
+				} else if (Number.isNaN(values.bottom))
+					[values.bottom, isNew] = [values.top * weight.times + weight.more, true];
+				else if (isOut(values.bottom - values.top * weight.times - weight.more)) return undefined;
+			}
+		}
+		if (ratio !== undefined) {
+			// pictureWidth = ratio·pictureHeight
+			if (Number.isNaN(values.pictureWidth)) {
+				if (!Number.isNaN(values.pictureHeight)) [values.pictureWidth, isNew] = [values.pictureHeight * ratio, true];
+			} else if (Number.isNaN(values.pictureHeight))
+				[values.pictureHeight, isNew] = [values.pictureWidth / ratio, true];
+			// 1 µm of the longer side
+			else if (isOut((values.pictureWidth - values.pictureHeight * ratio) / Math.max(1, ratio))) return undefined;
 		}
 	}
 	return values;

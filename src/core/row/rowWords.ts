@@ -25,8 +25,11 @@ export interface RowWords {
 /** Reads the cells of a row that hold words. */
 export function readWords(row: Row, settings: Settings): RowWords {
 	const text = (column: ColumnName) => row.typed[column]?.trim().toLowerCase() ?? '';
-	const oneOf = <Word extends string>(column: ColumnName, words: readonly Word[]) =>
-		words.find((word) => word.replaceAll('-', ' ') === text(column).replaceAll('-', ' '));
+	const oneOf = <Word extends string>(column: ColumnName, words: readonly Word[]) => {
+		if (row.typed[column] === undefined) return undefined;
+		const typed = text(column).replaceAll('-', ' ');
+		return words.find((word) => word.replaceAll('-', ' ') === typed);
+	};
 	return {
 		signedOn: oneOf('signed on', signedOnWords),
 		surface: oneOf('surface', surfaceWords),

@@ -21,7 +21,8 @@ const shownKeys = ['side', 'top', 'bottom', 'windowWidth', 'windowHeight'] as co
  * Typed cells are kept as typed; on an axis that does not come out, the others have no result.
  */
 export function solveRow(cells: Cells, settings: Settings): Solution {
-	return solve(cells, settings, new Map());
+	const isAnyShown = shownKeys.some((key) => cells[key] !== undefined);
+	return isAnyShown ? solve(cells, settings, new Map()) : solveByRules(cells, settings);
 }
 
 /** @param seen solutions by which of `shownKeys` are typed, since leaving cells out one by one meets the same row again */
@@ -64,7 +65,8 @@ function solveByRules(cells: Cells, settings: Settings): Solution {
 
 	const fitting = { width: width === 'fits' ? cutWidth : undefined, height: height === 'fits' ? cutHeight : undefined };
 	const solved = resultsOf(cells, ruled, fitting, { width, height }, settings);
-	const sides = pictureOf(cells, cover, fitting.width?.window, fitting.height?.window);
+	const sides =
+		fitting.width && fitting.height ? picture : pictureOf(cells, cover, fitting.width?.window, fitting.height?.window);
 	const withPicture = {
 		...solved,
 		pictureWidth: width === 'fits' ? sides.width : cells.pictureWidth,
