@@ -63,3 +63,29 @@ test('rules are chosen as a set, and each can still be changed', () =>
 		expect(await page.getByRole('radio', { name: 'bottom right' }).isChecked()).toBe(true);
 		expect(await page.getByRole('radio', { name: 'required' }).isChecked()).toBe(true);
 	}));
+
+test('a frame and a board are typed, tell a print what they hide, and can be taken away', () =>
+	play(async (page) => {
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('link', { name: 'Settings' }).click();
+		const fill = async (label: string, text: string) => {
+			await page.getByRole('textbox', { name: label }).fill(text);
+			await page.keyboard.press('Tab');
+		};
+		await fill('Name, new frame', 'Ash');
+		await fill('Rebate width, new frame', '704');
+		await fill('Rebate height, new frame', '554');
+		await page.getByRole('button', { name: 'Add frame' }).click();
+		await page.getByRole('button', { name: 'Remove Ash' }).waitFor();
+		await fill('Lip, Large oak', '5 cm');
+		await page.getByRole('link', { name: 'Prints' }).click();
+		await page.getByText('In the frame “Large oak” one sees').first().waitFor();
+		await page.getByRole('link', { name: 'Settings' }).click();
+		await page.getByRole('button', { name: 'Remove Ash' }).click();
+		expect(await page.getByRole('button', { name: 'Remove Ash' }).count()).toBe(0);
+		await fill('Name, new board', 'White');
+		await fill('Sheet width, new board', 'wide');
+		await fill('Sheet height, new board', '800');
+		await page.getByRole('button', { name: 'Add board' }).click();
+		await page.getByRole('alert').filter({ hasText: 'wide' }).waitFor();
+	}));
