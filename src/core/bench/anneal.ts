@@ -1,4 +1,4 @@
-import type { Costs } from './shortestOrder.ts';
+import type { Costs } from './costs.ts';
 
 /** Moves that are tried in one go, for each place, and goes at most. */
 const triesPerPlace = 1_000;

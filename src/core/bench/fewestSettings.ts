@@ -1,6 +1,7 @@
+import type { Costs } from './costs.ts';
 import { groupBy } from './groupBy.ts';
 import { type BoardSetUp, changesAlong, changesBetween, setUpKey, widestFirst } from './setUps.ts';
-import { type Costs, shortestOrder } from './shortestOrder.ts';
+import { shortestOrder } from './shortestOrder.ts';
 
 /** An order of set-ups, each once, boards of one thickness together. */
 export interface SetUpOrder {

@@ -1,4 +1,4 @@
-import type { Costs } from './shortestOrder.ts';
+import type { Costs } from './costs.ts';
 
 /** Work that is put into the bound: rounds times places squared. */
 const mostWork = 6_000_000;

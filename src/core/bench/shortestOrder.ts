@@ -1,4 +1,5 @@
 import { anneal } from './anneal.ts';
+import { type Costs, costAlong } from './costs.ts';
 import { leastByTrees } from './leastByTrees.ts';
 
 /** An order of all places, each once. */
@@ -8,12 +9,6 @@ export interface ShortestOrder {
 	readonly cost: number;
 	/** No order costs less than this. */
 	readonly least: number;
-}
-
-/** Whole costs from each place to each other, the same both ways; `costs[a * count + b]`. */
-export interface Costs {
-	readonly count: number;
-	readonly between: Int32Array;
 }
 
 /** Up to so many places all orders are weighed. */
@@ -31,13 +26,6 @@ export function shortestOrder(costs: Costs): ShortestOrder {
 	const least = leastByTrees(costs, costAlong(first, costs));
 	const order = anneal(first, costs, least);
 	return { order, cost: costAlong(order, costs), least };
-}
-
-/** Sum of the costs from each place of an order to the next. */
-export function costAlong(order: readonly number[], { count, between }: Costs): number {
-	let sum = 0;
-	for (let at = 1; at < order.length; at++) sum += between[order[at - 1]! * count + order[at]!]!;
-	return sum;
 }
 
 /**

@@ -5,7 +5,8 @@ import { leastByTrees } from '../../../../src/core/bench/leastByTrees.ts';
 import { anneal } from '../../../../src/core/bench/anneal.ts';
 import { fewestSettings } from '../../../../src/core/bench/fewestSettings.ts';
 import { type BoardSetUp, changesAlong } from '../../../../src/core/bench/setUps.ts';
-import { costAlong, type Costs, shortestOrder } from '../../../../src/core/bench/shortestOrder.ts';
+import { costAlong, type Costs } from '../../../../src/core/bench/costs.ts';
+import { shortestOrder } from '../../../../src/core/bench/shortestOrder.ts';
 
 const setUp = ([guide, start, end, thickness]: readonly number[]): BoardSetUp => ({
 	border: length(guide!),
