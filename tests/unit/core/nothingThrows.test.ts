@@ -5,6 +5,7 @@ import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { withEditionClashes } from '../../../src/core/findings/editionClashes.ts';
 import { accept, takeBack } from '../../../src/core/findings/accepted.ts';
 import { harmonise } from '../../../src/core/harmonise/harmonise.ts';
+import { factsOf } from '../../../src/core/reasons/factsOf.ts';
 import { protectionOf } from '../../../src/core/reasons/protection.ts';
 import { askableKeys, whyItIsSo } from '../../../src/core/reasons/whyItIsSo.ts';
 import { workOut } from '../../../src/core/row/workOut.ts';
@@ -151,6 +152,7 @@ test('nothing of core throws for anything that a cell or a setting can hold', ()
 				for (const { message } of advise(one, result, read).advice) expect(message).not.toMatch(/undefined|NaN/);
 				for (const key of askableKeys) expect(whyItIsSo(one, key, read) ?? '').not.toMatch(/undefined|NaN/);
 				protectionOf(one, read);
+				for (const fact of factsOf(one, result.solved, read)) expect(withoutQuotes(fact)).not.toMatch(/undefined|NaN/);
 			});
 			orderBench(rows, results, read);
 			remarksOf(rows, results, read);

@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import { factsOf } from '../../../../src/core/reasons/factsOf.ts';
+import { workOut } from '../../../../src/core/row/workOut.ts';
+import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { rowOf, wideShow } from '../findings/rowOf.ts';
+
+const { settings } = readSettings({
+	...wideShow,
+	boards: [{ name: 'White', width: 1000, height: 800, thickness: 1.4 }],
+	undermount: 'White',
+	frames: [{ name: 'Oak', width: '604 mm', height: '454 mm', lip: '6 mm' }],
+});
+const facts = (line: string) => factsOf(rowOf(line), workOut(rowOf(line), settings).solved, settings);
+
+test('what one sees, in and out of the frame', () => {
+	// The bevel takes 1.4 mm of each border; the lip 6 mm less 2 mm of play as well.
+	expect(facts('picture 456 x 306')).toEqual([
+		'The bevel opens the face to 452.8 × 302.8 mm; one sees borders of 73.6, 69.6 and 77.6.',
+		'In the frame “Oak” one sees 69.6 at the sides, 65.6 above and 73.6 below.',
+		'Mount, print and undermount are 1.4 + 0.3 + 1.4 = 3.1 mm thick.',
+	]);
+});
+
+test('where the paper lies, long side with the picture’s', () =>
+	// The picture lies 75 − 3 = 72 from the left and 71 − 3 = 68 from the top; the paper reaches 22 and 24 further.
+	expect(facts('picture 456 x 306, paper 354 x 500')).toContain(
+		'The paper 500 × 354 mm lies 50 from the mount’s left edge and 44 mm from its top.',
+	));
+
+test('the window and blank of an inner mount', () =>
+	expect(facts('picture 456 x 306, inner mount 5')).toContain(
+		'The inner mount’s window is 450 × 300 mm, its blank 594 × 444 mm.',
+	));
+
+test('nothing of a row that does not come out, or has no mount', () => {
+	expect(facts('mount fit')).toEqual([]);
+	expect(facts('picture 456 x 306, mount none')).toEqual([]);
+});
