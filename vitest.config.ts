@@ -11,7 +11,6 @@ export default defineConfig({
 				test: {
 					name: 'unit',
 					include: ['tests/unit/**/*.test.ts'],
-					testTimeout: 30_000, // a property on a busy machine
 					environment: './tests/unit/browserCompile.ts',
 					setupFiles: ['./tests/unit/setup.ts'],
 					testTimeout: 120_000, // a property over 10,000 rows takes seconds, and many of them on a busy machine
@@ -34,7 +33,7 @@ export default defineConfig({
 					include: ['tests/browser/**/*.test.ts'],
 					testTimeout: 60_000,
 					hookTimeout: 120_000,
-					fileParallelism: false, // one Chromium at a time: two would slow each other past their patience
+					maxWorkers: 2, // two Chromiums at a time: one leaves half of a small machine idle, three wait for each other
 					sequence: { groupOrder: 3 },
 				},
 			},
