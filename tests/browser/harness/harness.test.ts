@@ -1,8 +1,9 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, test } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import { axeProblems } from './axe.ts';
+import { findChromium } from './findChromium.ts';
 import { onStage } from './stage.ts';
 
 const head = '<!doctype html><html lang="en"><title>Page</title><link rel="icon" href="data:,">';
@@ -44,3 +45,12 @@ test('axe finds a picture without words', () =>
 			expect(problems.map((line) => line.split(':')[0])).toContain('image-alt');
 		}),
 	));
+
+afterEach(() => void vi.unstubAllEnvs());
+
+test('the Chromium that CHROME_PATH names is taken, and one that is not there is told', () => {
+	vi.stubEnv('CHROME_PATH', process.execPath);
+	expect(findChromium()).toBe(process.execPath);
+	vi.stubEnv('CHROME_PATH', '/no/such/chromium');
+	expect(findChromium).toThrow('CHROME_PATH is "/no/such/chromium", and there is no such file');
+});
