@@ -1,5 +1,8 @@
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
+import { begunAgain, rowsWronged, withoutWrongTicks, type WrongedRow } from '../core/bench/cutWarning.ts';
 import { orderBench } from '../core/bench/orderBench.ts';
+import { spoilBoard, tickCuts } from '../core/bench/tickCuts.ts';
+import type { CutTick, MountId } from '../core/bench/ticks.ts';
 import type { RowResult } from '../core/row/rowResult.ts';
 import { addRows, type NewRow } from '../core/show/addRows.ts';
 import { changeSettings } from '../core/show/changeSettings.ts';
@@ -38,12 +41,24 @@ export interface SessionOptions {
 	readonly onWaiting?: (sentence: string) => void;
 }
 
+/** A change that waits for a word, because it would make cuts wrong that were made. */
+export interface Question {
+	/** What the change does: "Type picture width". */
+	readonly label: string;
+	readonly wronged: readonly WrongedRow[];
+}
+
+/** An answer to a `Question`: leave all as it is, or change and keep the cuts that stand, or begin the mounts again. */
+export type Answer = 'leave' | 'keep' | 'begin again';
+
 /**
  * The show in hand: every change of it is one edit, one transaction and one undo step. All values are raw, immutable
  * records; rows that an edit does not touch stay the same objects.
  */
 export class Session {
 	#show = $state.raw<Show>()!;
+	#asked = $state.raw<{ readonly edit: Edit; readonly question: Question }>();
+	#atBench = $state.raw<string>();
 	readonly #cache = new ResultCache();
 	readonly #history = new History();
 	readonly #typedSettings = $derived(this.#show.settings);
@@ -57,8 +72,9 @@ export class Session {
 	readonly #makeId: () => string;
 
 	/** Use `openSession`. */
-	constructor({ show, revision }: StoredShow, store: ShowStore, databaseName: string, newId: () => string) {
+	constructor({ show, revision, atBench }: StoredShow, store: ShowStore, databaseName: string, newId: () => string) {
 		this.#show = show;
+		this.#atBench = atBench;
 		this.#store = store;
 		this.#makeId = newId;
 		this.#tabs = listenToOtherTabs(databaseName, {
@@ -129,6 +145,44 @@ export class Session {
 		return this.#history.next?.label;
 	}
 
+	/** The change that waits for a word; undefined where none does. */
+	get question(): Question | undefined {
+		return this.#asked?.question;
+	}
+
+	/** Answers the `question`: makes the change that waits, or drops it. */
+	answer(answer: Answer): void {
+		const asked = this.#asked;
+		this.#asked = undefined;
+		if (asked === undefined || answer === 'leave') return;
+		const { edit, question } = asked;
+		const { wronged } = question;
+		this.#do(answer === 'keep' ? withoutWrongTicks(edit, wronged) : begunAgain(edit, wronged, this.#show));
+	}
+
+	/** The step that was last in hand at the bench, as the bench names it; kept, but no edit. */
+	get atBench(): string | undefined {
+		return this.#atBench;
+	}
+
+	/** Takes a step in hand at the bench. */
+	goAtBench(step: string): void {
+		if (step === this.#atBench) return;
+		this.#atBench = step;
+		// Where it cannot be kept, only the place is lost, and the first step that is not done is as good.
+		this.#store.keepAtBench(this.#show.id, step).catch(() => undefined);
+	}
+
+	/** Ticks cuts off as made, or takes the ticks off again. */
+	tickCuts(cuts: readonly CutTick[], isMade: boolean, label: string): void {
+		this.#make(tickCuts(this.#show, $state.snapshot(cuts), isMade, label));
+	}
+
+	/** Counts a board as spoilt; its mount is to be cut again. */
+	spoilBoard(mount: MountId, label: string): void {
+		this.#make(spoilBoard(this.#show, mount, label));
+	}
+
 	/** Types into cells of rows; see `typeCells` of the show. */
 	typeCells(changes: readonly CellChange[], label: string, focus?: unknown): void {
 		this.#make(typeCells(this.#show, changes, this.settings, label), focus);
@@ -185,7 +239,7 @@ export class Session {
 
 	/** Puts another show in the place of all that is there, as one edit. */
 	replaceShow(show: Omit<Show, 'id'>, label: string): void {
-		this.#make(replaceShow(this.#show, $state.snapshot(show), this.#makeId, label));
+		this.#do(replaceShow(this.#show, $state.snapshot(show), this.#makeId, label));
 	}
 
 	/**
@@ -223,10 +277,28 @@ export class Session {
 		this.#store.close();
 	}
 
+	/** Makes an edit, or asks first where it would make cuts wrong that were made. */
 	#make(edit: Edit, focus?: unknown): void {
 		if (isEmpty(edit)) return;
 		const focused = focus === undefined ? edit : { ...edit, focus: { before: focus, after: focus } };
-		this.#history.add(this.#apply(focused));
+		const wronged = this.#wronged(focused);
+		if (wronged.length > 0) this.#asked = { edit: focused, question: { label: edit.label, wronged } };
+		else this.#do(focused);
+	}
+
+	#do(edit: Edit): void {
+		if (!isEmpty(edit)) this.#history.add(this.#apply(edit));
+	}
+
+	#wronged(edit: Edit): readonly WrongedRow[] {
+		if ((this.#show.ticks ?? []).length === 0 || edit.ticks) return [];
+		const show = apply(this.#show, edit);
+		const settings = edit.settings ? readSettings(show.settings).settings : this.settings;
+		const results = this.#cache.resultsOf(show.rows, settings);
+		return rowsWronged(
+			{ show: this.#show, settings: this.settings, results: this.#results },
+			{ show, settings, results },
+		);
 	}
 
 	/** Makes an edit on the show as it is, and has it written. */

@@ -3,6 +3,7 @@ import { isColumnName } from '../core/show/columns.ts';
 import type { Row } from '../core/show/row.ts';
 import type { TypedSettings } from '../core/show/settings.ts';
 import type { Show } from '../core/show/show.ts';
+import { readTicks, ticksJson } from './tickJson.ts';
 import { storedVersion, type Stored, upgrade } from '../core/show/upgrade.ts';
 import { decodeText } from './decodeText.ts';
 import { jsonProblem } from './jsonProblem.ts';
@@ -10,9 +11,13 @@ import { jsonProblem } from './jsonProblem.ts';
 /** What marks a show file. */
 export const showFormat = 'evenhang-show';
 
-/** Writes everything that a show is: its name, its settings as typed (sizes, boards and frames among them), its rows. */
-export function writeShowFile({ name, settings, rows }: Omit<Show, 'id'>): string {
-	return `${JSON.stringify({ format: showFormat, version: storedVersion, name, settings, rows }, null, '\t')}\n`;
+/**
+ * Writes everything that a show is: its name, its settings as typed (sizes, boards and frames among them), its rows, and
+ * what is ticked off at the bench.
+ */
+export function writeShowFile({ name, settings, rows, ticks = [] }: Omit<Show, 'id'>): string {
+	const document = { format: showFormat, version: storedVersion, name, settings, rows, ticks: ticksJson(ticks) };
+	return `${JSON.stringify(document, null, '\t')}\n`;
 }
 
 /**
@@ -59,7 +64,7 @@ function readDocument(file: Uint8Array | string): Reading<Stored> {
 	return isRecord(document) ? { value: document } : { problem: 'this file holds no show and no settings' };
 }
 
-function readShow({ name, settings = {}, rows = [] }: Stored): Reading<Omit<Show, 'id'>> {
+function readShow({ name, settings = {}, rows = [], ticks = [] }: Stored): Reading<Omit<Show, 'id'>> {
 	if (name !== undefined && typeof name !== 'string') return { problem: 'name is not a text' };
 	if (!isRecord(settings)) return { problem: 'settings is not a record' };
 	if (!Array.isArray(rows)) return { problem: 'rows is not a list' };
@@ -73,7 +78,10 @@ function readShow({ name, settings = {}, rows = [] }: Stored): Reading<Omit<Show
 		places.set(row.value.id, place);
 		read.push(row.value);
 	}
-	return { value: { name: name ?? 'Show', settings, rows: inOrder(read) } };
+	const ticked = readTicks(ticks);
+	if ('problem' in ticked) return ticked;
+	const show = { name: name ?? 'Show', settings, rows: inOrder(read) };
+	return { value: ticked.value.length > 0 ? { ...show, ticks: ticked.value } : show };
 }
 
 /** Rows by their order numbers; by their place where these are not all different. */

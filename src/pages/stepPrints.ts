@@ -12,7 +12,7 @@ export interface StepPrint {
 }
 
 /** The prints whose mounts are cut in a step, in the order of the show, each with its sides. */
-export function stepPrints({ cuts }: BenchStep, rows: readonly Row[]): readonly StepPrint[] {
+export function stepPrints({ cuts }: Pick<BenchStep, 'cuts'>, rows: readonly Row[]): readonly StepPrint[] {
 	const places = [...new Set(cuts.map(({ row }) => row))].sort((one, other) => one - other);
 	return places.flatMap((place) => {
 		const row = rows[place - 1];

@@ -1,5 +1,5 @@
 import type { DBSchema, IDBPDatabase } from 'idb';
-import type { CutSide } from '../core/bench/benchPlan.ts';
+import type { Tick } from '../core/bench/ticks.ts';
 import type { Row, RowId } from '../core/show/row.ts';
 import type { TypedSettings } from '../core/show/settings.ts';
 
@@ -10,14 +10,8 @@ export interface ShowRecord {
 	readonly settings: TypedSettings;
 	/** Goes up by one with each transaction on the show: tells a tab whether it has seen them all. */
 	readonly revision: number;
-}
-
-/** A cut that was made, or whatever else of a row is ticked off at the bench. */
-export interface Tick {
-	readonly row: RowId;
-	readonly copy: number;
-	readonly part: 'mount' | 'inner mount';
-	readonly side: CutSide;
+	/** The step that was last in hand at the bench, as the bench names it. */
+	readonly atBench?: string;
 }
 
 /** The stores. Rows and ticks are keyed by show first, so that one show is one range of keys. */

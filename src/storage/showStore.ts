@@ -1,4 +1,5 @@
 import type { IDBPTransaction } from 'idb';
+import type { Tick } from '../core/bench/ticks.ts';
 import { apply, type Edit, type RowDiff, rowIdOf } from '../core/show/edit.ts';
 import { mergeRow } from '../core/show/mergeRow.ts';
 import { byOrder } from '../core/show/orderNumbers.ts';
@@ -11,6 +12,8 @@ import type { Schema, ShowRecord } from './schema.ts';
 export interface StoredShow {
 	readonly show: Show;
 	readonly revision: number;
+	/** The step that was last in hand at the bench. */
+	readonly atBench?: string;
 }
 
 /** Thrown where a show that should be kept is not: the browser has cleared its storage. */
@@ -18,13 +21,21 @@ export class ShowMissing extends Error {
 	override readonly name = 'ShowMissing';
 }
 
-const stores: ['shows', 'rows'] = ['shows', 'rows'];
+const stores: ['shows', 'rows', 'ticks'] = ['shows', 'rows', 'ticks'];
 type Writing = IDBPTransaction<Schema, typeof stores, 'readwrite'>;
 /** Takes a request that the transaction waits for, and is undone with. */
 type Requests = (request: Promise<unknown>) => void;
 
-/** All rows of a show: an array sorts after every text. */
+/** All rows or ticks of a show: an array sorts after every text. */
 const rowsOf = (showId: string) => IDBKeyRange.bound([showId], [showId, []]);
+
+const keyOfTick = (showId: string, { row, copy, part, side }: Tick): Schema['ticks']['key'] => [
+	showId,
+	row,
+	copy,
+	part,
+	side,
+];
 
 /**
  * The shows kept on this device. Everything goes in and out as plain data. All that changes anything is one
@@ -53,7 +64,13 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		openShow: (makeShow: () => Show): Promise<StoredShow> =>
 			write(async (tx, request) => {
 				const record = await tx.objectStore('shows').get(IDBKeyRange.lowerBound(''));
-				if (record) return stored(record, await tx.objectStore('rows').getAll(rowsOf(record.id)));
+				if (record) {
+					const [rows, ticks] = await Promise.all([
+						tx.objectStore('rows').getAll(rowsOf(record.id)),
+						tx.objectStore('ticks').getAll(rowsOf(record.id)),
+					]);
+					return stored(record, rows, ticks);
+				}
 				const show = makeShow();
 				return { show, revision: await putShow(tx, request, show, 0) };
 			}),
@@ -61,13 +78,14 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		/** The show as it is kept now. */
 		async read(showId: string): Promise<StoredShow> {
 			const tx = await connection.begin((db) => db.transaction(stores));
-			const [record, rows] = await Promise.all([
+			const [record, rows, ticks] = await Promise.all([
 				tx.objectStore('shows').get(showId),
 				tx.objectStore('rows').getAll(rowsOf(showId)),
+				tx.objectStore('ticks').getAll(rowsOf(showId)),
 				tx.done,
 			]);
 			if (!record) throw new ShowMissing(showId);
-			return stored(record, rows);
+			return stored(record, rows, ticks);
 		},
 
 		/**
@@ -87,9 +105,15 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 					const row = mergeRow(current[index], diff);
 					request(row ? rows.put(row, keyOf(diff)) : rows.delete(keyOf(diff)));
 				});
-				const { name, settings } = apply({ ...record, rows: [] }, { ...edit, rows: [] });
+				const ticks = tx.objectStore('ticks');
+				for (const { before, after } of edit.ticks ?? [])
+					request(after ? ticks.put(after, keyOfTick(showId, after)) : ticks.delete(keyOfTick(showId, before!)));
+				const { name, settings } = apply(
+					{ id: showId, name: record.name, settings: record.settings, rows: [] },
+					{ ...edit, rows: [] },
+				);
 				const revision = record.revision + 1;
-				request(tx.objectStore('shows').put({ id: showId, name, settings, revision }));
+				request(tx.objectStore('shows').put({ ...record, name, settings, revision }));
 				return revision;
 			}),
 
@@ -100,6 +124,13 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		 */
 		keep: (show: Show, seen = 0): Promise<number> => write((tx, request) => putShow(tx, request, show, seen)),
 
+		/** Keeps which step is in hand at the bench; that is no edit of the show. */
+		keepAtBench: (showId: string, atBench: string): Promise<void> =>
+			write(async (tx, request) => {
+				const record = await tx.objectStore('shows').get(showId);
+				if (record) request(tx.objectStore('shows').put({ ...record, atBench }));
+			}),
+
 		close: () => connection.close(),
 	};
 }
@@ -107,17 +138,25 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 /** See `openShowStore`. */
 export type ShowStore = ReturnType<typeof openShowStore>;
 
-const stored = ({ id, name, settings, revision }: ShowRecord, rows: readonly Row[]): StoredShow => ({
-	show: { id, name, settings, rows: rows.toSorted(byOrder) },
+const stored = (
+	{ id, name, settings, revision, atBench }: ShowRecord,
+	rows: readonly Row[],
+	ticks: readonly Tick[],
+): StoredShow => ({
+	show: { id, name, settings, rows: rows.toSorted(byOrder), ...(ticks.length > 0 && { ticks }) },
 	revision,
+	...(atBench !== undefined && { atBench }),
 });
 
 async function putShow(tx: Writing, request: Requests, show: Show, seen: number): Promise<number> {
-	const { id, name, settings, rows } = show;
-	const revision = Math.max(seen, (await tx.objectStore('shows').get(id))?.revision ?? 0) + 1;
-	request(tx.objectStore('shows').put({ id, name, settings, revision }));
+	const { id, name, settings, rows, ticks = [] } = show;
+	const before = await tx.objectStore('shows').get(id);
+	const revision = Math.max(seen, before?.revision ?? 0) + 1;
+	request(tx.objectStore('shows').put({ ...before, id, name, settings, revision }));
 	request(tx.objectStore('rows').delete(rowsOf(id)));
 	for (const row of rows) request(tx.objectStore('rows').put(row, [id, row.id]));
+	request(tx.objectStore('ticks').delete(rowsOf(id)));
+	for (const tick of ticks) request(tx.objectStore('ticks').put(tick, keyOfTick(id, tick)));
 	return revision;
 }
 

@@ -1,3 +1,4 @@
+import { type TickDiff, tickKey, tickKeyOf, withTicks } from '../bench/ticks.ts';
 import { mergeRow } from './mergeRow.ts';
 import { byOrder } from './orderNumbers.ts';
 import type { Row, RowId } from './row.ts';
@@ -25,6 +26,8 @@ export interface Edit {
 	/** At most one diff a key. */
 	readonly settings?: readonly SettingDiff[];
 	readonly name?: { readonly before: string; readonly after: string };
+	/** At most one diff a tick. */
+	readonly ticks?: readonly TickDiff[];
 	/** What was selected before and after: a plain value, kept for whoever shows the rows and never looked into. */
 	readonly focus?: { readonly before: unknown; readonly after: unknown };
 }
@@ -33,8 +36,8 @@ export interface Edit {
 export const rowIdOf = ({ before, after }: RowDiff): RowId => (before ?? after)!.id;
 
 /** Whether an edit leaves everything as it is. */
-export const isEmpty = ({ rows, settings = [], name }: Edit): boolean =>
-	rows.length === 0 && settings.length === 0 && name === undefined;
+export const isEmpty = ({ rows, settings = [], name, ticks = [] }: Edit): boolean =>
+	rows.length === 0 && settings.length === 0 && name === undefined && ticks.length === 0;
 
 /**
  * The show after an edit. Rows and settings that the edit does not touch stay the same objects, so that what was
@@ -46,6 +49,7 @@ export function apply(show: Show, edit: Edit): Show {
 		name: edit.name?.after ?? show.name,
 		settings: edit.settings?.length ? withSettings(show.settings, edit.settings) : show.settings,
 		rows: edit.rows.length ? withRows(show.rows, edit.rows) : show.rows,
+		...(edit.ticks?.length && { ticks: withTicks(show.ticks ?? [], edit.ticks) }),
 	};
 }
 
@@ -53,7 +57,8 @@ export function apply(show: Show, edit: Edit): Show {
 export function invert(edit: Edit): Edit {
 	return {
 		...edit,
-		rows: edit.rows.map(({ before, after }) => ({ ...(after && { before: after }), ...(before && { after: before }) })),
+		rows: edit.rows.map(swap),
+		...(edit.ticks && { ticks: edit.ticks.map(swap) }),
 		...(edit.settings && {
 			settings: edit.settings.map(({ key, before, after }) => ({ key, before: after, after: before })),
 		}),
@@ -73,12 +78,14 @@ export function compose(first: Edit, second: Edit): Edit {
 	for (const diff of second.settings ?? [])
 		settings.set(diff.key, { ...diff, before: (settings.get(diff.key) ?? diff).before });
 	const name = second.name ? { ...second.name, before: (first.name ?? second.name).before } : first.name;
+	const ticks = composeTicks(first.ticks ?? [], second.ticks ?? []);
 	const focus = second.focus ? { ...second.focus, before: (first.focus ?? second.focus).before } : first.focus;
 	return {
 		label: first.label,
 		rows: [...rows.values()].filter(({ before, after }) => before ?? after),
 		...(settings.size > 0 && { settings: [...settings.values()] }),
 		...(name && { name }),
+		...(ticks.length > 0 && { ticks }),
 		...(focus && { focus }),
 	};
 }
@@ -90,6 +97,7 @@ export function compose(first: Edit, second: Edit): Edit {
 export function rebase(edit: Edit, show: Show): Edit {
 	const current = new Map(show.rows.map((row) => [row.id, row]));
 	const settings = new Map(Object.entries(show.settings));
+	const ticks = new Map(edit.ticks && (show.ticks ?? []).map((tick) => [tickKey(tick), tick]));
 	const rows = edit.rows.map((diff): RowDiff => {
 		const before = current.get(rowIdOf(diff));
 		const after = mergeRow(before, diff);
@@ -100,7 +108,29 @@ export function rebase(edit: Edit, show: Show): Edit {
 		rows: rows.filter(({ before, after }) => before !== after),
 		...(edit.settings && { settings: edit.settings.map((diff) => ({ ...diff, before: settings.get(diff.key) })) }),
 		...(edit.name && { name: { before: show.name, after: edit.name.after } }),
+		...(edit.ticks && {
+			ticks: edit.ticks
+				.map((diff): TickDiff => {
+					const before = ticks.get(tickKeyOf(diff));
+					return { ...(before && { before }), ...(diff.after && { after: diff.after }) };
+				})
+				.filter(({ before, after }) => before ?? after),
+		}),
 	};
+}
+
+const swap = <Value>({ before, after }: { readonly before?: Value; readonly after?: Value }) => ({
+	...(after && { before: after }),
+	...(before && { after: before }),
+});
+
+function composeTicks(first: readonly TickDiff[], second: readonly TickDiff[]): readonly TickDiff[] {
+	const ticks = new Map(first.map((diff) => [tickKeyOf(diff), diff]));
+	for (const diff of second) {
+		const { before } = ticks.get(tickKeyOf(diff)) ?? diff;
+		ticks.set(tickKeyOf(diff), { ...(before && { before }), ...(diff.after && { after: diff.after }) });
+	}
+	return [...ticks.values()].filter(({ before, after }) => before ?? after);
 }
 
 function withRows(rows: readonly Row[], diffs: readonly RowDiff[]): readonly Row[] {

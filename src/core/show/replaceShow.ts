@@ -1,3 +1,4 @@
+import { tickDiffs } from '../bench/ticks.ts';
 import { distinctRows } from './distinctRows.ts';
 import type { Edit, RowDiff } from './edit.ts';
 import type { RowId } from './row.ts';
@@ -18,10 +19,12 @@ export function replaceShow(show: Show, next: Omit<Show, 'id'>, makeId: () => Ro
 		if (!row) return [{ before }];
 		return isSameValue(before, row) ? [] : [{ before, after: row }];
 	});
+	const ticks = tickDiffs(show.ticks ?? [], next.ticks ?? []);
 	return {
 		label,
 		rows: [...kept, ...[...after.values()].map((row) => ({ after: row }))],
 		settings: settingDiffs(show.settings, next.settings),
+		...(ticks.length > 0 && { ticks }),
 		...(next.name !== show.name && { name: { before: show.name, after: next.name } }),
 	};
 }

@@ -8,5 +8,11 @@ export function takeIn(old: Show, read: Show): Show {
 		const before = known.get(row.id);
 		return before && isSameValue(before, row) ? before : row;
 	});
-	return { ...read, rows, settings: isSameValue(old.settings, read.settings) ? old.settings : read.settings };
+	const isSameTicks = isSameValue(old.ticks, read.ticks);
+	return {
+		...read,
+		...(isSameTicks && old.ticks && { ticks: old.ticks }),
+		rows,
+		settings: isSameValue(old.settings, read.settings) ? old.settings : read.settings,
+	};
 }

@@ -7,13 +7,15 @@ export type Stored = Readonly<Record<string, unknown>>;
 export type Upgrade = (stored: Stored) => Stored;
 
 /** The version of the stored form that is written. */
-export const storedVersion = 1;
+export const storedVersion = 2;
 
 /**
- * What makes each version into the next, by the older version's number. The first version is 1, so there is none yet;
- * a change of the stored form raises `storedVersion` and adds the way there.
+ * What makes each version into the next, by the older version's number; a change of the stored form raises
+ * `storedVersion` and adds the way there.
  */
-export const upgrades: Readonly<Record<number, Upgrade>> = {};
+export const upgrades: Readonly<Record<number, Upgrade>> = {
+	1: (stored) => ({ ...stored, ticks: [] }), // nothing was ticked off at the bench yet
+};
 
 /**
  * A stored form in the version that is written today.

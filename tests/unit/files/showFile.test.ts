@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Tick } from '../../../src/core/bench/ticks.ts';
+import { inches, mm } from '../../../src/core/length/length.ts';
 import { columns } from '../../../src/core/show/columns.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { upgrade, type Upgrade } from '../../../src/core/show/upgrade.ts';
@@ -16,6 +18,18 @@ const show = {
 	],
 };
 const file = { format: 'evenhang-show', version: 1, ...show };
+const ticks: readonly Tick[] = [
+	{
+		row: show.rows[0]!.id,
+		copy: 1,
+		part: 'mount',
+		side: 'left',
+		border: mm(72.5),
+		width: mm(600),
+		height: inches(17.5),
+	},
+	{ row: show.rows[0]!.id, copy: 2, part: 'inner mount', side: 'spoilt', times: 2 },
+];
 
 const problemOf = (document: unknown): string => {
 	const reading = readShowFile(typeof document === 'string' ? document : JSON.stringify(document));
@@ -31,7 +45,7 @@ describe('a show file', () => {
 	});
 
 	test('says what it is, before anything else', () => {
-		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 1,\n/);
+		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 2,\n/);
 		expect(isShowFileText(writeShowFile(show))).toBe(true);
 		expect(isShowFileText('title,note\n{,}')).toBe(false);
 	});
@@ -111,8 +125,8 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		['settings', { border: 70 }, /^this is no show file/],
 		[
 			'newer',
-			{ ...file, version: 2 },
-			/a show file of version 2, newer than the 1 that this app opens: update the app/,
+			{ ...file, version: 3 },
+			/a show file of version 3, newer than the 2 that this app opens: update the app/,
 		],
 		['without a version', { ...file, version: undefined }, /its version is not given/],
 		['of version 0', { ...file, version: 0 }, /its version is 0/],
@@ -170,7 +184,31 @@ describe('settings from a file', () => {
 	});
 });
 
+test('what is ticked off is given back to the last unit', () => {
+	expect(readShowFile(writeShowFile({ ...show, ticks }))).toEqual({ value: { ...show, ticks } });
+});
+
+test.each([
+	[{}, /ticks is not a list/],
+	[[3], /ticks\[0\] is not a record/],
+	[[{ row: 'a', copy: 0, part: 'mount', side: 'left' }], /ticks\[0\]\.copy/],
+	[[{ row: 'a', copy: 1, part: 'undermount', side: 'left' }], /ticks\[0\]\.part/],
+	[[{ row: 'a', copy: 1, part: 'mount', side: 'front' }], /ticks\[0\]\.side/],
+	[[{ row: 'a', copy: 1, part: 'mount', side: 'top', border: '70', width: 1, height: 1 }], /ticks\[0\]\.border/],
+	[
+		Array.from({ length: 2 }, () => ({ row: 'a', copy: 1, part: 'mount', side: 'spoilt', times: 1 })),
+		/ticks\[1\] is there/,
+	],
+])('ticks that are damaged are refused with their place: %j', (damaged, sentence) => {
+	const reading = readShowFile(JSON.stringify({ ...file, version: 2, ticks: damaged }));
+	expect('problem' in reading && reading.problem).toMatch(sentence);
+});
+
 describe('older forms', () => {
+	test('a file of version 1, from before anything could be ticked off, opens as it is', () => {
+		expect(readShowFile(JSON.stringify(file))).toEqual({ value: show });
+	});
+
 	const steps: Record<number, Upgrade> = {
 		1: ({ title, ...rest }) => ({ ...rest, name: title }),
 		2: (stored) => ({ ...stored, ticks: [] }),

@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import type { Finding } from '../../../src/core/findings/finding.ts';
-import { zero } from '../../../src/core/length/length.ts';
 import type { RowResult } from '../../../src/core/row/rowResult.ts';
 import { solvedKeys, type SolvedRow } from '../../../src/core/row/solvedRow.ts';
 import { nextFinding } from '../../../src/pages/nextFinding.ts';
@@ -34,7 +33,7 @@ test('a step names each print once, with its sides in words and its copies', () 
 	const cut = (place: number, copy: number, side: 'left' | 'right' | 'top' | 'bottom') =>
 		({ row: place, copy, part: 'mount', side }) as const;
 	const cuts = [cut(2, 1, 'top'), cut(1, 1, 'left'), cut(1, 1, 'right'), cut(1, 2, 'left'), cut(1, 2, 'right')];
-	const prints = stepPrints({ guide: zero, thickness: undefined, cuts }, [row('a'), row('b')]);
+	const prints = stepPrints({ cuts }, [row('a'), row('b')]);
 	expect(prints.map(({ index, sides, copies }) => [index, sides, copies])).toEqual([
 		[0, 'both sides', 2],
 		[1, 'top', 1],

@@ -1,0 +1,71 @@
+import { formatWithUnit } from '../length/formatLength.ts';
+import type { Unit } from '../length/reading.ts';
+import type { RowResult } from '../row/rowResult.ts';
+import { compose, type Edit } from '../show/edit.ts';
+import type { Row } from '../show/row.ts';
+import type { Settings } from '../show/settings.ts';
+import type { Show } from '../show/show.ts';
+import { type CutsMade, type CutTick, cutsThatStand, isCutTick, ticksByRow } from './ticks.ts';
+
+/** A row with cuts made that a change would make wrong. */
+export interface WrongedRow extends CutsMade {
+	/** The row before the change. */
+	readonly row: Row;
+	/** Its place in the show, from 0. */
+	readonly index: number;
+	/** What stands and what does not, in a sentence. */
+	readonly sentence: string;
+}
+
+/** A show, and what it works out. */
+export interface WorkedOutShow {
+	readonly show: Show;
+	readonly settings: Settings;
+	readonly results: readonly RowResult[];
+}
+
+/** The rows whose cuts stand before a change and not after it, in the order of the show. */
+export function rowsWronged(before: WorkedOutShow, after: WorkedOutShow): readonly WrongedRow[] {
+	const ticks = ticksByRow(before.show.ticks ?? []);
+	if (ticks.size === 0) return [];
+	const places = new Map(after.show.rows.map(({ id }, place) => [id, place]));
+	return before.show.rows.flatMap((row, index): WrongedRow[] => {
+		const own = ticks.get(row.id);
+		if (own === undefined) return [];
+		const { standing } = cutsThatStand(row, before.results[index], before.settings, own);
+		const place = places.get(row.id) ?? -1;
+		const made = cutsThatStand(after.show.rows[place], after.results[place], after.settings, standing);
+		if (made.wrong.length === 0) return [];
+		return [{ row, index, ...made, sentence: sentenceOf(made, place < 0, before.settings.unit) }];
+	});
+}
+
+function sentenceOf({ standing, wrong }: CutsMade, isRemoved: boolean, unit: Unit): string {
+	const made = `Cut: ${inWords(wrong, unit)}.`;
+	if (isRemoved) return `${made} Its mount would be left over.`;
+	const stands = standing.length === 0 ? 'No cut would stand.' : `Would still stand: ${inWords(standing, unit)}.`;
+	return `${made.slice(0, -1)}, which would be wrong. ${stands}`;
+}
+
+/** Cuts in words: "left 65 mm, top 60 mm"; of several mounts with how many times. */
+function inWords(cuts: readonly CutTick[], unit: Unit): string {
+	const times = new Map<string, number>();
+	for (const { part, side, border } of cuts) {
+		const words = `${part === 'mount' ? '' : 'inner '}${side} ${formatWithUnit(border, unit)}`;
+		times.set(words, (times.get(words) ?? 0) + 1);
+	}
+	return [...times].map(([words, count]) => (count === 1 ? words : `${words} (${count} ×)`)).join(', ');
+}
+
+/** An edit that takes off the ticks which it makes wrong, and leaves those that stand. */
+export function withoutWrongTicks(edit: Edit, wronged: readonly WrongedRow[]): Edit {
+	const ticks = wronged.flatMap(({ wrong }) => wrong.map((before) => ({ before })));
+	return compose(edit, { label: edit.label, rows: [], ticks });
+}
+
+/** An edit that takes off every tick of the cuts of the rows that it makes wrong: their mounts are begun again. */
+export function begunAgain(edit: Edit, wronged: readonly WrongedRow[], show: Show): Edit {
+	const ids = new Set(wronged.map(({ row }) => row.id));
+	const ticks = (show.ticks ?? []).filter((tick) => ids.has(tick.row) && isCutTick(tick));
+	return compose(edit, { label: edit.label, rows: [], ticks: ticks.map((before) => ({ before })) });
+}

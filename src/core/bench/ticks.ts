@@ -1,0 +1,130 @@
+import { isSame, type Length } from '../length/length.ts';
+import type { RowResult } from '../row/rowResult.ts';
+import { isSameValue } from '../show/isSameValue.ts';
+import type { Row, RowId } from '../show/row.ts';
+import type { Settings } from '../show/settings.ts';
+import type { Cut, CutPart, CutSide } from './benchPlan.ts';
+import { cutMounts } from './windowCuts.ts';
+
+/** One mount of a show: which row's, which copy, which part. */
+export interface MountId {
+	readonly row: RowId;
+	/** Which of the row's copies, from 1. */
+	readonly copy: number;
+	readonly part: CutPart;
+}
+
+/** A cut that was made. What it was cut at is kept, so that a later change of the row does not pass for it. */
+export interface CutTick extends MountId {
+	readonly side: CutSide;
+	/** The border that was cut: mount edge to sight edge. */
+	readonly border: Length;
+	/** The size of the blank that it was cut in. */
+	readonly width: Length;
+	readonly height: Length;
+}
+
+/** Boards that were spoilt in making a mount: its cuts are to be made again, in another blank. */
+export interface SpoiltTick extends MountId {
+	readonly side: 'spoilt';
+	/** How many boards. */
+	readonly times: number;
+}
+
+/** What is ticked off at the bench. */
+export type Tick = CutTick | SpoiltTick;
+
+/** What an edit does to one tick: adds it (no `before`), takes it off (no `after`) or changes it. */
+export interface TickDiff {
+	readonly before?: Tick;
+	readonly after?: Tick;
+}
+
+/** Names a tick within its show. */
+export const tickKey = ({ row, copy, part, side }: MountId & Pick<Tick, 'side'>): string =>
+	JSON.stringify([row, copy, part, side]);
+
+/** The key of the tick that a diff is about. */
+export const tickKeyOf = ({ before, after }: TickDiff): string => tickKey((before ?? after)!);
+
+/** Ticks after some diffs. */
+export function withTicks(ticks: readonly Tick[], diffs: readonly TickDiff[]): readonly Tick[] {
+	const after = new Map(ticks.map((tick) => [tickKey(tick), tick]));
+	for (const diff of diffs) {
+		if (diff.after) after.set(tickKeyOf(diff), diff.after);
+		else after.delete(tickKeyOf(diff));
+	}
+	return [...after.values()];
+}
+
+/** What changes from some ticks to others. */
+export function tickDiffs(from: readonly Tick[], to: readonly Tick[]): readonly TickDiff[] {
+	const before = new Map(from.map((tick) => [tickKey(tick), tick]));
+	const after = new Map(to.map((tick) => [tickKey(tick), tick]));
+	return [...new Set([...before.keys(), ...after.keys()])].flatMap((key): TickDiff[] => {
+		const [old, next] = [before.get(key), after.get(key)];
+		if (isSameValue(old, next)) return [];
+		return [{ ...(old && { before: old }), ...(next && { after: next }) }];
+	});
+}
+
+/** Whether a tick is of a cut. */
+export const isCutTick = (tick: Tick): tick is CutTick => tick.side !== 'spoilt';
+
+/** The tick that a cut made now would get; undefined where the row gives no such cut. */
+export function tickFor(
+	row: Row,
+	result: RowResult,
+	settings: Settings,
+	{ copy, part, side }: Cut,
+): CutTick | undefined {
+	const mount = cutMounts(result, settings).find((each) => each.part === part);
+	if (mount === undefined || copy > result.copies) return undefined;
+	const { borders, width, height } = mount;
+	return { row: row.id, copy, part, side, border: borders[side], width, height };
+}
+
+/** What of a row's ticks holds for the row as it is worked out. */
+export interface CutsMade {
+	/** Cuts that are as the row asks. */
+	readonly standing: readonly CutTick[];
+	/** Cuts made in another place, in a blank of another size, or in a mount that the row no longer has. */
+	readonly wrong: readonly CutTick[];
+}
+
+/**
+ * Which of a row's cuts stand, to 1 µm.
+ * @param row undefined where the row is removed: none stands
+ * @param ticks of this row; those of spoilt boards are passed over
+ */
+export function cutsThatStand(
+	row: Row | undefined,
+	result: RowResult | undefined,
+	settings: Settings,
+	ticks: readonly Tick[],
+): CutsMade {
+	const standing: CutTick[] = [];
+	const wrong: CutTick[] = [];
+	for (const tick of ticks.filter(isCutTick)) {
+		const { copy, part, side } = tick;
+		const now = row && result && tickFor(row, result, settings, { row: 0, copy, part, side });
+		const stands =
+			now !== undefined &&
+			isSame(now.border, tick.border) &&
+			isSame(now.width, tick.width) &&
+			isSame(now.height, tick.height);
+		(stands ? standing : wrong).push(tick);
+	}
+	return { standing, wrong };
+}
+
+/** Ticks by the row that they are of. */
+export function ticksByRow(ticks: readonly Tick[]): ReadonlyMap<RowId, readonly Tick[]> {
+	const byRow = new Map<RowId, Tick[]>();
+	for (const tick of ticks) {
+		const own = byRow.get(tick.row);
+		if (own) own.push(tick);
+		else byRow.set(tick.row, [tick]);
+	}
+	return byRow;
+}

@@ -1,0 +1,53 @@
+import type { CutPart, CutSide } from '../core/bench/benchPlan.ts';
+import { type Tick, tickKey } from '../core/bench/ticks.ts';
+import { cutSides } from '../core/bench/windowCuts.ts';
+import { type Length, length, toMm, unitsPerMm } from '../core/length/length.ts';
+import type { Reading } from '../core/length/reading.ts';
+
+/** Ticks as a show file has them: lengths in millimetres. */
+export const ticksJson = (ticks: readonly Tick[]): readonly unknown[] =>
+	ticks.map((tick) =>
+		tick.side === 'spoilt'
+			? tick
+			: { ...tick, border: toMm(tick.border), width: toMm(tick.width), height: toMm(tick.height) },
+	);
+
+/** Reads the ticks of a show file. @returns a problem that names the place */
+export function readTicks(stored: unknown): Reading<readonly Tick[]> {
+	if (!Array.isArray(stored)) return { problem: 'ticks is not a list' };
+	const ticks = new Map<string, Tick>();
+	for (const [place, each] of stored.entries()) {
+		const tick = readTick(each);
+		if (typeof tick === 'string') return { problem: `ticks[${place}]${tick}` };
+		if (ticks.has(tickKey(tick))) return { problem: `ticks[${place}] is there twice` };
+		ticks.set(tickKey(tick), tick);
+	}
+	return { value: [...ticks.values()] };
+}
+
+/** A tick, or what is wrong with it. */
+function readTick(stored: unknown): Tick | string {
+	if (typeof stored !== 'object' || stored === null || Array.isArray(stored)) return ' is not a record';
+	const { row, copy, part, side, times, border, width, height } = stored as Readonly<Record<string, unknown>>;
+	if (typeof row !== 'string' || row === '') return '.row is not a text';
+	if (!isCount(copy)) return '.copy is not a whole number';
+	if (!isPart(part)) return '.part is no part of a mount';
+	const mount = { row, copy, part };
+	if (side === 'spoilt') return isCount(times) ? { ...mount, side, times } : '.times is not a whole number';
+	if (!isSide(side)) return '.side is no side of a mount';
+	const read = { border: asLength(border), width: asLength(width), height: asLength(height) };
+	if (read.border === undefined) return '.border is not a length in mm';
+	if (read.width === undefined) return '.width is not a length in mm';
+	if (read.height === undefined) return '.height is not a length in mm';
+	return { ...mount, side, border: read.border, width: read.width, height: read.height };
+}
+
+const isCount = (value: unknown): value is number => Number.isSafeInteger(value) && (value as number) >= 1;
+const isPart = (value: unknown): value is CutPart => value === 'mount' || value === 'inner mount';
+const isSide = (value: unknown): value is CutSide => cutSides.some((side) => side === value);
+
+function asLength(value: unknown): Length | undefined {
+	if (typeof value !== 'number' || !Number.isFinite(value)) return undefined;
+	const units = Math.round(value * unitsPerMm);
+	return Number.isSafeInteger(units) ? length(units) : undefined;
+}

@@ -1,0 +1,79 @@
+import { expect, test } from 'vitest';
+import { rowsWronged } from '../../../../src/core/bench/cutWarning.ts';
+import { spoilBoard, tickCuts } from '../../../../src/core/bench/tickCuts.ts';
+import { type CutTick, cutsThatStand, tickFor } from '../../../../src/core/bench/ticks.ts';
+import { workOut } from '../../../../src/core/row/workOut.ts';
+import { apply, invert } from '../../../../src/core/show/edit.ts';
+import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import type { Row } from '../../../../src/core/show/row.ts';
+import type { Show } from '../../../../src/core/show/show.ts';
+
+const { settings } = readSettings({ mountSize: '600 x 450 mm', border: 70, bottomWeight: 12 });
+const row = (typed: Row['typed']): Row => ({ id: 'a', order: 1, typed });
+const begun = row({ shape: '3:2', copies: '2' }); // side 72, top 70, bottom 78
+const ticksOf = (each: Row): CutTick[] =>
+	(['left', 'right', 'top', 'bottom'] as const).map((side) =>
+		tickFor(each, workOut(each, settings), settings, { row: 1, copy: 1, part: 'mount', side })!,
+	);
+const sides = (ticks: readonly CutTick[]) => ticks.map(({ side }) => side);
+
+test.each<{ change: Row['typed']; standing: string[] }>([
+	{ change: {}, standing: ['left', 'right', 'top', 'bottom'] },
+	{ change: { title: 'Ebb' }, standing: ['left', 'right', 'top', 'bottom'] },
+	{ change: { top: '71' }, standing: ['left', 'right'] }, // the bottom takes what the top gives
+	{ change: { 'mount width': '610' }, standing: [] }, // another blank
+	{ change: { copies: '1' }, standing: ['left', 'right', 'top', 'bottom'] },
+	{ change: { mount: 'none' }, standing: [] },
+])('after $change of what was cut there stand $standing', ({ change, standing }) => {
+	const changed = row({ ...begun.typed, 'picture width': '462', 'picture height': '308', ...change });
+	const made = cutsThatStand(changed, workOut(changed, settings), settings, ticksOf(begun));
+	expect(sides(made.standing)).toEqual(standing);
+	expect(made.standing.length + made.wrong.length).toBe(4);
+});
+
+test('a cut of a copy that is no longer made, or of a row that is gone, does not stand', () => {
+	const second = ticksOf(begun).map((tick) => ({ ...tick, copy: 2 }));
+	const single = row({ shape: '3:2' });
+	expect(cutsThatStand(single, workOut(single, settings), settings, second).standing).toEqual([]);
+	expect(cutsThatStand(undefined, undefined, settings, second).wrong).toHaveLength(4);
+});
+
+const show: Show = { id: 's', name: 'Spring', settings: {}, rows: [begun] };
+
+test('a tick is one edit, and can be taken back; a spoilt board takes its own ticks off and is counted', () => {
+	const edit = tickCuts(show, ticksOf(begun), true, 'Tick');
+	const ticked = apply(show, edit);
+	expect(ticked.ticks).toEqual(ticksOf(begun));
+	expect(apply(ticked, invert(edit)).ticks).toEqual([]);
+	const other = { ...ticksOf(begun)[0]!, copy: 2 };
+	const both = apply(ticked, tickCuts(ticked, [other], true, 'Tick'));
+	const mount = { row: 'a', copy: 1, part: 'mount' } as const;
+	const spoiling = spoilBoard(both, mount, 'Spoilt');
+	const spoilt = apply(both, spoiling);
+	expect(spoilt.ticks).toEqual([other, { ...mount, side: 'spoilt', times: 1 }]);
+	expect(apply(spoilt, spoilBoard(spoilt, mount, 'Spoilt')).ticks).toContainEqual({
+		...mount,
+		side: 'spoilt',
+		times: 2,
+	});
+	const back = apply(spoilt, invert(spoiling)).ticks!;
+	expect(back).toHaveLength(5);
+	expect(back).toEqual(expect.arrayContaining([...both.ticks!]));
+});
+
+test('a change says which cuts stand and which would be wrong, each with what it was cut at', () => {
+	const typed = row({ ...begun.typed, 'picture width': '462', 'picture height': '308' });
+	const ticked = { ...show, rows: [typed], ticks: ticksOf(typed) };
+	const worked = (each: Show) => ({ show: each, settings, results: each.rows.map((one) => workOut(one, settings)) });
+	const changed = { ...ticked, rows: [row({ ...typed.typed, top: '71' })] };
+	const [wronged, ...others] = rowsWronged(worked(ticked), worked(changed));
+	expect(others).toEqual([]);
+	expect(wronged).toMatchObject({
+		index: 0,
+		sentence: 'Cut: top 70 mm, bottom 78 mm, which would be wrong. Would still stand: left 72 mm, right 72 mm.',
+	});
+	expect(rowsWronged(worked(ticked), worked({ ...ticked, rows: [] }))[0]!.sentence).toMatch(/would be left over\.$/);
+	expect(rowsWronged(worked(ticked), worked({ ...ticked, rows: [row({ ...typed.typed, title: 'Ebb' })] }))).toEqual([]);
+	// What was wrong before is not told again.
+	expect(rowsWronged(worked(changed), worked({ ...changed, rows: [row({ ...typed.typed, top: '72' })] }))).toEqual([]);
+});
