@@ -1,0 +1,28 @@
+import type { TypedSettings } from '../core/show/settings.ts';
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+	typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** The bench as typed, in a record: a bare word is its kind. */
+export function typedBench({ bench }: TypedSettings): Readonly<Record<string, unknown>> {
+	if (isRecord(bench)) return bench;
+	return typeof bench === 'string' ? { kind: bench } : {};
+}
+
+/** The change of settings that types something of the bench; a blank text or undefined puts it back to its default. */
+export function benchChange(
+	settings: TypedSettings,
+	key: string,
+	value: string | undefined,
+): { readonly bench: unknown } {
+	const { [key]: _, ...others } = typedBench(settings);
+	const bench = value === undefined || value.trim() === '' ? others : { ...others, [key]: value };
+	return { bench: Object.keys(bench).length > 0 ? bench : undefined };
+}
+
+/** What is typed of the bench, as a text to be edited; a number of a file is mm. */
+export function benchText(settings: TypedSettings, key: string): string {
+	const value = typedBench(settings)[key];
+	if (typeof value === 'number') return key === 'bladeEvery' ? `${value}` : `${value} mm`;
+	return typeof value === 'string' ? value : '';
+}
