@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { orderBench } from '../core/bench/orderBench.ts';
 import type { Reading } from '../core/length/reading.ts';
+import { withEditionClashes } from '../core/findings/editionClashes.ts';
 import { workOut } from '../core/row/workOut.ts';
 import { readSettings, unknownSettings } from '../core/show/readSettings.ts';
 import type { Row } from '../core/show/row.ts';
@@ -39,7 +40,8 @@ export function planCommand(args: readonly string[], standing: string | undefine
 		return { exitCode: 1, output: '', said };
 	}
 	const unknown = unknownSettings(typedSettings).map((key) => `no setting is called ${key}: passed over`);
-	const results = rows.map((row) => workOut(row, settings));
+	const alone = rows.map((row) => workOut(row, settings));
+	const results = withEditionClashes(rows, alone);
 	const show = { rows, results, settings, bench: orderBench(rows, results, settings) };
 	const output = read.value.isJson ? planJson(show) : writeRows(show, { lineEnd: '\n', hasIds: isShowFile });
 	return { exitCode: 0, output, said: [...unknown, ...notes] };

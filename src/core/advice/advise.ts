@@ -1,15 +1,17 @@
 import { formatExact, formatLength, formatWithUnit } from '../length/formatLength.ts';
 import { greatestLength, type Length, length } from '../length/length.ts';
+import { greatestCommonDivisor } from '../length/greatestCommonDivisor.ts';
 import { onRuler } from '../length/ruler.ts';
 import { fixedWeight, weightOf } from '../row/border.ts';
-import type { Cells, Shape } from '../row/cells.ts';
+import { type Cells, type Shape, sizeKeys } from '../row/cells.ts';
+import { coverOf } from '../row/cover.ts';
 import { readCells } from '../row/readCells.ts';
 import type { RowResult } from '../row/rowResult.ts';
 import { solveRow } from '../row/solveRow.ts';
 import { workOut } from '../row/workOut.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { CellTexts, Row } from '../show/row.ts';
-import type { Settings, Size } from '../show/settings.ts';
+import type { Settings } from '../show/settings.ts';
 import { withCells } from '../show/typeCells.ts';
 import type { Advice, AdviceKind } from './advice.ts';
 import { exactlyEven } from './exactlyEven.ts';
@@ -36,11 +38,12 @@ export function advise(row: Row, result: RowResult, settings: Settings): RowAdvi
 	for (const draft of draftsOf(row, cells, settings)) {
 		const after = workOut(withCells(row, draft.change, settings), settings);
 		const codes = after.findings.map(({ code }) => code);
+		if (!isWhole(after)) continue;
 		if (codes.includes('adds-up') || codes.includes('does-not-fit')) continue;
 		if (after.findings.some(({ level, code }) => level === 'stop' && !stops.has(code))) continue;
 		if (offers.some(({ advice }) => isSameRow(advice.promised, after))) continue;
 		const isEven = !codes.includes('uneven');
-		if (draft.mustBeEven && !isEven) continue;
+		if (draft.mustBeEven && (!isEven || codes.includes('thin-border'))) continue;
 		offers.push({
 			advice: {
 				kind: draft.kind,
@@ -56,9 +59,11 @@ export function advise(row: Row, result: RowResult, settings: Settings): RowAdvi
 	const advice = offers
 		.sort((a, b) => Number(b.advice.saysEven) - Number(a.advice.saysEven) || a.looks - b.looks)
 		.map((offer) => offer.advice);
-	const hasEven = advice.some(({ kind }) => kind === 'even');
-	return { advice, cannotBeEven: hasEven ? undefined : whyNotEven(cells, result, settings) };
+	return { advice, cannotBeEven: whyNotEven(cells, result, settings) };
 }
+
+/** Whether a row has all its sizes and borders. */
+const isWhole = ({ solved }: RowResult) => sizeKeys.every((key) => solved[key] !== undefined);
 
 /** Without what would leave a cell as it is. */
 const changesOnly = ({ typed }: Row, change: CellTexts): CellTexts =>
@@ -103,11 +108,11 @@ function draftsOf(row: Row, cells: Cells, settings: Settings): readonly Draft[] 
 			message: ({ solved }) =>
 				`Print it at ${say.picture(solved)}, the largest with no border under the one asked: ${say.borders(solved)}.`,
 		});
-	const cropped = croppedPicture(row, { ...free, ...mount, ...keptBorder(row, cells) }, shape, settings);
+	const cropped = croppedPicture(row, { ...free, ...mount, ...keptBorder(row, cells), ...shapeText }, shape, settings);
 	if (cropped)
 		drafts.push({
 			kind: 'crop',
-			change: cropped.change,
+			change: { ...cropped.change, ...(cells.shape ? {} : { shape: '' }) },
 			mustBeEven: false,
 			message: ({ solved }) =>
 				`Keep the border and crop to ${say.picture(solved)}: ${cropped.words}; ${say.borders(solved)}.`,
@@ -150,11 +155,6 @@ function shapeOf({ shape, pictureWidth, pictureHeight }: Cells): Shape | undefin
 	if (!pictureWidth || !pictureHeight) return undefined;
 	const common = greatestCommonDivisor(pictureWidth, pictureHeight);
 	return { numerator: pictureWidth / common, denominator: pictureHeight / common };
-}
-
-function greatestCommonDivisor(a: number, b: number): number {
-	while (b !== 0) [a, b] = [b, a % b];
-	return a;
 }
 
 const keep = (row: Row, ...columns: ColumnName[]): CellTexts =>
@@ -217,7 +217,16 @@ function croppedPicture(
 	settings: Settings,
 ): { change: CellTexts; words: string } | undefined {
 	if (!shape) return undefined;
-	const { pictureWidth, pictureHeight } = workOut(withCells(row, { ...change, shape: '' }, settings), settings).solved;
+	// Without its shape the picture would not say how the mount lies: it lies as it does with it.
+	const { mountWidth, mountHeight } = workOut(withCells(row, change, settings), settings).solved;
+	if (!mountWidth || !mountHeight) return undefined;
+	const lies = {
+		shape: '',
+		mount: '',
+		'mount width': formatExact(mountWidth, settings.unit),
+		'mount height': formatExact(mountHeight, settings.unit),
+	};
+	const { pictureWidth, pictureHeight } = workOut(withCells(row, { ...change, ...lies }, settings), settings).solved;
 	if (!pictureWidth || !pictureHeight) return undefined;
 	const [is, ratio] = [pictureWidth / pictureHeight, shape.numerator / shape.denominator];
 	const lost = is > ratio ? 1 - ratio / is : 1 - is / ratio;
@@ -245,11 +254,15 @@ function mostEvenListed(
 	return best;
 }
 
+/** Where no picture of the shape has even borders in the mount that is shown. */
 function whyNotEven(cells: Cells, { solved }: RowResult, settings: Settings): string | undefined {
 	const shape = shapeOf(cells);
-	if (!shape || !solved.mountWidth || !solved.mountHeight) return undefined;
-	const size: Size = { width: solved.mountWidth, height: solved.mountHeight };
-	return `A picture of this shape cannot have even borders in a mount of ${formatLength(size.width, settings.unit)} × ${formatWithUnit(size.height, settings.unit)}.`;
+	const weight = fixedWeight(weightOf(cells, settings));
+	const { mountWidth, mountHeight } = solved;
+	if (!shape || !weight || !mountWidth || !mountHeight) return undefined;
+	const { width, height } = coverOf({ ...cells, windowWidth: undefined, windowHeight: undefined }, settings);
+	if (exactlyEven(mountWidth, mountHeight, width.added, height.added, shape, weight)) return undefined;
+	return `A picture of this shape cannot have even borders in a mount of ${formatLength(mountWidth, settings.unit)} × ${formatWithUnit(mountHeight, settings.unit)}.`;
 }
 
 function isSameRow(promised: Advice['promised'], { solved }: RowResult): boolean {

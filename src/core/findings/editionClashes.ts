@@ -31,20 +31,20 @@ function numberKey({ typed }: Row): string | undefined {
 	const edition = parseEdition(typed.edition ?? '');
 	const title = plain(typed.title);
 	if (edition?.kind !== 'numbered' || title === '') return undefined;
-	return JSON.stringify([plain(typed.maker), title, edition.isProof, edition.number]);
+	return JSON.stringify([plain(typed.maker), title, edition.isProof, edition.number, edition.size]);
 }
 
 const plain = (text = '') => text.trim().toLowerCase().replace(/\s+/g, ' ');
 
 function withClash(result: RowResult, { typed }: Row, others: readonly number[]): RowResult {
-	const where = others.map((place) => place + 1).join(', ');
+	const where = others.map((place) => place + 1).join(' and ');
+	const times = others.length === 1 ? 'twice' : `${others.length + 1} times`;
 	const clash: Finding = {
 		code: 'edition-clash',
 		level: 'stop',
 		cells: ['edition'],
-		message: `Edition ${typed.edition?.trim()} of “${typed.title?.trim()}” is there twice: also in row ${where}.`,
+		message: `Edition ${typed.edition?.trim()} of “${typed.title?.trim()}” is there ${times}: also in row${others.length === 1 ? '' : 's'} ${where}.`,
 		mends: [],
 	};
-	const rest = result.findings.filter(({ code }) => code !== 'edition-clash');
-	return { ...result, findings: [clash, ...rest], isStopped: true };
+	return { ...result, findings: [clash, ...result.findings], isStopped: true };
 }

@@ -29,7 +29,7 @@ import { thinOverlap } from './thinOverlap.ts';
 import { topHeavy } from './topHeavy.ts';
 import { turned } from './turned.ts';
 import { uneven } from './uneven.ts';
-import { findUnitSlip, isPictureSmall } from './unitSlip.ts';
+import { findUnitSlip, isPlausible } from './unitSlip.ts';
 
 /** Every finder but `unit-slip`, which asks what these found. Within a level, findings stand in this order. */
 const finders: readonly Finder[] = [
@@ -95,12 +95,13 @@ function contextOf(
 			const changedRead = readCells(changed, settings);
 			return contextOf(changed, settings, changedRead, solveRow(changedRead.cells, settings));
 		},
-		looksOf: (cells: Cells) => {
+		judge: (cells: Cells) => {
 			const other = contextOf(row, settings, { ...read, cells }, solveRow(cells, settings), words);
-			if (!fits(other.solution) || isPictureSmall(other)) return undefined;
+			if (!fits(other.solution) || !isPlausible(other)) return undefined;
 			const found = finders.flatMap((find) => find(other));
 			if (found.some(({ level }) => level === 'stop')) return undefined;
-			return found.filter(({ level, code }) => level === 'look' && code !== 'needs-size').length;
+			const looks = found.filter(({ level, code }) => level === 'look' && code !== 'needs-size').length;
+			return { looks, mountSource: other.solution.mountSource };
 		},
 	};
 }
@@ -141,10 +142,15 @@ function mendsOf(
 		`${code} ${code === 'not-read' ? cells[0] : (cells.find((cell) => /Width|side/.test(cell)) ?? 'height')}`;
 	const stops = new Set(all.filter(({ level }) => level === 'stop').map(key));
 	for (const { label, change } of candidates) {
+		if (mends.some((mend) => JSON.stringify(mend.change) === JSON.stringify(change))) continue;
 		const after = context.workedOut(withCells(context.row, change, context.settings));
-		const found = allFound(after);
+		// What a slip of units may be is looked for only where that is asked, or a row has come out: it is many trials.
+		const alone = finders.flatMap((find) => find(after));
+		const hasStop = alone.some(({ level }) => level === 'stop');
+		const found = hasStop && finding.code !== 'unit-slip' ? alone : [...findUnitSlip(after, hasStop), ...alone];
 		const isMended = !found.some((one) => key(one) === key(finding));
-		const isNewStop = found.some((one) => one.level === 'stop' && !stops.has(key(one)));
+		// A reading that was meant may well bring what the unread text hid.
+		const isNewStop = finding.code !== 'not-read' && found.some((one) => one.level === 'stop' && !stops.has(key(one)));
 		if (isMended && !isNewStop) mends.push({ label: label(after), change });
 		if (mends.length === mostMends) break;
 	}

@@ -1,4 +1,5 @@
 import type { Length } from '../length/length.ts';
+import type { MountSource } from '../row/applyRules.ts';
 import type { Cells, SizeKey } from '../row/cells.ts';
 import type { ReadCells } from '../row/readCells.ts';
 import type { RowWords } from '../row/rowWords.ts';
@@ -24,10 +25,10 @@ export interface RowContext {
 	/** Another row of the same show, worked out; used to try changes. */
 	readonly workedOut: (row: Row) => RowContext;
 	/**
-	 * How much there is to look at in the row with these cells in the place of what was typed, `needs-size` left out;
-	 * undefined where it has a `stop` or the picture comes out implausibly small.
+	 * The row with these cells in the place of what was typed: how much there is to look at (`needs-size` left out) and
+	 * where its mount comes from. Undefined where it has a `stop`, or the picture comes out implausible.
 	 */
-	readonly looksOf: (cells: Cells) => number | undefined;
+	readonly judge: (cells: Cells) => { readonly looks: number; readonly mountSource: MountSource } | undefined;
 }
 
 /** A change that may mend a finding: kept only if the finding goes away by it and no new `stop` comes. */

@@ -26,6 +26,7 @@ function messageOf(context: RowContext): string {
 	const { solution, settings } = context;
 	const { mountWidth, mountHeight } = solution.solved;
 	const show = sizeText(context, settings.mountSize.width, settings.mountSize.height);
+	// A picture that is too large is no slip: what else is typed, then both sides of it, are named first.
 	const first = backToTheShows(context).find(({ change }) => {
 		const after = context.workedOut({ ...context.row, typed: without(context, Object.keys(change) as ColumnName[]) });
 		return after.solution.mountSource === 'show';
@@ -52,7 +53,13 @@ function backToTheShows(context: RowContext): Candidate[] {
 		return [width, width.replace('width', 'height') as ColumnName];
 	});
 	const both = pairs.filter((pair) => pair.every((column) => typed.includes(column)));
-	return [...typed.map((column) => clear(column)), ...both.map((pair) => clear(...pair))];
+	const pictures = typed.filter((column) => column.startsWith('picture'));
+	const others = typed.filter((column) => !column.startsWith('picture'));
+	return [
+		...others.map((column) => clear(column)),
+		...both.map((pair) => clear(...pair)),
+		...pictures.map((column) => clear(column)),
+	];
 }
 
 const without = ({ row }: RowContext, columns: readonly ColumnName[]) =>

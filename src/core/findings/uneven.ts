@@ -6,7 +6,7 @@ import type { Finder } from './found.ts';
 export const uneven: Finder = (context) => {
 	const { solution, settings, figure, say } = context;
 	const { side, top } = solution.solved;
-	if (side === undefined || top === undefined) return [];
+	if (!side || !top) return [];
 	const difference = Math.abs(side - top);
 	const allowed = (Math.min(side, top) * settings.unevenTolerancePercent) / 100;
 	if (difference <= allowed + sameWithin) return [];

@@ -75,6 +75,20 @@ export const wholeColumns = (selection: Selection, { rows }: Extent): Selection 
 	return { active: selection.active, anchor: { row: 0, column: left }, head: { row: rows - 1, column: right } };
 };
 
+/** The columns from one to another, all of their rows, from their heads; the first row or the one in hand is active. */
+export const columnsBetween = (from: number, to: number, activeRow: number, { rows }: Extent): Selection => ({
+	active: { row: Math.max(0, activeRow), column: from },
+	anchor: { row: 0, column: from },
+	head: { row: rows - 1, column: to },
+});
+
+/** The rows from one to another, all of their columns; the first of them is active. */
+export const rowsBetween = (from: number, to: number, activeColumn: number, { columns }: Extent): Selection => ({
+	active: { row: from, column: activeColumn },
+	anchor: { row: from, column: 0 },
+	head: { row: to, column: columns - 1 },
+});
+
 /** Everything; the active cell stays. */
 export const everything = (selection: Selection, { rows, columns }: Extent): Selection => ({
 	active: selection.active,

@@ -4,6 +4,7 @@ import { workOut } from '../row/workOut.ts';
 import type { CellTexts, Row, RowId } from '../show/row.ts';
 import type { NamedSize, Settings } from '../show/settings.ts';
 import { withCells } from '../show/typeCells.ts';
+import { greatestCommonDivisor } from '../length/greatestCommonDivisor.ts';
 import { chooseSizes, type Option } from './chooseSizes.ts';
 
 /** The most prints and sizes that the choice is proven best for, in reasonable time. */
@@ -91,18 +92,21 @@ const freed: CellTexts = {
 };
 
 function tryRow(row: Row, sizes: readonly NamedSize[], settings: Settings) {
-	const before = workOut(row, settings).solved;
-	const { shape, wanted } = wantedOf(row, before, settings);
+	const result = workOut(row, settings);
+	const before = result.solved;
+	// A row that must not be cut as it is, or has no mount, is not to be brought in order unasked.
+	const isLeft = result.isStopped || row.typed.mount?.trim().toLowerCase() === 'none';
+	const { shape, wanted } = isLeft ? { shape: undefined, wanted: undefined } : wantedOf(row, before, settings);
 	const options = sizes.map((size) => {
 		if (wanted === undefined || shape === undefined) return undefined;
 		const change: CellTexts = { ...freed, mount: size.name, shape };
-		const result = workOut(withCells(row, change, settings), settings);
-		const after = result.solved;
+		const tried = workOut(withCells(row, change, settings), settings);
+		const after = tried.solved;
 		const long = longSide(after);
 		const { side, top, bottom, mountWidth, mountHeight } = after;
 		if (long === undefined || side === undefined || top === undefined || bottom === undefined) return undefined;
 		if (Math.min(side, top, bottom) < settings.leastBorder - sameWithin) return undefined;
-		if (result.findings.some(({ code }) => code === 'does-not-fit' || code === 'adds-up')) return undefined;
+		if (tried.isStopped) return undefined;
 		const option: Option = {
 			difference: Math.abs(long - wanted),
 			borders: [side, top, bottom],
@@ -126,10 +130,12 @@ function wantedOf(
 	return { shape: shape === '' ? shapeText(own) : shape, wanted: longSide(own) };
 }
 
-/** A picture's sides as a shape, in thousandths of a millimetre. */
+/** A picture's sides, to a thousandth of a millimetre, as a shape in lowest terms. */
 function shapeText({ pictureWidth, pictureHeight }: SolvedRow): string | undefined {
 	if (!pictureWidth || !pictureHeight) return undefined;
-	return `${Math.round(pictureWidth / 1e4)}:${Math.round(pictureHeight / 1e4)}`;
+	const [width, height] = [Math.round(pictureWidth / 1e4), Math.round(pictureHeight / 1e4)];
+	const common = greatestCommonDivisor(width, height);
+	return `${width / common}:${height / common}`;
 }
 
 function longSide({ pictureWidth, pictureHeight }: SolvedRow): Length | undefined {

@@ -21,6 +21,6 @@ export function protectionOf(row: Row, settings: Settings): string {
 	];
 	if (parts.length === 0) return `Nothing keeps the print off the ${glass}: it has neither mount nor spacer.`;
 	const far = plus(...mounts, spacer);
-	const guess = mounts.length > 0 && !isKnown ? ', board taken as usual' : '';
+	const guess = mounts.length > 0 && !isKnown ? ' (the board’s thickness is not known; 1.4 mm is usual)' : '';
 	return `${parts.join(' and ').replace(/^./, (first) => first.toUpperCase())} keep${parts.length > 1 || mounts.length === 2 ? '' : 's'} the print ${say(far)} off the ${glass}${guess}.`;
 }

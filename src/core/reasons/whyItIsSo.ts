@@ -131,9 +131,11 @@ function weightWords(asked: Asked): string {
 }
 
 function windowReason(asked: Asked): string {
-	const { solution, key, value } = asked;
+	const { cells, solution, key, value } = asked;
 	const { n, say } = sayer(asked);
 	const { mountWidth, mountHeight, side, top, bottom } = solution.solved;
+	const isByPicture = cells[key === 'windowWidth' ? 'pictureWidth' : 'pictureHeight'] !== undefined;
+	if (isByPicture) return coveredWords(asked);
 	if (key === 'windowWidth')
 		return mountWidth !== undefined && side !== undefined && solution.mountSource !== 'none of them'
 			? `${n(mountWidth)} − 2 × ${n(side)} = ${say(value)}.`

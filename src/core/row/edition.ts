@@ -7,7 +7,7 @@ export type Edition =
 export function parseEdition(text: string): Edition | undefined {
 	const words = text.trim().toLowerCase();
 	if (words === 'open') return { kind: 'open' };
-	const match = /^(a\.?\s?p\.?\s+)?(\d{1,6})\s*(?:\/|of)\s*(\d{1,6})$/.exec(words);
+	const match = /^(a\.?\s?p\.?\s*)?(\d{1,6})\s*(?:\/|of)\s*(\d{1,6})$/.exec(words);
 	if (!match) return undefined;
 	return { kind: 'numbered', isProof: match[1] !== undefined, number: Number(match[2]), size: Number(match[3]) };
 }

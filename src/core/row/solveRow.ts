@@ -150,8 +150,11 @@ function resultsOf(
 	{ ruler }: Settings,
 ): Results {
 	const typed = (key: SizeKey) => (isKnown(ruled.typed[key]) ? length(ruled.typed[key]) : undefined);
-	const border = (key: 'side' | 'top' | 'bottom', outcome: AxisOutcome) =>
-		cells[key] ?? (outcome === 'open' && isKnown(ruled.values[key]) ? onRuler(ruled.values[key], ruler) : undefined);
+	const border = (key: 'side' | 'top' | 'bottom', outcome: AxisOutcome) => {
+		if (cells[key] !== undefined || outcome !== 'open' || !isKnown(ruled.values[key])) return cells[key];
+		const shown = onRuler(ruled.values[key], ruler);
+		return shown > 0 ? shown : undefined;
+	};
 	const bottom = border('bottom', outcomes.height);
 	let top = border('top', outcomes.height);
 	const isRoundedOver = top !== undefined && bottom !== undefined && top > bottom && cells.top === undefined;

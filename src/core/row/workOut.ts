@@ -11,7 +11,7 @@ export function workOut(row: Row, settings: Settings): RowResult {
 	const read = readCells(row, settings);
 	const solution = solveRow(read.cells, settings);
 	const all = findRow(row, settings, read, solution);
-	const accepted = all.filter((finding) => isAccepted(finding, solution.solved, row));
+	const accepted = all.filter((finding) => isAccepted(finding, row));
 	const findings = accepted.length === 0 ? all : all.filter((finding) => !accepted.includes(finding));
 	return {
 		solved: solution.solved,

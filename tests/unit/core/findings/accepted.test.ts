@@ -6,15 +6,15 @@ const codes = (row: ReturnType<typeof rowOf>) => resultOf(row).findings.map(({ c
 
 test('a look is accepted, kept in the row, and taken back', () => {
 	const row = rowOf('shape 1:1');
-	const { findings, solved } = resultOf(row);
-	const accepted = withChange(row, accept(findings[0]!, solved, row));
-	expect(accepted.typed.accepted).toBe('uneven(149/70)');
+	const { findings } = resultOf(row);
+	const accepted = withChange(row, accept(findings[0]!, row));
+	expect(accepted.typed.accepted).toBe('uneven(149/70/79/113/15)');
 	expect(resultOf(accepted)).toMatchObject({ findings: [], accepted: [{ code: 'uneven' }] });
-	expect(withChange(accepted, takeBack(findings[0]!, solved, accepted))).toEqual(row);
+	expect(withChange(accepted, takeBack(findings[0]!, accepted))).toEqual(row);
 });
 
 test('it comes back when its figures change, and only then', () => {
-	const accepted = rowOf('shape 1:1, accepted uneven(149/70)');
+	const accepted = rowOf('shape 1:1, accepted uneven(149/70/79/113/15)');
 	expect(codes(accepted)).toEqual([]);
 	expect(codes(withChange(accepted, { title: 'Tide' }))).toEqual([]);
 	expect(codes(withChange(accepted, { side: '150' }))).toContain('uneven');
@@ -22,11 +22,11 @@ test('it comes back when its figures change, and only then', () => {
 
 test('several are accepted side by side; a new acceptance takes the place of the same one', () => {
 	const row = rowOf('picture 528 x 339');
-	const { findings, solved } = resultOf(row);
+	const { findings } = resultOf(row);
 	let accepted = row;
-	for (const finding of findings) accepted = withChange(accepted, accept(finding, solved, accepted));
-	for (const finding of findings) accepted = withChange(accepted, accept(finding, solved, accepted));
-	expect(accepted.typed.accepted?.split(' ')).toEqual(['uneven(39/55)', 'thin-border(39)']);
+	for (const finding of findings) accepted = withChange(accepted, accept(finding, accepted));
+	for (const finding of findings) accepted = withChange(accepted, accept(finding, accepted));
+	expect(accepted.typed.accepted?.split(' ')).toEqual(['uneven(39/55/16/41/15)', 'thin-border(39/40)']);
 	expect(codes(accepted)).toEqual([]);
 });
 
@@ -36,5 +36,16 @@ test('a stop cannot be accepted', () => {
 	expect(resultOf(row).isStopped).toBe(true);
 });
 
-test('a bare code in the cell accepts it whatever the figures', () =>
-	expect(codes(rowOf('shape 1:1, accepted uneven'))).toEqual([]));
+test('a bare code accepts nothing: it could never come back', () =>
+	expect(codes(rowOf('shape 1:1, accepted uneven'))).toContain('uneven'));
+
+test.each([
+	['shape 4:5, picture 360 x 240', { shape: '1:4' }, 'shape-clash'],
+	['picture 456 x 306, paper 592 x 400', { paper: '640 x 440' }, 'paper-crowds'],
+])('%s, accepted, is told again with %o', (line, change, code) => {
+	const row = rowOf(line);
+	const finding = resultOf(row).findings.find((one) => one.code === code)!;
+	const accepted = withChange(row, accept(finding, row));
+	expect(codes(accepted)).not.toContain(code);
+	expect(codes(withChange(accepted, change))).toContain(code);
+});

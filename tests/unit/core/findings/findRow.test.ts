@@ -111,15 +111,15 @@ const cases: readonly Case[] = [
 		code: 'unit-slip',
 		level: 'stop',
 		told: 'picture 45.6 x 30.6',
-		says: 'read as cm (456, 306), the row works out',
-		mend: 'Read as cm: 456 mm, 306 mm',
+		says: 'read as cm (456, 306 mm), the row works out',
+		mend: 'Read as cm: 456, 306 mm',
 		not: 'picture 121 x 81',
 	},
 	{
 		code: 'unit-slip',
 		level: 'stop',
 		told: 'picture 18 x 12',
-		says: 'read as inches (457.2, 304.8), the row works out',
+		says: 'read as inches (457.2, 304.8 mm), the row works out',
 		mend: 'Read as inches',
 		not: 'picture 130 x 90',
 	},
@@ -127,7 +127,7 @@ const cases: readonly Case[] = [
 		code: 'unit-slip',
 		level: 'stop',
 		told: 'picture 456 x 306, mount height 45',
-		says: 'Mount height 45 may be in another unit: read as cm (450)',
+		says: 'Mount height 45 may be in another unit: read as cm (450 mm)',
 		mend: 'Read as cm: 450 mm',
 		not: 'picture 456 x 306, mount height 450',
 	},
@@ -277,6 +277,24 @@ const cases: readonly Case[] = [
 		show: inch,
 	},
 ];
+
+test.each([
+	['window 356 x 236, picture 350 x 230', wideShow],
+	['picture 360 x 240, overlap 200', wideShow],
+	['picture 640 x 480', wideShow],
+	['shape 3:2, mount fit, picture width 300', wideShow],
+])('%s is told of no slip of units: no reading of it makes sense', (line, show) =>
+	expect(codesOf(line, show)).not.toContain('unit-slip'),
+);
+
+test.each([
+	['picture 360 x 240', { unit: 'in', mountSize: '20 x 16 in', border: '2 1/2 in' }, 'Read as mm'],
+	['picture 360 x 240', { unit: 'cm', mountSize: '50 x 40 cm', border: '7 cm' }, 'Read as mm'],
+	['mount 60 x 45, picture 456 x 306', wideShow, 'Read as cm: 600 x 450 mm'],
+])('%s in another unit is brought back to a size that works', (line, show, mend) => {
+	const finding = resultOf(rowOf(line), show).findings.find(({ code }) => code === 'unit-slip');
+	expect(finding?.mends[0]?.label).toContain(mend);
+});
 
 describe.each(cases)('$code: $told', ({ code, level, told, says, mend, not, show }) => {
 	const result = resultOf(rowOf(told), show);

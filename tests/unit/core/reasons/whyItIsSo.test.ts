@@ -43,10 +43,13 @@ test('every result has a reason, and no other cell has', () =>
 	));
 
 test.each([
-	['picture 456 x 306, glazing glass', 'The mount keeps the print 1.4 mm off the glass, board taken as usual.'],
+	[
+		'picture 456 x 306, glazing glass',
+		'The mount keeps the print 1.4 mm off the glass (the board’s thickness is not known; 1.4 mm is usual).',
+	],
 	[
 		'picture 456 x 306, inner mount 5, glazing acrylic',
-		'The mount and the inner mount keep the print 2.8 mm off the acrylic, board taken as usual.',
+		'The mount and the inner mount keep the print 2.8 mm off the acrylic (the board’s thickness is not known; 1.4 mm is usual).',
 	],
 	['picture 456 x 306, mount none, spacer 3, glazing glass', 'A spacer keeps the print 3 mm off the glass.'],
 	[

@@ -1,0 +1,45 @@
+import type { ColumnName } from '../show/columns.ts';
+import type { CellTexts, RowId } from '../show/row.ts';
+import type { CellPlan } from './planPaste.ts';
+
+/** A cell of a row. */
+export interface CellName {
+	readonly id: RowId;
+	readonly column: ColumnName;
+}
+
+/** The cells of rows that are there into which a plan types a text, without those that it clears. */
+export const cellsTyped = (plan: CellPlan): readonly CellName[] =>
+	plan.changes.flatMap(({ id, cells }) => typedColumns(cells).map((column) => ({ id, column })));
+
+/** A plan that leaves some cells of the rows that are there as they are. */
+export function withoutCells(plan: CellPlan, left: readonly CellName[]): CellPlan {
+	const names = new Set(left.map(({ id, column }) => `${id} ${column}`));
+	const changes = plan.changes.map(({ id, cells }) => ({
+		id,
+		cells: Object.fromEntries(Object.entries(cells).filter(([column]) => !names.has(`${id} ${column}`))) as CellTexts,
+	}));
+	return { ...plan, changes: changes.filter(({ cells }) => Object.keys(cells).length > 0) };
+}
+
+/**
+ * What a paste or a fill has done, in one sentence, to be heard and read.
+ * @param unread cells that it typed and that could not be read
+ */
+export function saidOfPaste(label: string, plan: CellPlan, unread: number): string {
+	const texts = [...plan.changes, ...plan.added].map(({ cells }) => cells);
+	const typed = texts.reduce((sum, cells) => sum + typedColumns(cells).length, 0);
+	const told = [
+		`${counted(typed, 'cell')} typed`,
+		plan.added.length > 0 && `${counted(plan.added.length, 'print')} added`,
+		plan.skipped > 0 && `${counted(plan.skipped, 'cell')} passed over, which can only be worked out`,
+		plan.outside > 0 && `${counted(plan.outside, 'cell')} left out, past the last column`,
+		unread > 0 && `${counted(unread, 'cell')} could not be read and stand as typed`,
+	];
+	return `${label}: ${told.filter((part) => part !== false).join(', ')}`;
+}
+
+const typedColumns = (cells: CellTexts): readonly ColumnName[] =>
+	(Object.entries(cells) as [ColumnName, string][]).flatMap(([column, text]) => (text.trim() === '' ? [] : column));
+
+const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
