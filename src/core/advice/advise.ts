@@ -32,7 +32,9 @@ export interface RowAdvice {
 export function advise(row: Row, result: RowResult, settings: Settings): RowAdvice {
 	if (!result.findings.some(({ code }) => troubles.includes(code))) return { advice: [], cannotBeEven: undefined };
 	const { cells } = readCells(row, settings);
-	if (cells.mount.kind === 'none') return { advice: [], cannotBeEven: undefined };
+	// A row in the wrong unit is first to be read in the right one: advice on its figures would be of no use.
+	const isSlipped = result.findings.some(({ code }) => code === 'unit-slip');
+	if (cells.mount.kind === 'none' || isSlipped) return { advice: [], cannotBeEven: undefined };
 	const stops = new Set(result.findings.filter(({ level }) => level === 'stop').map(({ code }) => code));
 	const offers: { readonly advice: Advice; readonly looks: number }[] = [];
 	for (const draft of draftsOf(row, cells, settings)) {
@@ -47,7 +49,7 @@ export function advise(row: Row, result: RowResult, settings: Settings): RowAdvi
 		offers.push({
 			advice: {
 				kind: draft.kind,
-				message: draft.message(after, isEven),
+				message: `${draft.message(after)}${clearedWords(row, draft.change)}`,
 				change: changesOnly(row, draft.change),
 				promised: after.solved,
 				saysEven: isEven,
@@ -65,6 +67,12 @@ export function advise(row: Row, result: RowResult, settings: Settings): RowAdvi
 /** Whether a row has all its sizes and borders. */
 const isWhole = ({ solved }: RowResult) => sizeKeys.every((key) => solved[key] !== undefined);
 
+/** Which typed cells taking it clears, for it is not to be taken unawares. */
+function clearedWords({ typed }: Row, change: CellTexts): string {
+	const cleared = Object.entries(change).filter(([column, text]) => text === '' && typed[column as ColumnName]?.trim());
+	return cleared.length === 0 ? '' : ` Clears ${cleared.map(([column]) => column).join(', ')}.`;
+}
+
 /** Without what would leave a cell as it is. */
 const changesOnly = ({ typed }: Row, change: CellTexts): CellTexts =>
 	Object.fromEntries(Object.entries(change).filter(([column, text]) => text !== (typed[column as ColumnName] ?? '')));
@@ -73,7 +81,7 @@ interface Draft {
 	readonly kind: AdviceKind;
 	readonly change: CellTexts;
 	readonly mustBeEven: boolean;
-	readonly message: (after: RowResult, isEven: boolean) => string;
+	readonly message: (after: RowResult) => string;
 }
 
 const mountCells: CellTexts = { mount: '', 'mount width': '', 'mount height': '' };
@@ -230,11 +238,17 @@ function croppedPicture(
 	if (!pictureWidth || !pictureHeight) return undefined;
 	const [is, ratio] = [pictureWidth / pictureHeight, shape.numerator / shape.denominator];
 	const lost = is > ratio ? 1 - ratio / is : 1 - is / ratio;
-	if (lost < 0.0005) return undefined;
+	if (lost < 0.0005 || isEnlarged(row, pictureWidth, pictureHeight, settings)) return undefined;
 	return {
 		change: { ...change, ...typedPicture(pictureWidth, pictureHeight, settings) },
 		words: `${(100 * lost).toFixed(1)} % of the ${is > ratio ? 'height' : 'width'} is cut off`,
 	};
+}
+
+/** Whether a picture is larger than the one that the row has typed: that is no crop of it. */
+function isEnlarged(row: Row, width: Length, height: Length, settings: Settings): boolean {
+	const { cells } = readCells(row, settings);
+	return width > (cells.pictureWidth ?? width) && height > (cells.pictureHeight ?? height);
 }
 
 /** The size of the show's list in which side and top are nearest to each other. */

@@ -16,7 +16,7 @@ export const barePaper: Finder = (context) => {
 				level: 'look',
 				cells: [keys.window, keys.picture],
 				message: () =>
-					`The window’s ${keys.axis} ${figure(window)} is larger than the picture’s ${figure(picture)}: ${say(length(Math.round(bare / 2)))} of bare paper shows at each side, and no reveal is asked.`,
+					`The window’s ${keys.axis} ${figure(window)} is larger than the picture’s ${figure(picture)}: ${say(length(Math.round(bare / 2)))} of bare paper shows ${keys.axis === 'width' ? 'at each side' : 'at top and bottom'}, and no reveal is asked.`,
 				candidates: () => [
 					...(keys.axis === 'width' &&
 					context.read.cells.windowWidth !== undefined &&

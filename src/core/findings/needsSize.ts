@@ -17,7 +17,9 @@ export const needsSize: Finder = (context) => {
 		const otherwise = isAlone
 			? 'or one of them and the shape'
 			: cells.mount.kind === 'fit'
-				? 'or the shape with one of them, the window, or the mount'
+				? cells.shape
+					? 'the window, or the mount'
+					: 'or the shape with one of them, the window, or the mount'
 				: 'or the window';
 		return [
 			{
@@ -40,16 +42,21 @@ export const needsSize: Finder = (context) => {
 	const hasWindow = cells.windowWidth !== undefined && cells.windowHeight !== undefined;
 	if (cells.shape || hasPicture || hasWindow || cells.mount.kind === 'none') return [];
 	const { pictureWidth, pictureHeight } = solution.solved;
-	const size =
-		pictureWidth && pictureHeight ? `: ${sizeText(context, pictureWidth, pictureHeight)} is what the mount leaves` : '';
 	const blank = axes.filter(({ picture }) => cells[picture] === undefined).map(({ picture }) => picture);
+	/** What the mount leaves, of what is not typed. */
+	const leaves = () => {
+		if (!pictureWidth || !pictureHeight) return '';
+		if (blank.length > 1) return `: ${sizeText(context, pictureWidth, pictureHeight)} is what the mount leaves`;
+		const left = solution.solved[blank[0] ?? 'pictureWidth'];
+		return left === undefined ? '' : `: a ${columnOf(blank[0]!)} of ${context.say(left)} is what the mount leaves`;
+	};
 	return [
 		{
 			code: 'needs-size',
 			level: 'look',
 			cells: blank,
 			message: () =>
-				`No shape is typed, nor both sides of the picture or of the window${size}. Type ${listOf(blank.map(columnOf))}, or the shape.`,
+				`No shape is typed, nor both sides of the picture or of the window${leaves()}. Type ${listOf(blank.map(columnOf))}, or the shape.`,
 		},
 	];
 };

@@ -20,7 +20,12 @@ export interface Choice {
 	/** How many different borders are cut. */
 	readonly borders: number;
 	readonly area: number;
+	/** Whether borders and board are proven least too; the sum of the differences always is. */
+	readonly isProven: boolean;
 }
+
+/** How many choices are looked at to settle ties, at most: a second or so. A show never comes near. */
+const mostTrials = 3_000_000;
 
 /**
  * Chooses at most `most` sizes, and one of them for each row, so that the sum of the differences is least; of equal ones
@@ -48,11 +53,13 @@ export function chooseSizes(options: Options, sizeCount: number, most: number): 
 	// Of sets that are no better for holding more sizes, the smaller say the same: the larger has all their choices.
 	const widest = best.sets.filter((set) => !best.sets.some((other) => other !== set && (other & set) === set));
 	let choice: Choice | undefined;
+	let isProven = true;
 	for (const set of widest) {
 		const tried = settleTies(options, set, choice);
+		isProven &&= tried.isProven;
 		if (choice === undefined || isBetter(tried, choice)) choice = tried;
 	}
-	return choice!;
+	return { ...choice!, isProven };
 }
 
 const isBetter = (a: Pick<Choice, 'borders' | 'area'>, b: Pick<Choice, 'borders' | 'area'>) =>
@@ -122,13 +129,15 @@ function settleTies(options: Options, set: number, toBeat: Choice | undefined): 
 	const areaFrom = leastAreas.map((_, i) => leastAreas.slice(i).reduce((sum, least) => sum + least, 0));
 
 	let best: Choice | undefined;
+	let trials = 0;
 	const search = (at: number) => {
+		if (trials++ > mostTrials) return;
 		const so = { borders: counts.size, area: area + (areaFrom[at] ?? 0) };
 		const bar = best ?? toBeat;
 		if (bar && !isBetter(so, bar)) return;
 		const row = undecided[at];
 		if (!row) {
-			best = { sizes: [...sizes], difference, borders: counts.size, area };
+			best = { sizes: [...sizes], difference, borders: counts.size, area, isProven: true };
 			return;
 		}
 		const added = (size: number) => optionOf(row, size).borders.filter((border) => !counts.has(border)).length;
@@ -145,7 +154,8 @@ function settleTies(options: Options, set: number, toBeat: Choice | undefined): 
 		}
 	};
 	search(0);
-	return best ?? { sizes, difference, borders: Infinity, area: Infinity };
+	const isProven = trials <= mostTrials;
+	return best ? { ...best, isProven } : { sizes, difference, borders: Infinity, area: Infinity, isProven };
 }
 
 function sameBorders({ borders: a }: Option, { borders: b }: Option): boolean {

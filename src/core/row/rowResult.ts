@@ -11,7 +11,7 @@ export interface RowResult {
 	readonly accepted: readonly Finding[];
 	/** Whether any finding is a `stop`: such a row is left out of bench and board plans. */
 	readonly isStopped: boolean;
-	/** How many of it are made: 1 where nothing is typed. */
+	/** How many of it are made: 1 where no number is typed, 0 for a row in which nothing is. */
 	readonly copies: number;
 	/** How far an inner mount shows, per side; undefined where there is none. */
 	readonly innerMount: Length | undefined;

@@ -10,7 +10,8 @@ import { solveRow } from './solveRow.ts';
 export function workOut(row: Row, settings: Settings): RowResult {
 	const read = readCells(row, settings);
 	const solution = solveRow(read.cells, settings);
-	const all = findRow(row, settings, read, solution);
+	const isEmpty = Object.keys(row.typed).length === 0;
+	const all = isEmpty ? [] : findRow(row, settings, read, solution);
 	const accepted = all.filter((finding) => isAccepted(finding, row));
 	const findings = accepted.length === 0 ? all : all.filter((finding) => !accepted.includes(finding));
 	return {
@@ -18,7 +19,8 @@ export function workOut(row: Row, settings: Settings): RowResult {
 		findings,
 		accepted,
 		isStopped: findings.some(({ level }) => level === 'stop'),
-		copies: read.copies,
+		// A row in which nothing is typed yet is no print: nothing is cut for it.
+		copies: isEmpty ? 0 : read.copies,
 		innerMount: read.cells.innerMount,
 	};
 }

@@ -44,7 +44,7 @@ const cases: readonly Case[] = [
 	},
 	{ code: 'not-read', level: 'stop', told: 'picture 11m x 306', says: 'more than 10 m', not: 'picture 9m x 306' },
 	{ code: 'not-read', level: 'stop', told: 'picture 1/0 x 306', says: '1/0', not: 'picture 1/2 x 306' },
-	{ code: 'needs-size', level: 'look', told: '', says: '466 × 308 mm is what the mount leaves', not: 'shape 3:2' },
+	{ code: 'needs-size', level: 'look', told: 'title Tide', says: '466 × 308 mm is what the mount leaves', not: 'shape 3:2' },
 	{
 		code: 'needs-size',
 		level: 'look',
@@ -327,3 +327,6 @@ test('stops come first, then looks, then notes', () => {
 	);
 	expect(levels).toEqual([...levels].sort((a, b) => 'stop look note'.indexOf(a) - 'stop look note'.indexOf(b)));
 });
+
+test('a row in which nothing is typed yet is told nothing, and not cut', () =>
+	expect(resultOf(rowOf(''))).toMatchObject({ findings: [], copies: 0 }));
