@@ -1,0 +1,82 @@
+import type { Row } from '../show/row.ts';
+import type { BenchStep, Cut } from './benchPlan.ts';
+import { groupBy } from './groupBy.ts';
+
+/** The papers that a list may be printed on, in mm. */
+export const papers = {
+	A4: { widthMm: 210, heightMm: 297 },
+	Letter: { widthMm: 215.9, heightMm: 279.4 },
+} as const;
+
+/** One of `papers`. */
+export type Paper = keyof typeof papers;
+
+/** Room that a page keeps free round what is on it, and for its head and foot, in mm. */
+export const paperRoom = { margin: 15, head: 16, foot: 10 } as const;
+/** Height of the head of a step and of a line in it, in mm; the sheet of styles holds to them. */
+export const stepHeadMm = 13;
+/** See `stepHeadMm`. */
+export const lineMm = 6.5;
+
+/** A line of a step: the cuts of one row at one set-up, and of how many copies. */
+export interface PaperLine {
+	readonly row: number;
+	readonly part: Cut['part'];
+	readonly sides: readonly Cut['side'][];
+	readonly copies: number;
+}
+
+/** A step, or what of it comes on one page. */
+export interface PaperStep {
+	readonly step: BenchStep;
+	/** From 1. */
+	readonly number: number;
+	/** Whether its first lines are on the page before. */
+	readonly isContinued: boolean;
+	readonly lines: readonly PaperLine[];
+}
+
+/** The lines of a step in the order of its cuts. */
+export function linesOf({ cuts }: BenchStep): readonly PaperLine[] {
+	return [...groupBy(cuts, ({ row, part }) => `${row} ${part}`).values()].map((own) => ({
+		row: own[0]!.row,
+		part: own[0]!.part,
+		sides: [...new Set(own.map(({ side }) => side))],
+		copies: new Set(own.map(({ copy }) => copy)).size,
+	}));
+}
+
+/** Steps on pages, none of them parted but one that is longer than a page. */
+export function stepsOnPages(steps: readonly BenchStep[], paper: Paper): readonly (readonly PaperStep[])[] {
+	const { margin, head, foot } = paperRoom;
+	const room = papers[paper].heightMm - 2 * margin - head - foot;
+	const mostLines = Math.floor((room - stepHeadMm) / lineMm);
+	const pages: PaperStep[][] = [[]];
+	let used = 0;
+	steps.forEach((step, place) => {
+		const lines = linesOf(step);
+		for (let from = 0; from < lines.length; from += mostLines) {
+			const part = lines.slice(from, from + mostLines);
+			const height = stepHeadMm + part.length * lineMm;
+			if (used > 0 && used + height > room) {
+				pages.push([]);
+				used = 0;
+			}
+			pages.at(-1)!.push({ step, number: place + 1, isContinued: from > 0, lines: part });
+			used += height;
+		}
+	});
+	return pages;
+}
+
+/** Things on pages, so many on each. */
+export const onPages = <Item>(items: readonly Item[], perPage: number): readonly (readonly Item[])[] =>
+	Array.from({ length: Math.ceil(items.length / perPage) }, (_, page) =>
+		items.slice(page * perPage, (page + 1) * perPage),
+	);
+
+/** Places of the rows, from 0, that have cuts. */
+export const rowsWithCuts = (rows: readonly Row[], steps: readonly BenchStep[]): readonly number[] => {
+	const cut = new Set(steps.flatMap(({ cuts }) => cuts.map(({ row }) => row - 1)));
+	return rows.map((_, index) => index).filter((index) => cut.has(index));
+};
