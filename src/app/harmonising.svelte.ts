@@ -1,3 +1,4 @@
+import { changesFigures } from '../core/harmonise/changesFigures.ts';
 import type { Harmony } from '../core/harmonise/harmonise.ts';
 import type { RowId } from '../core/show/row.ts';
 import { harmoniseInWorker } from '../workers/harmoniseInWorker.ts';
@@ -10,7 +11,7 @@ export class Harmonising {
 	problem = $state<string>();
 	/** What was chosen, until it is taken or the show changes. */
 	harmony = $state.raw<Harmony>();
-	/** The rows that will be taken. */
+	/** The rows that will be taken; at first all whose figures change. */
 	taken = $state.raw<ReadonlySet<RowId>>(new Set());
 	readonly #session: Session;
 	readonly #harmonise: typeof harmoniseInWorker;
@@ -34,7 +35,7 @@ export class Harmonising {
 			const harmony = await this.#harmonise({ rows: show.rows, settings, most: this.most }, job.signal);
 			if (this.#job !== job) return;
 			this.harmony = harmony;
-			this.taken = new Set(harmony.rows.filter(({ size }) => size !== undefined).map(({ id }) => id));
+			this.taken = new Set(harmony.rows.filter(changesFigures).map(({ id }) => id));
 		} catch (cause) {
 			if (this.#job === job) this.problem = cause instanceof Error ? cause.message : String(cause);
 		}
@@ -56,12 +57,16 @@ export class Harmonising {
 		this.taken = taken;
 	}
 
-	/** Types what was chosen into the rows that are taken: one step to undo. */
-	take(): void {
+	/**
+	 * Types what was chosen into the rows that are taken: one step to undo.
+	 * @returns how many rows that is
+	 */
+	take(): number {
 		const changes = (this.harmony?.rows ?? [])
 			.filter(({ id, size }) => size !== undefined && this.taken.has(id))
 			.map(({ id, change }) => ({ id, cells: change }));
 		this.stop();
 		if (changes.length > 0) this.#session.typeCells(changes, 'Harmonise');
+		return changes.length;
 	}
 }

@@ -19,13 +19,21 @@ test('harmonise shows before and after, and is taken whole in one step to undo',
 		await harmoniseExample(page);
 		const before = await needs(page);
 		expect(await page.locator('main').getByRole('status').innerText()).toMatch(/^Chosen: .+ the least possible\./);
-		await page.getByRole('button', { name: /^Take/ }).click();
+		await page.getByText('clears what is typed in its picture, window, mount and border cells').waitFor();
+		const count = await page.getByRole('checkbox', { checked: true }).count();
+		expect(await page.getByRole('row').filter({ hasText: 'Left: something to stop for' }).count()).toBeGreaterThan(0);
+		await page.getByRole('button', { name: `Take all ${count}` }).click();
 		await expect.poll(() => needs(page)).not.toBe(before);
+		const note = page.getByRole('group', { name: 'What was taken' });
+		expect(await note.innerText()).toContain(`${count} prints changed.`);
+		expect(await note.evaluate((element) => element === document.activeElement)).toBe(true);
 		expect(await needs(page)).toMatch(/need 1 mount size|need 2 mount sizes/);
-		await page.getByRole('link', { name: 'Prints' }).click();
-		await page.getByRole('button', { name: 'Undo: harmonise' }).click();
-		await page.getByRole('link', { name: 'Across' }).click();
+		await note.getByRole('button', { name: 'Undo' }).click();
 		await expect.poll(() => needs(page)).toBe(before);
+		expect(await note.count()).toBe(0);
+		expect(await page.evaluate(() => document.activeElement?.textContent?.trim())).toBe('Work it out');
+		await page.getByRole('button', { name: 'Redo: harmonise' }).click();
+		await expect.poll(() => needs(page)).not.toBe(before);
 	}));
 
 test('a print can be left out, and all of it left as it is', () =>

@@ -1,0 +1,47 @@
+import { changesFigures } from '../../core/harmonise/changesFigures.ts';
+import type { HarmonisedRow } from '../../core/harmonise/harmonise.ts';
+import type { RowResult } from '../../core/row/rowResult.ts';
+import type { Row } from '../../core/show/row.ts';
+import { nameOfPrint } from '../findings/nameOfPrint.ts';
+
+/** What harmonising makes of a print: it changes, it comes out the same, or why it is left alone. */
+export type Standing = 'changes' | 'same' | 'stopped' | 'no mount' | 'not taken';
+
+/** One print of a choice, with what is shown of it. */
+export interface HarmonyRow {
+	readonly name: string;
+	readonly row: Row;
+	readonly standing: Standing;
+	readonly harmonised: HarmonisedRow;
+}
+
+/** What stands in the place of a size where a print is left as it is. */
+export const standingWords: Readonly<Record<Exclude<Standing, 'changes'>, string>> = {
+	same: 'Stays the same',
+	stopped: 'Left: something to stop for',
+	'no mount': 'Left: no mount',
+	'not taken': 'None takes it',
+};
+
+/** The prints of a choice in their order; one that is no longer in the show is left out. */
+export function harmonyRows(
+	harmonised: readonly HarmonisedRow[],
+	rows: readonly Row[],
+	results: readonly RowResult[],
+): readonly HarmonyRow[] {
+	const places = new Map(rows.map(({ id }, index) => [id, index]));
+	return harmonised.flatMap((each) => {
+		const index = places.get(each.id);
+		const row = index === undefined ? undefined : rows[index];
+		if (index === undefined || row === undefined) return [];
+		const standing = standingOf(each, row, results[index]);
+		return [{ name: nameOfPrint(row, index), row, standing, harmonised: each }];
+	});
+}
+
+function standingOf(harmonised: HarmonisedRow, { typed }: Row, result: RowResult | undefined): Standing {
+	if (changesFigures(harmonised)) return 'changes';
+	if (harmonised.size !== undefined) return 'same';
+	if (typed.mount?.trim().toLowerCase() === 'none') return 'no mount';
+	return result?.isStopped ? 'stopped' : 'not taken';
+}
