@@ -254,6 +254,8 @@ function keepTyped(solution: Solution, cells: Cells): Solution {
 		if (cells.windowHeight === undefined) solved.windowHeight = minus(mountHeight, top, bottom);
 		else if (solution.mountSource === 'none of them' && cells.mountHeight === undefined)
 			solved.mountHeight = plus(top, windowHeight, bottom);
+		else if (cells.top === undefined) solved.top = minus(mountHeight, windowHeight, bottom);
+		else if (cells.bottom === undefined) solved.bottom = minus(mountHeight, windowHeight, top);
 	}
 	return { ...solution, solved, typed };
 }

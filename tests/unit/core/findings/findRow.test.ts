@@ -44,7 +44,13 @@ const cases: readonly Case[] = [
 	},
 	{ code: 'not-read', level: 'stop', told: 'picture 11m x 306', says: 'more than 10 m', not: 'picture 9m x 306' },
 	{ code: 'not-read', level: 'stop', told: 'picture 1/0 x 306', says: '1/0', not: 'picture 1/2 x 306' },
-	{ code: 'needs-size', level: 'look', told: 'title Tide', says: '466 × 308 mm is what the mount leaves', not: 'shape 3:2' },
+	{
+		code: 'needs-size',
+		level: 'look',
+		told: 'title Tide',
+		says: '466 × 308 mm is what the mount leaves',
+		not: 'shape 3:2',
+	},
 	{
 		code: 'needs-size',
 		level: 'look',
