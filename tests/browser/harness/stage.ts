@@ -107,6 +107,17 @@ export class Stage {
 		this.#context = undefined;
 	}
 
+	/** Kills the browser as a power cut would; what it has kept on disk stays in the profile. */
+	async killBrowser(): Promise<void> {
+		const context = this.context;
+		const isGone = new Promise<void>((resolve) => context.once('close', () => resolve()));
+		const page = context.pages()[0] ?? (await context.newPage());
+		const debug = await context.newCDPSession(page);
+		debug.send('Browser.crash').catch(() => undefined); // nobody is left to answer
+		await isGone;
+		this.#context = undefined;
+	}
+
 	/** A new window with the app in it. */
 	async openApp(): Promise<Page> {
 		const blank = this.context.pages().find((page) => page.url() === 'about:blank');

@@ -1,0 +1,193 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { axeProblems } from '../harness/axe.ts';
+import { onStage, type Stage } from '../harness/stage.ts';
+
+const cutsInAll = (page: Page) => page.locator('.progress').innerText();
+const next = (page: Page) => page.getByRole('button', { name: 'Next', exact: true });
+const heading = (page: Page) => page.getByRole('heading', { level: 1 }).innerText();
+
+async function loadExample(page: Page) {
+	await page.getByRole('button', { name: 'Load the example' }).tap();
+	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+}
+
+async function toBench(page: Page) {
+	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Bench' }).tap();
+	await page.getByRole('link', { name: /^Go (to|on at) the bench$/ }).tap();
+	await page.getByRole('navigation', { name: 'Steps' }).waitFor();
+}
+
+/** Ticks off every mount of the step in hand, one touch each. @returns how many it took */
+async function tickAll(page: Page): Promise<number> {
+	const open = page.locator('[aria-pressed=false]');
+	let touched = 0;
+	while ((await open.count()) > 0) {
+		const left = await open.count();
+		await open.first().tap();
+		await expect.poll(() => open.count()).toBe(left - 1);
+		touched++;
+	}
+	return touched;
+}
+
+/** What is on disk, read as the browser has it. */
+const ticksOnDisk = (page: Page) =>
+	page.evaluate(
+		() =>
+			new Promise<number>((resolve, reject) => {
+				const opening = indexedDB.open('evenhang');
+				opening.onerror = () => reject(new Error('not opened'));
+				opening.onsuccess = () => {
+					const counting = opening.result.transaction('ticks').objectStore('ticks').count();
+					counting.onsuccess = () => {
+						opening.result.close();
+						resolve(counting.result);
+					};
+				};
+			}),
+	);
+
+const begin = async (stage: Stage) => {
+	const page = await stage.openApp();
+	await loadExample(page);
+	await toBench(page);
+	return page;
+};
+
+test('the example is worked through by touch, over a reload and a killed browser, and every tick is there', () =>
+	onStage({ hasTouch: true, reducedMotion: 'reduce' }, async (stage) => {
+		let page = await begin(stage);
+		let steps = 0;
+		let sum = 0;
+		for (;;) {
+			const title = await heading(page);
+			if (title.startsWith('Step')) {
+				steps++;
+				const before = await ticksOnDisk(page);
+				await tickAll(page);
+				if (steps === 5) {
+					await page.reload();
+					await page.getByRole('navigation', { name: 'Steps' }).waitFor();
+					expect(await heading(page), 'the same step after a reload').toContain('Step 5 of');
+					expect(await page.locator('[aria-pressed=false]').count()).toBe(0);
+				}
+				if (steps === 9) {
+					await expect.poll(() => page.getByText('Saved', { exact: true }).count()).toBe(1);
+					const made = await cutsInAll(page);
+					await stage.killBrowser();
+					await stage.openBrowser();
+					page = await stage.openApp();
+					await toBench(page);
+					expect(await heading(page), 'the same step after a crash').toContain('Step 9 of');
+					expect(await cutsInAll(page)).toBe(made);
+					expect(await page.locator('[aria-pressed=false]').count()).toBe(0);
+				}
+				await expect.poll(() => ticksOnDisk(page)).toBeGreaterThan(before);
+				sum = await ticksOnDisk(page);
+			}
+			if (await next(page).isDisabled()) break;
+			await next(page).tap();
+			await expect.poll(() => heading(page)).not.toBe(title);
+		}
+		const [made, all] = (await cutsInAll(page)).match(/\d+/g)!.map(Number);
+		expect(made).toBe(all);
+		expect(sum).toBe(all);
+		expect(steps).toBe(21);
+	}));
+
+test('the digits are 60 px high, what is pressed is 60 px, undo is at hand, and axe finds nothing', () =>
+	onStage({ hasTouch: true, reducedMotion: 'reduce' }, async (stage) => {
+		const page = await begin(stage);
+		expect(await axeProblems(page)).toEqual([]);
+		for (const kind of ['guide', 'guide and stops']) {
+			if (kind !== 'guide') {
+				await page.getByRole('link', { name: 'List' }).tap();
+				await page.getByRole('link', { name: 'Bench settings' }).tap();
+				await page.getByRole('radio', { name: kind, exact: true }).check();
+				await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Bench' }).tap();
+				await page.getByRole('link', { name: /^Go (to|on at) the bench$/ }).tap();
+			}
+			await next(page).tap();
+			await page.locator('.digits').first().waitFor();
+			const heights = await page.locator('.digits').evaluateAll((all) =>
+				all.map((each) => {
+					const style = getComputedStyle(each);
+					const ink = document.createElement('canvas').getContext('2d')!;
+					ink.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
+					const { actualBoundingBoxAscent: above, actualBoundingBoxDescent: below } = ink.measureText('1');
+					return above + below;
+				}),
+			);
+			expect(heights).toHaveLength(kind === 'guide' ? 1 : 3);
+			for (const height of heights) expect(height).toBeGreaterThanOrEqual(60);
+			const small = await page.locator('main button, main a').evaluateAll((all) =>
+				all
+					.map((each) => ({ text: each.textContent, box: each.getBoundingClientRect() }))
+					.filter(({ box }) => box.height < 60 || box.width < 60)
+					.map(({ text }) => text),
+			);
+			expect(small).toEqual([]);
+			const inView = await page.locator('.digits, .foot .area').evaluateAll((all) =>
+				all.every((each) => {
+					const box = each.getBoundingClientRect();
+					return box.top >= 0 && box.left >= 0 && box.right <= innerWidth && box.bottom <= innerHeight;
+				}),
+			);
+			expect(inView, 'all that is set and pressed is in view').toBe(true);
+			expect(await axeProblems(page)).toEqual([]);
+		}
+	}));
+
+test('a spoilt board is to be cut again, undo takes it back, and the left hand has its own side', () =>
+	onStage({ hasTouch: true, reducedMotion: 'reduce' }, async (stage) => {
+		const page = await begin(stage);
+		await next(page).tap();
+		await page.locator('.tick').first().tap();
+		await expect.poll(() => page.locator('.tick').first().getAttribute('aria-pressed')).toBe('true');
+		await page
+			.getByRole('button', { name: /^Board spoilt/ })
+			.first()
+			.tap();
+		await page.getByText('One board spoilt').waitFor();
+		expect(await page.locator('.tick').first().getAttribute('aria-pressed')).toBe('false');
+		await page.getByRole('button', { name: /^Undo: Spoilt/ }).tap();
+		await expect.poll(() => page.locator('.tick').first().getAttribute('aria-pressed')).toBe('true');
+		expect((await next(page).boundingBox())!.x).toBeGreaterThan(590);
+		await page.getByRole('link', { name: 'List' }).tap();
+		await page.getByRole('link', { name: 'Bench settings' }).tap();
+		await page.getByRole('radio', { name: 'left', exact: true }).check();
+		await page.goto(`${stage.address}#cut`);
+		expect((await next(page).boundingBox())!.x).toBeLessThan(300);
+	}));
+
+test('a change to a print that was cut is asked about: left, nothing changes; made, the cuts that stand are kept', () =>
+	onStage({ reducedMotion: 'reduce', hasTouch: true }, async (stage) => {
+		const page = await begin(stage);
+		await next(page).tap();
+		await tickAll(page);
+		const name = await page.locator('.tick .name').first().innerText();
+		const made = await cutsInAll(page);
+		await page.getByRole('link', { name: 'List' }).tap();
+		await page.getByRole('link', { name: 'Bench settings' }).tap();
+		const border = page.getByLabel('Mount size', { exact: true });
+		const before = await border.inputValue();
+		const change = async () => {
+			await border.fill('720 x 560 mm');
+			await page.keyboard.press('Tab');
+			await page.getByRole('dialog', { name: 'Already cut' }).waitFor();
+		};
+		await change();
+		expect(await page.getByRole('dialog').innerText()).toContain(name);
+		expect(await axeProblems(page)).toEqual([]);
+		await page.getByRole('button', { name: 'Leave it as it was' }).tap();
+		await page.goto(`${stage.address}#cut`);
+		expect(await cutsInAll(page)).toBe(made);
+		await page.goto(`${stage.address}#settings`);
+		expect(await border.inputValue()).toBe(before);
+		await change();
+		await page.getByRole('button', { name: /begin the mount again/ }).tap();
+		await page.goto(`${stage.address}#bench`);
+		await page.getByRole('heading', { name: 'Bench' }).waitFor();
+		await expect.poll(() => ticksOnDisk(page)).toBe(0);
+	}));
