@@ -16,27 +16,48 @@ interface Option {
  * inner one that is fitted to it.
  */
 export function mountByMount(cuts: readonly SetCut[]): readonly SetCut[] {
-	const known = new Map<string, readonly Option[]>();
-	const mounts = [...groupBy(cuts, ({ cut: { row, copy, part } }) => `${row} ${copy} ${part}`).values()].map(
-		(mount) => {
-			const key = mount.map(({ setUp }) => setUpKey(setUp)).join(';');
-			if (!known.has(key)) known.set(key, optionsOf(mount));
-			return { mount, options: known.get(key)! };
-		},
-	);
-	const byThickness = groupBy(mounts, ({ mount: [first] }) => first!.setUp.thickness);
+	const mounts = [...groupBy(cuts, ({ cut: { row, copy, part } }) => `${row} ${copy} ${part}`).values()];
+	const byThickness = groupBy(mounts, ([first]) => first!.setUp.thickness);
 	const ordered: SetCut[] = [];
-	for (const [, left] of [...byThickness].sort(([a], [b]) => (a ?? 0) - (b ?? 0)))
-		while (left.length > 0) {
-			const from = ordered.at(-1)?.setUp;
-			const asked = left.map(({ options }) => Math.min(...options.map((option) => changesFrom(from, option))));
-			const place = asked.indexOf(Math.min(...asked));
-			const [{ mount, options }] = left.splice(place, 1) as [(typeof left)[number]];
-			const option = options.find((each) => changesFrom(from, each) === asked[place])!;
+	for (const [, left] of [...byThickness].sort(([a], [b]) => (a ?? 0) - (b ?? 0))) {
+		const kinds = kindsOf(left);
+		while (kinds.size > 0) {
+			const { kind, option } = nextOf(kinds, ordered.at(-1)?.setUp);
+			const { mount } = kind.waiting[kind.done++]!;
+			if (kind.done === kind.waiting.length) kinds.delete(kind);
 			const bySetUp = groupBy(mount, ({ setUp }) => setUpKey(setUp));
-			ordered.push(...option.keys.flatMap((key) => bySetUp.get(key)!));
+			for (const key of option.keys) ordered.push(...bySetUp.get(key)!);
 		}
+	}
 	return ordered;
+}
+
+/** Mounts with the same set-ups: whatever one of them asks, the others ask too. */
+interface Kind {
+	readonly options: readonly Option[];
+	readonly waiting: readonly { readonly mount: readonly SetCut[]; readonly place: number }[];
+	/** How many of them have had their turn. */
+	done: number;
+}
+
+function kindsOf(mounts: readonly (readonly SetCut[])[]): Set<Kind> {
+	const placed = mounts.map((mount, place) => ({ mount, place }));
+	const kinds = groupBy(placed, ({ mount }) => mount.map(({ setUp }) => setUpKey(setUp)).join(';')).values();
+	return new Set([...kinds].map((waiting) => ({ options: optionsOf(waiting[0]!.mount), waiting, done: 0 })));
+}
+
+/** The kind whose next mount asks the fewest changes, the first of the show where several do, and the order for it. */
+function nextOf(kinds: ReadonlySet<Kind>, from: BoardSetUp | undefined) {
+	let best: { kind: Kind; option: Option; asked: number; place: number } | undefined;
+	for (const kind of kinds) {
+		const { place } = kind.waiting[kind.done]!;
+		for (const option of kind.options) {
+			const asked = changesFrom(from, option);
+			const isBetter = !best || asked < best.asked || (asked === best.asked && place < best.place);
+			if (isBetter) best = { kind, option, asked, place };
+		}
+	}
+	return best!;
 }
 
 const changesFrom = (from: BoardSetUp | undefined, { first, changes }: Option): number =>
