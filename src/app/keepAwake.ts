@@ -5,20 +5,19 @@
 export function keepAwake(): () => void {
 	if (!('wakeLock' in navigator)) return () => undefined;
 	let lock: WakeLockSentinel | undefined;
-	let isOver = false;
+	const over = new AbortController();
+	const isWanted = () => !over.signal.aborted && document.visibilityState === 'visible';
 	// The platform takes the lock away when the page is hidden, and refuses it on a low battery.
 	async function ask(): Promise<void> {
-		if (isOver || document.visibilityState !== 'visible') return;
+		if (!isWanted()) return;
 		const got = await navigator.wakeLock.request('screen').catch(() => undefined);
-		if (isOver) void got?.release();
-		else lock = got;
+		if (isWanted()) lock = got;
+		else void got?.release();
 	}
-	const onvisibilitychange = () => void ask();
-	document.addEventListener('visibilitychange', onvisibilitychange);
+	document.addEventListener('visibilitychange', () => void ask(), { signal: over.signal });
 	void ask();
 	return () => {
-		isOver = true;
-		document.removeEventListener('visibilitychange', onvisibilitychange);
+		over.abort();
 		void lock?.release();
 	};
 }

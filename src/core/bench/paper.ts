@@ -18,6 +18,22 @@ export const stepHeadMm = 13;
 /** See `stepHeadMm`. */
 export const lineMm = 6.5;
 
+/** How far a corner template goes beyond the lines, in mm. */
+export const templateBeyondMm = 12;
+
+/** Room on a template's page for the ruler and what is said, in mm. */
+const templateWordsMm = 46;
+
+/** Whether a corner with these borders, in mm, has room on a page, true to size. */
+export function fitsTemplate(sideMm: number, borderMm: number, paper: Paper): boolean {
+	const { widthMm, heightMm } = papers[paper];
+	const { margin, head, foot } = paperRoom;
+	return (
+		sideMm + templateBeyondMm + 1 <= widthMm - 2 * margin &&
+		borderMm + templateBeyondMm + 1 <= heightMm - 2 * margin - head - foot - templateWordsMm
+	);
+}
+
 /** A line of a step: the cuts of one row at one set-up, and of how many copies. */
 export interface PaperLine {
 	readonly row: number;

@@ -84,6 +84,25 @@ export const screens: readonly Screen[] = [
 		},
 	},
 	{
+		name: 'cut',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Bench');
+			await page.getByRole('link', { name: 'Go to the bench' }).click();
+			await press(page, 'Next');
+			await page.locator('.digits').waitFor();
+		},
+	},
+	{
+		name: 'paper',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Bench');
+			await page.getByRole('link', { name: 'Print on paper' }).click();
+			await page.getByRole('checkbox', { name: /Corner templates/ }).check();
+		},
+	},
+	{
 		name: 'settings',
 		open: async (page) => {
 			await loadExample(page);

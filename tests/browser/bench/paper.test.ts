@@ -1,0 +1,111 @@
+import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { expect, test } from 'vitest';
+import { onStage } from '../harness/stage.ts';
+
+const pointsPerMm = 72 / 25.4;
+
+interface Text extends Record<'left' | 'bottom' | 'right' | 'top', number> {
+	readonly text: string;
+}
+
+/** Texts of a page in order, with the box that each takes, in mm from its lower left corner. */
+async function pagesOf(pdf: Uint8Array) {
+	const document = await getDocument({ data: pdf, useSystemFonts: false, verbosity: 0 }).promise;
+	const pages = [];
+	for (let number = 1; number <= document.numPages; number++) {
+		const page = await document.getPage(number);
+		const [, , width, height] = page.view as [number, number, number, number];
+		const { items } = await page.getTextContent();
+		const texts = items.flatMap((item) => {
+			if (!('str' in item) || item.str.trim() === '') return [];
+			const [across, up, , , x, y] = item.transform as [number, number, number, number, number, number];
+			const isLevel = Math.abs(across) > Math.abs(up);
+			const [right, top] = isLevel ? [x + item.width, y + item.height] : [x, y + item.width];
+			const box = { left: x, bottom: y, right, top };
+			return [
+				{
+					text: item.str,
+					...Object.fromEntries(Object.entries(box).map(([key, at]) => [key, at / pointsPerMm])),
+				} as Text,
+			];
+		});
+		pages.push({ page, width: width / pointsPerMm, height: height / pointsPerMm, texts });
+	}
+	return pages;
+}
+type Pages = Awaited<ReturnType<typeof pagesOf>>;
+
+/** The straight lines of a page that lie level, as long as they come out on paper, in mm. */
+async function levelLines({ page }: Pages[number]): Promise<number[]> {
+	const { fnArray, argsArray } = await page.getOperatorList();
+	const lengths: number[] = [];
+	let scale = [1, 0, 0, 1];
+	const stack: number[][] = [];
+	for (const [at, operation] of fnArray.entries()) {
+		const args = argsArray[at] as unknown[];
+		if (operation === OPS.save) stack.push(scale);
+		else if (operation === OPS.restore) scale = stack.pop() ?? [1, 0, 0, 1];
+		else if (operation === OPS.transform) {
+			const [a, b, c, d] = args as number[];
+			const [e, f, g, h] = scale as [number, number, number, number];
+			scale = [a! * e + b! * g, a! * f + b! * h, c! * e + d! * g, c! * f + d! * h];
+		} else if (operation === OPS.constructPath) {
+			const [operations, numbers] = args as [number[], number[]];
+			if (operations.length !== 2 || operations[0] !== OPS.moveTo || operations[1] !== OPS.lineTo) continue;
+			const [x1, y1, x2, y2] = numbers as [number, number, number, number];
+			if (y1 === y2) lengths.push((Math.abs(x2 - x1) * Math.abs(scale[0]!)) / pointsPerMm);
+		}
+	}
+	return lengths;
+}
+
+test.each([
+	{ paper: 'A4', width: 210, height: 297 },
+	{ paper: 'Letter', width: 215.9, height: 279.4 },
+])(
+	'$paper: the ruler is 100 mm, every text lies inside its page, and each page says whose it is',
+	({ paper, width, height }) =>
+		onStage({}, async (stage) => {
+			const page = await stage.openApp();
+			await page.getByRole('button', { name: 'Load the example' }).click();
+			await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+			await page.goto(`${stage.address}#bench`);
+			const stepsOnScreen = await page.getByRole('heading', { name: /^Step \d+/ }).count();
+			await page.getByRole('link', { name: 'Print on paper' }).click();
+			await page.getByRole('radio', { name: paper }).check();
+			await page.getByRole('checkbox', { name: /Corner templates/ }).check();
+			const pageCount = await page.locator('article').count();
+			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+
+			expect(pages).toHaveLength(pageCount);
+			for (const [place, each] of pages.entries()) {
+				expect(each.width).toBeCloseTo(width, 0);
+				expect(each.height).toBeCloseTo(height, 0);
+				const whole = each.texts.map(({ text }) => text).join(' ');
+				expect(whole).toContain('Salt and slate, Kiln Lane Rooms');
+				expect(whole).toContain(`Page ${place + 1} of ${pageCount}`);
+				expect(whole).toMatch(/\b20\d\d\b/);
+				for (const { text, left, right, bottom, top } of each.texts) {
+					const isInside = left >= 10 && right <= width - 10 && bottom >= 10 && top <= height - 10;
+					expect(isInside, `page ${place + 1}: “${text}” from ${left}, ${bottom} to ${right}, ${top}`).toBe(true);
+				}
+			}
+			const numbers = pages.flatMap(
+				({ texts }) =>
+					texts
+						.map(({ text }) => text)
+						.join(' ')
+						.match(/Step \d+/g) ?? [],
+			);
+			expect(stepsOnScreen).toBeGreaterThan(10);
+			expect(numbers).toEqual(Array.from({ length: stepsOnScreen }, (_, place) => `Step ${place + 1}`));
+
+			const rulers = pages.filter(({ texts }) => texts.some(({ text }) => text.includes('This ruler is 100 mm')));
+			expect(rulers.length).toBeGreaterThan(0);
+			for (const ruler of rulers) {
+				const longest = (await levelLines(ruler)).filter((length) => length > 90 && length < 110);
+				expect(longest).toHaveLength(1);
+				expect(Math.abs(longest[0]! - 100)).toBeLessThanOrEqual(0.3);
+			}
+		}),
+);
