@@ -87,13 +87,15 @@ export const lipShrinks: Finder = (context) => {
 /** `past-guide`: a border past the guide's greatest setting, or under the least that the cutter can hold. */
 export const pastGuide: Finder = (context) => {
 	const { settings, solution, figure, say } = context;
-	const { greatest, least } = settings.bench;
+	const { greatest, least, kind, correction = 0 } = settings.bench;
+	// A guide that cuts short of what it reads is set wider than the border.
+	const shortBy = kind === 'straight edge' ? 0 : correction;
 	return axes.flatMap(({ borders }) => {
 		const past = borders.filter((key) => {
 			const border = solution.solved[key];
 			if (border === undefined) return false;
 			return (
-				(greatest !== undefined && border > greatest + sameWithin) ||
+				(greatest !== undefined && border - shortBy > greatest + sameWithin) ||
 				(least !== undefined && border < least - sameWithin)
 			);
 		});

@@ -164,3 +164,10 @@ describe.each(cases)('$code: $told', ({ code, level, told, says, mend, not, show
 
 	test(`is not told to: ${not}`, () => expect(codesOf(not, show)).not.toContain(code));
 });
+
+test('a guide that cuts short of what it reads has to go further than the border', () => {
+	const widest = (bench: object) => codesOf('shape 3:2', stocked({ bench: { greatest: '78 mm', ...bench } }));
+	expect(widest({ kind: 'guide' })).not.toContain('past-guide'); // its bottom is 78
+	expect(widest({ kind: 'guide', correction: '-0.5 mm' })).toContain('past-guide');
+	expect(widest({ kind: 'straight edge', correction: '-0.5 mm' })).not.toContain('past-guide');
+});
