@@ -4,7 +4,7 @@ import { type ColumnName, kindOf } from '../core/show/columns.ts';
 import { isMadeId } from '../core/show/madeId.ts';
 import type { Row, RowId, Typed } from '../core/show/row.ts';
 import type { NamedSize, Settings } from '../core/show/settings.ts';
-import { sizePairs } from '../core/show/splitSize.ts';
+import { sizePairs, splitSize } from '../core/show/splitSize.ts';
 import { barenessOf } from './bareness.ts';
 import { decodeText } from './decodeText.ts';
 import { findDelimiter } from './findDelimiter.ts';
@@ -25,6 +25,8 @@ export interface RowsOfFile {
 	readonly rows: readonly Row[];
 	/** The typed columns that the file has, blank or not. */
 	readonly columns: readonly ColumnName[];
+	/** The columns that are not known, by their headers; they are kept with the rows. */
+	readonly unknown: readonly string[];
 	/** For each row, the line of the file on which it begins, from 1. */
 	readonly lines: readonly number[];
 	/** For each row, the results that came with it. */
@@ -54,7 +56,7 @@ export function readRows(
 	if ('problem' in decoded) return { problem: `line 1, column 1: ${decoded.problem}` };
 	const table = readTable(decoded.value);
 	if ('problem' in table) return table;
-	const { headers, records, lines, notes } = table;
+	const { headers, records, lines, notes, unknown } = table;
 	const printIdAt = headers.findIndex(({ kind, name }) => kind === 'typed' && name === 'print id');
 	const printIds = records.map((cells) => cells[printIdAt]?.trim() ?? '');
 	const taken = new Set<RowId>(printIds);
@@ -73,7 +75,7 @@ export function readRows(
 		headers.flatMap((header, at) => (header.kind === 'result' ? [{ ...header, text: cells[at] ?? '' }] : [])),
 	);
 	const columns = headers.flatMap((header) => (header.kind === 'typed' ? [header.name] : []));
-	return { rows, columns, lines, results, notes };
+	return { rows, columns, unknown, lines, results, notes };
 }
 
 function freeId(makeId: MakeId, place: number, taken: ReadonlySet<RowId>): RowId {
@@ -88,6 +90,7 @@ interface Table {
 	/** The cells of each row, without the apostrophe that guards a formula. */
 	readonly records: readonly (readonly string[])[];
 	readonly lines: readonly number[];
+	readonly unknown: readonly string[];
 	readonly notes: string[];
 }
 
@@ -111,7 +114,10 @@ function readTable(text: string): Table | { readonly problem: string } {
 	}
 	if (headerProblem !== undefined) return { problem: headerProblem };
 	const { headers, notes } = nameAll(first.cells, rest);
-	return { headers, records: rest.map(({ cells }) => cells), lines: rest.map(({ line }) => line), notes };
+	const unknown = headers.flatMap(({ kind, name }, at) =>
+		kind === 'unknown' && at < first.cells.length && first.cells[at]!.trim() !== '' ? [name] : [],
+	);
+	return { headers, unknown, records: rest.map(({ cells }) => cells), lines: rest.map(({ line }) => line), notes };
 }
 
 function problemOfHeaders(cells: readonly string[], line: number): string | undefined {
@@ -176,14 +182,38 @@ function readRow(
 		if (header.unit === 'm' || header.unit === 'ft') typed[header.name] = `${text.trim()} ${header.unit}`;
 		else units[header.name] = header.unit;
 	});
+	for (const pair of sizePairs) splitPair(pair, typed, units, unit, sizes);
 	const own = (Object.entries(units) as [ColumnName, Unit][]).filter(
-		([column, stated]) => stated !== unit || needsOwnUnit(column, typed, units, sizes),
+		([column, stated]) =>
+			barenessOf(column, typed[column], sizes) !== undefined &&
+			(stated !== unit || needsOwnUnit(column, typed, units, sizes)),
 	);
 	return {
 		typed,
 		...(own.length > 0 && { units: Object.fromEntries(own) }),
 		...(extra.length > 0 && { extra: Object.fromEntries(extra) }),
 	};
+}
+
+/** Two lengths in one cell of a pair whose other cell is blank go into both, as when they are typed there. */
+function splitPair(
+	[width, height]: (typeof sizePairs)[number],
+	typed: Partial<Record<ColumnName, string>>,
+	units: Partial<Record<ColumnName, Unit>>,
+	unit: Unit,
+	sizes: readonly NamedSize[],
+): void {
+	const column = typed[height] === undefined ? width : height;
+	const text = typed[column];
+	if (text === undefined || typed[column === width ? height : width] !== undefined) return;
+	const stated = units[column];
+	// Under a metric header a bare fraction is not read: neither half is.
+	if (stated !== undefined && stated !== 'in' && barenessOf(column, text, sizes) === 'fraction') return;
+	const halves = splitSize(column, text, stated ?? unit, sizes);
+	for (const [part, half] of Object.entries(halves) as [ColumnName, string][]) {
+		typed[part] = half;
+		if (stated !== undefined) units[part] = stated;
+	}
 }
 
 /**

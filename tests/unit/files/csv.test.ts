@@ -322,6 +322,28 @@ describe('the unit of a written header', () => {
 	});
 });
 
+describe('two lengths in one cell of a size', () => {
+	test.each([
+		{ header: 'picture width', cells: '456 x 306', typed: ['456', '306'], units: undefined },
+		{ header: 'picture width (cm)', cells: '45.6 x 30.6', typed: ['45.6', '30.6'], units: ['cm', 'cm'] },
+		{ header: 'picture height (m)', cells: '0.6 x 0.4', typed: ['0.6 m', '0.4 m'], units: undefined },
+		{ header: 'picture width', cells: '18 x 12 in', typed: ['18 in', '12 in'], units: undefined },
+		{ header: 'picture height', cells: 'A4', typed: ['210 mm', '297 mm'], units: undefined },
+		{ header: 'picture width,picture height', cells: '456 x 306,300', typed: ['456 x 306', '300'], units: undefined },
+		{ header: 'picture width (in)', cells: '16½ x 11', typed: ['16 1/2 in', '11'], units: [undefined, 'in'] },
+		{ header: 'picture width (cm)', cells: '16½ x 11', typed: ['16½ x 11', undefined], units: ['cm', undefined] },
+	])('$cells under $header', ({ header, cells, typed, units }) => {
+		const [row] = read(`${header}\n${cells}\n`).rows;
+		expect([row?.typed['picture width'], row?.typed['picture height']]).toEqual(typed);
+		expect(row?.units && [row.units['picture width'], row.units['picture height']]).toEqual(units);
+	});
+});
+
+test('columns that are not known are named, as often as they stand there', () => {
+	expect(read('title,size,size,\na,b,c,d\n').unknown).toEqual(['size', 'size (2)']);
+	expect(read('title\na\n').unknown).toEqual([]);
+});
+
 describe('results that came with the rows', () => {
 	const rows = [row({ 'picture width': '456', 'picture height': '306' }), row({ shape: '3:2' }, { id: 's' })];
 	const worked = (settings: Settings) => rows.map((each) => workOut(each, settings));
