@@ -1,5 +1,16 @@
 import { isSameValue } from '../core/show/isSameValue.ts';
-import { notTakenIn, rowsTakenIn, showTakenIn, type TakenIn } from '../core/show/takenIn.ts';
+import {
+	type CellPlace,
+	notTakenIn,
+	rowsTakenIn,
+	rowsWaiting,
+	showTakenIn,
+	type TakenIn,
+} from '../core/show/takenIn.ts';
+import { isColumnName } from '../core/show/columns.ts';
+import { newShow } from '../core/show/newShow.ts';
+import type { Row } from '../core/show/row.ts';
+import { settingsOfRows } from '../core/show/settingsOfRows.ts';
 import { workOut } from '../core/row/workOut.ts';
 import { compareResults, readRows, type RowsOfFile } from '../files/csv.ts';
 import { decodeText } from '../files/decodeText.ts';
@@ -40,8 +51,15 @@ export async function takeExample(session: Session): Promise<TakenIn> {
 function takeShow(session: Session, text: string, source: string, label = `Open ${source}`): TakenIn {
 	const show = readShowFile(text);
 	if ('problem' in show) return notTakenIn(source, show.problem);
+	const before = session.show;
 	session.replaceShow(show.value, label);
-	return showTakenIn(show.value.name, show.value.rows.length);
+	return showTakenIn(show.value.name, show.value.rows.length, !isUntouched(before));
+}
+
+/** Whether a show is as a new one is: nothing is lost if another takes its place. */
+function isUntouched({ id, name, rows, settings }: Session['show']): boolean {
+	const fresh = newShow(id);
+	return rows.length === 0 && isSameValue([name, settings], [fresh.name, fresh.settings]);
 }
 
 function takeRows(session: Session, file: Uint8Array | string, source: string, label: string): TakenIn {
@@ -49,15 +67,30 @@ function takeRows(session: Session, file: Uint8Array | string, source: string, l
 	if ('problem' in read) return notTakenIn(source, read.problem);
 	const before = new Map(session.show.rows.map((row) => [row.id, row]));
 	session.importRows(read.rows, read.columns, label);
+	if (session.question) return rowsWaiting(read.rows.length);
 	const { rows } = session.show;
+	const isTaken = (row: Row) => before.get(row.id) !== row;
 	const counts = {
 		read: read.rows.length,
 		added: rows.length - before.size,
-		replaced: rows.filter((row) => before.has(row.id) && before.get(row.id) !== row).length,
+		replaced: rows.filter((row) => before.has(row.id) && isTaken(row)).length,
 		differing: countDiffering(session, read),
+		unknown: read.unknown,
+		unread: unreadCells(session, isTaken),
+		settings: settingsOfRows(
+			read.results.map((cells) => cells.find(({ name }) => name === 'result settings')?.text ?? ''),
+			session.show.settings,
+		),
 	};
 	return rowsTakenIn(counts, read.notes);
 }
+
+/** The cells that could not be read, in the rows that were taken in. */
+const unreadCells = ({ show, results }: Session, isTaken: (row: Row) => boolean): readonly CellPlace[] =>
+	show.rows.flatMap((row, index): CellPlace[] => {
+		const unread = isTaken(row) ? results[index]!.findings.filter(({ code }) => code === 'not-read') : [];
+		return unread.flatMap(({ cells: [column = ''] }) => (isColumnName(column) ? [{ id: row.id, column }] : []));
+	});
 
 /** Counts the rows whose results in the file are not what is worked out here; only those that came with some. */
 function countDiffering({ show, results, settings }: Session, { rows, results: fromFile }: RowsOfFile): number {

@@ -1,9 +1,23 @@
-/** What is said after something was taken in from outside, or could not be. */
+import type { ColumnName } from './columns.ts';
+import type { RowId } from './row.ts';
+import type { SettingsOfRows } from './settingsOfRows.ts';
+
+/** What is said after something was taken in from outside or given out, or could not be. */
 export interface TakenIn {
 	readonly title: string;
 	/** Whether nothing was taken in. */
 	readonly isProblem: boolean;
 	readonly sentences: readonly string[];
+	/** The first of the cells taken in that could not be read; undefined where all could. */
+	readonly unread?: CellPlace | undefined;
+	/** The change of settings that works the rows out as the file says; undefined where nothing is to be changed. */
+	readonly settings?: Readonly<Record<string, unknown>> | undefined;
+}
+
+/** A cell of a show. */
+export interface CellPlace {
+	readonly id: RowId;
+	readonly column: ColumnName;
 }
 
 /** What came of a file of rows. */
@@ -16,34 +30,89 @@ export interface RowCounts {
 	readonly replaced: number;
 	/** Rows whose results in the file are not what is worked out here. */
 	readonly differing: number;
+	/** The columns of the file that are not known. */
+	readonly unknown: readonly string[];
+	/** The cells of these rows that could not be read. */
+	readonly unread: readonly CellPlace[];
+	/** How the settings that the file says differ from the show's; undefined where it says none. */
+	readonly settings: SettingsOfRows | undefined;
 }
 
 const rows = (count: number) => (count === 1 ? '1 row' : `${count} rows`);
 
+/** The most names that are told one by one. */
+const mostNames = 6;
+
 /** After a file of rows: how many came, what is to be known about them. */
-export function rowsTakenIn({ read, added, replaced, differing }: RowCounts, notes: readonly string[]): TakenIn {
+export function rowsTakenIn(counts: RowCounts, notes: readonly string[]): TakenIn {
+	const { read, added, replaced, differing, unknown, unread, settings } = counts;
 	const same = read - added - replaced;
 	const sentences = [
 		added > 0 ? `${rows(added)} added at the end.` : '',
 		replaced > 0 ? `${rows(replaced)} put in the place of the same print.` : '',
 		same > 0 ? `${rows(same)} already here, the same.` : '',
 		read === 0 ? 'The file has column names, but no rows.' : '',
-		differing > 0
-			? `The results of ${rows(differing)} in the file are not what is worked out here: the file was made with other settings, or changed since.`
+		unread.length > 0
+			? `${unread.length === 1 ? '1 cell' : `${unread.length} cells`} could not be read; each stays as typed, and marked.`
 			: '',
+		unknownColumns(unknown),
+		differing > 0
+			? `The results of ${rows(differing)} in the file are not what is worked out here${settings ? '.' : ': the file was made with other settings, or changed since.'}`
+			: '',
+		settings?.sentence ?? '',
 	];
 	return {
 		title: `${rows(read)} read`,
 		isProblem: false,
 		sentences: [...sentences.filter((sentence) => sentence !== ''), ...notes.map(asSentence)],
+		unread: unread[0],
+		settings: settings?.change,
 	};
 }
 
-/** After a show was opened in the place of the one that was there. */
-export const showTakenIn = (name: string, read: number): TakenIn => ({
+function unknownColumns(names: readonly string[]): string {
+	const told = names.slice(0, mostNames).map((name) => `“${name}”`);
+	const all = names.length > mostNames ? `${told.join(', ')} and ${names.length - mostNames} more` : told.join(', ');
+	if (names.length === 0) return '';
+	return names.length === 1
+		? `Column ${all} is not known; it is kept as it is.`
+		: `Columns ${all} are not known; they are kept as they are.`;
+}
+
+/** After rows that would make cuts wrong: they wait for a word. */
+export const rowsWaiting = (read: number): TakenIn => ({
+	title: `${rows(read)} read`,
+	isProblem: false,
+	sentences: ['Nothing here has changed yet: they come in once you have said what becomes of the cuts that were made.'],
+});
+
+/** After something was written to a file. */
+export const givenOut = (what: string, fileName: string): TakenIn => ({
+	title: `${what} written to “${fileName}”`,
+	isProblem: false,
+	sentences: [],
+});
+
+/** After the settings of a file were made those of the show. */
+export const settingsTaken: TakenIn = {
+	title: 'The settings of the file are used',
+	isProblem: false,
+	sentences: ['Undo brings back those that were here.'],
+};
+
+/** How many rows, for `givenOut`. */
+export const rowsInWords = rows;
+
+/**
+ * After a show was opened.
+ * @param isInPlace whether there was something, in the place of which it stands now
+ */
+export const showTakenIn = (name: string, read: number, isInPlace: boolean): TakenIn => ({
 	title: `“${name}” opened`,
 	isProblem: false,
-	sentences: [`${rows(read)}, in the place of the show that was here. Undo brings that one back.`],
+	sentences: [
+		isInPlace ? `${rows(read)}, in the place of the show that was here. Undo brings that one back.` : `${rows(read)}.`,
+	],
 });
 
 /**

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { oneStage } from './oneStage.ts';
-import { cell, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
+import { at, cell, inHand, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
 const play = oneStage();
 
@@ -16,13 +16,77 @@ async function chooseFile(page: Page, button: string, name: string, text: string
 	await chooser.setFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
 }
 
+/** What has the focus: its words, else what kind of thing it is. */
+const focused = (page: Page): Promise<string> =>
+	page.evaluate(() => {
+		const element = document.activeElement;
+		if (element === null || element === document.body) return 'BODY';
+		return element.textContent.trim() || element.tagName;
+	});
+
 test('one tap loads an example of thirty prints; undo gives the empty show back', () =>
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('32');
-		await page.getByRole('button', { name: 'Close' }).click();
+		const report = page.getByText('opened');
+		await report.waitFor();
+		expect(await page.getByText('in the place of').count()).toBe(0); // nothing was there
 		await page.getByRole('button', { name: /^Undo/ }).click();
 		await page.getByRole('button', { name: 'Start typing' }).waitFor();
+		expect(await report.count()).toBe(0);
+		expect(await focused(page)).not.toBe('BODY');
+		await page.getByRole('button', { name: 'Redo: load the example' }).click();
+		await page.getByRole('grid').waitFor();
+		expect(await focused(page)).not.toBe('BODY');
+	}));
+
+test('a report is closed, or goes when the show changes; the focus goes to the grid', () =>
+	play(async (page) => {
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('button', { name: 'Close' }).click();
+		expect(await inHand(page)).toBe(at(0, 'title'));
+		await page.getByRole('button', { name: /to stop for/ }).click();
+		await page.getByRole('button', { name: 'Close' }).click();
+		expect(await focused(page)).toMatch(/to stop for/);
+	}));
+
+test('an import says what it did not know, leads to what it could not read, and offers the settings of the file', () =>
+	play(async (page) => {
+		const settings = 'unit=mm; ruler=1 mm; mount=600 x 450 mm; border=70 mm; weight=12 %; overlap=3 mm';
+		await chooseFile(
+			page,
+			'Import a file',
+			'rows.csv',
+			`title,shape,side,hue,result settings\nLow water,3:2,,red,${settings}\nSalt road,3:2,broad,,${settings}\n`,
+		);
+		await page.getByText('Column “hue” is not known; it is kept as it is.').waitFor();
+		await page.getByText('1 cell could not be read').waitFor();
+		await page.getByText('mount size 600 × 450 mm (here 500 × 400 mm)').waitFor();
+		await page.getByRole('button', { name: 'Use these settings' }).click();
+		await page.getByText('The settings of the file are used').waitFor();
+		expect(await seenIn(page, 0, 'side', 'top', 'bottom')).toEqual(['72 worked-out', '70 worked-out', '78 worked-out']);
+		expect(await focused(page)).not.toBe('BODY');
+		await page.getByRole('button', { name: 'Undo: use settings of the file' }).click();
+		await page.getByRole('button', { name: 'Undo: import “rows.csv”' }).waitFor();
+		await page.getByRole('button', { name: 'Files' }).click();
+		await chooseFile(page, 'Import rows', 'more.csv', 'title,top\nThird,high\n');
+		await page.getByRole('button', { name: 'Go to the first unread cell' }).click();
+		expect(await inHand(page)).toBe(at(2, 'top'));
+	}));
+
+test('the ways in and out close on Escape and with the place', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		const panel = page.getByRole('region', { name: 'Files' });
+		await page.getByRole('button', { name: 'Files' }).click();
+		await panel.waitFor();
+		await press(page, 'Escape');
+		await panel.waitFor({ state: 'detached' });
+		expect(await focused(page)).toBe('Files');
+		await press(page, 'Enter');
+		await panel.waitFor();
+		await page.getByRole('link', { name: 'Bench' }).click();
+		await panel.waitFor({ state: 'detached' });
 	}));
 
 test('a file is imported, and what it says is counted in words', () =>
@@ -93,14 +157,19 @@ test('rows exported and a show saved come back the same', () =>
 	play(async (page) => {
 		const folder = await mkdtemp(join(tmpdir(), 'evenhang-files-'));
 		await withPrints(page, [['Low water', '16 1/2', '11']]);
-		await page.getByRole('button', { name: 'Files' }).click();
 		const saved: Record<string, string> = {};
-		for (const button of ['Export rows', 'Save the show']) {
+		for (const [button, said] of [
+			['Export rows', '1 row written to “New show.csv”'],
+			['Save the show', 'The show written to “New show.evenhang.json”'],
+		] as const) {
+			await page.getByRole('button', { name: 'Files' }).click();
 			const given = page.waitForEvent('download');
 			await page.getByRole('button', { name: button }).click();
 			const path = join(folder, button);
 			await (await given).saveAs(path);
 			saved[button] = await readFile(path, 'utf8');
+			await page.getByRole('heading', { name: said }).waitFor();
+			expect(await focused(page)).toBe('Files');
 		}
 		await writeFile(join(folder, 'done'), '');
 		await rm(folder, { recursive: true });

@@ -1,5 +1,7 @@
 import 'fake-indexeddb/auto';
 import { expect, onTestFinished, test, vi } from 'vitest';
+import { tickFor } from '../../../src/core/bench/ticks.ts';
+import { mm } from '../../../src/core/length/length.ts';
 import { giveRows, giveShow, fileName } from '../../../src/app/giveFile.ts';
 import { openSession, type Session } from '../../../src/app/session.svelte.ts';
 import { takeExample, takeFile, takeText } from '../../../src/app/takeFile.ts';
@@ -34,6 +36,8 @@ test('rows of a CSV are added, and those of the same print replaced, as one edit
 		title: '2 rows read',
 		isProblem: false,
 		sentences: ['1 row added at the end.', '1 row put in the place of the same print.'],
+		unread: undefined,
+		settings: undefined,
 	});
 	expect(session.undoLabel).toBe('Import “spring.csv”');
 	session.undo();
@@ -74,6 +78,49 @@ test.each([
 	expect(session.show).toBe(show);
 });
 
+test('columns that are not known are named, and cells that could not be read are counted', async () => {
+	const session = await open('unknown');
+	session.addRows([{ cells: { side: 'wide' } }], 0, 'Add row'); // was there before: not counted
+	const taken = takeText(session, 'title\tsize\tside\ttop\nPier\tA3\tbroad\t70\nQuay\tA4\t70\thigh\n');
+	expect(taken.sentences).toEqual([
+		'2 rows added at the end.',
+		'2 cells could not be read; each stays as typed, and marked.',
+		'Column “size” is not known; it is kept as it is.',
+	]);
+	expect(taken.unread).toEqual({ id: session.show.rows[1]?.id, column: 'side' });
+	const many = Array.from({ length: 9 }, (_, at) => `x${at}`);
+	expect(takeText(session, `title\t${many.join('\t')}\nMole\n`).sentences[1]).toBe(
+		'Columns “x0”, “x1”, “x2”, “x3”, “x4”, “x5” and 3 more are not known; they are kept as they are.',
+	);
+});
+
+test('the settings that rows were worked out with are said where they differ, and can be taken', async () => {
+	const session = await open('settings of rows');
+	session.changeSettings({ mountSize: '500 x 400 mm', border: '65 mm', bottomWeight: '10 %', reveal: '4 mm' });
+	const stated = 'unit=mm; ruler=1 mm; mount=600 x 450 mm; border=70 mm; weight=12 %; overlap=3 mm';
+	const taken = takeText(session, `shape\tresult side (mm)\tresult settings\n3:2\t72\t${stated}\n`);
+	expect(taken.sentences.slice(1)).toEqual([
+		'The results of 1 row in the file are not what is worked out here.',
+		'The rows of the file were worked out with other settings: mount size 600 × 450 mm (here 500 × 400 mm), ' +
+			'border 70 mm (here 65 mm), bottom weight 12 % (here 10 %), reveal none (here 4 mm).',
+	]);
+	session.changeSettings(taken.settings!);
+	expect(takeText(session, `shape\tresult settings\n3:2\t${stated}\n`).settings).toBeUndefined();
+	expect(session.settings.reveal).toBeUndefined();
+	expect(session.results[0]?.solved.side).toBe(mm(72));
+});
+
+test('where something of the bench would go wrong, rows wait for a word', async () => {
+	const session = await open('rows wait');
+	session.addRows([{ cells: { 'print id': 'P-1', shape: '3:2' } }], 0, 'Add row');
+	const { show, results, settings } = session;
+	const cut = { row: 1, copy: 1, part: 'mount', side: 'left' } as const;
+	session.tickCuts([tickFor(show.rows[0]!, results[0]!, settings, cut)!], true, 'Tick');
+	const taken = takeText(session, 'print id\tshape\nP-1\t1:1\n');
+	expect(session.question).toBeDefined();
+	expect(taken.sentences[0]).toContain('Nothing here has changed yet');
+});
+
 test('a file that the device does not give is told too', async () => {
 	const session = await open('unreadable');
 	const gone = Object.assign(file('gone.csv', 'title\n'), {
@@ -86,7 +133,10 @@ test('the example takes the place of the show, and undo brings that back', async
 	const session = await open('example');
 	session.addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
 	const { show } = session;
-	expect(await takeExample(session)).toMatchObject({ isProblem: false });
+	expect(await takeExample(session)).toMatchObject({
+		isProblem: false,
+		sentences: ['30 rows, in the place of the show that was here. Undo brings that one back.'],
+	});
 	expect(session.show.rows).toHaveLength(30);
 	expect(session.settingsProblems).toEqual([]);
 	session.undo();
@@ -100,7 +150,7 @@ test('a show that is handed out is the same when it is opened elsewhere', async 
 	const saved = given(() => giveShow(here));
 	expect(saved.name).toBe('Spring a “show”.evenhang.json');
 	const taken = await takeFile(there, saved);
-	expect(taken.title).toBe('“Spring: a “show”” opened');
+	expect(taken).toMatchObject({ title: '“Spring: a “show”” opened', sentences: ['30 rows.'] }); // nothing was there
 	expect(there.show).toEqual({ ...here.show, id: there.show.id });
 	await there.whenSaved();
 });
