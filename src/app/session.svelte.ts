@@ -26,6 +26,7 @@ import { type CellChange, typeCells } from '../core/show/typeCells.ts';
 import { openShowStore, type ShowStore, type StoredShow } from '../storage/showStore.ts';
 import { askToPersist } from './askToPersist.ts';
 import { History } from './history.svelte.ts';
+import { LateBench } from './lateBench.svelte.ts';
 import { makeId } from './makeId.ts';
 import { listenToOtherTabs, type OtherTabs } from './otherTabs.ts';
 import { ResultCache } from './resultCache.ts';
@@ -39,6 +40,14 @@ export interface SessionOptions {
 	readonly makeId?: () => string;
 	/** Told, with a sentence, when opening waits for other tabs. */
 	readonly onWaiting?: (sentence: string) => void;
+}
+
+/** What is selected before an edit and after it: plain values, kept with the edit and never looked into. */
+export interface FocusOfEdit {
+	/** Handed back by undo. */
+	readonly before: unknown;
+	/** Told the names of the rows that the edit adds. Handed back by redo. */
+	readonly after: (added: readonly RowId[]) => unknown;
 }
 
 /** A change that waits for a word, because it would make cuts wrong that were made. */
@@ -65,6 +74,7 @@ export class Session {
 	readonly #read = $derived(readSettings(this.#typedSettings));
 	readonly #results = $derived(this.#cache.resultsOf(this.#show.rows, this.#read.settings));
 	readonly #bench = $derived(orderBench(this.#show.rows, this.#results, this.#read.settings));
+	readonly #lateBench = new LateBench(() => ({ rows: this.#show.rows, plan: this.#bench }));
 	readonly #store: ShowStore;
 	readonly #saving: Saving;
 	readonly #tabs: OtherTabs;
@@ -74,6 +84,7 @@ export class Session {
 	/** Use `openSession`. */
 	constructor({ show, revision, atBench }: StoredShow, store: ShowStore, databaseName: string, newId: () => string) {
 		this.#show = show;
+		this.#lateBench.later();
 		this.#atBench = atBench;
 		this.#store = store;
 		this.#makeId = newId;
@@ -121,6 +132,11 @@ export class Session {
 
 	get bench(): BenchPlan {
 		return this.#bench;
+	}
+
+	/** The cutting order for the screens on which one types: as it was when typing last paused. */
+	get lateBench(): LateBench {
+		return this.#lateBench;
 	}
 
 	get saved(): Saved {
@@ -184,7 +200,7 @@ export class Session {
 	}
 
 	/** Types into cells of rows; see `typeCells` of the show. */
-	typeCells(changes: readonly CellChange[], label: string, focus?: unknown): void {
+	typeCells(changes: readonly CellChange[], label: string, focus?: FocusOfEdit): void {
 		this.#make(typeCells(this.#show, changes, this.settings, label), focus);
 	}
 
@@ -193,7 +209,7 @@ export class Session {
 	 * @param at place of the first in the rows of the show, from 0
 	 * @returns their names
 	 */
-	addRows(rows: readonly NewRow[], at: number, label: string, focus?: unknown): readonly RowId[] {
+	addRows(rows: readonly NewRow[], at: number, label: string, focus?: FocusOfEdit): readonly RowId[] {
 		return this.typeAndAdd([], rows, at, label, focus);
 	}
 
@@ -203,29 +219,30 @@ export class Session {
 		rows: readonly NewRow[],
 		at: number,
 		label: string,
-		focus?: unknown,
+		focus?: FocusOfEdit,
 	): readonly RowId[] {
 		const ids = this.#newIds(rows.length);
 		const typing = typeCells(this.#show, changes, this.settings, label);
 		const adding = addRows(apply(this.#show, typing), $state.snapshot(rows), at, ids, this.settings, label);
-		this.#make(compose(typing, adding), focus);
+		this.#make(compose(typing, adding), focus, ids);
 		return ids;
 	}
 
-	removeRows(ids: readonly RowId[], label = many(ids, 'Remove'), focus?: unknown): void {
+	removeRows(ids: readonly RowId[], label = many(ids, 'Remove'), focus?: FocusOfEdit): void {
 		this.#make(removeRows(this.#show, ids, label), focus);
 	}
 
 	/** @param to place before which the rows go, counted in the rows as they stand now, from 0 */
-	moveRows(ids: readonly RowId[], to: number, label = many(ids, 'Move'), focus?: unknown): void {
+	moveRows(ids: readonly RowId[], to: number, label = many(ids, 'Move'), focus?: FocusOfEdit): void {
 		this.#make(moveRows(this.#show, ids, to, label), focus);
 	}
 
 	/** @returns the names of the copies, which stand behind the last row copied */
-	duplicateRows(ids: readonly RowId[], focus?: unknown): readonly RowId[] {
+	duplicateRows(ids: readonly RowId[], focus?: FocusOfEdit): readonly RowId[] {
 		const edit = duplicateRows(this.#show, ids, this.#newIds(ids.length), many(ids, 'Duplicate'));
-		this.#make(edit, focus);
-		return edit.rows.flatMap(({ before, after }) => (before || !after ? [] : [after.id]));
+		const copies = edit.rows.flatMap(({ before, after }) => (before || !after ? [] : [after.id]));
+		this.#make(edit, focus, copies);
+		return copies;
 	}
 
 	/** Changes settings as typed; undefined puts one back to its default. No size typed before changes with the unit. */
@@ -250,12 +267,12 @@ export class Session {
 		this.#make(importRows(this.#show, $state.snapshot(rows), columns, this.#makeId, label));
 	}
 
-	/** @returns the `focus` that the edit taken back was made with */
+	/** @returns what was selected before the edit that is taken back */
 	undo(): unknown {
 		return this.#history.undo((edit) => this.#apply(edit))?.focus?.after;
 	}
 
-	/** @returns the `focus` that the edit done again was made with */
+	/** @returns what was selected after the edit that is done again */
 	redo(): unknown {
 		return this.#history.redo((edit) => this.#apply(edit))?.focus?.after;
 	}
@@ -272,15 +289,16 @@ export class Session {
 
 	/** Stops listening and lets go of the database. */
 	close(): void {
+		this.#lateBench.stop();
 		this.#stopWarning();
 		this.#tabs.close();
 		this.#store.close();
 	}
 
 	/** Makes an edit, or asks first where it would make cuts wrong that were made. */
-	#make(edit: Edit, focus?: unknown): void {
+	#make(edit: Edit, focus?: FocusOfEdit, added: readonly RowId[] = []): void {
 		if (isEmpty(edit)) return;
-		const focused = focus === undefined ? edit : { ...edit, focus: { before: focus, after: focus } };
+		const focused = focus ? { ...edit, focus: { before: focus.before, after: focus.after(added) } } : edit;
 		const wronged = this.#wronged(focused);
 		if (wronged.length > 0) this.#asked = { edit: focused, question: { label: edit.label, wronged } };
 		else this.#do(focused);
@@ -305,6 +323,7 @@ export class Session {
 	#apply(edit: Edit): Edit {
 		const made = rebase(edit, this.#show);
 		this.#show = apply(this.#show, made);
+		this.#lateBench.later();
 		this.#saving.add(made);
 		return made;
 	}
@@ -315,8 +334,9 @@ export class Session {
 		if (isBusy() || !this.#saving.isBehind) return;
 		const stored = await this.#store.read(this.#show.id).catch(() => undefined);
 		if (!stored || isBusy()) return; // the next write finds out again
-		if (this.#saving.caughtUp(stored.revision))
-			this.#show = this.#saving.unsaved.reduce(apply, takeIn(this.#show, stored.show));
+		if (!this.#saving.caughtUp(stored.revision)) return;
+		this.#show = this.#saving.unsaved.reduce(apply, takeIn(this.#show, stored.show));
+		this.#lateBench.later();
 	}
 
 	#newIds(count: number): readonly RowId[] {

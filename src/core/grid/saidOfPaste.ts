@@ -17,7 +17,7 @@ export function withoutCells(plan: CellPlan, left: readonly CellName[]): CellPla
 	const names = new Set(left.map(({ id, column }) => `${id} ${column}`));
 	const changes = plan.changes.map(({ id, cells }) => ({
 		id,
-		cells: Object.fromEntries(Object.entries(cells).filter(([column]) => !names.has(`${id} ${column}`))) as CellTexts,
+		cells: Object.fromEntries(Object.entries(cells).filter(([column]) => !names.has(`${id} ${column}`))),
 	}));
 	return { ...plan, changes: changes.filter(({ cells }) => Object.keys(cells).length > 0) };
 }

@@ -4,6 +4,7 @@ import { isSame, type Length } from '../../core/length/length.ts';
 import type { Cells } from '../../core/row/cells.ts';
 import { readCells } from '../../core/row/readCells.ts';
 import type { RowResult } from '../../core/row/rowResult.ts';
+import { readWords } from '../../core/row/rowWords.ts';
 import type { SolvedRow } from '../../core/row/solvedRow.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
@@ -37,7 +38,7 @@ export interface RowSource {
 export function cellViews(source: RowSource): readonly CellView[] {
 	const levels = levelsOf(source.result.findings);
 	return gridColumns.map((column) => {
-		const { text, state } = cellText(column, source);
+		const { text, state } = textAndState(column, source);
 		const isUnread = source.result.findings.some(
 			({ code, cells }) => code === 'not-read' && cells.includes(column.key),
 		);
@@ -60,7 +61,8 @@ function levelsOf(findings: readonly Finding[]): ReadonlyMap<GridColumn['key'], 
 type TextAndState = Pick<CellView, 'text' | 'state'>;
 const blank: TextAndState = { text: '', state: 'blank' };
 
-function cellText(column: GridColumn, source: RowSource): TextAndState {
+/** What a cell shows, and where that comes from. */
+export function textAndState(column: GridColumn, source: RowSource): TextAndState {
 	const { row, result, steps } = source;
 	if (column.key === 'steps') return steps.length === 0 ? blank : { text: steps.join(', '), state: 'worked out' };
 	if (column.key === 'findings') return { text: findingWords(result.findings), state: 'worked out' };
@@ -75,18 +77,20 @@ function cellText(column: GridColumn, source: RowSource): TextAndState {
 function shownTyped(column: GridColumn, text: string, { row, result, settings }: RowSource): string {
 	const isUnread = result.findings.some(({ code, cells }) => code === 'not-read' && cells.includes(column.key));
 	if (isUnread) return text;
-	const read = readLengthOf[column.key];
-	const value = column.solved === undefined ? read?.(readCells(row, settings).cells) : result.solved[column.solved];
+	const value = column.solved === undefined ? lengthIn(column.key, row, settings) : result.solved[column.solved];
 	return value === undefined ? text : formatLength(value, settings.unit);
 }
 
 /** The columns that hold one length which is not among the results. */
-const readLengthOf: Partial<Record<GridColumn['key'], (cells: Cells) => Length | undefined>> = {
-	overlap: ({ overlap }) => overlap,
-	reveal: ({ reveal }) => reveal,
-	'signing space': ({ signingSpace }) => signingSpace,
-	'inner mount': ({ innerMount }) => innerMount,
-};
+const cellOf: Partial<Record<GridColumn['key'], keyof Cells & ('overlap' | 'reveal' | 'signingSpace' | 'innerMount')>> =
+	{ overlap: 'overlap', reveal: 'reveal', 'signing space': 'signingSpace', 'inner mount': 'innerMount' };
+
+/** The length typed into such a column; undefined in other columns. */
+function lengthIn(key: GridColumn['key'], row: Row, settings: Settings): Length | undefined {
+	if (key === 'spacer') return readWords(row, settings).spacer;
+	const name = cellOf[key];
+	return name && readCells(row, settings).cells[name];
+}
 
 /** What a blank cell takes from the show. */
 function inherited(name: ColumnName, { row, result, settings }: RowSource): TextAndState {
@@ -141,12 +145,16 @@ function findingWords(findings: readonly Finding[]): string {
 }
 
 /** Whether a cell shows anything, typed or worked out. */
-export const isFilled = (column: GridColumn, source: RowSource): boolean => cellText(column, source).text !== '';
+export const isFilled = (column: GridColumn, source: RowSource): boolean => textAndState(column, source).text !== '';
 
-/** What a cell shows, in full, for the clipboard: as typed, or worked out to the last unit. */
+/**
+ * What a cell shows, in full, for the clipboard: as typed, or worked out to the last unit. An overlap or reveal that is
+ * only inherited is left out: pasted back it would be typed, and contradict sizes that have gone to the ruler since.
+ */
 export function exactText(column: GridColumn, source: RowSource): string {
 	const typed = column.column && asTyped(source.row, column.column);
 	if (typed) return typed;
+	if (column.key === 'overlap' || column.key === 'reveal') return '';
 	const value = column.solved && source.result.solved[column.solved];
-	return value === undefined ? cellText(column, source).text : formatExact(value, source.settings.unit);
+	return value === undefined ? textAndState(column, source).text : formatExact(value, source.settings.unit);
 }

@@ -97,7 +97,23 @@ const plan: readonly Plan[] = [
 		group: 'Stock',
 		columns: [
 			['paper', 'paper', 116],
+			['surface', 'surface', 116],
 			['board', 'board', 128],
+		],
+	},
+	{
+		group: 'Frame',
+		columns: [
+			['frame', 'frame', 116],
+			['glazing', 'glazing', 84],
+			['spacer', 'spacer', 68],
+		],
+	},
+	{
+		group: 'Wall',
+		columns: [
+			['wall', 'wall', 104],
+			['hang order', 'order', 68],
 		],
 	},
 	{
@@ -105,7 +121,10 @@ const plan: readonly Plan[] = [
 		columns: [
 			['maker', 'maker', 148],
 			['edition', 'edition', 84],
+			['signed on', 'signed', 84],
 			['copies', 'copies', 68],
+			['price', 'price', 84],
+			['accepted', 'accepted', 148],
 			['note', 'note', 240],
 		],
 	},

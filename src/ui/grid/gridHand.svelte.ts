@@ -2,13 +2,16 @@ import { type GridShape, move, type Move, step } from '../../core/grid/move.ts';
 import {
 	at,
 	clamp,
+	columnsBetween,
 	everything,
 	extendTo,
 	follow,
 	headRow,
 	isSamePosition,
+	type Position,
 	type Range,
 	rangeOf,
+	rowsBetween,
 	type Selection,
 	wholeColumns,
 	wholeRows,
@@ -24,21 +27,29 @@ export interface GridRows {
 	readonly show: { readonly rows: readonly Row[] };
 	readonly settings: Settings;
 	readonly results: readonly RowResult[];
-	readonly bench: { readonly stepsOfRows: readonly (readonly number[])[] };
+	/** The bench steps in which the cuts of each row come; it may lag behind what is typed. */
+	readonly lateBench: { readonly stepsOf: (row: Row) => readonly number[] };
 }
 
-/** The cell in hand, as it is kept with a step of undo. */
-export interface GridFocus {
+/** A cell by its print and its column. */
+export interface CellPlace {
 	readonly id: RowId;
 	readonly key: GridColumn['key'];
 }
 
+/** The cells in hand, as they are kept with a step of undo: prints may have moved by then. */
+export type GridFocus = Readonly<Record<keyof Selection, CellPlace>>;
+
+/** What of a selection is to be in view: its cell in hand, the corner that was moved, or only its column. */
+type Look = 'active' | 'head' | 'column';
+
 /** The cells in hand: a selection that stays on its prints when rows come, go or move. */
 export class GridHand {
 	readonly #rows: GridRows;
-	#kept = $state.raw<{ readonly selection: Selection; readonly rows: readonly Row[] }>({
+	#kept = $state.raw<{ readonly selection: Selection; readonly rows: readonly Row[]; readonly look: Look }>({
 		selection: at(0, columnIndexOf('title')),
 		rows: [],
+		look: 'active',
 	});
 	/** Rows that are wholly in view; the screen tells. */
 	pageRows = 10;
@@ -64,6 +75,14 @@ export class GridHand {
 		this.selection === undefined || this.rowIndex === headRow ? undefined : rangeOf(this.selection),
 	);
 
+	/** The cell to be brought into view; in `headRow`, its column only. */
+	readonly lookedAt: Position = $derived.by(() => {
+		const { selection } = this;
+		const { look } = this.#kept;
+		if (selection === undefined || look === 'column') return { row: headRow, column: this.column };
+		return look === 'head' ? selection.head : selection.active;
+	});
+
 	constructor(rows: GridRows) {
 		this.#rows = rows;
 	}
@@ -83,9 +102,22 @@ export class GridHand {
 		return gridColumns[this.column]!;
 	}
 
-	/** The cell in hand, to be kept with an edit; undefined where there is none. */
+	/** The cells in hand, to be kept with an edit; undefined where there are none. */
 	get focus(): GridFocus | undefined {
-		return this.row && { id: this.row.id, key: this.gridColumn.key };
+		return this.selection && this.focusOn(this.selection);
+	}
+
+	/** Takes the cells in hand that were kept with an edit, if the one with the focus is still there. */
+	restore({ active, anchor, head }: GridFocus): void {
+		const rows = this.#rows.show.rows;
+		const find = ({ id, key }: CellPlace): Position => ({
+			row: rows.findIndex((row) => row.id === id),
+			column: columnIndexOf(key),
+		});
+		const kept: Selection = { active: find(active), anchor: find(anchor), head: find(head) };
+		if (kept.active.row < 0) return;
+		const isWhole = kept.anchor.row >= 0 && kept.head.row >= 0;
+		this.#take(isWhole ? kept : at(kept.active.row, kept.active.column));
 	}
 
 	/** Takes one cell in hand. Past an edge: the cell at the edge. */
@@ -98,6 +130,16 @@ export class GridHand {
 		this.#take({ ...at(top, left), head: { row: bottom, column: right } });
 	}
 
+	/** Takes whole columns in hand, from one to another. */
+	selectColumns(from: number, to = from): void {
+		if (this.selection) this.#take(columnsBetween(from, to, this.rowIndex, this.#extent), 'column');
+	}
+
+	/** Takes whole rows in hand, from one to another. */
+	selectRows(from: number, to = from): void {
+		if (this.selection) this.#take(rowsBetween(from, to, this.column, this.#extent), 'head');
+	}
+
 	/** Takes a cell in hand by its row and column, if the row is there. */
 	selectCell(id: RowId, key: string): void {
 		const index = this.#rows.show.rows.findIndex((row) => row.id === id);
@@ -107,33 +149,36 @@ export class GridHand {
 
 	/** Selects up to a cell, as Shift+click and dragging do. */
 	extend(rowIndex: number, column: number): void {
-		if (this.selection) this.#take(extendTo(this.selection, { row: Math.max(0, rowIndex), column }));
+		if (this.selection) this.#take(extendTo(this.selection, { row: Math.max(0, rowIndex), column }), 'head');
 	}
 
 	/** Goes a way, or extends the selection that way. */
 	go(way: Move, isExtending: boolean): void {
 		if (!this.selection || (isExtending && this.rowIndex === headRow)) return;
-		const rows = this.#rows.show.rows;
 		const shape: GridShape = {
-			...extentOf(rows),
+			...this.#extent,
 			pageRows: this.pageRows,
 			hasHead: true,
 			isFilled: ({ row, column }) => isFilled(gridColumns[column]!, this.sourceOf(row)),
 		};
-		this.#take(move(this.selection, way, shape, isExtending));
+		this.#take(move(this.selection, way, shape, isExtending), isExtending ? 'head' : 'active');
 	}
 
 	/** Selects whole rows, whole columns or everything. */
 	selectWhole(what: 'rows' | 'columns' | 'everything'): void {
-		if (!this.selection || this.rowIndex === headRow) return;
+		if (!this.selection) return;
+		if (this.rowIndex === headRow) {
+			if (what === 'columns') this.selectColumns(this.column);
+			return;
+		}
 		const select = { rows: wholeRows, columns: wholeColumns, everything }[what];
-		this.#take(select(this.selection, extentOf(this.#rows.show.rows)));
+		this.#take(select(this.selection, this.#extent));
 	}
 
 	/** Goes on as Tab and Enter do. @returns false if that leads nowhere */
 	step(key: 'tab' | 'enter', isBack: boolean): boolean {
 		if (!this.selection) return false;
-		const next = step(this.selection, key, isBack, extentOf(this.#rows.show.rows));
+		const next = step(this.selection, key, isBack, this.#extent);
 		if (isSamePosition(next.active, this.selection.active)) return false;
 		this.#take(next);
 		return true;
@@ -141,13 +186,28 @@ export class GridHand {
 
 	/** What the cells of a row are made from. */
 	protected sourceOf(index: number) {
-		const { show, results, bench, settings } = this.#rows;
-		return { row: show.rows[index]!, result: results[index]!, steps: bench.stepsOfRows[index] ?? [], settings };
+		const { show, results, lateBench, settings } = this.#rows;
+		const row = show.rows[index]!;
+		return { row, result: results[index]!, steps: lateBench.stepsOf(row), settings };
 	}
 
-	#take(selection: Selection): void {
+	/** A selection by its prints and columns; undefined in the head. */
+	protected focusOn(selection: Selection, rows: readonly { readonly id: RowId }[] = this.#rows.show.rows) {
+		const place = ({ row, column }: Position): CellPlace | undefined => {
+			const found = rows[row];
+			return found && { id: found.id, key: gridColumns[column]!.key };
+		};
+		const [active, anchor, head] = [place(selection.active), place(selection.anchor), place(selection.head)];
+		return active && anchor && head && ({ active, anchor, head } satisfies GridFocus);
+	}
+
+	get #extent() {
+		return extentOf(this.#rows.show.rows);
+	}
+
+	#take(selection: Selection, look: Look = 'active'): void {
 		const rows = this.#rows.show.rows;
-		this.#kept = { selection: clamp(selection, extentOf(rows)) ?? selection, rows };
+		this.#kept = { selection: clamp(selection, extentOf(rows)) ?? selection, rows, look };
 	}
 }
 

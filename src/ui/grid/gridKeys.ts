@@ -55,6 +55,7 @@ export function selectByKey(grid: GridState, event: KeyboardEvent): boolean {
 	const what = selects[name];
 	if (what !== undefined) grid.selectWhole(what);
 	else if (way !== undefined) grid.go(way, event.shiftKey);
+	else if (grid.rowIndex < 0 && (name === ' ' || name === 'Enter')) grid.selectColumns(grid.column);
 	else return false;
 	return true;
 }
@@ -70,6 +71,12 @@ export const commandKeys: Readonly<Record<string, Command>> = {
 	'Ctrl+Y': ({ grid }) => grid.redo(),
 	'Alt+ArrowUp': ({ grid }) => grid.moveRows(-1),
 	'Alt+ArrowDown': ({ grid }) => grid.moveRows(1),
+	'Alt+Shift+ArrowDown': ({ grid }) => grid.duplicateRows(),
+	'Ctrl+Enter': ({ grid }) => grid.addRow(grid.rowIndex + 1),
+	'Ctrl+Shift+Enter': ({ grid }) => grid.addRow(Math.max(0, grid.rowIndex)),
+	'Ctrl+Delete': ({ grid }) => grid.removeRows(),
+	'Ctrl+Backspace': ({ grid }) => grid.removeRows(),
+	F9: ({ grid }) => grid.leaveWorkedOut(),
 	'Shift+F10': ({ openMenu }) => openMenu(),
 	ContextMenu: ({ openMenu }) => openMenu(),
 	F6: ({ goToSentences }) => goToSentences(),

@@ -1,40 +1,16 @@
-import { planFill } from '../../core/grid/planFill.ts';
-import { type CellPlan, type GridCells, planPaste } from '../../core/grid/planPaste.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
-import type { ColumnName } from '../../core/show/columns.ts';
 import type { CellTexts, RowId } from '../../core/show/row.ts';
-import { exactText } from './cellView.ts';
+import { textAndState } from './cellView.ts';
 import { type EntryProblem, entryProblem } from './entryProblem.ts';
-import { columnIndexOf, gridColumns } from './gridColumns.ts';
-import { type GridFocus, GridHand, type GridRows } from './gridHand.svelte.ts';
-
-interface Change {
-	readonly id: RowId;
-	readonly cells: CellTexts;
-}
-
-/** The edits that the grid asks for: each is one step of undo. `focus` is kept with the step and handed back. */
-export interface GridSource extends GridRows {
-	typeCells(changes: readonly Change[], label: string, focus?: unknown): void;
-	typeAndAdd(
-		changes: readonly Change[],
-		rows: readonly { readonly cells: CellTexts }[],
-		at: number,
-		label: string,
-		focus?: unknown,
-	): readonly RowId[];
-	removeRows(ids: readonly RowId[], label?: string, focus?: unknown): void;
-	moveRows(ids: readonly RowId[], to: number, label?: string, focus?: unknown): void;
-	duplicateRows(ids: readonly RowId[], focus?: unknown): readonly RowId[];
-	undo(): unknown;
-	redo(): unknown;
-}
+import { type FocusOfEdit, GridBlocks } from './gridBlocks.svelte.ts';
+import { columnIndexOf, type GridColumn, gridColumns } from './gridColumns.ts';
+import type { CellPlace, GridFocus } from './gridHand.svelte.ts';
 
 /** A cell that is being typed into. */
-export interface Editing extends GridFocus {
+export interface Editing extends CellPlace {
 	readonly text: string;
-	/** What the cell held before. */
-	readonly original: string;
+	/** What the editor was opened with. */
+	readonly opened: string;
 	/** Whether the text is selected, so that typing replaces it. */
 	readonly isSelected: boolean;
 	/** Why the text could not be read when it was last put in. */
@@ -45,20 +21,14 @@ export interface Editing extends GridFocus {
 export type After = 'stay' | 'down' | 'up' | 'right' | 'left';
 
 const isGridFocus = (value: unknown): value is GridFocus =>
-	typeof value === 'object' && value !== null && 'id' in value && 'key' in value;
+	typeof value === 'object' && value !== null && 'active' in value && 'anchor' in value && 'head' in value;
 
 /** What is done to the cells in hand: everything that a key or a tap of the grid does is a method here. */
-export class GridState extends GridHand {
-	readonly #source: GridSource;
+export class GridState extends GridBlocks {
 	/** The cell being typed into. */
 	editing = $state.raw<Editing>();
-	/** What is to be said aloud. */
-	announcement = $state.raw('');
-
-	constructor(source: GridSource) {
-		super(source);
-		this.#source = source;
-	}
+	/** The place before which rows that are being dragged would go; undefined while none are. */
+	dropAt = $state.raw<number>();
 
 	/**
 	 * Opens the cell in hand for typing.
@@ -69,9 +39,10 @@ export class GridState extends GridHand {
 		const { row } = this;
 		const { column, key } = this.gridColumn;
 		if (row === undefined || column === undefined) return false;
-		const original = asTyped(row, column);
-		const text = isReplacing ? '' : original;
-		this.editing = { id: row.id, key, text, original, isSelected: !isReplacing, problem: undefined };
+		// A line has no line ends; those of a pasted text stay until it is typed anew.
+		const opened = asTyped(row, column).replaceAll(/\s*[\r\n]+\s*/g, ' ');
+		const text = isReplacing ? '' : opened;
+		this.editing = { id: row.id, key, text, opened, isSelected: !isReplacing, problem: undefined };
 		return true;
 	}
 
@@ -94,16 +65,18 @@ export class GridState extends GridHand {
 		const { editing } = this;
 		if (editing === undefined) return true;
 		const text = editing.text.trim();
-		const row = this.#source.show.rows.find(({ id }) => id === editing.id);
-		const { column, label } = gridColumns[columnIndexOf(editing.key)]!;
-		if (row !== undefined && column !== undefined && text !== editing.original) {
+		const row = this.source.show.rows.find(({ id }) => id === editing.id);
+		const gridColumn = gridColumns[columnIndexOf(editing.key)]!;
+		const { column } = gridColumn;
+		if (row !== undefined && column !== undefined && text !== editing.opened.trim()) {
 			const isAskedAgain = editing.problem !== undefined || isKeepingUnread;
-			const problem = isAskedAgain ? undefined : entryProblem(row, column, text, this.#source.settings);
+			const problem = isAskedAgain ? undefined : entryProblem(row, column, text, this.source.settings);
 			if (problem !== undefined) {
 				this.editing = { ...editing, problem };
+				this.announcement = problem.message;
 				return false;
 			}
-			this.take(row.id, { [column]: text }, `Type ${label.toLowerCase()}`);
+			this.#typeCell(row.id, gridColumn, text);
 		}
 		this.editing = undefined;
 		this.#go(after);
@@ -118,103 +91,103 @@ export class GridState extends GridHand {
 
 	/** Types cells of one row, as a mend does, and says what the row is told then. */
 	take(id: RowId, cells: CellTexts, label: string): void {
-		this.#source.typeCells([{ id, cells }], label, this.focus);
-		const index = this.#source.show.rows.findIndex((row) => row.id === id);
-		this.announcement = this.#source.results[index]?.findings[0]?.message ?? '';
-	}
-
-	/** Hands the cells in hand back to be worked out. */
-	clear(label = 'Clear'): void {
-		const { range } = this;
-		if (range === undefined) return;
-		const columns = gridColumns.slice(range.left, range.right + 1).flatMap(({ column }) => column ?? []);
-		const cells: CellTexts = Object.fromEntries(columns.map((column) => [column, '']));
-		const words = columns.length === 1 ? `${label} ${this.gridColumn.label.toLowerCase()}` : `${label} cells`;
-		this.#source.typeCells(
-			this.rowsInHand.map((id) => ({ id, cells })),
-			words,
-			this.focus,
-		);
-	}
-
-	/** The selected cells as texts: all that they show, in full, and what of it was typed. */
-	copied(): { readonly shown: readonly string[][]; readonly typed: readonly string[][] } | undefined {
-		const { range } = this;
-		if (range === undefined) return undefined;
-		const columns = gridColumns.slice(range.left, range.right + 1);
-		const sources = this.rowsInHand.map((_, place) => this.sourceOf(range.top + place));
-		return {
-			shown: sources.map((source) => columns.map((column) => exactText(column, source))),
-			typed: sources.map(({ row }) => columns.map(({ column }) => (column ? asTyped(row, column) : ''))),
-		};
-	}
-
-	/** Types a table into the cells from the one in hand on; rows past the last are added. */
-	paste(table: readonly (readonly string[])[]): void {
-		if (this.selection !== undefined && this.rowIndex >= 0)
-			this.#carryOut(planPaste(table, this.selection, this.#cells), 'Paste');
-	}
-
-	/** Fills the selection from its first row or column. */
-	fill(way: 'down' | 'right'): void {
-		if (this.selection === undefined || this.rowIndex < 0) return;
-		const rows = this.#source.show.rows;
-		const textOf = (index: number, column: ColumnName) => asTyped(rows[index]!, column);
-		const plan = planFill(way, this.selection, this.#cells, textOf);
-		if (plan) this.#carryOut(plan, way === 'down' ? 'Fill down' : 'Fill right');
+		if (this.does(() => this.source.typeCells([{ id, cells }], label, this.staying)))
+			this.announcement = this.#toldOf(id);
 	}
 
 	/** Adds a blank row at a place and takes it in hand. */
-	addRow(at: number): void {
-		const [id] = this.#source.typeAndAdd([], [{ cells: {} }], at, 'Add print', this.focus);
-		if (id !== undefined) this.selectCell(id, this.gridColumn.column === undefined ? 'title' : this.gridColumn.key);
+	addRow(place: number): void {
+		const key = this.gridColumn.column === undefined ? 'title' : this.gridColumn.key;
+		const focus: FocusOfEdit = {
+			before: this.focus,
+			after: ([id]) => (id === undefined ? undefined : oneCell({ id, key })),
+		};
+		const [id] = this.source.typeAndAdd([], [{ cells: {} }], place, 'Add print', focus);
+		if (id === undefined) return;
+		this.selectCell(id, key);
+		this.announcement = `Row ${place + 1} added`;
 	}
 
-	/** Copies the rows in hand, under them. */
+	/** Copies the rows in hand, under them, and takes the copies in hand. */
 	duplicateRows(): void {
-		const [id] = this.#source.duplicateRows(this.rowsInHand, this.focus);
-		if (id !== undefined) this.selectCell(id, this.gridColumn.key);
+		const { key } = this.gridColumn;
+		const after = (ids: readonly RowId[]) => {
+			const [first, last] = [ids[0], ids.at(-1)];
+			return first === undefined || last === undefined
+				? undefined
+				: { ...oneCell({ id: first, key }), head: { id: last, key } };
+		};
+		const ids = this.source.duplicateRows(this.rowsInHand, { before: this.focus, after });
+		const focus = after(ids);
+		if (focus) this.restore(focus);
+		this.announcement = ids.length === 1 ? 'Duplicated' : `${ids.length} prints duplicated`;
 	}
 
 	/** Deletes the rows in hand. */
 	removeRows(): void {
+		const { range, focus } = this;
 		const ids = this.rowsInHand;
+		if (range === undefined || ids.length === 0) return;
+		const { rows } = this.source.show;
+		const next = rows[range.bottom + 1] ?? rows[range.top - 1];
+		const left = next && oneCell({ id: next.id, key: this.gridColumn.key });
 		const label = ids.length === 1 ? 'Delete print' : `Delete ${ids.length} prints`;
-		if (ids.length > 0) this.#source.removeRows(ids, label, this.focus);
+		if (!this.does(() => this.source.removeRows(ids, label, { before: focus, after: () => left }))) return;
+		if (left) this.restore(left);
+		this.announcement = ids.length === 1 ? 'Print deleted' : `${ids.length} prints deleted`;
 	}
 
 	/** Moves the rows in hand one place up or down. */
 	moveRows(by: 1 | -1): void {
 		const { range } = this;
-		const to = by < 0 ? (range?.top ?? 0) - 1 : (range?.bottom ?? 0) + 2;
-		if (range === undefined || to < 0 || to > this.#source.show.rows.length) return;
-		this.#source.moveRows(this.rowsInHand, to, by < 0 ? 'Move up' : 'Move down', this.focus);
-		this.announcement = `Moved to row ${range.top + 1 + by}`;
+		if (range !== undefined) this.moveRowsTo(by < 0 ? range.top - 1 : range.bottom + 2);
+	}
+
+	/** Moves the rows in hand before a place, counted as they stand now, from 0. */
+	moveRowsTo(to: number): void {
+		const { range } = this;
+		if (range === undefined || to < 0 || to > this.source.show.rows.length) return;
+		if (to >= range.top && to <= range.bottom + 1) return;
+		const isUp = to < range.top;
+		const label = isUp ? 'Move up' : 'Move down';
+		if (!this.does(() => this.source.moveRows(this.rowsInHand, to, label, this.staying))) return;
+		this.announcement = `Moved to row ${isUp ? to + 1 : to - (range.bottom - range.top)}`;
 	}
 
 	undo(): void {
-		this.#return(this.#source.undo());
+		this.#return(this.source.undo());
 	}
 
 	redo(): void {
-		this.#return(this.#source.redo());
+		this.#return(this.source.redo());
 	}
 
-	get #cells(): GridCells {
-		return { rows: this.#source.show.rows.map(({ id }) => id), columns: gridColumns.map(({ column }) => column) };
+	/** Types a cell and says what has become of it, and the gravest that its row is told. */
+	#typeCell(id: RowId, column: GridColumn, text: string): void {
+		const view = () => {
+			const index = this.source.show.rows.findIndex((row) => row.id === id);
+			return index < 0 ? undefined : textAndState(column, this.sourceOf(index));
+		};
+		const before = view()?.state;
+		this.take(id, { [column.key]: text }, `Type ${column.label.toLowerCase()}`);
+		const after = view();
+		const said =
+			after?.state === 'typed' && (before === 'worked out' || before === 'inherited')
+				? `${column.label} typed; it was ${before === 'inherited' ? 'from the show' : before}`
+				: before === 'typed' && (after?.state === 'worked out' || after?.state === 'inherited')
+					? `${column.label}, ${after.text}, ${after.state === 'inherited' ? 'from the show' : after.state}`
+					: '';
+		this.announcement = [said, this.#toldOf(id)].filter((part) => part !== '').join('. ');
 	}
 
-	#carryOut(plan: CellPlan, label: string): void {
-		const focus = this.focus;
-		this.#source.typeAndAdd(plan.changes, plan.added, this.#source.show.rows.length, label, focus);
-		this.selectRange(plan.range);
-		const passedOver = plan.skipped + plan.outside;
-		this.announcement =
-			passedOver > 0 ? `${label}: ${passedOver} cells passed over, where nothing can be typed` : label;
+	/** The gravest that a row is told. */
+	#toldOf(id: RowId): string {
+		const index = this.source.show.rows.findIndex((row) => row.id === id);
+		return this.source.results[index]?.findings[0]?.message ?? '';
 	}
 
 	#return(focus: unknown): void {
-		if (isGridFocus(focus)) this.selectCell(focus.id, focus.key);
+		if (isGridFocus(focus)) this.restore(focus);
 	}
 
 	#go(after: After): void {
@@ -231,3 +204,5 @@ export class GridState extends GridHand {
 		}
 	}
 }
+
+const oneCell = (cell: CellPlace): GridFocus => ({ active: cell, anchor: cell, head: cell });

@@ -26,12 +26,9 @@ test('a shape typed into a new show gives window, borders, picture and bench ste
 			'500 worked-out',
 			'400 worked-out',
 		]);
-		expect(await seenIn(page, 0, 'steps', 'overlap', 'bottom weight', 'mount')).toEqual([
-			'1, 2, 3 worked-out',
-			'3 inherited',
-			'10 % inherited',
-			'500 × 400 inherited',
-		]);
+		await expect
+			.poll(() => seenIn(page, 0, 'steps', 'overlap', 'bottom weight', 'mount'))
+			.toEqual(['1, 2, 3 worked-out', '3 inherited', '10 % inherited', '500 × 400 inherited']);
 	}));
 
 test('typed, inherited and worked-out cells are told apart by ear too', () =>

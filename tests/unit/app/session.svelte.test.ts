@@ -109,17 +109,19 @@ test('a new show is empty, cuts one spare in ten, and has nothing to undo', asyn
 
 test('undo and redo say what they would do, and hand back what was selected', async () => {
 	const session = await open();
-	const [id] = session.addRows([{ cells: {} }], 0, 'Add row', { cell: 'A1' });
-	session.typeCells([{ id: id!, cells: { top: '70' } }], 'Type top', { cell: 'B2' });
+	const [id] = session.addRows([{ cells: {} }], 0, 'Add row', { before: 'A1', after: (added) => added });
+	session.typeCells([{ id: id!, cells: { top: '70' } }], 'Type top', { before: { cell: 'B2' }, after: () => 'B3' });
 	session.typeCells([{ id: id!, cells: { top: '70' } }], 'Type top'); // no change, no step
 	expect([session.undoLabel, session.redoLabel]).toEqual(['Type top', undefined]);
 	expect(session.undo()).toEqual({ cell: 'B2' });
 	expect([session.undoLabel, session.redoLabel, session.canRedo]).toEqual(['Add row', 'Type top', true]);
 	expect(session.show.rows[0]?.typed).toEqual({});
-	expect(session.redo()).toEqual({ cell: 'B2' });
+	expect(session.redo()).toBe('B3');
 	expect(session.undo()).toEqual({ cell: 'B2' });
-	expect(session.undo()).toEqual({ cell: 'A1' });
+	expect(session.undo()).toBe('A1');
 	expect(session.show.rows).toEqual([]);
+	expect(session.redo(), 'what is selected after it may name what it adds').toEqual([id]);
+	session.undo();
 	session.rename('Autumn');
 	expect(session.canRedo).toBe(false);
 });

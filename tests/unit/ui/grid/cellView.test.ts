@@ -66,4 +66,6 @@ test('what is copied is as typed, with the unit of its own, or exact to the last
 	expect(copied('picture width', { 'picture width': '45.6' }, {}, { 'picture width': 'cm' })).toBe('45.6 cm');
 	expect(copied('picture height', { shape: '3:2', bottom: '60' })).toBe('342.6666667');
 	expect(copied('bottom weight', {})).toBe('12 %');
+	expect(copied('overlap', { overlap: '4' })).toBe('4');
+	expect(copied('overlap', {}), 'typed back it would contradict what went to the ruler').toBe('');
 });

@@ -1,0 +1,237 @@
+import { type FillWay, planFill, planSpread, spreadTo } from '../../core/grid/planFill.ts';
+import { type CellPlan, type GridCells, planPaste } from '../../core/grid/planPaste.ts';
+import { type CellName, cellsTyped, saidOfPaste, withoutCells } from '../../core/grid/saidOfPaste.ts';
+import { at, type Range } from '../../core/grid/selection.ts';
+import { asTyped } from '../../core/show/asTyped.ts';
+import type { ColumnName } from '../../core/show/columns.ts';
+import type { CellTexts, Row, RowId } from '../../core/show/row.ts';
+import { exactText, textAndState } from './cellView.ts';
+import { columnIndexOf, gridColumns } from './gridColumns.ts';
+import { type GridFocus, GridHand, type GridRows } from './gridHand.svelte.ts';
+
+interface Change {
+	readonly id: RowId;
+	readonly cells: CellTexts;
+}
+
+/** What is in hand before an edit and, told the names of the rows that it adds, after it. */
+export interface FocusOfEdit {
+	readonly before: GridFocus | undefined;
+	readonly after: (added: readonly RowId[]) => GridFocus | undefined;
+}
+
+/** The edits that the grid asks for: each is one step of undo. `focus` is kept with the step and handed back. */
+export interface GridSource extends GridRows {
+	typeCells(changes: readonly Change[], label: string, focus?: FocusOfEdit): void;
+	typeAndAdd(
+		changes: readonly Change[],
+		rows: readonly { readonly cells: CellTexts }[],
+		at: number,
+		label: string,
+		focus?: FocusOfEdit,
+	): readonly RowId[];
+	removeRows(ids: readonly RowId[], label?: string, focus?: FocusOfEdit): void;
+	moveRows(ids: readonly RowId[], to: number, label?: string, focus?: FocusOfEdit): void;
+	duplicateRows(ids: readonly RowId[], focus?: FocusOfEdit): readonly RowId[];
+	undo(): unknown;
+	redo(): unknown;
+}
+
+/** What can still be said to a paste that has just been made. */
+interface PasteOffer {
+	readonly plan: CellPlan;
+	/** The cells that it typed over and that had been worked out. */
+	readonly workedOut: readonly CellName[];
+	/** What it did, in a sentence. */
+	readonly said: string;
+	/** Whether that is more than that all was typed where it belonged. */
+	readonly isTold: boolean;
+	/** What was in hand before it. */
+	readonly before: GridFocus | undefined;
+	/** The rows as it left them: once they are others, there is nothing more to be said. */
+	readonly rows: readonly Row[];
+}
+
+/** What is done to the cells in hand as a block: copied, pasted, filled, cleared. */
+export class GridBlocks extends GridHand {
+	protected readonly source: GridSource;
+	/** What is to be said aloud. */
+	announcement = $state.raw('');
+	#offered = $state.raw<PasteOffer>();
+	/** Where the handle of the selection has been drawn to, to fill it from there. */
+	drawnTo = $state.raw<ReturnType<typeof spreadTo>>();
+
+	/** The paste that was made last, while worked-out cells can still be left alone. */
+	readonly offer = $derived.by(() => {
+		const offered = this.#offered;
+		return offered?.rows === this.source.show.rows ? offered : undefined;
+	});
+
+	constructor(source: GridSource) {
+		super(source);
+		this.source = source;
+	}
+
+	/** Hands the cells in hand back to be worked out. */
+	clear(label = 'Clear'): void {
+		const { range } = this;
+		if (range === undefined) return;
+		const columns = gridColumns.slice(range.left, range.right + 1).flatMap(({ column }) => column ?? []);
+		const cells: CellTexts = Object.fromEntries(columns.map((column) => [column, '']));
+		const words = columns.length === 1 ? `${label} ${this.gridColumn.label.toLowerCase()}` : `${label} cells`;
+		const ids = this.rowsInHand;
+		const cleared = ids.flatMap((id, place) =>
+			columns.flatMap((column): CellName | readonly [] =>
+				this.source.show.rows[range.top + place]?.typed[column] === undefined ? [] : { id, column },
+			),
+		);
+		const changes = ids.map((id) => ({ id, cells }));
+		if (cleared.length === 0) this.announcement = 'Nothing was typed there';
+		else if (this.does(() => this.source.typeCells(changes, words, this.staying)))
+			this.announcement = this.#saidOfCleared(cleared);
+	}
+
+	/** The selected cells as texts: all that they show, in full, and what of it was typed. */
+	copied(): { readonly shown: readonly string[][]; readonly typed: readonly string[][] } | undefined {
+		const { range } = this;
+		if (range === undefined) return undefined;
+		const columns = gridColumns.slice(range.left, range.right + 1);
+		const sources = this.rowsInHand.map((_, place) => this.sourceOf(range.top + place));
+		return {
+			shown: sources.map((source) => columns.map((column) => exactText(column, source))),
+			typed: sources.map(({ row }) => columns.map(({ column }) => (column ? asTyped(row, column) : ''))),
+		};
+	}
+
+	/** Types a table into the cells from the one in hand on; rows past the last are added. */
+	paste(table: readonly (readonly string[])[]): void {
+		if (this.rowIndex < 0 && this.source.show.rows.length > 0) return;
+		const plan = planPaste(table, this.selection ?? at(0, this.column), this.#cells);
+		const workedOut = cellsTyped(plan).filter((cell) => this.#viewOf(cell)?.state === 'worked out');
+		const before = this.focus;
+		const done = this.#carryOut(plan, 'Paste', before);
+		if (done === undefined) return;
+		const { said, unread } = done;
+		const isTold = workedOut.length > 0 || plan.skipped > 0 || plan.outside > 0 || unread > 0;
+		this.#offered = { plan, workedOut, said, isTold, before, rows: this.source.show.rows };
+	}
+
+	/** Makes the last paste again, without the cells that had been worked out: still one step of undo. */
+	leaveWorkedOut(): void {
+		const { offer } = this;
+		if (offer === undefined || offer.workedOut.length === 0) return;
+		this.source.undo();
+		this.#offered = undefined;
+		const done = this.#carryOut(withoutCells(offer.plan, offer.workedOut), 'Paste', offer.before);
+		const count = offer.workedOut.length;
+		const left = `${count} worked-out cell${count === 1 ? '' : 's'} left alone`;
+		this.announcement = done ? `${done.said}; ${left}` : left;
+	}
+
+	/** Nothing more is to be said to the last paste. */
+	closeOffer(): void {
+		this.#offered = undefined;
+	}
+
+	/** Fills the selection from its first row or column. */
+	fill(way: FillWay): void {
+		if (this.selection === undefined || this.rowIndex < 0) return;
+		const plan = planFill(way, this.selection, this.#cells, this.#textOf);
+		if (plan) this.#carryOut(plan, way === 'down' ? 'Fill down' : 'Fill right', this.focus);
+	}
+
+	/** Draws the handle of the selection to a cell; what would be filled is shown. */
+	drawTo(row: number, column: number): void {
+		this.drawnTo = this.range && spreadTo(this.range, row, column);
+	}
+
+	/** Lets the handle go: the selection is filled on to where it was drawn. */
+	fillDrawn(): void {
+		const { range, drawnTo } = this;
+		this.drawnTo = undefined;
+		if (range === undefined || drawnTo === undefined) return;
+		const plan = planSpread(drawnTo.way, range, drawnTo.target, this.#cells, this.#textOf);
+		this.#carryOut(plan, drawnTo.way === 'down' ? 'Fill down' : 'Fill right', this.focus);
+	}
+
+	/** Asks for an edit. @returns whether it was made: it may change nothing, or wait for an answer */
+	protected does(edit: () => unknown): boolean {
+		const { rows } = this.source.show;
+		edit();
+		return this.source.show.rows !== rows;
+	}
+
+	/** The cells in hand, before and after an edit that leaves them in hand. */
+	protected get staying(): FocusOfEdit {
+		const { focus } = this;
+		return { before: focus, after: () => focus };
+	}
+
+	/** What a cell shows now; undefined if its row is gone. */
+	#viewOf({ id, column }: CellName) {
+		const index = this.#indexOf(id);
+		return index === undefined ? undefined : textAndState(gridColumns[columnIndexOf(column)]!, this.sourceOf(index));
+	}
+
+	get #cells(): GridCells {
+		return { rows: this.source.show.rows.map(({ id }) => id), columns: gridColumns.map(({ column }) => column) };
+	}
+
+	readonly #textOf = (index: number, column: ColumnName): string => {
+		const row = this.source.show.rows[index];
+		return row ? asTyped(row, column) : '';
+	};
+
+	/** @returns what was done, in a sentence, which is also said aloud, and how much of it could not be read */
+	#carryOut(plan: CellPlan, label: string, before: GridFocus | undefined) {
+		const { rows } = this.source.show;
+		const after = (added: readonly RowId[]) =>
+			this.focusOn(selectionOf(plan.range), [...rows, ...added.map((id) => ({ id }))]);
+		let added: readonly RowId[] = [];
+		const isDone = this.does(() => {
+			added = this.source.typeAndAdd(plan.changes, plan.added, rows.length, label, { before, after });
+		});
+		if (!isDone) return undefined;
+		this.selectRange(plan.range);
+		const unread = this.#unreadOf(plan, added);
+		const said = saidOfPaste(label, plan, unread);
+		this.announcement = said;
+		return { said, unread };
+	}
+
+	/** How many of the cells that a plan has typed could not be read. */
+	#unreadOf(plan: CellPlan, added: readonly RowId[]): number {
+		const typed = [...plan.changes, ...plan.added.map(({ cells }, place) => ({ id: added[place]!, cells }))];
+		const columns = new Map(typed.map(({ id, cells }) => [id, new Set(Object.keys(cells))]));
+		const unread = this.source.show.rows.flatMap(({ id }, index) => {
+			const own = columns.get(id);
+			if (own === undefined) return [];
+			const { findings } = this.sourceOf(index).result;
+			return findings.filter(({ code, cells }) => code === 'not-read' && cells.some((cell) => own.has(cell)));
+		});
+		return unread.length;
+	}
+
+	#saidOfCleared(cleared: readonly CellName[]): string {
+		if (cleared.length > 1) return `${cleared.length} cells handed back`;
+		const first = cleared[0]!;
+		const { text, state } = this.#viewOf(first) ?? { text: '', state: 'blank' };
+		const words = { typed: '', blank: 'blank', 'worked out': 'worked out', inherited: 'from the show' }[state];
+		return [gridColumns[columnIndexOf(first.column)]!.label, text, words].filter((word) => word !== '').join(', ');
+	}
+
+	#indexOf(id: RowId): number | undefined {
+		const { rows } = this.source.show;
+		const places = this.#places.get(rows) ?? new Map(rows.map((row, place) => [row.id, place]));
+		this.#places.set(rows, places);
+		return places.get(id);
+	}
+
+	/** Places of rows by their names, made once for each state of the show. */
+	readonly #places = new WeakMap<readonly Row[], ReadonlyMap<RowId, number>>();
+}
+
+const selectionOf = ({ top, bottom, left, right }: Range) => ({
+	...at(top, left),
+	head: { row: bottom, column: right },
+});
