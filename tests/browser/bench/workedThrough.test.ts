@@ -161,7 +161,7 @@ test('a spoilt board is to be cut again, undo takes it back, and the left hand h
 		expect((await next(page).boundingBox())!.x).toBeLessThan(300);
 	}));
 
-test('a change to a print that was cut is asked about: left, nothing changes; made, the cuts that stand are kept', () =>
+test('a change to a print that was cut is asked about: left, nothing changes; made, the mount is begun again', () =>
 	onStage({ reducedMotion: 'reduce', hasTouch: true }, async (stage) => {
 		const page = await begin(stage);
 		await next(page).tap();
