@@ -31,7 +31,7 @@ test('harmonise shows before and after, and is taken whole in one step to undo',
 		await note.getByRole('button', { name: 'Undo' }).click();
 		await expect.poll(() => needs(page)).toBe(before);
 		expect(await note.count()).toBe(0);
-		expect(await page.evaluate(() => document.activeElement?.textContent?.trim())).toBe('Work it out');
+		expect(await page.evaluate(() => document.activeElement?.textContent.trim())).toBe('Work it out');
 		await page.getByRole('button', { name: 'Redo: harmonise' }).click();
 		await expect.poll(() => needs(page)).not.toBe(before);
 	}));
