@@ -58,8 +58,8 @@ export class GridHand {
 	readonly selection: Selection | undefined = $derived.by(() => {
 		const { selection, rows } = this.#kept;
 		const now = this.#rows.show.rows;
-		if (now === rows) return selection;
 		if (rows.length === 0 || now.length === 0) return clamp(selection, extentOf(now));
+		if (now === rows) return selection;
 		const [before, after] = [rows.map(idOf), now.map(idOf)];
 		const known = new Set(before);
 		// Another show has been put in the place of this one: one begins at its top.

@@ -1,0 +1,143 @@
+import { expect, test } from 'vitest';
+import { axeProblems } from '../harness/axe.ts';
+import { oneStage } from '../screens/oneStage.ts';
+import { cell, paste, press, seen, withPrints } from '../screens/prints.ts';
+import { grip, said } from './cells.ts';
+
+const play = oneStage({ reducedMotion: 'reduce' });
+const darkPlay = oneStage({ reducedMotion: 'reduce', colorScheme: 'dark' });
+
+const prints = [
+	['Low water', '300', '200'],
+	['Salt road', 'abc', '210'],
+	['Kiln door', '640', '480'],
+] as const;
+
+test.each([
+	{ scheme: 'light', perform: play },
+	{ scheme: 'dark', perform: darkPlay },
+])('axe finds nothing in any state of the grid, $scheme', ({ perform }) =>
+	perform(async (page) => {
+		await withPrints(page, prints);
+		const found: string[] = [];
+		const look = async (state: string) => {
+			found.push(...(await axeProblems(page)).map((problem) => `${state}: ${problem}`));
+		};
+		await cell(page, 0, 'picture width').click();
+		await look('plain');
+		await press(page, 'F2');
+		await look('editing');
+		await page.keyboard.type('1,500');
+		await press(page, 'Enter');
+		await page.getByRole('button', { name: 'Keep as typed' }).waitFor();
+		await look('error');
+		await press(page, 'Escape', 'Shift+F10');
+		await page.getByRole('menu').waitFor();
+		await look('menu');
+		await press(page, 'Escape');
+		await cell(page, 2, 'side').click({ modifiers: ['Shift'] });
+		await look('range');
+		await grip(page, 1).click();
+		await look('rows');
+		await cell(page, -1, 'side').click();
+		await look('columns');
+		await cell(page, 0, 'picture width').click();
+		await paste(page, '310\t210\t304\n320\t220\t314');
+		await page.getByRole('group', { name: 'The paste' }).waitFor();
+		await look('paste');
+		await press(page, 'ArrowUp', 'ArrowUp');
+		await look('head');
+		await press(page, '?');
+		await page.getByRole('dialog').waitFor();
+		await look('keys');
+		expect(found).toEqual([]);
+	}),
+);
+
+test('a cell that begins as worked out or from the show is typed and handed back: seen, said, undone', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		const steps = [
+			{
+				key: 'side',
+				text: '120',
+				before: '103 worked-out',
+				typed: 'Side border typed; it was worked out',
+				back: 'Side border, 103, worked out',
+			},
+			{
+				key: 'overlap',
+				text: '4',
+				before: '3 inherited',
+				typed: 'Overlap typed; it was from the show',
+				back: 'Overlap, 3, from the show',
+			},
+		];
+		for (const { key, text, before, typed, back } of steps) {
+			expect(await seen(page, 0, key)).toBe(before);
+			await cell(page, 0, key).click();
+			await page.keyboard.type(text);
+			await press(page, 'F2');
+			expect(await seen(page, 0, key)).toBe(`${text} typed`);
+			expect(await said(page)).toContain(typed);
+			await press(page, 'Delete');
+			expect(await seen(page, 0, key)).toBe(before);
+			expect(await said(page)).toContain(back);
+			await press(page, 'Control+z');
+			expect(await seen(page, 0, key)).toBe(`${text} typed`);
+			await press(page, 'F2', 'Control+a', 'Backspace', 'F2');
+			expect(await seen(page, 0, key), 'emptied in the editor').toBe(before);
+			await press(page, 'Control+z', 'Control+z');
+			expect(await seen(page, 0, key)).toBe(before);
+		}
+	}));
+
+test('what cannot be read is said aloud while the editor stays open', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		await cell(page, 0, 'picture width').click();
+		await page.keyboard.type('1,000');
+		await press(page, 'Enter');
+		expect(await said(page)).toMatch(/1,000/);
+		expect(await page.getByRole('textbox', { name: 'Picture width, row 1' }).getAttribute('aria-invalid')).toBe('true');
+		await press(page, 'Escape');
+		expect(await seen(page, 0, 'picture width')).toBe('300 typed');
+	}));
+
+test.each([
+	['65 mm', '65 typed'],
+	['6.5cm', '65 typed'],
+	['2 5/8 in', '66.675 typed'],
+	['2-5/8"', '66.675 typed'],
+	['2,5', '2.5 typed'],
+])('%s is read', (text, shown) =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		await cell(page, 0, 'picture width').click();
+		await page.keyboard.type(text);
+		await press(page, 'Enter');
+		expect(await seen(page, 0, 'picture width')).toBe(shown);
+	}),
+);
+
+test('? lists the keys for the platform in hand, every command among them', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		await press(page, '?');
+		const words = await page.getByRole('dialog', { name: 'Keys of the grid' }).innerText();
+		for (const key of [
+			'F2',
+			'F6',
+			'F8',
+			'F9',
+			'Shift F10',
+			'Ctrl D',
+			'Ctrl Z',
+			'Alt ↑',
+			'Ctrl Enter',
+			'Ctrl Delete',
+			'Ctrl Home',
+		])
+			expect(words).toContain(key);
+		expect(words).not.toContain('⌘');
+	}));

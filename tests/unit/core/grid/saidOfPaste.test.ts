@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import type { CellPlan } from '../../../../src/core/grid/planPaste.ts';
+import { cellsTyped, saidOfPaste, withoutCells } from '../../../../src/core/grid/saidOfPaste.ts';
+
+const plan: CellPlan = {
+	changes: [
+		{ id: 'a', cells: { title: 'Pier', side: '' } },
+		{ id: 'b', cells: { side: '70' } },
+	],
+	added: [],
+	skipped: 0,
+	outside: 0,
+	range: { top: 0, bottom: 1, left: 0, right: 1 },
+};
+
+test.each([
+	{ more: {}, unread: 0, said: 'Paste: 2 cells typed' },
+	{ more: { added: [{ cells: { title: 'c', side: '' } }] }, unread: 0, said: 'Paste: 3 cells typed, 1 print added' },
+	{ more: { skipped: 3 }, unread: 0, said: 'Paste: 2 cells typed, 3 cells passed over, which can only be worked out' },
+	{ more: { outside: 1 }, unread: 0, said: 'Paste: 2 cells typed, 1 cell left out, past the last column' },
+	{ more: {}, unread: 2, said: 'Paste: 2 cells typed, 2 cells could not be read and stand as typed' },
+])('"$said"', ({ more, unread, said }) => {
+	expect(saidOfPaste('Paste', { ...plan, ...more }, unread)).toBe(said);
+});
+
+test('cells that are cleared are not among those typed, and are not left alone', () => {
+	expect(cellsTyped(plan)).toEqual([
+		{ id: 'a', column: 'title' },
+		{ id: 'b', column: 'side' },
+	]);
+	expect(withoutCells(plan, [{ id: 'b', column: 'side' }]).changes).toEqual([plan.changes[0]]);
+	expect(withoutCells(plan, [{ id: 'a', column: 'title' }]).changes).toEqual([
+		{ id: 'a', cells: { side: '' } },
+		plan.changes[1],
+	]);
+});
