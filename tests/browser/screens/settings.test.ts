@@ -35,6 +35,25 @@ test('undo takes a setting back', () =>
 		await expect.poll(() => seen(page, 0, 'side')).toBe(before);
 	}));
 
+test('with inches a ruler of inches is offered; taken, unit and ruler are one step to undo', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		await page.getByRole('link', { name: 'Settings' }).click();
+		const chosen = (name: string) => page.getByRole('radio', { name, exact: true }).isChecked();
+		await page.getByRole('radio', { name: 'inches' }).check();
+		await page.getByText('The ruler is still 1 mm.').waitFor();
+		expect(await chosen('1 mm')).toBe(true);
+		await page.getByRole('button', { name: 'Use 1/16 in with inches' }).click();
+		await expect.poll(() => chosen('1/16 in')).toBe(true);
+		expect([await chosen('inches'), await page.getByText('The ruler is still').count()]).toEqual([true, 0]);
+		await page.getByRole('radio', { name: 'cm', exact: true }).check();
+		await page.getByRole('button', { name: 'Use 1 mm with cm' }).waitFor();
+		await page.getByRole('button', { name: 'Undo: change unit' }).click();
+		await page.getByRole('button', { name: 'Undo: change unit and ruler' }).click();
+		await expect.poll(() => chosen('mm')).toBe(true);
+		expect(await chosen('1 mm')).toBe(true);
+	}));
+
 test('what cannot be read as a setting is told beside its field, and the default holds', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
