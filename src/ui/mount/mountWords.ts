@@ -1,7 +1,18 @@
+import type { Finding } from '../../core/findings/finding.ts';
 import { formatLength, formatWithUnit } from '../../core/length/formatLength.ts';
 import { type Length, length } from '../../core/length/length.ts';
 import type { Unit } from '../../core/length/reading.ts';
 import type { SolvedRow } from '../../core/row/solvedRow.ts';
+
+/** Which axes of a print cannot be cut as they stand, in words; empty where both can. */
+export function clashWords(findings: readonly Finding[]): string {
+	const words = findings.flatMap(({ code, cells }) => {
+		if (code !== 'adds-up' && code !== 'does-not-fit') return [];
+		const axis = cells.some((cell) => cell === 'side' || cell.endsWith('Width')) ? 'width' : 'height';
+		return [code === 'adds-up' ? `the ${axis} does not add up` : `the ${axis} does not fit`];
+	});
+	return words.join('; ');
+}
 
 /** A width and a height in words: `600 × 450 mm`; a side that is not known is a question mark. */
 export function sizeWords(width: Length | undefined, height: Length | undefined, unit: Unit): string {

@@ -4,7 +4,7 @@ import { workOut } from '../../../../src/core/row/workOut.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import { layOutMount, place } from '../../../../src/ui/mount/layOutMount.ts';
-import { coverWords, frontWords } from '../../../../src/ui/mount/mountWords.ts';
+import { clashWords, coverWords, frontWords } from '../../../../src/ui/mount/mountWords.ts';
 
 const { settings } = readSettings({ mountSize: '600 x 450', border: '70', bottomWeight: '12%' });
 const solvedOf = (typed: Row['typed']) => workOut({ id: 'a', order: 1, typed }, settings).solved;
@@ -66,3 +66,17 @@ test.each([
 	const solved = { ...solvedOf({}), overlapSide: mm(side), overlapTop: mm(top), overlapBottom: mm(bottom) };
 	expect(coverWords(solved, 'mm')).toBe(says);
 });
+
+test.each([
+	{ typed: { 'picture width': '456', 'picture height': '306' }, says: '' },
+	{
+		typed: { 'mount height': '450', top: '70', bottom: '84', 'picture height': '316', 'picture width': '400' },
+		says: 'the height does not add up',
+	},
+	{
+		typed: { 'mount width': '359', 'mount height': '450', 'window width': '399', 'picture height': '316' },
+		says: 'the width does not fit',
+	},
+])('$typed: “$says”', ({ typed, says }) =>
+	expect(clashWords(workOut({ id: 'a', order: 1, typed }, settings).findings)).toBe(says),
+);

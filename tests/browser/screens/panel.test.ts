@@ -1,0 +1,67 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { phone } from '../harness/stage.ts';
+import { oneStage } from './oneStage.ts';
+import { paste, press, startTyping, withPrints } from './prints.ts';
+
+const play = oneStage();
+
+const heightOf = async (page: Page, selector: string) => (await page.locator(selector).boundingBox())?.height ?? 0;
+const front = (page: Page) => page.getByRole('img', { name: 'Front' });
+const back = (page: Page) => page.getByRole('img', { name: 'Back, mirrored' });
+
+test('a print whose measures do not add up is drawn as an outline, and the caption says so', () =>
+	play(async (page) => {
+		await startTyping(page);
+		await paste(page, 'Low water\t\t456\t306');
+		await back(page).waitFor();
+		await page.locator('figcaption').getByText('Front, mm', { exact: true }).waitFor();
+		const paths = await front(page).locator('path').count();
+		await paste(page, 'Low water\t\t456\t306\t\t\t70\t71\t90\t\t600\t450');
+		await page
+			.locator('figcaption')
+			.getByText(/the width does not add up; the height does not add up/)
+			.waitFor();
+		expect(await back(page).count()).toBe(0);
+		expect(await front(page).locator('path').count()).toBeLessThan(paths);
+	}));
+
+test('drawings have a least height on a low screen, and can be folded away', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '456', '306']]);
+		await page.setViewportSize({ width: 1100, height: 440 });
+		await front(page).waitFor();
+		for (const drawing of [front(page), back(page)])
+			expect((await drawing.boundingBox())?.height).toBeGreaterThanOrEqual(120);
+		await page.getByRole('button', { name: 'Fold drawing' }).click();
+		expect(await front(page).count()).toBe(0);
+		await page.getByRole('button', { name: 'Show drawing' }).click();
+		await front(page).waitFor();
+	}));
+
+test('on a phone the fields come soon: head of two lines, drawing folded, foot of one line', () =>
+	play(async (page) => {
+		await page.setViewportSize(phone);
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('button', { name: 'Close' }).click();
+		expect(await heightOf(page, 'header')).toBeLessThanOrEqual(2 * 48);
+		expect(await heightOf(page, '.foot')).toBeLessThanOrEqual(64);
+		for (const name of ['Undo: load the example', 'This print…', 'Add print'])
+			expect((await page.getByRole('button', { name }).boundingBox())!.x).toBeLessThan(phone.width - 44);
+		expect(await front(page).count()).toBe(0);
+		const field = page.getByRole('textbox', { name: 'Title' });
+		expect((await field.boundingBox())!.y).toBeLessThan(phone.height * 0.75);
+		await page.getByRole('button', { name: /to stop for/ }).click();
+		await page.getByRole('button', { name: 'Close' }).click();
+		expect(await page.evaluate(() => document.activeElement?.id)).toBe('told');
+	}));
+
+test('start typing on a phone gives a print with its first field in hand', () =>
+	play(async (page) => {
+		await page.setViewportSize(phone);
+		await page.getByRole('button', { name: 'Start typing' }).click();
+		await page.getByRole('textbox', { name: 'Title' }).waitFor();
+		await page.keyboard.type('Low water');
+		await press(page, 'Tab');
+		expect(await page.getByRole('textbox', { name: 'Title' }).inputValue()).toBe('Low water');
+	}));
