@@ -127,6 +127,7 @@ test('rows are pasted into a text area; a text without column names stays there 
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Paste rows' }).click();
 		const area = page.getByRole('textbox', { name: /Rows/ });
+		expect(await area.evaluate((element) => element === document.activeElement)).toBe(true);
 		await area.fill('Low water,456,306');
 		await page.getByRole('button', { name: 'Take these rows' }).click();
 		await page.getByRole('alert').waitFor();
