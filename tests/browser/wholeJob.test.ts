@@ -34,9 +34,7 @@ async function exported(page: Page): Promise<string> {
 	await page.getByRole('button', { name: 'Files' }).click();
 	const download = page.waitForEvent('download');
 	await page.getByRole('button', { name: 'Export rows' }).click();
-	const text = await readFile(await (await download).path(), 'utf8');
-	await page.getByRole('button', { name: 'Files' }).click();
-	return text;
+	return await readFile(await (await download).path(), 'utf8');
 }
 
 /** The rows of a CSV as the command line works them out, in a folder of its own. */
@@ -79,7 +77,7 @@ async function typeTheShow(page: Page): Promise<void> {
 	await type(page, 2, 'picture width', 'twelve');
 	await page.getByText('“twelve” is not a length').first().waitFor();
 	await page.getByRole('button', { name: 'Keep as typed' }).click();
-	await page.getByRole('button', { name: '1 to stop for' }).waitFor();
+	await page.getByRole('button', { name: '1 print to stop for' }).waitFor();
 	expect(await seen(page, 2, 'picture width'), 'what cannot be read stays as typed').toBe('twelve typed');
 	await isSaved(page);
 }
