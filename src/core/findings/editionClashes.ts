@@ -28,7 +28,8 @@ export function withEditionClashes(rows: readonly Row[], results: readonly RowRe
 
 /** One number of one title of one maker; undefined where the row has no title or no number. */
 function numberKey({ typed }: Row): string | undefined {
-	const edition = parseEdition(typed.edition ?? '');
+	if (typed.edition === undefined) return undefined;
+	const edition = parseEdition(typed.edition);
 	const title = plain(typed.title);
 	if (edition?.kind !== 'numbered' || title === '') return undefined;
 	return JSON.stringify([plain(typed.maker), title, edition.isProof, edition.number, edition.size]);

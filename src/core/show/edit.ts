@@ -95,7 +95,8 @@ export function compose(first: Edit, second: Edit): Edit {
  * inverse gives exactly that back. Needed where the rows have changed since, in another tab.
  */
 export function rebase(edit: Edit, show: Show): Edit {
-	const current = new Map(show.rows.map((row) => [row.id, row]));
+	const touched = new Set(edit.rows.map(rowIdOf));
+	const current = new Map(show.rows.filter(({ id }) => touched.has(id)).map((row) => [row.id, row]));
 	const settings = new Map(Object.entries(show.settings));
 	const ticks = new Map(edit.ticks && (show.ticks ?? []).map((tick) => [tickKey(tick), tick]));
 	const rows = edit.rows.map((diff): RowDiff => {

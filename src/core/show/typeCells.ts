@@ -17,7 +17,8 @@ export interface CellChange {
  * @throws RangeError if a row is not in the show
  */
 export function typeCells(show: Show, changes: readonly CellChange[], settings: Settings, label: string): Edit {
-	const rows = new Map(show.rows.map((row) => [row.id, row]));
+	const touched = new Set(changes.map(({ id }) => id));
+	const rows = new Map(show.rows.filter(({ id }) => touched.has(id)).map((row) => [row.id, row]));
 	const typed = new Map<RowId, RowDiff>();
 	for (const { id, cells } of changes) {
 		const before = rows.get(id);

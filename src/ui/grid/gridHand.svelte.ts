@@ -60,6 +60,7 @@ export class GridHand {
 		const now = this.#rows.show.rows;
 		if (rows.length === 0 || now.length === 0) return clamp(selection, extentOf(now));
 		if (now === rows) return selection;
+		if (isSameSequence(rows, now)) return selection; // something was typed: no row has come, gone or moved
 		const [before, after] = [rows.map(idOf), now.map(idOf)];
 		const known = new Set(before);
 		// Another show has been put in the place of this one: one begins at its top.
@@ -211,5 +212,7 @@ export class GridHand {
 	}
 }
 
+const isSameSequence = (a: readonly Row[], b: readonly Row[]): boolean =>
+	a.length === b.length && a.every((row, place) => row === b[place] || row.id === b[place]!.id);
 const idOf = ({ id }: Row): RowId => id;
 const extentOf = (rows: readonly Row[]) => ({ rows: rows.length, columns: gridColumns.length });
