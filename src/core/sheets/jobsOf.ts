@@ -1,0 +1,168 @@
+import type { Tick } from '../bench/ticks.ts';
+import { type Length, minus } from '../length/length.ts';
+import type { RowResult } from '../row/rowResult.ts';
+import { boardNamed, boardOf } from '../row/stack.ts';
+import type { Row, RowId } from '../show/row.ts';
+import type { Settings } from '../show/settings.ts';
+import type { Blank, BlankPart } from './blank.ts';
+import type { Layout } from './layout.ts';
+import type { PackingJob } from './packingJob.ts';
+import { dropOutsOf, offcutsOf } from './leftOvers.ts';
+import { sparesOf } from './spares.ts';
+import { stockOf } from './stockOf.ts';
+
+/** A row of which nothing is cut: it has a `stop`, or the size of its mount is not known yet. */
+export interface LeftOutRow {
+	/** Place of the row in the show, from 1. */
+	readonly row: number;
+	readonly rowId: RowId;
+	readonly reason: 'stop' | 'no-size';
+}
+
+/** What is to be cut for a show. */
+export interface ShowJobs {
+	/** One for each board, in the order in which the rows name them. */
+	readonly jobs: readonly PackingJob[];
+	readonly leftOut: readonly LeftOutRow[];
+}
+
+/** What else there is to cut from, and what has been cut already. */
+export interface JobOptions {
+	/** Whether the pieces that fall out of windows are stock for smaller mounts, which are then cut later. */
+	readonly hasDropOuts?: boolean;
+	/** Sheets that are cut: they stay as they are, the rest is planned round them, and their offcuts are stock. */
+	readonly cutSheets?: readonly Layout[];
+	/** The show's ticks: each board that was spoilt at the bench wants another blank, or takes a spare that is cut. */
+	readonly ticks?: readonly Tick[];
+}
+
+/**
+ * The blanks of a show by board, with spares, and the stock that they are cut from. Inner mounts are of the row's own
+ * board. Rows with a `stop`, and rows whose mount has no size yet, are left out and listed; rows without a mount
+ * (`none`) and rows of no copies want nothing.
+ */
+export function jobsOf(
+	rows: readonly Row[],
+	results: readonly RowResult[],
+	settings: Settings,
+	{ hasDropOuts = false, cutSheets = [], ticks = [] }: JobOptions = {},
+): ShowJobs {
+	const leftOut: LeftOutRow[] = [];
+	const wanted = new Map<string, Wanted>();
+	rows.forEach((row, index) => {
+		const result = results[index];
+		if (result === undefined || result.copies === 0 || row.typed.mount?.trim().toLowerCase() === 'none') return;
+		const { mountWidth, mountHeight } = result.solved;
+		if (result.isStopped || mountWidth === undefined || mountHeight === undefined) {
+			leftOut.push({ row: index + 1, rowId: row.id, reason: result.isStopped ? 'stop' : 'no-size' });
+			return;
+		}
+		for (const { board, part, width, height } of partsOf(row, result, settings)) {
+			const key = keyOf(board);
+			const entry = wanted.get(key) ?? { board, blanks: [] };
+			wanted.set(key, entry);
+			for (let copy = 1; copy <= result.copies; copy++)
+				entry.blanks.push({ row: index + 1, rowId: row.id, copy, part, width, height });
+		}
+	});
+	const boardsCut = new Set([...wanted.keys(), ...cutSheets.map(({ stock }) => keyOf(stock.board))]);
+	const jobs = [...boardsCut].map((key): PackingJob => {
+		const ownSheets = cutSheets.filter(({ stock }) => keyOf(stock.board) === key).map((sheet) => inShow(sheet, rows));
+		const { board, blanks } = wanted.get(key) ?? { board: ownSheets[0]!.stock.board, blanks: [] };
+		const spares = sparesOf(blanks, settings.sparesPercent);
+		const own = stockOf(board, settings);
+		const stock = [...own, ...offcutsOf(ownSheets), ...(hasDropOuts ? dropOutsOf(blanks, results, own) : [])];
+		return {
+			board,
+			stock,
+			blanks: stillToCut(blanks, spares, ownSheets, ticks),
+			cutSheets: ownSheets,
+		};
+	});
+	return { jobs, leftOut };
+}
+
+/** The blanks that a board is wanted for. */
+interface Wanted {
+	readonly board: string;
+	readonly blanks: Blank[];
+}
+
+/** One blank of each copy of a row. */
+interface Part {
+	readonly board: string;
+	readonly part: BlankPart;
+	readonly width: Length;
+	readonly height: Length;
+}
+
+const keyOf = (board: string) => board.trim().toLowerCase();
+
+function partsOf(row: Row, { solved, innerMount }: RowResult, settings: Settings): readonly Part[] {
+	const size = { width: solved.mountWidth!, height: solved.mountHeight! };
+	const board = boardOf(row, settings)?.name ?? row.typed.board?.trim() ?? '';
+	const smaller = settings.innerBlankSmaller;
+	const inward = (side: Length) => minus(side, smaller, smaller);
+	const undermount = boardNamed(settings.undermount, settings)?.name ?? settings.undermount?.trim() ?? '';
+	return [
+		{ board, part: 'mount', ...size },
+		...(innerMount
+			? [{ board, part: 'inner mount' as const, width: inward(size.width), height: inward(size.height) }]
+			: []),
+		...(undermount === '' ? [] : [{ board: undermount, part: 'undermount' as const, ...size }]),
+	];
+}
+
+/** A sheet that is cut, its blanks with the places that their rows have now; a row that is gone has place 0. */
+function inShow(sheet: Layout, rows: readonly Row[]): Layout {
+	const places = new Map(rows.map(({ id }, index) => [id, index + 1]));
+	const blanks = sheet.blanks.map((blank) => ({
+		...blank,
+		row: blank.rowId === undefined ? 0 : (places.get(blank.rowId) ?? 0),
+	}));
+	return { ...sheet, blanks, isCut: true };
+}
+
+const nameOf = ({ rowId, copy, part }: Pick<Blank, 'rowId' | 'copy' | 'part'>) => JSON.stringify([rowId, copy, part]);
+const sizeOf = ({ width, height }: Pick<Blank, 'width' | 'height'>) =>
+	`${Math.max(width, height)} ${Math.min(width, height)}`;
+
+/** What is wanted less what the cut sheets have given in the right size; a spoilt board is wanted once more. */
+function stillToCut(
+	blanks: readonly Blank[],
+	spares: readonly Blank[],
+	cutSheets: readonly Layout[],
+	ticks: readonly Tick[],
+): readonly Blank[] {
+	const cut = cutSheets.flatMap((sheet) => sheet.blanks);
+	const given = tally(
+		cut.filter(({ rowId }) => rowId !== undefined).map((blank) => `${nameOf(blank)} ${sizeOf(blank)}`),
+	);
+	const sparesCut = tally(cut.filter(({ rowId }) => rowId === undefined).map(sizeOf));
+	const sparesForSpoilt = new Map(sparesCut);
+	const spoilt = new Map(
+		ticks.flatMap((tick) =>
+			tick.side === 'spoilt' ? [[nameOf({ ...tick, rowId: tick.row }), tick.times] as const] : [],
+		),
+	);
+	const left = blanks.flatMap((blank) => {
+		const own = given.get(`${nameOf(blank)} ${sizeOf(blank)}`) ?? 0;
+		let times = 1 + (spoilt.get(nameOf(blank)) ?? 0) - own;
+		while (times > 0 && own > 0 && takeOne(sparesForSpoilt, sizeOf(blank))) times--;
+		return new Array<Blank>(Math.max(0, times)).fill(blank);
+	});
+	return [...left, ...spares.filter((spare) => !takeOne(sparesCut, sizeOf(spare)))];
+}
+
+function tally(keys: readonly string[]): Map<string, number> {
+	const counts = new Map<string, number>();
+	for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
+	return counts;
+}
+
+/** Takes one from a tally; false where none is left. */
+function takeOne(counts: Map<string, number>, key: string): boolean {
+	const count = counts.get(key) ?? 0;
+	if (count > 0) counts.set(key, count - 1);
+	return count > 0;
+}

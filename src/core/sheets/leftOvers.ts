@@ -1,0 +1,66 @@
+import { type Length, minus, zero } from '../length/length.ts';
+import type { RowResult } from '../row/rowResult.ts';
+import type { Blank } from './blank.ts';
+import type { Layout } from './layout.ts';
+import type { Stock, StockKind } from './stock.ts';
+
+/** The offcuts of sheets that are cut, as stock that costs nothing. */
+export const offcutsOf = (cutSheets: readonly Layout[]): readonly Stock[] =>
+	counted(
+		cutSheets.flatMap(({ stock: { board, grain }, offcuts }) =>
+			offcuts.map(({ width, height }) => leftOver(board, 'offcut', width, height, grain)),
+		),
+	);
+
+/**
+ * The drop-outs of the windows of a board's mounts, as stock that costs nothing. What is cut from one is smaller than
+ * the mount it falls out of, so in the order of size each is there in time.
+ * @param blanks all blanks of the board, spares left out
+ * @param results of the show's rows, by place
+ */
+export function dropOutsOf(
+	blanks: readonly Blank[],
+	results: readonly RowResult[],
+	boardStock: readonly Stock[],
+): readonly Stock[] {
+	const [first] = boardStock;
+	if (first === undefined) return [];
+	const hasGrain = boardStock.some(({ grain }) => grain !== undefined);
+	return counted(
+		blanks.flatMap((blank) => {
+			const size = windowOf(blank, results[blank.row - 1]);
+			// The long side of a mount lies along the grain; of a square one nobody knows how the grain runs.
+			if (size === undefined || (hasGrain && blank.width === blank.height)) return [];
+			const grain = !hasGrain ? undefined : blank.width > blank.height ? 'width' : 'height';
+			return [leftOver(first.board, 'drop-out', size.width, size.height, grain)];
+		}),
+	);
+}
+
+function windowOf({ part }: Blank, result: RowResult | undefined) {
+	const { windowWidth: width, windowHeight: height } = result?.solved ?? {};
+	if (width === undefined || height === undefined || part === 'undermount') return undefined;
+	const shown = part === 'inner mount' ? (result?.innerMount ?? zero) : zero;
+	const size = { width: minus(width, shown, shown), height: minus(height, shown, shown) };
+	return size.width > 0 && size.height > 0 ? size : undefined;
+}
+
+const leftOver = (
+	board: string,
+	kind: StockKind,
+	width: Length,
+	height: Length,
+	grain: 'width' | 'height' | undefined,
+): Stock => ({ board, kind, width, height, trim: zero, grain, price: 0, pack: 1, count: 1 });
+
+/** Equal pieces together, with how many there are. */
+function counted(pieces: readonly Stock[]): readonly Stock[] {
+	const entries = new Map<string, { piece: Stock; count: number }>();
+	for (const piece of pieces) {
+		const key = `${piece.width} ${piece.height} ${piece.grain}`;
+		const entry = entries.get(key);
+		if (entry) entry.count++;
+		else entries.set(key, { piece, count: 1 });
+	}
+	return [...entries.values()].map(({ piece, count }) => ({ ...piece, count }));
+}
