@@ -1,5 +1,4 @@
 import { formatLength, formatWithUnit } from '../length/formatLength.ts';
-import type { Length } from '../length/length.ts';
 import type { Unit } from '../length/reading.ts';
 import type { BoardPlan, UnplacedBlank } from './boardPlan.ts';
 
