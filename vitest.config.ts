@@ -1,8 +1,14 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
 
+// Two files at a time: by itself vitest leaves one core of a small machine idle, and three Chromiums wait for each other.
+const maxWorkers = 2;
+// Modules are loaded once a worker, not once a file: no test leaves anything behind in one.
+const isolate = false;
+
 export default defineConfig({
 	test: {
+		maxWorkers,
 		projects: [
 			{
 				// Runes are compiled as in the browser, where `$derived` remembers; for a server it would not.
@@ -15,26 +21,21 @@ export default defineConfig({
 					setupFiles: ['./tests/unit/setup.ts'],
 					testTimeout: 120_000, // a property over 10,000 rows takes seconds, and many of them on a busy machine
 					benchmark: { include: ['tests/bench/**/*.bench.ts'] },
-					sequence: { groupOrder: 0 },
+					maxWorkers,
+					isolate,
 				},
 			},
-			{ test: { name: 'published', include: ['tests/published/**/*.test.ts'], sequence: { groupOrder: 1 } } },
-			{
-				test: {
-					name: 'house',
-					include: ['tests/house/**/*.test.ts'],
-					testTimeout: 60_000,
-					sequence: { groupOrder: 2 },
-				},
-			},
+			{ test: { name: 'published', include: ['tests/published/**/*.test.ts'], maxWorkers, isolate } },
+			{ test: { name: 'house', include: ['tests/house/**/*.test.ts'], testTimeout: 60_000, maxWorkers, isolate } },
 			{
 				test: {
 					name: 'browser',
 					include: ['tests/browser/**/*.test.ts'],
+					globalSetup: ['./tests/browser/harness/getChromium.ts'],
 					testTimeout: 60_000,
 					hookTimeout: 120_000,
-					maxWorkers: 2, // two Chromiums at a time: one leaves half of a small machine idle, three wait for each other
-					sequence: { groupOrder: 3 },
+					maxWorkers,
+					isolate,
 				},
 			},
 		],

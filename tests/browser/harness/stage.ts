@@ -3,7 +3,7 @@ import { mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type BrowserContext, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { type HostOptions, serveFolder, type StaticHost } from '../../../src/cli/staticHost.ts';
 import { findChromium } from './findChromium.ts';
 
@@ -32,21 +32,38 @@ export interface StageOptions {
 	readonly hasTouch?: boolean;
 	readonly reducedMotion?: 'reduce' | 'no-preference';
 	readonly locale?: string;
+	/** Whether the browser has a profile of its own on disk, and so can be closed and opened again. Default true. */
+	readonly hasProfile?: boolean;
 }
+
+const args = [
+	'--no-sandbox',
+	'--disable-gpu',
+	'--disable-quic',
+	'--no-first-run',
+	'--disable-background-networking',
+	'--disable-component-update',
+	'--disable-sync',
+	'--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1', // no name leads anywhere
+];
+
+/** The browser that stages without a profile share; it ends with the process. */
+let shared: Promise<Browser> | undefined;
+const sharedBrowser = () => (shared ??= chromium.launch({ executablePath: findChromium(), args }));
 
 /** A static host and a browser with a profile of its own on the same machine. Whatever goes wrong there is written down. */
 export class Stage {
 	/** Everything that must not happen: requests to elsewhere, errors in the console, breaches of the page's policy. */
 	readonly problems: string[] = [];
 	readonly options: StageOptions;
-	readonly #profile: string;
+	readonly #profile: string | undefined;
 	readonly #origin: string;
 	#host: StaticHost;
 	#context: BrowserContext | undefined;
 	#isServed = true;
 	#expected: RegExp | undefined;
 
-	private constructor(options: StageOptions, profile: string, host: StaticHost) {
+	private constructor(options: StageOptions, profile: string | undefined, host: StaticHost) {
 		this.options = options;
 		this.#profile = profile;
 		this.#host = host;
@@ -59,7 +76,8 @@ export class Stage {
 		if (!existsSync(join(folder, 'index.html'))) throw new Error(`${folder} is not built: run "npm run build" first`);
 		const hostOptions: HostOptions = options.under === undefined ? {} : { under: options.under };
 		const host = await serveFolder(folder, hostOptions);
-		const profile = await mkdtemp(join(tmpdir(), 'evenhang-profile-'));
+		const hasProfile = options.hasProfile ?? true;
+		const profile = hasProfile ? await mkdtemp(join(tmpdir(), 'evenhang-profile-')) : undefined;
 		const stage = new Stage(options, profile, host);
 		await stage.openBrowser();
 		return stage;
@@ -78,25 +96,18 @@ export class Stage {
 	/** Opens the browser, with whatever its profile has kept. */
 	async openBrowser(): Promise<void> {
 		const { viewport = landscapeTablet, colorScheme = 'light', hasTouch = false } = this.options;
-		this.#context = await chromium.launchPersistentContext(this.#profile, {
-			executablePath: findChromium(),
-			args: [
-				'--no-sandbox',
-				'--disable-gpu',
-				'--disable-quic',
-				'--no-first-run',
-				'--disable-background-networking',
-				'--disable-component-update',
-				'--disable-sync',
-				'--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1', // no name leads anywhere
-			],
+		const options = {
 			acceptDownloads: true,
 			viewport,
 			colorScheme,
 			hasTouch,
 			reducedMotion: this.options.reducedMotion ?? 'no-preference',
 			locale: this.options.locale ?? 'en-GB',
-		});
+		};
+		this.#context =
+			this.#profile === undefined
+				? await (await sharedBrowser()).newContext(options)
+				: await chromium.launchPersistentContext(this.#profile, { executablePath: findChromium(), args, ...options });
 		this.#context.setDefaultTimeout(20_000);
 		await this.#watch(this.#context);
 	}
@@ -178,7 +189,7 @@ export class Stage {
 	async strike(): Promise<void> {
 		await this.closeBrowser();
 		if (this.#isServed) await this.#host.stop();
-		await rm(this.#profile, { recursive: true, force: true, maxRetries: 3 });
+		if (this.#profile !== undefined) await rm(this.#profile, { recursive: true, force: true, maxRetries: 3 });
 		const unexpected = this.problems.filter((problem) => !this.#expected?.test(problem));
 		if (unexpected.length > 0) throw new Error(`went wrong in the browser:\n${unexpected.join('\n')}`);
 		if (this.#expected && this.problems.length === 0) throw new Error(`no problem like ${this.#expected.source}`);

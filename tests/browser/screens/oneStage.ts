@@ -7,12 +7,13 @@ import { Stage, type StageOptions } from '../harness/stage.ts';
  * in a new window with an empty show; what goes wrong in the browser fails the play in which it does.
  */
 export function oneStage(options: StageOptions = {}) {
-	let stage: Stage;
+	let stage: Stage | undefined;
 	beforeAll(async () => {
-		stage = await Stage.set(options);
+		stage = await Stage.set({ ...options, hasProfile: false });
 	});
-	afterAll(() => stage.strike());
+	afterAll(() => stage?.strike());
 	return async (play: (page: Page, stage: Stage) => Promise<void>): Promise<void> => {
+		if (!stage) throw new Error('the browser was not opened');
 		const page = await stage.context.newPage();
 		for (const other of stage.context.pages()) if (other !== page) await other.close();
 		const debug = await stage.context.newCDPSession(page);
