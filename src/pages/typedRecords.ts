@@ -3,6 +3,10 @@ export interface RecordField {
 	readonly key: string;
 	readonly label: string;
 	readonly isNeeded?: boolean;
+	/** The words that it may hold; the first is what a blank one means. */
+	readonly choices?: readonly string[];
+	/** Whether it is a count or a text, not a length: a number in a file stands for itself. */
+	readonly isPlain?: boolean;
 }
 
 /** What is typed of a frame: its rebate, and what it hides and holds. */
@@ -14,12 +18,30 @@ export const frameFields: readonly RecordField[] = [
 	{ key: 'lip', label: 'Lip' },
 ];
 
-/** What is typed of a board. */
+const grainWords: RecordField = { key: 'grain', label: 'Grain along', choices: ['none', 'width', 'height'] };
+
+/** What is typed of a board: a sheet of it, or a blank bought ready cut. */
 export const boardFields: readonly RecordField[] = [
 	{ key: 'name', label: 'Name', isNeeded: true },
-	{ key: 'width', label: 'Sheet width', isNeeded: true },
-	{ key: 'height', label: 'Sheet height', isNeeded: true },
+	{ key: 'kind', label: 'Kind', choices: ['sheet', 'blank'] },
+	{ key: 'width', label: 'Width', isNeeded: true },
+	{ key: 'height', label: 'Height', isNeeded: true },
 	{ key: 'thickness', label: 'Thickness' },
+	{ key: 'colour', label: 'Colour', isPlain: true },
+	{ key: 'price', label: 'Price of a pack', isPlain: true },
+	{ key: 'pack', label: 'In a pack', isPlain: true },
+	{ key: 'count', label: 'At hand', isPlain: true },
+	grainWords,
+	{ key: 'trim', label: 'Trim' },
+];
+
+/** What is typed of an offcut that was kept. */
+export const offcutFields: readonly RecordField[] = [
+	{ key: 'board', label: 'Board', isNeeded: true },
+	{ key: 'width', label: 'Width', isNeeded: true },
+	{ key: 'height', label: 'Height', isNeeded: true },
+	{ key: 'count', label: 'How many', isPlain: true },
+	grainWords,
 ];
 
 /** The records of a list of settings as typed; what is none is left as it is by whoever writes the list back. */

@@ -7,8 +7,9 @@ import type { Settings } from '../show/settings.ts';
 import type { Blank, BlankPart } from './blank.ts';
 import type { Layout } from './layout.ts';
 import type { PackingJob } from './packingJob.ts';
-import { dropOutsOf, offcutsOf } from './leftOvers.ts';
+import { counted, dropOutsOf, offcutsOf } from './leftOvers.ts';
 import { sparesOf } from './spares.ts';
+import type { Stock } from './stock.ts';
 import { stockOf } from './stockOf.ts';
 
 /** A row of which nothing is cut: it has a `stop`, or the size of its mount is not known yet. */
@@ -28,8 +29,6 @@ export interface ShowJobs {
 
 /** What else there is to cut from, and what has been cut already. */
 export interface JobOptions {
-	/** Whether the pieces that fall out of windows are stock for smaller mounts, which are then cut later. */
-	readonly hasDropOuts?: boolean;
 	/** Sheets that are cut: they stay as they are, the rest is planned round them, and their offcuts are stock. */
 	readonly cutSheets?: readonly Layout[];
 	/** The show's ticks: each board that was spoilt at the bench wants another blank, or takes a spare that is cut. */
@@ -45,7 +44,7 @@ export function jobsOf(
 	rows: readonly Row[],
 	results: readonly RowResult[],
 	settings: Settings,
-	{ hasDropOuts = false, cutSheets = [], ticks = [] }: JobOptions = {},
+	{ cutSheets = [], ticks = [] }: JobOptions = {},
 ): ShowJobs {
 	const leftOut: LeftOutRow[] = [];
 	const wanted = new Map<string, Wanted>();
@@ -71,7 +70,12 @@ export function jobsOf(
 		const { board, blanks } = wanted.get(key) ?? { board: ownSheets[0]!.stock.board, blanks: [] };
 		const spares = sparesOf(blanks, settings.sparesPercent);
 		const own = stockOf(board, settings);
-		const stock = [...own, ...offcutsOf(ownSheets), ...(hasDropOuts ? dropOutsOf(blanks, results, own) : [])];
+		const isKept = ({ kind }: Stock) => kind === 'offcut';
+		const stock = [
+			...own.filter((entry) => !isKept(entry)),
+			...counted([...own.filter(isKept), ...offcutsOf(ownSheets)]),
+			...(settings.hasDropOuts ? dropOutsOf(blanks, results, own) : []),
+		];
 		return {
 			board,
 			stock,

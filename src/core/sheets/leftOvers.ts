@@ -53,14 +53,14 @@ const leftOver = (
 	grain: 'width' | 'height' | undefined,
 ): Stock => ({ board, kind, width, height, trim: zero, grain, price: 0, pack: 1, count: 1 });
 
-/** Equal pieces together, with how many there are. */
-function counted(pieces: readonly Stock[]): readonly Stock[] {
+/** Equal left-overs together, with how many there are. */
+export function counted(pieces: readonly Stock[]): readonly Stock[] {
 	const entries = new Map<string, { piece: Stock; count: number }>();
 	for (const piece of pieces) {
-		const key = `${piece.width} ${piece.height} ${piece.grain}`;
+		const key = `${piece.kind} ${piece.width} ${piece.height} ${piece.grain}`;
 		const entry = entries.get(key);
-		if (entry) entry.count++;
-		else entries.set(key, { piece, count: 1 });
+		if (entry) entry.count += piece.count ?? 1;
+		else entries.set(key, { piece, count: piece.count ?? 1 });
 	}
 	return [...entries.values()].map(({ piece, count }) => ({ ...piece, count }));
 }

@@ -1,5 +1,5 @@
 import type { Reading } from '../length/reading.ts';
-import type { Board } from './settings.ts';
+import type { Board, Offcut } from './settings.ts';
 import {
 	isAbsent,
 	lengthSetting,
@@ -7,6 +7,7 @@ import {
 	recordsOf,
 	type SettingContext,
 	type SettingRecord,
+	shown,
 	sizeOfRecord,
 	textSetting,
 	valueOf,
@@ -27,15 +28,36 @@ function readBoard(record: SettingRecord, key: string, context: SettingContext):
 	const size = sizeOfRecord(record, key, context);
 	const rest = optionalSettings<Omit<Board, 'name' | 'kind' | 'width' | 'height' | 'grain'>>(record, key, context, {
 		thickness: ['thickness', (typed) => lengthSetting(typed, context)],
+		colour: ['colour', wordsSetting],
 		price: ['price', (typed) => wholeSetting(typed, 0)],
 		pack: ['pack', (typed) => wholeSetting(typed, 1)],
 		count: ['count', (typed) => wholeSetting(typed, 0)],
 		trim: ['trim', (typed) => lengthSetting(typed, context, true)],
 	});
-	const grain = isAbsent(record['grain']) ? 'none' : valueOf(grainSetting(record['grain']), `${key}.grain`, context);
+	const grain = readGrain(record, key, context);
 	if (name === undefined || kind === undefined || size === undefined) return undefined;
-	return { name, kind, ...size, ...rest, ...(grain === undefined || grain === 'none' ? {} : { grain }) };
+	return { name, kind, ...size, ...rest, ...(grain && { grain }) };
 }
 
-const grainSetting = (value: unknown): Reading<'width' | 'height' | 'none'> =>
-	wordSetting(value, ['width', 'height', 'none']);
+/** Reads the offcuts kept from earlier; one without its board, a width or a height is told and left out. */
+export function readOffcuts(value: unknown, context: SettingContext): readonly Offcut[] {
+	return recordsOf(value, 'offcuts', context).flatMap(([record, key]) => {
+		const board = valueOf(textSetting(record['board']), `${key}.board`, context);
+		const size = sizeOfRecord(record, key, context);
+		const rest = optionalSettings<Pick<Offcut, 'count'>>(record, key, context, {
+			count: ['count', (typed) => wholeSetting(typed, 0)],
+		});
+		const grain = readGrain(record, key, context);
+		return board === undefined || size === undefined ? [] : [{ board, ...size, ...rest, ...(grain && { grain }) }];
+	});
+}
+
+/** The side that the grain runs along; undefined for none. */
+function readGrain(record: SettingRecord, key: string, context: SettingContext): 'width' | 'height' | undefined {
+	if (isAbsent(record['grain'])) return undefined;
+	const grain = valueOf(wordSetting(record['grain'], ['width', 'height', 'none'] as const), `${key}.grain`, context);
+	return grain === 'none' ? undefined : grain;
+}
+
+const wordsSetting = (value: unknown): Reading<string> =>
+	typeof value === 'string' ? { value: value.trim() } : { problem: `${shown(value)} is not a text` };

@@ -4,7 +4,7 @@ import { parseWeight } from '../length/parseWeight.ts';
 import type { Reading, Unit } from '../length/reading.ts';
 import { defaultSettings } from './defaults.ts';
 import { readBench } from './readBench.ts';
-import { readBoards } from './readBoards.ts';
+import { readBoards, readOffcuts } from './readBoards.ts';
 import { readFrames } from './readFrames.ts';
 import { readLabels } from './readLabels.ts';
 import { readLimits } from './readLimits.ts';
@@ -20,6 +20,7 @@ import {
 	sizeSetting,
 	textSetting,
 	valueOf,
+	yesNoSetting,
 } from './settingValue.ts';
 
 /** The keys that a show's settings may have. */
@@ -39,6 +40,8 @@ export const settingKeys = [
 	'innerBlankSmaller',
 	'limits',
 	'boards',
+	'offcuts',
+	'dropOuts',
 	'spares',
 	'undermount',
 	'frames',
@@ -88,6 +91,10 @@ export function readSettings(typed: TypedSettings): {
 		innerBlankSmaller: read('innerBlankSmaller', space),
 		limits: readLimits(typed['limits'], context),
 		boards: readBoards(typed['boards'], context),
+		offcuts: readOffcuts(typed['offcuts'], context),
+		hasDropOuts: isAbsent(typed['dropOuts'])
+			? false
+			: valueOf(yesNoSetting(typed['dropOuts']), 'dropOuts', context) === true,
 		sparesPercent: read('spares', percentSetting),
 		undermount: isAbsent(typed['undermount'])
 			? undefined

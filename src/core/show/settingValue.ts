@@ -85,6 +85,13 @@ export function wordSetting<Word extends string>(value: unknown, words: readonly
 	return found === undefined ? { problem: `${shown(value)} is none of: ${words.join(', ')}` } : { value: found };
 }
 
+/** `yes` or `no`, or true or false. */
+export function yesNoSetting(value: unknown): Reading<boolean> {
+	if (typeof value === 'boolean') return { value };
+	const word = wordSetting(value, ['yes', 'no'] as const);
+	return 'value' in word ? { value: word.value === 'yes' } : word;
+}
+
 /** A size: `60 x 45 cm`, a listed name, or a record of width and height. */
 export function sizeSetting(value: unknown, key: string, context: SettingContext): Size | undefined {
 	if (isRecord(value)) return sizeOfRecord(value, key, context);

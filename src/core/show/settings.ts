@@ -42,6 +42,8 @@ export interface Board {
 	readonly width: Length;
 	readonly height: Length;
 	readonly thickness?: Length;
+	/** In words, to know it by in the rack; nothing is worked out from it. */
+	readonly colour?: string;
 	/** Whole minor units of the show's currency, for one pack. */
 	readonly price?: number;
 	readonly pack?: number;
@@ -49,6 +51,18 @@ export interface Board {
 	/** Whether the long side of a blank must lie along the grain; blank: it may be turned. */
 	readonly grain?: 'width' | 'height';
 	readonly trim?: Length;
+}
+
+/** Offcuts of one size kept from earlier: there already, at no price. */
+export interface Offcut {
+	/** The name of the board that they are of. */
+	readonly board: string;
+	readonly width: Length;
+	readonly height: Length;
+	/** How many there are. Blank: one. */
+	readonly count?: number;
+	/** The side that the grain runs along; blank: none, blanks may be turned. */
+	readonly grain?: 'width' | 'height';
 }
 
 /** A frame that mounts go into. */
@@ -118,6 +132,9 @@ export interface Settings {
 	readonly innerBlankSmaller: Length;
 	readonly limits: Limits;
 	readonly boards: readonly Board[];
+	readonly offcuts: readonly Offcut[];
+	/** Whether what falls out of windows is stock for smaller mounts, which are then cut later. */
+	readonly hasDropOuts: boolean;
 	readonly sparesPercent: number;
 	readonly undermount: string | undefined;
 	readonly frames: readonly Frame[];

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { toInches, toMm } from '../../../../src/core/length/length.ts';
+import { mm, toInches, toMm } from '../../../../src/core/length/length.ts';
 import { defaultSettings } from '../../../../src/core/show/defaults.ts';
 import { readSettings, unknownSettings } from '../../../../src/core/show/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/show/settings.ts';
@@ -30,6 +30,8 @@ test('metric defaults', () => {
 		limits: {},
 		labels: { name: 'free', corner: undefined },
 		boards: [],
+		offcuts: [],
+		hasDropOuts: false,
 		sparesPercent: 0,
 		undermount: undefined,
 		frames: [],
@@ -155,6 +157,28 @@ test('boards', () => {
 		{ name: 'Odd', kind: 'sheet', width: 100_000_000, height: 100_000_000 },
 	]);
 	expect(problems.map(({ key }) => key)).toEqual(['boards[2].price', 'boards[2].pack', 'boards[3].kind']);
+});
+
+test('offcuts and drop-outs', () => {
+	const offcuts = [
+		{ board: 'Chalk', width: 620, height: '41 cm', count: 2, grain: 'height' },
+		{ board: 'Chalk', width: 300, height: 200, grain: 'none' },
+		{ width: 300, height: 200 },
+		{ board: 'Chalk', width: 300, height: 200, grain: 'along', count: 'some' },
+	];
+	const { settings, problems } = readSettings({ offcuts, dropOuts: 'Yes' });
+	expect(settings.hasDropOuts).toBe(true);
+	expect(settings.offcuts).toEqual([
+		{ board: 'Chalk', width: mm(620), height: mm(410), count: 2, grain: 'height' },
+		{ board: 'Chalk', width: mm(300), height: mm(200) },
+		{ board: 'Chalk', width: mm(300), height: mm(200) },
+	]);
+	expect(problems.map(({ key }) => key)).toEqual(['offcuts[2].board', 'offcuts[3].count', 'offcuts[3].grain']);
+	expect(read({ boards: [{ name: 'Chalk', width: 1, height: 1, colour: ' warm white ' }] }).boards[0]).toMatchObject({
+		colour: 'warm white',
+	});
+	expect(read({ dropOuts: false }).hasDropOuts).toBe(false);
+	expect(Object.keys(problemsOf({ dropOuts: 'perhaps' }))).toEqual(['dropOuts']);
 });
 
 test('frames', () => {
