@@ -4,6 +4,8 @@ import { orderBench } from '../core/bench/orderBench.ts';
 import { spoilBoard, tickCuts } from '../core/bench/tickCuts.ts';
 import type { CutTick, MountId } from '../core/bench/ticks.ts';
 import type { RowResult } from '../core/row/rowResult.ts';
+import type { CutSheet } from '../core/sheets/cutSheet.ts';
+import { type CutsOfSheet, handBack, markCut, spoilSheet, tickKnife } from '../core/sheets/markSheets.ts';
 import { addRows, type NewRow } from '../core/show/addRows.ts';
 import { changeSettings } from '../core/show/changeSettings.ts';
 import type { ColumnName } from '../core/show/columns.ts';
@@ -199,6 +201,26 @@ export class Session {
 		this.#make(spoilBoard(this.#show, mount, label));
 	}
 
+	/** Marks sheets of board as cut: they stay as they are, and the rest is planned round them. */
+	markCut(sheets: readonly CutSheet[], label: string): void {
+		this.#make(markCut(this.#show, $state.snapshot(sheets) as readonly CutSheet[], label));
+	}
+
+	/** Hands sheets back to the plan, as if the knife had never begun them. */
+	handBack(sheets: readonly CutSheet[], label: string): void {
+		this.#make(handBack(this.#show, sheets, label));
+	}
+
+	/** Counts a sheet as spoilt: it is used up, and what it was to give is planned anew. */
+	spoilSheet(sheet: CutSheet, label: string): void {
+		this.#make(spoilSheet(this.#show, $state.snapshot(sheet) as CutSheet, label));
+	}
+
+	/** Ticks knife cuts off as made, or takes the ticks off again. */
+	tickKnife(cuts: readonly CutsOfSheet[], isMade: boolean, label: string): void {
+		this.#make(tickKnife(this.#show, $state.snapshot(cuts) as readonly CutsOfSheet[], isMade, label));
+	}
+
 	/** Types into cells of rows; see `typeCells` of the show. */
 	typeCells(changes: readonly CellChange[], label: string, focus?: FocusOfEdit): void {
 		this.#make(typeCells(this.#show, changes, this.settings, label), focus);
@@ -309,7 +331,7 @@ export class Session {
 	}
 
 	#wronged(edit: Edit): readonly WrongedRow[] {
-		if ((this.#show.ticks ?? []).length === 0 || edit.ticks) return [];
+		if ((this.#show.ticks ?? []).length === 0 || edit.ticks || edit.cutSheets) return [];
 		const show = apply(this.#show, edit);
 		const settings = edit.settings ? readSettings(show.settings).settings : this.settings;
 		const results = this.#cache.resultsOf(show.rows, settings);

@@ -5,6 +5,7 @@ import type { TypedSettings } from '../core/show/settings.ts';
 import type { Show } from '../core/show/show.ts';
 import { readTicks, ticksJson } from './tickJson.ts';
 import { storedVersion, type Stored, upgrade } from '../core/show/upgrade.ts';
+import { cutSheetsJson, readCutSheets } from './cutSheetJson.ts';
 import { decodeText } from './decodeText.ts';
 import { jsonProblem } from './jsonProblem.ts';
 
@@ -12,11 +13,15 @@ import { jsonProblem } from './jsonProblem.ts';
 export const showFormat = 'evenhang-show';
 
 /**
- * Writes everything that a show is: its name, its settings as typed (sizes, boards and frames among them), its rows, and
- * what is ticked off at the bench.
+ * Writes everything that a show is: its name, its settings as typed (sizes, boards and frames among them), its rows,
+ * what is ticked off at the bench, and the sheets that are cut.
  */
-export function writeShowFile({ name, settings, rows, ticks = [] }: Omit<Show, 'id'>): string {
-	const document = { format: showFormat, version: storedVersion, name, settings, rows, ticks: ticksJson(ticks) };
+export function writeShowFile({ name, settings, rows, ticks = [], cutSheets = [] }: Omit<Show, 'id'>): string {
+	const document = {
+		...{ format: showFormat, version: storedVersion, name, settings, rows },
+		ticks: ticksJson(ticks),
+		cutSheets: cutSheetsJson(cutSheets),
+	};
 	return `${JSON.stringify(document, null, '\t')}\n`;
 }
 
@@ -64,7 +69,7 @@ function readDocument(file: Uint8Array | string): Reading<Stored> {
 	return isRecord(document) ? { value: document } : { problem: 'this file holds no show and no settings' };
 }
 
-function readShow({ name, settings = {}, rows = [], ticks = [] }: Stored): Reading<Omit<Show, 'id'>> {
+function readShow({ name, settings = {}, rows = [], ticks = [], cutSheets = [] }: Stored): Reading<Omit<Show, 'id'>> {
 	if (name !== undefined && typeof name !== 'string') return { problem: 'name is not a text' };
 	if (!isRecord(settings)) return { problem: 'settings is not a record' };
 	if (!Array.isArray(rows)) return { problem: 'rows is not a list' };
@@ -80,8 +85,15 @@ function readShow({ name, settings = {}, rows = [], ticks = [] }: Stored): Readi
 	}
 	const ticked = readTicks(ticks);
 	if ('problem' in ticked) return ticked;
-	const show = { name: name ?? 'Show', settings, rows: inOrder(read) };
-	return { value: ticked.value.length > 0 ? { ...show, ticks: ticked.value } : show };
+	const sheets = readCutSheets(cutSheets);
+	if ('problem' in sheets) return sheets;
+	return {
+		value: {
+			...{ name: name ?? 'Show', settings, rows: inOrder(read) },
+			...(ticked.value.length > 0 && { ticks: ticked.value }),
+			...(sheets.value.length > 0 && { cutSheets: sheets.value }),
+		},
+	};
 }
 
 /** Rows by their order numbers; by their place where these are not all different. */

@@ -1,5 +1,6 @@
 import type { DBSchema, IDBPDatabase } from 'idb';
 import type { Tick } from '../core/bench/ticks.ts';
+import type { CutSheet } from '../core/sheets/cutSheet.ts';
 import type { Row, RowId } from '../core/show/row.ts';
 import type { TypedSettings } from '../core/show/settings.ts';
 
@@ -8,6 +9,8 @@ export interface ShowRecord {
 	readonly id: string;
 	readonly name: string;
 	readonly settings: TypedSettings;
+	/** The sheets of board that the knife has begun: few, and kept here so that they need no store of their own. */
+	readonly cutSheets?: readonly CutSheet[];
 	/** Goes up by one with each transaction on the show: tells a tab whether it has seen them all. */
 	readonly revision: number;
 	/** The step that was last in hand at the bench, as the bench names it. */

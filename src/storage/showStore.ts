@@ -108,12 +108,9 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 				const ticks = tx.objectStore('ticks');
 				for (const { before, after } of edit.ticks ?? [])
 					request(after ? ticks.put(after, keyOfTick(showId, after)) : ticks.delete(keyOfTick(showId, before!)));
-				const { name, settings } = apply(
-					{ id: showId, name: record.name, settings: record.settings, rows: [] },
-					{ ...edit, rows: [] },
-				);
+				const { name, settings, cutSheets = [] } = apply({ ...record, rows: [] }, { ...edit, rows: [] });
 				const revision = record.revision + 1;
-				request(tx.objectStore('shows').put({ ...record, name, settings, revision }));
+				request(tx.objectStore('shows').put({ ...record, name, settings, cutSheets, revision }));
 				return revision;
 			}),
 
@@ -139,20 +136,24 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 export type ShowStore = ReturnType<typeof openShowStore>;
 
 const stored = (
-	{ id, name, settings, revision, atBench }: ShowRecord,
+	{ id, name, settings, cutSheets = [], revision, atBench }: ShowRecord,
 	rows: readonly Row[],
 	ticks: readonly Tick[],
 ): StoredShow => ({
-	show: { id, name, settings, rows: rows.toSorted(byOrder), ...(ticks.length > 0 && { ticks }) },
+	show: {
+		...{ id, name, settings, rows: rows.toSorted(byOrder) },
+		...(ticks.length > 0 && { ticks }),
+		...(cutSheets.length > 0 && { cutSheets }),
+	},
 	revision,
 	...(atBench !== undefined && { atBench }),
 });
 
 async function putShow(tx: Writing, request: Requests, show: Show, seen: number): Promise<number> {
-	const { id, name, settings, rows, ticks = [] } = show;
+	const { id, name, settings, rows, ticks = [], cutSheets = [] } = show;
 	const before = await tx.objectStore('shows').get(id);
 	const revision = Math.max(seen, before?.revision ?? 0) + 1;
-	request(tx.objectStore('shows').put({ ...before, id, name, settings, revision }));
+	request(tx.objectStore('shows').put({ ...before, id, name, settings, cutSheets, revision }));
 	request(tx.objectStore('rows').delete(rowsOf(id)));
 	for (const row of rows) request(tx.objectStore('rows').put(row, [id, row.id]));
 	request(tx.objectStore('ticks').delete(rowsOf(id)));

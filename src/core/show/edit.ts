@@ -1,4 +1,5 @@
 import { type TickDiff, tickKey, tickKeyOf, withTicks } from '../bench/ticks.ts';
+import { composeCutSheets, type CutSheetDiff, rebaseCutSheets, withCutSheets } from '../sheets/cutSheet.ts';
 import { mergeRow } from './mergeRow.ts';
 import { byOrder } from './orderNumbers.ts';
 import type { Row, RowId } from './row.ts';
@@ -28,6 +29,8 @@ export interface Edit {
 	readonly name?: { readonly before: string; readonly after: string };
 	/** At most one diff a tick. */
 	readonly ticks?: readonly TickDiff[];
+	/** At most one diff a cut sheet. */
+	readonly cutSheets?: readonly CutSheetDiff[];
 	/** What was selected before and after: a plain value, kept for whoever shows the rows and never looked into. */
 	readonly focus?: { readonly before: unknown; readonly after: unknown };
 }
@@ -36,8 +39,8 @@ export interface Edit {
 export const rowIdOf = ({ before, after }: RowDiff): RowId => (before ?? after)!.id;
 
 /** Whether an edit leaves everything as it is. */
-export const isEmpty = ({ rows, settings = [], name, ticks = [] }: Edit): boolean =>
-	rows.length === 0 && settings.length === 0 && name === undefined && ticks.length === 0;
+export const isEmpty = ({ rows, settings = [], name, ticks = [], cutSheets = [] }: Edit): boolean =>
+	[rows, settings, ticks, cutSheets].every(({ length }) => length === 0) && name === undefined;
 
 /**
  * The show after an edit. Rows and settings that the edit does not touch stay the same objects, so that what was
@@ -50,6 +53,7 @@ export function apply(show: Show, edit: Edit): Show {
 		settings: edit.settings?.length ? withSettings(show.settings, edit.settings) : show.settings,
 		rows: edit.rows.length ? withRows(show.rows, edit.rows) : show.rows,
 		...(edit.ticks?.length && { ticks: withTicks(show.ticks ?? [], edit.ticks) }),
+		...(edit.cutSheets?.length && { cutSheets: withCutSheets(show.cutSheets ?? [], edit.cutSheets) }),
 	};
 }
 
@@ -59,6 +63,7 @@ export function invert(edit: Edit): Edit {
 		...edit,
 		rows: edit.rows.map(swap),
 		...(edit.ticks && { ticks: edit.ticks.map(swap) }),
+		...(edit.cutSheets && { cutSheets: edit.cutSheets.map(swap) }),
 		...(edit.settings && {
 			settings: edit.settings.map(({ key, before, after }) => ({ key, before: after, after: before })),
 		}),
@@ -79,6 +84,7 @@ export function compose(first: Edit, second: Edit): Edit {
 		settings.set(diff.key, { ...diff, before: (settings.get(diff.key) ?? diff).before });
 	const name = second.name ? { ...second.name, before: (first.name ?? second.name).before } : first.name;
 	const ticks = composeTicks(first.ticks ?? [], second.ticks ?? []);
+	const cutSheets = composeCutSheets(first.cutSheets ?? [], second.cutSheets ?? []);
 	const focus = second.focus ? { ...second.focus, before: (first.focus ?? second.focus).before } : first.focus;
 	return {
 		label: first.label,
@@ -86,6 +92,7 @@ export function compose(first: Edit, second: Edit): Edit {
 		...(settings.size > 0 && { settings: [...settings.values()] }),
 		...(name && { name }),
 		...(ticks.length > 0 && { ticks }),
+		...(cutSheets.length > 0 && { cutSheets }),
 		...(focus && { focus }),
 	};
 }
@@ -117,6 +124,7 @@ export function rebase(edit: Edit, show: Show): Edit {
 				})
 				.filter(({ before, after }) => before ?? after),
 		}),
+		...(edit.cutSheets && { cutSheets: rebaseCutSheets(edit.cutSheets, show.cutSheets ?? []) }),
 	};
 }
 

@@ -1,4 +1,5 @@
 import { tickDiffs } from '../bench/ticks.ts';
+import { cutSheetDiffs } from '../sheets/markSheets.ts';
 import { distinctRows } from './distinctRows.ts';
 import type { Edit, RowDiff } from './edit.ts';
 import type { RowId } from './row.ts';
@@ -20,11 +21,13 @@ export function replaceShow(show: Show, next: Omit<Show, 'id'>, makeId: () => Ro
 		return isSameValue(before, row) ? [] : [{ before, after: row }];
 	});
 	const ticks = tickDiffs(show.ticks ?? [], next.ticks ?? []);
+	const cutSheets = cutSheetDiffs(show.cutSheets ?? [], next.cutSheets ?? []);
 	return {
 		label,
 		rows: [...kept, ...[...after.values()].map((row) => ({ after: row }))],
 		settings: settingDiffs(show.settings, next.settings),
 		...(ticks.length > 0 && { ticks }),
+		...(cutSheets.length > 0 && { cutSheets }),
 		...(next.name !== show.name && { name: { before: show.name, after: next.name } }),
 	};
 }

@@ -8,10 +8,12 @@ export function takeIn(old: Show, read: Show): Show {
 		const before = known.get(row.id);
 		return before && isSameValue(before, row) ? before : row;
 	});
+	const isSameSheets = isSameValue(old.cutSheets, read.cutSheets);
 	const isSameTicks = isSameValue(old.ticks, read.ticks);
 	return {
 		...read,
 		...(isSameTicks && old.ticks && { ticks: old.ticks }),
+		...(isSameSheets && old.cutSheets && { cutSheets: old.cutSheets }),
 		rows,
 		settings: isSameValue(old.settings, read.settings) ? old.settings : read.settings,
 	};

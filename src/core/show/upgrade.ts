@@ -7,7 +7,7 @@ export type Stored = Readonly<Record<string, unknown>>;
 export type Upgrade = (stored: Stored) => Stored;
 
 /** The version of the stored form that is written. */
-export const storedVersion = 2;
+export const storedVersion = 3;
 
 /**
  * What makes each version into the next, by the older version's number; a change of the stored form raises
@@ -15,6 +15,7 @@ export const storedVersion = 2;
  */
 export const upgrades: Readonly<Record<number, Upgrade>> = {
 	1: (stored) => ({ ...stored, ticks: [] }), // nothing was ticked off at the bench yet
+	2: (stored) => ({ ...stored, cutSheets: [] }), // no board was planned yet, and no sheet marked as cut
 };
 
 /**

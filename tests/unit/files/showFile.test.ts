@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Tick } from '../../../src/core/bench/ticks.ts';
 import { inches, mm } from '../../../src/core/length/length.ts';
+import type { CutSheet } from '../../../src/core/sheets/cutSheet.ts';
 import { columns } from '../../../src/core/show/columns.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { upgrade, type Upgrade } from '../../../src/core/show/upgrade.ts';
@@ -45,7 +46,7 @@ describe('a show file', () => {
 	});
 
 	test('says what it is, before anything else', () => {
-		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 2,\n/);
+		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 3,\n/);
 		expect(isShowFileText(writeShowFile(show))).toBe(true);
 		expect(isShowFileText('title,note\n{,}')).toBe(false);
 	});
@@ -125,8 +126,8 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		['settings', { border: 70 }, /^this is no show file/],
 		[
 			'newer',
-			{ ...file, version: 3 },
-			/a show file of version 3, newer than the 2 that this app opens: update the app/,
+			{ ...file, version: 4 },
+			/a show file of version 4, newer than the 3 that this app opens: update the app/,
 		],
 		['without a version', { ...file, version: undefined }, /its version is not given/],
 		['of version 0', { ...file, version: 0 }, /its version is 0/],
@@ -204,7 +205,82 @@ test.each([
 	expect('problem' in reading && reading.problem).toMatch(sentence);
 });
 
+const cutSheet: CutSheet = {
+	id: 's1',
+	stock: {
+		...{ board: 'Chalk', kind: 'sheet', width: inches(47.25), height: mm(900), trim: mm(5) },
+		...{ grain: 'width', price: 1250, pack: 10, count: undefined },
+	},
+	blanks: [
+		{
+			...{ row: 0, rowId: 'a', copy: 1, part: 'mount', turned: true },
+			...{ x: mm(5), y: mm(5), width: mm(550), height: mm(700) },
+		},
+		{
+			...{ row: 0, rowId: undefined, copy: 1, part: 'mount', turned: false },
+			...{ x: mm(555), y: mm(5), width: mm(520), height: mm(420) },
+		},
+	],
+	cuts: [
+		{ piece: { x: mm(0), y: mm(0), width: inches(47.25), height: mm(900) }, across: 'width', at: mm(5) },
+		{ piece: { x: mm(5), y: mm(0), width: mm(1195), height: mm(900) }, across: 'height', at: mm(5) },
+	],
+	offcuts: [{ x: mm(555), y: mm(430), width: mm(520), height: mm(465) }],
+	made: [0],
+	isSpoilt: false,
+};
+
+test('the sheets that are cut are given back to the last unit', () => {
+	const cut = { ...show, cutSheets: [cutSheet, { ...cutSheet, id: 's2', made: [0, 1], isSpoilt: true }] };
+	expect(readShowFile(writeShowFile(cut))).toEqual({ value: cut });
+});
+
+test.each<[string, unknown, RegExp]>([
+	['no list', {}, /cutSheets is not a list/],
+	['no record', [3], /cutSheets\[0\] is not a record/],
+	['no name', [{ ...asJson(), id: '' }], /cutSheets\[0\]\.id is not a text/],
+	['the same twice', [asJson(), asJson()], /cutSheets\[1\] is there twice/],
+	['a cut that is not there', [{ ...asJson(), made: [2] }], /cutSheets\[0\]\.made names a cut/],
+	['an odd part', [asJson({ part: 'frame' })], /cutSheets\[0\]\.blanks\[0\]\.part is none of/],
+	['an odd size', [asJson({ width: 'wide' })], /cutSheets\[0\]\.blanks\[0\]\.width is not a length/],
+	['odd stock', [{ ...asJson(), stock: { board: 'x', kind: 'roll' } }], /cutSheets\[0\]\.stock\.kind is none of/],
+])('cut sheets that are damaged are refused with their place: %s', (_, damaged, sentence) => {
+	const reading = readShowFile(JSON.stringify({ ...file, version: 3, cutSheets: damaged }));
+	expect('problem' in reading && reading.problem).toMatch(sentence);
+});
+
+/** The sheet as a file has it, one blank of it changed. */
+function asJson(blank?: object) {
+	const { cutSheets } = JSON.parse(writeShowFile({ ...show, cutSheets: [cutSheet] })) as {
+		cutSheets: [{ blanks: object[] }];
+	};
+	const [first, ...others] = cutSheets[0].blanks;
+	return { ...cutSheets[0], blanks: [{ ...first, ...blank }, ...others] };
+}
+
+/** As version 2 wrote it: ticks, and no sheets of board yet. */
+const secondForm = `{
+	"format": "evenhang-show",
+	"version": 2,
+	"name": "Salt",
+	"settings": { "unit": "cm", "boards": [{ "name": "Chalk", "width": "120", "height": "90", "pack": 10 }] },
+	"rows": [{ "id": "a", "order": 1, "typed": { "title": "Ebb", "shape": "3:2" } }],
+	"ticks": [
+		{ "row": "a", "copy": 1, "part": "mount", "side": "left", "border": 72.5, "width": 600, "height": 450 },
+		{ "row": "a", "copy": 1, "part": "mount", "side": "spoilt", "times": 1 }
+	]
+}
+`;
+
 describe('older forms', () => {
+	test('a file of version 2, from before boards were planned, opens as it is', () => {
+		const opened = readShowFile(secondForm);
+		if ('problem' in opened) throw new Error(opened.problem);
+		expect(opened.value).not.toHaveProperty('cutSheets');
+		expect(opened.value).toMatchObject({ rows: [{ id: 'a' }], ticks: [{ side: 'left' }, { side: 'spoilt' }] });
+		expect(readShowFile(writeShowFile(opened.value))).toEqual(opened);
+	});
+
 	test('a file of version 1, from before anything could be ticked off, opens as it is', () => {
 		expect(readShowFile(JSON.stringify(file))).toEqual({ value: show });
 	});

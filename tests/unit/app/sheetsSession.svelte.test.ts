@@ -1,0 +1,43 @@
+import 'fake-indexeddb/auto';
+import { beforeEach, expect, onTestFinished, test } from 'vitest';
+import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import { readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
+import { plannedSheet, showOf } from '../core/sheets/sheetsOf.ts';
+import { namer } from '../core/show/randomEdits.ts';
+
+let databaseName = '';
+beforeEach(({ task }) => {
+	databaseName = task.id;
+});
+
+async function open(): Promise<Session> {
+	const session = await openSession({ databaseName, makeId: namer() });
+	onTestFinished(() => session.close());
+	return session;
+}
+
+/** What the device holds, as a tab opened now would see it. */
+const kept = async (session: Session) => {
+	await session.whenSaved();
+	return (await open()).show.cutSheets ?? [];
+};
+
+test('a sheet marked as cut is there after a reload and in the show file; undo takes it back, redo brings it', async () => {
+	const session = await open();
+	session.replaceShow(showOf(4), 'Open');
+	const sheet = plannedSheet(session.show);
+	session.markCut([sheet], 'Mark a sheet as cut');
+	expect(session.show.cutSheets).toHaveLength(1);
+	expect(await kept(session)).toEqual(session.show.cutSheets);
+	const read = readShowFile(writeShowFile(session.show));
+	const asCut = sheet.blanks.map((blank) => ({ ...blank, row: 0 }));
+	expect(read).toMatchObject({ value: { cutSheets: [{ id: sheet.id, cuts: sheet.cuts, blanks: asCut }] } });
+	session.undo();
+	expect(await kept(session)).toEqual([]);
+	session.redo();
+	expect(await kept(session)).toEqual(session.show.cutSheets);
+	session.spoilSheet(session.show.cutSheets![0]!, 'Spoil a sheet');
+	expect(await kept(session)).toMatchObject([{ isSpoilt: true }]);
+	session.handBack(session.show.cutSheets!, 'Hand a sheet back');
+	expect(await kept(session)).toEqual([]);
+});
