@@ -203,7 +203,7 @@ export class Session {
 
 	/** Marks sheets of board as cut: they stay as they are, and the rest is planned round them. */
 	markCut(sheets: readonly CutSheet[], label: string): void {
-		this.#make(markCut(this.#show, $state.snapshot(sheets) as readonly CutSheet[], label));
+		this.#make(markCut(this.#show, sheets, label));
 	}
 
 	/** Hands sheets back to the plan, as if the knife had never begun them. */
@@ -213,12 +213,12 @@ export class Session {
 
 	/** Counts a sheet as spoilt: it is used up, and what it was to give is planned anew. */
 	spoilSheet(sheet: CutSheet, label: string): void {
-		this.#make(spoilSheet(this.#show, $state.snapshot(sheet) as CutSheet, label));
+		this.#make(spoilSheet(this.#show, sheet, label));
 	}
 
 	/** Ticks knife cuts off as made, or takes the ticks off again. */
 	tickKnife(cuts: readonly CutsOfSheet[], isMade: boolean, label: string): void {
-		this.#make(tickKnife(this.#show, $state.snapshot(cuts) as readonly CutsOfSheet[], isMade, label));
+		this.#make(tickKnife(this.#show, cuts, isMade, label));
 	}
 
 	/** Types into cells of rows; see `typeCells` of the show. */
