@@ -3,6 +3,7 @@ import { begunAgain, rowsWronged, withoutWrongTicks, type WrongedRow } from '../
 import { orderBench } from '../core/bench/orderBench.ts';
 import { spoilBoard, tickCuts } from '../core/bench/tickCuts.ts';
 import type { CutTick, MountId } from '../core/bench/ticks.ts';
+import type { Views } from '../core/grid/views.ts';
 import type { RowResult } from '../core/row/rowResult.ts';
 import type { CutSheet } from '../core/sheets/cutSheet.ts';
 import { type CutsOfSheet, handBack, markCut, spoilSheet, tickKnife } from '../core/sheets/markSheets.ts';
@@ -14,13 +15,15 @@ import { apply, compose, type Edit, isEmpty, rebase } from '../core/show/edit.ts
 import { importRows } from '../core/show/importRows.ts';
 import { moveRows } from '../core/show/moveRows.ts';
 import { newShow } from '../core/show/newShow.ts';
+import { orderRows } from '../core/show/orderRows.ts';
 import { readSettings } from '../core/show/readSettings.ts';
 import { removeRows } from '../core/show/removeRows.ts';
 import { rename } from '../core/show/rename.ts';
 import { replaceShow } from '../core/show/replaceShow.ts';
 import type { Row, RowId } from '../core/show/row.ts';
 import type { SettingProblem } from '../core/show/settingValue.ts';
-import type { Settings } from '../core/show/settings.ts';
+import { settingDiffs } from '../core/show/settingDiffs.ts';
+import type { Settings, TypedSettings } from '../core/show/settings.ts';
 import type { Show } from '../core/show/show.ts';
 import { notOpened, otherTabsInTheWay } from '../core/show/storageProblem.ts';
 import { takeIn } from '../core/show/takeIn.ts';
@@ -73,9 +76,11 @@ export class Session {
 	readonly #cache = new ResultCache();
 	readonly #history = new History();
 	readonly #typedSettings = $derived(this.#show.settings);
-	readonly #read = $derived(readSettings(this.#typedSettings));
-	readonly #results = $derived(this.#cache.resultsOf(this.#show.rows, this.#read.settings));
-	readonly #bench = $derived(orderBench(this.#show.rows, this.#results, this.#read.settings));
+	#formerly: ReadFormerly | undefined;
+	readonly #read = $derived.by(() => (this.#formerly = readAnew(this.#typedSettings, this.#formerly)).read);
+	readonly #settings = $derived(this.#read.settings);
+	readonly #results = $derived(this.#cache.resultsOf(this.#show.rows, this.#settings));
+	readonly #bench = $derived(orderBench(this.#show.rows, this.#results, this.#settings));
 	readonly #lateBench = new LateBench(() => ({ rows: this.#show.rows, plan: this.#bench }));
 	readonly #store: ShowStore;
 	readonly #saving: Saving;
@@ -119,7 +124,12 @@ export class Session {
 
 	/** The settings as read; one that cannot be read takes its default. */
 	get settings(): Settings {
-		return this.#read.settings;
+		return this.#settings;
+	}
+
+	/** How the show is looked at. */
+	get views(): Views {
+		return this.#read.views;
 	}
 
 	/** The settings that could not be read, by key, each with a sentence. */
@@ -259,6 +269,14 @@ export class Session {
 		this.#make(moveRows(this.#show, ids, to, label), focus);
 	}
 
+	/**
+	 * Puts rows into a sequence; they take the places that they have among the others.
+	 * @param settings changes made by the same step
+	 */
+	orderRows(ids: readonly RowId[], settings: TypedSettings, label: string, focus?: FocusOfEdit): void {
+		this.#make(compose(orderRows(this.#show, ids, label), changeSettings(this.#show, settings, label)), focus);
+	}
+
 	/** @returns the names of the copies, which stand behind the last row copied */
 	duplicateRows(ids: readonly RowId[], focus?: FocusOfEdit): readonly RowId[] {
 		const edit = duplicateRows(this.#show, ids, this.#newIds(ids.length), many(ids, 'Duplicate'));
@@ -364,6 +382,18 @@ export class Session {
 	#newIds(count: number): readonly RowId[] {
 		return Array.from({ length: count }, this.#makeId);
 	}
+}
+
+interface ReadFormerly {
+	readonly typed: TypedSettings;
+	readonly read: ReturnType<typeof readSettings>;
+}
+
+/** Reads settings. Where only what the show is looked at by has changed, the others stay the same object: so do results. */
+function readAnew(typed: TypedSettings, formerly: ReadFormerly | undefined): ReadFormerly {
+	const read = readSettings(typed);
+	const isSame = formerly && settingDiffs(formerly.typed, typed).every(({ key }) => key === 'views');
+	return { typed, read: isSame ? { ...read, settings: formerly.read.settings } : read };
 }
 
 const many = ({ length }: readonly RowId[], verb: string) => (length === 1 ? `${verb} row` : `${verb} ${length} rows`);

@@ -25,8 +25,9 @@ export function withoutCells(plan: CellPlan, left: readonly CellName[]): CellPla
 /**
  * What a paste or a fill has done, in one sentence, to be heard and read.
  * @param unread cells that it typed and that could not be read
+ * @param leftOut prints of the show that are not seen, and that it went past
  */
-export function saidOfPaste(label: string, plan: CellPlan, unread: number): string {
+export function saidOfPaste(label: string, plan: CellPlan, unread: number, leftOut = 0): string {
 	const texts = [...plan.changes, ...plan.added].map(({ cells }) => cells);
 	const typed = texts.reduce((sum, cells) => sum + typedColumns(cells).length, 0);
 	const told = [
@@ -34,6 +35,7 @@ export function saidOfPaste(label: string, plan: CellPlan, unread: number): stri
 		plan.added.length > 0 && `${counted(plan.added.length, 'print')} added`,
 		plan.skipped > 0 && `${counted(plan.skipped, 'cell')} passed over, which can only be worked out`,
 		plan.outside > 0 && `${counted(plan.outside, 'cell')} left out, past the last column`,
+		leftOut > 0 && `only in the prints that are seen (${counted(leftOut, 'print')} left out)`,
 		unread > 0 && `${counted(unread, 'cell')} could not be read and stand as typed`,
 	];
 	return `${label}: ${told.filter((part) => part !== false).join(', ')}`;

@@ -1,3 +1,4 @@
+import { readViews, type Views } from '../grid/views.ts';
 import { type Length, mm } from '../length/length.ts';
 import { parseSize } from '../length/parseSize.ts';
 import { parseWeight } from '../length/parseWeight.ts';
@@ -47,6 +48,7 @@ export const settingKeys = [
 	'frames',
 	'bench',
 	'labels',
+	'views',
 ] as const;
 
 /** A key of a show's settings. */
@@ -58,6 +60,8 @@ export type SettingKey = (typeof settingKeys)[number];
  */
 export function readSettings(typed: TypedSettings): {
 	readonly settings: Settings;
+	/** How the show is looked at; apart from the settings, for no result follows from it. */
+	readonly views: Views;
 	readonly problems: readonly SettingProblem[];
 } {
 	const problems: SettingProblem[] = [];
@@ -103,7 +107,7 @@ export function readSettings(typed: TypedSettings): {
 		bench: readBench(typed['bench'], context),
 		labels: readLabels(typed['labels'], context),
 	};
-	return { settings, problems };
+	return { settings, views: readViews(typed['views'], context), problems };
 }
 
 /** The keys among typed settings that are none of ours, such as a slip of the pen. */

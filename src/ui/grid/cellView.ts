@@ -10,7 +10,7 @@ import { asTyped } from '../../core/show/asTyped.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { Row } from '../../core/show/row.ts';
 import type { BottomWeight, Settings, Size } from '../../core/show/settings.ts';
-import { columnOfFindingCell, type GridColumn, gridColumns } from './gridColumns.ts';
+import { columnOfFindingCell, type GridColumn } from './gridColumns.ts';
 
 /** Where the text of a cell comes from: typed here, inherited from the show, worked out, or there is none. */
 export type CellState = 'typed' | 'inherited' | 'worked out' | 'blank';
@@ -34,10 +34,10 @@ export interface RowSource {
 	readonly settings: Settings;
 }
 
-/** What each cell of a row shows, in the order of the grid's columns. */
-export function cellViews(source: RowSource): readonly CellView[] {
+/** What each cell of a row shows, in the order of the columns. */
+export function cellViews(source: RowSource, columns: readonly GridColumn[]): readonly CellView[] {
 	const levels = levelsOf(source.result.findings);
-	return gridColumns.map((column) => {
+	return columns.map((column) => {
 		const { text, state } = textAndState(column, source);
 		const isUnread = source.result.findings.some(
 			({ code, cells }) => code === 'not-read' && cells.includes(column.key),

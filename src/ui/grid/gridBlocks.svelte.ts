@@ -2,11 +2,12 @@ import { type FillWay, planFill, planSpread, spreadTo } from '../../core/grid/pl
 import { type CellPlan, type GridCells, planPaste } from '../../core/grid/planPaste.ts';
 import { type CellName, cellsTyped, saidOfPaste, withoutCells } from '../../core/grid/saidOfPaste.ts';
 import { at, type Range } from '../../core/grid/selection.ts';
+import { placeBehind } from '../../core/grid/shownRows.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { CellTexts, Row, RowId } from '../../core/show/row.ts';
 import { exactText, textAndState } from './cellView.ts';
-import { columnIndexOf, gridColumns } from './gridColumns.ts';
+import { gridColumns } from './gridColumns.ts';
 import { type GridFocus, GridHand, type GridRows } from './gridHand.svelte.ts';
 
 interface Change {
@@ -33,6 +34,12 @@ export interface GridSource extends GridRows {
 	removeRows(ids: readonly RowId[], label?: string, focus?: FocusOfEdit): void;
 	moveRows(ids: readonly RowId[], to: number, label?: string, focus?: FocusOfEdit): void;
 	duplicateRows(ids: readonly RowId[], focus?: FocusOfEdit): readonly RowId[];
+	orderRows(
+		ids: readonly RowId[],
+		settings: Readonly<Record<string, unknown>>,
+		label: string,
+		focus?: FocusOfEdit,
+	): void;
 	undo(): unknown;
 	redo(): unknown;
 }
@@ -57,6 +64,8 @@ export class GridBlocks extends GridHand {
 	protected readonly source: GridSource;
 	/** What is to be said aloud. */
 	announcement = $state.raw('');
+	/** What has to be read as well as heard: that something cannot be done, and why. */
+	notice = $state.raw<string>();
 	#offered = $state.raw<PasteOffer>();
 	/** Where the handle of the selection has been drawn to, to fill it from there. */
 	drawnTo = $state.raw<ReturnType<typeof spreadTo>>();
@@ -76,13 +85,13 @@ export class GridBlocks extends GridHand {
 	clear(label = 'Clear'): void {
 		const { range } = this;
 		if (range === undefined) return;
-		const columns = gridColumns.slice(range.left, range.right + 1).flatMap(({ column }) => column ?? []);
+		const columns = this.columns.list.slice(range.left, range.right + 1).flatMap(({ column }) => column ?? []);
 		const cells: CellTexts = Object.fromEntries(columns.map((column) => [column, '']));
 		const words = columns.length === 1 ? `${label} ${this.gridColumn.label.toLowerCase()}` : `${label} cells`;
 		const ids = this.rowsInHand;
 		const cleared = ids.flatMap((id, place) =>
 			columns.flatMap((column): CellName | readonly [] =>
-				this.source.show.rows[range.top + place]?.typed[column] === undefined ? [] : { id, column },
+				this.rows[range.top + place]?.typed[column] === undefined ? [] : { id, column },
 			),
 		);
 		const changes = ids.map((id) => ({ id, cells }));
@@ -95,7 +104,7 @@ export class GridBlocks extends GridHand {
 	copied(): { readonly shown: readonly string[][]; readonly typed: readonly string[][] } | undefined {
 		const { range } = this;
 		if (range === undefined) return undefined;
-		const columns = gridColumns.slice(range.left, range.right + 1);
+		const columns = this.columns.list.slice(range.left, range.right + 1);
 		const sources = this.rowsInHand.map((_, place) => this.sourceOf(range.top + place));
 		return {
 			shown: sources.map((source) => columns.map((column) => exactText(column, source))),
@@ -105,7 +114,7 @@ export class GridBlocks extends GridHand {
 
 	/** Types a table into the cells from the one in hand on; rows past the last are added. */
 	paste(table: readonly (readonly string[])[]): void {
-		if (this.rowIndex < 0 && this.source.show.rows.length > 0) return;
+		if (this.rowIndex < 0 && this.rows.length > 0) return;
 		const plan = planPaste(table, this.selection ?? at(0, this.column), this.#cells);
 		const workedOut = cellsTyped(plan).filter((cell) => this.#viewOf(cell)?.state === 'worked out');
 		const before = this.focus;
@@ -154,6 +163,12 @@ export class GridBlocks extends GridHand {
 		this.#carryOut(plan, drawnTo.way === 'down' ? 'Fill down' : 'Fill right', this.focus);
 	}
 
+	/** Says something aloud that has to be read as well. */
+	tell(sentence: string): void {
+		this.notice = sentence;
+		this.announcement = sentence;
+	}
+
 	/** Asks for an edit. @returns whether it was made: it may change nothing, or wait for an answer */
 	protected does(edit: () => unknown): boolean {
 		const { rows } = this.source.show;
@@ -170,31 +185,33 @@ export class GridBlocks extends GridHand {
 	/** What a cell shows now; undefined if its row is gone. */
 	#viewOf({ id, column }: CellName) {
 		const index = this.#indexOf(id);
-		return index === undefined ? undefined : textAndState(gridColumns[columnIndexOf(column)]!, this.sourceOf(index));
+		return index === undefined ? undefined : textAndState(columnNamed(column), this.sourceOf(index));
 	}
 
 	get #cells(): GridCells {
-		return { rows: this.source.show.rows.map(({ id }) => id), columns: gridColumns.map(({ column }) => column) };
+		return { rows: this.rows.map(({ id }) => id), columns: this.columns.list.map(({ column }) => column) };
 	}
 
 	readonly #textOf = (index: number, column: ColumnName): string => {
-		const row = this.source.show.rows[index];
+		const row = this.rows[index];
 		return row ? asTyped(row, column) : '';
 	};
 
 	/** @returns what was done, in a sentence, which is also said aloud, and how much of it could not be read */
 	#carryOut(plan: CellPlan, label: string, before: GridFocus | undefined) {
-		const { rows } = this.source.show;
+		const { rows } = this;
 		const after = (added: readonly RowId[]) =>
 			this.focusOn(selectionOf(plan.range), [...rows, ...added.map((id) => ({ id }))]);
 		let added: readonly RowId[] = [];
 		const isDone = this.does(() => {
-			added = this.source.typeAndAdd(plan.changes, plan.added, rows.length, label, { before, after });
+			const place = placeBehind(this.arranged.shown, rows.length);
+			added = this.source.typeAndAdd(plan.changes, plan.added, place, label, { before, after });
 		});
 		if (!isDone) return undefined;
 		this.selectRange(plan.range);
 		const unread = this.#unreadOf(plan, added);
-		const said = saidOfPaste(label, plan, unread);
+		const leftOut = this.source.show.rows.length - this.rows.length;
+		const said = saidOfPaste(label, plan, unread, leftOut);
 		this.announcement = said;
 		return { said, unread };
 	}
@@ -203,7 +220,7 @@ export class GridBlocks extends GridHand {
 	#unreadOf(plan: CellPlan, added: readonly RowId[]): number {
 		const typed = [...plan.changes, ...plan.added.map(({ cells }, place) => ({ id: added[place]!, cells }))];
 		const columns = new Map(typed.map(({ id, cells }) => [id, new Set(Object.keys(cells))]));
-		const unread = this.source.show.rows.flatMap(({ id }, index) => {
+		const unread = this.rows.flatMap(({ id }, index) => {
 			const own = columns.get(id);
 			if (own === undefined) return [];
 			const { findings } = this.sourceOf(index).result;
@@ -217,19 +234,21 @@ export class GridBlocks extends GridHand {
 		const first = cleared[0]!;
 		const { text, state } = this.#viewOf(first) ?? { text: '', state: 'blank' };
 		const words = { typed: '', blank: 'blank', 'worked out': 'worked out', inherited: 'from the show' }[state];
-		return [gridColumns[columnIndexOf(first.column)]!.label, text, words].filter((word) => word !== '').join(', ');
+		return [columnNamed(first.column).label, text, words].filter((word) => word !== '').join(', ');
 	}
 
 	#indexOf(id: RowId): number | undefined {
-		const { rows } = this.source.show;
+		const { rows } = this;
 		const places = this.#places.get(rows) ?? new Map(rows.map((row, place) => [row.id, place]));
 		this.#places.set(rows, places);
 		return places.get(id);
 	}
 
-	/** Places of rows by their names, made once for each state of the show. */
+	/** Places of rows that are seen by their names, made once for each state of them. */
 	readonly #places = new WeakMap<readonly Row[], ReadonlyMap<RowId, number>>();
 }
+
+const columnNamed = (name: ColumnName) => gridColumns.find(({ key }) => key === name)!;
 
 const selectionOf = ({ top, bottom, left, right }: Range) => ({
 	...at(top, left),

@@ -1,6 +1,10 @@
 import { ownCellsType, readOwnCells, writeOwnCells } from '../../core/grid/ownCells.ts';
+import { clipboardRefused, nothingToPaste } from '../../core/grid/saidOfClipboard.ts';
 import { readTable, writeTable } from '../../core/grid/tableText.ts';
 import type { GridState } from './gridState.svelte.ts';
+
+/** What was copied here last by a button, which puts no more than a text on the clipboard: what of it was typed. */
+let lastCopied: { readonly text: string; readonly typed: readonly (readonly string[])[] } | undefined;
 
 /**
  * Copies or cuts the cells in hand: what they show, for other programs, and what of it was typed, for this one.
@@ -11,9 +15,7 @@ export function copyCells(grid: GridState, { clipboardData, type }: ClipboardEve
 	if (copied === undefined || clipboardData === null) return false;
 	clipboardData.setData('text/plain', writeTable(copied.shown));
 	clipboardData.setData(ownCellsType, writeOwnCells(copied.typed));
-	const count = copied.shown.length * copied.shown[0]!.length;
-	if (type === 'cut') grid.clear('Cut');
-	grid.announcement = `${type === 'cut' ? 'Cut' : 'Copied'}: ${count} cell${count === 1 ? '' : 's'}`;
+	tellCopied(grid, type === 'cut' ? 'cut' : 'copy', copied.shown);
 	return true;
 }
 
@@ -26,6 +28,48 @@ export function pasteCells(grid: GridState, { clipboardData }: ClipboardEvent): 
 	const own = readOwnCells(clipboardData.getData(ownCellsType));
 	const text = clipboardData.getData('text/plain');
 	if (own) grid.paste(own);
-	else if (text !== '') grid.paste(readTable(text));
+	else if (text !== '') pasteText(grid, text);
 	return true;
+}
+
+/** Copies or cuts the cells in hand, asked by a button. Nothing is cut that the browser did not take. */
+export async function copyByButton(grid: GridState, what: 'copy' | 'cut'): Promise<void> {
+	grid.commit('stay', true);
+	const copied = grid.copied();
+	if (copied === undefined) return;
+	const text = writeTable(copied.shown);
+	try {
+		await navigator.clipboard.writeText(text);
+	} catch {
+		return grid.tell(clipboardRefused('copy'));
+	}
+	lastCopied = { text, typed: copied.typed };
+	tellCopied(grid, what, copied.shown);
+}
+
+/** Pastes into the cells in hand, asked by a button: the browser may ask whether it may. */
+export async function pasteByButton(grid: GridState): Promise<void> {
+	grid.commit('stay', true);
+	const { focus } = grid;
+	let text: string;
+	try {
+		text = await navigator.clipboard.readText();
+	} catch {
+		return grid.tell(clipboardRefused('paste'));
+	}
+	if (focus) grid.restore(focus); // one may have gone on while the browser asked
+	if (text === '') grid.tell(nothingToPaste);
+	else pasteText(grid, text);
+}
+
+function pasteText(grid: GridState, text: string): void {
+	// A clipboard may give back other line ends than it was given.
+	const isOwn = lastCopied !== undefined && lastCopied.text === text.replaceAll('\r\n', '\n');
+	grid.paste(isOwn ? lastCopied!.typed : readTable(text));
+}
+
+function tellCopied(grid: GridState, what: 'copy' | 'cut', shown: readonly string[][]): void {
+	const count = shown.length * shown[0]!.length;
+	if (what === 'cut') grid.clear('Cut');
+	grid.announcement = `${what === 'cut' ? 'Cut' : 'Copied'}: ${count} cell${count === 1 ? '' : 's'}`;
 }

@@ -1,10 +1,11 @@
+import type { ViewColumn } from '../../core/grid/columnView.ts';
 import type { SolvedKey } from '../../core/row/solvedRow.ts';
 import { type ColumnName, hasUnit, kindOf } from '../../core/show/columns.ts';
 
 /** A column of the grid: a typed column, or one that can only be worked out. */
 export interface GridColumn {
 	/** Names the column in the grid: the typed column's name, `steps` or `findings`. */
-	readonly key: ColumnName | 'steps' | 'findings';
+	readonly key: ViewColumn;
 	/** The typed column; undefined where nothing can be typed. */
 	readonly column: ColumnName | undefined;
 	/** The result that the column shows where nothing was typed. */
@@ -46,37 +47,37 @@ const plan: readonly Plan[] = [
 	{
 		group: 'Print',
 		columns: [
-			['number', 'no.', 54],
-			['title', 'title', 152],
+			['number', 'no.', 46],
+			['title', 'title', 148],
 		],
 	},
 	{
 		group: 'Picture',
 		columns: [
-			['shape', 'shape', 60],
-			['picture width', 'width', 76],
-			['picture height', 'height', 76],
+			['shape', 'shape', 54],
+			['picture width', 'width', 70],
+			['picture height', 'height', 70],
 		],
 	},
 	{
 		group: 'Window',
 		columns: [
-			['window width', 'width', 66],
-			['window height', 'height', 66],
+			['window width', 'width', 62],
+			['window height', 'height', 62],
 		],
 	},
 	{
 		group: 'Borders',
 		columns: [
-			['side', 'side', 58],
-			['top', 'top', 58],
-			['bottom', 'bottom', 66],
+			['side', 'side', 54],
+			['top', 'top', 54],
+			['bottom', 'bottom', 64],
 		],
 	},
 	{
 		group: 'Mount',
 		columns: [
-			['mount', 'size', 130],
+			['mount', 'size', 114],
 			['mount width', 'width', 66],
 			['mount height', 'height', 66],
 		],
@@ -141,10 +142,10 @@ const labels: Partial<Record<GridColumn['key'], string>> = {
 
 const withCapital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** The columns of the grid, from the left. */
+/** The columns of the grid, in the order that they have by themselves. */
 export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns }) =>
 	columns.map(([key, head, width]) => {
-		const column = key === 'steps' || key === 'findings' ? undefined : key;
+		const column = key === 'steps' || key === 'findings' ? undefined : (key satisfies ColumnName);
 		const kind = column === undefined ? 'text' : kindOf(column);
 		return {
 			key,
@@ -164,7 +165,7 @@ export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns
 /** A head that stands over neighbouring columns. */
 export interface ColumnGroup {
 	readonly group: string;
-	/** Place of its first column, from 0. */
+	/** Place of its first column among those shown, from 0. */
 	readonly start: number;
 	readonly count: number;
 	/** Whether its lengths are in the show's unit. */
@@ -172,20 +173,22 @@ export interface ColumnGroup {
 	readonly isFrozen: boolean;
 }
 
-/** The heads over the columns, from the left. */
-export const columnGroups: readonly ColumnGroup[] = plan.map(({ group }) => {
-	const start = gridColumns.findIndex((column) => column.group === group);
-	const columns = gridColumns.filter((column) => column.group === group);
-	return {
-		group,
-		start,
-		count: columns.length,
-		hasUnit: columns.some((column) => column.hasUnit),
-		isFrozen: columns.every((column) => column.isFrozen),
-	};
-});
+/** The heads over columns, from the left: one over each run of neighbours that belong together. */
+export function groupsOf(columns: readonly GridColumn[]): readonly ColumnGroup[] {
+	const starts = columns.flatMap(({ group }, place) => (columns[place - 1]?.group === group ? [] : place));
+	return starts.map((start, place) => {
+		const own = columns.slice(start, starts[place + 1]);
+		return {
+			group: own[0]!.group,
+			start,
+			count: own.length,
+			hasUnit: own.some((column) => column.hasUnit),
+			isFrozen: own.every((column) => column.isFrozen),
+		};
+	});
+}
 
-/** Place of a column in the grid, from 0; -1 where the grid has no such column. */
+/** Place of a column in the order that columns have by themselves, from 0; -1 where the grid has no such column. */
 export const columnIndexOf = (key: string): number => gridColumns.findIndex((column) => column.key === key);
 
 /** The columns of the grid that a finding's cell stands in: its key of the results, or a column's name. */

@@ -1,6 +1,8 @@
+import { frozenColumns } from '../../core/grid/columnView.ts';
 import { type GridShape, move, type Move, step } from '../../core/grid/move.ts';
 import {
 	at,
+	between,
 	clamp,
 	columnsBetween,
 	everything,
@@ -16,17 +18,18 @@ import {
 	wholeColumns,
 	wholeRows,
 } from '../../core/grid/selection.ts';
+import { isSameSequence, placeInShow } from '../../core/grid/shownRows.ts';
 import type { RowResult } from '../../core/row/rowResult.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
 import type { Settings } from '../../core/show/settings.ts';
-import { isFilled } from './cellView.ts';
-import { columnIndexOf, type GridColumn, gridColumns } from './gridColumns.ts';
+import { ArrangedRows, type ArrangedSource } from './arrangedRows.svelte.ts';
+import { isFilled, type RowSource } from './cellView.ts';
+import type { GridColumn } from './gridColumns.ts';
+import { type ShownColumn, ShownColumns, type ViewsSource } from './shownColumns.svelte.ts';
 
-/** What the grid reads: the show as it is, and what it works out. */
-export interface GridRows {
-	readonly show: { readonly rows: readonly Row[] };
+/** What the grid reads: the show as it is, how it is looked at, and what it works out. */
+export interface GridRows extends ArrangedSource, ViewsSource {
 	readonly settings: Settings;
-	readonly results: readonly RowResult[];
 	/** The bench steps in which the cuts of each row come; it may lag behind what is typed. */
 	readonly lateBench: { readonly stepsOf: (row: Row) => readonly number[] };
 }
@@ -46,26 +49,26 @@ type Look = 'active' | 'head' | 'column';
 /** The cells in hand: a selection that stays on its prints when rows come, go or move. */
 export class GridHand {
 	readonly #rows: GridRows;
-	#kept = $state.raw<{ readonly selection: Selection; readonly rows: readonly Row[]; readonly look: Look }>({
-		selection: at(0, columnIndexOf('title')),
-		rows: [],
-		look: 'active',
-	});
+	/** The rows that are seen. Places of rows here are among these. */
+	readonly arranged: ArrangedRows;
+	/** The columns that are shown. Places of columns here are among these. */
+	readonly columns: ShownColumns;
+	#kept = $state.raw<Kept>({ selection: at(0, frozenColumns.indexOf('title')), rows: [], columns: [], look: 'active' });
 	/** Rows that are wholly in view; the screen tells. */
 	pageRows = 10;
 
 	/** What is selected; undefined where there are no rows. */
 	readonly selection: Selection | undefined = $derived.by(() => {
-		const { selection, rows } = this.#kept;
-		const now = this.#rows.show.rows;
-		if (rows.length === 0 || now.length === 0) return clamp(selection, extentOf(now));
-		if (now === rows) return selection;
-		if (isSameSequence(rows, now)) return selection; // something was typed: no row has come, gone or moved
+		const { selection, rows, columns } = this.#kept;
+		const now = this.rows;
+		const across = followColumns(selection, columns, this.columns.list);
+		if (rows.length === 0 || now.length === 0) return clamp(across, this.#extent);
+		if (now === rows || isSameSequence(rows, now)) return across; // no row has come, gone or moved
 		const [before, after] = [rows.map(idOf), now.map(idOf)];
 		const known = new Set(before);
 		// Another show has been put in the place of this one: one begins at its top.
-		if (!after.some((id) => known.has(id))) return at(0, selection.active.column);
-		return follow(selection, before, after);
+		if (!after.some((id) => known.has(id))) return at(0, across.active.column);
+		return follow(across, before, after);
 	});
 	/** Place of the row in hand, from 0; -1 for the head, or where there are no rows. */
 	readonly rowIndex = $derived(this.selection?.active.row ?? headRow);
@@ -86,21 +89,38 @@ export class GridHand {
 
 	constructor(rows: GridRows) {
 		this.#rows = rows;
+		this.arranged = new ArrangedRows(rows);
+		this.columns = new ShownColumns(rows);
+	}
+
+	/** The rows that are seen. */
+	get rows(): readonly Row[] {
+		return this.arranged.shown.rows;
+	}
+
+	/** Place in the show of the row in hand, from 0; -1 where there is none. */
+	get showIndex(): number {
+		return placeInShow(this.arranged.shown, this.rowIndex);
+	}
+
+	/** What a row that is seen works out. */
+	resultAt(index: number): RowResult | undefined {
+		return this.#rows.results[placeInShow(this.arranged.shown, index)];
 	}
 
 	/** The row in hand; undefined in the head, or where there are no rows. */
 	get row(): Row | undefined {
-		return this.#rows.show.rows[this.rowIndex];
+		return this.rows[this.rowIndex];
 	}
 
 	/** The rows in hand: all that the selection touches. */
 	get rowsInHand(): readonly RowId[] {
-		return this.range === undefined ? [] : this.#rows.show.rows.slice(this.range.top, this.range.bottom + 1).map(idOf);
+		return this.range === undefined ? [] : this.rows.slice(this.range.top, this.range.bottom + 1).map(idOf);
 	}
 
 	/** The column in hand. */
 	get gridColumn(): GridColumn {
-		return gridColumns[this.column]!;
+		return this.columns.list[this.column]!;
 	}
 
 	/** The cells in hand, to be kept with an edit; undefined where there are none. */
@@ -110,10 +130,11 @@ export class GridHand {
 
 	/** Takes the cells in hand that were kept with an edit, if the one with the focus is still there. */
 	restore({ active, anchor, head }: GridFocus): void {
-		const rows = this.#rows.show.rows;
+		this.arranged.reveal(active.id);
+		const { rows } = this;
 		const find = ({ id, key }: CellPlace): Position => ({
 			row: rows.findIndex((row) => row.id === id),
-			column: columnIndexOf(key),
+			column: Math.max(0, this.columns.indexOf(key)),
 		});
 		const kept: Selection = { active: find(active), anchor: find(anchor), head: find(head) };
 		if (kept.active.row < 0) return;
@@ -141,16 +162,28 @@ export class GridHand {
 		if (this.selection) this.#take(rowsBetween(from, to, this.column, this.#extent), 'head');
 	}
 
-	/** Takes a cell in hand by its row and column, if the row is there. */
+	/** Takes a cell in hand by its row and column, if the row is there; one that is left out is seen then. */
 	selectCell(id: RowId, key: string): void {
-		const index = this.#rows.show.rows.findIndex((row) => row.id === id);
-		const column = columnIndexOf(key);
+		this.arranged.reveal(id);
+		const index = this.rows.findIndex((row) => row.id === id);
+		const column = this.columns.indexOf(key);
 		if (index >= 0) this.select(index, column < 0 ? this.column : column);
 	}
 
 	/** Selects up to a cell, as Shift+click and dragging do. */
 	extend(rowIndex: number, column: number): void {
 		if (this.selection) this.#take(extendTo(this.selection, { row: Math.max(0, rowIndex), column }), 'head');
+	}
+
+	/** Takes hold of a corner of the selection, which is then extended from the opposite one. */
+	holdBy(corner: 'start' | 'end'): void {
+		if (this.range === undefined) return;
+		const { top, bottom, left, right } = this.range;
+		const [first, last] = [
+			{ row: top, column: left },
+			{ row: bottom, column: right },
+		];
+		this.#take(corner === 'end' ? between(first, last) : between(last, first), 'head');
 	}
 
 	/** Goes a way, or extends the selection that way. */
@@ -160,7 +193,7 @@ export class GridHand {
 			...this.#extent,
 			pageRows: this.pageRows,
 			hasHead: true,
-			isFilled: ({ row, column }) => isFilled(gridColumns[column]!, this.sourceOf(row)),
+			isFilled: ({ row, column }) => isFilled(this.columns.list[column]!, this.sourceOf(row)),
 		};
 		this.#take(move(this.selection, way, shape, isExtending), isExtending ? 'head' : 'active');
 	}
@@ -185,34 +218,53 @@ export class GridHand {
 		return true;
 	}
 
-	/** What the cells of a row are made from. */
-	protected sourceOf(index: number) {
-		const { show, results, lateBench, settings } = this.#rows;
-		const row = show.rows[index]!;
-		return { row, result: results[index]!, steps: lateBench.stepsOf(row), settings };
+	/** What the cells of a row that is seen are made from. */
+	sourceOf(index: number): RowSource {
+		const { lateBench, settings } = this.#rows;
+		const row = this.rows[index]!;
+		return { row, result: this.resultAt(index)!, steps: lateBench.stepsOf(row), settings };
 	}
 
 	/** A selection by its prints and columns; undefined in the head. */
-	protected focusOn(selection: Selection, rows: readonly { readonly id: RowId }[] = this.#rows.show.rows) {
+	protected focusOn(selection: Selection, rows: readonly { readonly id: RowId }[] = this.rows) {
 		const place = ({ row, column }: Position): CellPlace | undefined => {
 			const found = rows[row];
-			return found && { id: found.id, key: gridColumns[column]!.key };
+			return found && { id: found.id, key: this.columns.list[column]!.key };
 		};
 		const [active, anchor, head] = [place(selection.active), place(selection.anchor), place(selection.head)];
 		return active && anchor && head && ({ active, anchor, head } satisfies GridFocus);
 	}
 
 	get #extent() {
-		return extentOf(this.#rows.show.rows);
+		return { rows: this.rows.length, columns: this.columns.list.length };
 	}
 
 	#take(selection: Selection, look: Look = 'active'): void {
-		const rows = this.#rows.show.rows;
-		this.#kept = { selection: clamp(selection, extentOf(rows)) ?? selection, rows, look };
+		const columns = this.columns.list;
+		this.#kept = { selection: clamp(selection, this.#extent) ?? selection, rows: this.rows, columns, look };
 	}
 }
 
-const isSameSequence = (a: readonly Row[], b: readonly Row[]): boolean =>
-	a.length === b.length && a.every((row, place) => row === b[place] || row.id === b[place]!.id);
+interface Kept {
+	readonly selection: Selection;
+	readonly rows: readonly Row[];
+	readonly columns: readonly ShownColumn[];
+	readonly look: Look;
+}
+
+/** The selection on the same columns after columns have come, gone or moved. */
+function followColumns(selection: Selection, before: readonly ShownColumn[], after: readonly ShownColumn[]): Selection {
+	if (before === after || before.length === 0) return selection;
+	const keys = (columns: readonly ShownColumn[]) => columns.map(({ key }) => key);
+	// Columns are to a selection what rows are: the same rule holds, turned.
+	const turn = ({ row, column }: Position): Position => ({ row: column, column: row });
+	const turned = ({ active, anchor, head }: Selection): Selection => ({
+		active: turn(active),
+		anchor: turn(anchor),
+		head: turn(head),
+	});
+	const followed = follow(turned(selection), keys(before), keys(after));
+	return followed ? turned(followed) : selection;
+}
+
 const idOf = ({ id }: Row): RowId => id;
-const extentOf = (rows: readonly Row[]) => ({ rows: rows.length, columns: gridColumns.length });

@@ -4,13 +4,15 @@ import type { After, GridState } from './gridState.svelte.ts';
 /** What the keys of the grid need besides its state. */
 export interface KeyContext {
 	readonly grid: GridState;
-	/** Opens the menu of the row in hand. */
-	readonly openMenu: () => void;
+	/** Opens the menu of the row or of the column in hand. */
+	readonly openMenu: (of: 'row' | 'column') => void;
 	/** Goes to what the row in hand is told. */
 	readonly goToSentences: () => void;
 	/** Takes the next or the former cell that something is said about in hand. */
 	readonly goToFinding: (by: 1 | -1) => void;
 	readonly showKeys: () => void;
+	/** Goes to where words are typed that are looked for. */
+	readonly find: () => void;
 }
 
 type Command = (context: KeyContext) => void;
@@ -55,7 +57,7 @@ export function selectByKey(grid: GridState, event: KeyboardEvent): boolean {
 	const what = selects[name];
 	if (what !== undefined) grid.selectWhole(what);
 	else if (way !== undefined) grid.go(way, event.shiftKey);
-	else if (grid.rowIndex < 0 && (name === ' ' || name === 'Enter')) grid.selectColumns(grid.column);
+	else if (grid.rowIndex < 0 && name === ' ') grid.selectColumns(grid.column);
 	else return false;
 	return true;
 }
@@ -77,12 +79,27 @@ export const commandKeys: Readonly<Record<string, Command>> = {
 	'Ctrl+Delete': ({ grid }) => grid.removeRows(),
 	'Ctrl+Backspace': ({ grid }) => grid.removeRows(),
 	F9: ({ grid }) => grid.leaveWorkedOut(),
-	'Shift+F10': ({ openMenu }) => openMenu(),
-	ContextMenu: ({ openMenu }) => openMenu(),
+	'Shift+F10': ({ openMenu }) => openMenu('row'),
+	ContextMenu: ({ openMenu }) => openMenu('row'),
+	F7: ({ openMenu }) => openMenu('column'),
+	'Ctrl+F': ({ find }) => find(),
 	F6: ({ goToSentences }) => goToSentences(),
 	F8: ({ goToFinding }) => goToFinding(1),
 	'Shift+F8': ({ goToFinding }) => goToFinding(-1),
 	'?': ({ showKeys }) => showKeys(),
+};
+
+/** What keys do in the heads of the columns, where they do something else than in the cells. */
+export const headKeys: Readonly<Record<string, Command>> = {
+	Enter: ({ openMenu }) => openMenu('column'),
+	F2: ({ openMenu }) => openMenu('column'),
+	'Shift+F10': ({ openMenu }) => openMenu('column'),
+	ContextMenu: ({ openMenu }) => openMenu('column'),
+	'Alt+ArrowLeft': ({ grid }) => grid.moveColumns(-1),
+	'Alt+ArrowRight': ({ grid }) => grid.moveColumns(1),
+	'Alt+Shift+ArrowLeft': ({ grid }) => grid.sizeColumn(-1),
+	'Alt+Shift+ArrowRight': ({ grid }) => grid.sizeColumn(1),
+	Delete: ({ grid }) => grid.hideColumns(),
 };
 
 /** Where each key that puts a typed text in takes the hand. */

@@ -1,9 +1,14 @@
+import type { Filter } from '../../core/grid/filterRows.ts';
+import { cannotMoveSorted, saidOfShown } from '../../core/grid/saidOfArranging.ts';
+import { placeBehind, placeInShow } from '../../core/grid/shownRows.ts';
+import type { Sort } from '../../core/grid/sortRows.ts';
+import { writeViews } from '../../core/grid/views.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { CellTexts, RowId } from '../../core/show/row.ts';
 import { textAndState } from './cellView.ts';
 import { type EntryProblem, entryProblem } from './entryProblem.ts';
 import { type FocusOfEdit, GridBlocks } from './gridBlocks.svelte.ts';
-import { columnIndexOf, type GridColumn, gridColumns } from './gridColumns.ts';
+import { type GridColumn, gridColumns } from './gridColumns.ts';
 import type { CellPlace, GridFocus } from './gridHand.svelte.ts';
 
 /** A cell that is being typed into. */
@@ -29,6 +34,8 @@ export class GridState extends GridBlocks {
 	editing = $state.raw<Editing>();
 	/** The place before which rows that are being dragged would go; undefined while none are. */
 	dropAt = $state.raw<number>();
+	/** The place before which columns that are being dragged would go; undefined while none are. */
+	dropBefore = $state.raw<number>();
 
 	/**
 	 * Opens the cell in hand for typing.
@@ -43,6 +50,7 @@ export class GridState extends GridBlocks {
 		const opened = asTyped(row, column).replaceAll(/\s*[\r\n]+\s*/g, ' ');
 		const text = isReplacing ? '' : opened;
 		this.editing = { id: row.id, key, text, opened, isSelected: !isReplacing, problem: undefined };
+		this.arranged.kept = row.id;
 		return true;
 	}
 
@@ -66,7 +74,7 @@ export class GridState extends GridBlocks {
 		if (editing === undefined) return true;
 		const text = editing.text.trim();
 		const row = this.source.show.rows.find(({ id }) => id === editing.id);
-		const gridColumn = gridColumns[columnIndexOf(editing.key)]!;
+		const gridColumn = gridColumns.find(({ key }) => key === editing.key)!;
 		const { column } = gridColumn;
 		if (row !== undefined && column !== undefined && text !== editing.opened.trim()) {
 			const isAskedAgain = editing.problem !== undefined || isKeepingUnread;
@@ -102,10 +110,16 @@ export class GridState extends GridBlocks {
 			before: this.focus,
 			after: ([id]) => (id === undefined ? undefined : oneCell({ id, key })),
 		};
-		const [id] = this.source.typeAndAdd([], [{ cells: {} }], place, 'Add print', focus);
+		const [id] = this.source.typeAndAdd(
+			[],
+			[{ cells: {} }],
+			placeBehind(this.arranged.shown, place),
+			'Add print',
+			focus,
+		);
 		if (id === undefined) return;
 		this.selectCell(id, key);
-		this.announcement = `Row ${place + 1} added`;
+		this.announcement = `Row ${this.rowIndex + 1} added`;
 	}
 
 	/** Copies the rows in hand, under them, and takes the copies in hand. */
@@ -128,13 +142,13 @@ export class GridState extends GridBlocks {
 		const { range, focus } = this;
 		const ids = this.rowsInHand;
 		if (range === undefined || ids.length === 0) return;
-		const { rows } = this.source.show;
+		const { rows } = this;
 		const next = rows[range.bottom + 1] ?? rows[range.top - 1];
 		const left = next && oneCell({ id: next.id, key: this.gridColumn.key });
 		const label = ids.length === 1 ? 'Delete print' : `Delete ${ids.length} prints`;
 		if (!this.does(() => this.source.removeRows(ids, label, { before: focus, after: () => left }))) return;
 		if (left) this.restore(left);
-		this.announcement = ids.length === 1 ? 'Print deleted' : `${ids.length} prints deleted`;
+		this.announcement = (ids.length === 1 ? 'Print deleted' : `${ids.length} prints deleted`) + this.ofThoseSeen;
 	}
 
 	/** Moves the rows in hand one place up or down. */
@@ -143,15 +157,100 @@ export class GridState extends GridBlocks {
 		if (range !== undefined) this.moveRowsTo(by < 0 ? range.top - 1 : range.bottom + 2);
 	}
 
-	/** Moves the rows in hand before a place, counted as they stand now, from 0. */
+	/** Moves the rows in hand before a place, counted as they are seen now, from 0; past those that are left out. */
 	moveRowsTo(to: number): void {
 		const { range } = this;
-		if (range === undefined || to < 0 || to > this.source.show.rows.length) return;
+		const { shown } = this.arranged;
+		if (range === undefined || to < 0 || to > this.rows.length) return;
 		if (to >= range.top && to <= range.bottom + 1) return;
+		if (shown.isSorted) {
+			this.tell(cannotMoveSorted(this.columns.sort?.column));
+			return;
+		}
 		const isUp = to < range.top;
 		const label = isUp ? 'Move up' : 'Move down';
-		if (!this.does(() => this.source.moveRows(this.rowsInHand, to, label, this.staying))) return;
-		this.announcement = `Moved to row ${isUp ? to + 1 : to - (range.bottom - range.top)}`;
+		const place = isUp ? placeInShow(shown, to) : placeBehind(shown, to);
+		if (!this.does(() => this.source.moveRows(this.rowsInHand, place, label, this.staying))) return;
+		this.announcement = `Moved to row ${isUp ? to + 1 : to - (range.bottom - range.top)}${this.ofThoseSeen}`;
+	}
+
+	/** The first and the last of the columns in hand: those selected from end to end, else the one in hand. */
+	get columnsInHand(): readonly [first: number, last: number] {
+		const { range } = this;
+		const isWhole = range !== undefined && range.top === 0 && range.bottom === this.rows.length - 1;
+		return isWhole && this.rowIndex >= 0 ? [range.left, range.right] : [this.column, this.column];
+	}
+
+	/** Sorts the rows by a column, or puts them in the show's own order; the row in hand stays in hand. */
+	sortBy(sort: Sort | undefined): void {
+		this.columns.sortBy(sort);
+		this.arranged.anew();
+		this.announcement = saidOfShown(this.rows.length, this.source.show.rows.length, this.columns.sort);
+	}
+
+	/** Asks for some rows only; those that are typed into later stay. */
+	filterBy(filter: Filter): void {
+		this.arranged.filter = filter;
+		this.announcement = saidOfShown(this.rows.length, this.source.show.rows.length, this.columns.sort);
+	}
+
+	/** Sorts and filters by what the rows are now. */
+	arrangeAnew(): void {
+		this.arranged.anew();
+		this.announcement = saidOfShown(this.rows.length, this.source.show.rows.length, this.columns.sort);
+	}
+
+	/** Makes the sequence in which the rows are seen the show's own, as one step of undo. */
+	keepOrder(): void {
+		const ids = this.rows.map(({ id }) => id);
+		const settings = { views: writeViews({ ...this.source.views, sort: undefined }) };
+		if (!this.does(() => this.source.orderRows(ids, settings, 'Keep this order', this.staying))) return;
+		this.announcement = 'The prints are in this order now';
+	}
+
+	/** Makes the column in hand wider or narrower by a step. */
+	sizeColumn(by: 1 | -1): void {
+		const column = this.columns.list[this.column]!;
+		this.columns.size(column.key, column.shownWidth + by * widthStep);
+		this.announcement = `${column.label}, ${this.columns.list[this.column]!.shownWidth} wide`;
+	}
+
+	/** Moves the columns in hand one place to the left or right. */
+	moveColumns(by: 1 | -1): void {
+		const [first, last] = this.columnsInHand;
+		this.moveColumnsTo(by < 0 ? first - 1 : last + 2);
+	}
+
+	/** Moves the columns in hand before a place among those shown. Those that stay where they are do not move. */
+	moveColumnsTo(to: number): void {
+		const [first, last] = this.columnsInHand;
+		const { list } = this.columns;
+		const moved = list.slice(first, last + 1).filter(({ isFrozen }) => !isFrozen);
+		const [leading] = moved;
+		if (leading === undefined) return this.tell('Number and title stay first: they are what the others belong to.');
+		if (to > list.length || (to >= first && to <= last + 1)) return;
+		const { key, label } = leading;
+		const before = list.findIndex((column) => column.key === key);
+		this.columns.move(
+			moved.map((column) => column.key),
+			to,
+		);
+		const place = this.columns.indexOf(key);
+		if (place !== before) this.announcement = `${label}, column ${place + 1} of ${list.length}`;
+	}
+
+	/** Hides the columns in hand; what was typed into them stays. */
+	hideColumns(): void {
+		const [first, last] = this.columnsInHand;
+		const hidden = this.columns.list.slice(first, last + 1).filter(({ isFrozen }) => !isFrozen);
+		if (hidden.length === 0) return this.tell('Number and title stay: they are what the others belong to.');
+		this.columns.hide(hidden.map(({ key }) => key));
+		this.announcement = `${hidden.map(({ label }) => label).join(', ')} hidden`;
+	}
+
+	/** What is added to what was done, where prints are left out. */
+	private get ofThoseSeen(): string {
+		return this.rows.length === this.source.show.rows.length ? '' : ' of those that are seen';
 	}
 
 	undo(): void {
@@ -165,7 +264,7 @@ export class GridState extends GridBlocks {
 	/** Types a cell and says what has become of it, and the gravest that its row is told. */
 	#typeCell(id: RowId, column: GridColumn, text: string): void {
 		const view = () => {
-			const index = this.source.show.rows.findIndex((row) => row.id === id);
+			const index = this.rows.findIndex((row) => row.id === id);
 			return index < 0 ? undefined : textAndState(column, this.sourceOf(index));
 		};
 		const before = view()?.state;
@@ -204,5 +303,8 @@ export class GridState extends GridBlocks {
 		}
 	}
 }
+
+/** How much wider a key makes a column, in pixels. */
+const widthStep = 12;
 
 const oneCell = (cell: CellPlace): GridFocus => ({ active: cell, anchor: cell, head: cell });

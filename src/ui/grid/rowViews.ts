@@ -12,8 +12,6 @@ export interface RowView extends Slot, RowSource {
 	/** The columns of the row that would be filled if the handle were let go, the last one too; -1 where none would. */
 	readonly drawnFrom: number;
 	readonly drawnTo: number;
-	/** Whether the last row of the selection is this one, which then shows its handle. */
-	readonly hasHandle: boolean;
 	/** Whether the row is in hand, and its drawing shown. */
 	readonly isShown: boolean;
 	/** Whether the cell in hand is being typed into. */

@@ -5,7 +5,7 @@ export const rowHeight = 45;
 export const headRows = 2;
 
 /** Height of both rows of the head, in pixels. */
-export const headHeight = 68;
+export const headHeight = 78;
 
 /** Rows that are kept ready above and below what is seen. */
 const spareRows = 8;

@@ -38,7 +38,7 @@ class Shown {
 	}
 
 	#made(): readonly CellView[] {
-		return cellViews({ row: this.row, result: this.result, steps: [], settings });
+		return cellViews({ row: this.row, result: this.result, steps: [], settings }, gridColumns);
 	}
 }
 

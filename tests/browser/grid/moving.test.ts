@@ -87,7 +87,7 @@ test('the head of a column can be gone to, and selects its column', () =>
 		await withNumbered(page, 3);
 		await press(page, 'ArrowRight', 'ArrowUp');
 		expect(await inHand(page)).toBe(at(-1, 'title'));
-		await press(page, 'Enter');
+		await press(page, 'Space');
 		expect(await page.locator('[aria-selected=true]').count()).toBe(3);
 		expect(await inHand(page)).toBe(at(0, 'title'));
 	}));

@@ -101,21 +101,3 @@ test('rows that are selected are dragged to another place by their grip', () =>
 		await expect.poll(order).toEqual(['1 typed', '2 typed', '3 typed', '4 typed', '5 typed']);
 		expect(await selected(page)).toBe(`1 number to 2 ${last}`);
 	}));
-
-test('the handle of a selection takes a finger from one corner to another', () =>
-	play(async (page, stage) => {
-		await withNumbered(page, 6);
-		await cell(page, 1, 'shape').click();
-		const [start, end] = [
-			(await page.locator('[data-handle]').boundingBox())!,
-			(await cell(page, 3, 'window width').boundingBox())!,
-		];
-		const debug = await stage.context.newCDPSession(page);
-		const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', x: number, y: number) =>
-			debug.send('Input.dispatchTouchEvent', { type, touchPoints: type === 'touchEnd' ? [] : [{ x, y }] });
-		await touch('touchStart', start.x + 4, start.y + 4);
-		await touch('touchMove', start.x + 40, start.y + 60);
-		await touch('touchMove', end.x + 20, end.y + 20);
-		await touch('touchEnd', 0, 0);
-		expect(await selected(page)).toBe('1 shape to 3 window width');
-	}));

@@ -3,6 +3,7 @@ import type { Finding } from '../../../src/core/findings/finding.ts';
 import type { RowResult } from '../../../src/core/row/rowResult.ts';
 import { solvedKeys, type SolvedRow } from '../../../src/core/row/solvedRow.ts';
 import { nextFinding } from '../../../src/pages/nextFinding.ts';
+import { columnIndexOf } from '../../../src/ui/grid/gridColumns.ts';
 import { stepPrints } from '../../../src/pages/stepPrints.ts';
 
 const solved = Object.fromEntries(solvedKeys.map((key) => [key, undefined])) as unknown as SolvedRow;
@@ -21,11 +22,20 @@ test.each([
 	{ from: [2, 'bottom weight'], by: -1, to: { index: 0, key: 'side' } },
 	{ from: [0, 'picture width'], by: -1, to: { index: 2, key: 'bottom weight' } },
 ] as const)('from $from by $by', ({ from: [index, key], by, to }) => {
-	expect(nextFinding(results, index, key, by)).toEqual(to);
+	expect(nextFinding({ results, columnOf: columnIndexOf }, index, key, by)).toEqual(to);
+});
+
+test('what is said of a hidden column is found at the words, and where they are hidden too, at the title', () => {
+	const hiding = (...hidden: string[]) => ({
+		results,
+		columnOf: (key: string) => (hidden.includes(key) ? -1 : columnIndexOf(key)),
+	});
+	expect(nextFinding(hiding('side'), 0, 'picture width', 1)).toEqual({ index: 0, key: 'findings' });
+	expect(nextFinding(hiding('side', 'findings'), 0, 'number', 1)).toEqual({ index: 0, key: 'title' });
 });
 
 test('nothing said: nowhere to go', () => {
-	expect(nextFinding([], 0, 'title', 1)).toBeUndefined();
+	expect(nextFinding({ results: [], columnOf: columnIndexOf }, 0, 'title', 1)).toBeUndefined();
 });
 
 test('a step names each print once, with its sides in words and its copies', () => {

@@ -12,7 +12,7 @@ const sourceOf = (typed: Row['typed'], settings: Record<string, unknown> = {}, u
 };
 
 const shown = (key: string, ...source: Parameters<typeof sourceOf>) => {
-	const view = cellViews(sourceOf(...source))[columnIndexOf(key)]!;
+	const view = cellViews(sourceOf(...source), gridColumns)[columnIndexOf(key)]!;
 	return `${view.text} (${view.state})`;
 };
 
@@ -49,11 +49,11 @@ test('a named size is inherited by its name, an inch show shows fractions', () =
 });
 
 test('the cells that a finding concerns carry its level, the number the gravest of the row', () => {
-	const views = cellViews(sourceOf({ 'mount height': '450', top: '70', bottom: '84', 'picture height': '316' }));
+	const views = cellViews(sourceOf({ 'mount height': '450', top: '70', bottom: '84', 'picture height': '316' }), gridColumns);
 	const levels = Object.fromEntries(gridColumns.map(({ key }, place) => [key, views[place]!.level]));
 	expect(levels).toMatchObject({ number: 'stop', top: 'stop', bottom: 'stop', 'picture height': 'stop' });
 	expect(levels['title']).toBeUndefined();
-	const quiet = cellViews(sourceOf({ 'picture width': '456', 'picture height': '306' }));
+	const quiet = cellViews(sourceOf({ 'picture width': '456', 'picture height': '306' }), gridColumns);
 	expect(
 		quiet.every(({ level }) => level === undefined),
 		'a row that may be cut has no mark at all',

@@ -1,13 +1,15 @@
 import { expect, test } from 'vitest';
 import { solvedKeys } from '../../../../src/core/row/solvedRow.ts';
-import { columnGroups, columnOfFindingCell, gridColumns } from '../../../../src/ui/grid/gridColumns.ts';
+import { viewColumns } from '../../../../src/core/grid/columnView.ts';
+import { columnOfFindingCell, gridColumns, groupsOf } from '../../../../src/ui/grid/gridColumns.ts';
 import { keyName } from '../../../../src/ui/grid/gridKeys.ts';
 
 test('the groups stand over all columns, without gaps', () => {
-	const covered = columnGroups.flatMap(({ start, count }) =>
+	const covered = groupsOf(gridColumns).flatMap(({ start, count }) =>
 		Array.from({ length: count }, (_, place) => start + place),
 	);
 	expect(covered).toEqual(gridColumns.map((_, place) => place));
+	expect(gridColumns.map(({ key }) => key)).toEqual(viewColumns);
 });
 
 test('every cell that a finding may name has a column', () => {

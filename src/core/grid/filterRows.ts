@@ -1,0 +1,66 @@
+import type { CutState } from '../bench/cutState.ts';
+import { formatLength } from '../length/formatLength.ts';
+import type { RowResult } from '../row/rowResult.ts';
+import type { Row } from '../show/row.ts';
+import type { Settings } from '../show/settings.ts';
+
+/** What rows are asked for; blank: everything. A row is shown if it answers to all of it. */
+export interface Filter {
+	/** Words that stand somewhere in what was typed, whatever their capitals and accents. */
+	readonly words: string;
+	/** A level (`stop`, `look`, `note`), `none` for rows that are told nothing, or the code of a finding. */
+	readonly told: string;
+	/** The size of the mount, as `mountSizeOf` says it. */
+	readonly mount: string;
+	readonly board: string;
+	readonly maker: string;
+	readonly cut: CutState | '';
+}
+
+/** The filter that lets every row through. */
+export const noFilter: Filter = { words: '', told: '', mount: '', board: '', maker: '', cut: '' };
+
+/** Whether a filter lets every row through. */
+export const isNoFilter = (filter: Filter): boolean =>
+	Object.values(filter).every((asked: string) => asked.trim() === '');
+
+/** A row with all that may be asked of it. */
+export interface FilterSource {
+	readonly row: Row;
+	readonly result: RowResult;
+	readonly settings: Settings;
+	readonly cut: CutState;
+}
+
+/** Whether a row answers to all that a filter asks. */
+export function answers(filter: Filter, { row, result, settings, cut }: FilterSource): boolean {
+	const { words, told, mount, board, maker } = filter;
+	if (filter.cut !== '' && filter.cut !== cut) return false;
+	if (board !== '' && plain(row.typed.board) !== plain(board)) return false;
+	if (maker !== '' && plain(row.typed.maker) !== plain(maker)) return false;
+	if (told !== '' && !isTold(told, result)) return false;
+	if (mount !== '' && mountSizeOf(result, settings) !== mount) return false;
+	return words.trim() === '' || hasWords(row, words);
+}
+
+function isTold(told: string, { findings }: RowResult): boolean {
+	if (told === 'none') return findings.length === 0;
+	return findings.some(({ code, level }) => code === told || level === told);
+}
+
+function hasWords(row: Row, words: string): boolean {
+	const text = plain(Object.values(row.typed).join('\n'));
+	return plain(words)
+		.split(/\s+/)
+		.every((word) => text.includes(word));
+}
+
+/** A text without capitals and accents. */
+const plain = (text = ''): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().trim();
+
+/** The size of a row's mount in the show's unit, the longer side first; blank where it has none. */
+export function mountSizeOf({ solved: { mountWidth, mountHeight } }: RowResult, { unit }: Settings): string {
+	if (mountWidth === undefined || mountHeight === undefined) return '';
+	const sides = mountWidth < mountHeight ? [mountHeight, mountWidth] : [mountWidth, mountHeight];
+	return `${sides.map((side) => formatLength(side, unit)).join(' × ')} ${unit}`;
+}

@@ -1,0 +1,42 @@
+import { type ColumnView, frozenColumns, type ViewColumn, viewColumns, wholeOrder } from './columnView.ts';
+
+/** The view that shows every column, in which a show begins. */
+export const everyColumn = 'Every column';
+
+function viewOf(name: string, shown: readonly ViewColumn[]): ColumnView {
+	const isShown = new Set<ViewColumn>([...frozenColumns, ...shown]);
+	const hidden = new Set(viewColumns.filter((column) => !isShown.has(column)));
+	return { name, order: wholeOrder(shown), hidden, widths: new Map() };
+}
+
+/** The views that every show has, each for a purpose. Changed, they are kept under the same name. */
+export const purposeViews: readonly ColumnView[] = [
+	viewOf(everyColumn, viewColumns),
+	viewOf('Sizing', [
+		...([
+			'shape',
+			'picture width',
+			'picture height',
+			'window width',
+			'window height',
+			'side',
+			'top',
+			'bottom',
+		] as const),
+		...(['mount', 'findings'] as const),
+	]),
+	viewOf('Allowances', [
+		...(['picture width', 'picture height', 'paper', 'signed on', 'overlap', 'reveal', 'signing space'] as const),
+		...(['bottom weight', 'inner mount', 'findings'] as const),
+	]),
+	viewOf('Cutting', [
+		...(['board', 'copies', 'mount width', 'mount height', 'side', 'top', 'bottom', 'steps', 'inner mount'] as const),
+		...(['findings'] as const),
+	]),
+	viewOf('Stock', [
+		...(['copies', 'mount width', 'mount height', 'board', 'paper', 'surface', 'frame', 'glazing', 'spacer'] as const),
+		...(['findings'] as const),
+	]),
+	viewOf('Hanging', ['wall', 'hang order', 'frame', 'mount width', 'mount height', 'maker', 'price', 'note']),
+	viewOf('Labels', ['maker', 'edition', 'signed on', 'picture width', 'picture height', 'price', 'note']),
+];

@@ -1,0 +1,25 @@
+import type { Filter } from './filterRows.ts';
+import type { Sort } from './sortRows.ts';
+
+/** Why rows cannot be moved while they are sorted. */
+export const cannotMoveSorted = (column: string | undefined): string =>
+	`The prints are sorted by ${column ?? 'a column'}, so none can be moved. Put them in their own order first.`;
+
+/**
+ * What is seen of a show, in a sentence: "12 of 30 prints, sorted by title".
+ * @param seen how many rows are seen, @param all how many there are
+ */
+export function saidOfShown(seen: number, all: number, sort: Sort | undefined): string {
+	const prints = (count: number) => `${count} print${count === 1 ? '' : 's'}`;
+	const count = seen === all ? prints(all) : `${seen} of ${prints(all)}`;
+	if (sort === undefined) return count;
+	return `${count}, sorted by ${sort.column}${sort.way === 'down' ? ', from the greatest' : ''}`;
+}
+
+/** What a filter asks, in words, in the order in which it is put together. */
+export function askedOf({ words, told, mount, board, maker, cut }: Filter): readonly string[] {
+	const asked = [words.trim() && `“${words.trim()}”`, toldWords(told), mount && `mount ${mount}`, board, maker, cut];
+	return asked.filter((word) => word !== '');
+}
+
+const toldWords = (told: string): string => (told === 'none' ? 'nothing said' : told.replaceAll('-', ' '));

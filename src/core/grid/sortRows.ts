@@ -1,0 +1,30 @@
+import type { ViewColumn } from './columnView.ts';
+
+/** What rows are sorted by: `up` from the least, `down` from the greatest. */
+export interface Sort {
+	readonly column: ViewColumn;
+	readonly way: 'up' | 'down';
+}
+
+/** What a row is sorted by: a number (a size in units of 0.1 nm), a text, or nothing. */
+export type SortKey = number | string | undefined;
+
+/**
+ * The places of rows when they are sorted. Numbers stand before texts, and rows with nothing last, whichever the way;
+ * rows that are alike keep their sequence.
+ * @param compareTexts as the reader's language has it, figures in texts by their number
+ */
+export function sortedPlaces(
+	keys: readonly SortKey[],
+	way: Sort['way'],
+	compareTexts: (a: string, b: string) => number,
+): readonly number[] {
+	const turn = way === 'up' ? 1 : -1;
+	const compare = (a: SortKey, b: SortKey): number => {
+		if (a === undefined || b === undefined) return Number(a === undefined) - Number(b === undefined);
+		if (typeof a === 'number' && typeof b === 'number') return turn * (a - b);
+		if (typeof a === 'string' && typeof b === 'string') return turn * compareTexts(a, b);
+		return turn * (typeof a === 'number' ? -1 : 1);
+	};
+	return keys.map((_, place) => place).sort((a, b) => compare(keys[a], keys[b]));
+}

@@ -1,0 +1,19 @@
+/**
+ * Keeps `--seen-height` at the height of the page that no on-screen keyboard covers, and `--seen-top` at where it begins.
+ * A page that has been enlarged with two fingers is left as it is: it is looked at, not laid out anew.
+ * @returns stops that
+ */
+export function fitSeenPage(): (() => void) | undefined {
+	const seen = window.visualViewport;
+	if (!seen) return undefined;
+	const { style } = document.documentElement;
+	const fit = () => {
+		style.setProperty('--seen-height', `${Math.round(seen.height * seen.scale)}px`);
+		style.setProperty('--seen-top', `${seen.scale > 1.01 ? 0 : Math.round(seen.offsetTop)}px`);
+	};
+	fit();
+	for (const event of ['resize', 'scroll']) seen.addEventListener(event, fit);
+	return () => {
+		for (const event of ['resize', 'scroll']) seen.removeEventListener(event, fit);
+	};
+}

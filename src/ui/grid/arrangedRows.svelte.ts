@@ -1,0 +1,117 @@
+import { untrack } from 'svelte';
+import { cutStateOf } from '../../core/bench/cutState.ts';
+import { type Tick, ticksByRow } from '../../core/bench/ticks.ts';
+import { answers, type Filter, isNoFilter, noFilter } from '../../core/grid/filterRows.ts';
+import { alsoShown, keepShown, showAll, showAt, type ShownRows } from '../../core/grid/shownRows.ts';
+import { sortKeyOf } from '../../core/grid/sortKey.ts';
+import { type Sort, sortedPlaces } from '../../core/grid/sortRows.ts';
+import type { Views } from '../../core/grid/views.ts';
+import type { RowResult } from '../../core/row/rowResult.ts';
+import type { Row, RowId } from '../../core/show/row.ts';
+import type { Settings } from '../../core/show/settings.ts';
+
+/** What rows are arranged from. */
+export interface ArrangedSource {
+	readonly show: { readonly rows: readonly Row[]; readonly ticks?: readonly Tick[] };
+	readonly settings: Settings;
+	readonly results: readonly RowResult[];
+	/** The bench steps of each row. */
+	readonly bench: { readonly stepsOfRows: readonly (readonly number[])[] };
+	readonly views: Views;
+}
+
+const texts = new Intl.Collator(undefined, { numeric: true, sensitivity: 'base' });
+
+/** What was asked for when the rows were last arranged. */
+interface Asked {
+	readonly filter: Filter;
+	readonly sort: Sort | undefined;
+	readonly turn: number;
+	readonly also: { readonly id: RowId } | undefined;
+}
+
+/**
+ * The rows that are seen: sorted as the show's views say, and filtered. They are arranged when that is asked for; what
+ * is typed later neither moves nor hides a row, until they are arranged anew.
+ */
+export class ArrangedRows {
+	readonly #source: ArrangedSource;
+	/** What the rows are asked for. It is not kept: a show that is opened again shows every print. */
+	filter = $state.raw<Filter>(noFilter);
+	#turn = $state.raw(0);
+	#also = $state.raw<{ readonly id: RowId }>();
+	/** The row that is being typed into, which stays whatever is asked. */
+	kept: RowId | undefined;
+	#last: { readonly asked: Asked; readonly shown: ShownRows; readonly results: readonly RowResult[] } | undefined;
+
+	readonly shown: ShownRows = $derived.by(() => {
+		const { rows } = this.#source.show;
+		const asked: Asked = { filter: this.filter, sort: this.#sort, turn: this.#turn, also: this.#also };
+		const last = this.#last;
+		const results = untrack(() => this.#source.results);
+		const isAsBefore = last && isSameAsked(last.asked, asked);
+		let shown = isAsBefore ? keepShown(last.shown, rows) : untrack(() => this.#arrange(rows, asked));
+		if (asked.also !== undefined && asked.also !== last?.asked.also) shown = alsoShown(shown, asked.also.id);
+		this.#last = { asked, shown, results: isAsBefore ? last.results : results };
+		return shown;
+	});
+	/** Sorts the same, it is the same object: an edit of other views does not arrange anew. */
+	readonly #sort = $derived.by(() => {
+		const { sort } = this.#source.views;
+		const known = this.#knownSort;
+		if (known?.column === sort?.column && known?.way === sort?.way) return known;
+		return (this.#knownSort = sort);
+	});
+	#knownSort: Sort | undefined;
+
+	constructor(source: ArrangedSource) {
+		this.#source = source;
+	}
+
+	/** Whether rows are left out. */
+	get isFiltered(): boolean {
+		return !isNoFilter(this.filter);
+	}
+
+	/** Whether something has changed since the rows were arranged. */
+	get isLate(): boolean {
+		const { shown } = this;
+		return shown.places !== undefined && this.#source.results !== this.#last?.results;
+	}
+
+	/** Arranges the rows by what they are now. */
+	anew(): void {
+		this.#turn++;
+	}
+
+	/** Has a row seen, whatever is left out. @returns whether it had been left out */
+	reveal(id: RowId): boolean {
+		if (this.shown.rows.some((row) => row.id === id)) return false;
+		if (!this.#source.show.rows.some((row) => row.id === id)) return false;
+		this.#also = { id };
+		return true;
+	}
+
+	#arrange(rows: readonly Row[], { filter, sort }: Asked): ShownRows {
+		if (sort === undefined && isNoFilter(filter)) return showAll(rows);
+		const { results, settings, show } = this.#source;
+		const ticks = ticksByRow(filter.cut === '' ? [] : (show.ticks ?? []));
+		const places = rows.flatMap((row, place) => {
+			const result = results[place]!;
+			const cut = filter.cut === '' ? 'not cut' : cutStateOf(row, result, settings, ticks.get(row.id) ?? []);
+			return row.id === this.kept || answers(filter, { row, result, settings, cut }) ? place : [];
+		});
+		if (sort === undefined) return showAt(rows, places, false);
+		const steps = sort.column === 'steps' ? this.#source.bench.stepsOfRows : [];
+		const keys = places.map((place) =>
+			sortKeyOf(sort.column, { row: rows[place]!, result: results[place]!, steps: steps[place] ?? [], settings }),
+		);
+		return showAt(
+			rows,
+			sortedPlaces(keys, sort.way, texts.compare).map((at) => places[at]!),
+			true,
+		);
+	}
+}
+
+const isSameAsked = (a: Asked, b: Asked): boolean => a.filter === b.filter && a.sort === b.sort && a.turn === b.turn;

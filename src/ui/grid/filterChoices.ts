@@ -1,0 +1,27 @@
+import { mountSizeOf } from '../../core/grid/filterRows.ts';
+import type { RowResult } from '../../core/row/rowResult.ts';
+import type { Row } from '../../core/show/row.ts';
+import type { Settings } from '../../core/show/settings.ts';
+
+/** What prints can be asked for, as far as there are any. */
+export interface FilterChoices {
+	/** Codes of findings. */
+	readonly codes: readonly string[];
+	readonly mounts: readonly string[];
+	readonly boards: readonly string[];
+	readonly makers: readonly string[];
+}
+
+/** What the prints of a show can be asked for. */
+export function filterChoices(rows: readonly Row[], results: readonly RowResult[], settings: Settings): FilterChoices {
+	return {
+		codes: inOrder(results.flatMap(({ findings }) => findings.map(({ code }) => code))),
+		mounts: inOrder(results.map((result) => mountSizeOf(result, settings))),
+		boards: inOrder(rows.map(({ typed }) => typed.board?.trim() ?? '')),
+		makers: inOrder(rows.map(({ typed }) => typed.maker?.trim() ?? '')),
+	};
+}
+
+const { compare } = new Intl.Collator(undefined, { numeric: true });
+const inOrder = (texts: readonly string[]): readonly string[] =>
+	[...new Set(texts)].filter((text) => text !== '').sort(compare);

@@ -1,0 +1,124 @@
+import {
+	columnsOf,
+	type ColumnView,
+	hideColumns,
+	isViewColumn,
+	moveColumns,
+	showColumn,
+	sizeColumn,
+	type ViewColumn,
+} from '../../core/grid/columnView.ts';
+import type { Sort } from '../../core/grid/sortRows.ts';
+import { isPurpose, viewInHand, type Views, withoutView, withView, writeViews } from '../../core/grid/views.ts';
+import type { Unit } from '../../core/length/reading.ts';
+import { type ColumnGroup, groupsOf, type GridColumn, gridColumns } from './gridColumns.ts';
+
+/** What the columns need: how the show is looked at, and the edit that changes it, which is one step of undo. */
+export interface ViewsSource {
+	readonly views: Views;
+	readonly settings: { readonly unit: Unit };
+	changeSettings(changes: Readonly<Record<string, unknown>>, label: string): void;
+}
+
+/** A column as it is shown. */
+export interface ShownColumn extends GridColumn {
+	/** Its place among all columns, hidden ones too, from 1. */
+	readonly truePlace: number;
+	/** In pixels. */
+	readonly shownWidth: number;
+}
+
+const byKey = new Map(gridColumns.map((column) => [column.key, column]));
+/** Inches with their fractions take more. */
+const moreForInches = 22;
+
+/** The columns in hand: those of the view, in its order, and what is done to them. Each change is one step of undo. */
+export class ShownColumns {
+	readonly #source: ViewsSource;
+	/** A column that is being drawn wider or narrower. */
+	drawn = $state.raw<{ readonly key: ViewColumn; readonly width: number }>();
+
+	readonly view: ColumnView = $derived.by(() => viewInHand(this.#source.views));
+	readonly #unit = $derived.by(() => this.#source.settings.unit);
+	readonly #kept: readonly ShownColumn[] = $derived.by(() => {
+		const { view } = this;
+		const places = new Map(view.order.map((key, place) => [key, place + 1]));
+		return columnsOf(view).map((key) => {
+			const column = byKey.get(key)!;
+			const byDefault = column.isFigure && this.#unit === 'in' ? column.width + moreForInches : column.width;
+			return { ...column, truePlace: places.get(key)!, shownWidth: view.widths.get(key) ?? byDefault };
+		});
+	});
+	/** From the left. */
+	readonly list: readonly ShownColumn[] = $derived.by(() => {
+		const { drawn } = this;
+		if (drawn === undefined) return this.#kept;
+		return this.#kept.map((each) => (each.key === drawn.key ? { ...each, shownWidth: drawn.width } : each));
+	});
+	/** The heads over neighbouring columns. */
+	readonly groups: readonly ColumnGroup[] = $derived.by(() => groupsOf(this.#kept));
+	readonly #places = $derived.by(() => new Map<string, number>(this.#kept.map(({ key }, place) => [key, place])));
+
+	constructor(source: ViewsSource) {
+		this.#source = source;
+	}
+
+	/** What the rows are sorted by. */
+	get sort(): Sort | undefined {
+		return this.#source.views.sort;
+	}
+
+	/** Place of a column among those shown, from 0; -1 where it is hidden. */
+	indexOf(key: string): number {
+		return this.#places.get(key) ?? -1;
+	}
+
+	/** Sorts the rows by a column, or lets them stand in the show's own order. */
+	sortBy(sort: Sort | undefined): void {
+		const words = sort ? `Sort by ${byKey.get(sort.column)!.label.toLowerCase()}` : 'Own order';
+		this.#keep({ ...this.#source.views, sort }, words);
+	}
+
+	hide(keys: readonly string[]): void {
+		this.#change(hideColumns(this.view, keys.filter(isViewColumn)), 'Hide column');
+	}
+
+	show(key: ViewColumn): void {
+		this.#change(showColumn(this.view, key), 'Show column');
+	}
+
+	/** @param to place among the shown columns before which they go */
+	move(keys: readonly string[], to: number): void {
+		this.#change(moveColumns(this.view, keys.filter(isViewColumn), to), 'Move column');
+	}
+
+	/** Gives a column a width in pixels. */
+	size(key: ViewColumn, width: number): void {
+		this.drawn = undefined;
+		this.#change(sizeColumn(this.view, key, width), 'Column width');
+	}
+
+	/** Takes a view in hand by its name. */
+	choose(name: string): void {
+		this.#keep({ ...this.#source.views, inHand: name }, `View: ${name}`);
+	}
+
+	/** Keeps the columns as they are as a view of a name. */
+	keepAs(name: string): void {
+		this.#keep(withView(this.#source.views, { ...this.view, name }), `Keep view ${name}`);
+	}
+
+	/** Puts the view in hand back to how it began; one of the show's own goes. */
+	putBack(): void {
+		const { name } = this.view;
+		this.#keep(withoutView(this.#source.views, name), isPurpose(name) ? 'Put view back' : `Remove view ${name}`);
+	}
+
+	#change(view: ColumnView, label: string): void {
+		this.#keep(withView(this.#source.views, view), label);
+	}
+
+	#keep(views: Views, label: string): void {
+		this.#source.changeSettings({ views: writeViews(views) }, label);
+	}
+}

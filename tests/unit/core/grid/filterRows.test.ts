@@ -1,0 +1,69 @@
+import { expect, test } from 'vitest';
+import { cutStateOf } from '../../../../src/core/bench/cutState.ts';
+import { tickFor } from '../../../../src/core/bench/ticks.ts';
+import { answers, type Filter, isNoFilter, noFilter } from '../../../../src/core/grid/filterRows.ts';
+import { askedOf, saidOfShown } from '../../../../src/core/grid/saidOfArranging.ts';
+import { workOut } from '../../../../src/core/row/workOut.ts';
+import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import type { Row, Typed } from '../../../../src/core/show/row.ts';
+
+const { settings } = readSettings({ mountSize: '600 x 450', border: '70' });
+const sourceOf = (typed: Typed) => {
+	const row: Row = { id: 'a', order: 1, typed };
+	return { row, result: workOut(row, settings), settings, cut: 'not cut' as const };
+};
+
+const even: Typed = {
+	title: 'Salt road',
+	maker: 'Ilse Tarnów',
+	board: 'Chalk',
+	'picture width': '456',
+	'picture height': '306',
+};
+const uneven: Typed = { ...even, 'picture width': '300' };
+const wrong: Typed = { ...even, 'picture width': 'abc' };
+
+test.each<{ filter: Partial<Filter>; typed: Typed; is: boolean }>([
+	{ filter: {}, typed: {}, is: true },
+	{ filter: { words: 'tarnow ROAD' }, typed: even, is: true },
+	{ filter: { words: 'salt sea' }, typed: even, is: false },
+	{ filter: { told: 'none' }, typed: even, is: true },
+	{ filter: { told: 'look' }, typed: even, is: false },
+	{ filter: { told: 'look' }, typed: uneven, is: true },
+	{ filter: { told: 'uneven' }, typed: uneven, is: true },
+	{ filter: { told: 'stop' }, typed: wrong, is: true },
+	{ filter: { told: 'not-read' }, typed: uneven, is: false },
+	{ filter: { mount: '600 × 450 mm' }, typed: { ...even, mount: '450 x 600' }, is: true },
+	{ filter: { mount: '600 × 450 mm' }, typed: { ...even, mount: 'none' }, is: false },
+	{ filter: { board: 'chalk', maker: 'ilse tarnów' }, typed: even, is: true },
+	{ filter: { board: 'Slate' }, typed: even, is: false },
+	{ filter: { cut: 'cut' }, typed: even, is: false },
+])('$filter of $typed: $is', ({ filter, typed, is }) => {
+	expect(answers({ ...noFilter, ...filter }, sourceOf(typed))).toBe(is);
+});
+
+test('a row is cut when every cut of every copy stands as the row is now', () => {
+	const { row, result } = sourceOf({ ...even, copies: '2' });
+	const tick = (copy: number, side: 'top' | 'left' | 'right' | 'bottom') =>
+		tickFor(row, result, settings, { row: 1, copy, part: 'mount', side })!;
+	const all = [1, 2].flatMap((copy) => (['left', 'right', 'top', 'bottom'] as const).map((side) => tick(copy, side)));
+	expect(cutStateOf(row, result, settings, [])).toBe('not cut');
+	expect(cutStateOf(row, result, settings, all.slice(0, 7))).toBe('begun');
+	expect(cutStateOf(row, result, settings, all)).toBe('cut');
+	const changed = workOut({ ...row, typed: uneven }, settings);
+	expect(cutStateOf(row, changed, settings, all)).not.toBe('cut');
+});
+
+test('what is asked and what is seen, in words', () => {
+	expect(isNoFilter({ ...noFilter, words: '  ' })).toBe(true);
+	expect(isNoFilter({ ...noFilter, told: 'stop' })).toBe(false);
+	expect(askedOf({ ...noFilter, words: 'salt', told: 'thin-border', cut: 'begun' })).toEqual([
+		'“salt”',
+		'thin border',
+		'begun',
+	]);
+	expect(saidOfShown(12, 30, { column: 'title', way: 'down' })).toBe(
+		'12 of 30 prints, sorted by title, from the greatest',
+	);
+	expect(saidOfShown(1, 1, undefined)).toBe('1 print');
+});

@@ -1,0 +1,61 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { sortKeyOf } from '../../../../src/core/grid/sortKey.ts';
+import { sortedPlaces, type SortKey } from '../../../../src/core/grid/sortRows.ts';
+import { workOut } from '../../../../src/core/row/workOut.ts';
+import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import type { Row, Typed } from '../../../../src/core/show/row.ts';
+
+const { compare } = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+const { settings } = readSettings({ mountSize: '600 x 450', border: '70' });
+
+const keyOf = (column: Parameters<typeof sortKeyOf>[0], typed: Typed): SortKey => {
+	const row: Row = { id: 'a', order: 1, typed };
+	return sortKeyOf(column, { row, result: workOut(row, settings), steps: [3, 7], settings });
+};
+
+/** The titles of rows sorted by a column. */
+const sorted = (column: Parameters<typeof sortKeyOf>[0], texts: readonly string[], way: 'up' | 'down' = 'up') => {
+	const keys = texts.map((text) => keyOf(column, text === '' ? {} : { [column]: text }));
+	return sortedPlaces(keys, way, compare).map((place) => texts[place]);
+};
+
+test.each([
+	{ column: 'number', texts: ['10', '9.5', 'A-10', 'A-9', '', '2'], is: ['2', '9.5', '10', 'A-9', 'A-10', ''] },
+	{
+		column: 'title',
+		texts: ['Über', 'tar', 'Ufer', 'Pier 10', 'Pier 9'],
+		is: ['Pier 9', 'Pier 10', 'tar', 'Über', 'Ufer'],
+	},
+	{ column: 'picture width', texts: ['300', '25 cm', '10 in', '1/2'], is: ['1/2', '25 cm', '10 in', '300'] },
+	{ column: 'signing space', texts: ['1 cm', '', '6', '1/8'], is: ['1/8', '6', '1 cm', ''] },
+	{ column: 'spacer', texts: ['1 cm', '6', '1/8'], is: ['1/8', '6', '1 cm'] },
+	{ column: 'shape', texts: ['3:2', '1:1', '2:3', '16:9'], is: ['2:3', '1:1', '3:2', '16:9'] },
+	{ column: 'paper', texts: ['A3', '200 x 900', 'A4'], is: ['A4', 'A3', '200 x 900'] },
+] as const)('$column: $texts', ({ column, texts, is }) => {
+	expect(sorted(column, texts)).toEqual(is);
+});
+
+test('from the greatest, blanks are last all the same', () => {
+	expect(sorted('signing space', ['1 cm', '', '6'], 'down')).toEqual(['1 cm', '6', '']);
+});
+
+test('sizes that are worked out count like typed ones, mounts of a size stand together whichever way they lie', () => {
+	expect(keyOf('picture width', { shape: '3:2' })).toBe(keyOf('picture width', { 'picture width': '464' }));
+	expect(keyOf('mount', { mount: '600 x 450' })).toBe(keyOf('mount', { mount: '450 x 600' }));
+	expect(keyOf('mount', { mount: '600 x 451' })).toBeGreaterThan(keyOf('mount', { mount: '450 x 600' }) as number);
+	expect(keyOf('overlap', {})).toBe(keyOf('overlap', { overlap: '3' }));
+	expect(keyOf('steps', {})).toBe(3);
+});
+
+test('rows that are alike keep their sequence, and each row is there once', () =>
+	fc.assert(
+		fc.property(fc.array(fc.constantFrom(1, 2, 'a', 'b', undefined)), fc.constantFrom('up', 'down'), (keys, way) => {
+			const places = sortedPlaces(keys, way as 'up' | 'down', compare);
+			expect([...places].sort((a, b) => a - b)).toEqual(keys.map((_, place) => place));
+			for (const [at, place] of places.entries()) {
+				const next = places[at + 1];
+				if (next !== undefined && keys[place] === keys[next]) expect(place).toBeLessThan(next);
+			}
+		}),
+	));
