@@ -64,8 +64,8 @@ export async function pasteByButton(grid: GridState): Promise<void> {
 
 function pasteText(grid: GridState, text: string): void {
 	// A clipboard may give back other line ends than it was given.
-	const isOwn = lastCopied !== undefined && lastCopied.text === text.replaceAll('\r\n', '\n');
-	grid.paste(isOwn ? lastCopied!.typed : readTable(text));
+	const own = lastCopied?.text === text.replaceAll('\r\n', '\n') ? lastCopied.typed : undefined;
+	grid.paste(own ?? readTable(text));
 }
 
 function tellCopied(grid: GridState, what: 'copy' | 'cut', shown: readonly string[][]): void {

@@ -177,7 +177,7 @@ export class GridState extends GridBlocks {
 	/** The first and the last of the columns in hand: those selected from end to end, else the one in hand. */
 	get columnsInHand(): readonly [first: number, last: number] {
 		const { range } = this;
-		const isWhole = range !== undefined && range.top === 0 && range.bottom === this.rows.length - 1;
+		const isWhole = range?.top === 0 && range.bottom === this.rows.length - 1;
 		return isWhole && this.rowIndex >= 0 ? [range.left, range.right] : [this.column, this.column];
 	}
 

@@ -57,7 +57,11 @@ test('every cell in hand is wholly in view, clear of the head and of the frozen 
 					[box.right - 3, box.bottom - 3],
 				] as const;
 				return corners.every(
-					([x, y]) => document.elementFromPoint(x, y)?.closest('[data-row]') === document.activeElement,
+					([x, y]) =>
+						document
+							.elementsFromPoint(x, y)
+							.find((each) => !each.matches('[data-handle]'))
+							?.closest('[data-row]') === document.activeElement,
 				);
 			});
 			expect(isClear, key).toBe(true);

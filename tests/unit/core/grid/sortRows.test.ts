@@ -50,12 +50,16 @@ test('sizes that are worked out count like typed ones, mounts of a size stand to
 
 test('rows that are alike keep their sequence, and each row is there once', () =>
 	fc.assert(
-		fc.property(fc.array(fc.constantFrom(1, 2, 'a', 'b', undefined)), fc.constantFrom('up', 'down'), (keys, way) => {
-			const places = sortedPlaces(keys, way as 'up' | 'down', compare);
-			expect([...places].sort((a, b) => a - b)).toEqual(keys.map((_, place) => place));
-			for (const [at, place] of places.entries()) {
-				const next = places[at + 1];
-				if (next !== undefined && keys[place] === keys[next]) expect(place).toBeLessThan(next);
-			}
-		}),
+		fc.property(
+			fc.array(fc.constantFrom(1, 2, 'a', 'b', undefined)),
+			fc.constantFrom('up' as const, 'down' as const),
+			(keys, way) => {
+				const places = sortedPlaces(keys, way, compare);
+				expect([...places].sort((a, b) => a - b)).toEqual(keys.map((_, place) => place));
+				for (const [at, place] of places.entries()) {
+					const next = places[at + 1];
+					if (next !== undefined && keys[place] === keys[next]) expect(place).toBeLessThan(next);
+				}
+			},
+		),
 	));

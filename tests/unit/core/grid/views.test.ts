@@ -91,7 +91,7 @@ test('what is written is read again the same, whatever was done to the columns',
 			const begun = { ...(purposeViews.find((view) => view.name === name) ?? every), name };
 			const views = withView(
 				{ ...firstViews, sort: { column: 'title', way: 'down' } },
-				steps.reduce((view, next) => next(view), begun),
+				steps.reduce<ColumnView>((view, next) => next(view), begun),
 			);
 			const again = read(JSON.parse(JSON.stringify(writeViews(views) ?? null)));
 			expect(again.problems).toEqual([]);

@@ -49,7 +49,10 @@ test('a named size is inherited by its name, an inch show shows fractions', () =
 });
 
 test('the cells that a finding concerns carry its level, the number the gravest of the row', () => {
-	const views = cellViews(sourceOf({ 'mount height': '450', top: '70', bottom: '84', 'picture height': '316' }), gridColumns);
+	const views = cellViews(
+		sourceOf({ 'mount height': '450', top: '70', bottom: '84', 'picture height': '316' }),
+		gridColumns,
+	);
 	const levels = Object.fromEntries(gridColumns.map(({ key }, place) => [key, views[place]!.level]));
 	expect(levels).toMatchObject({ number: 'stop', top: 'stop', bottom: 'stop', 'picture height': 'stop' });
 	expect(levels['title']).toBeUndefined();
