@@ -1,0 +1,109 @@
+/**
+ * The widths (or heights) that pieces of a sheet can have where nothing is given away, and how each is cut in two.
+ *
+ * A blank may be pushed to the left until it meets another one or the edge, so a cut need only lie where sides of
+ * blanks add up to (its normal places). What is left to the right of it is as good as the next smaller such place.
+ *
+ *     |<----- size of piece ----->|
+ *     [ first ][   other    ]/////|     first + other <= size
+ */
+export interface Axis {
+	/** Ascending. The last is the sheet itself. */
+	readonly sizes: Float64Array;
+	/** Where the pairs of each size begin, and after the last where they end. */
+	readonly starts: Int32Array;
+	/** Places in `sizes` of the two pieces of each pair; the first is not larger than the other. */
+	readonly first: Int32Array;
+	readonly other: Int32Array;
+}
+
+/** The most sums of sides that are listed; beyond, the sheet is too fine for an exact bound. */
+const mostSums = 6000;
+
+/** How often a blank may stand along an axis, and with which sides. */
+export interface AxisSide {
+	readonly sides: readonly number[];
+	readonly times: number;
+}
+
+/** The axis of a sheet of this size; undefined where it would be too long. */
+export function axisOf(size: number, blanks: readonly AxisSide[]): Axis | undefined {
+	const sums = sumsOf(size, blanks);
+	if (sums === undefined || sums.length === 0) return undefined;
+	return reachable(sums);
+}
+
+/** All sums of sides up to the size, each blank at most so often; ascending, without zero. */
+function sumsOf(size: number, blanks: readonly AxisSide[]): Float64Array | undefined {
+	// For each sum the fewest of the blank in hand that it takes: as in a purse with so many coins of each kind.
+	let sums = new Set<number>([0]);
+	for (const { sides, times } of blanks) {
+		let reached = new Map<number, number>([...sums].map((sum) => [sum, 0]));
+		const waiting = [...reached.keys()];
+		for (let next = waiting.shift(); next !== undefined; next = waiting.pop()) {
+			const taken = reached.get(next)!;
+			if (taken === times) continue;
+			for (const side of sides) {
+				const sum = next + side;
+				if (sum > size || (reached.get(sum) ?? Infinity) <= taken + 1) continue;
+				reached.set(sum, taken + 1);
+				waiting.push(sum);
+			}
+			if (reached.size > mostSums) return undefined;
+		}
+		sums = new Set(reached.keys());
+		reached = new Map();
+	}
+	sums.delete(0);
+	return Float64Array.from(sums).sort();
+}
+
+/** From the whole sheet down: only the sizes that cuts lead to, and for each the pairs that no other pair covers. */
+function reachable(sums: Float64Array): Axis {
+	const isReached = new Uint8Array(sums.length);
+	isReached[sums.length - 1] = 1;
+	const pairs: (readonly (readonly [number, number])[])[] = [];
+	for (let place = sums.length - 1; place >= 0; place--) {
+		if (!isReached[place]) continue;
+		pairs[place] = pairsOf(place, sums);
+		for (const [first, other] of pairs[place]!) isReached[first] = isReached[other] = 1;
+	}
+	const places = [...sums.keys()].filter((place) => isReached[place]);
+	const newPlace = new Map(places.map((place, index) => [place, index]));
+	const flat = places.map((place) => pairs[place]!);
+	const starts = new Int32Array(places.length + 1);
+	flat.forEach((list, index) => (starts[index + 1] = starts[index]! + list.length));
+	const all = flat.flat();
+	return {
+		sizes: Float64Array.from(places, (place) => sums[place]!),
+		starts,
+		first: Int32Array.from(all, ([first]) => newPlace.get(first)!),
+		other: Int32Array.from(all, ([, other]) => newPlace.get(other)!),
+	};
+}
+
+function pairsOf(place: number, sums: Float64Array): readonly (readonly [number, number])[] {
+	const size = sums[place]!;
+	const pairs: (readonly [number, number])[] = [];
+	for (let first = 0; 2 * sums[first]! <= size; first++) {
+		const other = floorPlace(sums, size - sums[first]!);
+		if (other < first) continue;
+		// The other piece is what is left; the first may then grow as far as that one stays.
+		const grown = floorPlace(sums, size - sums[other]!);
+		const pair = grown <= other ? ([grown, other] as const) : ([other, grown] as const);
+		const last = pairs.at(-1);
+		if (last === undefined || last[0] !== pair[0] || last[1] !== pair[1]) pairs.push(pair);
+	}
+	return pairs;
+}
+
+/** The place of the largest of the ascending sizes that is not over `size`; -1 where all are. */
+export function floorPlace(sizes: Float64Array, size: number): number {
+	let low = -1;
+	for (let high = sizes.length; high - low > 1;) {
+		const middle = (low + high) >> 1;
+		if (sizes[middle]! <= size) low = middle;
+		else high = middle;
+	}
+	return low;
+}
