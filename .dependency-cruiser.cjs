@@ -6,7 +6,8 @@ const floors = {
 	core: [],
 	files: ['^src/core/', '^node_modules/papaparse/', '^node_modules/@types/papaparse/'],
 	storage: ['^src/core/', '^node_modules/idb/'],
-	workers: ['^src/core/', '^src/files/'],
+	solver: ['^src/core/', '^node_modules/highs/'],
+	workers: ['^src/(core|files|solver)/', '^node_modules/highs/'], // the address of the WebAssembly
 	app: [
 		'^src/(core|files|storage|workers)/',
 		'^node_modules/svelte/',
@@ -15,7 +16,12 @@ const floors = {
 	],
 	ui: ['^src/core/', '^node_modules/svelte/'],
 	pages: ['^src/(core|app|ui)/', '^node_modules/svelte/', '^shared/samples/'],
-	cli: ['^src/(core|files)/', '^node_modules/papaparse/', '^node_modules/@types/papaparse/', '^(node:)?[a-z_/]+$'],
+	cli: [
+		'^src/(core|files|solver)/',
+		'^node_modules/papaparse/',
+		'^node_modules/@types/papaparse/',
+		'^(node:)?[a-z_/]+$',
+	],
 };
 
 /** @type {import('dependency-cruiser').IConfiguration} */

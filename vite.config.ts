@@ -14,7 +14,7 @@ const { version, description } = JSON.parse(readFileSync(new URL('package.json',
  */
 const contentSecurityPolicy = [
 	"default-src 'none'",
-	"script-src 'self'",
+	"script-src 'self' 'wasm-unsafe-eval'", // the boards' solver is WebAssembly; scripts made from text stay forbidden
 	"style-src 'self'",
 	"img-src 'self'",
 	"connect-src 'self'",
@@ -84,6 +84,7 @@ export default defineConfig({
 			includeManifestIcons: false, // the pattern below has them already
 			workbox: {
 				globPatterns: ['**/*'],
+				maximumFileSizeToCacheInBytes: 6 * 2 ** 20, // the solver's WebAssembly is larger than what is kept by itself
 				globIgnores: ['sw.js', 'workbox-*.js', '**/*.map', 'manifest.webmanifest'], // the plugin adds the manifest
 				// A plain static host has one page; nothing pretends that other addresses are it.
 				navigateFallback: null,

@@ -1,3 +1,5 @@
+import type { BoardPlan } from '../core/sheets/boardPlan.ts';
+import type { PackingJob } from '../core/sheets/packingJob.ts';
 import type { Harmony } from '../core/harmonise/harmonise.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/show/settings.ts';
@@ -11,3 +13,16 @@ export interface HarmoniseJob {
 
 /** What it answers. */
 export type HarmoniseReply = { readonly harmony: Harmony } | { readonly problem: string };
+
+/** What the packing worker is asked. */
+export interface PackingRequest {
+	readonly jobs: readonly PackingJob[];
+	/** The most time that all of them may take together. */
+	readonly seconds: number;
+}
+
+/** What it answers: better plans as they come, each with the place of its job, then the last ones. */
+export type PackingReply =
+	| { readonly place: number; readonly plan: BoardPlan }
+	| { readonly plans: readonly BoardPlan[] }
+	| { readonly problem: string };

@@ -35,27 +35,27 @@ export function axisOf(size: number, blanks: readonly AxisSide[]): Axis | undefi
 
 /** All sums of sides up to the size, each blank at most so often; ascending, without zero. */
 function sumsOf(size: number, blanks: readonly AxisSide[]): Float64Array | undefined {
-	// For each sum the fewest of the blank in hand that it takes: as in a purse with so many coins of each kind.
-	let sums = new Set<number>([0]);
+	let sums = [0];
 	for (const { sides, times } of blanks) {
-		let reached = new Map<number, number>([...sums].map((sum) => [sum, 0]));
-		const waiting = [...reached.keys()];
-		for (let next = waiting.shift(); next !== undefined; next = waiting.pop()) {
-			const taken = reached.get(next)!;
-			if (taken === times) continue;
+		// For each sum the fewest of this blank that it takes.
+		const fewest = new Map(sums.map((sum) => [sum, 0]));
+		const waiting = [...sums];
+		for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+			const taken = fewest.get(next)! + 1;
+			if (taken > times) continue;
 			for (const side of sides) {
 				const sum = next + side;
-				if (sum > size || (reached.get(sum) ?? Infinity) <= taken + 1) continue;
-				reached.set(sum, taken + 1);
+				if (sum > size || (fewest.get(sum) ?? Infinity) <= taken) continue;
+				fewest.set(sum, taken);
 				waiting.push(sum);
 			}
-			if (reached.size > mostSums) return undefined;
+			if (fewest.size > mostSums) return undefined;
 		}
-		sums = new Set(reached.keys());
-		reached = new Map();
+		sums = [...fewest.keys()];
 	}
-	sums.delete(0);
-	return Float64Array.from(sums).sort();
+	return Float64Array.from(sums)
+		.filter((sum) => sum > 0)
+		.sort();
 }
 
 /** From the whole sheet down: only the sizes that cuts lead to, and for each the pairs that no other pair covers. */
@@ -92,7 +92,7 @@ function pairsOf(place: number, sums: Float64Array): readonly (readonly [number,
 		const grown = floorPlace(sums, size - sums[other]!);
 		const pair = grown <= other ? ([grown, other] as const) : ([other, grown] as const);
 		const last = pairs.at(-1);
-		if (last === undefined || last[0] !== pair[0] || last[1] !== pair[1]) pairs.push(pair);
+		if (last?.[0] !== pair[0] || last[1] !== pair[1]) pairs.push(pair);
 	}
 	return pairs;
 }

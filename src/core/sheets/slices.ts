@@ -66,8 +66,8 @@ export function measureRoom(root: Slice, width: number, height: number): readonl
 	root.roomAcross = width - root.width;
 	root.roomDown = height - root.height;
 	const all = [root];
-	for (let next = 0; next < all.length; next++) {
-		const slice = all[next]!;
+	// The list grows while it is walked.
+	for (const slice of all) {
 		for (const part of slice.parts) {
 			// Along its row a part may take all the room there is; the other way it also has what others stand out by.
 			part.roomAcross = slice.roomAcross + (slice.along === 'height' ? slice.width - part.width : 0);
@@ -87,8 +87,7 @@ export function putBeside(root: Slice, beside: Slice, along: 'width' | 'height',
 			measure(slice);
 			return slice;
 		}
-		for (let place = 0; place < slice.parts.length; place++) {
-			const part = slice.parts[place]!;
+		for (const [place, part] of slice.parts.entries()) {
 			if (part !== beside && !holds(part, beside)) continue;
 			const after = put(part);
 			// A row in a row of the same direction is one row.
@@ -107,8 +106,7 @@ const holds = (slice: Slice, other: Slice): boolean => slice.parts.some((part) =
 /** Takes one blank out of a tree; undefined where nothing is left. */
 export function takeOut(root: Slice, blank: Slice): Slice | undefined {
 	if (root === blank) return undefined;
-	for (let place = 0; place < root.parts.length; place++) {
-		const part = root.parts[place]!;
+	for (const [place, part] of root.parts.entries()) {
 		if (part !== blank && !holds(part, blank)) continue;
 		const after = takeOut(part, blank);
 		if (after === undefined) root.parts.splice(place, 1);

@@ -1,0 +1,139 @@
+import { cutTables } from './cutTables.ts';
+import { emptyFilling, firstFilling, mixOf } from './firstFilling.ts';
+import type { LinearSolver } from './linearSolver.ts';
+import { type BoundFinder, openBoundFinder } from './lowerBound.ts';
+import { compareMixPrices, type Mix, type MixOrder, type MixPrice, nextMix, priceOf } from './mixes.ts';
+import type { Problem } from './problem.ts';
+import { randomNumbers } from './randomNumbers.ts';
+import { type Filling, ruinAndRecreate } from './ruinAndRecreate.ts';
+import type { WorthBound } from './worthBound.ts';
+
+/** What a search for the best mix knows. */
+export interface MixSearch {
+	readonly filling: Filling;
+	/** Of the filling. */
+	readonly price: MixPrice;
+	/** No filling of all blanks has a better one. */
+	readonly leastCost: number;
+	/** No filling of all blanks that costs no more has fewer pieces. */
+	readonly leastPieces: number;
+	readonly isProven: boolean;
+}
+
+/** What a search is given. */
+export interface MixSearchTools {
+	readonly openProgram: LinearSolver | undefined;
+	readonly secondsLeft: () => number;
+	readonly onBetter: (found: MixSearch) => void;
+}
+
+/** Steps that one filling of all tables may take: a second or so. Beyond, only areas bound the plan. */
+const mostTableSteps = 3e8;
+
+/** Rounds of ruin and recreate that a mix is given at first; each time it comes up again it is given more. */
+const firstRounds = 3000;
+
+/** Rounds before anything is bounded but by area: most plans are found in fewer. */
+const quickRounds = 300;
+
+/** The price of what does not hold all blanks. */
+const noPrice: MixPrice = { cost: Infinity, bought: Infinity, pieces: Infinity };
+
+/**
+ * Looks for the best filling of all blanks. Mixes of stock are tried from the best one on: each is refuted by a bound,
+ * or made by a filling, or left open and tried again as long as there is time.
+ */
+export function searchMixes(problem: Problem, tools: MixSearchTools): MixSearch {
+	const { openProgram, secondsLeft } = tools;
+	const search = openSearch(problem, tools);
+	search.tryNext(quickRounds);
+	const tables = search.isProven() || secondsLeft() <= 0 ? undefined : cutTables(problem);
+	const finder =
+		tables && openProgram && tables.steps <= mostTableSteps
+			? openBoundFinder(problem, tables, openProgram, secondsLeft)
+			: undefined;
+	if (finder) search.learn(finder.overall());
+	for (let rounds = firstRounds; secondsLeft() > 0 && !search.isProven(); rounds *= 2) {
+		search.forgetOpen();
+		while (secondsLeft() > 0 && search.tryNext(rounds, finder));
+		if (search.isShort() && !search.hasOpen()) break;
+	}
+	finder?.close();
+	return search.found();
+}
+
+/** The state of a search: the best filling so far, and what is known of the mixes. */
+function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools) {
+	const bounds: WorthBound[] = [areaBound(problem)];
+	const refuted: Mix[] = [];
+	let open: Mix[] = [];
+	let found = judged(firstFilling(problem));
+	onBetter(found);
+
+	function judged(filling: Filling): MixSearch {
+		// What does not hold all blanks is worse than anything that does.
+		const price = filling.unplaced.length > 0 ? noPrice : priceOf(mixOf(filling, problem), problem);
+		return { filling, price, ...leastOf(price) };
+	}
+	/** What is known of the prices of all other mixes. */
+	function leastOf(price: MixPrice) {
+		const best = nextMix(problem, { bounds, refuted }, price);
+		if (best === 'none') return { leastCost: price.cost, leastPieces: price.pieces, isProven: true };
+		const byPieces: MixOrder = (a, b) => (a.cost > price.cost ? 1 : a.pieces - b.pieces);
+		const fewest = nextMix(problem, { bounds, refuted }, price, byPieces);
+		return {
+			leastCost: best === 'unknown' ? 0 : priceOf(best, problem).cost,
+			leastPieces: fewest === 'unknown' ? 0 : fewest === 'none' ? price.pieces : priceOf(fewest, problem).pieces,
+			isProven: false,
+		};
+	}
+	function tell(next: MixSearch) {
+		found = next;
+		onBetter(next);
+	}
+	/** Tells again of the best filling where more is known of the others. */
+	function settle() {
+		const least = leastOf(found.price);
+		const keys = ['isProven', 'leastCost', 'leastPieces'] as const;
+		if (keys.some((key) => least[key] !== found[key])) tell({ ...found, ...least });
+	}
+	function fill(mix: Mix, rounds: number): boolean {
+		const filling = emptyFilling(mix, problem);
+		const isTimeUp = () => secondsLeft() <= 0;
+		const isFull = ruinAndRecreate(filling, problem, { random: randomNumbers(rounds), isTimeUp, rounds });
+		if (isFull) {
+			const next = judged(filling);
+			if (compareMixPrices(next.price, found.price) < 0) tell(next);
+		}
+		return isFull;
+	}
+	return {
+		found: () => found,
+		isProven: () => found.isProven,
+		isShort: () => found.filling.unplaced.length > 0,
+		hasOpen: () => open.length > 0,
+		forgetOpen: () => (open = []),
+		learn(more: readonly WorthBound[]) {
+			bounds.push(...more);
+			settle();
+		},
+		/** Refutes the best mix that is left, makes it or leaves it open; false where none is left. */
+		tryNext(rounds: number, finder?: BoundFinder): boolean {
+			const mix = nextMix(problem, { bounds, refuted: [...refuted, ...open] }, found.price);
+			if (typeof mix === 'string') return false;
+			const tested = finder?.test(mix) ?? 'unknown';
+			if (typeof tested !== 'string') {
+				bounds.push(tested);
+				settle();
+			} else if (!fill(mix, rounds)) open.push(mix);
+			return true;
+		},
+	};
+}
+
+/** The bound that areas give. They are doubles; a millionth of a millionth is given away for what rounding may add. */
+function areaBound({ types, sheets }: Problem): WorthBound {
+	const values = types.map(({ long, short }) => long * short);
+	const needed = types.reduce((sum, { blanks }, type) => sum + blanks.length * values[type]!, 0);
+	return { values, held: sheets.map(({ width, height }) => width * height), needed: needed * (1 - 1e-12) };
+}

@@ -1,0 +1,28 @@
+import highsWasm from 'highs/runtime?url';
+import { packBoards } from '../core/sheets/packBoards.ts';
+import { openHighs } from '../solver/openHighs.ts';
+import type { PackingReply, PackingRequest } from './protocol.ts';
+
+/** Starts to load with the worker; the first plans do not wait for it. */
+const solver = openHighs({ locateFile: () => highsWasm });
+
+const reply = (message: PackingReply) => {
+	postMessage(message);
+};
+
+async function pack({ jobs, seconds }: PackingRequest): Promise<void> {
+	const start = performance.now();
+	const secondsLeft = () => seconds - (performance.now() - start) / 1000;
+	const onPlan = (plan: Extract<PackingReply, { plan: unknown }>['plan'], place: number) => {
+		reply({ place, plan });
+	};
+	packBoards(jobs, { secondsLeft: () => 0, onPlan });
+	const openProgram = await solver;
+	reply({ plans: packBoards(jobs, { secondsLeft, onPlan, openProgram }) });
+}
+
+addEventListener('message', ({ data }: MessageEvent<PackingRequest>) => {
+	pack(data).catch((cause: unknown) => {
+		reply({ problem: cause instanceof Error ? cause.message : String(cause) });
+	});
+});
