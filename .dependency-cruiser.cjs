@@ -7,7 +7,7 @@ const floors = {
 	files: ['^src/core/', '^node_modules/papaparse/', '^node_modules/@types/papaparse/'],
 	storage: ['^src/core/', '^node_modules/idb/'],
 	solver: ['^src/core/', '^node_modules/highs/'],
-	workers: ['^src/(core|files|solver)/', '^node_modules/highs/'], // the address of the WebAssembly
+	workers: ['^src/(core|files|solver)/', '^highs/runtime\\?url$'], // the address of the WebAssembly
 	app: [
 		'^src/(core|files|storage|workers)/',
 		'^node_modules/svelte/',
@@ -67,7 +67,7 @@ module.exports = {
 			comment: 'an import that leads nowhere',
 			severity: 'error',
 			from: {},
-			to: { couldNotResolve: true, pathNot: '^virtual:' },
+			to: { couldNotResolve: true, pathNot: '^virtual:|\\?url$' }, // what the build makes
 		},
 	],
 	options: {
