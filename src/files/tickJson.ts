@@ -9,7 +9,13 @@ export const ticksJson = (ticks: readonly Tick[]): readonly unknown[] =>
 	ticks.map((tick) =>
 		tick.side === 'spoilt'
 			? tick
-			: { ...tick, border: toMm(tick.border), width: toMm(tick.width), height: toMm(tick.height) },
+			: {
+					...tick,
+					border: toMm(tick.border),
+					width: toMm(tick.width),
+					height: toMm(tick.height),
+					...(tick.thickness !== undefined && { thickness: toMm(tick.thickness) }),
+				},
 	);
 
 /** Reads the ticks of a show file. @returns a problem that names the place */
@@ -28,7 +34,9 @@ export function readTicks(stored: unknown): Reading<readonly Tick[]> {
 /** A tick, or what is wrong with it. */
 function readTick(stored: unknown): Tick | string {
 	if (typeof stored !== 'object' || stored === null || Array.isArray(stored)) return ' is not a record';
-	const { row, copy, part, side, times, border, width, height } = stored as Readonly<Record<string, unknown>>;
+	const { row, copy, part, side, times, border, width, height, board, thickness } = stored as Readonly<
+		Record<string, unknown>
+	>;
 	if (typeof row !== 'string' || row === '') return '.row is not a text';
 	if (!isCount(copy)) return '.copy is not a whole number';
 	if (!isPart(part)) return '.part is no part of a mount';
@@ -39,7 +47,14 @@ function readTick(stored: unknown): Tick | string {
 	if (read.border === undefined) return '.border is not a length in mm';
 	if (read.width === undefined) return '.width is not a length in mm';
 	if (read.height === undefined) return '.height is not a length in mm';
-	return { ...mount, side, border: read.border, width: read.width, height: read.height };
+	if (board !== undefined && typeof board !== 'string') return '.board is not a text';
+	const thick = asLength(thickness);
+	if (thickness !== undefined && thick === undefined) return '.thickness is not a length in mm';
+	return {
+		...{ ...mount, side, border: read.border, width: read.width, height: read.height },
+		...(board !== undefined && { board }),
+		...(thick !== undefined && { thickness: thick }),
+	};
 }
 
 const isCount = (value: unknown): value is number => Number.isSafeInteger(value) && (value as number) >= 1;

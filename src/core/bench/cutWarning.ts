@@ -5,7 +5,7 @@ import { compose, type Edit } from '../show/edit.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import type { Show } from '../show/show.ts';
-import { type CutsMade, type CutTick, cutsThatStand, isCutTick, ticksByRow } from './ticks.ts';
+import { type CutsMade, type CutTick, cutsThatStand, isCutTick, isOtherBoard, tickFor, ticksByRow } from './ticks.ts';
 
 /** A row with cuts made that a change would make wrong. */
 export interface WrongedRow extends CutsMade {
@@ -36,15 +36,31 @@ export function rowsWronged(before: WorkedOutShow, after: WorkedOutShow): readon
 		const place = places.get(row.id) ?? -1;
 		const made = cutsThatStand(after.show.rows[place], after.results[place], after.settings, standing);
 		if (made.wrong.length === 0) return [];
-		return [{ row, index, ...made, sentence: sentenceOf(made, place < 0, before.settings.unit) }];
+		return [{ row, index, ...made, sentence: sentenceOf(made, after, place, before.settings.unit) }];
 	});
 }
 
-function sentenceOf({ standing, wrong }: CutsMade, isRemoved: boolean, unit: Unit): string {
-	const made = `Cut: ${inWords(wrong, unit)}.`;
-	if (isRemoved) return `${made} Its mount would be left over.`;
+function sentenceOf({ standing, wrong }: CutsMade, after: WorkedOutShow, place: number, unit: Unit): string {
+	const made = `Cut${boardInWords(wrong, after, place, unit)}: ${inWords(wrong, unit)}.`;
+	if (place < 0) return `${made} Its mount would be left over.`;
 	const stands = standing.length === 0 ? 'No cut would stand.' : `Would still stand: ${inWords(standing, unit)}.`;
 	return `${made.slice(0, -1)}, which would be wrong. ${stands}`;
+}
+
+/** The board that was cut, where another is asked for now: " in grey board". */
+function boardInWords(
+	wrong: readonly CutTick[],
+	{ show, results, settings }: WorkedOutShow,
+	place: number,
+	unit: Unit,
+) {
+	const [row, result] = [show.rows[place], results[place]];
+	const boards = wrong.flatMap((tick) => {
+		const now = row && result && tickFor(row, result, settings, { ...tick, row: 0 });
+		if (!now || !isOtherBoard(tick, now)) return [];
+		return [tick.board ?? `board of ${formatWithUnit(tick.thickness!, unit)}`];
+	});
+	return boards.length === 0 ? '' : ` in ${[...new Set(boards)].join(' and ')}`;
 }
 
 /** Cuts in words: "left 65 mm, top 60 mm"; of several mounts with how many times. */

@@ -5,7 +5,7 @@ import type { Bench, Settings } from '../show/settings.ts';
 import type { BenchStep, CutPart, CutSide } from './benchPlan.ts';
 import { groupBy } from './groupBy.ts';
 import { setUpKey } from './setUps.ts';
-import { type CutTick, isCutTick, type Tick, tickFor, tickKey } from './ticks.ts';
+import { type CutTick, isAsAsked, isCutTick, type Tick, tickFor, tickKey } from './ticks.ts';
 
 /** One thing at a time at the bench: a test cut where the thickness changes, or a step of the cutting order. */
 export type Station =
@@ -100,11 +100,7 @@ export function stepMounts(
 }
 
 const isMade = (wanted: CutTick, tick: Tick | undefined): boolean =>
-	tick !== undefined &&
-	isCutTick(tick) &&
-	isSame(tick.border, wanted.border) &&
-	isSame(tick.width, wanted.width) &&
-	isSame(tick.height, wanted.height);
+	tick !== undefined && isCutTick(tick) && isAsAsked(tick, wanted);
 
 /** What is wrong with a step for the guide of the bench; undefined where it can be set. */
 export function guideProblem({ guide, border }: BenchStep, bench: Bench): 'past' | 'under' | undefined {

@@ -1,5 +1,6 @@
 import { isSame, type Length } from '../length/length.ts';
 import type { RowResult } from '../row/rowResult.ts';
+import { boardOf } from '../row/stack.ts';
 import { isSameValue } from '../show/isSameValue.ts';
 import type { Row, RowId } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
@@ -22,6 +23,10 @@ export interface CutTick extends MountId {
 	/** The size of the blank that it was cut in. */
 	readonly width: Length;
 	readonly height: Length;
+	/** The board that was asked for in the row, as typed; absent where none was. */
+	readonly board?: string;
+	/** The thickness of the board; absent where it was not known. */
+	readonly thickness?: Length;
 }
 
 /** Boards that were spoilt in making a mount: its cuts are to be made again, in another blank. */
@@ -81,14 +86,35 @@ export function tickFor(
 	const mount = cutMounts(result, settings).find((each) => each.part === part);
 	if (mount === undefined || copy > result.copies) return undefined;
 	const { borders, width, height } = mount;
-	return { row: row.id, copy, part, side, border: borders[side], width, height };
+	const board = row.typed.board?.trim();
+	const thickness = boardOf(row, settings)?.thickness;
+	return {
+		...{ row: row.id, copy, part, side, border: borders[side], width, height },
+		...(board && { board }),
+		...(thickness !== undefined && { thickness }),
+	};
 }
+
+/** Whether a cut was made in board of another name or thickness than is asked now. What is not known is not held against it. */
+export function isOtherBoard(made: CutTick, now: CutTick): boolean {
+	const isOtherName = !!made.board && !!now.board && made.board.toLowerCase() !== now.board.toLowerCase();
+	const isOtherThickness =
+		made.thickness !== undefined && now.thickness !== undefined && !isSame(made.thickness, now.thickness);
+	return isOtherName || isOtherThickness;
+}
+
+/** Whether a cut that was made is as it is asked now: in the same place, in a blank of the same size and board; to 1 µm. */
+export const isAsAsked = (made: CutTick, now: CutTick): boolean =>
+	isSame(now.border, made.border) &&
+	isSame(now.width, made.width) &&
+	isSame(now.height, made.height) &&
+	!isOtherBoard(made, now);
 
 /** What of a row's ticks holds for the row as it is worked out. */
 export interface CutsMade {
 	/** Cuts that are as the row asks. */
 	readonly standing: readonly CutTick[];
-	/** Cuts made in another place, in a blank of another size, or in a mount that the row no longer has. */
+	/** Cuts made in another place, in a blank of another size or board, or in a mount that the row no longer has. */
 	readonly wrong: readonly CutTick[];
 }
 
@@ -108,12 +134,7 @@ export function cutsThatStand(
 	for (const tick of ticks.filter(isCutTick)) {
 		const { copy, part, side } = tick;
 		const now = row && result && tickFor(row, result, settings, { row: 0, copy, part, side });
-		const stands =
-			now !== undefined &&
-			isSame(now.border, tick.border) &&
-			isSame(now.width, tick.width) &&
-			isSame(now.height, tick.height);
-		(stands ? standing : wrong).push(tick);
+		(now && isAsAsked(tick, now) ? standing : wrong).push(tick);
 	}
 	return { standing, wrong };
 }

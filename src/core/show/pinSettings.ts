@@ -8,7 +8,7 @@ import type { NamedSize, TypedSettings } from './settings.ts';
 const lengthKeys = new Set([
 	...['ruler', 'border', 'leastBorder', 'overlap', 'reveal', 'cuttingTolerance', 'hingeMargin', 'innerBlankSmaller'],
 	...['width', 'height', 'thickness', 'trim', 'depth', 'lip', 'moulding', 'within'],
-	...['greatest', 'least', 'correction', 'overcut'],
+	...['greatest', 'least', 'correction', 'overcut', 'slipBoard'],
 ]);
 
 /** The settings that are two lengths, or the name of a size. */

@@ -1,4 +1,5 @@
 import { benchWays } from '../bench/benchPlan.ts';
+import { zero } from '../length/length.ts';
 import { type Bench, benchHands } from './settings.ts';
 import {
 	isAbsent,
@@ -12,6 +13,7 @@ import {
 	wordSetting,
 } from './settingValue.ts';
 
+const isNone = (typed: unknown) => typeof typed === 'string' && typed.trim().toLowerCase() === 'none';
 const kinds = ['straight edge', 'guide', 'guide and stops'] as const;
 
 /** Reads how windows are cut; a bare word is the kind of bench. Without a kind it is a guide. */
@@ -24,6 +26,7 @@ export function readBench(value: unknown, context: SettingContext): Bench {
 		least: ['least', (typed) => lengthSetting(typed, context, true)],
 		correction: ['correction', (typed) => signedLengthSetting(typed, context)],
 		overcut: ['overcut', (typed) => lengthSetting(typed, context, true)],
+		slipBoard: ['slipBoard', (typed) => (isNone(typed) ? { value: zero } : lengthSetting(typed, context, true))],
 		way: ['way', (typed) => wordSetting(typed, benchWays)],
 		bladeEvery: ['bladeEvery', (typed) => wholeSetting(typed, 1)],
 		hand: ['hand', (typed) => wordSetting(typed, benchHands)],

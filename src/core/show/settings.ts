@@ -104,6 +104,8 @@ export interface Bench {
 	readonly correction?: number;
 	/** How far a cut runs past the corner. Blank: the thickness of the board. */
 	readonly overcut?: Length;
+	/** Thickness of the slip board that lies under the mount; zero: none does. Blank: an offcut of the mount's board. */
+	readonly slipBoard?: Length;
 	/** The way through the cuts. Blank: every setting as seldom as can be. */
 	readonly way?: BenchWay;
 	/** A fresh blade after so many mounts. Blank: nobody is reminded. */

@@ -28,6 +28,8 @@ const ticks: readonly Tick[] = [
 		border: mm(72.5),
 		width: mm(600),
 		height: inches(17.5),
+		board: 'Chalk',
+		thickness: mm(1.4),
 	},
 	{ row: show.rows[0]!.id, copy: 2, part: 'inner mount', side: 'spoilt', times: 2 },
 ];

@@ -8,7 +8,15 @@ import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
 
-const { settings } = readSettings({ mountSize: '600 x 450 mm', border: 70, bottomWeight: 12 });
+const sheet = { kind: 'sheet', width: 1200, height: 900 };
+const { settings } = readSettings({
+	...{ mountSize: '600 x 450 mm', border: 70, bottomWeight: 12 },
+	boards: [
+		{ ...sheet, name: 'Chalk', thickness: 1.4 },
+		{ ...sheet, name: 'Slate', thickness: 1.4 },
+		{ ...sheet, name: 'Thick', thickness: 2.2 },
+	],
+});
 const row = (typed: Row['typed']): Row => ({ id: 'a', order: 1, typed });
 const begun = row({ shape: '3:2', copies: '2' }); // side 72, top 70, bottom 78
 const ticksOf = (each: Row): CutTick[] =>
@@ -24,11 +32,28 @@ test.each<{ change: Row['typed']; standing: string[] }>([
 	{ change: { 'mount width': '610' }, standing: [] }, // another blank
 	{ change: { copies: '1' }, standing: ['left', 'right', 'top', 'bottom'] },
 	{ change: { mount: 'none' }, standing: [] },
+	{ change: { board: 'Thick' }, standing: [] }, // cut in the show's first board, which is thinner
+	{ change: { board: 'Slate' }, standing: ['left', 'right', 'top', 'bottom'] }, // no board was asked for by name
 ])('after $change of what was cut there stand $standing', ({ change, standing }) => {
 	const changed = row({ ...begun.typed, 'picture width': '462', 'picture height': '308', ...change });
 	const made = cutsThatStand(changed, workOut(changed, settings), settings, ticksOf(begun));
 	expect(sides(made.standing)).toEqual(standing);
 	expect(made.standing.length + made.wrong.length).toBe(4);
+});
+
+test.each([
+	{ board: ' chalk ', isStanding: true },
+	{ board: '', isStanding: true },
+	{ board: 'Slate', isStanding: false },
+])('a mount cut in Chalk is one of “$board”: $isStanding', ({ board, isStanding }) => {
+	const asked = row({ ...begun.typed, board });
+	const { standing } = cutsThatStand(
+		asked,
+		workOut(asked, settings),
+		settings,
+		ticksOf(row({ ...begun.typed, board: 'Chalk' })),
+	);
+	expect(standing).toHaveLength(isStanding ? 4 : 0);
 });
 
 test('a cut of a copy that is no longer made, or of a row that is gone, does not stand', () => {
@@ -74,6 +99,12 @@ test('a change says which cuts stand and which would be wrong, each with what it
 	});
 	expect(rowsWronged(worked(ticked), worked({ ...ticked, rows: [] }))[0]!.sentence).toMatch(/would be left over\.$/);
 	expect(rowsWronged(worked(ticked), worked({ ...ticked, rows: [row({ ...typed.typed, title: 'Ebb' })] }))).toEqual([]);
+	const inChalk = row({ ...typed.typed, board: 'Chalk' });
+	const cutInChalk = { ...show, rows: [inChalk], ticks: ticksOf(inChalk).slice(0, 1) };
+	const inSlate = { ...cutInChalk, rows: [row({ ...typed.typed, board: 'Slate' })] };
+	expect(rowsWronged(worked(cutInChalk), worked(inSlate))[0]!.sentence).toBe(
+		'Cut in Chalk: left 72 mm, which would be wrong. No cut would stand.',
+	);
 	// What was wrong before is not told again.
 	expect(rowsWronged(worked(changed), worked({ ...changed, rows: [row({ ...typed.typed, top: '72' })] }))).toEqual([]);
 });

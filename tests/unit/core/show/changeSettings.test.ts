@@ -74,7 +74,7 @@ test('settings that are bare are written with the unit that they were typed in',
 		boards: [{ name: '300', width: '1200', height: 800, thickness: '1,4', count: 3 }],
 		frames: [{ name: 'oak', width: '16 1/2', height: '20', lip: '6' }],
 		sizes: [{ name: '60 x 45', width: '600', height: '450' }],
-		bench: { kind: 'guide', greatest: '150', correction: '-0.5' },
+		bench: { kind: 'guide', greatest: '150', correction: '-0.5', slipBoard: '2' },
 		undermount: '300',
 	};
 	expect(changed(showWith(settings), { unit: 'in' }).settings).toEqual({
@@ -89,7 +89,7 @@ test('settings that are bare are written with the unit that they were typed in',
 		boards: [{ name: '300', width: '1200 mm', height: 800, thickness: '1,4 mm', count: 3 }],
 		frames: [{ name: 'oak', width: '16 1/2', height: '20', lip: '6 mm' }],
 		sizes: [{ name: '60 x 45', width: '600 mm', height: '450 mm' }],
-		bench: { kind: 'guide', greatest: '150 mm', correction: '-0.5 mm' },
+		bench: { kind: 'guide', greatest: '150 mm', correction: '-0.5 mm', slipBoard: '2 mm' },
 		undermount: '300',
 	});
 });

@@ -1,0 +1,26 @@
+import { expect, test } from 'vitest';
+import { mm } from '../../../../src/core/length/length.ts';
+import { testCutWords } from '../../../../src/core/bench/testCutWords.ts';
+import { readSettings } from '../../../../src/core/show/readSettings.ts';
+
+const wordsWith = (slipBoard: unknown, thickness = 1.4) =>
+	testCutWords(mm(thickness), readSettings({ bench: { slipBoard } }).settings.bench, 'mm').join(' ');
+
+test.each([
+	{ slipBoard: undefined, said: /Lay a slip board under the mount\. .*board of 1\.4 mm/, unsaid: /deep: there/ },
+	{ slipBoard: '2', said: /a slip board of 2 mm under .* never goes 3\.4 mm deep/, unsaid: /Nothing lies/ },
+	{ slipBoard: 'None', said: /Nothing lies under the mount/, unsaid: /slip/ },
+	{ slipBoard: 0, said: /Nothing lies under the mount/, unsaid: /slip/ },
+])('with a slip board of $slipBoard the test cut says so', ({ slipBoard, said, unsaid }) => {
+	expect(wordsWith(slipBoard)).toMatch(said);
+	expect(wordsWith(slipBoard)).not.toMatch(unsaid);
+});
+
+test('board of unknown thickness is named as the board in hand', () => {
+	const { bench } = readSettings({ bench: { slipBoard: '2 mm' } }).settings;
+	expect(testCutWords(undefined, bench, 'mm').join(' ')).toMatch(/through this board and/);
+});
+
+test('a slip board that cannot be read is told', () => {
+	expect(readSettings({ bench: { slipBoard: 'thick' } }).problems).toMatchObject([{ key: 'bench.slipBoard' }]);
+});
