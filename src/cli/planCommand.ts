@@ -1,15 +1,21 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
+import type { Tick } from '../core/bench/ticks.ts';
 import { orderBench } from '../core/bench/orderBench.ts';
 import type { Reading } from '../core/length/reading.ts';
 import { withEditionClashes } from '../core/findings/editionClashes.ts';
 import { workOut } from '../core/row/workOut.ts';
+import type { BoardPlan } from '../core/sheets/boardPlan.ts';
+import { type CutSheet, layoutOf } from '../core/sheets/cutSheet.ts';
+import { jobsOf } from '../core/sheets/jobsOf.ts';
+import { packBoards } from '../core/sheets/packBoards.ts';
 import { readSettings, unknownSettings } from '../core/show/readSettings.ts';
 import type { Row } from '../core/show/row.ts';
 import type { TypedSettings } from '../core/show/settings.ts';
-import { readRows, writeRows } from '../files/csv.ts';
+import { readRows, type WorkedOutRows, writeRows } from '../files/csv.ts';
 import { decodeText } from '../files/decodeText.ts';
 import { isShowFileText, readSettingsFile, readShowFile } from '../files/showFile.ts';
+import { openHighs } from '../solver/openHighs.ts';
 import { type PlanArguments, readPlanArguments, usage } from './planArguments.ts';
 import { planJson } from './planJson.ts';
 
@@ -23,11 +29,11 @@ export interface Outcome {
 }
 
 /**
- * Works out the rows of a file and orders their cuts.
+ * Works out the rows of a file, orders their cuts and plans their boards.
  * @param args what stands behind the name of the command
  * @param standing the folder that relative paths are meant from; undefined for the process's own
  */
-export function planCommand(args: readonly string[], standing: string | undefined): Outcome {
+export async function planCommand(args: readonly string[], standing: string | undefined): Promise<Outcome> {
 	const read = readPlanArguments(args);
 	if ('problem' in read) return { exitCode: 2, output: '', said: [read.problem, usage] };
 	const input = readInput(read.value, standing);
@@ -43,11 +49,29 @@ export function planCommand(args: readonly string[], standing: string | undefine
 	const alone = rows.map((row) => workOut(row, settings));
 	const results = withEditionClashes(rows, alone);
 	const show = { rows, results, settings, bench: orderBench(rows, results, settings) };
-	const output = read.value.isJson ? planJson(show) : writeRows(show, { lineEnd: '\n', hasIds: isShowFile });
+	const output = read.value.isJson
+		? planJson(show, await planBoards(show, input.value, read.value.seconds))
+		: writeRows(show, { lineEnd: '\n', hasIds: isShowFile });
 	return { exitCode: 0, output, said: [...unknown, ...notes] };
 }
 
+/** The plans of the show's boards, in at most so many seconds. A board that is not in stock has no plan. */
+async function planBoards(
+	{ rows, results, settings }: WorkedOutRows,
+	{ ticks, cutSheets }: Input,
+	seconds: number,
+): Promise<readonly BoardPlan[]> {
+	const start = performance.now();
+	const { jobs } = jobsOf(rows, results, settings, { ticks, cutSheets: cutSheets.map(layoutOf) });
+	const possible = jobs.filter(({ stock }) => stock.length > 0);
+	if (possible.length === 0) return [];
+	const openProgram = await openHighs();
+	return packBoards(possible, { openProgram, secondsLeft: () => seconds - (performance.now() - start) / 1000 });
+}
+
 interface Input {
+	readonly ticks: readonly Tick[];
+	readonly cutSheets: readonly CutSheet[];
 	readonly rows: readonly Row[];
 	readonly typedSettings: TypedSettings;
 	readonly notes: readonly string[];
@@ -64,15 +88,15 @@ function readInput({ file, show }: PlanArguments, standing: string | undefined):
 	if ('value' in text && isShowFileText(text.value)) {
 		const read = readShowFile(text.value);
 		if ('problem' in read) return { problem: `${file}: ${read.problem}` };
-		const { rows, settings } = read.value;
-		return { value: { rows, typedSettings: own?.value ?? settings, notes: [], isShowFile: true } };
+		const { rows, settings, ticks = [], cutSheets = [] } = read.value;
+		return { value: { rows, ticks, cutSheets, typedSettings: own?.value ?? settings, notes: [], isShowFile: true } };
 	}
 	const typedSettings = own?.value ?? {};
 	const read = readRows(bytes.value, readSettings(typedSettings).settings, (place, attempt) =>
 		attempt === 1 ? `row ${place}` : `row ${place} (${attempt})`,
 	);
 	if ('problem' in read) return read;
-	return { value: { rows: read.rows, typedSettings, notes: read.notes, isShowFile: false } };
+	return { value: { rows: read.rows, ticks: [], cutSheets: [], typedSettings, notes: read.notes, isShowFile: false } };
 }
 
 function settingsOf(show: string, standing: string | undefined): Reading<TypedSettings> {

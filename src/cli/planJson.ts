@@ -1,6 +1,8 @@
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import { type Length, toMm } from '../core/length/length.ts';
 import { solvedKeys } from '../core/row/solvedRow.ts';
+import type { BoardPlan } from '../core/sheets/boardPlan.ts';
+import type { Layout, Rectangle } from '../core/sheets/layout.ts';
 import { columns } from '../core/show/columns.ts';
 import type { WorkedOutRows } from '../files/csv.ts';
 import { stepsOfRow } from '../files/resultTexts.ts';
@@ -9,7 +11,7 @@ import { stepsOfRow } from '../files/resultTexts.ts';
 const millimetres = (length: Length): number => Number(toMm(length).toFixed(6)) || 0;
 
 /** Everything that is planned, as the command line gives it: lengths in millimetres, `null` where there is none. */
-export function planJson({ rows, results, bench }: WorkedOutRows): string {
+export function planJson({ rows, results, bench }: WorkedOutRows, boards: readonly BoardPlan[]): string {
 	const plan = {
 		rows: rows.map(({ id, typed }, index) => {
 			const { solved, findings } = results[index]!;
@@ -26,7 +28,7 @@ export function planJson({ rows, results, bench }: WorkedOutRows): string {
 				steps: stepsOfRow(bench, index),
 			};
 		}),
-		sheets: [], // boards are not planned yet
+		sheets: boards.map(boardJson),
 		bench: benchJson(bench),
 	};
 	return `${JSON.stringify(plan, null, '\t')}\n`;
@@ -42,4 +44,36 @@ const benchJson = ({ changes, leastChanges, proven, steps }: BenchPlan) => ({
 		...(end !== undefined && { end: millimetres(end) }),
 		cuts: cuts.map(({ row, copy, part, side }) => ({ row, copy, part, side })),
 	})),
+});
+
+const boardJson = ({ board, cost, count, leastCost, leastCount, proven, layouts, unplaced }: BoardPlan) => ({
+	board,
+	cost,
+	count,
+	leastCost,
+	leastCount,
+	proven,
+	layouts: layouts.map(layoutJson),
+	unplaced: unplaced.map(({ blank: { row, copy, part }, reason }) => ({ row, copy, part, reason })),
+});
+
+const layoutJson = ({ stock, blanks, cuts, offcuts }: Layout) => ({
+	sheet: { width: millimetres(stock.width), height: millimetres(stock.height) },
+	times: 1,
+	blanks: blanks.map(({ row, copy, part, turned, ...place }) => ({
+		row,
+		copy,
+		part,
+		...rectangleJson(place),
+		turned,
+	})),
+	cuts: cuts.map(({ piece, across, at }) => ({ piece: rectangleJson(piece), across, at: millimetres(at) })),
+	offcuts: offcuts.map(rectangleJson),
+});
+
+const rectangleJson = ({ x, y, width, height }: Rectangle) => ({
+	x: millimetres(x),
+	y: millimetres(y),
+	width: millimetres(width),
+	height: millimetres(height),
 });

@@ -28,8 +28,8 @@ beforeAll(() => {
 afterAll(() => rmSync(folder, { recursive: true }));
 
 /** Runs the command as from the test's folder. */
-function plan(...args: string[]) {
-	const { exitCode, output, said } = planCommand(args, folder);
+async function plan(...args: string[]) {
+	const { exitCode, output, said } = await planCommand(args, folder);
 	return { status: exitCode, stdout: output, stderr: said.map((line) => `${line}\n`).join('') };
 }
 
@@ -42,7 +42,15 @@ interface Plan {
 		findings: { code: string; level: string; cells: string[]; message: string }[];
 		steps: number[];
 	}[];
-	sheets: unknown[];
+	sheets: {
+		board: string;
+		cost: number;
+		count: number;
+		leastCost: number;
+		leastCount: number;
+		proven: boolean;
+		layouts: { times: number; blanks: { row: number; copy: number; part: string; turned: boolean }[] }[];
+	}[];
 	bench: {
 		changes: number;
 		leastChanges: number;
@@ -53,8 +61,8 @@ interface Plan {
 
 describe('rows and bench as JSON', () => {
 	let read: Plan;
-	beforeAll(() => {
-		const { status, stdout, stderr } = plan('rows.csv', '--show', 'show.json', '--json', '--seconds', '1.5');
+	beforeAll(async () => {
+		const { status, stdout, stderr } = await plan('rows.csv', '--show', 'show.json', '--json', '--seconds', '1.5');
 		expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
 		read = JSON.parse(stdout) as Plan;
 	});
@@ -106,27 +114,27 @@ describe('rows and bench as JSON', () => {
 });
 
 describe('rows as text', () => {
-	test('can be planned again, with the same result', () => {
-		const first = plan('rows.csv', '--show', 'show.json');
+	test('can be planned again, with the same result', async () => {
+		const first = await plan('rows.csv', '--show', 'show.json');
 		expect(first).toMatchObject({ status: 0, stderr: '' });
 		writeFileSync(file('again.csv'), first.stdout);
-		expect(plan('again.csv', '--show', 'show.json')).toEqual(first);
+		expect(await plan('again.csv', '--show', 'show.json')).toEqual(first);
 		expect(first.stdout.split('\n')[1]).toMatch(/^E1,,Ebb,.*,610,460,450,300,456,306,80,77,83,3,3,3,,1 2 3,unit=mm; /);
 	});
 
-	test('from a show file, with the settings in it or others', () => {
+	test('from a show file, with the settings in it or others', async () => {
 		const example = join(root, 'shared/samples/example.evenhang.json');
-		const own = plan(example, '--json');
+		const own = await plan(example, '--json');
 		expect(own).toMatchObject({ status: 0, stderr: '' });
 		const { rows } = JSON.parse(own.stdout) as Plan;
 		expect(rows).toHaveLength(30);
 		expect(rows[15]!.solved).toMatchObject({ mountWidth: 700, side: 80 });
-		const { rows: others } = JSON.parse(plan(example, '--json', '--show', 'show.json').stdout) as Plan;
+		const { rows: others } = JSON.parse((await plan(example, '--json', '--show', 'show.json')).stdout) as Plan;
 		expect(others[15]!.solved).toMatchObject({ mountWidth: 610 });
 	});
 
-	test('cells without a header are told, and are no failure', () => {
-		const { status, stderr } = plan('ragged.csv');
+	test('cells without a header are told, and are no failure', async () => {
+		const { status, stderr } = await plan('ragged.csv');
 		expect(status).toBe(0);
 		expect(stderr).toBe('line 2, column 3: this cell has no header; it is kept as “column 3”\n');
 	});
@@ -144,14 +152,14 @@ describe('what cannot be read ends with 1, and says where', () => {
 			['rows.csv', '--show', 'slip.json'],
 			/^slip\.json, setting border: “wide” is not a length.*\nslip\.json, setting boards\[0\]\.width: “x” is not a length.*\n$/,
 		],
-	])('%j', (args, said) => {
-		const { status, stdout, stderr } = plan(...args);
+	])('%j', async (args, said) => {
+		const { status, stdout, stderr } = await plan(...args);
 		expect({ status, stdout }).toEqual({ status: 1, stdout: '' });
 		expect(stderr).toMatch(said);
 	});
 
-	test('a setting that nobody knows is told, and is no failure', () => {
-		const { status, stderr } = plan('rows.csv', '--show', 'typo.json');
+	test('a setting that nobody knows is told, and is no failure', async () => {
+		const { status, stderr } = await plan('rows.csv', '--show', 'typo.json');
 		expect({ status, stderr }).toEqual({ status: 0, stderr: 'no setting is called bordr: passed over\n' });
 	});
 });
@@ -164,8 +172,8 @@ describe('wrong usage ends with 2', () => {
 		[['rows.csv', '--show'], /show/],
 		[['rows.csv', '--seconds', 'soon'], /^--seconds takes a number/],
 		[['rows.csv', '--seconds=-1'], /^--seconds takes a number/],
-	])('%j', (args, said) => {
-		const { status, stdout, stderr } = plan(...args);
+	])('%j', async (args, said) => {
+		const { status, stdout, stderr } = await plan(...args);
 		expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
 		expect(stderr).toMatch(said);
 	});
@@ -179,10 +187,10 @@ describe('as a process', () => {
 			env: Object.fromEntries(Object.entries(process.env).filter(([name]) => name !== 'INIT_CWD')),
 		});
 
-	test('npm runs it from anywhere', () => {
+	test('npm runs it from anywhere', async () => {
 		const { status, stdout, stderr } = npm('rows.csv', '--show', 'show.json', '--json');
 		expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
-		expect(stdout).toBe(plan('rows.csv', '--show', 'show.json', '--json').stdout);
+		expect(stdout).toBe((await plan('rows.csv', '--show', 'show.json', '--json')).stdout);
 	});
 
 	test('what it refuses goes to standard error', () => {
@@ -193,7 +201,7 @@ describe('as a process', () => {
 	});
 });
 
-test('with end stops the steps say what both are set to', () => {
+test('with end stops the steps say what both are set to', async () => {
 	const settings = {
 		mountSize: '600 x 450 mm',
 		border: 70,
@@ -202,7 +210,7 @@ test('with end stops the steps say what both are set to', () => {
 	};
 	writeFileSync(file('stops.json'), JSON.stringify(settings));
 	writeFileSync(file('one.csv'), 'title,shape\nEbb,3:2\n');
-	const { bench } = JSON.parse(plan('one.csv', '--show', 'stops.json', '--json').stdout) as Plan;
+	const { bench } = JSON.parse((await plan('one.csv', '--show', 'stops.json', '--json')).stdout) as Plan;
 	expect(bench.steps).toContainEqual({
 		guide: 72,
 		start: 68,
@@ -210,4 +218,56 @@ test('with end stops the steps say what both are set to', () => {
 		cuts: [{ row: 1, copy: 1, part: 'mount', side: 'left' }],
 	});
 	expect(bench).toMatchObject({ changes: 9, leastChanges: 9, proven: true });
+});
+
+describe('boards', () => {
+	const board = { name: 'Chalk', width: 1120, height: 815, price: 1450 };
+	const boards = async (settings: object, text: string) => {
+		writeFileSync(file('boards.json'), JSON.stringify(settings));
+		writeFileSync(file('blanks.csv'), text);
+		const { stdout, stderr } = await plan('blanks.csv', '--show', 'boards.json', '--json');
+		expect(stderr).toBe('');
+		return JSON.parse(stdout) as Plan & { sheets: { layouts: object[] }[] };
+	};
+
+	test('are planned with spares, and each blank is named once', async () => {
+		const settings = { mountSize: '500 x 400 mm', boards: [board], spares: '10%' };
+		const { sheets } = await boards(settings, 'title,shape,copies\nEbb,3:2,9\n');
+		expect(sheets).toHaveLength(1);
+		expect(sheets[0]).toMatchObject({
+			board: 'Chalk',
+			cost: 4350,
+			count: 3,
+			leastCost: 4350,
+			leastCount: 3,
+			proven: true,
+		});
+		const blanks = sheets[0]!.layouts.flatMap(({ blanks }) =>
+			blanks.map(({ row, copy, part }) => `${row} ${copy} ${part}`),
+		);
+		expect(blanks.sort()).toEqual(['0 1 mount', ...Array.from({ length: 9 }, (_, copy) => `1 ${copy + 1} mount`)]);
+	});
+
+	test('have the cuts of each sheet, the factory edge first, in millimetres', async () => {
+		const settings = { mountSize: '500 x 400 mm', boards: [{ ...board, width: 520, height: 420, trim: 10 }] };
+		const { sheets } = await boards(settings, 'title,shape\nEbb,3:2\n');
+		expect(sheets[0]!.layouts).toEqual([
+			{
+				sheet: { width: 520, height: 420 },
+				times: 1,
+				blanks: [{ row: 1, copy: 1, part: 'mount', x: 10, y: 10, width: 500, height: 400, turned: false }],
+				cuts: [
+					{ piece: { x: 0, y: 0, width: 520, height: 420 }, across: 'width', at: 10 },
+					{ piece: { x: 10, y: 0, width: 510, height: 420 }, across: 'width', at: 500 },
+					{ piece: { x: 10, y: 0, width: 500, height: 420 }, across: 'height', at: 10 },
+					{ piece: { x: 10, y: 10, width: 500, height: 410 }, across: 'height', at: 400 },
+				],
+				offcuts: [],
+			},
+		]);
+	});
+
+	test('that are not in stock have no plan', async () => {
+		expect((await boards({ mountSize: '500 x 400 mm' }, 'title,shape\nEbb,3:2\n')).sheets).toEqual([]);
+	});
 });
