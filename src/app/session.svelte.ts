@@ -1,6 +1,6 @@
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import { begunAgain, rowsWronged, withoutWrongTicks, type WrongedRow } from '../core/bench/cutWarning.ts';
-import { orderBench } from '../core/bench/orderBench.ts';
+import { orderBench, setUpsOf } from '../core/bench/orderBench.ts';
 import { spoilBoard, tickCuts } from '../core/bench/tickCuts.ts';
 import type { CutTick, MountId } from '../core/bench/ticks.ts';
 import type { Views } from '../core/grid/views.ts';
@@ -30,6 +30,7 @@ import { takeIn } from '../core/show/takeIn.ts';
 import { type CellChange, typeCells } from '../core/show/typeCells.ts';
 import { openShowStore, type ShowStore, type StoredShow } from '../storage/showStore.ts';
 import { askToPersist } from './askToPersist.ts';
+import { BenchOrder, type OrderSearch } from './benchOrder.svelte.ts';
 import { History } from './history.svelte.ts';
 import { LateBench } from './lateBench.svelte.ts';
 import { makeId } from './makeId.ts';
@@ -45,6 +46,8 @@ export interface SessionOptions {
 	readonly makeId?: () => string;
 	/** Told, with a sentence, when opening waits for other tabs. */
 	readonly onWaiting?: (sentence: string) => void;
+	/** Looks for the order of the cuts with the fewest changes. */
+	readonly search?: OrderSearch;
 }
 
 /** What is selected before an edit and after it: plain values, kept with the edit and never looked into. */
@@ -80,8 +83,14 @@ export class Session {
 	readonly #read = $derived.by(() => (this.#formerly = readAnew(this.#typedSettings, this.#formerly)).read);
 	readonly #settings = $derived(this.#read.settings);
 	readonly #results = $derived(this.#cache.resultsOf(this.#show.rows, this.#settings));
-	readonly #bench = $derived(orderBench(this.#show.rows, this.#results, this.#settings));
-	readonly #lateBench = new LateBench(() => ({ rows: this.#show.rows, plan: this.#bench }));
+	readonly #order: BenchOrder;
+	readonly #bench = $derived(
+		orderBench(this.#show.rows, this.#results, this.#settings, (setUps) => this.#order.orderOf(setUps)),
+	);
+	readonly #lateBench = new LateBench(() => {
+		void this.#lookForOrder();
+		return { rows: this.#show.rows, plan: this.#bench };
+	});
 	readonly #store: ShowStore;
 	readonly #saving: Saving;
 	readonly #tabs: OtherTabs;
@@ -89,8 +98,15 @@ export class Session {
 	readonly #makeId: () => string;
 
 	/** Use `openSession`. */
-	constructor({ show, revision, atBench }: StoredShow, store: ShowStore, databaseName: string, newId: () => string) {
+	constructor(
+		{ show, revision, atBench }: StoredShow,
+		store: ShowStore,
+		databaseName: string,
+		newId: () => string,
+		search?: OrderSearch,
+	) {
 		this.#show = show;
+		this.#order = new BenchOrder(search);
 		this.#lateBench.later();
 		this.#atBench = atBench;
 		this.#store = store;
@@ -144,6 +160,11 @@ export class Session {
 
 	get bench(): BenchPlan {
 		return this.#bench;
+	}
+
+	/** Whether an order with fewer changes is still looked for. */
+	get isOrdering(): boolean {
+		return this.#order.isSearching;
 	}
 
 	/** The cutting order for the screens on which one types: as it was when typing last paused. */
@@ -330,6 +351,7 @@ export class Session {
 	/** Stops listening and lets go of the database. */
 	close(): void {
 		this.#lateBench.stop();
+		this.#order.stop();
 		this.#stopWarning();
 		this.#tabs.close();
 		this.#store.close();
@@ -357,6 +379,13 @@ export class Session {
 			{ show: this.#show, settings: this.settings, results: this.#results },
 			{ show, settings, results },
 		);
+	}
+
+	/** Has the order with the fewest changes looked for; the plan at hand stays until it is there. */
+	async #lookForOrder(): Promise<void> {
+		const before = this.#bench;
+		await this.#order.look(setUpsOf(before));
+		if (this.#bench !== before) this.#lateBench.later();
 	}
 
 	/** Makes an edit on the show as it is, and has it written. */
@@ -403,7 +432,7 @@ const many = ({ length }: readonly RowId[], verb: string) => (length === 1 ? `${
  * @returns rejects with a sentence where what is kept cannot be opened; it is not touched then
  */
 export async function openSession(options: SessionOptions = {}): Promise<Session> {
-	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting } = options;
+	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting, search } = options;
 	const opened: { session?: Session } = {};
 	const store = openShowStore(databaseName, {
 		onBlocked: () => onWaiting?.(otherTabsInTheWay),
@@ -411,7 +440,7 @@ export async function openSession(options: SessionOptions = {}): Promise<Session
 	});
 	try {
 		const stored = await store.openShow(() => newShow(newId()));
-		return (opened.session = new Session(stored, store, databaseName, newId));
+		return (opened.session = new Session(stored, store, databaseName, newId, search));
 	} catch (cause) {
 		throw new Error(notOpened((cause as Error).name), { cause });
 	}

@@ -4,7 +4,7 @@ import type { HarmoniseJob, HarmoniseReply } from './protocol.ts';
 addEventListener('message', ({ data: { rows, settings, most } }: MessageEvent<HarmoniseJob>) => {
 	let reply: HarmoniseReply;
 	try {
-		reply = { harmony: harmonise(rows, settings, most) };
+		reply = { answer: harmonise(rows, settings, most) };
 	} catch (cause) {
 		reply = { problem: cause instanceof Error ? cause.message : String(cause) };
 	}

@@ -1,8 +1,13 @@
 import type { BoardPlan } from '../core/sheets/boardPlan.ts';
 import type { PackingJob } from '../core/sheets/packingJob.ts';
+import type { SetUpOrder } from '../core/bench/fewestSettings.ts';
+import type { BoardSetUp } from '../core/bench/setUps.ts';
 import type { Harmony } from '../core/harmonise/harmonise.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/show/settings.ts';
+
+/** What a worker answers that is asked one thing. */
+export type Reply<Answer> = { readonly answer: Answer } | { readonly problem: string };
 
 /** What the harmonising worker is asked. */
 export interface HarmoniseJob {
@@ -12,7 +17,7 @@ export interface HarmoniseJob {
 }
 
 /** What it answers. */
-export type HarmoniseReply = { readonly harmony: Harmony } | { readonly problem: string };
+export type HarmoniseReply = Reply<Harmony>;
 
 /** What the packing worker is asked. */
 export interface PackingRequest {
@@ -26,3 +31,12 @@ export type PackingReply =
 	| { readonly place: number; readonly plan: BoardPlan }
 	| { readonly plans: readonly BoardPlan[] }
 	| { readonly problem: string };
+
+/** What the worker that orders set-ups is asked. */
+export interface OrderJob {
+	/** All different. */
+	readonly setUps: readonly BoardSetUp[];
+}
+
+/** What it answers. */
+export type OrderReply = Reply<SetUpOrder>;

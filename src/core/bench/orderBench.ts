@@ -2,23 +2,29 @@ import type { RowResult } from '../row/rowResult.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import type { BenchPlan, BenchStep, BenchWay, Cut } from './benchPlan.ts';
-import { fewestSettings } from './fewestSettings.ts';
+import { fewestSettings, type SetUpOrder } from './fewestSettings.ts';
 import { groupBy } from './groupBy.ts';
 import { mountByMount } from './mountByMount.ts';
-import { changesAlong, setUpKey } from './setUps.ts';
+import { type BoardSetUp, changesAlong, setUpKey } from './setUps.ts';
 import { cutSides, type SetCut, windowCuts } from './windowCuts.ts';
 
 /**
  * The cutting order of a show on its bench, boards of one thickness together, in the way that its settings ask.
  * Rows with a `stop`, and rows without a window, are left out.
+ * @param orderOf orders set-ups that are all different; for one that cannot wait for the fewest changes
  */
-export function orderBench(rows: readonly Row[], results: readonly RowResult[], settings: Settings): BenchPlan {
+export function orderBench(
+	rows: readonly Row[],
+	results: readonly RowResult[],
+	settings: Settings,
+	orderOf: (setUps: readonly BoardSetUp[]) => SetUpOrder = fewestSettings,
+): BenchPlan {
 	const cuts = rows.flatMap((row, index) => {
 		const result = results[index];
 		return result ? windowCuts(row, result, index + 1, settings) : [];
 	});
 	const bySetUp = groupBy(cuts, ({ setUp }) => setUpKey(setUp));
-	const { order, leastChanges } = fewestSettings([...bySetUp.values()].map(([first]) => first!.setUp));
+	const { order, leastChanges } = orderOf([...bySetUp.values()].map(([first]) => first!.setUp));
 	// The way that is not asked is ordered when somebody compares: with thousands of mounts it takes its time.
 	const ways: Record<BenchWay, () => readonly BenchStep[]> = {
 		'fewest settings': once(() => order.map((setUp) => ({ ...setUp, cuts: inOrder(bySetUp.get(setUpKey(setUp))!) }))),
@@ -42,6 +48,13 @@ export function orderBench(rows: readonly Row[], results: readonly RowResult[], 
 		stepsOfRows: stepsOfRows(rows, steps),
 	};
 }
+
+/** The set-ups of a plan, each once. */
+export const setUpsOf = ({ steps }: Pick<BenchPlan, 'steps'>): readonly BoardSetUp[] =>
+	[...groupBy(steps, setUpKey).values()].map(([first]) => {
+		const { guide, start, end, border, thickness } = first!;
+		return { guide, start, end, border, thickness };
+	});
 
 function once<Value>(make: () => Value): () => Value {
 	let made: { readonly value: Value } | undefined;

@@ -106,6 +106,8 @@ test('the digits are 60 px high, what is pressed is 60 px, undo is at hand, and 
 				await page.getByRole('link', { name: 'Bench settings' }).tap();
 				await page.getByRole('radio', { name: kind, exact: true }).check();
 				await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Bench' }).tap();
+				// The search runs in a worker, under the page's policy.
+				await page.getByText('89 changes from a bench set to nothing. No order has fewer.').waitFor();
 				await page.getByRole('link', { name: /^Go (to|on at) the bench$/ }).tap();
 			}
 			await next(page).tap();

@@ -1,6 +1,9 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, expect, onTestFinished, test } from 'vitest';
 import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import { fewestSettings } from '../../../src/core/bench/fewestSettings.ts';
+import { setUpsOf } from '../../../src/core/bench/orderBench.ts';
+import { setUpKey } from '../../../src/core/bench/setUps.ts';
 import { type CutTick, tickFor } from '../../../src/core/bench/ticks.ts';
 import { readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
 import { namer } from '../core/show/randomEdits.ts';
@@ -116,4 +119,33 @@ test('a spoilt board is counted, and its cuts are to be made again', async () =>
 	expect(session.show.ticks).toEqual([{ ...mount, side: 'spoilt', times: 1 }]);
 	session.undo();
 	expect(session.show.ticks).toHaveLength(4);
+});
+
+test('on a bench with end stops the list is there at once, and has the fewest changes when they are found', async () => {
+	const answers: (() => void)[] = [];
+	const session = await openSession({
+		databaseName,
+		makeId: namer(),
+		search: ({ setUps }) =>
+			new Promise((resolve) => {
+				const { order, leastChanges } = fewestSettings(setUps);
+				answers.push(() => resolve({ order: order.toReversed(), leastChanges }));
+			}),
+	});
+	onTestFinished(() => session.close());
+	session.changeSettings({ bench: 'guide and stops' });
+	const widths = ['300', '310', '320', '330', '340', '350'];
+	session.addRows(
+		widths.map((width, place) => ({ cells: { shape: place % 2 ? '3:2' : '4:5', 'picture width': width } })),
+		0,
+		'Add',
+	);
+	expect(session.bench.steps.length).toBeGreaterThan(12);
+	await expect.poll(() => session.isOrdering).toBe(true);
+	const atHand = session.bench.steps;
+	answers.at(-1)!();
+	await expect.poll(() => session.isOrdering).toBe(false);
+	const { order } = fewestSettings(setUpsOf({ steps: atHand }));
+	expect(session.bench.steps.map(setUpKey), 'the one that was found').toEqual(order.toReversed().map(setUpKey));
+	await expect.poll(() => session.lateBench.steps).toBe(session.bench.steps);
 });

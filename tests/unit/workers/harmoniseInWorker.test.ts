@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { harmonise } from '../../../src/core/harmonise/harmonise.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
-import { harmoniseInWorker, type HarmoniseWorker } from '../../../src/workers/harmoniseInWorker.ts';
+import type { AskedWorker } from '../../../src/workers/askWorker.ts';
+import { harmoniseInWorker } from '../../../src/workers/harmoniseInWorker.ts';
 import type { HarmoniseJob, HarmoniseReply } from '../../../src/workers/protocol.ts';
 
 const { settings } = readSettings({ sizes: [{ name: 'Middle', width: 600, height: 450 }] });
@@ -10,8 +11,8 @@ const job: HarmoniseJob = { rows: [{ id: 'a', order: 1, typed: { shape: '3:2' } 
 /** A worker that answers as it is told, and knows whether it was ended. */
 function fakeWorker(answer: ((job: HarmoniseJob) => HarmoniseReply) | undefined) {
 	const ended = { count: 0 };
-	const start = (): HarmoniseWorker => {
-		const worker: HarmoniseWorker = {
+	const start = (): AskedWorker => {
+		const worker: AskedWorker = {
 			onmessage: null,
 			onerror: null,
 			terminate: () => {
@@ -31,7 +32,7 @@ function fakeWorker(answer: ((job: HarmoniseJob) => HarmoniseReply) | undefined)
 }
 
 test('a job goes to the worker as plain data, and its answer comes back', async () => {
-	const { start, ended } = fakeWorker(({ rows, settings: plain, most }) => ({ harmony: harmonise(rows, plain, most) }));
+	const { start, ended } = fakeWorker(({ rows, settings: plain, most }) => ({ answer: harmonise(rows, plain, most) }));
 	const harmony = await harmoniseInWorker(job, new AbortController().signal, start);
 	expect(harmony).toEqual(harmonise(job.rows, settings, 1));
 	expect(ended.count).toBe(1);

@@ -1,0 +1,44 @@
+import type { Reply } from './protocol.ts';
+
+/** As much of a worker as is used here. */
+export type AskedWorker = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
+
+/**
+ * Asks a worker of its own one thing. Aborting ends the worker at once: a search cannot be asked to stop, and a stale
+ * answer must never arrive.
+ * @param what it does, for the sentence when it breaks off: "harmonising"
+ */
+export function askWorker<Answer>(
+	startWorker: () => AskedWorker,
+	job: unknown,
+	signal: AbortSignal,
+	what: string,
+): Promise<Answer> {
+	return new Promise((resolve, reject) => {
+		signal.throwIfAborted();
+		const worker = startWorker();
+		const finish = (settle: () => void) => {
+			worker.terminate();
+			signal.removeEventListener('abort', abort);
+			settle();
+		};
+		const abort = () => {
+			finish(() => {
+				reject(signal.reason as Error);
+			});
+		};
+		signal.addEventListener('abort', abort);
+		worker.onerror = ({ message }) => {
+			finish(() => {
+				reject(new Error(`${what} stopped: ${message}`));
+			});
+		};
+		worker.onmessage = ({ data }: MessageEvent<Reply<Answer>>) => {
+			finish(() => {
+				if ('answer' in data) resolve(data.answer);
+				else reject(new Error(data.problem));
+			});
+		};
+		worker.postMessage(job);
+	});
+}
