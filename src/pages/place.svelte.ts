@@ -1,7 +1,7 @@
 /** A place in the app, named by what one does there. */
-export type Place = 'prints' | 'across' | 'settings' | 'bench' | 'cut' | 'paper';
+export type Place = 'prints' | 'across' | 'settings' | 'boards' | 'bench' | 'cut' | 'knife' | 'paper';
 
-const places: readonly Place[] = ['prints', 'across', 'settings', 'bench', 'cut', 'paper'];
+const places: readonly Place[] = ['prints', 'across', 'settings', 'boards', 'bench', 'cut', 'knife', 'paper'];
 
 /** Where one is, as the address says after its `#`, so that the back button works. */
 export class Places {

@@ -15,7 +15,7 @@ async function loadExample(page: Page): Promise<void> {
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 }
 
-async function goTo(page: Page, place: 'Prints' | 'Across' | 'Bench'): Promise<void> {
+async function goTo(page: Page, place: 'Prints' | 'Across' | 'Boards' | 'Bench'): Promise<void> {
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place }).click();
 	await page.locator(`nav a[aria-current=page]:text-is("${place}")`).waitFor();
 }
@@ -74,6 +74,45 @@ export const screens: readonly Screen[] = [
 			await goTo(page, 'Across');
 			await press(page, 'Work it out');
 			await page.getByRole('table').waitFor();
+		},
+	},
+	{
+		name: 'boards',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Boards');
+			await page
+				.getByText(/^Proven least/)
+				.nth(1)
+				.waitFor();
+			await page
+				.getByText(/cuts in order$/)
+				.first()
+				.click();
+			await press(page, /^Mark as cut/);
+			await page.getByRole('heading', { name: /^Cut already/ }).waitFor();
+		},
+	},
+	{
+		name: 'boards-empty',
+		open: async (page) => {
+			await press(page, 'Start typing');
+			await page.goto(`${page.url().split('#')[0]}#boards`);
+			await page.getByRole('button', { name: 'Put boards into the stock' }).waitFor();
+		},
+	},
+	{
+		name: 'knife',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Boards');
+			await page
+				.getByText(/^Proven least/)
+				.nth(1)
+				.waitFor();
+			await page.getByRole('link', { name: 'Go to the knife' }).click();
+			await press(page, 'Next');
+			await page.locator('.digits').waitFor();
 		},
 	},
 	{

@@ -1,0 +1,179 @@
+import type { BoardPlan } from '../core/sheets/boardPlan.ts';
+import { jobKey } from '../core/sheets/jobKey.ts';
+import { jobsOf, type LeftOutRow } from '../core/sheets/jobsOf.ts';
+import type { PackingJob } from '../core/sheets/packingJob.ts';
+import { type PlannedBoard, plannedBoard, replanning } from '../core/sheets/plannedSheets.ts';
+import { isSameValue } from '../core/show/isSameValue.ts';
+import { makeId } from './makeId.ts';
+import { packInWorker } from '../workers/packInWorker.ts';
+import type { Session } from './session.svelte.ts';
+
+/** Pause after a change before boards are planned anew, in milliseconds: a plan is not begun between two keystrokes. */
+const pauseMs = 300;
+
+/** The most time that the plans of a show may take together, in seconds. */
+export const mostSeconds = 10;
+
+/** A board that is waiting for its first plan. */
+export interface UnplannedBoard {
+	readonly job: PackingJob;
+}
+
+/**
+ * The board plans of a show, worked out beside the screen when its rows, stock or cut sheets change. The last good plan
+ * stays, marked as old, until the new one comes; of several jobs the last one counts.
+ */
+export class Packing {
+	#boards = $state.raw<readonly (PlannedBoard | UnplannedBoard)[]>([]);
+	#leftOut = $state.raw<readonly LeftOutRow[]>([]);
+	#isBusy = $state(false);
+	#isStopped = $state(false);
+	#seconds = $state(0);
+	#problem = $state<string>();
+	readonly #session: Session;
+	readonly #pack: typeof packInWorker;
+	#search: AbortController | undefined;
+	/** The keys of the jobs that are searched. */
+	#searched: ReadonlySet<string> = new Set();
+	#pause: ReturnType<typeof setTimeout> | undefined;
+	#clock: ReturnType<typeof setInterval> | undefined;
+
+	/** @param pack replaced in tests */
+	constructor(session: Session, pack = packInWorker) {
+		this.#session = session;
+		this.#pack = pack;
+	}
+
+	/** A board each, in the order in which the rows name them. */
+	get boards(): readonly (PlannedBoard | UnplannedBoard)[] {
+		return this.#boards;
+	}
+
+	/** The rows from which nothing is cut, and why. */
+	get leftOut(): readonly LeftOutRow[] {
+		return this.#leftOut;
+	}
+
+	/** Whether better plans are looked for. */
+	get isBusy(): boolean {
+		return this.#isBusy;
+	}
+
+	/** Whether the search was stopped by hand: what is shown is the best found until then. */
+	get isStopped(): boolean {
+		return this.#isStopped;
+	}
+
+	/** How long the search has been going on, in whole seconds. */
+	get seconds(): number {
+		return this.#seconds;
+	}
+
+	/** What went wrong, in a sentence. */
+	get problem(): string | undefined {
+		return this.#problem;
+	}
+
+	/** Has the boards planned when there is a pause, if anything that a plan depends on has changed by then. */
+	later(): void {
+		clearTimeout(this.#pause);
+		this.#pause = setTimeout(() => this.#look(), pauseMs);
+	}
+
+	/** Ends the search; the best plans found so far stay. */
+	stop(): void {
+		this.#end();
+		this.#isStopped = true;
+	}
+
+	/** Looks for better plans once more, after `stop` or after something went wrong. */
+	again(): void {
+		this.#isStopped = false;
+		this.#start(this.#boards.map(({ job }) => job));
+	}
+
+	/** Ends everything. */
+	close(): void {
+		clearTimeout(this.#pause);
+		this.#end();
+	}
+
+	/** Finds out which plans stand, and has the others made. */
+	#look(): void {
+		const { show, results, settings } = this.#session;
+		const { boards, jobs, leftOut } = replanning(
+			this.#boards.filter((board) => 'plan' in board),
+			show.cutSheets ?? [],
+			(cutSheets) => jobsOf(show.rows, results, settings, { cutSheets, ticks: show.ticks ?? [] }),
+		);
+		this.#leftOut = leftOut;
+		if (settings.boards.length === 0 && settings.offcuts.length === 0) {
+			this.#boards = [];
+			this.#end();
+			return;
+		}
+		this.#boards = boards;
+		const unfinished = boards.flatMap((board) =>
+			'plan' in board && !board.isOld && this.#searched.has(board.key) && !this.#isBegun(board) ? [board.job] : [],
+		);
+		const wanted = [...jobs, ...unfinished];
+		const keys = new Set(wanted.map(jobKey));
+		if (keys.size === this.#searched.size && [...keys].every((key) => this.#searched.has(key))) return;
+		this.#isStopped = false;
+		this.#start(wanted);
+	}
+
+	/** Begins a search, in place of one that goes on. */
+	#start(jobs: readonly PackingJob[]): void {
+		this.#end();
+		if (jobs.length === 0) return;
+		const search = new AbortController();
+		this.#search = search;
+		this.#searched = new Set(jobs.map(jobKey));
+		this.#problem = undefined;
+		this.#seconds = 0;
+		this.#isBusy = true;
+		this.#clock = setInterval(() => this.#seconds++, 1000);
+		const isLast = () => this.#search === search;
+		this.#pack(
+			{ jobs, seconds: mostSeconds },
+			(plan, place) => isLast() && this.#take(jobs[place]!, plan),
+			search.signal,
+		)
+			.then((plans) => {
+				if (!isLast()) return;
+				plans.forEach((plan, place) => this.#take(jobs[place]!, plan));
+				this.#end();
+			})
+			.catch((cause: unknown) => {
+				if (!isLast()) return;
+				this.#end();
+				this.#problem = cause instanceof Error ? cause.message : String(cause);
+			});
+	}
+
+	#end(): void {
+		this.#search?.abort(new Error('ended'));
+		this.#search = undefined;
+		this.#searched = new Set();
+		clearInterval(this.#clock);
+		this.#isBusy = false;
+	}
+
+	/** Shows a plan, unless the one that is shown is as good, or has been begun in the meantime. */
+	#take(job: PackingJob, plan: BoardPlan): void {
+		this.#boards = this.#boards.map((board) => {
+			if (board.job.board !== job.board) return board;
+			const isSame = 'plan' in board && !board.isOld && board.key === jobKey(job);
+			if (isSame && this.#isBegun(board)) return board;
+			if (isSame && isSameValue(board.plan.layouts, plan.layouts)) return { ...board, plan };
+			return plannedBoard(job, plan, makeId);
+		});
+	}
+
+	/** Whether the knife has begun a sheet of a plan: then no other takes its place. */
+	#isBegun({ sheets }: PlannedBoard): boolean {
+		const cut = new Set((this.#session.show.cutSheets ?? []).map(({ id }) => id));
+		return sheets.some(({ id }) => cut.has(id));
+	}
+}

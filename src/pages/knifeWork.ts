@@ -1,0 +1,50 @@
+import { knifeSteps } from '../core/sheets/knifeSteps.ts';
+import type { KnifeStep } from '../core/sheets/knifeSteps.ts';
+import { isWholeCut } from '../core/sheets/cutSheet.ts';
+import type { BoardInView } from './boardsInView.ts';
+
+/** A knife step as the screens show it. */
+export interface NumberedKnifeStep extends KnifeStep {
+	/** From 1. */
+	readonly number: number;
+	/** Whether its sheets are drop-outs: there once the windows that they fall out of are cut. */
+	readonly isLater: boolean;
+}
+
+/** The knife's work on all boards. */
+export interface KnifeWork {
+	readonly steps: readonly NumberedKnifeStep[];
+	/** Names of the sheets, by their ids: “Chalk, sheet 3”. */
+	readonly names: ReadonlyMap<string, string>;
+	readonly made: number;
+	readonly all: number;
+}
+
+/** The knife steps of all boards together; sheets that are spoilt, or were cut whole from an earlier plan, are left out. */
+export function knifeWork(boards: readonly BoardInView[]): KnifeWork {
+	const names = new Map(
+		boards.flatMap(({ name, sheets }) =>
+			sheets.map(({ sheet, number }) => {
+				const word = sheet.stock.kind === 'sheet' ? 'sheet' : sheet.stock.kind;
+				return [sheet.id, `${name === '' ? 'Board' : name}, ${word} ${number}`] as const;
+			}),
+		),
+	);
+	const sheets = boards.flatMap(({ planned, sheets }) => {
+		const ofPlan = new Set(planned?.sheets.map(({ id }) => id));
+		return sheets
+			.map(({ sheet }) => sheet)
+			.filter((sheet) => !sheet.isSpoilt && (ofPlan.has(sheet.id) || !isWholeCut(sheet)));
+	});
+	const isLater = ({ stock }: (typeof sheets)[number]) => stock.kind === 'drop-out';
+	const steps = [
+		...knifeSteps(sheets.filter((sheet) => !isLater(sheet))).map((step) => ({ ...step, isLater: false })),
+		...knifeSteps(sheets.filter(isLater)).map((step) => ({ ...step, isLater: true })),
+	];
+	return {
+		steps: steps.map((step, place) => ({ ...step, number: place + 1 })),
+		names,
+		made: sheets.reduce((sum, { made }) => sum + made.length, 0),
+		all: sheets.reduce((sum, { cuts }) => sum + cuts.length, 0),
+	};
+}

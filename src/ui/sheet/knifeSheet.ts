@@ -1,0 +1,28 @@
+import { formatLength } from '../../core/length/formatLength.ts';
+import type { Unit } from '../../core/length/reading.ts';
+import type { CutSheet } from '../../core/sheets/cutSheet.ts';
+import type { SheetCuts } from '../../core/sheets/knifeSteps.ts';
+
+/** A sheet in a knife step, to be ticked off. */
+export interface KnifeSheet {
+	readonly sheet: CutSheet;
+	/** Board and number: “Chalk, sheet 3”. */
+	readonly name: string;
+	/** The cuts of this step: their places in those of the sheet, from 0. */
+	readonly places: readonly number[];
+	/** The same in words, with the pieces that they go through. */
+	readonly cutWords: string;
+	/** Whether all of them are made. */
+	readonly isMade: boolean;
+}
+
+/** The cuts of one sheet at one measure in words: `cut 2, of the piece 1200 × 900, from its left edge`. */
+export function knifeSheet({ sheet, places }: SheetCuts, name: string, unit: Unit): KnifeSheet {
+	const words = places.map((place) => {
+		const { piece, across } = sheet.cuts[place]!;
+		const size = `${formatLength(piece.width, unit)} × ${formatLength(piece.height, unit)}`;
+		return `cut ${place + 1}: ${size}, from its ${across === 'width' ? 'left' : 'top'} edge`;
+	});
+	const isMade = places.every((place) => sheet.made.includes(place));
+	return { sheet, name, places, cutWords: words.join('; '), isMade };
+}

@@ -1,0 +1,191 @@
+import 'fake-indexeddb/auto';
+import { afterEach, beforeEach, expect, onTestFinished, test, vi } from 'vitest';
+import { Packing } from '../../../src/app/packing.svelte.ts';
+import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import type { BoardPlan } from '../../../src/core/sheets/boardPlan.ts';
+import type { PackingJob } from '../../../src/core/sheets/packingJob.ts';
+import { packBoard } from '../../../src/core/sheets/packBoard.ts';
+import type { packInWorker } from '../../../src/workers/packInWorker.ts';
+import { namer } from '../core/show/randomEdits.ts';
+import { showOf } from '../core/sheets/sheetsOf.ts';
+
+let databaseName = '';
+beforeEach(({ task }) => {
+	databaseName = task.id;
+});
+afterEach(() => vi.useRealTimers());
+
+/** A search as it was asked for, answered by the test. */
+interface Asked {
+	readonly jobs: readonly PackingJob[];
+	readonly signal: AbortSignal;
+	readonly tell: (plan: BoardPlan, place?: number) => void;
+	readonly finish: (plans?: readonly BoardPlan[]) => void;
+	readonly fail: (cause: Error) => void;
+}
+
+const planFor = (job: PackingJob) => packBoard(job, { secondsLeft: () => 0 });
+
+async function open(
+	prints = 4,
+): Promise<{ session: Session; packing: Packing; asked: Asked[]; pause: () => Promise<void> }> {
+	const session = await openSession({ databaseName, makeId: namer() });
+	session.replaceShow(showOf(prints), 'Open');
+	await session.whenSaved();
+	vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'setInterval', 'clearInterval'] });
+	const asked: Asked[] = [];
+	const pack: typeof packInWorker = ({ jobs }, onPlan, signal) =>
+		new Promise((resolve, reject) => {
+			signal.addEventListener('abort', () => reject(signal.reason as Error));
+			asked.push({
+				jobs,
+				signal,
+				tell: (plan, place = 0) => onPlan(plan, place),
+				finish: (plans = jobs.map(planFor)) => resolve(plans),
+				fail: reject,
+			});
+		});
+	const packing = new Packing(session, pack);
+	onTestFinished(() => {
+		packing.close();
+		session.close();
+	});
+	const pause = async () => {
+		packing.later();
+		await vi.advanceTimersByTimeAsync(1000);
+	};
+	return { session, packing, asked, pause };
+}
+
+/** A plan that is answered at once. */
+async function openPlanned() {
+	const all = await open();
+	await all.pause();
+	all.asked[0]!.finish();
+	await vi.advanceTimersByTimeAsync(0);
+	return all;
+}
+
+const planOf = ({ boards }: Packing) => {
+	const [board] = boards;
+	if (board === undefined || !('plan' in board)) throw new Error('there is no plan yet');
+	return board;
+};
+const widen = (session: Session) => session.typeCells([{ id: 'r1', cells: { mount: '500 x 400 mm' } }], 'Type mount');
+
+test('changes close together are planned once, after the pause; a title changes nothing', async () => {
+	const { session, packing, asked, pause } = await open();
+	packing.later();
+	packing.later();
+	await pause();
+	expect(asked).toHaveLength(1);
+	expect(packing.isBusy).toBe(true);
+	asked[0]!.finish();
+	await vi.advanceTimersByTimeAsync(0);
+	expect(packing.isBusy).toBe(false);
+	expect(planOf(packing).sheets).toHaveLength(2);
+	session.typeCells([{ id: 'r1', cells: { title: 'Ebb' } }], 'Type title');
+	await pause();
+	expect(asked).toHaveLength(1);
+});
+
+test('the last good plan stays, marked as old, until a new one comes; the last job wins', async () => {
+	const { session, packing, asked, pause } = await openPlanned();
+	const before = planOf(packing);
+	widen(session);
+	await pause();
+	expect(asked[0]!.signal.aborted).toBe(true);
+	expect(planOf(packing)).toMatchObject({ plan: before.plan, isOld: true });
+	const { jobs } = asked[1]!;
+	session.typeCells([{ id: 'r2', cells: { mount: '500 x 400 mm' } }], 'Type mount');
+	await pause();
+	expect(asked[1]!.signal.aborted).toBe(true);
+	asked[1]!.tell(planFor(jobs[0]!)); // a stale plan
+	expect(planOf(packing).isOld).toBe(true);
+	asked[2]!.tell(planFor(asked[2]!.jobs[0]!));
+	expect(planOf(packing)).toMatchObject({ isOld: false });
+	expect(packing.isBusy).toBe(true);
+	expect(asked).toHaveLength(3);
+});
+
+test('a change taken back while it is planned leaves the plan as it was, and ends the search', async () => {
+	const { session, packing, asked, pause } = await openPlanned();
+	widen(session);
+	await pause();
+	session.undo();
+	await pause();
+	expect(planOf(packing).isOld).toBe(false);
+	expect(packing.isBusy).toBe(false);
+	expect(asked[1]!.signal.aborted).toBe(true);
+});
+
+test('a sheet begun as its plan has it leaves the plan standing; a spoilt one is planned anew', async () => {
+	const { session, packing, asked, pause } = await openPlanned();
+	const [first] = planOf(packing).sheets;
+	session.markCut([first!], 'Mark a sheet as cut');
+	await pause();
+	expect(asked).toHaveLength(1);
+	expect(planOf(packing)).toMatchObject({ isOld: false, sheets: [{ id: first!.id }, {}] });
+	session.spoilSheet(session.show.cutSheets![0]!, 'Spoil a sheet');
+	await pause();
+	expect(asked).toHaveLength(2);
+	expect(asked[1]!.jobs[0]).toMatchObject({ cutSheets: [{ blanks: [], isCut: true }] });
+	expect(asked[1]!.jobs[0]!.blanks).toHaveLength(4);
+});
+
+test('after a change the rest is planned round a sheet that is cut', async () => {
+	const { session, packing, asked, pause } = await openPlanned();
+	const [first] = planOf(packing).sheets;
+	const rowsOfFirst = first!.blanks.map(({ rowId }) => rowId);
+	session.markCut([first!], 'Mark a sheet as cut');
+	session.typeCells([{ id: 'r4', cells: { mount: '500 x 400 mm' } }], 'Type mount');
+	await pause();
+	expect(asked[1]!.jobs[0]!.cutSheets).toHaveLength(1);
+	expect(asked[1]!.jobs[0]!.blanks.filter(({ rowId }) => rowsOfFirst.includes(rowId))).toEqual([]);
+	asked[1]!.finish();
+	await vi.advanceTimersByTimeAsync(0);
+	expect(
+		planOf(packing)
+			.sheets.flatMap(({ blanks }) => blanks.map(({ rowId }) => rowId))
+			.sort(),
+	).toEqual(['r1', 'r2', 'r3', 'r4'].filter((id) => !rowsOfFirst.includes(id)));
+});
+
+test('a better plan does not take the place of one that the knife has begun', async () => {
+	const { session, packing, asked, pause } = await open();
+	await pause();
+	const { jobs, tell } = asked[0]!;
+	tell(planFor(jobs[0]!));
+	const [first] = planOf(packing).sheets;
+	session.tickKnife([{ sheet: first!, places: [0] }], true, 'Tick');
+	const other = planFor(jobs[0]!);
+	tell({ ...other, layouts: other.layouts.toReversed() });
+	expect(planOf(packing).sheets[0]!.id).toBe(first!.id);
+	await pause();
+	expect(packing.isBusy).toBe(false);
+});
+
+test('a search is stopped with what it has found, and taken up again; what goes wrong is told', async () => {
+	const { packing, asked, pause } = await open();
+	await pause();
+	asked[0]!.tell(planFor(asked[0]!.jobs[0]!));
+	packing.stop();
+	expect(packing).toMatchObject({ isBusy: false, isStopped: true });
+	expect(planOf(packing).isOld).toBe(false);
+	await pause();
+	expect(asked).toHaveLength(1);
+	packing.again();
+	expect(packing).toMatchObject({ isBusy: true, isStopped: false });
+	asked[1]!.fail(new Error('planning boards stopped: no memory'));
+	await vi.advanceTimersByTimeAsync(0);
+	expect(packing).toMatchObject({ isBusy: false, problem: 'planning boards stopped: no memory' });
+	expect(planOf(packing).plan.count).toBe(2);
+});
+
+test('without stock nothing is searched', async () => {
+	const { session, packing, asked, pause } = await open();
+	session.changeSettings({ boards: undefined });
+	await pause();
+	expect(asked).toHaveLength(0);
+	expect(packing.boards).toEqual([]);
+});
