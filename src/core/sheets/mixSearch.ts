@@ -1,4 +1,5 @@
-import { cutTables } from './cutTables.ts';
+import { type CutTables, cutTables } from './cutTables.ts';
+import { tryWholeMix } from './exactMix.ts';
 import { emptyFilling, firstFilling, mixOf } from './firstFilling.ts';
 import type { LinearSolver } from './linearSolver.ts';
 import { type BoundFinder, openBoundFinder } from './lowerBound.ts';
@@ -30,8 +31,8 @@ export interface MixSearchTools {
 /** Steps that one filling of all tables may take: a second or so. Beyond, only areas bound the plan. */
 const mostTableSteps = 3e8;
 
-/** Rounds of ruin and recreate that a mix is given at first; each time it comes up again it is given more. */
-const firstRounds = 3000;
+/** Rounds of ruin and recreate, for each blank, that a mix is given at first; if it comes up again it is given more. */
+const firstRoundsPerBlank = 100;
 
 /** Rounds before anything is bounded but by area: most plans are found in fewer. */
 const quickRounds = 300;
@@ -53,9 +54,10 @@ export function searchMixes(problem: Problem, tools: MixSearchTools): MixSearch 
 			? openBoundFinder(problem, tables, openProgram, secondsLeft)
 			: undefined;
 	if (finder) search.learn(finder.overall());
+	const firstRounds = firstRoundsPerBlank * blankCount(problem);
 	for (let rounds = firstRounds; secondsLeft() > 0 && !search.isProven(); rounds *= 2) {
 		search.forgetOpen();
-		while (secondsLeft() > 0 && search.tryNext(rounds, finder));
+		while (secondsLeft() > 0 && search.tryNext(rounds, finder, tables));
 		if (search.isShort() && !search.hasOpen()) break;
 	}
 	finder?.close();
@@ -66,9 +68,16 @@ export function searchMixes(problem: Problem, tools: MixSearchTools): MixSearch 
 function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools) {
 	const bounds: WorthBound[] = [areaBound(problem)];
 	const refuted: Mix[] = [];
+	const isTimeUp = () => secondsLeft() <= 0;
 	let open: Mix[] = [];
 	let found = judged(firstFilling(problem));
 	onBetter(found);
+	// What is scarce may have gone to blanks that could do without: with all of the stock there is more room.
+	if (found.filling.unplaced.length > 0)
+		fill(
+			problem.sheets.map(({ most }) => most),
+			quickRounds,
+		);
 
 	function judged(filling: Filling): MixSearch {
 		// What does not hold all blanks is worse than anything that does.
@@ -99,13 +108,23 @@ function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools)
 	}
 	function fill(mix: Mix, rounds: number): boolean {
 		const filling = emptyFilling(mix, problem);
-		const isTimeUp = () => secondsLeft() <= 0;
 		const isFull = ruinAndRecreate(filling, problem, { random: randomNumbers(rounds), isTimeUp, rounds });
-		if (isFull) {
-			const next = judged(filling);
-			if (compareMixPrices(next.price, found.price) < 0) tell(next);
-		}
+		const isBetter = isFull
+			? compareMixPrices(priceOf(mixOf(filling, problem), problem), found.price) < 0
+			: filling.unplaced.length < found.filling.unplaced.length;
+		if (isBetter) tell(judged(filling));
 		return isFull;
+	}
+	/** Makes a mix or refutes it by trying every way to cut it; false where there are too many. */
+	function settleWhole(mix: Mix, rounds: number, tables: CutTables | undefined): boolean {
+		const limits = { boxes: 20 * rounds, pairs: 2000 * rounds, isTimeUp };
+		const tried = tryWholeMix(mix, problem, tables, bounds[1], limits);
+		if (tried === 'unknown') return false;
+		if (tried === 'impossible') {
+			refuted.push(mix);
+			settle();
+		} else tell(judged({ bins: [...tried], unplaced: [] }));
+		return true;
 	}
 	return {
 		found: () => found,
@@ -118,18 +137,20 @@ function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools)
 			settle();
 		},
 		/** Refutes the best mix that is left, makes it or leaves it open; false where none is left. */
-		tryNext(rounds: number, finder?: BoundFinder): boolean {
+		tryNext(rounds: number, finder?: BoundFinder, tables?: CutTables): boolean {
 			const mix = nextMix(problem, { bounds, refuted: [...refuted, ...open] }, found.price);
 			if (typeof mix === 'string') return false;
 			const tested = finder?.test(mix) ?? 'unknown';
 			if (typeof tested !== 'string') {
 				bounds.push(tested);
 				settle();
-			} else if (!fill(mix, rounds)) open.push(mix);
+			} else if (!fill(mix, rounds) && (finder === undefined || !settleWhole(mix, rounds, tables))) open.push(mix);
 			return true;
 		},
 	};
 }
+
+const blankCount = ({ types }: Problem) => types.reduce((sum, { blanks }) => sum + blanks.length, 0);
 
 /** The bound that areas give. They are doubles; a millionth of a millionth is given away for what rounding may add. */
 function areaBound({ types, sheets }: Problem): WorthBound {

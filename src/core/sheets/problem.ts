@@ -29,7 +29,7 @@ export interface SheetType {
 	readonly givesDown: readonly boolean[];
 }
 
-/** A board's job in whole numbers as small as they can be, equal blanks together. */
+/** A board's job in whole numbers as small as they can be, equal blanks together, stock of no use left out. */
 export interface Problem {
 	readonly types: readonly BlankType[];
 	readonly sheets: readonly SheetType[];
@@ -64,7 +64,9 @@ export function problemOf({ stock, blanks, cutSheets }: PackingJob): Problem {
 			givesDown: ways.map(({ down }) => down),
 		};
 	});
-	return { types, sheets, scale: scale || 1 };
+	const isOfUse = ({ most, givesAcross, givesDown }: SheetType) =>
+		most > 0 && (givesAcross.includes(true) || givesDown.includes(true));
+	return { types, sheets: sheets.filter(isOfUse), scale: scale || 1 };
 }
 
 /** The blanks by size, the largest first. */

@@ -41,6 +41,13 @@ const rowSlice = (along: 'width' | 'height', parts: Slice[]): Slice => {
 	return slice;
 };
 
+/** Two slices one after the other; a row in a row of the same direction is one row. */
+export const joinSlices = (along: 'width' | 'height', first: Slice, other: Slice): Slice =>
+	rowSlice(
+		along,
+		[first, other].flatMap((slice) => (slice.along === along ? slice.parts : [slice])),
+	);
+
 /** The box of a slice from those of its parts. */
 function measure(slice: Slice): void {
 	if (slice.along === 'none') return;
