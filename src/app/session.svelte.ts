@@ -82,14 +82,16 @@ export class Session {
 	#formerly: ReadFormerly | undefined;
 	readonly #read = $derived.by(() => (this.#formerly = readAnew(this.#typedSettings, this.#formerly)).read);
 	readonly #settings = $derived(this.#read.settings);
-	readonly #results = $derived(this.#cache.resultsOf(this.#show.rows, this.#settings));
+	// By itself: an edit of anything else works nothing out anew.
+	readonly #rows = $derived(this.#show.rows);
+	readonly #results = $derived(this.#cache.resultsOf(this.#rows, this.#settings));
 	readonly #order: BenchOrder;
 	readonly #bench = $derived(
-		orderBench(this.#show.rows, this.#results, this.#settings, (setUps) => this.#order.orderOf(setUps)),
+		orderBench(this.#rows, this.#results, this.#settings, (setUps) => this.#order.orderOf(setUps)),
 	);
 	readonly #lateBench = new LateBench(() => {
 		void this.#lookForOrder();
-		return { rows: this.#show.rows, plan: this.#bench };
+		return { rows: this.#rows, plan: this.#bench };
 	});
 	readonly #store: ShowStore;
 	readonly #saving: Saving;

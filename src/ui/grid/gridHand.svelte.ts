@@ -218,6 +218,11 @@ export class GridHand {
 		return true;
 	}
 
+	/** Takes in hand what is in hand, by where it stands now: what goes then gives way to its neighbour of now. */
+	protected settle(): void {
+		if (this.selection) this.#take(this.selection, this.#kept.look);
+	}
+
 	/** What the cells of a row that is seen are made from. */
 	sourceOf(index: number): RowSource {
 		const { lateBench, settings } = this.#rows;

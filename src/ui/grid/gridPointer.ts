@@ -27,6 +27,8 @@ interface Place {
 type Drag = 'cells' | 'columns' | 'rows' | 'rows away' | 'columns away' | 'fill' | 'width';
 
 const longPressMs = 500;
+/** How far a finger may stray and still be said to press, in pixels. */
+const stillWithin = 10;
 const scrollEveryMs = 60;
 
 /**
@@ -41,7 +43,7 @@ export class GridPointer {
 	#pressed: 'nothing' | 'took' | 'again' | 'dragged' | 'long' = 'nothing';
 	#drag: Drag | undefined;
 	#from: Place = { kind: 'cell', row: 0, column: 0 };
-	#begun = { x: 0, width: 0 };
+	#begun = { x: 0, y: 0, width: 0 };
 	#now = { x: 0, y: 0 };
 
 	constructor(context: PointerContext) {
@@ -51,9 +53,11 @@ export class GridPointer {
 	down(event: PointerEvent): void {
 		this.#end();
 		this.#pressed = 'nothing';
+		if (!event.isPrimary) return; // two fingers pinch, which is the browser's
 		const place = placeOf(event.target);
 		if (place === undefined || event.target instanceof HTMLInputElement || event.button !== 0) return;
 		this.#from = place;
+		this.#begun = { x: event.clientX, y: event.clientY, width: 0 };
 		if (this.#takeHold(place, event)) return;
 		if (event.pointerType === 'mouse') this.#pressMouse(place, event.shiftKey);
 		else this.#pressFinger(place, event);
@@ -69,7 +73,7 @@ export class GridPointer {
 		} else if (place.kind === 'edge') {
 			event.preventDefault();
 			grid.commit('stay', true);
-			this.#begun = { x: event.clientX, width: grid.columns.list[place.column]!.shownWidth };
+			this.#begun.width = grid.columns.list[place.column]!.shownWidth;
 			this.#drag = 'width';
 		} else if (this.#isHeldWhole(place)) {
 			grid.commit('stay', true);
@@ -85,6 +89,8 @@ export class GridPointer {
 
 	/** Heard from the whole window: a drag may leave the grid. */
 	move(event: PointerEvent): void {
+		const [x, y] = [event.clientX - this.#begun.x, event.clientY - this.#begun.y];
+		if (Math.hypot(x, y) > stillWithin) clearTimeout(this.#pressTimer);
 		if (this.#drag === undefined || (event.pointerType === 'mouse' && event.buttons !== 1)) return;
 		if (this.#context.grid.editing) return;
 		this.#now = { x: event.clientX, y: event.clientY };

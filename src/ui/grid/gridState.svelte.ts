@@ -244,6 +244,7 @@ export class GridState extends GridBlocks {
 		const [first, last] = this.columnsInHand;
 		const hidden = this.columns.list.slice(first, last + 1).filter(({ isFrozen }) => !isFrozen);
 		if (hidden.length === 0) return this.tell('Number and title stay: they are what the others belong to.');
+		this.settle();
 		this.columns.hide(hidden.map(({ key }) => key));
 		this.announcement = `${hidden.map(({ label }) => label).join(', ')} hidden`;
 	}

@@ -24,6 +24,8 @@ type Gesture =
 	| { readonly kind: 'paste'; readonly table: readonly (readonly string[])[] }
 	| { readonly kind: 'draw'; readonly down: number; readonly right: number }
 	| { readonly kind: 'add' | 'move'; readonly place: number }
+	| { readonly kind: 'sort'; readonly column: 'title' | 'picture width' | undefined; readonly way: 'up' | 'down' }
+	| { readonly kind: 'keep order' }
 	| { readonly kind: 'clear' | 'fill down' | 'fill right' | 'duplicate' | 'remove' | 'leave' | 'undo' | 'redo' };
 
 const text = fc.constantFrom('', '70', '300', '2,5', '456 x 306', '1,500', '2 5/8 in', 'Pier', '7');
@@ -58,6 +60,15 @@ const gesture: fc.Arbitrary<Gesture> = fc.oneof(
 		weight: 3,
 		arbitrary: fc.record({ kind: fc.constantFrom('add' as const, 'move' as const), place: fc.nat(7) }),
 	},
+	{
+		weight: 2,
+		arbitrary: fc.record({
+			kind: fc.constant('sort' as const),
+			column: fc.constantFrom('title' as const, 'picture width' as const, undefined),
+			way: fc.constantFrom('up' as const, 'down' as const),
+		}),
+	},
+	{ weight: 1, arbitrary: fc.record({ kind: fc.constant('keep order' as const) }) },
 	{
 		weight: 8,
 		arbitrary: fc.record({
@@ -97,6 +108,10 @@ function make(grid: GridState, session: Session, done: Gesture): void {
 			return grid.addRow(Math.min(done.place, rows));
 		case 'move':
 			return grid.moveRowsTo(Math.min(done.place, rows));
+		case 'sort':
+			return grid.sortBy(done.column && { column: done.column, way: done.way });
+		case 'keep order':
+			return grid.keepOrder();
 		case 'clear':
 			return grid.clear();
 		case 'fill down':
@@ -138,6 +153,11 @@ async function holdTogether(grid: GridState, session: Session, name: string): Pr
 	const { rows } = session.show;
 	expect(await storedRows(name)).toEqual(rows);
 	expect(session.results.map(({ solved }) => solved)).toEqual(rows.map((row) => workOut(row, session.settings).solved));
+	expect(
+		[...grid.rows].sort((a, b) => a.order - b.order),
+		'every row is seen once',
+	).toEqual(rows);
+	if (session.views.sort === undefined) expect(grid.rows).toEqual(rows);
 	expect(grid.selection === undefined).toBe(rows.length === 0);
 	if (grid.range === undefined) return;
 	expect(grid.range.top).toBeGreaterThanOrEqual(0);
@@ -165,7 +185,8 @@ test('any gestures: each is one step with its selection, and undo to the start a
 			const done: Step[] = [];
 			const undone: Step[] = [];
 			for (const each of gestures) {
-				const before = { rows: session.show.rows, focus: grid.focus };
+				const { show } = session;
+				const before = { rows: show.rows, focus: grid.focus };
 				make(grid, session, each);
 				const after = { rows: session.show.rows, focus: grid.focus };
 				if (each.kind === 'undo') {
@@ -184,8 +205,11 @@ test('any gestures: each is one step with its selection, and undo to the start a
 					const pasted = done.pop()!;
 					if (session.canRedo) undone.push(pasted);
 					else done.push({ before: pasted.before, after });
-				} else if (before.rows !== after.rows) {
-					done.push({ before, after });
+				} else if (show !== session.show) {
+					// A sort moves rows away from under a range: what was in hand then is not held to it.
+					const isSort = each.kind === 'sort';
+					const without = ({ rows }: Step['before']) => ({ rows, focus: undefined });
+					done.push(isSort ? { before: without(before), after: without(after) } : { before, after });
 					undone.length = 0;
 				}
 				await holdTogether(grid, session, name);
@@ -206,3 +230,125 @@ test('any gestures: each is one step with its selection, and undo to the start a
 		}),
 		{ numRuns: 150 },
 	));
+
+/** A grid of prints with these titles and picture widths, its first cell in hand. */
+async function gridOf(...prints: readonly (readonly [title: string, width: string])[]) {
+	const session = await openSession({ databaseName: crypto.randomUUID(), makeId: namer() });
+	const grid = new GridState(session);
+	grid.paste(prints.map(([title, width]) => [title, '', width]));
+	grid.select(0, 1);
+	const titles = () => grid.rows.map(({ typed }) => typed.title ?? '').join(' ');
+	const own = () => session.show.rows.map(({ typed }) => typed.title ?? '').join(' ');
+	return { session, grid, titles, own };
+}
+
+const three = [
+	['Tar', '300'],
+	['Ebb', '290'],
+	['Fog', '310'],
+] as const;
+
+test('the first row is not moved up, nor the last one down: nothing is done that could be undone', async () => {
+	const { session, grid, own } = await gridOf(...three);
+	const label = session.undoLabel;
+	grid.moveRows(-1);
+	expect([own(), session.undoLabel]).toEqual(['Tar Ebb Fog', label]);
+	grid.select(2, 1);
+	grid.moveRows(1);
+	expect([own(), session.undoLabel]).toEqual(['Tar Ebb Fog', label]);
+	grid.moveRows(-1);
+	grid.moveRows(-1);
+	expect([own(), grid.rowIndex], 'to the top').toEqual(['Fog Tar Ebb', 0]);
+	session.close();
+});
+
+test('sorted, the row in hand stays in hand, typing moves no row until they are arranged anew, and undo takes it back', async () => {
+	const { session, grid, titles, own } = await gridOf(...three);
+	grid.sortBy({ column: 'title', way: 'up' });
+	expect([titles(), own(), grid.row?.typed.title, grid.rowIndex]).toEqual(['Ebb Fog Tar', 'Tar Ebb Fog', 'Tar', 2]);
+	grid.edit(true);
+	grid.setText('Ash');
+	grid.commit('stay');
+	expect([titles(), grid.rowIndex, grid.arranged.isLate]).toEqual(['Ebb Fog Ash', 2, true]);
+	grid.arrangeAnew();
+	expect([titles(), grid.rowIndex, grid.arranged.isLate]).toEqual(['Ash Ebb Fog', 0, false]);
+	grid.moveRows(1);
+	expect(grid.notice).toContain('sorted by title');
+	expect(own()).toBe('Ash Ebb Fog');
+	grid.sortBy({ column: 'picture width', way: 'down' });
+	expect(titles()).toBe('Fog Ash Ebb');
+	grid.keepOrder();
+	expect([own(), session.views.sort]).toEqual(['Fog Ash Ebb', undefined]);
+	grid.undo();
+	expect([own(), titles(), session.views.sort?.column]).toEqual(['Ash Ebb Fog', 'Fog Ash Ebb', 'picture width']);
+	grid.undo();
+	expect(titles()).toBe('Ash Ebb Fog');
+	session.close();
+});
+
+test('filtered, what is pasted, filled, moved and deleted is what is seen, and it is said', async () => {
+	const { session, grid, titles, own } = await gridOf(...three, ['Ebb two', '320'], ['Pier', '330']);
+	grid.filterBy({ ...grid.arranged.filter, words: 'ebb' });
+	expect([titles(), grid.row?.typed.title]).toEqual(['Ebb Ebb two', 'Ebb']);
+	grid.select(0, 3);
+	grid.paste([['400'], ['410'], ['420']]);
+	const widths = () => session.show.rows.map(({ typed }) => typed['picture width']);
+	expect(widths()).toEqual(['300', '400', '310', '410', '420', '330']);
+	expect(grid.announcement).toContain('3 prints left out');
+	grid.undo();
+	grid.selectRange({ top: 0, bottom: 1, left: 3, right: 3 });
+	grid.fill('down');
+	expect(widths()).toEqual(['300', '290', '310', '290', '330']);
+	grid.undo();
+	grid.select(1, 1);
+	grid.moveRows(-1);
+	expect([titles(), own()]).toEqual(['Ebb two Ebb', 'Tar Ebb two Ebb Fog Pier']);
+	grid.undo();
+	grid.removeRows();
+	expect([titles(), own()]).toEqual(['Ebb', 'Tar Ebb Fog Pier']);
+	grid.undo();
+	expect(titles()).toBe('Ebb Ebb two');
+	session.close();
+});
+
+test('the filter cleared, one is back where one was; a row that is gone to is seen whatever is left out', async () => {
+	const { session, grid, titles } = await gridOf(...three);
+	grid.select(2, 3);
+	const none = grid.arranged.filter;
+	grid.filterBy({ ...none, words: 'tar' });
+	expect(grid.row?.typed.title).toBe('Tar');
+	grid.filterBy({ ...none, words: 'no such print' });
+	expect([grid.rows.length, grid.selection]).toEqual([0, undefined]);
+	grid.filterBy(none);
+	expect([grid.row?.typed.title, grid.column]).toEqual(['Fog', 3]);
+	grid.filterBy({ ...none, words: 'tar' });
+	grid.selectCell(session.show.rows[1]!.id, 'title');
+	expect([titles(), grid.rowIndex]).toEqual(['Tar Ebb', 1]);
+	session.close();
+});
+
+test('columns that are hidden, moved and sized leave the hand on its column, each one step; results stay what they are', async () => {
+	const { session, grid } = await gridOf(...three);
+	const { results } = session;
+	const shown = () => grid.columns.list.slice(0, 5).map(({ key }) => key);
+	grid.select(1, 3);
+	grid.moveColumns(-1);
+	expect(shown()).toEqual(['number', 'title', 'picture width', 'shape', 'picture height']);
+	expect([grid.gridColumn.key, grid.column]).toEqual(['picture width', 2]);
+	grid.moveColumns(-1);
+	expect(grid.column, 'not before those that stay').toBe(2);
+	grid.hideColumns();
+	expect(shown()).toEqual(['number', 'title', 'shape', 'picture height', 'window width']);
+	expect(grid.gridColumn.key).toBe('shape');
+	grid.undo();
+	expect(shown()[2]).toBe('picture width');
+	grid.columns.choose('Labels');
+	expect(grid.columns.list.map(({ key }) => key)).toEqual([
+		...['number', 'title', 'maker', 'edition', 'signed on', 'picture width', 'picture height', 'price', 'note'],
+	]);
+	grid.select(0, 1);
+	grid.hideColumns();
+	expect(grid.notice).toContain('stay');
+	expect(session.results, 'nothing was worked out anew').toBe(results);
+	session.close();
+});
