@@ -43,6 +43,8 @@ const gravity: Record<Level, number> = { stop: 0, look: 1, note: 2 };
 export function sortKeyOf(column: ViewColumn, { row, result, steps, settings }: SortSource): SortKey {
 	if (column === 'steps') return steps[0];
 	if (column === 'findings') return result.findings[0] && gravity[result.findings[0].level];
+	if (result.findings.some(({ code, cells }) => code === 'not-read' && cells.includes(column)))
+		return textKey(row.typed[column]);
 	const solved = results[column];
 	if (solved !== undefined) return result.solved[solved] ?? textKey(row.typed[column]);
 	if (column === 'mount') return mountKey(result.solved) ?? textKey(row.typed.mount);

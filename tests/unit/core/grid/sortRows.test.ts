@@ -27,11 +27,15 @@ test.each([
 		texts: ['Über', 'tar', 'Ufer', 'Pier 10', 'Pier 9'],
 		is: ['Pier 9', 'Pier 10', 'tar', 'Über', 'Ufer'],
 	},
-	{ column: 'picture width', texts: ['300', '25 cm', '10 in', '1/2'], is: ['1/2', '25 cm', '10 in', '300'] },
+	{
+		column: 'picture width',
+		texts: ['300', 'wide', '25 cm', '10 in', '1/2'],
+		is: ['1/2', '25 cm', '10 in', '300', 'wide'],
+	},
 	{ column: 'signing space', texts: ['1 cm', '', '6', '1/8'], is: ['1/8', '6', '1 cm', ''] },
 	{ column: 'spacer', texts: ['1 cm', '6', '1/8'], is: ['1/8', '6', '1 cm'] },
 	{ column: 'shape', texts: ['3:2', '1:1', '2:3', '16:9'], is: ['2:3', '1:1', '3:2', '16:9'] },
-	{ column: 'paper', texts: ['A3', '200 x 900', 'A4'], is: ['A4', 'A3', '200 x 900'] },
+	{ column: 'paper', texts: ['large', 'A3', '200 x 900', 'A4'], is: ['A4', 'A3', '200 x 900', 'large'] },
 ] as const)('$column: $texts', ({ column, texts, is }) => {
 	expect(sorted(column, texts)).toEqual(is);
 });
