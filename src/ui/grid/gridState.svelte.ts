@@ -185,6 +185,7 @@ export class GridState extends GridBlocks {
 	sortBy(sort: Sort | undefined): void {
 		this.columns.sortBy(sort);
 		this.arranged.anew();
+		this.settle();
 		this.announcement = saidOfShown(this.rows.length, this.source.show.rows.length, this.columns.sort);
 	}
 

@@ -51,6 +51,44 @@ export const screens: readonly Screen[] = [
 		},
 	},
 	{
+		name: 'column menu',
+		needsGrid: true,
+		open: async (page) => {
+			await loadExample(page);
+			await page.keyboard.press('Control+Home');
+			await page.keyboard.press('F7');
+			await page.getByRole('menu').waitFor();
+		},
+	},
+	{
+		name: 'range',
+		needsGrid: true,
+		open: async (page) => {
+			await loadExample(page);
+			await page.keyboard.press('Control+Home');
+			for (const key of ['ArrowDown', 'ArrowRight', 'ArrowRight', 'Shift+ArrowDown', 'Shift+ArrowRight'])
+				await page.keyboard.press(key);
+			await page.getByRole('button', { name: 'Copy' }).waitFor();
+		},
+	},
+	{
+		name: 'filtered',
+		open: async (page) => {
+			await loadExample(page);
+			await press(page, 'Filter');
+			await page.getByRole('combobox', { name: 'What to know' }).selectOption('look');
+			await page.getByText('of 30 prints').waitFor();
+		},
+	},
+	{
+		name: 'views',
+		open: async (page) => {
+			await loadExample(page);
+			await press(page, /^(View:|Every column)/);
+			await page.getByRole('radio', { name: 'Sizing' }).waitFor();
+		},
+	},
+	{
 		name: 'keys',
 		needsGrid: true,
 		open: async (page) => {
