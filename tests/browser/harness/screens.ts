@@ -77,7 +77,7 @@ export const screens: readonly Screen[] = [
 			await loadExample(page);
 			await press(page, 'Filter');
 			await page.getByRole('combobox', { name: 'What to know' }).selectOption('look');
-			await page.getByText('of 30 prints').waitFor();
+			await page.getByText('of 30 prints').first().waitFor();
 		},
 	},
 	{
