@@ -259,7 +259,7 @@ describe('writing', () => {
 				return [keys[key] ?? key, value];
 			}),
 		);
-		expect(readSettings(again)).toEqual({ settings, problems: [] });
+		expect(readSettings(again)).toMatchObject({ settings, problems: [] });
 	});
 
 	test('a negative result is a number, a typed formula is guarded', () => {
