@@ -27,9 +27,6 @@ function openProgram(highs: Highs, isWhole: boolean): LinearProgram {
 		addColumns: (columns) => {
 			addColumns(model, columns, isWhole, highs);
 		},
-		setRow: (row, lower, upper) => {
-			model.changeRowBounds(row, lower, upper);
-		},
 		solve: (limits) => solve(model, limits, highs),
 		close: () => {
 			model.dispose();

@@ -18,7 +18,10 @@ export interface Axis {
 }
 
 /** The most sums of sides that are listed; beyond, the sheet is too fine for an exact bound. */
-const mostSums = 6000;
+const mostSums = 3000;
+
+/** Sheets of so many places at most have each of them looked at. */
+const mostPlaces = 30_000;
 
 /** How often a blank may stand along an axis, and with which sides. */
 export interface AxisSide {
@@ -29,12 +32,13 @@ export interface AxisSide {
 /** The axis of a sheet of this size; undefined where it would be too long. */
 export function axisOf(size: number, blanks: readonly AxisSide[]): Axis | undefined {
 	const sums = sumsOf(size, blanks);
-	if (sums === undefined || sums.length === 0) return undefined;
+	if (sums === undefined || sums.length === 0 || sums.length > mostSums) return undefined;
 	return reachable(sums);
 }
 
 /** All sums of sides up to the size, each blank at most so often; ascending, without zero. */
 function sumsOf(size: number, blanks: readonly AxisSide[]): Float64Array | undefined {
+	if (size <= mostPlaces) return denseSums(size, blanks);
 	let sums = [0];
 	for (const { sides, times } of blanks) {
 		// For each sum the fewest of this blank that it takes.
@@ -56,6 +60,24 @@ function sumsOf(size: number, blanks: readonly AxisSide[]): Float64Array | undef
 	return Float64Array.from(sums)
 		.filter((sum) => sum > 0)
 		.sort();
+}
+
+/** The same where every place of the sheet can be looked at in turn. */
+function denseSums(size: number, blanks: readonly AxisSide[]): Float64Array {
+	const never = 0xffff;
+	const fewest = new Uint16Array(size + 1).fill(never);
+	fewest[0] = 0;
+	for (const { sides, times } of blanks) {
+		for (let sum = 0; sum <= size; sum++) {
+			if (fewest[sum] !== never) fewest[sum] = 0;
+			else
+				for (const side of sides) {
+					const before = sum >= side ? fewest[sum - side]! : never;
+					if (before < times && before + 1 < fewest[sum]!) fewest[sum] = before + 1;
+				}
+		}
+	}
+	return Float64Array.from([...fewest.keys()].filter((sum) => sum > 0 && fewest[sum] !== never));
 }
 
 /** From the whole sheet down: only the sizes that cuts lead to, and for each the pairs that no other pair covers. */
@@ -106,4 +128,10 @@ export function floorPlace(sizes: Float64Array, size: number): number {
 		else high = middle;
 	}
 	return low;
+}
+
+/** The place of the smallest of the ascending sizes that is not under `size`; their number where all are. */
+export function ceilPlace(sizes: Float64Array, size: number): number {
+	const place = floorPlace(sizes, size);
+	return place >= 0 && sizes[place] === size ? place : place + 1;
 }

@@ -1,4 +1,4 @@
-import { type Axis, axisOf, floorPlace } from './axis.ts';
+import { type Axis, axisOf, ceilPlace } from './axis.ts';
 import { type CutTree, left } from './cutTree.ts';
 import type { BlankType, SheetType } from './problem.ts';
 
@@ -67,11 +67,6 @@ export function cutTable(sheet: SheetType, types: readonly BlankType[]): CutTabl
 		values: new Float64Array(across * down),
 	};
 }
-
-const ceilPlace = (sizes: Float64Array, size: number) => {
-	const place = floorPlace(sizes, size);
-	return place >= 0 && sizes[place] === size ? place : place + 1;
-};
 
 /**
  * Fills the table with the value of the best cut of every piece, for blanks of these values: each type as often as one

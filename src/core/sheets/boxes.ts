@@ -1,10 +1,13 @@
-import { floorPlace } from './axis.ts';
-import { type CutTable } from './bestCut.ts';
+import { ceilPlace, floorPlace } from './axis.ts';
+import type { CutTable } from './bestCut.ts';
 import type { CountCode } from './countCode.ts';
 import type { BlankType, SheetType } from './problem.ts';
 import { blankSlice, joinSlices, type Slice } from './slices.ts';
 
-/** A box of blanks that are cut apart from edge to edge: a single one, or two boxes side by side. */
+/**
+ * A box of blanks that are cut apart from edge to edge: a single one, or two boxes side by side. Where cuts need only lie
+ * in certain places (axis.ts), it is as large as the smallest piece between such places that holds it.
+ */
 export interface Box {
 	readonly width: number;
 	readonly height: number;
@@ -57,12 +60,28 @@ export function tableMeasure(table: CutTable, values: readonly number[], held: n
 	};
 }
 
+/** Enlarges a box to the smallest piece that holds it. */
+export interface Grid {
+	across(width: number): number;
+	down(height: number): number;
+}
+
+/** The pieces that cuts lead to; any size at all where there is no table. */
+export function gridOf(table: CutTable | undefined): Grid {
+	const snap = (sizes: Float64Array) => (size: number) => sizes[ceilPlace(sizes, size)] ?? Infinity;
+	if (table) return { across: snap(table.columns.sizes), down: snap(table.rows.sizes) };
+	return { across: (width) => width, down: (height) => height };
+}
+
 /** How much work the listing of boxes may be. */
 export interface BoxLimits {
 	readonly boxes: number;
 	readonly pairs: number;
 	readonly isTimeUp: () => boolean;
 }
+
+/** Pairs between two looks at the clock: some milliseconds. */
+const pairsPerAsking = 100_000;
 
 /** Boxes of so many blanks each, sorted both ways. */
 interface Level {
@@ -80,14 +99,16 @@ export function listBoxes(
 	sheet: SheetType,
 	measures: readonly Measure[],
 	code: CountCode,
+	grid: Grid,
 	limits: BoxLimits,
 ): readonly Box[] | undefined {
 	const [area] = measures;
 	const shortest = Math.min(...types.map(({ short }) => short));
 	const total = types.reduce((sum, { blanks }) => sum + blanks.length, 0);
-	const levels: Level[] = [levelOf([]), levelOf(singles(types, sheet, measures, code))];
+	const levels: Level[] = [levelOf([]), levelOf(singles(types, sheet, measures, code, grid))];
 	let boxCount = levels[1]!.byWidth.length;
 	let pairs = 0;
+	let nextAsking = pairsPerAsking;
 	const canBePart = (width: number, height: number, worth: readonly number[]) => {
 		for (let place = 0; place < measures.length; place++)
 			if (measures[place]!.holds(width, height) - worth[place]! > measures[place]!.spare) return false;
@@ -98,9 +119,10 @@ export function listBoxes(
 		const found = new Map<string, Box[]>();
 		const join = (first: Box, other: Box, along: 'width' | 'height') => {
 			const isAcross = along === 'width';
-			const width = isAcross ? first.width + other.width : Math.max(first.width, other.width);
-			const height = isAcross ? Math.max(first.height, other.height) : first.height + other.height;
-			if (width > sheet.width || height > sheet.height || !code.canAdd(first.code, other.code)) return;
+			if (!code.canAdd(first.code, other.code)) return;
+			const width = isAcross ? grid.across(first.width + other.width) : Math.max(first.width, other.width);
+			const height = isAcross ? Math.max(first.height, other.height) : grid.down(first.height + other.height);
+			if (width > sheet.width || height > sheet.height) return;
 			const worth = first.worth.map((own, place) => own + other.worth[place]!);
 			if (!canBePart(width, height, worth)) return;
 			const together = code.add(first.code, other.code)!;
@@ -116,7 +138,6 @@ export function listBoxes(
 			const [small, large] = [levels[part]!, levels[count - part]!];
 			if (large.byWidth.length === 0) continue;
 			for (const box of small.byHeight) {
-				if (limits.isTimeUp()) return undefined;
 				// What stands out beside the lower of two boxes is lost: as much as may be lost, they may differ.
 				const low = box.height - area!.spare / shortest;
 				const high = box.height + area!.spare / box.width;
@@ -133,6 +154,9 @@ export function listBoxes(
 					join(box, large.byWidth[place]!, 'height');
 				}
 				if (pairs > limits.pairs || boxCount > limits.boxes) return undefined;
+				if (pairs < nextAsking) continue;
+				if (limits.isTimeUp()) return undefined;
+				nextAsking = pairs + pairsPerAsking;
 			}
 		}
 		const boxes = [...found.values()].flat();
@@ -158,13 +182,19 @@ function firstFrom(boxes: readonly Box[], least: number, side: 'width' | 'height
 	return low;
 }
 
-function singles(types: readonly BlankType[], sheet: SheetType, measures: readonly Measure[], code: CountCode): Box[] {
+function singles(
+	types: readonly BlankType[],
+	sheet: SheetType,
+	measures: readonly Measure[],
+	code: CountCode,
+	grid: Grid,
+): Box[] {
 	return types.flatMap(({ long, short }, type) =>
 		[true, false]
 			.filter((isAcross) => (isAcross ? sheet.givesAcross[type] : sheet.givesDown[type]))
 			.map((isAcross): Box => ({
-				width: isAcross ? long : short,
-				height: isAcross ? short : long,
+				width: grid.across(isAcross ? long : short),
+				height: grid.down(isAcross ? short : long),
 				code: code.units[type]!,
 				worth: measures.map(({ values }) => values[type]!),
 				type,
@@ -176,8 +206,9 @@ function singles(types: readonly BlankType[], sheet: SheetType, measures: readon
 	);
 }
 
-/** The slices of a box. */
-export const slicesOfBox = ({ width, height, type, isAcross, along, first, other }: Box): Slice =>
-	along === 'none'
-		? blankSlice(type, isAcross, width, height)
-		: joinSlices(along, slicesOfBox(first!), slicesOfBox(other!));
+/** The slices of a box, each as large as its blanks. */
+export function slicesOfBox({ type, isAcross, along, first, other }: Box, types: readonly BlankType[]): Slice {
+	if (along !== 'none') return joinSlices(along, slicesOfBox(first!, types), slicesOfBox(other!, types));
+	const { long, short } = types[type]!;
+	return blankSlice(type, isAcross, isAcross ? long : short, isAcross ? short : long);
+}

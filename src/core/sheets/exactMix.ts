@@ -1,5 +1,14 @@
 import { type Bin, emptyBin } from './bins.ts';
-import { areaMeasure, type Box, type BoxLimits, listBoxes, type Measure, slicesOfBox, tableMeasure } from './boxes.ts';
+import {
+	areaMeasure,
+	type Box,
+	type BoxLimits,
+	gridOf,
+	listBoxes,
+	type Measure,
+	slicesOfBox,
+	tableMeasure,
+} from './boxes.ts';
 import { type CountCode, countCode } from './countCode.ts';
 import type { CutTables } from './cutTables.ts';
 import type { Mix } from './mixes.ts';
@@ -44,7 +53,7 @@ export function tryWholeMix(
 	for (const [sheet, count] of mix.entries()) {
 		if (count === 0) continue;
 		const measures = measuresOf(sheet);
-		const boxes = listBoxes(types, sheets[sheet]!, measures, code, limits);
+		const boxes = listBoxes(types, sheets[sheet]!, measures, code, gridOf(tables?.tables[sheet]), limits);
 		if (boxes === undefined) return 'unknown';
 		choices.push(...choicesOf(boxes, sheet, measures));
 	}
@@ -55,7 +64,7 @@ export function tryWholeMix(
 }
 
 /** What the pieces of a mix have more area than the blanks. */
-function spareArea(mix: Mix, { types, sheets }: Problem): number {
+export function spareArea(mix: Mix, { types, sheets }: Problem): number {
 	const area = mix.reduce((sum, count, sheet) => sum + count * sheets[sheet]!.width * sheets[sheet]!.height, 0);
 	return area * (1 + 1e-12) - types.reduce((sum, { long, short, blanks }) => sum + long * short * blanks.length, 0);
 }
@@ -117,7 +126,7 @@ function choose(
 
 function binOf(sheet: number, box: Box, problem: Problem): Bin {
 	const bin = emptyBin(problem, sheet);
-	bin.root = slicesOfBox(box);
+	bin.root = slicesOfBox(box, problem.types);
 	bin.slices = measureRoom(bin.root, bin.width, bin.height);
 	bin.free -= box.worth[0]!;
 	return bin;

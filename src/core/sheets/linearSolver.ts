@@ -31,7 +31,6 @@ export interface LinearProgram {
 	/** Adds a row that no column is in yet. */
 	addRow(lower: number, upper: number): void;
 	addColumns(columns: readonly LinearColumn[]): void;
-	setRow(row: number, lower: number, upper: number): void;
 	solve(limits: LinearLimits): LinearOutcome;
 	/** Gives its memory back; nothing else does. */
 	close(): void;

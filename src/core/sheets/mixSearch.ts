@@ -1,5 +1,5 @@
 import { type CutTables, cutTables } from './cutTables.ts';
-import { tryWholeMix } from './exactMix.ts';
+import { spareArea, tryWholeMix } from './exactMix.ts';
 import { emptyFilling, firstFilling, mixOf } from './firstFilling.ts';
 import type { LinearSolver } from './linearSolver.ts';
 import { type BoundFinder, openBoundFinder } from './lowerBound.ts';
@@ -37,6 +37,9 @@ const firstRoundsPerBlank = 100;
 /** Rounds before anything is bounded but by area: most plans are found in fewer. */
 const quickRounds = 300;
 
+/** A mix with less room to spare than this share of the blanks is tried in every way first. */
+const tightShare = 0.004;
+
 /** The price of what does not hold all blanks. */
 const noPrice: MixPrice = { cost: Infinity, bought: Infinity, pieces: Infinity };
 
@@ -60,7 +63,6 @@ export function searchMixes(problem: Problem, tools: MixSearchTools): MixSearch 
 		while (secondsLeft() > 0 && search.tryNext(rounds, finder, tables));
 		if (search.isShort() && !search.hasOpen()) break;
 	}
-	finder?.close();
 	return search.found();
 }
 
@@ -115,10 +117,12 @@ function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools)
 		if (isBetter) tell(judged(filling));
 		return isFull;
 	}
+	/** Whether a mix has so little room to spare that trying every way may well be quicker than trying by chance. */
+	const isTight = (mix: Mix) => spareArea(mix, problem) < tightShare * bounds[0]!.needed;
 	/** Makes a mix or refutes it by trying every way to cut it; false where there are too many. */
-	function settleWhole(mix: Mix, rounds: number, tables: CutTables | undefined): boolean {
-		const limits = { boxes: 20 * rounds, pairs: 2000 * rounds, isTimeUp };
-		const tried = tryWholeMix(mix, problem, tables, bounds[1], limits);
+	function settleWhole(mix: Mix, rounds: number, tables: CutTables, bound?: WorthBound): boolean {
+		const limits = { boxes: 20 * rounds, pairs: 5000 * rounds, isTimeUp };
+		const tried = tryWholeMix(mix, problem, tables, bound, limits);
 		if (tried === 'unknown') return false;
 		if (tried === 'impossible') {
 			refuted.push(mix);
@@ -132,19 +136,24 @@ function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools)
 		isShort: () => found.filling.unplaced.length > 0,
 		hasOpen: () => open.length > 0,
 		forgetOpen: () => (open = []),
-		learn(more: readonly WorthBound[]) {
-			bounds.push(...more);
+		learn(bound: WorthBound | undefined) {
+			if (bound === undefined) return;
+			bounds.push(bound);
 			settle();
 		},
 		/** Refutes the best mix that is left, makes it or leaves it open; false where none is left. */
 		tryNext(rounds: number, finder?: BoundFinder, tables?: CutTables): boolean {
 			const mix = nextMix(problem, { bounds, refuted: [...refuted, ...open] }, found.price);
 			if (typeof mix === 'string') return false;
-			const tested = finder?.test(mix) ?? 'unknown';
-			if (typeof tested !== 'string') {
-				bounds.push(tested);
-				settle();
-			} else if (!fill(mix, rounds) && (finder === undefined || !settleWhole(mix, rounds, tables))) open.push(mix);
+			const tested = finder?.test(mix, false);
+			if (tested?.verdict === 'refuted') this.learn(tested.bound);
+			else if (!finder || !tables) {
+				if (!fill(mix, rounds)) open.push(mix);
+			} else if (!(isTight(mix) && settleWhole(mix, rounds, tables)) && !fill(mix, rounds)) {
+				const thorough = finder.test(mix, true);
+				if (thorough.verdict === 'refuted') this.learn(thorough.bound);
+				else if (!settleWhole(mix, rounds, tables, thorough.bound)) open.push(mix);
+			}
 			return true;
 		},
 	};

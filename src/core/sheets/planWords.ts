@@ -4,8 +4,8 @@ import type { BoardPlan, UnplacedBlank } from './boardPlan.ts';
 
 /** How good a plan is, in words that promise no more than is proven. */
 export function proofWords({ cost, count, leastCost, leastCount, proven, unplaced }: BoardPlan): string {
-	if (unplaced.length > 0) return 'The stock is not enough, so nothing is proven.';
-	if (count === 0) return 'There is nothing to cut.';
+	if (unplaced.some(({ reason }) => reason === 'used-up')) return 'The stock is used up, so nothing is proven.';
+	if (count === 0) return unplaced.length > 0 ? 'Nothing can be cut.' : 'There is nothing to cut.';
 	if (proven)
 		return cost > 0
 			? 'Proven least: no plan is cheaper, or as cheap with fewer sheets.'
