@@ -39,6 +39,10 @@ const ends: Readonly<Record<CutSide, readonly [CutSide, CutSide]>> = {
 	right: ['bottom', 'top'],
 };
 
+/** The border of an inner mount that shows `innerMount` beside one of the outer: it is set by its own, smaller blank. */
+export const innerBorder = (border: Length, innerMount: Length, { innerBlankSmaller }: Settings): Length =>
+	minus(plus(border, innerMount), innerBlankSmaller);
+
 /** The mounts of one copy of a row that have a window, the outer one first; none where a size is missing. */
 export function cutMounts({ solved, innerMount }: RowResult, settings: Settings): readonly CutMount[] {
 	const { side, top, bottom, windowWidth, windowHeight, mountWidth, mountHeight } = solved;
@@ -48,9 +52,8 @@ export function cutMounts({ solved, innerMount }: RowResult, settings: Settings)
 	const borders = { top, bottom, left: side, right: side };
 	const outer: CutMount = { part: 'mount', borders, width: mountWidth, height: mountHeight };
 	if (innerMount === undefined || innerMount === 0) return [outer];
-	// The inner mount is set by its own, smaller blank.
 	const smaller = settings.innerBlankSmaller;
-	const inward = (border: Length) => minus(plus(border, innerMount), smaller);
+	const inward = (border: Length) => innerBorder(border, innerMount, settings);
 	const inner: CutMount = {
 		part: 'inner mount',
 		borders: { top: inward(top), bottom: inward(bottom), left: inward(side), right: inward(side) },

@@ -1,4 +1,5 @@
-import { length, plus, sameWithin } from '../length/length.ts';
+import { innerBorder } from '../bench/windowCuts.ts';
+import { type Length, length, plus, sameWithin } from '../length/length.ts';
 import {
 	backingThickness,
 	frameOf,
@@ -86,21 +87,27 @@ export const lipShrinks: Finder = (context) => {
 
 /** `past-guide`: a border past the guide's greatest setting, or under the least that the cutter can hold. */
 export const pastGuide: Finder = (context) => {
-	const { settings, solution, figure, say } = context;
+	const { read, settings, solution, figure, say } = context;
 	const { greatest, least, kind, correction = 0 } = settings.bench;
 	// A guide that cuts short of what it reads is set wider than the border.
 	const shortBy = kind === 'straight edge' ? 0 : correction;
+	const isPast = (border: Length) =>
+		(greatest !== undefined && border - shortBy > greatest + sameWithin) ||
+		(least !== undefined && border < least - sameWithin);
+	const { innerMount } = read.cells;
 	return axes.flatMap(({ borders }) => {
-		const past = borders.filter((key) => {
+		const cuts = borders.flatMap((key) => {
 			const border = solution.solved[key];
-			if (border === undefined) return false;
-			return (
-				(greatest !== undefined && border - shortBy > greatest + sameWithin) ||
-				(least !== undefined && border < least - sameWithin)
-			);
+			if (border === undefined) return [];
+			const outer = { key, border, words: `${key} ${figure(border)}` };
+			if (!innerMount) return [outer];
+			const inner = innerBorder(border, innerMount, settings);
+			return [outer, { key, border: inner, words: `the inner mount’s ${key} ${figure(inner)}` }];
 		});
-		if (past.length === 0) return [];
-		const words = past.map((key) => `${key} ${figure(solution.solved[key]!)}`).join(' and ');
+		const beyond = cuts.filter(({ border }) => isPast(border));
+		if (beyond.length === 0) return [];
+		const past = borders.filter((name) => beyond.some(({ key }) => key === name));
+		const words = beyond.map((cut) => cut.words).join(' and ');
 		const range = [
 			...(least === undefined ? [] : [`from ${say(least)}`]),
 			...(greatest === undefined ? [] : [`to ${say(greatest)}`]),

@@ -43,6 +43,10 @@ export function formatTypeable(value: Length, unit: Unit): string {
 	return `${isFraction ? inchFraction(value, {}) : formatExact(value, unit)} ${unit}`;
 }
 
+/** A length as it is shown to be read from afar, without its unit: a fraction has digits as large as the rest, `2 5/8`. */
+export const formatLarge = (value: Length, unit: Unit): string =>
+	unit === 'in' && value >= 0 && value % unitsPer64th === 0 ? inchFraction(value, {}) : formatLength(value, unit);
+
 /** A length as it stands in a sentence: `70 mm`, `2⅝ in`. */
 export const formatWithUnit = (value: Length, unit: Unit): string => `${formatLength(value, unit)} ${unit}`;
 

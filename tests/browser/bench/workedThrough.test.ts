@@ -1,7 +1,9 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
-import { onStage, type Stage } from '../harness/stage.ts';
+import { onStage } from '../harness/stage.ts';
+import { oneStage } from '../screens/oneStage.ts';
+import { cell } from '../screens/prints.ts';
 
 const cutsInAll = (page: Page) => page.locator('.progress').innerText();
 const next = (page: Page) => page.getByRole('button', { name: 'Next', exact: true });
@@ -48,16 +50,18 @@ const ticksOnDisk = (page: Page) =>
 			}),
 	);
 
-const begin = async (stage: Stage) => {
-	const page = await stage.openApp();
+const options = { hasTouch: true, reducedMotion: 'reduce' } as const;
+const inWindow = oneStage(options);
+
+async function begin(page: Page) {
 	await loadExample(page);
 	await toBench(page);
-	return page;
-};
+}
 
 test('the example is worked through by touch, over a reload and a killed browser, and every tick is there', () =>
-	onStage({ hasTouch: true, reducedMotion: 'reduce' }, async (stage) => {
-		let page = await begin(stage);
+	onStage(options, async (stage) => {
+		let page = await stage.openApp();
+		await begin(page);
 		let steps = 0;
 		let sum = 0;
 		for (;;) {
@@ -97,8 +101,8 @@ test('the example is worked through by touch, over a reload and a killed browser
 	}));
 
 test('the digits are 60 px high, what is pressed is 60 px, undo is at hand, and axe finds nothing', () =>
-	onStage({ hasTouch: true, reducedMotion: 'reduce' }, async (stage) => {
-		const page = await begin(stage);
+	inWindow(async (page) => {
+		await begin(page);
 		expect(await axeProblems(page)).toEqual([]);
 		for (const kind of ['guide', 'guide and stops']) {
 			if (kind !== 'guide') {
@@ -142,8 +146,8 @@ test('the digits are 60 px high, what is pressed is 60 px, undo is at hand, and 
 	}));
 
 test('a spoilt board is to be cut again, undo takes it back, and the left hand has its own side', () =>
-	onStage({ hasTouch: true, reducedMotion: 'reduce' }, async (stage) => {
-		const page = await begin(stage);
+	inWindow(async (page, stage) => {
+		await begin(page);
 		await next(page).tap();
 		await page.locator('.tick').first().tap();
 		await expect.poll(() => page.locator('.tick').first().getAttribute('aria-pressed')).toBe('true');
@@ -164,8 +168,8 @@ test('a spoilt board is to be cut again, undo takes it back, and the left hand h
 	}));
 
 test('a change to a print that was cut is asked about: left, nothing changes; made, the mount is begun again', () =>
-	onStage({ reducedMotion: 'reduce', hasTouch: true }, async (stage) => {
-		const page = await begin(stage);
+	inWindow(async (page, stage) => {
+		await begin(page);
 		await next(page).tap();
 		await tickAll(page);
 		const name = await page.locator('.tick .name').first().innerText();
@@ -192,4 +196,71 @@ test('a change to a print that was cut is asked about: left, nothing changes; ma
 		await page.goto(`${stage.address}#bench`);
 		await page.getByRole('heading', { name: 'Bench' }).waitFor();
 		await expect.poll(() => ticksOnDisk(page)).toBe(0);
+	}));
+
+test('a cut that stands is kept where a change makes the others wrong, and undo gives both back', () =>
+	inWindow(async (page, stage) => {
+		await begin(page);
+		// All four cuts of the first print, in as many steps as they come.
+		for (let ticked = 0; ticked < 4;) {
+			await next(page).tap();
+			await page.locator('.digits').first().waitFor();
+			const own = page.locator('.tick', { hasText: 'Ebb, before six' });
+			if ((await own.count()) === 0) continue;
+			const sides = await own.locator('.sides').innerText();
+			await own.tap();
+			await expect.poll(() => own.getAttribute('aria-pressed')).toBe('true');
+			ticked += sides === 'both sides' ? 2 : sides === 'all four sides' ? 4 : sides.split(', ').length;
+		}
+		await expect.poll(() => ticksOnDisk(page)).toBe(4);
+		await page.goto(`${stage.address}#prints`);
+		const type = async (key: string, text: string) => {
+			await cell(page, 0, key).click();
+			await page.keyboard.type(text);
+			await page.keyboard.press('Enter');
+		};
+		await type('side', '80'); // as it shows: nothing changes, and nobody is asked
+		await type('top', '94');
+		const asked = page.getByRole('dialog', { name: 'Already cut' });
+		await asked.waitFor();
+		expect(await asked.innerText()).toMatch(/which would be wrong\. Would still stand: left/);
+		await asked.getByRole('button', { name: 'Change it, keep the cuts that stand' }).tap();
+		await expect.poll(() => ticksOnDisk(page)).toBe(2);
+		await page.keyboard.press('Control+z');
+		await expect.poll(() => ticksOnDisk(page)).toBe(4);
+	}));
+
+test('the screen is kept awake at the bench, anew when it is seen again, and no longer once one leaves', () =>
+	inWindow(async (page) => {
+		await page.addInitScript(() => {
+			const counts = { asked: 0, released: 0 };
+			const wakeLock = {
+				request: (kind: string) => {
+					if (kind === 'screen') counts.asked++;
+					return Promise.resolve({ release: () => Promise.resolve(void counts.released++) });
+				},
+			};
+			Object.defineProperty(navigator, 'wakeLock', { value: wakeLock });
+			Object.assign(globalThis, {
+				wakeCounts: counts,
+				show: (state: string) => {
+					Object.defineProperty(document, 'visibilityState', { value: state, configurable: true });
+					document.dispatchEvent(new Event('visibilitychange'));
+				},
+			});
+		});
+		await page.reload();
+		const counts = () => page.evaluate('({ ...wakeCounts })');
+		await loadExample(page);
+		expect(await counts()).toEqual({ asked: 0, released: 0 });
+		await toBench(page);
+		await expect.poll(counts).toEqual({ asked: 1, released: 0 });
+		await page.evaluate("show('hidden')");
+		expect(await counts()).toEqual({ asked: 1, released: 0 });
+		await page.evaluate("show('visible')");
+		await expect.poll(counts).toEqual({ asked: 2, released: 0 });
+		await page.getByRole('link', { name: 'List' }).tap();
+		await expect.poll(counts).toEqual({ asked: 2, released: 1 });
+		await page.evaluate("show('visible')");
+		expect(await counts()).toEqual({ asked: 2, released: 1 });
 	}));

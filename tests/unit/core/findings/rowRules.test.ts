@@ -142,6 +142,14 @@ const cases: readonly {
 		not: 'shape 3:2',
 		show: stocked({ bench: { kind: 'guide', greatest: '100 mm', least: '30 mm' } }),
 	},
+	{
+		code: 'past-guide',
+		level: 'look',
+		told: 'picture 456 x 306, inner mount 20',
+		says: 'The inner mount’s bottom 75: the cutter’s guide holds to 73 mm',
+		not: 'picture 490 x 340', // as wide as the outer mount of the other
+		show: stocked({ bench: { kind: 'guide', greatest: '73 mm' } }),
+	},
 ];
 
 describe.each(cases)('$code: $told', ({ code, level, told, says, mend, not, show }) => {

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
 	formatExact,
 	formatLength,
+	formatLarge,
 	formatTypeable,
 	formatWithUnit,
 	parseExact,
@@ -135,3 +136,12 @@ describe('to be typed again', () => {
 			{ numRuns: 2000 },
 		));
 });
+
+test.each([
+	[inches(2.625), 'in', '2 5/8'],
+	[inches(0.5), 'in', '1/2'],
+	[mm(71.5), 'in', '2.815'],
+	[mm(71.5), 'mm', '71.5'],
+] as const)('%d units in %s are %s, to be read from afar', (value, unit, text) =>
+	expect(formatLarge(value, unit)).toBe(text),
+);
