@@ -6,6 +6,7 @@ import { type PlannedBoard, plannedBoard, replanning } from '../core/sheets/plan
 import { isSameValue } from '../core/show/isSameValue.ts';
 import { makeId } from './makeId.ts';
 import { packInWorker } from '../workers/packInWorker.ts';
+import { openPlanStore, type PlanStore } from '../storage/planStore.ts';
 import type { Session } from './session.svelte.ts';
 
 /** Pause after a change before boards are planned anew, in milliseconds: a plan is not begun between two keystrokes. */
@@ -24,6 +25,8 @@ export interface UnplannedBoard {
  * stays, marked as old, until the new one comes; of several jobs the last one counts.
  */
 export class Packing {
+	/** Resolves when the plans that were kept on this device are there. */
+	readonly restored: Promise<void>;
 	#boards = $state.raw<readonly (PlannedBoard | UnplannedBoard)[]>([]);
 	#leftOut = $state.raw<readonly LeftOutRow[]>([]);
 	#isBusy = $state(false);
@@ -31,17 +34,23 @@ export class Packing {
 	#seconds = $state(0);
 	#problem = $state<string>();
 	readonly #session: Session;
+	readonly #store: PlanStore;
 	readonly #pack: typeof packInWorker;
+	#isClosed = false;
 	#search: AbortController | undefined;
 	/** The keys of the jobs that are searched. */
 	#searched: ReadonlySet<string> = new Set();
 	#pause: ReturnType<typeof setTimeout> | undefined;
 	#clock: ReturnType<typeof setInterval> | undefined;
 
-	/** @param pack replaced in tests */
-	constructor(session: Session, pack = packInWorker) {
+	/** @param pack replaced in tests, as the name of the database is */
+	constructor(session: Session, { databaseName = 'evenhang', pack = packInWorker } = {}) {
 		this.#session = session;
+		this.#store = openPlanStore(databaseName);
 		this.#pack = pack;
+		this.restored = this.#store.read(session.show.id).then((boards) => {
+			if (this.#boards.length === 0) this.#boards = boards;
+		});
 	}
 
 	/** A board each, in the order in which the rows name them. */
@@ -77,7 +86,7 @@ export class Packing {
 	/** Has the boards planned when there is a pause, if anything that a plan depends on has changed by then. */
 	later(): void {
 		clearTimeout(this.#pause);
-		this.#pause = setTimeout(() => this.#look(), pauseMs);
+		this.#pause = setTimeout(() => void this.restored.then(() => this.#look()), pauseMs);
 	}
 
 	/** Ends the search; the best plans found so far stay. */
@@ -94,12 +103,21 @@ export class Packing {
 
 	/** Ends everything. */
 	close(): void {
+		this.#isClosed = true;
 		clearTimeout(this.#pause);
 		this.#end();
+		this.#store.close();
+	}
+
+	/** Keeps the plans that stand, so that the sheets are the same after a reload. */
+	#keep(): void {
+		const standing = this.#boards.filter((board) => 'plan' in board).filter(({ isOld }) => !isOld);
+		void this.#store.keep(this.#session.show.id, standing);
 	}
 
 	/** Finds out which plans stand, and has the others made. */
 	#look(): void {
+		if (this.#isClosed) return;
 		const { show, results, settings } = this.#session;
 		const { boards, jobs, leftOut } = replanning(
 			this.#boards.filter((board) => 'plan' in board),
@@ -113,6 +131,7 @@ export class Packing {
 			return;
 		}
 		this.#boards = boards;
+		if (boards.some((board) => 'plan' in board && this.#isBegun(board))) this.#keep();
 		const unfinished = boards.flatMap((board) =>
 			'plan' in board && !board.isOld && this.#searched.has(board.key) && !this.#isBegun(board) ? [board.job] : [],
 		);
@@ -144,6 +163,7 @@ export class Packing {
 				if (!isLast()) return;
 				plans.forEach((plan, place) => this.#take(jobs[place]!, plan));
 				this.#end();
+				this.#keep();
 			})
 			.catch((cause: unknown) => {
 				if (!isLast()) return;

@@ -6,6 +6,8 @@ const places: readonly Place[] = ['prints', 'across', 'settings', 'boards', 'ben
 /** Where one is, as the address says after its `#`, so that the back button works. */
 export class Places {
 	current: Place = $state(read());
+	/** Where one came from; at first where one is. */
+	before: Place = $state(read());
 
 	go(place: Place): void {
 		location.hash = place;
@@ -13,7 +15,11 @@ export class Places {
 
 	/** Follows the address from now on. @returns stops following */
 	follow(): () => void {
-		const onhashchange = () => (this.current = read());
+		const onhashchange = () => {
+			if (read() === this.current) return;
+			this.before = this.current;
+			this.current = read();
+		};
 		addEventListener('hashchange', onhashchange);
 		return () => removeEventListener('hashchange', onhashchange);
 	}

@@ -18,6 +18,7 @@ import type { Finder, Found, RowContext } from './found.ts';
 import { lipShrinks, pastGuide, tooDeep, tooThick } from './frame.ts';
 import { overLimit, underLimit } from './limits.ts';
 import { needsSize } from './needsSize.ts';
+import { noBoard } from './noBoard.ts';
 import { notRead } from './notRead.ts';
 import { offRuler } from './offRuler.ts';
 import { ownSize } from './ownSize.ts';
@@ -42,6 +43,7 @@ const finders: readonly Finder[] = [
 	underLimit,
 	tooThick,
 	tooDeep,
+	noBoard,
 	touchesGlass,
 	editionNumber,
 	needsSize,

@@ -1,13 +1,12 @@
 import type { Tick } from '../bench/ticks.ts';
-import { type Length, minus } from '../length/length.ts';
 import type { RowResult } from '../row/rowResult.ts';
-import { boardNamed, boardOf } from '../row/stack.ts';
 import type { Row, RowId } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
-import type { Blank, BlankPart } from './blank.ts';
+import type { Blank } from './blank.ts';
 import type { Layout } from './layout.ts';
 import type { PackingJob } from './packingJob.ts';
 import { counted, dropOutsOf, offcutsOf } from './leftOvers.ts';
+import { partsOf } from './partsOf.ts';
 import { sparesOf } from './spares.ts';
 import type { Stock } from './stock.ts';
 import { stockOf } from './stockOf.ts';
@@ -92,30 +91,7 @@ interface Wanted {
 	readonly blanks: Blank[];
 }
 
-/** One blank of each copy of a row. */
-interface Part {
-	readonly board: string;
-	readonly part: BlankPart;
-	readonly width: Length;
-	readonly height: Length;
-}
-
 const keyOf = (board: string) => board.trim().toLowerCase();
-
-function partsOf(row: Row, { solved, innerMount }: RowResult, settings: Settings): readonly Part[] {
-	const size = { width: solved.mountWidth!, height: solved.mountHeight! };
-	const board = boardOf(row, settings)?.name ?? row.typed.board?.trim() ?? '';
-	const smaller = settings.innerBlankSmaller;
-	const inward = (side: Length) => minus(side, smaller, smaller);
-	const undermount = boardNamed(settings.undermount, settings)?.name ?? settings.undermount?.trim() ?? '';
-	return [
-		{ board, part: 'mount', ...size },
-		...(innerMount
-			? [{ board, part: 'inner mount' as const, width: inward(size.width), height: inward(size.height) }]
-			: []),
-		...(undermount === '' ? [] : [{ board: undermount, part: 'undermount' as const, ...size }]),
-	];
-}
 
 /** A sheet that is cut, its blanks with the places that their rows have now; a row that is gone has place 0. */
 function inShow(sheet: Layout, rows: readonly Row[]): Layout {

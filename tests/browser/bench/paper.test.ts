@@ -1,39 +1,7 @@
-import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { expect, test } from 'vitest';
+import { pagesOf, type Pages, pointsPerMm } from '../harness/pdfPages.ts';
 import { onStage } from '../harness/stage.ts';
-
-const pointsPerMm = 72 / 25.4;
-
-interface Text extends Record<'left' | 'bottom' | 'right' | 'top', number> {
-	readonly text: string;
-}
-
-/** Texts of a page in order, with the box that each takes, in mm from its lower left corner. */
-async function pagesOf(pdf: Uint8Array) {
-	const document = await getDocument({ data: pdf, useSystemFonts: false, verbosity: 0 }).promise;
-	const pages = [];
-	for (let number = 1; number <= document.numPages; number++) {
-		const page = await document.getPage(number);
-		const [, , width, height] = page.view as [number, number, number, number];
-		const { items } = await page.getTextContent();
-		const texts = items.flatMap((item) => {
-			if (!('str' in item) || item.str.trim() === '') return [];
-			const [across, up, , , x, y] = item.transform as [number, number, number, number, number, number];
-			const isLevel = Math.abs(across) > Math.abs(up);
-			const [right, top] = isLevel ? [x + item.width, y + item.height] : [x, y + item.width];
-			const box = { left: x, bottom: y, right, top };
-			return [
-				{
-					text: item.str,
-					...Object.fromEntries(Object.entries(box).map(([key, at]) => [key, at / pointsPerMm])),
-				} as Text,
-			];
-		});
-		pages.push({ page, width: width / pointsPerMm, height: height / pointsPerMm, texts });
-	}
-	return pages;
-}
-type Pages = Awaited<ReturnType<typeof pagesOf>>;
 
 /** The straight lines of a page that lie level, as long as they come out on paper, in mm. */
 async function levelLines({ page }: Pages[number]): Promise<number[]> {

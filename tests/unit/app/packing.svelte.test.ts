@@ -5,6 +5,7 @@ import { openSession, type Session } from '../../../src/app/session.svelte.ts';
 import type { BoardPlan } from '../../../src/core/sheets/boardPlan.ts';
 import type { PackingJob } from '../../../src/core/sheets/packingJob.ts';
 import { packBoard } from '../../../src/core/sheets/packBoard.ts';
+import { openPlanStore } from '../../../src/storage/planStore.ts';
 import type { packInWorker } from '../../../src/workers/packInWorker.ts';
 import { namer } from '../core/show/randomEdits.ts';
 import { showOf } from '../core/sheets/sheetsOf.ts';
@@ -32,7 +33,6 @@ async function open(
 	const session = await openSession({ databaseName, makeId: namer() });
 	session.replaceShow(showOf(prints), 'Open');
 	await session.whenSaved();
-	vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'setInterval', 'clearInterval'] });
 	const asked: Asked[] = [];
 	const pack: typeof packInWorker = ({ jobs }, onPlan, signal) =>
 		new Promise((resolve, reject) => {
@@ -45,7 +45,9 @@ async function open(
 				fail: reject,
 			});
 		});
-	const packing = new Packing(session, pack);
+	const packing = new Packing(session, { databaseName, pack });
+	await packing.restored;
+	vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'setInterval', 'clearInterval'] });
 	onTestFinished(() => {
 		packing.close();
 		session.close();
@@ -188,4 +190,25 @@ test('without stock nothing is searched', async () => {
 	await pause();
 	expect(asked).toHaveLength(0);
 	expect(packing.boards).toEqual([]);
+});
+
+test('after a reload the sheets are those that they were, and nothing is planned anew', async () => {
+	const { packing, session, asked } = await openPlanned();
+	session.markCut([planOf(packing).sheets[0]!], 'Mark a sheet as cut');
+	vi.useRealTimers();
+	await session.whenSaved();
+	await expect.poll(() => openPlanStore(databaseName).read(session.show.id)).toHaveLength(1);
+	const again = await openSession({ databaseName, makeId: namer() });
+	const packingAgain = new Packing(again, { databaseName, pack: () => Promise.reject(new Error('planned anew')) });
+	onTestFinished(() => {
+		packingAgain.close();
+		again.close();
+	});
+	await packingAgain.restored;
+	packingAgain.later();
+	await new Promise((resolve) => setTimeout(resolve, 400));
+	expect(planOf(packingAgain).sheets.map(({ id }) => id)).toEqual(planOf(packing).sheets.map(({ id }) => id));
+	expect(planOf(packingAgain).isOld).toBe(false);
+	expect(packingAgain.problem).toBeUndefined();
+	expect(asked).toHaveLength(1);
 });

@@ -18,7 +18,51 @@ interface Case {
 
 const inch: TypedSettings = { unit: 'in', mountSize: '20 x 16 in', border: '2 1/2 in' };
 
+const stocked: TypedSettings = {
+	...wideShow,
+	boards: [
+		{ name: 'Chalk', width: 700, height: 500, grain: 'width' },
+		{ name: 'Slate', width: 1200, height: 900 },
+		{ name: 'Ready', kind: 'blank', width: 600, height: 450 },
+	],
+};
+
 const cases: readonly Case[] = [
+	{
+		code: 'no-board',
+		level: 'stop',
+		told: 'shape 3:2, mount 701 x 450',
+		says: 'No sheet or ready-cut blank of “Chalk” gives a blank of 701 × 450 mm. Take another board',
+		mend: 'Take “Slate”',
+		not: 'shape 3:2, mount 700 x 450',
+		show: stocked,
+	},
+	{
+		code: 'no-board',
+		level: 'stop',
+		told: 'shape 3:2, board Ready, mount 600 x 449',
+		says: 'of “Ready” gives a blank of 600 × 449 mm',
+		mend: 'Clear board',
+		not: 'shape 3:2, board ready',
+		show: stocked,
+	},
+	{
+		code: 'no-board',
+		level: 'stop',
+		told: 'shape 3:2, board Ochre',
+		says: 'There is no “Ochre” in stock. Add it to the boards, or take another.',
+		mend: 'Take “Slate”',
+		not: 'shape 3:2, board slate',
+		show: stocked,
+	},
+	{
+		code: 'no-board',
+		level: 'stop',
+		told: 'shape 3:2',
+		says: 'There is no “Grey” for the undermount in stock',
+		not: 'mount none, picture 300 x 200',
+		show: { ...stocked, undermount: 'Grey' },
+	},
 	{
 		code: 'needs-size',
 		level: 'stop',

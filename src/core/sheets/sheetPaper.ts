@@ -1,0 +1,77 @@
+import { type Paper, paperRoom, papers } from '../bench/paper.ts';
+import { formatLength, formatWithUnit } from '../length/formatLength.ts';
+import type { Unit } from '../length/reading.ts';
+import type { CutSheet } from './cutSheet.ts';
+import type { PlacedBlank } from './layout.ts';
+
+/** Height of a sheet's heading and of its drawing on paper, with the room under it, in mm; the styles hold to them. */
+export const sheetHeadMm = 12;
+/** See `sheetHeadMm`. */
+export const sheetDrawingMm = 118;
+/** Height of a line of words, in mm. */
+export const sheetLineMm = 5;
+
+/** Letters that surely go into a line of words: it is broken by the browser, but never into more lines than this makes. */
+const lettersInLine = 78;
+
+/** A piece of words under a drawing: whose a blank is, or a cut to be ticked off. */
+export interface SheetWords {
+	readonly text: string;
+	readonly isCut: boolean;
+	/** How many lines are kept free for it. */
+	readonly lines: number;
+}
+
+/** A page: sheets cut alike with their drawing, or the words that had no room under it. */
+export interface SheetPage {
+	readonly sheets: readonly CutSheet[];
+	/** What the sheets are called: `Sheets 3, 4 and 5 of Chalk`. */
+	readonly name: string;
+	readonly isContinued: boolean;
+	readonly words: readonly SheetWords[];
+}
+
+/** The letter by which a drawing of sheets cut alike names a place. */
+export const placeLetter = (place: number): string => (place < 26 ? String.fromCharCode(65 + place) : `${place + 1}`);
+
+/** Sheets on pages, each way of cutting on one of its own. @param name what the sheets are called */
+export function sheetOnPages(
+	sheets: readonly CutSheet[],
+	name: string,
+	nameOf: (blank: PlacedBlank) => string,
+	unit: Unit,
+	paper: Paper,
+): readonly SheetPage[] {
+	const { margin, head, foot } = paperRoom;
+	const room = papers[paper].heightMm - 2 * margin - head - foot - sheetHeadMm;
+	const pages: { words: SheetWords[]; left: number }[] = [
+		{ words: [], left: Math.floor((room - sheetDrawingMm) / sheetLineMm) },
+	];
+	for (const words of wordsOf(sheets, nameOf, unit)) {
+		if (words.lines > pages.at(-1)!.left) pages.push({ words: [], left: Math.floor(room / sheetLineMm) });
+		pages.at(-1)!.words.push(words);
+		pages.at(-1)!.left -= words.lines;
+	}
+	return pages.map(({ words }, place) => ({ sheets, name, isContinued: place > 0, words }));
+}
+
+/** Whose the blanks are, by the letters of the drawing where several sheets are cut alike; then the cuts. */
+function wordsOf(
+	sheets: readonly CutSheet[],
+	nameOf: (blank: PlacedBlank) => string,
+	unit: Unit,
+): readonly SheetWords[] {
+	const [{ blanks, cuts }] = sheets as [CutSheet];
+	const whose = blanks.map((blank, place) => {
+		const size = `${formatLength(blank.width, unit)} × ${formatWithUnit(blank.height, unit)}`;
+		const part = blank.part === 'mount' ? '' : `, ${blank.part}`;
+		const names = sheets.map((sheet) => nameOf(sheet.blanks[place]!)).join('; ');
+		return { text: `${sheets.length > 1 ? `${placeLetter(place)}: ` : ''}${size}${part}: ${names}`, isCut: false };
+	});
+	const made = cuts.map(({ piece, across, at }, place) => {
+		const size = `${formatLength(piece.width, unit)} × ${formatLength(piece.height, unit)}`;
+		const edge = across === 'width' ? 'left' : 'top';
+		return { text: `${place + 1}. ${formatWithUnit(at, unit)} from the ${edge} edge of ${size}`, isCut: true };
+	});
+	return [...whose, ...made].map((words) => ({ ...words, lines: Math.ceil(words.text.length / lettersInLine) }));
+}

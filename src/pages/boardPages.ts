@@ -1,0 +1,35 @@
+import type { Paper } from '../core/bench/paper.ts';
+import { formatLength, formatWithUnit } from '../core/length/formatLength.ts';
+import type { Unit } from '../core/length/reading.ts';
+import type { PlacedBlank } from '../core/sheets/layout.ts';
+import { type SheetPage, sheetOnPages } from '../core/sheets/sheetPaper.ts';
+import type { BoardInView, NumberedSheet } from './boardsInView.ts';
+
+/** What is still to be cut, on pages: each way of cutting with the sheets that are cut so. */
+export const boardPages = (
+	boards: readonly BoardInView[],
+	nameOf: (blank: PlacedBlank) => string,
+	unit: Unit,
+	paper: Paper,
+): readonly SheetPage[] =>
+	boards.flatMap(({ name, toCut, cut }) =>
+		[...toCut, ...cut.filter(({ sheet }) => isOpen(sheet)).map((each) => [each])].flatMap((alike) =>
+			sheetOnPages(
+				alike.map(({ sheet }) => sheet),
+				titleOf(alike, name, unit),
+				nameOf,
+				unit,
+				paper,
+			),
+		),
+	);
+
+const isOpen = ({ cuts, made, isSpoilt }: NumberedSheet['sheet']) => !isSpoilt && made.length < cuts.length;
+
+function titleOf(alike: readonly NumberedSheet[], name: string, unit: Unit): string {
+	const { stock } = alike[0]!.sheet;
+	const numbers = alike.map(({ number }) => number).join(', ');
+	const word = stock.kind === 'sheet' ? 'sheet' : stock.kind;
+	const size = `${formatLength(stock.width, unit)} × ${formatWithUnit(stock.height, unit)}`;
+	return `${name === '' ? 'Board' : name}, ${word} ${numbers}: ${size}${alike.length > 1 ? `, ${alike.length} times` : ''}`;
+}

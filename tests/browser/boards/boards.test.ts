@@ -1,0 +1,219 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { axeProblems } from '../harness/axe.ts';
+import { pagesOf } from '../harness/pdfPages.ts';
+import { onStage } from '../harness/stage.ts';
+import { cell } from '../screens/prints.ts';
+import { oneStage } from '../screens/oneStage.ts';
+
+const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
+
+async function loadExample(page: Page) {
+	await page.getByRole('button', { name: 'Load the example' }).tap();
+	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+}
+
+async function goTo(page: Page, place: 'Boards' | 'Prints' | 'Bench') {
+	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place }).tap();
+	await page.locator(`nav a[aria-current=page]:text-is("${place}")`).waitFor();
+}
+
+/** Types into a cell of the grid. */
+async function type(page: Page, row: number, key: string, text: string) {
+	await cell(page, row, key).click();
+	await page.keyboard.type(text);
+	await page.keyboard.press('Enter');
+}
+
+/** Waits for plans of both boards of the example that are proven and not as of before a change. */
+async function proven(page: Page) {
+	await expect.poll(() => page.getByText(/^Proven least/).count(), { timeout: 20_000 }).toBe(2);
+	await expect.poll(() => page.getByText('As planned before the last change').count(), { timeout: 20_000 }).toBe(0);
+}
+
+/** How many pieces the plan of a board takes, as the screen says. */
+const pieces = async (page: Page, board: string) =>
+	Number(
+		await page
+			.getByRole('region', { name: new RegExp(`^${board}`) })
+			.locator('dd')
+			.first()
+			.innerText(),
+	);
+
+const marks = (page: Page) => page.getByRole('button', { name: /^Mark as cut/ });
+const cutAlready = (page: Page) => page.getByRole('button', { name: /^Not cut/ });
+
+test('with no connection the example comes to a proven plan, with sheets, cost, waste and what to buy', () =>
+	onStage({ reducedMotion: 'reduce', hasTouch: true }, async (stage) => {
+		const page = await stage.openApp();
+		await stage.isKept(page);
+		await stage.stopHost();
+		await page.reload();
+		await loadExample(page);
+		await goTo(page, 'Boards');
+		await proven(page);
+		const chalk = page.getByRole('region', { name: /^Chalk/ });
+		expect(await chalk.innerText()).toMatch(/cost; least possible [\d.]+\n[\d.]+/);
+		expect(await chalk.innerText()).toMatch(/To buy: \d+ packs of 5 sheets, 1200 × 900 mm/);
+		expect(
+			await page.getByRole('img', { name: /^(\d+ × sheet|Sheet) of 1200 × 900 mm: .*cuts?$/ }).count(),
+		).toBeGreaterThan(0);
+		// Three prints of the example have something to stop for, and are listed with it.
+		expect(await page.getByRole('region', { name: 'Left out, until mended' }).getByRole('listitem').count()).toBe(3);
+		await stage.startHost();
+	}));
+
+test('typing never waits while boards are planned, the old plan says so, and the new one follows', () =>
+	play(async (page) => {
+		await loadExample(page);
+		await goTo(page, 'Boards');
+		await proven(page);
+		const before = await pieces(page, 'Chalk');
+		await goTo(page, 'Prints');
+		await page.evaluate(() => {
+			const counted = window as unknown as { waits: number[] };
+			counted.waits = [];
+			addEventListener(
+				'keydown',
+				() => {
+					const start = performance.now();
+					requestAnimationFrame(() => counted.waits.push(performance.now() - start));
+				},
+				{ capture: true },
+			);
+		});
+		await type(page, 0, 'copies', '9');
+		for (const title of ['Ebb, rewritten', 'Ebb, once more', 'Ebb, before seven']) {
+			await type(page, 0, 'title', title);
+			await page.waitForTimeout(350); // long enough for a search to begin
+		}
+		const waits = await page.evaluate(() => (window as unknown as { waits: number[] }).waits.toSorted((a, b) => a - b));
+		expect(waits.length).toBeGreaterThan(40);
+		expect(waits[Math.floor(waits.length / 2)]).toBeLessThan(50);
+		await goTo(page, 'Boards');
+		await expect.poll(() => pieces(page, 'Chalk'), { timeout: 20_000 }).toBeGreaterThan(before);
+		await page
+			.getByRole('img', { name: /Ebb, before seven \(\d\)/ })
+			.first()
+			.waitFor();
+		await proven(page);
+	}));
+
+test('a sheet marked as cut stays over a reload, undo takes it back; a spoilt one is planned anew', () =>
+	play(async (page) => {
+		await loadExample(page);
+		await goTo(page, 'Boards');
+		await proven(page);
+		const [count, open] = [await pieces(page, 'Chalk'), await marks(page).count()];
+		await marks(page).first().tap();
+		await expect.poll(() => cutAlready(page).count()).toBe(1);
+		expect(await marks(page).count()).toBe(open - 1);
+		await page.getByText('Saved on this device').waitFor();
+		await page.reload();
+		await expect.poll(() => cutAlready(page).count()).toBe(1);
+		await proven(page);
+		expect(await pieces(page, 'Chalk')).toBe(count);
+		expect(await axeProblems(page)).toEqual([]);
+		await page
+			.getByRole('button', { name: /^Spoilt: .* 1$/ })
+			.first()
+			.tap();
+		await page.getByText('(spoilt)').waitFor();
+		await expect.poll(() => pieces(page, 'Chalk'), { timeout: 20_000 }).toBeGreaterThan(count);
+		await page.getByRole('button', { name: /^Undo: spoil/ }).tap();
+		await expect.poll(() => pieces(page, 'Chalk'), { timeout: 20_000 }).toBe(count);
+		await page.getByRole('button', { name: /^Not cut/ }).tap();
+		await expect.poll(() => cutAlready(page).count()).toBe(0);
+		await proven(page);
+	}));
+
+test('without stock the place says what to do, and one tap leads to the stock', () =>
+	play(async (page) => {
+		await page.getByRole('button', { name: 'Start typing' }).tap();
+		await goTo(page, 'Boards');
+		await page.getByRole('button', { name: 'Put boards into the stock' }).tap();
+		await page.getByRole('heading', { name: 'Boards', exact: true }).waitFor();
+		await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('boards');
+		for (const [label, text] of [
+			['Name, new board', 'Chalk'],
+			['Width, new board', '1200'],
+			['Height, new board', '900'],
+			['Price of a pack, new board', '860'],
+		] as const)
+			await page.getByLabel(label, { exact: true }).fill(text);
+		await page.getByLabel('Grain along, new board').selectOption('width');
+		await page.getByRole('button', { name: 'Add board' }).tap();
+		await page.getByLabel('Grain along, Chalk').waitFor();
+		expect(await page.getByLabel('Grain along, Chalk').inputValue()).toBe('width');
+	}));
+
+test('the knife is worked through by touch: one measure at a time, ticks kept, and taken back', () =>
+	play(async (page) => {
+		await loadExample(page);
+		await goTo(page, 'Boards');
+		await proven(page);
+		await page.getByRole('link', { name: 'Go to the knife' }).tap();
+		await page.getByRole('heading', { name: 'Before the first cut' }).waitFor();
+		await page.getByRole('button', { name: 'Next', exact: true }).tap();
+		await page.locator('.digits').waitFor();
+		const small = await page
+			.locator('main button, main a')
+			.evaluateAll(
+				(all) =>
+					all.filter((each) => Math.min(each.getBoundingClientRect().width, each.getBoundingClientRect().height) < 60)
+						.length,
+			);
+		expect(small).toBe(0);
+		const open = page.locator('[aria-pressed=false]');
+		const sheets = await open.count();
+		for (let left = sheets; left > 0; left--) {
+			await open.first().tap();
+			await expect.poll(() => open.count()).toBe(left - 1);
+		}
+		const made = await page.getByText(/cuts made$/).innerText();
+		expect(made).not.toMatch(/^0 /);
+		await page.getByText('Saved', { exact: true }).waitFor();
+		await page.reload();
+		await expect.poll(() => page.getByText(/cuts made$/).innerText(), { timeout: 20_000 }).toBe(made);
+		await page.goto(page.url().replace('#knife', '#bench'));
+		await page.getByText(`; ${made.replace(' cuts made', '')} cuts are made`).waitFor();
+		await page.getByRole('link', { name: 'Go on at the knife' }).tap();
+		await page.getByRole('button', { name: 'Before' }).tap();
+		await expect.poll(() => page.locator('[aria-pressed=true]').count()).toBe(sheets);
+		await page.locator('[aria-pressed=true]').first().tap();
+		await expect.poll(() => page.locator('[aria-pressed=true]').count()).toBe(sheets - 1);
+	}));
+
+test.each([
+	{ paper: 'A4', width: 210, height: 297 },
+	{ paper: 'Letter', width: 215.9, height: 279.4 },
+])(
+	'on $paper each sheet comes with its cuts, all of it inside its page, with show, date and page',
+	({ paper, width, height }) =>
+		play(async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Boards');
+			await proven(page);
+			const figures = await page.locator('figure').count();
+			await page.getByRole('link', { name: 'Print on paper' }).tap();
+			await page.getByRole('radio', { name: paper }).check();
+			const pageCount = await page.locator('article').count();
+			expect(pageCount).toBeGreaterThanOrEqual(figures - 2); // ready-cut offcuts have figures too
+			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+			expect(pages).toHaveLength(pageCount);
+			let cuts = 0;
+			for (const [place, each] of pages.entries()) {
+				const whole = each.texts.map(({ text }) => text).join(' ');
+				expect(whole).toContain('Salt and slate, Kiln Lane Rooms');
+				expect(whole).toContain(`Page ${place + 1} of ${pageCount}`);
+				expect(whole).toMatch(/\b20\d\d\b/);
+				cuts += whole.match(/\d+\. [\d.]+ mm from the (left|top) edge of/g)?.length ?? 0;
+				for (const { text, left, right, bottom, top } of each.texts) {
+					const isInside = left >= 10 && right <= width - 10 && bottom >= 10 && top <= height - 10;
+					expect(isInside, `page ${place + 1}: “${text}” from ${left}, ${bottom} to ${right}, ${top}`).toBe(true);
+				}
+			}
+			expect(cuts).toBeGreaterThan(20);
+		}),
+);
