@@ -71,6 +71,7 @@ test('the example is worked through by touch, over a reload and a killed browser
 				const before = await ticksOnDisk(page);
 				await tickAll(page);
 				if (steps === 5) {
+					await expect.poll(() => page.getByText('Saved', { exact: true }).count()).toBe(1);
 					await page.reload();
 					await page.getByRole('navigation', { name: 'Steps' }).waitFor();
 					expect(await heading(page), 'the same step after a reload').toContain('Step 5 of');
