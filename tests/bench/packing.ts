@@ -3,10 +3,11 @@
 // shows.json and instances.json: lists of { name, sheet: [w, h], blanks: [[w, h, copies]], least, best }.
 import { existsSync } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { cpus, loadavg } from 'node:os';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
-import { MaxRectsPacker, Rectangle } from 'maxrects-packer';
+import type * as MaxRects from 'maxrects-packer';
 import type { Page } from 'playwright-core';
 import type { BoardPlan } from '../../src/core/sheets/boardPlan.ts';
 import { packBoard } from '../../src/core/sheets/packBoard.ts';
@@ -16,6 +17,8 @@ import { builtApp, onStage } from '../browser/harness/stage.ts';
 import { problemsOfLayout } from '../unit/core/sheets/checkLayout.ts';
 import { madeUpPricedShow, madeUpShow, wasteless } from '../unit/core/sheets/madeUpJobs.ts';
 import { jobOf, sheetOf, type SizeMm } from '../unit/core/sheets/packingOf.ts';
+
+const { MaxRectsPacker } = createRequire(import.meta.url)('maxrects-packer') as typeof MaxRects;
 
 /** A job, and the count that is known to be possible. */
 interface Case {
@@ -121,11 +124,8 @@ function reportOther({ name, cases }: Set): void {
 		const { width, height } = stock[0]!;
 		const options = { smart: false, pot: false, square: false, allowRotation: true, tag: false, border: 0 };
 		const packer = new MaxRectsPacker(width / scale, height / scale, 0, options);
-		packer.addArray(
-			[...blanks]
-				.sort((a, b) => b.width * b.height - a.width * a.height)
-				.map((blank) => new Rectangle(blank.width / scale, blank.height / scale)),
-		);
+		for (const blank of [...blanks].sort((a, b) => b.width * b.height - a.width * a.height))
+			packer.add(blank.width / scale, blank.height / scale, blank);
 		return sum + packer.bins.length;
 	}, 0);
 	const ms = (performance.now() - start) / cases.length;
