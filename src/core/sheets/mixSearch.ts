@@ -7,6 +7,7 @@ import { compareMixPrices, type Mix, type MixOrder, type MixPrice, nextMix, pric
 import type { Problem } from './problem.ts';
 import { randomNumbers } from './randomNumbers.ts';
 import { type Filling, ruinAndRecreate } from './ruinAndRecreate.ts';
+import { tidyFilling } from './tidyFilling.ts';
 import type { WorthBound } from './worthBound.ts';
 
 /** What a search for the best mix knows. */
@@ -37,6 +38,9 @@ const firstRoundsPerBlank = 100;
 /** Rounds before anything is bounded but by area: most plans are found in fewer. */
 const quickRounds = 300;
 
+/** Seconds that are kept for tidying at the end, at most. */
+const mostTidySeconds = 0.3;
+
 /** A mix with less room to spare than this share of the blanks is tried in every way first. */
 const tightShare = 0.004;
 
@@ -48,8 +52,11 @@ const noPrice: MixPrice = { cost: Infinity, bought: Infinity, pieces: Infinity }
  * or made by a filling, or left open and tried again as long as there is time.
  */
 export function searchMixes(problem: Problem, tools: MixSearchTools): MixSearch {
-	const { openProgram, secondsLeft } = tools;
-	const search = openSearch(problem, tools);
+	const { openProgram, secondsLeft: wholeSecondsLeft } = tools;
+	// A little time is kept for making what is found handier to cut.
+	const kept = Math.min(mostTidySeconds, wholeSecondsLeft() / 10);
+	const secondsLeft = () => wholeSecondsLeft() - kept;
+	const search = openSearch(problem, { ...tools, secondsLeft });
 	search.tryNext(quickRounds);
 	const tables = search.isProven() || secondsLeft() <= 0 ? undefined : cutTables(problem);
 	const finder =
@@ -63,6 +70,7 @@ export function searchMixes(problem: Problem, tools: MixSearchTools): MixSearch 
 		while (secondsLeft() > 0 && search.tryNext(rounds, finder, tables));
 		if (search.isShort() && !search.hasOpen()) break;
 	}
+	search.tidy(wholeSecondsLeft);
 	return search.found();
 }
 
@@ -140,6 +148,11 @@ function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools)
 			if (bound === undefined) return;
 			bounds.push(bound);
 			settle();
+		},
+		/** Makes the best filling handier to cut, with the same stock. */
+		tidy(secondsLeft: () => number) {
+			if (secondsLeft() <= 0) return;
+			tell(judged(tidyFilling(found.filling, problem, randomNumbers(1), () => secondsLeft() <= 0)));
 		},
 		/** Refutes the best mix that is left, makes it or leaves it open; false where none is left. */
 		tryNext(rounds: number, finder?: BoundFinder, tables?: CutTables): boolean {

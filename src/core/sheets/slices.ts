@@ -129,24 +129,19 @@ export function takeOut(root: Slice, blank: Slice): Slice | undefined {
 /** The cuts that make the slices out of a piece of this size; what is over is left whole, at the right and below. */
 export function treeOfSlices(slice: Slice | undefined, width: number, height: number): CutTree {
 	if (slice === undefined) return left;
-	if (slice.along === 'none')
-		return cutToSize(slice, { kind: 'blank', type: slice.type, isAcross: slice.isAcross }, width, height);
-	const isAcross = slice.along === 'width';
-	const cutAlong = (places: readonly Slice[], rest: number): CutTree => {
-		const [first, ...others] = places;
-		if (first === undefined) return left;
-		const size = isAcross ? first.width : first.height;
-		const tree = isAcross ? treeOfSlices(first, size, height) : treeOfSlices(first, width, size);
-		if (size === rest) return tree;
-		return {
-			kind: 'cut',
-			across: slice.along as 'width' | 'height',
-			at: size,
-			first: tree,
-			other: cutAlong(others, rest - size),
-		};
-	};
-	return cutAlong(slice.parts, isAcross ? width : height);
+	const tree: CutTree =
+		slice.along === 'none' ? { kind: 'blank', type: slice.type, isAcross: slice.isAcross } : cutApart(slice, 0);
+	return cutToSize(slice, tree, width, height);
+}
+
+/** The parts of a row from one on, cut off one after the other. */
+function cutApart(row: Slice, from: number): CutTree {
+	const part = row.parts[from]!;
+	const isAcross = row.along === 'width';
+	const tree = isAcross ? treeOfSlices(part, part.width, row.height) : treeOfSlices(part, row.width, part.height);
+	if (from === row.parts.length - 1) return tree;
+	const at = isAcross ? part.width : part.height;
+	return { kind: 'cut', across: isAcross ? 'width' : 'height', at, first: tree, other: cutApart(row, from + 1) };
 }
 
 /** Cuts what is over off a piece: the larger rest first, so that it stays whole. */
