@@ -68,7 +68,8 @@ export function searchMixes(problem: Problem, tools: MixSearchTools): MixSearch 
 	for (let rounds = firstRounds; secondsLeft() > 0 && !search.isProven(); rounds *= 2) {
 		search.forgetOpen();
 		while (secondsLeft() > 0 && search.tryNext(rounds, finder, tables));
-		if (search.isShort() && !search.hasOpen()) break;
+		if (!search.hasOpen()) break;
+		if (finder && tables) search.settleOpen(rounds, finder, tables);
 	}
 	search.tidy(wholeSecondsLeft);
 	return search.found();
@@ -129,7 +130,7 @@ function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools)
 	const isTight = (mix: Mix) => spareArea(mix, problem) < tightShare * bounds[0]!.needed;
 	/** Makes a mix or refutes it by trying every way to cut it; false where there are too many. */
 	function settleWhole(mix: Mix, rounds: number, tables: CutTables, bound?: WorthBound): boolean {
-		const limits = { boxes: 20 * rounds, pairs: 5000 * rounds, isTimeUp };
+		const limits = { boxes: 20 * rounds, pairs: 3000 * rounds, isTimeUp };
 		const tried = tryWholeMix(mix, problem, tables, bound, limits);
 		if (tried === 'unknown') return false;
 		if (tried === 'impossible') {
@@ -141,13 +142,21 @@ function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools)
 	return {
 		found: () => found,
 		isProven: () => found.isProven,
-		isShort: () => found.filling.unplaced.length > 0,
 		hasOpen: () => open.length > 0,
 		forgetOpen: () => (open = []),
 		learn(bound: WorthBound | undefined) {
 			if (bound === undefined) return;
 			bounds.push(bound);
 			settle();
+		},
+		/** Tries every way to cut the mixes that were left open, as far as that is little enough. */
+		settleOpen(rounds: number, finder: BoundFinder, tables: CutTables) {
+			for (const mix of open) {
+				if (secondsLeft() <= 0 || compareMixPrices(priceOf(mix, problem), found.price) >= 0) return;
+				const { verdict, bound } = finder.test(mix, true);
+				if (verdict === 'refuted') this.learn(bound);
+				else settleWhole(mix, rounds, tables, bound);
+			}
 		},
 		/** Makes the best filling handier to cut, with the same stock. */
 		tidy(secondsLeft: () => number) {
@@ -160,13 +169,7 @@ function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools)
 			if (typeof mix === 'string') return false;
 			const tested = finder?.test(mix, false);
 			if (tested?.verdict === 'refuted') this.learn(tested.bound);
-			else if (!finder || !tables) {
-				if (!fill(mix, rounds)) open.push(mix);
-			} else if (!(isTight(mix) && settleWhole(mix, rounds, tables)) && !fill(mix, rounds)) {
-				const thorough = finder.test(mix, true);
-				if (thorough.verdict === 'refuted') this.learn(thorough.bound);
-				else if (!settleWhole(mix, rounds, tables, thorough.bound)) open.push(mix);
-			}
+			else if (!(tables && isTight(mix) && settleWhole(mix, rounds, tables)) && !fill(mix, rounds)) open.push(mix);
 			return true;
 		},
 	};

@@ -38,9 +38,7 @@ export function tidyFilling(
 	if (emptiest) emptyInto(emptiest, bins, problem);
 	return {
 		...filling,
-		bins: bins
-			.filter(({ root }) => root !== undefined)
-			.map((bin) => (isTimeUp() ? bin : handiest(bin, problem, random))),
+		bins: bins.filter(({ root }) => root !== undefined).map((bin) => handiest(bin, problem, random, isTimeUp)),
 	};
 }
 
@@ -55,11 +53,11 @@ function emptyInto(bin: Bin, bins: readonly Bin[], problem: Problem): void {
 	}
 }
 
-function handiest(bin: Bin, problem: Problem, random: () => number): Bin {
+function handiest(bin: Bin, problem: Problem, random: () => number, isTimeUp: () => boolean): Bin {
 	let best = bin;
 	let bestHandiness = handinessOf(bin);
 	const types = blanksIn(bin).map(({ type }) => type);
-	for (let laying = 0; laying < layings; laying++) {
+	for (let laying = 0; laying < layings && !isTimeUp(); laying++) {
 		const fresh = layAnew(bin.sheet, types, problem, fits[laying % fits.length]!, random);
 		if (fresh === undefined) continue;
 		const handiness = handinessOf(fresh);
