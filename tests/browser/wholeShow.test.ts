@@ -125,7 +125,9 @@ describe('by keyboard alone', () => {
 			expect(await open(page)).toBeGreaterThan(4);
 			for (let turn = 0; turn < 24 && (await open(page)) > 0; turn++) {
 				await page.locator('[role=grid] [tabindex="0"]').waitFor();
-				await press(page, 'F8', 'F6', 'Enter', 'F6');
+				await press(page, 'F8', 'F6', 'Enter');
+				await page.locator('#sentences:focus, #sentences :focus').waitFor();
+				await press(page, 'F6');
 				await page.locator('[role=grid] :focus').waitFor();
 			}
 			expect(await open(page)).toBe(0);

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { coverAllBut } from '../grid/fingers.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { landscapeTablet, onStage, uprightTablet } from '../harness/stage.ts';
 import { at, cell, inHand, paste, press, seen, startTyping } from './prints.ts';
@@ -55,6 +56,48 @@ test('a phone shows one print at a time, with the same cells', () =>
 		expect(await page.getByRole('textbox', { name: /^Picture width/ }).inputValue()).toBe('456');
 		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
 		expect(await axeProblems(page)).toEqual([]);
+	}));
+
+test('on a phone one reads, corrects and ticks: found by words, mended, typed with keys of our own, cut', () =>
+	onStage({ viewport: { width: 390, height: 844 }, hasTouch: true, reducedMotion: 'reduce' }, async (stage) => {
+		const page = await stage.openApp();
+		await page.getByRole('button', { name: 'Load the example' }).tap();
+		await page.getByRole('button', { name: 'Close' }).first().tap();
+		await page.getByRole('searchbox', { name: 'Find prints' }).tap();
+		await page.keyboard.insertText('rope');
+		await page.getByText('Print 1 of 2').waitFor();
+		await page.getByRole('heading', { name: '10 Rope, coiled' }).waitFor();
+		const width = page.getByRole('textbox', { name: /^Picture width/ });
+		await width.tap();
+		expect(await width.getAttribute('inputmode')).toBe('decimal');
+		await coverAllBut(page, 500);
+		const isSeen = async () => {
+			const keys = (await page.getByRole('toolbar', { name: 'Keys for lengths' }).boundingBox())!;
+			const box = (await width.boundingBox())!;
+			return box.y > 60 && box.y + box.height <= keys.y && keys.y + keys.height <= 501;
+		};
+		await expect.poll(isSeen).toBe(true);
+		expect(await axeProblems(page)).toEqual([]);
+		await width.fill('31');
+		await page.getByRole('button', { name: 'cm', exact: true }).tap();
+		await coverAllBut(page, 844);
+		await page.getByRole('button', { name: 'Next' }).tap();
+		await page.getByRole('button', { name: 'Former' }).tap();
+		expect(await width.inputValue()).toBe('31cm');
+		await page.getByRole('searchbox', { name: 'Find prints' }).fill('');
+		await page.getByRole('button', { name: 'Filter' }).tap();
+		await page.getByRole('combobox', { name: 'What to know' }).selectOption('look');
+		await page.getByText(/Print \d of 5/).waitFor();
+		await page.getByRole('button', { name: 'Accept as it is' }).first().tap();
+		await page.getByRole('link', { name: 'Bench', exact: true }).tap();
+		await page.getByRole('link', { name: 'Go to the bench' }).tap();
+		const ticks = page.locator('main [aria-pressed=false]');
+		for (let turn = 0; turn < 9 && (await ticks.count()) === 0; turn++)
+			await page.getByRole('button', { name: 'Next' }).first().tap();
+		const before = await ticks.count();
+		await ticks.first().tap();
+		await expect.poll(() => ticks.count()).toBe(before - 1);
+		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
 	}));
 
 test.each([
