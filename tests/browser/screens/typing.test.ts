@@ -98,7 +98,7 @@ test('what cannot be read keeps the editor open, offers what it may mean, and ca
 		expect(await seen(page, 0, 'picture width'), 'put in again it stays as typed').toBe('wide typed');
 		expect(await cell(page, 0, 'picture width').getAttribute('aria-invalid')).toBe('true');
 		await press(page, 'ArrowUp');
-		expect(await page.locator('#sentences').innerText()).toMatch(/Stop[^]*wide/);
+		await expect.poll(() => page.locator('#sentences').innerText()).toMatch(/Stop[^]*wide/);
 	}));
 
 test('a mend is one tap and one step of undo', () =>
@@ -107,8 +107,7 @@ test('a mend is one tap and one step of undo', () =>
 		await cell(page, 0, 'side').click();
 		await page.keyboard.type('80');
 		await press(page, 'Enter', 'ArrowUp');
-		const before = await page.locator('#sentences').innerText();
-		expect(before).toContain('Look');
+		await expect.poll(() => page.locator('#sentences').innerText()).toContain('Look');
 		const mend = page
 			.locator('#sentences')
 			.getByRole('button', { name: /Clear side/ })
@@ -140,9 +139,9 @@ test('a worked-out cell in hand says how it came to its figure', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await cell(page, 0, 'window width').click();
-		expect(await page.locator('#sentences').innerText()).toMatch(/Window width:.*294 mm/);
+		await expect.poll(() => page.locator('#sentences').innerText()).toMatch(/Window width:.*294 mm/);
 		await cell(page, 0, 'picture width').click();
-		expect(await page.locator('#sentences').innerText()).not.toMatch(/Picture width:/);
+		await expect.poll(() => page.locator('#sentences').innerText()).not.toMatch(/Picture width:/);
 	}));
 
 test('every finding of the show leads to its cell', () =>
