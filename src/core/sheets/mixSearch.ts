@@ -126,6 +126,21 @@ function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools)
 		if (isBetter) tell(judged(filling));
 		return isFull;
 	}
+	/**
+	 * Where there are too many mixes to say which is next (dozens of drop-outs, say): one bought sheet fewer of each kind,
+	 * with all that is there already.
+	 * @returns whether one of them was made
+	 */
+	function tryCheaper(rounds: number): boolean {
+		const used = mixOf(found.filling, problem);
+		return problem.sheets.some(({ isBought }, dropped) => {
+			if (!isBought || used[dropped] === 0 || secondsLeft() <= 0) return false;
+			const mix = problem.sheets.map((sheet, place) =>
+				sheet.isBought ? used[place]! - (place === dropped ? 1 : 0) : sheet.most,
+			);
+			return fill(mix, rounds);
+		});
+	}
 	/** Whether a mix has so little room to spare that trying every way may well be quicker than trying by chance. */
 	const isTight = (mix: Mix) => spareArea(mix, problem) < tightShare * bounds[0]!.needed;
 	/** Makes a mix or refutes it by trying every way to cut it; false where there are too many. */
@@ -166,7 +181,8 @@ function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools)
 		/** Refutes the best mix that is left, makes it or leaves it open; false where none is left. */
 		tryNext(rounds: number, finder?: BoundFinder, tables?: CutTables): boolean {
 			const mix = nextMix(problem, { bounds, refuted: [...refuted, ...open] }, found.price);
-			if (typeof mix === 'string') return false;
+			if (mix === 'unknown') return tryCheaper(rounds);
+			if (mix === 'none') return false;
 			const tested = finder?.test(mix, false);
 			if (tested?.verdict === 'refuted') this.learn(tested.bound);
 			else if (!(tables && isTight(mix) && settleWhole(mix, rounds, tables)) && !fill(mix, rounds)) open.push(mix);

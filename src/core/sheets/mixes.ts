@@ -45,7 +45,7 @@ export interface MixRules {
 }
 
 /** How many mixes are looked at, at most, for the next one. */
-const mostLooks = 300_000;
+const mostLooks = 30_000;
 
 /**
  * The best mix that is not ruled out and is better than `limit`.
