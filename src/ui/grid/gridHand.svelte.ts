@@ -43,8 +43,11 @@ export interface CellPlace {
 /** The cells in hand, as they are kept with a step of undo: prints may have moved by then. */
 export type GridFocus = Readonly<Record<keyof Selection, CellPlace>>;
 
-/** What of a selection is to be in view: its cell in hand, the corner that was moved, or only its column. */
-type Look = 'active' | 'head' | 'column';
+/**
+ * What of a selection is to be in view: its cell in hand, the corner that was moved, only its column, or the corner that
+ * was moved with the first of the columns that scroll.
+ */
+type Look = 'active' | 'head' | 'column' | 'start';
 
 /** The cells in hand: a selection that stays on its prints when rows come, go or move. */
 export class GridHand {
@@ -84,6 +87,7 @@ export class GridHand {
 		const { selection } = this;
 		const { look } = this.#kept;
 		if (selection === undefined || look === 'column') return { row: headRow, column: this.column };
+		if (look === 'start') return { row: selection.head.row, column: frozenColumns.length };
 		return look === 'head' ? selection.head : selection.active;
 	});
 
@@ -195,7 +199,9 @@ export class GridHand {
 			hasHead: true,
 			isFilled: ({ row, column }) => isFilled(this.columns.list[column]!, this.sourceOf(row)),
 		};
-		this.#take(move(this.selection, way, shape, isExtending), isExtending ? 'head' : 'active');
+		// The first columns never scroll away: to go to them shows what begins beside them.
+		const look = way === 'row start' || way === 'grid start' ? 'start' : isExtending ? 'head' : 'active';
+		this.#take(move(this.selection, way, shape, isExtending), look);
 	}
 
 	/** Selects whole rows, whole columns or everything. */

@@ -18,6 +18,8 @@ test('Tab comes in at one cell, and Escape then Tab leaves it', () =>
 		expect(await page.locator('[role=grid] [tabindex="0"]').count()).toBe(1);
 		await press(page, 'Tab');
 		expect(await inHand(page), 'without Escape it goes on').toBe(at(1, 'shape'));
+		await press(page, 'Escape', 'Shift+Tab');
+		expect(await inHand(page), 'backwards too').toBe('');
 	}));
 
 test('Ctrl and an arrow go to the edge of what is filled', () =>

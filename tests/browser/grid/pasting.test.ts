@@ -38,6 +38,9 @@ test('cells as spreadsheets put them on the clipboard: line breaks and tabs in q
 		expect(await said(page)).toMatch(/^Paste: 15 cells typed, 3 prints added$/);
 
 		await cell(page, 0, 'title').click();
+		await cell(page, 3, 'title').click({ modifiers: ['Shift'] });
+		expect((await copied(page))['text/plain']).toBe('"Two\nlines"\n"Before\tafter"\n"Say ""so"""\nPlain\n');
+		await cell(page, 0, 'title').click();
 		await press(page, 'F2');
 		expect(await page.getByRole('textbox', { name: 'Title, row 1' }).inputValue()).toBe('Two lines');
 		await press(page, 'Enter');
@@ -77,6 +80,9 @@ test('one cell, one column and one text over a whole range', () =>
 		expect(await Promise.all([0, 1, 2, 3].map((row) => seen(page, row, 'maker')))).toEqual(Array(4).fill('Eve typed'));
 		await press(page, 'Control+z');
 		expect(await seen(page, 2, 'maker'), 'one step takes it all back').toBe('');
+		await cell(page, 0, 'maker').click();
+		await paste(page, '\nCy');
+		expect([await seen(page, 0, 'maker'), await seen(page, 1, 'maker')], 'a blank clears').toEqual(['', 'Cy typed']);
 	}));
 
 test('across the frozen columns, past the last row and past the last column; what is only worked out is counted', () =>

@@ -143,3 +143,19 @@ test('? lists the keys for the platform in hand, every command among them', () =
 			expect(words).toContain(key);
 		expect(words).not.toContain('⌘');
 	}));
+
+test('on an Apple keyboard the keys have its names, and its command key does what Ctrl does', () =>
+	play(async (page) => {
+		await page.addInitScript(() => {
+			const agent = 'Mozilla/5.0 (Macintosh; Intel Mac OS X 10_15_7)';
+			Object.defineProperty(navigator, 'userAgent', { get: () => agent });
+		});
+		await page.reload();
+		await withPrints(page, [['Low water', '300', '200']]);
+		await press(page, 'Meta+Enter');
+		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('4');
+		await press(page, '?');
+		const words = await page.getByRole('dialog', { name: 'Keys of the grid' }).innerText();
+		for (const key of ['⌘ Z', '⌘ D', '⌘ Enter', '⌥ ↑', '⌥ Shift ↓']) expect(words).toContain(key);
+		expect(words).not.toMatch(/Alt|Ctrl (?!Space)/);
+	}));

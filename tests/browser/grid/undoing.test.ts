@@ -169,13 +169,16 @@ test('the handle fills down and right; catalogue numbers go on', () =>
 		expect(await seen(page, 0, 'picture height')).not.toContain('typed');
 	}));
 
+/** The catalogue numbers of all rows. */
+async function numbersOf(page: Page): Promise<string> {
+	const count = await page.getByRole('grid').evaluate((each) => Number(each.getAttribute('aria-rowcount')) - 2);
+	return (await columnOf(page, count, 'number')).map((each) => each.replace(' typed', '')).join();
+}
+
 test('rows are inserted, doubled, moved and deleted by keys', () =>
 	play(async (page) => {
 		await withNumbered(page, 3);
-		const numbers = async () => {
-			const count = await page.getByRole('grid').evaluate((each) => Number(each.getAttribute('aria-rowcount')) - 2);
-			return (await columnOf(page, count, 'number')).map((each) => each.replace(' typed', '')).join();
-		};
+		const numbers = () => numbersOf(page);
 		await press(page, 'ArrowDown', 'Control+Enter');
 		expect(await numbers()).toBe('1,2,,3');
 		await press(page, 'ArrowUp', 'Control+Shift+Enter');
@@ -190,6 +193,29 @@ test('rows are inserted, doubled, moved and deleted by keys', () =>
 		expect(await numbers()).toBe('2,2,1,,3');
 		for (let step = 0; step < 7; step++) await press(page, 'Control+z');
 		expect(await numbers()).toBe('1,2,3');
+	}));
+
+test('the menu of a row does the same, opened and gone through by keys; each is one step', () =>
+	play(async (page) => {
+		await withNumbered(page, 3);
+		await press(page, 'ArrowDown');
+		const steps = [
+			{ item: 'Insert above', then: '1,,2,3' },
+			{ item: 'Insert below', then: '1,2,,3' },
+			{ item: 'Duplicate', then: '1,2,2,3' },
+			{ item: 'Move up', then: '2,1,3' },
+			{ item: 'Move down', then: '1,3,2' },
+			{ item: 'Delete print', then: '1,3' },
+		];
+		for (const [place, { item, then }] of steps.entries()) {
+			await press(page, 'Shift+F10');
+			await page.getByRole('menuitem', { name: item }).waitFor();
+			for (let down = 0; down < place; down++) await press(page, 'ArrowDown');
+			await press(page, 'Enter');
+			await expect.poll(() => numbersOf(page)).toBe(then);
+			await press(page, 'Control+z');
+			await expect.poll(() => numbersOf(page)).toBe('1,2,3');
+		}
 	}));
 
 test('a row is moved by its menu, and its grip opens the menu too', () =>

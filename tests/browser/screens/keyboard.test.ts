@@ -31,9 +31,17 @@ test('arrows, Home, End and pages go where they should and stop at the edges; on
 		expect(await inHand(page)).toBe(at(0, 'note'));
 		await press(page, 'Control+End');
 		expect(await inHand(page)).toBe(at(59, 'note'));
-		await press(page, 'Control+Home', 'PageDown');
-		const [row] = (await inHand(page)).split(' ').map(Number);
-		expect(row).toBeGreaterThan(5);
+		await press(page, 'ArrowRight', 'ArrowDown');
+		expect(await inHand(page), 'nothing wraps').toBe(at(59, 'note'));
+		await press(page, 'Control+Home');
+		const whole = await page.getByRole('grid').evaluate((grid) => {
+			const [{ top }, head] = [grid.getBoundingClientRect(), grid.firstElementChild!.getBoundingClientRect()];
+			const isWhole = (box: DOMRect) => box.top >= head.bottom && box.bottom <= top + grid.clientHeight;
+			return [...grid.querySelectorAll('.body [role=row]')].filter((row) => isWhole(row.getBoundingClientRect()))
+				.length;
+		});
+		await press(page, 'PageDown');
+		expect(await inHand(page), 'the last that was wholly seen').toBe(at(whole - 1, 'number'));
 		await press(page, 'PageUp');
 		expect(await inHand(page)).toBe(at(0, 'number'));
 		expect(await page.locator('[role=grid] [tabindex="0"]').count()).toBe(1);
@@ -65,6 +73,13 @@ test('every cell in hand is wholly in view, clear of the head and of the frozen 
 				);
 			});
 			expect(isClear, key).toBe(true);
+		}
+		const across = () => page.getByRole('grid').evaluate((grid) => grid.scrollLeft);
+		for (const key of ['Home', 'Control+Home', 'Shift+Home']) {
+			await press(page, 'Control+End');
+			expect(await across()).toBeGreaterThan(500);
+			await press(page, key);
+			expect(await across(), `${key} scrolls back sideways`).toBe(0);
 		}
 	}));
 
@@ -122,6 +137,22 @@ test('Enter and Tab put in and go on; Enter under the last row adds one', () =>
 		]);
 		await press(page, 'Escape', 'Tab');
 		expect(await page.evaluate(() => document.activeElement?.closest('[role=grid]'))).toBeNull();
+	}));
+
+test('Tab goes on in the next row, and from the last cell of all into a row of its own; a blank one is not followed', () =>
+	play(async (page) => {
+		await withPrints(page, three.slice(0, 2));
+		await press(page, 'Control+Home', 'End', 'Tab');
+		expect(await inHand(page)).toBe(at(1, 'number'));
+		await press(page, 'Shift+Tab');
+		expect(await inHand(page)).toBe(at(0, 'note'));
+		await press(page, 'Control+End');
+		await page.keyboard.type('framed');
+		await press(page, 'Tab');
+		expect(await inHand(page)).toBe(at(2, 'number'));
+		await press(page, 'F2', 'Enter');
+		expect(await inHand(page)).toBe(at(2, 'number'));
+		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('5');
 	}));
 
 test('rows are inserted, doubled, moved and deleted by keyboard, and each is one step of undo', () =>

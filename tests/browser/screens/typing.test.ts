@@ -66,7 +66,8 @@ test('a cell is edited as it was typed, with its unit, and Escape gives it back'
 		await press(page, 'F2');
 		const editor = page.getByRole('textbox', { name: 'Picture width, row 1' });
 		expect(await editor.inputValue()).toBe('45.6 cm');
-		await page.keyboard.type('50'); // what it held is selected, so this takes its place
+		await page.keyboard.type('50');
+		expect(await editor.inputValue(), 'what it held was selected').toBe('50');
 		await press(page, 'Escape');
 		expect(await seen(page, 0, 'picture width')).toBe('456 typed');
 		await press(page, 'Delete');
