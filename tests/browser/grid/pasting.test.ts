@@ -67,6 +67,9 @@ test('one cell, one column and one text over a whole range', () =>
 		await paste(page, '70\n');
 		expect(await seenIn(page, 1, 'side')).toEqual(['70 typed']);
 		expect(await rowCount(page), 'a line end alone is no row').toBe(4);
+		await cell(page, 0, 'side').click();
+		await paste(page, '71\r\n');
+		expect(await seen(page, 1, 'side'), 'nor does it clear the next one').toBe('70 typed');
 		await cell(page, 0, 'maker').click();
 		await paste(page, 'Ada\nBo\n\nDan');
 		expect(await Promise.all([0, 1, 2, 3].map((row) => seen(page, row, 'maker')))).toEqual([
