@@ -109,6 +109,7 @@ test('a sheet marked as cut stays over a reload, undo takes it back; a spoilt on
 		await marks(page).first().tap();
 		await expect.poll(() => cutAlready(page).count()).toBe(1);
 		expect(await marks(page).count()).toBe(open - 1);
+		expect(await page.evaluate(() => document.activeElement?.id), 'one goes on with the sheet').toMatch(/^sheet-/);
 		await page.getByText('Saved on this device').waitFor();
 		await page.reload();
 		await expect.poll(() => cutAlready(page).count()).toBe(1);
