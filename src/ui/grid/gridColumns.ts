@@ -48,13 +48,13 @@ const plan: readonly Plan[] = [
 		group: 'Print',
 		columns: [
 			['number', 'no.', 46],
-			['title', 'title', 148],
+			['title', 'title', 142],
 		],
 	},
 	{
 		group: 'Picture',
 		columns: [
-			['shape', 'shape', 54],
+			['shape', 'shape', 58],
 			['picture width', 'width', 70],
 			['picture height', 'height', 70],
 		],
@@ -71,13 +71,13 @@ const plan: readonly Plan[] = [
 		columns: [
 			['side', 'side', 54],
 			['top', 'top', 54],
-			['bottom', 'bottom', 64],
+			['bottom', 'bottom', 68],
 		],
 	},
 	{
 		group: 'Mount',
 		columns: [
-			['mount', 'size', 114],
+			['mount', 'size', 112],
 			['mount width', 'width', 66],
 			['mount height', 'height', 66],
 		],

@@ -61,7 +61,7 @@ export class GridState extends GridBlocks {
 
 	/** Leaves the cell as it was. */
 	cancel(): void {
-		this.editing = undefined;
+		this.#close();
 	}
 
 	/**
@@ -86,7 +86,7 @@ export class GridState extends GridBlocks {
 			}
 			this.#typeCell(row.id, gridColumn, text);
 		}
-		this.editing = undefined;
+		this.#close();
 		this.#go(after);
 		return true;
 	}
@@ -161,7 +161,7 @@ export class GridState extends GridBlocks {
 	moveRowsTo(to: number): void {
 		const { range } = this;
 		const { shown } = this.arranged;
-		if (range === undefined || to < 0 || to > this.rows.length) return;
+		if (range === undefined) return;
 		if (to >= range.top && to <= range.bottom + 1) return;
 		if (shown.isSorted) {
 			this.tell(cannotMoveSorted(this.columns.sort?.column));
@@ -261,6 +261,11 @@ export class GridState extends GridBlocks {
 
 	redo(): void {
 		this.#return(this.source.redo());
+	}
+
+	#close(): void {
+		this.editing = undefined;
+		this.arranged.kept = undefined;
 	}
 
 	/** Types a cell and says what has become of it, and the gravest that its row is told. */

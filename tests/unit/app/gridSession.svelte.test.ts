@@ -321,6 +321,13 @@ test('the filter cleared, one is back where one was; a row that is gone to is se
 	expect([grid.rows.length, grid.selection]).toEqual([0, undefined]);
 	grid.filterBy(none);
 	expect([grid.row?.typed.title, grid.column]).toEqual(['Fog', 3]);
+	grid.edit(false);
+	grid.filterBy({ ...none, words: 'tar' });
+	expect(titles(), 'what is being typed into stays').toBe('Tar Fog');
+	grid.cancel();
+	grid.arrangeAnew();
+	expect(titles()).toBe('Tar');
+	grid.filterBy(none);
 	grid.filterBy({ ...none, words: 'tar' });
 	grid.selectCell(session.show.rows[1]!.id, 'title');
 	expect([titles(), grid.rowIndex]).toEqual(['Tar Ebb', 1]);
