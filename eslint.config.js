@@ -117,4 +117,8 @@ export default tseslint.config(
 		extends: [tseslint.configs.disableTypeChecked],
 		languageOptions: { globals: globals.node },
 	},
+	{
+		files: ['static/*.js'], // part of the service worker
+		languageOptions: { globals: globals.serviceworker },
+	},
 );

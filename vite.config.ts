@@ -73,6 +73,41 @@ export default defineConfig({
 				display: 'standalone',
 				theme_color: '#f6f2ea',
 				background_color: '#f6f2ea',
+				// Another app's "share", and a file's "open with". The service worker takes what is shared: static/shareTarget.js.
+				share_target: {
+					action: './share-target',
+					method: 'POST',
+					enctype: 'multipart/form-data',
+					params: {
+						text: 'text',
+						files: [
+							{
+								name: 'files',
+								accept: [
+									'text/csv',
+									'.csv',
+									'text/tab-separated-values',
+									'.tsv',
+									'text/plain',
+									'.txt',
+									'application/json',
+									'.json',
+								],
+							},
+						],
+					},
+				},
+				file_handlers: [
+					{
+						action: './',
+						accept: {
+							'text/csv': ['.csv'],
+							'text/tab-separated-values': ['.tsv'],
+							'application/json': ['.json'],
+						},
+					},
+				],
+				launch_handler: { client_mode: 'navigate-new' },
 				icons: [
 					{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
 					{ src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
@@ -92,6 +127,7 @@ export default defineConfig({
 				// The first visit already works with the connection gone, without a reload between.
 				clientsClaim: true,
 				cleanupOutdatedCaches: true,
+				importScripts: ['shareTarget.js'],
 			},
 		}),
 	],

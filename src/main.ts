@@ -1,17 +1,17 @@
 import { mount } from 'svelte';
 import App from './App.svelte';
-import { openSession } from './app/session.svelte.ts';
+import { openShelf } from './app/shelf.svelte.ts';
 import { trustOwnScripts } from './app/trustedUrls.ts';
 import { watchForUpdate } from './app/watchForUpdate.ts';
 import './ui/base.css';
 
 trustOwnScripts();
 let tellWaiting: (sentence: string) => void = () => undefined;
-const opening = openSession({ onWaiting: (sentence) => tellWaiting(sentence) });
+const opening = openShelf({ onWaiting: (sentence) => tellWaiting(sentence) });
 // A session that cannot be opened has nothing to lose; the screen says why, and the newer version may know better.
 const whenSaved = () =>
 	opening.then(
-		(session) => session.whenSaved(),
+		({ session }) => session.whenSaved(),
 		() => undefined,
 	);
 mount(App, {

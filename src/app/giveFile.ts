@@ -1,20 +1,67 @@
+import { type BackedUpShow, writeBackup } from '../files/backupFile.ts';
 import { writeRows } from '../files/csv.ts';
+import { makeId } from '../files/makeId.ts';
 import { writeShowFile } from '../files/showFile.ts';
 import type { Session } from './session.svelte.ts';
+import type { Shelf } from './shelf.svelte.ts';
+
+/** How a file leaves: saved where the person wants, or handed to another app of the device. */
+export type Way = 'save' | 'share';
+
+/** Whether this device can hand files to other apps. */
+export const canShare = (): boolean =>
+	typeof navigator !== 'undefined' &&
+	typeof navigator.canShare === 'function' &&
+	navigator.canShare({ files: [new File([''], 'rows.csv', { type: 'text/csv' })] });
 
 /**
- * Hands out the rows as CSV, with everything that is worked out from them, to be saved where the person wants.
- * @returns the name of the file
+ * Hands out the rows as CSV, with everything that is worked out from them.
+ * @returns the name of the file; undefined where the person has put it off
  */
-export function giveRows(session: Session): string {
+export async function giveRows(session: Session, way: Way = 'save'): Promise<string | undefined> {
 	const { show, results, bench, settings } = session;
 	const text = writeRows({ rows: show.rows, results, bench, settings }, { hasIds: true });
-	return download(new File([text], fileName(show.name, 'csv'), { type: 'text/csv' }));
+	const given = await handOut([new File([text], fileName(show.name, 'csv'), { type: 'text/csv' })], way);
+	if (given !== undefined) await keepGiven(session, show.rows, given, 'rows');
+	return given;
 }
 
-/** Hands out the whole show as one file. @returns its name */
-export const giveShow = ({ show }: Session): string =>
-	download(new File([writeShowFile(show)], fileName(show.name, 'evenhang.json'), { type: 'application/json' }));
+/** Hands out the whole show as one file. @returns its name; undefined where the person has put it off */
+export async function giveShow(session: Session, way: Way = 'save'): Promise<string | undefined> {
+	const { show } = session;
+	const given = await handOut(forms(writeShowFile(show), fileName(show.name, 'evenhang.json')), way);
+	if (given !== undefined) await keepGiven(session, show.rows, given, 'show');
+	return given;
+}
+
+/** Hands out all shows of this device in one file. @returns its name; undefined where the person has put it off */
+export async function giveBackup(shelf: Shelf, day: string, way: Way = 'save'): Promise<string | undefined> {
+	const at = Date.now();
+	const shows: readonly BackedUpShow[] = await shelf.everything();
+	const given = await handOut(forms(writeBackup(shows), fileName(`All shows ${day}`, 'evenhang.json')), way);
+	if (given !== undefined) await shelf.noteCopied(at);
+	return given;
+}
+
+/** Not every device shares JSON; all share plain text, and what a file is stands in it, not in its name. */
+const forms = (text: string, name: string): readonly File[] => [
+	new File([text], name, { type: 'application/json' }),
+	new File([text], name.replace(/json$/, 'txt'), { type: 'text/plain' }),
+];
+
+async function keepGiven(
+	session: Session,
+	rows: Session['show']['rows'],
+	name: string,
+	what: 'rows' | 'show',
+): Promise<void> {
+	const at = Date.now();
+	const { unit } = session.settings;
+	const exchange = { id: makeId(), direction: 'given', fileName: name, at, unit, rows } as const;
+	// Where it cannot be kept, the next file is compared with an older one: more is asked, and nothing is lost.
+	await session.keepExchange(exchange, true).catch(() => undefined);
+	await session.noteCopied(what, at);
+}
 
 /** The name of a show as the name of a file, on every system; `show` where nothing of it can stand in one. */
 export function fileName(showName: string, ending: string): string {
@@ -24,6 +71,19 @@ export function fileName(showName: string, ending: string): string {
 		.replace(/^[. ]+|[. ]+$/g, '')
 		.slice(0, 100);
 	return `${name || 'show'}.${ending}`;
+}
+
+/** @param files the same file in several forms, the best first */
+async function handOut(files: readonly File[], way: Way): Promise<string | undefined> {
+	const shared = way === 'share' ? files.find((file) => navigator.canShare({ files: [file] })) : undefined;
+	if (!shared) return download(files[0]!);
+	try {
+		await navigator.share({ files: [shared], title: shared.name });
+		return shared.name;
+	} catch (cause) {
+		if ((cause as DOMException).name === 'AbortError') return undefined;
+		return download(files[0]!); // the device offered to share it, and then would not
+	}
 }
 
 function download(file: File): string {

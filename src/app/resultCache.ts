@@ -4,6 +4,9 @@ import { workOut } from '../core/row/workOut.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/show/settings.ts';
 
+/** How long rows are worked out ahead before the page may do something else. */
+const sliceMs = 8;
+
 /**
  * What rows work out, kept for as long as row and settings are the same objects: an edit of one row works out that row
  * alone.
@@ -13,13 +16,35 @@ export class ResultCache {
 
 	/** The result of each row, in order. */
 	resultsOf(rows: readonly Row[], settings: Settings): readonly RowResult[] {
+		const known = this.#knownFor(settings);
+		return withEditionClashes(
+			rows,
+			rows.map((row) => resultOf(row, settings, known)),
+		);
+	}
+
+	/** Works rows out before they are asked for, a slice at a time. Gives how many are done after each slice. */
+	async *ahead(rows: readonly Row[], settings: Settings): AsyncGenerator<number, void> {
+		const known = this.#knownFor(settings);
+		let until = performance.now() + sliceMs;
+		for (const [index, row] of rows.entries()) {
+			resultOf(row, settings, known);
+			if (performance.now() < until) continue;
+			yield index + 1;
+			await new Promise((resolve) => setTimeout(resolve));
+			until = performance.now() + sliceMs;
+		}
+	}
+
+	#knownFor(settings: Settings): WeakMap<Row, RowResult> {
 		const known = this.#bySettings.get(settings) ?? new WeakMap<Row, RowResult>();
 		this.#bySettings.set(settings, known);
-		const results = rows.map((row) => {
-			const result = known.get(row) ?? workOut(row, settings);
-			known.set(row, result);
-			return result;
-		});
-		return withEditionClashes(rows, results);
+		return known;
 	}
+}
+
+function resultOf(row: Row, settings: Settings, known: WeakMap<Row, RowResult>): RowResult {
+	const result = known.get(row) ?? workOut(row, settings);
+	known.set(row, result);
+	return result;
 }

@@ -20,9 +20,9 @@ export interface SavingSource {
 /** Writes edits to the device one after the other, and holds those that could not be written. */
 export class Saving {
 	#saved = $state.raw<Saved>({ state: 'saved' });
-	#unsaved: readonly Edit[] = [];
+	#unsaved = $state.raw<readonly Edit[]>([]);
 	#writing: Promise<void> | undefined;
-	#revision: number;
+	#revision = $state.raw(0);
 	#isBehind = false;
 	readonly #store: ShowStore;
 	readonly #source: SavingSource;
@@ -41,6 +41,11 @@ export class Saving {
 	/** The edits that are not on disk, oldest first. */
 	get unsaved(): readonly Edit[] {
 		return this.#unsaved;
+	}
+
+	/** The revision of the show on disk that the session has seen. */
+	get revision(): number {
+		return this.#revision;
 	}
 
 	get isWriting(): boolean {

@@ -9,10 +9,8 @@ import type { CutSheet } from '../core/sheets/cutSheet.ts';
 import { type CutsOfSheet, handBack, markCut, spoilSheet, tickKnife } from '../core/sheets/markSheets.ts';
 import { addRows, type NewRow } from '../core/show/addRows.ts';
 import { changeSettings } from '../core/show/changeSettings.ts';
-import type { ColumnName } from '../core/show/columns.ts';
 import { duplicateRows } from '../core/show/duplicateRows.ts';
 import { apply, compose, type Edit, isEmpty, rebase } from '../core/show/edit.ts';
-import { importRows } from '../core/show/importRows.ts';
 import { moveRows } from '../core/show/moveRows.ts';
 import { newShow } from '../core/show/newShow.ts';
 import { orderRows } from '../core/show/orderRows.ts';
@@ -28,12 +26,14 @@ import type { Show } from '../core/show/show.ts';
 import { notOpened, otherTabsInTheWay } from '../core/show/storageProblem.ts';
 import { takeIn } from '../core/show/takeIn.ts';
 import { type CellChange, typeCells } from '../core/show/typeCells.ts';
+import type { Exchange } from '../core/merge/exchange.ts';
+import type { Copied, LeftAt } from '../storage/schema.ts';
 import { openShowStore, type ShowStore, type StoredShow } from '../storage/showStore.ts';
 import { askToPersist } from './askToPersist.ts';
 import { BenchOrder, type OrderSearch } from './benchOrder.svelte.ts';
 import { History } from './history.svelte.ts';
 import { LateBench } from './lateBench.svelte.ts';
-import { makeId } from './makeId.ts';
+import { makeId } from '../files/makeId.ts';
 import { listenToOtherTabs, type OtherTabs } from './otherTabs.ts';
 import { ResultCache } from './resultCache.ts';
 import { type Saved, Saving } from './saving.svelte.ts';
@@ -42,6 +42,8 @@ import { warnBeforeLeaving } from './warnBeforeLeaving.ts';
 /** What a session is opened with; all of it has a default, and tests give their own. */
 export interface SessionOptions {
 	readonly databaseName?: string;
+	/** The show to open; by default the one that was open last. */
+	readonly showId?: string | undefined;
 	/** Names rows and shows. */
 	readonly makeId?: () => string;
 	/** Told, with a sentence, when opening waits for other tabs. */
@@ -76,6 +78,9 @@ export class Session {
 	#show = $state.raw<Show>()!;
 	#asked = $state.raw<{ readonly edit: Edit; readonly question: Question }>();
 	#atBench = $state.raw<string>();
+	#copied = $state.raw<Copied>();
+	/** Where one was in the show when it was opened. */
+	readonly left: LeftAt;
 	readonly #cache = new ResultCache();
 	readonly #history = new History();
 	readonly #typedSettings = $derived(this.#show.settings);
@@ -100,17 +105,14 @@ export class Session {
 	readonly #makeId: () => string;
 
 	/** Use `openSession`. */
-	constructor(
-		{ show, revision, atBench }: StoredShow,
-		store: ShowStore,
-		databaseName: string,
-		newId: () => string,
-		search?: OrderSearch,
-	) {
+	constructor(stored: StoredShow, store: ShowStore, databaseName: string, newId: () => string, search?: OrderSearch) {
+		const { show, revision } = stored;
 		this.#show = show;
 		this.#order = new BenchOrder(search);
 		this.#lateBench.later();
-		this.#atBench = atBench;
+		this.#atBench = stored.atBench;
+		this.#copied = stored.copied;
+		this.left = stored.left ?? {};
 		this.#store = store;
 		this.#makeId = newId;
 		this.#tabs = listenToOtherTabs(databaseName, {
@@ -221,7 +223,40 @@ export class Session {
 		if (step === this.#atBench) return;
 		this.#atBench = step;
 		// Where it cannot be kept, only the place is lost, and the first step that is not done is as good.
-		this.#store.keepAtBench(this.#show.id, step).catch(() => undefined);
+		this.#store.keepPlace(this.#show.id, { atBench: step }).catch(() => undefined);
+	}
+
+	/** Keeps where one is, to begin there when the show is opened again. */
+	leaveAt(left: LeftAt): void {
+		this.#store.keepPlace(this.#show.id, { left: $state.snapshot(left) }).catch(() => undefined);
+	}
+
+	/** The last copy of the show that left this device; undefined where none has. */
+	get copied(): Copied | undefined {
+		return this.#copied;
+	}
+
+	/** How many changes are in no file that was given: an undo is a change too. */
+	get changesSinceCopy(): number {
+		const begun = 1; // the first revision is the empty show
+		return Math.max(0, this.#saving.revision + this.#saving.unsaved.length - (this.#copied?.revision ?? begun));
+	}
+
+	/** Counts the show, as it is now, as given. What it is not known of, only counts for longer than it need. */
+	async noteCopied(what: Copied['what'], at: number): Promise<void> {
+		await this.whenSaved().catch(() => undefined);
+		this.#copied = { at, what, revision: this.#saving.revision };
+		await this.#store.keepCopied(this.#show.id, this.#copied).catch(() => undefined);
+	}
+
+	/** What was exchanged with others before, newest first. */
+	exchanges(): Promise<readonly Exchange[]> {
+		return this.#store.exchanges(this.#show.id);
+	}
+
+	/** @param stands false for one that an edit is to name */
+	keepExchange(exchange: Exchange, stands: boolean): Promise<void> {
+		return this.#store.keepExchange(this.#show.id, exchange, stands);
 	}
 
 	/** Ticks cuts off as made, or takes the ticks off again. */
@@ -322,12 +357,21 @@ export class Session {
 		this.#do(replaceShow(this.#show, $state.snapshot(show), this.#makeId, label));
 	}
 
+	/** Makes an edit that was prepared on the show as it is. */
+	take(edit: Edit): void {
+		this.#make(edit);
+	}
+
 	/**
-	 * Takes in rows of a CSV; those that name a print of the show take its place, the others come last.
-	 * @param columns the columns that the file has: rows of the show keep what was typed into others
+	 * Works rows out before they are in the show, a slice at a time: those that an edit brings are then there at once.
+	 * @param onProgress told how many are done
 	 */
-	importRows(rows: readonly Row[], columns: readonly ColumnName[], label: string): void {
-		this.#make(importRows(this.#show, $state.snapshot(rows), columns, this.#makeId, label));
+	async prepare(rows: readonly Row[], signal?: AbortSignal, onProgress?: (done: number) => void): Promise<void> {
+		const { settings } = this;
+		for await (const done of this.#cache.ahead(rows, settings)) {
+			onProgress?.(done);
+			signal?.throwIfAborted();
+		}
 	}
 
 	/** @returns what was selected before the edit that is taken back */
@@ -434,14 +478,17 @@ const many = ({ length }: readonly RowId[], verb: string) => (length === 1 ? `${
  * @returns rejects with a sentence where what is kept cannot be opened; it is not touched then
  */
 export async function openSession(options: SessionOptions = {}): Promise<Session> {
-	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting, search } = options;
+	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting, showId, search } = options;
 	const opened: { session?: Session } = {};
 	const store = openShowStore(databaseName, {
 		onBlocked: () => onWaiting?.(otherTabsInTheWay),
 		onSuperseded: () => opened.session?.supersede(),
 	});
 	try {
-		const stored = await store.openShow(() => newShow(newId()));
+		const stored = await store.openShow(() => newShow(newId()), showId);
+		// Where it cannot be kept, another show may be opened the next time; this one opens all the same.
+		if (stored.revision > 1 || showId !== undefined)
+			store.keepPlace(stored.show.id, { openedAt: Date.now() }).catch(() => undefined);
 		return (opened.session = new Session(stored, store, databaseName, newId, search));
 	} catch (cause) {
 		throw new Error(notOpened((cause as Error).name), { cause });

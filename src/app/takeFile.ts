@@ -1,3 +1,4 @@
+import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import { isSameValue } from '../core/show/isSameValue.ts';
 import {
 	type CellPlace,
@@ -11,79 +12,209 @@ import { isColumnName } from '../core/show/columns.ts';
 import { newShow } from '../core/show/newShow.ts';
 import type { Row } from '../core/show/row.ts';
 import { settingsOfRows } from '../core/show/settingsOfRows.ts';
+import type { Show } from '../core/show/show.ts';
 import { workOut } from '../core/row/workOut.ts';
+import { type BackedUpShow, isBackup, readBackup } from '../files/backupFile.ts';
 import { compareResults, readRows, type RowsOfFile } from '../files/csv.ts';
 import { decodeText } from '../files/decodeText.ts';
-import { isShowFileText, readShowFile } from '../files/showFile.ts';
-import { makeId } from './makeId.ts';
+import { makeId } from '../files/makeId.ts';
+import { type ColumnsOfFile, readColumns } from '../files/readColumns.ts';
+import { isShowFileText, readDocument, readShowFile } from '../files/showFile.ts';
+import { readInWorker } from '../workers/readInWorker.ts';
+import { MergeReview } from './mergeReview.svelte.ts';
 import type { Session } from './session.svelte.ts';
 
-/**
- * Takes a file into the session, as one edit: the rows of a CSV into the show that is there, or a show in its place.
- * What cannot be read changes nothing.
- * @returns what is to be said about it
- */
-export async function takeFile(session: Session, file: File): Promise<TakenIn> {
-	const source = `“${file.name}”`;
-	let bytes: Uint8Array;
-	try {
-		bytes = new Uint8Array(await file.arrayBuffer());
-	} catch (cause) {
-		return notTakenIn(source, `this device does not give the file to read (${(cause as Error).name})`);
-	}
-	const text = decodeText(bytes);
-	const isShow = 'value' in text && isShowFileText(text.value);
-	return isShow ? takeShow(session, text.value, source) : takeRows(session, bytes, source, `Import ${source}`);
+/** Where the meanings of columns are remembered, by the headers that stand together. */
+export interface MatchingMemory {
+	matching(headers: string): Promise<ColumnMatching | undefined>;
+	keepMatching(headers: string, matching: ColumnMatching): Promise<void>;
 }
 
-/** Takes pasted text into the session, as one edit: rows with their column names, or a show. */
-export const takeText = (session: Session, text: string): TakenIn =>
-	isShowFileText(text)
-		? takeShow(session, text, 'What was pasted')
-		: takeRows(session, text, 'What was pasted', 'Paste rows');
+/** How a file is taken in. */
+export interface TakeOptions {
+	readonly memory?: MatchingMemory | undefined;
+	/** What a person has just said that the columns mean. */
+	readonly matching?: ColumnMatching | undefined;
+	readonly signal?: AbortSignal | undefined;
+	/** Told how many rows are read or worked out, of how many. */
+	readonly onProgress?: ((doing: 'reading' | 'working out', done: number, of: number) => void) | undefined;
+}
+
+/** Something that came in: a file's bytes, or a text. */
+export interface Incoming {
+	readonly content: Uint8Array<ArrayBuffer> | string;
+	readonly fileName: string;
+	/** How it is named in sentences. */
+	readonly source: string;
+	/** What taking its rows in is called in undo. */
+	readonly label: string;
+}
+
+/** What comes of something that came in: it is told, or something has to be asked first, with nothing changed so far. */
+export type Taken =
+	| { readonly kind: 'told'; readonly report: TakenIn }
+	| { readonly kind: 'columns'; readonly incoming: Incoming; readonly columns: ColumnsOfFile }
+	| { readonly kind: 'review'; readonly review: MergeReview }
+	| { readonly kind: 'show'; readonly incoming: Incoming; readonly show: Omit<Show, 'id'> }
+	| { readonly kind: 'backup'; readonly incoming: Incoming; readonly shows: readonly BackedUpShow[] };
+
+const told = (report: TakenIn): Taken => ({ kind: 'told', report });
+
+/** A file that came in. @returns a sentence where the device does not give it to read */
+export async function incomingFile(file: File): Promise<Incoming | { readonly report: TakenIn }> {
+	const source = `“${file.name}”`;
+	try {
+		const content = new Uint8Array(await file.arrayBuffer());
+		return { content, fileName: file.name, source, label: `Import ${source}` };
+	} catch (cause) {
+		return {
+			report: notTakenIn(source, `this device does not give the file to read (${(cause as Error).name})`),
+		};
+	}
+}
+
+/** A text that was pasted. */
+export const incomingText = (content: string): Incoming => ({
+	content,
+	fileName: '',
+	source: 'What was pasted',
+	label: 'Paste rows',
+});
+
+/** Takes a file into the session; see `take`. */
+export async function takeFile(session: Session, file: File, options?: TakeOptions): Promise<Taken> {
+	const incoming = await incomingFile(file);
+	return 'report' in incoming ? told(incoming.report) : take(session, incoming, options);
+}
+
+/** Takes pasted text into the session; see `take`. */
+export const takeText = (session: Session, text: string, options?: TakeOptions): Promise<Taken> =>
+	take(session, incomingText(text), options);
+
+/**
+ * Takes in what came: rows that only add to the show at once, as one edit; a show at once where nothing was typed yet.
+ * Everything else is asked first. What cannot be read changes nothing.
+ */
+export async function take(session: Session, incoming: Incoming, options: TakeOptions = {}): Promise<Taken> {
+	const { content, source } = incoming;
+	const text = typeof content === 'string' ? { value: content } : decodeText(content);
+	if (!('value' in text) || !isShowFileText(text.value)) return takeRows(session, incoming, options);
+	const document = readDocument(text.value);
+	if ('value' in document && isBackup(document.value)) {
+		const shows = readBackup(text.value);
+		return 'problem' in shows
+			? told(notTakenIn(source, shows.problem))
+			: { kind: 'backup', incoming, shows: shows.value };
+	}
+	const show = readShowFile(text.value);
+	if ('problem' in show) return told(notTakenIn(source, show.problem));
+	if (isUntouched(session.show)) return told(await takeShow(session, show.value, incoming));
+	return { kind: 'show', incoming, show: show.value };
+}
 
 /** Puts the example show in the place of the one that is there, as one edit. */
 export async function takeExample(session: Session): Promise<TakenIn> {
 	const { default: text } = await import('../../shared/samples/example.evenhang.json?raw');
-	return takeShow(session, text, 'The example', 'Load the example');
-}
-
-function takeShow(session: Session, text: string, source: string, label = `Open ${source}`): TakenIn {
 	const show = readShowFile(text);
-	if ('problem' in show) return notTakenIn(source, show.problem);
+	if ('problem' in show) throw new Error(show.problem);
 	const before = session.show;
-	session.replaceShow(show.value, label);
+	session.replaceShow(show.value, 'Load the example');
 	return showTakenIn(show.value.name, show.value.rows.length, !isUntouched(before));
 }
 
+/** Puts a show of a file in the place of the one that is open, in which nothing was typed. */
+async function takeShow(session: Session, show: Omit<Show, 'id'>, { fileName, source }: Incoming): Promise<TakenIn> {
+	session.replaceShow(show, `Open ${source}`);
+	await keepTaken(session, fileName);
+	return showTakenIn(show.name, show.rows.length, false);
+}
+
+/** Keeps that the show is now as a file has it. */
+export async function keepTaken(session: Session, fileName: string): Promise<void> {
+	const { show, settings } = session;
+	const at = Date.now();
+	const exchange = { id: makeId(), direction: 'taken', fileName, at, unit: settings.unit, rows: show.rows } as const;
+	await session.keepExchange(exchange, true).catch(() => undefined);
+	await session.noteCopied('show', at);
+}
+
 /** Whether a show is as a new one is: nothing is lost if another takes its place. */
-function isUntouched({ id, name, rows, settings }: Session['show']): boolean {
+export function isUntouched({ id, name, rows, settings }: Session['show']): boolean {
 	const fresh = newShow(id);
 	return rows.length === 0 && isSameValue([name, settings], [fresh.name, fresh.settings]);
 }
 
-function takeRows(session: Session, file: Uint8Array | string, source: string, label: string): TakenIn {
-	const read = readRows(file, session.settings, makeId);
-	if ('problem' in read) return notTakenIn(source, read.problem);
-	const before = new Map(session.show.rows.map((row) => [row.id, row]));
-	session.importRows(read.rows, read.columns, label);
+/** From this size on a file is read beside the page, which goes on answering. */
+const largeFile = 300_000;
+
+async function takeRows(session: Session, incoming: Incoming, options: TakeOptions): Promise<Taken> {
+	const { content, source } = incoming;
+	let { matching } = options;
+	if (matching === undefined) {
+		const columns = readColumns(content);
+		if (columns?.isInDoubt) {
+			matching = await options.memory?.matching(columns.key).catch(() => undefined);
+			if (matching === undefined) return { kind: 'columns', incoming, columns };
+		}
+	}
+	const read = await readAll(session, content, matching, options);
+	if ('problem' in read) return told(notTakenIn(source, read.problem));
+	const texts = read.results.map((cells) => cells.find(({ name }) => name === 'result settings')?.text ?? '');
+	return compareWith(session, { ...incoming, read, settings: settingsOfRows(texts, session.show.settings) }, options);
+}
+
+/** Compares rows with the show: those that only add to it are taken at once. */
+export async function compareWith(
+	session: Session,
+	file: MergeReview['file'],
+	options: TakeOptions = {},
+): Promise<Taken> {
+	const exchanges = await session.exchanges().catch(() => []);
+	const review = new MergeReview(session, file, exchanges);
+	return review.isToBeSeen ? { kind: 'review', review } : told(await takeReviewed(session, review, options));
+}
+
+function readAll(
+	{ settings: { unit, sizes } }: Session,
+	content: Uint8Array<ArrayBuffer> | string,
+	matching: ColumnMatching | undefined,
+	{ signal = new AbortController().signal, onProgress }: TakeOptions,
+): Promise<RowsOfFile | { readonly problem: string }> {
+	if (content.length < largeFile || typeof Worker === 'undefined')
+		return Promise.resolve(readRows(content, { unit, sizes }, makeId, { matching }));
+	const job = { file: content, settings: { unit, sizes }, matching };
+	return readInWorker(job, signal, (done, of) => onProgress?.('reading', done, of));
+}
+
+/** Takes a file in as it was chosen, as one edit. @returns what is to be said about it */
+export async function takeReviewed(session: Session, review: MergeReview, options: TakeOptions = {}): Promise<TakenIn> {
+	const { read, settings } = review.file;
+	review.refresh();
+	const edit = review.edit();
+	const rows = edit.rows.flatMap(({ after }) => after ?? []);
+	const onProgress = (done: number) => options.onProgress?.('working out', done, rows.length);
+	await session.prepare(rows, options.signal, onProgress);
+	const before = session.show;
+	await review.take(edit);
 	if (session.question) return rowsWaiting(read.rows.length);
-	const { rows } = session.show;
-	const isTaken = (row: Row) => before.get(row.id) !== row;
+	const known = new Map(before.rows.map((row) => [row.id, row]));
+	const isTaken = (row: Row) => known.get(row.id) !== row;
+	const after = session.show.rows;
+	const isThere = new Set(after.map(({ id }) => id));
 	const counts = {
 		read: read.rows.length,
-		added: rows.length - before.size,
-		replaced: rows.filter((row) => before.has(row.id) && isTaken(row)).length,
+		added: after.filter(({ id }) => !known.has(id)).length,
+		changed: after.filter((row) => known.has(row.id) && isTaken(row) && !isOnlyMoved(row, known.get(row.id)!)).length,
+		removed: before.rows.filter(({ id }) => !isThere.has(id)).length,
 		differing: countDiffering(session, read),
 		unknown: read.unknown,
 		unread: unreadCells(session, isTaken),
-		settings: settingsOfRows(
-			read.results.map((cells) => cells.find(({ name }) => name === 'result settings')?.text ?? ''),
-			session.show.settings,
-		),
+		settings,
 	};
 	return rowsTakenIn(counts, read.notes);
 }
+
+const isOnlyMoved = (row: Row, before: Row): boolean => isSameValue({ ...row, order: 0 }, { ...before, order: 0 });
 
 /** The cells that could not be read, in the rows that were taken in. */
 const unreadCells = ({ show, results }: Session, isTaken: (row: Row) => boolean): readonly CellPlace[] =>

@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { findHeaderRow } from './findHeaderRow.ts';
 import { unguardCell } from './formulaGuard.ts';
 import { readHeader } from './headers.ts';
 import { scanRecords } from './scanRecords.ts';
@@ -27,11 +28,14 @@ export function findDelimiter(text: string): { readonly delimiter: Delimiter; re
 	return { delimiter: best!.delimiter, skippedLines: 0 };
 }
 
-/** The cells of the first line that has any. */
+/** The cells of the line that names the columns. */
 function headersOf(text: string, delimiter: Delimiter): readonly string[] {
 	const { text: records } = scanRecords(firstLines(text), delimiter);
 	const { data } = Papa.parse<string[]>(records, { delimiter, newline: '\n' });
-	return (data.find((cells) => cells.some((cell) => cell.trim() !== '')) ?? []).map(unguardCell);
+	const filled = data
+		.filter((cells) => cells.some((cell) => cell.trim() !== ''))
+		.map((cells) => cells.map(unguardCell));
+	return filled[findHeaderRow(filled)] ?? [];
 }
 
 /** Enough of the text for its headers. */

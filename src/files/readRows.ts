@@ -1,16 +1,13 @@
-import Papa from 'papaparse';
 import type { Unit } from '../core/length/reading.ts';
+import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import { type ColumnName, kindOf } from '../core/show/columns.ts';
 import { isMadeId } from '../core/show/madeId.ts';
 import type { Row, RowId, Typed } from '../core/show/row.ts';
 import type { NamedSize, Settings } from '../core/show/settings.ts';
 import { sizePairs, splitSize } from '../core/show/splitSize.ts';
-import { barenessOf } from './bareness.ts';
-import { decodeText } from './decodeText.ts';
-import { findDelimiter } from './findDelimiter.ts';
-import { unguardCell } from './formulaGuard.ts';
-import { type Header, type HeaderUnit, readHeader } from './headers.ts';
-import { scanRecords } from './scanRecords.ts';
+import { barenessOf } from '../core/show/bareness.ts';
+import type { Header, HeaderUnit } from './headers.ts';
+import { readTable, textOf } from './readTable.ts';
 
 /** A result that came with a row: it is compared, never taken. */
 export interface ResultCell {
@@ -27,6 +24,8 @@ export interface RowsOfFile {
 	readonly columns: readonly ColumnName[];
 	/** The columns that are not known, by their headers; they are kept with the rows. */
 	readonly unknown: readonly string[];
+	/** The rows that the file gives no print id of their own. */
+	readonly unnamed: readonly RowId[];
 	/** For each row, the line of the file on which it begins, from 1. */
 	readonly lines: readonly number[];
 	/** For each row, the results that came with it. */
@@ -34,6 +33,17 @@ export interface RowsOfFile {
 	/** What the person should know, each with its line and column; nothing is lost by it. */
 	readonly notes: readonly string[];
 }
+
+/** How a file is read. */
+export interface ReadOptions {
+	/** What a person has said that its columns mean. */
+	readonly matching?: ColumnMatching | undefined;
+	/** Told, every now and then, how many rows have been read, of how many. */
+	readonly onProgress?: (done: number, of: number) => void;
+}
+
+/** How many rows are read before it is told. */
+const progressStep = 250;
 
 /** Names a row of a file that has no name, or that of a row before it. */
 export type MakeId = (place: number, attempt: number) => RowId;
@@ -51,14 +61,16 @@ export function readRows(
 	file: Uint8Array | string,
 	settings: Pick<Settings, 'unit' | 'sizes'>,
 	makeId: MakeId,
+	{ matching, onProgress }: ReadOptions = {},
 ): RowsOfFile | { readonly problem: string } {
-	const decoded = typeof file === 'string' ? { value: file.replace(/^\ufeff/, '') } : decodeText(file);
-	if ('problem' in decoded) return { problem: `line 1, column 1: ${decoded.problem}` };
-	const table = readTable(decoded.value);
+	const text = textOf(file);
+	if ('problem' in text) return text;
+	const table = readTable(text.value, matching);
 	if ('problem' in table) return table;
 	const { headers, records, lines, notes, unknown } = table;
 	const printIdAt = headers.findIndex(({ kind, name }) => kind === 'typed' && name === 'print id');
 	const printIds = records.map((cells) => cells[printIdAt]?.trim() ?? '');
+	const unnamed: RowId[] = [];
 	const taken = new Set<RowId>(printIds);
 	const seen = new Set<RowId>(['']);
 	const rows = records.map((cells, index) => {
@@ -69,13 +81,15 @@ export function readRows(
 		const id = isFirst ? printId : freeId(makeId, index + 1, taken);
 		seen.add(printId);
 		taken.add(id);
+		if (id !== printId) unnamed.push(id);
+		if (index % progressStep === 0) onProgress?.(index, records.length);
 		return { id, order: index + 1, ...readRow(cells, headers, settings) };
 	});
 	const results = records.map((cells) =>
 		headers.flatMap((header, at) => (header.kind === 'result' ? [{ ...header, text: cells[at] ?? '' }] : [])),
 	);
 	const columns = headers.flatMap((header) => (header.kind === 'typed' ? [header.name] : []));
-	return { rows, columns, unknown, lines, results, notes };
+	return { rows, columns, unknown, unnamed, lines, results, notes };
 }
 
 function freeId(makeId: MakeId, place: number, taken: ReadonlySet<RowId>): RowId {
@@ -83,82 +97,6 @@ function freeId(makeId: MakeId, place: number, taken: ReadonlySet<RowId>): RowId
 		const id = makeId(place, attempt);
 		if (!taken.has(id)) return id;
 	}
-}
-
-interface Table {
-	readonly headers: readonly Header[];
-	/** The cells of each row, without the apostrophe that guards a formula. */
-	readonly records: readonly (readonly string[])[];
-	readonly lines: readonly number[];
-	readonly unknown: readonly string[];
-	readonly notes: string[];
-}
-
-function readTable(text: string): Table | { readonly problem: string } {
-	if (/^[,;\t|"'\s]*$/.test(text)) return { problem: 'line 1, column 1: the file is empty' };
-	const { delimiter, skippedLines } = findDelimiter(text);
-	const scanned = scanRecords(text, delimiter);
-	const all = Papa.parse<string[]>(scanned.text, { delimiter, newline: '\n' }).data.map((cells, index) => ({
-		cells: cells.map(unguardCell),
-		line: scanned.lines[index] ?? 1,
-	}));
-	const filled = all.filter(({ cells, line }) => line > skippedLines && cells.some((cell) => cell.trim() !== ''));
-	const [first, ...rest] = filled;
-	if (first === undefined) return { problem: 'line 1, column 1: the file is empty' };
-	const headerProblem = problemOfHeaders(first.cells, first.line);
-	const { quoteProblem } = scanned;
-	if (quoteProblem !== undefined && !(headerProblem !== undefined && quoteProblem.line > first.line)) {
-		const name = quoteProblem.line === first.line ? '' : (first.cells[quoteProblem.field]?.trim() ?? '');
-		const column = name === '' ? `${quoteProblem.field + 1}` : name;
-		return { problem: `line ${quoteProblem.line}, column ${column}: ${quoteProblem.problem}` };
-	}
-	if (headerProblem !== undefined) return { problem: headerProblem };
-	const { headers, notes } = nameAll(first.cells, rest);
-	const unknown = headers.flatMap(({ kind, name }, at) =>
-		kind === 'unknown' && at < first.cells.length && first.cells[at]!.trim() !== '' ? [name] : [],
-	);
-	return { headers, unknown, records: rest.map(({ cells }) => cells), lines: rest.map(({ line }) => line), notes };
-}
-
-function problemOfHeaders(cells: readonly string[], line: number): string | undefined {
-	const seen = new Set<string>();
-	for (const cell of cells) {
-		const header = readHeader(cell);
-		if (header.kind === 'unknown') continue;
-		if (seen.has(header.name)) return `line ${line}, column ${header.name}: this header stands twice`;
-		seen.add(header.name);
-	}
-	if (seen.size > 0) return undefined;
-	const shown = cells.find((cell) => cell.trim() !== '')!.trim();
-	const name = shown.length > 40 ? `${shown.slice(0, 39)}…` : shown;
-	return `line ${line}, column ${name}: no header is known; the first line must name columns such as title, picture width, picture height`;
-}
-
-/**
- * Headers for all cells: unknown ones get names that differ, so that each column is kept and given back; so do cells
- * past the last header. A column without a header and without a cell is none.
- */
-function nameAll(
-	cells: readonly string[],
-	records: readonly { readonly cells: readonly string[]; readonly line: number }[],
-): { headers: Header[]; notes: string[] } {
-	const notes: string[] = [];
-	const names = new Set<string>();
-	const width = Math.max(cells.length, ...records.map((record) => record.cells.length));
-	const headers = Array.from({ length: width }, (_, at): Header => {
-		const text = cells[at]?.trim() ?? '';
-		const header = readHeader(text);
-		if (header.kind !== 'unknown') return header;
-		const first = records.find((record) => (record.cells[at] ?? '').trim() !== '');
-		if (text === '' && first !== undefined)
-			notes.push(`line ${first.line}, column ${at + 1}: this cell has no header; it is kept as “column ${at + 1}”`);
-		const wanted = text === '' ? `column ${at + 1}` : text;
-		let name = wanted;
-		for (let copy = 2; names.has(name); copy++) name = `${wanted} (${copy})`;
-		if (text !== '' || first !== undefined) names.add(name);
-		return { kind: 'unknown', name: text === '' && first === undefined ? '' : name };
-	});
-	return { headers, notes };
 }
 
 function readRow(

@@ -16,14 +16,18 @@ export const showFormat = 'evenhang-show';
  * Writes everything that a show is: its name, its settings as typed (sizes, boards and frames among them), its rows,
  * what is ticked off at the bench, and the sheets that are cut.
  */
-export function writeShowFile({ name, settings, rows, ticks = [], cutSheets = [] }: Omit<Show, 'id'>): string {
-	const document = {
-		...{ format: showFormat, version: storedVersion, name, settings, rows },
-		ticks: ticksJson(ticks),
-		cutSheets: cutSheetsJson(cutSheets),
-	};
-	return `${JSON.stringify(document, null, '\t')}\n`;
-}
+export const writeShowFile = (show: Omit<Show, 'id'>): string => `${JSON.stringify(showDocument(show), null, '\t')}\n`;
+
+/** What a show file holds, before it is written as text. */
+export const showDocument = ({ name, settings, rows, ticks = [], cutSheets = [] }: Omit<Show, 'id'>): Stored => ({
+	format: showFormat,
+	version: storedVersion,
+	name,
+	settings,
+	rows,
+	ticks: ticksJson(ticks),
+	cutSheets: cutSheetsJson(cutSheets),
+});
 
 /**
  * Reads a show file of any version up to today's.
@@ -31,9 +35,13 @@ export function writeShowFile({ name, settings, rows, ticks = [], cutSheets = []
  */
 export function readShowFile(file: Uint8Array | string): Reading<Omit<Show, 'id'>> {
 	const document = readDocument(file);
-	if ('problem' in document) return document;
-	if (!isShowDocument(document.value)) return { problem: 'this is no show file: it is not marked as one' };
-	const stored = upgrade(document.value);
+	return 'problem' in document ? document : readShowDocument(document.value);
+}
+
+/** Reads what a show file holds. */
+export function readShowDocument(document: Stored): Reading<Omit<Show, 'id'>> {
+	if (!isShowDocument(document)) return { problem: 'this is no show file: it is not marked as one' };
+	const stored = upgrade(document);
 	if ('problem' in stored) return { problem: `this show file cannot be opened: ${stored.problem}` };
 	const show = readShow(stored.value);
 	return 'problem' in show ? { problem: `this show file is damaged: ${show.problem}` } : show;
@@ -54,12 +62,14 @@ export function readSettingsFile(file: Uint8Array | string): Reading<TypedSettin
 /** Whether a text looks like a show file, not like rows. */
 export const isShowFileText = (text: string): boolean => /^\ufeff?\s*\{/.test(text);
 
-const isRecord = (value: unknown): value is Stored =>
+/** Whether a value of a document is a record. */
+export const isRecord = (value: unknown): value is Stored =>
 	typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const isShowDocument = (document: Stored): boolean => document['format'] === showFormat;
 
-function readDocument(file: Uint8Array | string): Reading<Stored> {
+/** A JSON document that is a record. @returns a problem that says where it is damaged */
+export function readDocument(file: Uint8Array | string): Reading<Stored> {
 	const decoded = typeof file === 'string' ? { value: file.replace(/^\ufeff/, '') } : decodeText(file);
 	if ('problem' in decoded) return decoded;
 	if (decoded.value.trim() === '') return { problem: 'the file is empty' };

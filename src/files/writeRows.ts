@@ -6,7 +6,7 @@ import { type ColumnName, columns, hasUnit, kindOf } from '../core/show/columns.
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/show/settings.ts';
 import { sizePairs } from '../core/show/splitSize.ts';
-import { barenessOf } from './bareness.ts';
+import { barenessOf } from '../core/show/bareness.ts';
 import { guardCell } from './formulaGuard.ts';
 import { resultLengths, resultTexts } from './headers.ts';
 import { resultCells, stepsOfRow } from './resultTexts.ts';

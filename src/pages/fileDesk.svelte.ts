@@ -1,19 +1,60 @@
 import { chooseFile } from '../app/chooseFile.ts';
-import { giveRows, giveShow } from '../app/giveFile.ts';
+import { compareShow } from '../app/compareShow.ts';
+import { giveBackup, giveRows, giveShow, type Way } from '../app/giveFile.ts';
+import type { MergeReview } from '../app/mergeReview.svelte.ts';
 import type { Session } from '../app/session.svelte.ts';
-import { takeExample, takeFile, takeText } from '../app/takeFile.ts';
-import { givenOut, rowsInWords, settingsTaken, type TakenIn } from '../core/show/takenIn.ts';
+import type { Shelf } from '../app/shelf.svelte.ts';
+import {
+	type Incoming,
+	incomingFile,
+	incomingText,
+	keepTaken,
+	take,
+	takeExample,
+	type Taken,
+	takeReviewed,
+	type TakeOptions,
+} from '../app/takeFile.ts';
+import type { StandingOfShow } from '../app/backupStandings.ts';
+import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import {
+	givenOut,
+	notTakenIn,
+	restored,
+	rowsInWords,
+	settingsTaken,
+	showTakenIn,
+	type TakenIn,
+} from '../core/show/takenIn.ts';
 import type { Show } from '../core/show/show.ts';
+
+/** What has to be answered before something comes in. */
+export type Step = Exclude<Taken, { readonly kind: 'told' }>;
+
+/** How far a large file is. */
+export interface Progress {
+	readonly source: string;
+	readonly doing: 'reading' | 'working out';
+	readonly done: number;
+	readonly of: number;
+}
 
 /** Where files and pasted rows come in and go out, and what there is to say about the last that came in. */
 export class FileDesk {
-	readonly #session: Session;
+	readonly #shelf: Shelf;
 	/** Whether the ways in and out are shown. */
 	isOpen = $state(false);
 	#told = $state.raw<{ readonly report: TakenIn; readonly show: Show }>();
+	#step = $state.raw<Step>();
+	#progress = $state.raw<Progress>();
+	#job: AbortController | undefined;
 
-	constructor(session: Session) {
-		this.#session = session;
+	constructor(shelf: Shelf) {
+		this.#shelf = shelf;
+	}
+
+	get #session(): Session {
+		return this.#shelf.session;
 	}
 
 	/**
@@ -25,34 +66,66 @@ export class FileDesk {
 		return told && (told.report.isProblem || told.show === this.#session.show) ? told.report : undefined;
 	}
 
+	/** What has to be answered before the last file comes in; nothing has changed so far. */
+	get step(): Step | undefined {
+		return this.#step;
+	}
+
+	/** How far a file is that takes long; undefined where none is under way. */
+	get progress(): Progress | undefined {
+		return this.#progress;
+	}
+
 	/** The report is read. */
 	close(): void {
 		this.#told = undefined;
 	}
 
-	/** Asks for a file and takes it in; rows or a show, as the file says itself. */
+	/** Leaves what was asked, or a file that is being read: nothing changes. */
+	leave(): void {
+		this.#job?.abort(new DOMException('left', 'AbortError'));
+		this.#step = undefined;
+	}
+
+	/** Asks for a file and takes it in; rows or shows, as the file says itself. */
 	async import(): Promise<void> {
 		const file = await chooseFile();
-		if (file) this.#tell(await takeFile(this.#session, file));
+		if (file) await this.takeFiles([file]);
+	}
+
+	/** Takes files in that came from somewhere: the first of them, for each may have to be answered. */
+	async takeFiles(files: readonly File[]): Promise<void> {
+		const [file, ...others] = files;
+		if (!file) return;
+		const incoming = await incomingFile(file);
+		if ('report' in incoming) return this.#tell(incoming.report);
+		await this.#take(incoming);
+		if (others.length > 0 && this.#told)
+			this.#tell({ ...this.#told.report, sentences: [...this.#told.report.sentences, oneAtATime(others.length)] });
 	}
 
 	async loadExample(): Promise<void> {
 		this.#tell(await takeExample(this.#session));
 	}
 
-	/** Takes in pasted text. @returns whether it could be read; if not, it is left where it is, to be mended */
-	paste(text: string): boolean {
-		const taken = takeText(this.#session, text);
-		this.#tell(taken);
-		return !taken.isProblem;
+	/** Takes in pasted text. What cannot be read is left where it is, to be mended. */
+	paste(text: string): Promise<void> {
+		return this.#take(incomingText(text));
 	}
 
-	export(): void {
-		this.#tell(givenOut(rowsInWords(this.#session.show.rows.length), giveRows(this.#session)));
+	async export(way?: Way): Promise<void> {
+		const rows = rowsInWords(this.#session.show.rows.length);
+		this.#given(rows, await giveRows(this.#session, way));
 	}
 
-	save(): void {
-		this.#tell(givenOut('The show', giveShow(this.#session)));
+	async save(way?: Way): Promise<void> {
+		this.#given('The show', await giveShow(this.#session, way));
+	}
+
+	/** Gives all shows in one file. */
+	async backUp(way?: Way): Promise<void> {
+		const day = new Date().toISOString().slice(0, 10);
+		this.#given('All shows', await giveBackup(this.#shelf, day, way));
 	}
 
 	/** Makes the settings that rows of a file were worked out with those of the show. */
@@ -61,8 +134,98 @@ export class FileDesk {
 		if (this.#session.question === undefined) this.#tell(settingsTaken);
 	}
 
+	/** Says what the columns of the file mean. That is remembered for files with the same headers. */
+	async answerColumns(matching: ColumnMatching): Promise<void> {
+		const step = this.#step;
+		if (step?.kind !== 'columns') return;
+		await this.#shelf.memory.keepMatching(step.columns.key, matching).catch(() => undefined); // asked again, then
+		this.#step = undefined;
+		await this.#take(step.incoming, { matching });
+	}
+
+	/** Takes the file in as it was chosen. */
+	async takeReview(review: MergeReview): Promise<void> {
+		this.#step = undefined;
+		await this.#work(review.file.source, async (options) => ({
+			kind: 'told',
+			report: await takeReviewed(this.#session, review, options),
+		}));
+	}
+
+	/** Puts a show of a file on the shelf and opens it. */
+	async openBeside(show: Omit<Show, 'id'>, fileName: string): Promise<void> {
+		const named = { ...show, name: this.#shelf.freeName(show.name) };
+		const id = await this.#shelf.add([named]);
+		this.#step = undefined;
+		if (id === undefined || !(await this.#shelf.open(id)))
+			return this.#tell(notTakenIn(`“${fileName}”`, this.#shelf.problem ?? ''));
+		await keepTaken(this.#session, fileName);
+		this.#tell(showTakenIn(named.name, show.rows.length, false));
+	}
+
+	/** Compares a show of a file with the open one, or with the one of that id. */
+	async compare(show: Omit<Show, 'id'>, incoming: Incoming, id?: string): Promise<void> {
+		this.#step = undefined;
+		if (id !== undefined && !(await this.#shelf.open(id)))
+			return this.#tell(notTakenIn(incoming.source, this.#shelf.problem ?? ''));
+		await this.#work(incoming.source, (options) => compareShow(this.#session, show, incoming, options));
+	}
+
+	/** Puts back the shows of a backup that this device lacks. */
+	async restore(shows: readonly StandingOfShow[]): Promise<void> {
+		const missing = shows.filter(({ standing }) => standing === 'missing');
+		for (const { show, isArchived } of missing) {
+			const isTaken = this.#shelf.shows.some(({ id }) => id === show.id); // it was deleted here, and stays so
+			const named = { ...show, name: this.#shelf.freeName(show.name) };
+			const isKept = isTaken
+				? (await this.#shelf.add([named], isArchived)) !== undefined
+				: await this.#shelf.keep([named], isArchived);
+			if (!isKept) return this.#tell(notTakenIn(`“${show.name}”`, this.#shelf.problem ?? ''));
+		}
+		this.#step = undefined;
+		this.#tell(restored(missing.map(({ name }) => name)));
+	}
+
+	async #take(incoming: Incoming, more: TakeOptions = {}): Promise<void> {
+		await this.#work(incoming.source, (options) => take(this.#session, incoming, { ...options, ...more }));
+	}
+
+	/** Does what may take long, with its progress shown, until it is done or left. */
+	async #work(source: string, work: (options: TakeOptions) => Promise<Taken>): Promise<void> {
+		this.leave();
+		const job = new AbortController();
+		this.#job = job;
+		try {
+			const taken = await work({
+				memory: this.#shelf.memory,
+				signal: job.signal,
+				onProgress: (doing, done, of) => {
+					if (this.#job === job) this.#progress = { source, doing, done, of };
+				},
+			});
+			if (this.#job !== job) return;
+			if (taken.kind === 'told') this.#tell(taken.report);
+			else {
+				this.#step = taken;
+				this.#told = undefined;
+				this.isOpen = false;
+			}
+		} catch (cause) {
+			if (!job.signal.aborted) this.#tell(notTakenIn(source, (cause as Error).message));
+		} finally {
+			if (this.#job === job) this.#job = this.#progress = undefined;
+		}
+	}
+
+	#given(what: string, fileName: string | undefined): void {
+		if (fileName !== undefined) this.#tell(givenOut(what, fileName));
+	}
+
 	#tell(report: TakenIn): void {
 		this.#told = { report, show: this.#session.show };
 		if (!report.isProblem) this.isOpen = false;
 	}
 }
+
+const oneAtATime = (more: number) =>
+	`${more === 1 ? 'The other file was' : `The ${more} other files were`} not looked at: one comes in at a time.`;

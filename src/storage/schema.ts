@@ -1,8 +1,26 @@
 import type { DBSchema, IDBPDatabase } from 'idb';
 import type { Tick } from '../core/bench/ticks.ts';
+import type { Exchange } from '../core/merge/exchange.ts';
 import type { CutSheet } from '../core/sheets/cutSheet.ts';
+import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import type { Row, RowId } from '../core/show/row.ts';
 import type { TypedSettings } from '../core/show/settings.ts';
+
+/** Where one was in a show when it was last left: plain values, kept for the screens and never looked into. */
+export interface LeftAt {
+	readonly place?: string;
+	readonly focus?: unknown;
+}
+
+/** The last copy of a show that left this device. */
+export interface Copied {
+	/** When, in milliseconds since 1970. */
+	readonly at: number;
+	/** The revision that was given. */
+	readonly revision: number;
+	/** What the file held: rows alone, or all of the show. */
+	readonly what: 'rows' | 'show';
+}
 
 /** What is kept of a show beside its rows. */
 export interface ShowRecord {
@@ -15,17 +33,33 @@ export interface ShowRecord {
 	readonly revision: number;
 	/** The step that was last in hand at the bench, as the bench names it. */
 	readonly atBench?: string;
+	/** When it was last opened, in milliseconds since 1970. */
+	readonly openedAt?: number;
+	/** Whether it is put away: kept, and out of the way. */
+	readonly isArchived?: boolean;
+	/** When it was deleted; it can be brought back for a while. */
+	readonly deletedAt?: number;
+	readonly left?: LeftAt;
+	readonly copied?: Copied;
 }
 
-/** The stores. Rows and ticks are keyed by show first, so that one show is one range of keys. */
+/** An exchange as it is kept. One that was undone does not stand: the show is as if it had never been. */
+export interface KeptExchange extends Exchange {
+	readonly stands: boolean;
+}
+
+/** The stores. What belongs to a show is keyed by show first, so that one show is one range of keys. */
 export interface Schema extends DBSchema {
 	shows: { key: string; value: ShowRecord };
 	rows: { key: [showId: string, rowId: RowId]; value: Row };
 	ticks: { key: [showId: string, rowId: RowId, copy: number, part: string, side: string]; value: Tick };
+	exchanges: { key: [showId: string, exchangeId: string]; value: KeptExchange };
+	/** What the columns of files mean, by the headers that they have together. */
+	matchings: { key: string; value: ColumnMatching };
 }
 
 /** The form in which this version of the app keeps things. */
-export const schemaVersion = 1;
+export const schemaVersion = 2;
 
 /**
  * Brings the stores from an older form to this one, one step a version; all of it happens in one transaction.
@@ -36,5 +70,10 @@ export function upgrade(db: IDBPDatabase<Schema>, oldVersion: number): void {
 		db.createObjectStore('shows', { keyPath: 'id' });
 		db.createObjectStore('rows');
 		db.createObjectStore('ticks');
+	}
+	if (oldVersion < 2) {
+		// One show was kept until then, and it had been exchanged with nobody; its record holds what it held.
+		db.createObjectStore('exchanges');
+		db.createObjectStore('matchings');
 	}
 }

@@ -1,12 +1,13 @@
-import type { IDBPTransaction } from 'idb';
 import type { Tick } from '../core/bench/ticks.ts';
+import { type Exchange, worthKeeping } from '../core/merge/exchange.ts';
 import { apply, type Edit, type RowDiff, rowIdOf } from '../core/show/edit.ts';
 import { mergeRow } from '../core/show/mergeRow.ts';
 import { byOrder } from '../core/show/orderNumbers.ts';
 import type { Row, RowId } from '../core/show/row.ts';
 import type { Show } from '../core/show/show.ts';
 import { type ConnectionEvents, openConnection } from './connection.ts';
-import type { Schema, ShowRecord } from './schema.ts';
+import type { Copied, KeptExchange, LeftAt, Schema, ShowRecord } from './schema.ts';
+import { inSlices, rangeOfShow, type Requests, write, type Writing } from './writing.ts';
 
 /** A show as it is kept, and how many transactions have made it so. */
 export interface StoredShow {
@@ -14,20 +15,16 @@ export interface StoredShow {
 	readonly revision: number;
 	/** The step that was last in hand at the bench. */
 	readonly atBench?: string;
+	/** Where one was when it was last left. */
+	readonly left?: LeftAt;
+	/** The last copy of it that left this device. */
+	readonly copied?: Copied;
 }
 
 /** Thrown where a show that should be kept is not: the browser has cleared its storage. */
 export class ShowMissing extends Error {
 	override readonly name = 'ShowMissing';
 }
-
-const stores: ['shows', 'rows', 'ticks'] = ['shows', 'rows', 'ticks'];
-type Writing = IDBPTransaction<Schema, typeof stores, 'readwrite'>;
-/** Takes a request that the transaction waits for, and is undone with. */
-type Requests = (request: Promise<unknown>) => void;
-
-/** All rows or ticks of a show: an array sorts after every text. */
-const rowsOf = (showId: string) => IDBKeyRange.bound([showId], [showId, []]);
 
 const keyOfTick = (showId: string, { row, copy, part, side }: Tick): Schema['ticks']['key'] => [
 	showId,
@@ -44,44 +41,35 @@ const keyOfTick = (showId: string, { row, copy, part, side }: Tick): Schema['tic
 export function openShowStore(databaseName: string, events: ConnectionEvents = {}) {
 	const connection = openConnection(databaseName, events);
 
-	/** Does some work in one transaction: all of it is kept, or none. */
-	async function write<Result>(work: (tx: Writing, request: Requests) => Promise<Result>): Promise<Result> {
-		const tx = await connection.begin((db) => db.transaction(stores, 'readwrite', { durability: 'strict' }));
-		const pending: Promise<unknown>[] = [tx.done];
-		try {
-			const result = await work(tx, (request) => pending.push(request));
-			await Promise.all(pending);
-			return result;
-		} catch (cause) {
-			abort(tx); // a put that throws would otherwise leave the puts before it to be committed
-			await Promise.allSettled(pending);
-			throw tx.error ?? cause;
-		}
-	}
+	const writes = <Result>(work: (tx: Writing, request: Requests) => Promise<Result>) => write(connection, work);
 
 	return {
-		/** The show kept here; where there is none yet, `makeShow` gives it and it is kept from then on. */
-		openShow: (makeShow: () => Show): Promise<StoredShow> =>
-			write(async (tx, request) => {
-				const record = await tx.objectStore('shows').get(IDBKeyRange.lowerBound(''));
+		/**
+		 * The show that is wanted, else the one that was open last; where there is none yet, `makeShow` gives it and it is
+		 * kept from then on.
+		 * @param now in milliseconds since 1970
+		 */
+		openShow: (makeShow: () => Show, wanted?: string, now = Date.now()): Promise<StoredShow> =>
+			writes(async (tx, request) => {
+				const record = toOpen(await tx.objectStore('shows').getAll(), wanted);
 				if (record) {
 					const [rows, ticks] = await Promise.all([
-						tx.objectStore('rows').getAll(rowsOf(record.id)),
-						tx.objectStore('ticks').getAll(rowsOf(record.id)),
+						tx.objectStore('rows').getAll(rangeOfShow(record.id)),
+						tx.objectStore('ticks').getAll(rangeOfShow(record.id)),
 					]);
 					return stored(record, rows, ticks);
 				}
 				const show = makeShow();
-				return { show, revision: await putShow(tx, request, show, 0) };
+				return { show, revision: await putShow(tx, request, show, { openedAt: now }) };
 			}),
 
 		/** The show as it is kept now. */
 		async read(showId: string): Promise<StoredShow> {
-			const tx = await connection.begin((db) => db.transaction(stores));
+			const tx = await connection.begin((db) => db.transaction(['shows', 'rows', 'ticks']));
 			const [record, rows, ticks] = await Promise.all([
 				tx.objectStore('shows').get(showId),
-				tx.objectStore('rows').getAll(rowsOf(showId)),
-				tx.objectStore('ticks').getAll(rowsOf(showId)),
+				tx.objectStore('rows').getAll(rangeOfShow(showId)),
+				tx.objectStore('ticks').getAll(rangeOfShow(showId)),
 				tx.done,
 			]);
 			if (!record) throw new ShowMissing(showId);
@@ -94,23 +82,27 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		 * @returns the revision that it makes
 		 */
 		apply: (showId: string, edit: Edit): Promise<number> =>
-			write(async (tx, request) => {
+			writes(async (tx, request) => {
 				const record = await tx.objectStore('shows').get(showId);
 				if (!record) throw new ShowMissing(showId);
 				const rows = tx.objectStore('rows');
 				const keyOf = (diff: RowDiff): [string, RowId] => [showId, rowIdOf(diff)];
 				const nothing = Promise.resolve(undefined);
 				const current = await Promise.all(edit.rows.map((diff) => (diff.before ? rows.get(keyOf(diff)) : nothing)));
-				edit.rows.forEach((diff, index) => {
+				await inSlices([...edit.rows.entries()], request, ([index, diff]) => {
 					const row = mergeRow(current[index], diff);
-					request(row ? rows.put(row, keyOf(diff)) : rows.delete(keyOf(diff)));
+					return row ? rows.put(row, keyOf(diff)) : rows.delete(keyOf(diff));
 				});
 				const ticks = tx.objectStore('ticks');
 				for (const { before, after } of edit.ticks ?? [])
 					request(after ? ticks.put(after, keyOfTick(showId, after)) : ticks.delete(keyOfTick(showId, before!)));
 				const { name, settings, cutSheets = [] } = apply({ ...record, rows: [] }, { ...edit, rows: [] });
 				const revision = record.revision + 1;
-				request(tx.objectStore('shows').put({ ...record, name, settings, cutSheets, revision }));
+				// A show that is still typed into, in another tab, is not deleted.
+				const { deletedAt: _, ...kept } = record;
+				request(tx.objectStore('shows').put({ ...kept, name, settings, cutSheets, revision }));
+				const { exchange } = edit;
+				if (exchange) await setStanding(tx, request, showId, exchange.after ?? exchange.before!, !!exchange.after);
 				return revision;
 			}),
 
@@ -119,13 +111,40 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		 * @param seen the last revision that the tab has seen; the new one is after it, and after the one that is kept
 		 * @returns the revision that it makes
 		 */
-		keep: (show: Show, seen = 0): Promise<number> => write((tx, request) => putShow(tx, request, show, seen)),
+		keep: (show: Show, seen = 0): Promise<number> => writes((tx, request) => putShow(tx, request, show, { seen })),
 
-		/** Keeps which step is in hand at the bench; that is no edit of the show. */
-		keepAtBench: (showId: string, atBench: string): Promise<void> =>
-			write(async (tx, request) => {
+		/** Keeps which step is in hand at the bench, where one is, or when it was opened; that is no edit of the show. */
+		keepPlace: (showId: string, place: Pick<ShowRecord, 'atBench' | 'left' | 'openedAt'>): Promise<void> =>
+			writes(async (tx, request) => {
 				const record = await tx.objectStore('shows').get(showId);
-				if (record) request(tx.objectStore('shows').put({ ...record, atBench }));
+				if (record) request(tx.objectStore('shows').put({ ...record, ...place }));
+			}),
+
+		/** Keeps that a copy of the show has left this device. */
+		keepCopied: (showId: string, copied: Copied): Promise<void> =>
+			writes(async (tx, request) => {
+				const record = await tx.objectStore('shows').get(showId);
+				if (record) request(tx.objectStore('shows').put({ ...record, copied }));
+			}),
+
+		/** The exchanges of a show that stand, newest first. */
+		async exchanges(showId: string): Promise<readonly Exchange[]> {
+			const tx = await connection.begin((db) => db.transaction('exchanges'));
+			const kept = await tx.store.getAll(rangeOfShow(showId));
+			return kept.filter(({ stands }) => stands).sort((a, b) => b.at - a.at);
+		},
+
+		/**
+		 * Keeps what a file held that came in or went out, and forgets what is too old to be needed.
+		 * @param stands false for one that stands only once the edit is kept that names it
+		 */
+		keepExchange: (showId: string, exchange: Exchange, stands: boolean): Promise<void> =>
+			writes(async (tx, request) => {
+				const exchanges = tx.objectStore('exchanges');
+				const kept: KeptExchange[] = [...(await exchanges.getAll(rangeOfShow(showId))), { ...exchange, stands }];
+				const worth = new Set(worthKeeping(kept));
+				for (const each of kept) if (!worth.has(each)) request(exchanges.delete([showId, each.id]));
+				request(exchanges.put({ ...exchange, stands }, [showId, exchange.id]));
 			}),
 
 		close: () => connection.close(),
@@ -135,8 +154,16 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 /** See `openShowStore`. */
 export type ShowStore = ReturnType<typeof openShowStore>;
 
-const stored = (
-	{ id, name, settings, cutSheets = [], revision, atBench }: ShowRecord,
+/** The record of the show to open: the one wanted, else the last that was open, those put away only if there is no other. */
+function toOpen(records: readonly ShowRecord[], wanted: string | undefined): ShowRecord | undefined {
+	const there = records.filter(({ deletedAt }) => deletedAt === undefined);
+	const lastFirst = there.toSorted((a, b) => (b.openedAt ?? 0) - (a.openedAt ?? 0));
+	return there.find(({ id }) => id === wanted) ?? lastFirst.find(({ isArchived }) => !isArchived) ?? lastFirst[0];
+}
+
+/** What was read of a show, put together. */
+export const stored = (
+	{ id, name, settings, cutSheets = [], revision, atBench, left, copied }: ShowRecord,
 	rows: readonly Row[],
 	ticks: readonly Tick[],
 ): StoredShow => ({
@@ -147,25 +174,31 @@ const stored = (
 	},
 	revision,
 	...(atBench !== undefined && { atBench }),
+	...(left && { left }),
+	...(copied && { copied }),
 });
 
-async function putShow(tx: Writing, request: Requests, show: Show, seen: number): Promise<number> {
+/** Puts a whole show in place of what is kept of it. @returns the revision that it makes */
+export async function putShow(
+	tx: Writing,
+	request: Requests,
+	show: Show,
+	{ seen = 0, ...more }: { readonly seen?: number } & Partial<Omit<ShowRecord, keyof Show | 'revision'>> = {},
+): Promise<number> {
 	const { id, name, settings, rows, ticks = [], cutSheets = [] } = show;
 	const before = await tx.objectStore('shows').get(id);
 	const revision = Math.max(seen, before?.revision ?? 0) + 1;
-	request(tx.objectStore('shows').put({ ...before, id, name, settings, cutSheets, revision }));
-	request(tx.objectStore('rows').delete(rowsOf(id)));
-	for (const row of rows) request(tx.objectStore('rows').put(row, [id, row.id]));
-	request(tx.objectStore('ticks').delete(rowsOf(id)));
+	request(tx.objectStore('shows').put({ ...before, ...more, id, name, settings, cutSheets, revision }));
+	request(tx.objectStore('rows').delete(rangeOfShow(id)));
+	request(tx.objectStore('ticks').delete(rangeOfShow(id)));
 	for (const tick of ticks) request(tx.objectStore('ticks').put(tick, keyOfTick(id, tick)));
+	await inSlices(rows, request, (row) => tx.objectStore('rows').put(row, [id, row.id]));
 	return revision;
 }
 
-/** Undoes all that a transaction has done, unless it has failed and done so by itself. */
-function abort(tx: Writing): void {
-	try {
-		tx.abort();
-	} catch (cause) {
-		if ((cause as DOMException).name !== 'InvalidStateError') throw cause;
-	}
+/** Has an exchange stand, or not, in the transaction of the edit that takes it in or back. */
+async function setStanding(tx: Writing, request: Requests, showId: string, id: string, stands: boolean): Promise<void> {
+	const exchanges = tx.objectStore('exchanges');
+	const kept = await exchanges.get([showId, id]);
+	if (kept) request(exchanges.put({ ...kept, stands }, [showId, id]));
 }

@@ -3,8 +3,10 @@ import type { PackingJob } from '../core/sheets/packingJob.ts';
 import type { SetUpOrder } from '../core/bench/fewestSettings.ts';
 import type { BoardSetUp } from '../core/bench/setUps.ts';
 import type { Harmony } from '../core/harmonise/harmonise.ts';
+import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/show/settings.ts';
+import type { RowsOfFile } from '../files/csv.ts';
 
 /** What a worker answers that is asked one thing. */
 export type Reply<Answer> = { readonly answer: Answer } | { readonly problem: string };
@@ -40,3 +42,20 @@ export interface OrderJob {
 
 /** What it answers. */
 export type OrderReply = Reply<SetUpOrder>;
+
+/** What the reading worker is asked. */
+export interface ReadJob {
+	readonly file: Uint8Array<ArrayBuffer> | string;
+	readonly settings: Pick<Settings, 'unit' | 'sizes'>;
+	readonly matching: ColumnMatching | undefined;
+}
+
+/** What of the rows is told at once; large lists come in parts, so that the page never waits for all of them. */
+export type RowsPart = Pick<RowsOfFile, 'rows' | 'lines' | 'results'>;
+
+/** What it answers: how far it is, then the rows in parts, then what there is to say of all of them. */
+export type ReadReply =
+	| { readonly done: number; readonly of: number }
+	| { readonly part: RowsPart }
+	| { readonly end: Omit<RowsOfFile, keyof RowsPart> }
+	| { readonly problem: string };

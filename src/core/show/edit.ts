@@ -31,6 +31,8 @@ export interface Edit {
 	readonly ticks?: readonly TickDiff[];
 	/** At most one diff a cut sheet. */
 	readonly cutSheets?: readonly CutSheetDiff[];
+	/** The exchange that the edit takes in, by its id (`after`), or takes back (`before`); see `core/merge`. */
+	readonly exchange?: { readonly before?: string; readonly after?: string };
 	/** What was selected before and after: a plain value, kept for whoever shows the rows and never looked into. */
 	readonly focus?: { readonly before: unknown; readonly after: unknown };
 }
@@ -68,6 +70,7 @@ export function invert(edit: Edit): Edit {
 			settings: edit.settings.map(({ key, before, after }) => ({ key, before: after, after: before })),
 		}),
 		...(edit.name && { name: { before: edit.name.after, after: edit.name.before } }),
+		...(edit.exchange && { exchange: swap(edit.exchange) }),
 		...(edit.focus && { focus: { before: edit.focus.after, after: edit.focus.before } }),
 	};
 }
@@ -85,6 +88,7 @@ export function compose(first: Edit, second: Edit): Edit {
 	const name = second.name ? { ...second.name, before: (first.name ?? second.name).before } : first.name;
 	const ticks = composeTicks(first.ticks ?? [], second.ticks ?? []);
 	const cutSheets = composeCutSheets(first.cutSheets ?? [], second.cutSheets ?? []);
+	const exchange = second.exchange ?? first.exchange;
 	const focus = second.focus ? { ...second.focus, before: (first.focus ?? second.focus).before } : first.focus;
 	return {
 		label: first.label,
@@ -93,6 +97,7 @@ export function compose(first: Edit, second: Edit): Edit {
 		...(name && { name }),
 		...(ticks.length > 0 && { ticks }),
 		...(cutSheets.length > 0 && { cutSheets }),
+		...(exchange && { exchange }),
 		...(focus && { focus }),
 	};
 }

@@ -26,8 +26,10 @@ export interface RowCounts {
 	readonly read: number;
 	/** Rows that the show did not have. */
 	readonly added: number;
-	/** Rows that were there, and are now as the file has them. */
-	readonly replaced: number;
+	/** Rows that were there, and in which cells of the file were taken. */
+	readonly changed: number;
+	/** Rows that were there, and that the file no longer has. */
+	readonly removed: number;
 	/** Rows whose results in the file are not what is worked out here. */
 	readonly differing: number;
 	/** The columns of the file that are not known. */
@@ -45,12 +47,13 @@ const mostNames = 6;
 
 /** After a file of rows: how many came, what is to be known about them. */
 export function rowsTakenIn(counts: RowCounts, notes: readonly string[]): TakenIn {
-	const { read, added, replaced, differing, unknown, unread, settings } = counts;
-	const same = read - added - replaced;
+	const { read, added, changed, removed, differing, unknown, unread, settings } = counts;
+	const same = Math.max(0, read - added - changed);
 	const sentences = [
-		added > 0 ? `${rows(added)} added at the end.` : '',
-		replaced > 0 ? `${rows(replaced)} put in the place of the same print.` : '',
-		same > 0 ? `${rows(same)} already here, the same.` : '',
+		added > 0 ? `${rows(added)} added.` : '',
+		changed > 0 ? `${rows(changed)} changed as chosen.` : '',
+		removed > 0 ? `${rows(removed)} removed.` : '',
+		same > 0 ? `${rows(same)} already here, left as ${same === 1 ? 'it is' : 'they are'}.` : '',
 		read === 0 ? 'The file has column names, but no rows.' : '',
 		unread.length > 0
 			? `${unread.length === 1 ? '1 cell' : `${unread.length} cells`} could not be read; each stays as typed, and marked.`
@@ -99,6 +102,13 @@ export const settingsTaken: TakenIn = {
 	isProblem: false,
 	sentences: ['Undo brings back those that were here.'],
 };
+
+/** After shows of a backup were put back. */
+export const restored = (names: readonly string[]): TakenIn => ({
+	title: names.length === 1 ? '1 show put back' : `${names.length} shows put back`,
+	isProblem: false,
+	sentences: [`In the list of shows: ${names.map((name) => `“${name}”`).join(', ')}.`],
+});
 
 /** How many rows, for `givenOut`. */
 export const rowsInWords = rows;

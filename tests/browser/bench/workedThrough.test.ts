@@ -83,7 +83,7 @@ test('the example is worked through by touch, over a reload and a killed browser
 					await stage.killBrowser();
 					await stage.openBrowser();
 					page = await stage.openApp();
-					await toBench(page);
+					await page.getByRole('navigation', { name: 'Steps' }).waitFor(); // one goes on where one was
 					expect(await heading(page), 'the same step after a crash').toContain('Step 9 of');
 					expect(await cutsInAll(page)).toBe(made);
 					expect(await page.locator('[aria-pressed=false]').count()).toBe(0);

@@ -6,7 +6,7 @@ import { setUpsOf } from '../../../src/core/bench/orderBench.ts';
 import { setUpKey } from '../../../src/core/bench/setUps.ts';
 import { type CutTick, tickFor } from '../../../src/core/bench/ticks.ts';
 import { readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
-import { namer } from '../core/show/randomEdits.ts';
+import { importEdit, namer } from '../core/show/randomEdits.ts';
 
 let databaseName = '';
 beforeEach(({ task }) => {
@@ -105,7 +105,9 @@ test('settings, removing and importing ask too', async () => {
 	session.removeRows([before.rows[0]!.id]);
 	expect(session.question?.wronged[0]?.sentence).toMatch(/left over/);
 	session.answer('leave');
-	session.importRows([{ ...before.rows[0]!, typed: { shape: '1:1' } }], ['shape', 'picture width'], 'Import');
+	session.take(
+		importEdit(session.show, [{ ...before.rows[0]!, typed: { shape: '1:1' } }], ['shape', 'picture width'], namer('i')),
+	);
 	expect(session.question?.wronged).toHaveLength(1);
 	session.answer('leave');
 	expect(session.show).toBe(before);

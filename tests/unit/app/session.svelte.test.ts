@@ -7,9 +7,11 @@ import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { workOut } from '../../../src/core/row/workOut.ts';
 import type { Edit } from '../../../src/core/show/edit.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { schemaVersion } from '../../../src/storage/schema.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
-import { type Action, action, allColumns, idsAt, namer, rowsOfFile } from '../core/show/randomEdits.ts';
+import { type Action, action, allColumns, idsAt, importEdit, namer, rowsOfFile } from '../core/show/randomEdits.ts';
 
+const importNames = namer('i');
 let databaseName = '';
 beforeEach(({ task }) => {
 	databaseName = task.id;
@@ -59,7 +61,7 @@ function act(session: Session, done: Action): void {
 		case 'rename':
 			return session.rename(done.name);
 		case 'import':
-			return session.importRows(rowsOfFile(done.rows), allColumns, 'Import');
+			return session.take(importEdit(session.show, rowsOfFile(done.rows), allColumns, importNames));
 		case 'replace':
 			return session.replaceShow({ name: 'other', settings: { unit: 'cm' }, rows: rowsOfFile(done.rows) }, 'Open');
 	}
@@ -189,7 +191,9 @@ test('what a form holds as state is stored as plain data', async () => {
 	});
 	session.changeSettings({ border: form.border, sizes: form.sizes });
 	session.addRows([form], 0, 'Add row');
-	session.importRows([{ id: 'x', order: 1, typed: form.cells, extra: form.cells }], allColumns, 'Import');
+	session.take(
+		importEdit(session.show, [{ id: 'x', order: 1, typed: form.cells, extra: form.cells }], allColumns, importNames),
+	);
 	await session.whenSaved();
 	form.sizes[0]!.width = '999';
 	expect((await stored()).settings).toMatchObject({
@@ -377,7 +381,7 @@ test('where the browser clears its storage under the open page, the next edit ke
 
 test('a tab that a newer version of the app has superseded says so at once', async () => {
 	const session = await open();
-	const request = indexedDB.open(databaseName, 2);
+	const request = indexedDB.open(databaseName, schemaVersion + 1);
 	await new Promise((resolve) => (request.onsuccess = resolve));
 	onTestFinished(() => request.result.close());
 	expect(session.saved).toMatchObject({ state: 'failed', problem: expect.stringContaining('newer version') as string });

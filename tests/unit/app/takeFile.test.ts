@@ -3,61 +3,146 @@ import { expect, onTestFinished, test, vi } from 'vitest';
 import { tickFor } from '../../../src/core/bench/ticks.ts';
 import { mm } from '../../../src/core/length/length.ts';
 import { giveRows, giveShow, fileName } from '../../../src/app/giveFile.ts';
+import type { MergeReview } from '../../../src/app/mergeReview.svelte.ts';
 import { openSession, type Session } from '../../../src/app/session.svelte.ts';
-import { takeExample, takeFile, takeText } from '../../../src/app/takeFile.ts';
+import { type Taken, takeExample, takeFile, takeReviewed, takeText } from '../../../src/app/takeFile.ts';
+import type { TakenIn } from '../../../src/core/show/takenIn.ts';
 
 async function open(name: string): Promise<Session> {
 	const session = await openSession({ databaseName: name });
 	onTestFinished(() => session.close());
 	return session;
 }
+/** What was told, where nothing was asked. */
+function told(taken: Taken): TakenIn {
+	if (taken.kind !== 'told') throw new Error(`asked: ${taken.kind}`);
+	return taken.report;
+}
+/** The comparison, where one was asked for. */
+function review(taken: Taken): MergeReview {
+	if (taken.kind !== 'review') throw new Error(`not compared: ${JSON.stringify(taken)}`);
+	return taken.review;
+}
 const file = (name: string, ...parts: BlobPart[]) => new File(parts, name);
 const titles = (session: Session) => session.show.rows.map(({ typed }) => typed.title);
 
 /** What is handed out while something is done, as the browser would save it. */
-function given(act: () => void): File {
+async function given(act: () => Promise<unknown>): Promise<File> {
 	const files: File[] = [];
 	const link = { href: '', download: '', click: () => undefined };
 	vi.stubGlobal('document', { createElement: () => link });
 	vi.spyOn(URL, 'createObjectURL').mockImplementation((blob) => `blob:${files.push(blob as File)}`);
-	act();
+	await act();
 	vi.restoreAllMocks();
 	vi.unstubAllGlobals();
 	expect(link).toMatchObject({ href: 'blob:1', download: files[0]!.name });
 	return files[0]!;
 }
 
-test('rows of a CSV are added, and those of the same print replaced, as one edit', async () => {
+test('rows of a CSV are added, and what they change is asked first, all as one edit', async () => {
 	const session = await open('take rows');
 	session.addRows([{ cells: { 'print id': 'P-1', title: 'Pier' } }], 0, 'Add row');
-	const taken = await takeFile(session, file('spring.csv', 'print id;title\nP-1;Quay\nP-2;Mole\n'));
-	expect(titles(session)).toEqual(['Quay', 'Mole']);
-	expect(taken).toEqual({
+	const { show } = session;
+	const compared = review(await takeFile(session, file('spring.csv', 'print id;title\nP-1;Quay\nP-2;Mole\n')));
+	expect(session.show, 'nothing has changed').toBe(show);
+	compared.chooseRows(compared.merge.rows, 'there');
+	expect(await takeReviewed(session, compared)).toEqual({
 		title: '2 rows read',
 		isProblem: false,
-		sentences: ['1 row added at the end.', '1 row put in the place of the same print.'],
+		sentences: ['1 row added.', '1 row changed as chosen.'],
 		unread: undefined,
 		settings: undefined,
 	});
+	expect(titles(session)).toEqual(['Quay', 'Mole']);
 	expect(session.undoLabel).toBe('Import “spring.csv”');
 	session.undo();
 	expect(titles(session)).toEqual(['Pier']);
 });
 
-test('a price list changes prices, not sizes', async () => {
+test('rows that are only new come in at once', async () => {
+	const session = await open('only new');
+	session.addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
+	expect(told(await takeText(session, 'title\nQuay\n')).sentences).toEqual(['1 row added.']);
+	expect(titles(session)).toEqual(['Pier', 'Quay']);
+});
+
+test('a price list changes prices, not sizes, and removes no print that it does not list', async () => {
 	const session = await open('price list');
 	session.addRows([{ cells: { 'print id': 'P-1', 'picture width': '456', price: '120' } }], 0, 'Add row');
-	takeText(session, 'print id\tprice\nP-1\t150\n');
-	expect(session.show.rows[0]?.typed).toEqual({ 'print id': 'P-1', 'picture width': '456', price: '150' });
+	session.addRows([{ cells: { 'print id': 'P-2', price: '90' } }], 1, 'Add row');
+	await given(() => giveRows(session));
+	const compared = review(await takeText(session, 'print id\tprice\nP-1\t150\n'));
+	expect(compared.merge.rows.map(({ kind }) => kind)).toEqual(['changed', 'removed there']);
+	await takeReviewed(session, compared);
+	expect(session.show.rows.map(({ typed }) => typed)).toEqual([
+		{ 'print id': 'P-1', 'picture width': '456', price: '150' },
+		{ 'print id': 'P-2', price: '90' },
+	]);
+});
+
+test('an import that is undone is as if it had never been: the same file is asked about again', async () => {
+	const session = await open('undone');
+	session.addRows([{ cells: { 'print id': 'P-1', title: 'Pier' } }], 0, 'Add row');
+	await given(() => giveRows(session));
+	const text = 'print id\ttitle\nP-1\tQuay\n';
+	await takeReviewed(session, review(await takeText(session, text)));
+	expect(titles(session)).toEqual(['Quay']);
+	session.undo();
+	await session.whenSaved();
+	expect((await session.exchanges()).map(({ direction }) => direction)).toEqual(['given']);
+	await takeReviewed(session, review(await takeText(session, text)));
+	expect(titles(session)).toEqual(['Quay']);
+	session.undo();
+	session.redo();
+	await session.whenSaved();
+	expect((await session.exchanges()).map(({ direction }) => direction)).toEqual(['taken', 'given']);
+	expect(told(await takeText(session, text)).sentences).toEqual(['1 row already here, left as it is.']);
+});
+
+test('what only here was changed stays, and is not asked about; what both have changed is', async () => {
+	const session = await open('both');
+	session.addRows([{ cells: { 'print id': 'P-1', title: 'Pier', price: '100', note: 'a' } }], 0, 'Add row');
+	await given(() => giveRows(session));
+	const { id } = session.show.rows[0]!;
+	session.typeCells([{ id, cells: { price: '120', note: 'b' } }], 'Type');
+	const compared = review(await takeText(session, 'print id\ttitle\tprice\tnote\nP-1\tPier\t130\ta\n'));
+	expect(compared.merge).toMatchObject({
+		changedHere: 1,
+		rows: [{ kind: 'changed', cells: [{ column: { name: 'price' }, changedBy: 'both' }] }],
+	});
+	await takeReviewed(session, compared);
+	expect(session.show.rows[0]?.typed).toMatchObject({ price: '120', note: 'b' });
 });
 
 test('pasted text is rows, and the same rows again are no edit', async () => {
 	const session = await open('take text');
-	takeText(session, 'print id\ttitle\nP-1\tPier\n');
+	await takeText(session, 'print id\ttitle\nP-1\tPier\n');
 	const { show } = session;
-	expect(takeText(session, 'print id\ttitle\nP-1\tPier\n').sentences).toEqual(['1 row already here, the same.']);
+	expect(told(await takeText(session, 'print id\ttitle\nP-1\tPier\n')).sentences).toEqual([
+		'1 row already here, left as it is.',
+	]);
 	expect(session.show).toBe(show);
-	expect(takeText(session, 'title').sentences).toEqual(['The file has column names, but no rows.']);
+	expect(told(await takeText(session, 'title')).sentences).toEqual(['The file has column names, but no rows.']);
+});
+
+test('columns that may mean more than one thing are asked about, once for a set of headers', async () => {
+	const session = await open('columns');
+	const kept = new Map<string, object>();
+	const memory = {
+		matching: (key: string) => Promise.resolve(kept.get(key) as never),
+		keepMatching: () => Promise.resolve(),
+	};
+	const text = 'name,width,height\nPier,456,306\n';
+	const asked = await takeText(session, text, { memory });
+	if (asked.kind !== 'columns') throw new Error(asked.kind);
+	expect(asked.columns.columns.map(({ text: header, guesses }) => [header, guesses[0]])).toEqual([
+		['name', 'title'],
+		['width', 'picture width'],
+		['height', 'picture height'],
+	]);
+	kept.set(asked.columns.key, { name: 'title', width: 'mount width', height: 'mount height' });
+	await takeText(session, text, { memory });
+	expect(session.show.rows[0]?.typed).toEqual({ title: 'Pier', 'mount width': '456', 'mount height': '306' });
 });
 
 test.each([
@@ -71,7 +156,7 @@ test.each([
 	const session = await open(`bad ${name}`);
 	session.addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
 	const { show } = session;
-	const { title, isProblem, sentences } = await takeFile(session, file(name, ...parts));
+	const { title, isProblem, sentences } = told(await takeFile(session, file(name, ...parts)));
 	expect([title, isProblem]).toEqual([`“${name}” could not be read`, true]);
 	expect(sentences[0]).toContain(says);
 	expect(sentences[0]).toMatch(/^[A-Z].*\.$/s);
@@ -81,15 +166,15 @@ test.each([
 test('columns that are not known are named, and cells that could not be read are counted', async () => {
 	const session = await open('unknown');
 	session.addRows([{ cells: { side: 'wide' } }], 0, 'Add row'); // was there before: not counted
-	const taken = takeText(session, 'title\tsize\tside\ttop\nPier\tA3\tbroad\t70\nQuay\tA4\t70\thigh\n');
+	const taken = told(await takeText(session, 'title\thue\tside\ttop\nPier\tA3\tbroad\t70\nQuay\tA4\t70\thigh\n'));
 	expect(taken.sentences).toEqual([
-		'2 rows added at the end.',
+		'2 rows added.',
 		'2 cells could not be read; each stays as typed, and marked.',
-		'Column “size” is not known; it is kept as it is.',
+		'Column “hue” is not known; it is kept as it is.',
 	]);
 	expect(taken.unread).toEqual({ id: session.show.rows[1]?.id, column: 'side' });
 	const many = Array.from({ length: 9 }, (_, at) => `x${at}`);
-	expect(takeText(session, `title\t${many.join('\t')}\nMole\n`).sentences[1]).toBe(
+	expect(told(await takeText(session, `title\t${many.join('\t')}\nMole\n`)).sentences[1]).toBe(
 		'Columns “x0”, “x1”, “x2”, “x3”, “x4”, “x5” and 3 more are not known; they are kept as they are.',
 	);
 });
@@ -98,14 +183,14 @@ test('the settings that rows were worked out with are said where they differ, an
 	const session = await open('settings of rows');
 	session.changeSettings({ mountSize: '500 x 400 mm', border: '65 mm', bottomWeight: '10 %', reveal: '4 mm' });
 	const stated = 'unit=mm; ruler=1 mm; mount=600 x 450 mm; border=70 mm; weight=12 %; overlap=3 mm';
-	const taken = takeText(session, `shape\tresult side (mm)\tresult settings\n3:2\t72\t${stated}\n`);
+	const taken = told(await takeText(session, `shape\tresult side (mm)\tresult settings\n3:2\t72\t${stated}\n`));
 	expect(taken.sentences.slice(1)).toEqual([
 		'The results of 1 row in the file are not what is worked out here.',
 		'The rows of the file were worked out with other settings: mount size 600 × 450 mm (here 500 × 400 mm), ' +
 			'border 70 mm (here 65 mm), bottom weight 12 % (here 10 %), reveal none (here 4 mm).',
 	]);
 	session.changeSettings(taken.settings!);
-	expect(takeText(session, `shape\tresult settings\n3:2\t${stated}\n`).settings).toBeUndefined();
+	expect(told(await takeText(session, `shape\tresult settings\n3:2\t${stated}\n`)).settings).toBeUndefined();
 	expect(session.settings.reveal).toBeUndefined();
 	expect(session.results[0]?.solved.side).toBe(mm(72));
 });
@@ -116,7 +201,9 @@ test('where something of the bench would go wrong, rows wait for a word', async 
 	const { show, results, settings } = session;
 	const cut = { row: 1, copy: 1, part: 'mount', side: 'left' } as const;
 	session.tickCuts([tickFor(show.rows[0]!, results[0]!, settings, cut)!], true, 'Tick');
-	const taken = takeText(session, 'print id\tshape\nP-1\t1:1\n');
+	const compared = review(await takeText(session, 'print id\tshape\nP-1\t1:1\n'));
+	compared.chooseRows(compared.merge.rows, 'there');
+	const taken = await takeReviewed(session, compared);
 	expect(session.question).toBeDefined();
 	expect(taken.sentences[0]).toContain('Nothing here has changed yet');
 });
@@ -126,7 +213,7 @@ test('a file that the device does not give is told too', async () => {
 	const gone = Object.assign(file('gone.csv', 'title\n'), {
 		arrayBuffer: () => Promise.reject(new DOMException('gone', 'NotReadableError')),
 	});
-	expect((await takeFile(session, gone)).sentences[0]).toContain('NotReadableError');
+	expect(told(await takeFile(session, gone)).sentences[0]).toContain('NotReadableError');
 });
 
 test('the example takes the place of the show, and undo brings that back', async () => {
@@ -147,9 +234,9 @@ test('a show that is handed out is the same when it is opened elsewhere', async 
 	const [here, there] = [await open('here'), await open('there')];
 	await takeExample(here);
 	here.rename('Spring: a “show”');
-	const saved = given(() => giveShow(here));
+	const saved = await given(() => giveShow(here));
 	expect(saved.name).toBe('Spring a “show”.evenhang.json');
-	const taken = await takeFile(there, saved);
+	const taken = told(await takeFile(there, saved));
 	expect(taken).toMatchObject({ title: '“Spring: a “show”” opened', sentences: ['30 rows.'] }); // nothing was there
 	expect(there.show).toEqual({ ...here.show, id: there.show.id });
 	await there.whenSaved();
@@ -158,16 +245,16 @@ test('a show that is handed out is the same when it is opened elsewhere', async 
 test('rows that are handed out are the same, and worked out the same, when they are taken in again', async () => {
 	const [here, there] = [await open('rows here'), await open('rows there')];
 	await takeExample(here);
-	const csv = given(() => giveRows(here));
+	const csv = await given(() => giveRows(here));
 	expect(csv.name).toBe('Salt and slate, Kiln Lane Rooms.csv');
-	expect((await takeFile(here, csv)).sentences).toEqual(['30 rows already here, the same.']);
+	expect(told(await takeFile(here, csv)).sentences).toEqual(['30 rows already here, left as they are.']);
 	there.changeSettings(here.show.settings);
-	expect((await takeFile(there, csv)).sentences).toEqual(['30 rows added at the end.']);
+	expect(told(await takeFile(there, csv)).sentences).toEqual(['30 rows added.']);
 	expect(there.results).toEqual(here.results);
 	// Elsewhere, with other settings, the results are compared and the difference is told.
 	const other = await open('rows other');
 	other.changeSettings({ ...here.show.settings, border: '90 mm' });
-	expect((await takeFile(other, csv)).sentences[1]).toMatch(/^The results of \d+ rows in the file are not what/);
+	expect(told(await takeFile(other, csv)).sentences[1]).toMatch(/^The results of \d+ rows in the file are not what/);
 });
 
 test.each([

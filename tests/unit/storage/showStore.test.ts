@@ -1,7 +1,9 @@
 import 'fake-indexeddb/auto';
 import { openDB } from 'idb';
 import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
-import { apply, type Edit } from '../../../src/core/show/edit.ts';
+import type { Tick } from '../../../src/core/bench/ticks.ts';
+import { type Exchange, mostExchangedRows } from '../../../src/core/merge/exchange.ts';
+import { apply, type Edit, invert } from '../../../src/core/show/edit.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import type { Show } from '../../../src/core/show/show.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
@@ -167,10 +169,10 @@ test('a newer version of the app gets the database; this one is told, and can no
 });
 
 test('a tab that holds on to an older form is told of, and waited for', async () => {
-	const older = await openDB(databaseName, 1);
+	const older = await openDB(databaseName, schemaVersion);
 	// What a later version of the app will meet: a tab of this one that does not answer.
 	let isBlocked = false;
-	const opening = openDB(databaseName, 2, { blocked: () => (isBlocked = true) });
+	const opening = openDB(databaseName, schemaVersion + 1, { blocked: () => (isBlocked = true) });
 	await expect.poll(() => isBlocked).toBe(true);
 	older.close();
 	(await opening).close();
@@ -185,9 +187,56 @@ test('a connection that the browser has cut is opened again', async () => {
 	expect(begin).toHaveBeenCalledTimes(2);
 });
 
-test('there is a place for ticks', async () => {
-	await openKept();
-	const db = await openDB(databaseName);
-	onTestFinished(() => db.close());
-	expect([...db.objectStoreNames].toSorted()).toEqual(['rows', 'shows', 'ticks']);
+/** The stores as the first version of the app left them: one show, with a tick. */
+async function leaveFirstForm() {
+	const db = await openDB(databaseName, 1, {
+		upgrade(old) {
+			old.createObjectStore('shows', { keyPath: 'id' });
+			old.createObjectStore('rows');
+			old.createObjectStore('ticks');
+		},
+	});
+	const { id, name, settings, rows } = show;
+	await db.put('shows', { id, name, settings, revision: 7, atBench: 'a step' });
+	for (const each of rows) await db.put('rows', each, [id, each.id]);
+	await db.put('ticks', tick, [id, tick.row, tick.copy, tick.part, tick.side]);
+	db.close();
+}
+const tick: Tick = { row: 'b', copy: 1, part: 'mount', side: 'spoilt', times: 2 };
+
+test('a show kept by the first version of the app is there, with all that was in it', async () => {
+	await leaveFirstForm();
+	const store = open();
+	const kept = { show: { ...show, ticks: [tick] }, revision: 7, atBench: 'a step' };
+	expect(await store.openShow(() => ({ ...show, id: 'other' }))).toEqual(kept);
+	expect(await store.exchanges('spring')).toEqual([]);
+	expect(await store.apply('spring', adding(row('c', 3)))).toBe(8);
+});
+
+const exchange = (id: string, at: number, count = 1): Exchange => ({
+	id,
+	direction: 'given',
+	fileName: `${id}.csv`,
+	at,
+	unit: 'mm',
+	rows: Array.from({ length: count }, (_, place) => row(`r${place}`, place)),
+});
+
+test('an exchange stands from the edit that takes it in to the one that takes that back', async () => {
+	const store = await openKept();
+	await store.keepExchange('spring', exchange('x', 1), false);
+	expect(await store.exchanges('spring')).toEqual([]);
+	const edit: Edit = { ...adding(row('c', 3)), exchange: { after: 'x' } };
+	await store.apply('spring', edit);
+	expect((await store.exchanges('spring')).map(({ id }) => id)).toEqual(['x']);
+	await store.apply('spring', invert(edit));
+	expect(await store.exchanges('spring')).toEqual([]);
+});
+
+test('the last few exchanges are kept, fewer of large ones, the newest whatever its size', async () => {
+	const store = await openKept();
+	for (let at = 1; at <= 9; at++) await store.keepExchange('spring', exchange(`x${at}`, at), true);
+	expect((await store.exchanges('spring')).map(({ at }) => at)).toEqual([9, 8, 7, 6, 5, 4]);
+	await store.keepExchange('spring', exchange('large', 10, mostExchangedRows + 1), true);
+	expect((await store.exchanges('spring')).map(({ id }) => id)).toEqual(['large']);
 });

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
+import { chooseAll } from '../../../../src/core/merge/choices.ts';
+import { mergeEdit } from '../../../../src/core/merge/mergeEdit.ts';
+import { mergeRows } from '../../../../src/core/merge/mergeRows.ts';
 import { addRows } from '../../../../src/core/show/addRows.ts';
 import { changeSettings } from '../../../../src/core/show/changeSettings.ts';
 import { type ColumnName, columns } from '../../../../src/core/show/columns.ts';
 import { duplicateRows } from '../../../../src/core/show/duplicateRows.ts';
 import type { Edit } from '../../../../src/core/show/edit.ts';
-import { importRows } from '../../../../src/core/show/importRows.ts';
 import { moveRows } from '../../../../src/core/show/moveRows.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import { removeRows } from '../../../../src/core/show/removeRows.ts';
@@ -86,6 +88,18 @@ export const rowsOfFile = (rows: readonly { printId: string; cells: CellTexts }[
 		},
 	}));
 
+/** The edit that takes all of theirs from a file that comes from nobody knows where. */
+export function importEdit(
+	show: Show,
+	rows: readonly Row[],
+	columns: readonly ColumnName[],
+	makeId: () => string,
+): Edit {
+	const { settings } = readSettings(show.settings);
+	const merge = mergeRows(show.rows, { rows, columns }, [], settings, makeId);
+	return mergeEdit(show.rows, merge, chooseAll(merge.rows, 'there'), settings, 'import');
+}
+
 /** The ids of rows by place; places past the end are passed over. */
 export const idsAt = (show: Show, rows: readonly number[]): string[] => [
 	...new Set(rows.flatMap((place) => show.rows[place]?.id ?? [])),
@@ -114,7 +128,7 @@ export function editOf(show: Show, done: Action, makeId: () => string): Edit {
 		case 'rename':
 			return rename(show, done.name, 'rename');
 		case 'import':
-			return importRows(show, rowsOfFile(done.rows), allColumns, makeId, 'import');
+			return importEdit(show, rowsOfFile(done.rows), allColumns, makeId);
 		case 'replace':
 			return replaceShow(
 				show,

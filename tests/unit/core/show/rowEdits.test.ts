@@ -2,14 +2,13 @@ import { expect, test } from 'vitest';
 import { addRows } from '../../../../src/core/show/addRows.ts';
 import { duplicateRows } from '../../../../src/core/show/duplicateRows.ts';
 import { apply } from '../../../../src/core/show/edit.ts';
-import { importRows } from '../../../../src/core/show/importRows.ts';
 import { moveRows } from '../../../../src/core/show/moveRows.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import { removeRows } from '../../../../src/core/show/removeRows.ts';
 import { replaceShow } from '../../../../src/core/show/replaceShow.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
-import { allColumns, namer } from './randomEdits.ts';
+import { allColumns, importEdit, namer } from './randomEdits.ts';
 
 const { settings } = readSettings({});
 const row = (id: string, order: number, typed: Row['typed'] = { title: id }): Row => ({ id, order, typed });
@@ -79,7 +78,7 @@ test('copies stand behind the last row copied, without the print id', () => {
 test('imported rows take the place of those of the same print, and the others come last', () => {
 	const show = { ...showOf('abc'), rows: [row('a', 1), row('b', 2, { 'print id': 'P-2' }), row('c', 3)] };
 	const file = [row('P-2', 1, { 'print id': 'P-2', top: '70' }), row('new', 2), row('c', 3, { top: '80' })];
-	const after = apply(show, importRows(show, file, allColumns, namer(), 'import'));
+	const after = apply(show, importEdit(show, file, allColumns, namer()));
 	expect(lettersOf(after)).toBe('abcnew');
 	expect(after.rows.map(({ typed }) => typed.top)).toEqual([undefined, '70', '80', undefined]);
 	expect(after.rows[1]?.id).toBe('b');
@@ -87,21 +86,19 @@ test('imported rows take the place of those of the same print, and the others co
 
 test('a row that was exported before its print id was typed still finds its place', () => {
 	const show = { ...showOf('a'), rows: [row('a', 1, { 'print id': 'P-1' })] };
-	expect(lettersOf(apply(show, importRows(show, [row('a', 1, { top: '70' })], allColumns, namer(), 'import')))).toBe(
-		'a',
-	);
+	expect(lettersOf(apply(show, importEdit(show, [row('a', 1, { top: '70' })], allColumns, namer())))).toBe('a');
 });
 
 test('a name that was only written to the file as a print id is not typed by taking the file in', () => {
 	const show = showOf('ab');
 	const file = show.rows.map((one) => ({ ...one, typed: { ...one.typed, 'print id': one.id } }));
-	expect(importRows(show, file, allColumns, namer(), 'import').rows).toEqual([]);
+	expect(importEdit(show, file, allColumns, namer()).rows).toEqual([]);
 });
 
 test('no imported row is lost where several name one print', () => {
 	const show = showOf('ab');
 	const file = [row('a', 1, { top: '1' }), row('a', 2, { top: '2' }), row('q', 3, { 'print id': 'a', top: '3' })];
-	const after = apply(show, importRows(show, file, allColumns, namer(), 'import'));
+	const after = apply(show, importEdit(show, file, allColumns, namer()));
 	expect(after.rows.map(({ typed }) => typed.top)).toEqual(['1', undefined, '2', '3']);
 	expect(new Set(after.rows.map(({ id }) => id)).size).toBe(4);
 });
@@ -114,14 +111,14 @@ test('a file of some columns leaves what was typed into the others, and its blan
 	};
 	const show = { ...showOf(''), rows: [before] };
 	const file = [{ ...row('a', 1, { 'print id': 'a', price: '150' }), extra: { lab: '8' } }];
-	expect(apply(show, importRows(show, file, ['print id', 'price', 'note'], namer(), 'import')).rows).toEqual([
+	expect(apply(show, importEdit(show, file, ['print id', 'price', 'note'], namer())).rows).toEqual([
 		{ ...before, typed: { title: 'Pier', top: '7', price: '150' }, extra: { lab: '8', shelf: '2' } },
 	]);
 });
 
 test('importing what is there changes nothing', () => {
 	const show = showOf('abc');
-	expect(importRows(show, structuredClone(show.rows) as Row[], allColumns, namer(), 'import').rows).toEqual([]);
+	expect(importEdit(show, structuredClone(show.rows) as Row[], allColumns, namer()).rows).toEqual([]);
 });
 
 test('another show takes the place of all, rows that are the same are not touched', () => {

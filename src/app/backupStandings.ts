@@ -1,0 +1,28 @@
+import { isSameValue } from '../core/show/isSameValue.ts';
+import type { BackedUpShow } from '../files/backupFile.ts';
+import type { Shelf } from './shelf.svelte.ts';
+
+/** A show of a backup, and whether this device has it. */
+export interface StandingOfShow extends BackedUpShow {
+	readonly name: string;
+	readonly prints: number;
+	/** A show that was deleted here is missing: put back, it stands beside the deleted one. */
+	readonly standing: 'missing' | 'same' | 'differs';
+}
+
+/** Looks which shows of a backup are on this device. */
+export async function backupStandings(
+	shelf: Shelf,
+	shows: readonly BackedUpShow[],
+): Promise<readonly StandingOfShow[]> {
+	const here = new Map((await shelf.everything()).map(({ show }) => [show.id, show]));
+	return shows.map((each): StandingOfShow => {
+		const { show } = each;
+		const found = here.get(show.id);
+		const standing = found === undefined ? 'missing' : isSameValue(plain(found), plain(show)) ? 'same' : 'differs';
+		return { ...each, name: show.name, prints: show.rows.length, standing };
+	});
+}
+
+/** A show as it is after it has been in a file, where what is undefined is absent. */
+const plain = (show: object): unknown => JSON.parse(JSON.stringify(show));

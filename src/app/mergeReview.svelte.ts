@@ -1,0 +1,116 @@
+import { type Choices, chooseAll, sideOfCell, sideOfOrder, sideOfRow } from '../core/merge/choices.ts';
+import type { Exchange } from '../core/merge/exchange.ts';
+import { mergeEdit } from '../core/merge/mergeEdit.ts';
+import { type CellDifference, type Merge, mergeRows, type RowDifference, type Side } from '../core/merge/mergeRows.ts';
+import { columns } from '../core/show/columns.ts';
+import type { Edit } from '../core/show/edit.ts';
+import { isEmpty } from '../core/show/edit.ts';
+import type { SettingsOfRows } from '../core/show/settingsOfRows.ts';
+import type { RowsOfFile } from '../files/csv.ts';
+import { makeId } from '../files/makeId.ts';
+import type { Session } from './session.svelte.ts';
+
+/** A file to be taken into the show that is open. */
+export interface RowsToTake {
+	readonly read: RowsOfFile;
+	readonly fileName: string;
+	/** How it is named in sentences. */
+	readonly source: string;
+	readonly label: string;
+	/** How the settings that the file says differ from the show's. */
+	readonly settings: SettingsOfRows | undefined;
+}
+
+/** The comparison of a file with the show: what differs, and what is chosen of it. Nothing changes until it is taken. */
+export class MergeReview {
+	#merge = $state.raw<Merge>()!;
+	#rows: Session['show']['rows'] = [];
+	#choices = $state.raw<Choices>(new Map());
+	readonly file: RowsToTake;
+	readonly #session: Session;
+	readonly #exchanges: readonly Exchange[];
+
+	constructor(session: Session, file: RowsToTake, exchanges: readonly Exchange[]) {
+		this.#session = session;
+		this.file = file;
+		this.#exchanges = exchanges;
+		this.refresh();
+	}
+
+	get merge(): Merge {
+		return this.#merge;
+	}
+
+	get choices(): Choices {
+		return this.#choices;
+	}
+
+	/** Whether anything that is here might change or go, so that it has to be looked at first. */
+	get isToBeSeen(): boolean {
+		const { rows, order, base, isComplete } = this.#merge;
+		if (order.changedBy === 'there' || (order.changedBy === 'both' && base !== undefined)) return true;
+		// A list of some prints lacks the others, and nobody means that they should go.
+		return rows.some(({ kind }) => kind !== 'added' && (isComplete || kind !== 'removed there'));
+	}
+
+	/** Compares anew where the show has changed since; what was chosen holds. */
+	refresh(): void {
+		const { show, settings } = this.#session;
+		if (show.rows === this.#rows) return;
+		this.#rows = show.rows;
+		this.#merge = mergeRows(show.rows, this.file.read, this.#exchanges, settings, makeId);
+	}
+
+	sideOfCell(row: RowDifference, cell: CellDifference): Side {
+		return sideOfCell(row, cell, this.#merge, this.#choices);
+	}
+
+	sideOfRow(row: RowDifference): Side {
+		return sideOfRow(row, this.#merge, this.#choices);
+	}
+
+	get sideOfOrder(): Side {
+		return sideOfOrder(this.#merge, this.#choices);
+	}
+
+	/** Chooses for one cell, row or the order, by its key. */
+	choose(key: string, side: Side): void {
+		this.#choices = new Map([...this.#choices, [key, side]]);
+	}
+
+	/** Chooses one side for all that differs in these rows. */
+	chooseRows(rows: readonly RowDifference[], side: Side): void {
+		this.#choices = new Map([...this.#choices, ...chooseAll(rows, side)]);
+	}
+
+	/** Everything as it was suggested. */
+	suggest(): void {
+		this.#choices = new Map();
+	}
+
+	/** The edit that takes the file in as chosen; on the show as it is now. */
+	edit(): Edit {
+		return mergeEdit(this.#rows, this.#merge, this.#choices, this.#session.settings, this.file.label);
+	}
+
+	/**
+	 * Takes the file in as chosen: one step to undo. What was exchanged is kept with it, so that the next file is compared
+	 * with this one.
+	 * @param edit the one that `edit` has given
+	 */
+	async take(edit: Edit): Promise<void> {
+		const { columns: inFile } = this.file.read;
+		const exchange: Exchange = {
+			id: makeId(),
+			direction: 'taken',
+			fileName: this.file.fileName,
+			at: Date.now(),
+			unit: this.#session.settings.unit,
+			...(columns.some(({ name }) => !inFile.includes(name)) && { columns: inFile }),
+			rows: this.#merge.fileRows,
+		};
+		// Where it cannot be kept, the next file is compared with an older one: more is asked, and nothing is lost.
+		await this.#session.keepExchange(exchange, isEmpty(edit)).catch(() => undefined);
+		this.#session.take({ ...edit, exchange: { after: exchange.id } });
+	}
+}

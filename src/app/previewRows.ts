@@ -1,0 +1,43 @@
+import { formatWithUnit, formatLength } from '../core/length/formatLength.ts';
+import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import { workOut } from '../core/row/workOut.ts';
+import { readRows } from '../files/csv.ts';
+import { firstLines, textOf } from '../files/readTable.ts';
+import type { Session } from './session.svelte.ts';
+import type { Incoming } from './takeFile.ts';
+
+/** The first rows of a file as they would be understood. */
+export interface PreviewOfRows {
+	/** Why they cannot be read so. */
+	readonly problem?: string;
+	readonly rows: readonly { readonly title: string; readonly words: string }[];
+}
+
+const most = 3;
+
+/** Solves the first rows of a file under a matching of its columns, for the eye. */
+export function previewRows({ settings }: Session, { content }: Incoming, matching: ColumnMatching): PreviewOfRows {
+	const text = textOf(content);
+	if ('problem' in text) return { problem: text.problem, rows: [] };
+	const read = readRows(firstLines(text.value, 20_000), settings, (place) => `row ${place}`, { matching });
+	if ('problem' in read) return { problem: `So they cannot be read: ${read.problem}.`, rows: [] };
+	const { unit } = settings;
+	const rows = read.rows.slice(0, most).map((row, place) => {
+		const { solved, findings } = workOut(row, settings);
+		const size = (name: string, width?: typeof solved.mountWidth, height?: typeof solved.mountHeight) =>
+			width === undefined || height === undefined
+				? []
+				: [`${name} ${formatLength(width, unit)} × ${formatWithUnit(height, unit)}`];
+		const words = [
+			...size('picture', solved.pictureWidth, solved.pictureHeight),
+			...size('window', solved.windowWidth, solved.windowHeight),
+			...size('mount', solved.mountWidth, solved.mountHeight),
+		];
+		const stop = findings.find(({ level }) => level === 'stop');
+		return {
+			title: row.typed.title ?? row.typed.number ?? `Row ${place + 1}`,
+			words: [words.join(', ') || 'no size yet', ...(stop ? [stop.message] : [])].join(' · '),
+		};
+	});
+	return { rows };
+}

@@ -1,0 +1,245 @@
+import { newShow } from '../core/show/newShow.ts';
+import { rename } from '../core/show/rename.ts';
+import { forgottenBefore, freeName } from '../core/show/shelf.ts';
+import type { Show } from '../core/show/show.ts';
+import { notKept } from '../core/show/storageProblem.ts';
+import { makeId } from '../files/makeId.ts';
+import { openShelfStore, type ShelfStore, type ShelvedShow } from '../storage/shelfStore.ts';
+import { openShowStore } from '../storage/showStore.ts';
+import { listenToOtherTabs, type OtherTabs } from './otherTabs.ts';
+import { openSession, type Session, type SessionOptions } from './session.svelte.ts';
+import { rememberShowOfTab, showOfTab } from './tabShow.ts';
+
+/** What was done to a show last, to be taken back. */
+export interface ShelfStep {
+	readonly did: 'archive' | 'delete';
+	readonly id: string;
+	readonly name: string;
+}
+
+/** The shows on this device, and the one of them that is open in this tab. */
+export class Shelf {
+	#session = $state.raw<Session>()!;
+	#shows = $state.raw<readonly ShelvedShow[]>([]);
+	#last = $state.raw<ShelfStep>();
+	#problem = $state.raw<string>();
+	readonly #options: SessionOptions;
+	readonly #store: ShelfStore;
+	readonly #tabs: OtherTabs;
+
+	/** Use `openShelf`. */
+	constructor(session: Session, store: ShelfStore, options: SessionOptions) {
+		this.#session = session;
+		this.#store = store;
+		this.#options = options;
+		this.#tabs = listenToOtherTabs(databaseOf(options), {
+			onNews: () => void this.refresh(),
+			onReturn: () => void this.refresh(),
+		});
+		rememberShowOfTab(session.show.id);
+	}
+
+	/** The show that is open. */
+	get session(): Session {
+		return this.#session;
+	}
+
+	/** Every show, the one opened last first; the deleted ones too. As they were when last looked at. */
+	get shows(): readonly ShelvedShow[] {
+		return this.#shows;
+	}
+
+	/** What can be taken back. */
+	get last(): ShelfStep | undefined {
+		return this.#last;
+	}
+
+	/** Why the last thing asked for could not be done. */
+	get problem(): string | undefined {
+		return this.#problem;
+	}
+
+	/** What the columns of files mean, as it was said on this device. */
+	get memory(): Pick<ShelfStore, 'matching' | 'keepMatching'> {
+		return this.#store;
+	}
+
+	/** Looks at what is kept. */
+	async refresh(): Promise<void> {
+		const shows = await this.#store.list().catch(() => undefined);
+		if (shows) this.#shows = shows.toSorted((a, b) => (b.openedAt ?? 0) - (a.openedAt ?? 0) || (a.id < b.id ? -1 : 1));
+	}
+
+	/** Opens another show in this tab, once all of this one is on disk. @returns whether it is open */
+	open(id: string): Promise<boolean> {
+		return this.#try(async () => {
+			if (id === this.#session.show.id) return;
+			await this.#session.whenSaved();
+			const next = await openSession({ ...this.#options, showId: id });
+			this.#session.close();
+			this.#session = next;
+			rememberShowOfTab(next.show.id);
+		});
+	}
+
+	/** Begins a show. @returns its id; undefined where it could not be kept */
+	create(): Promise<string | undefined> {
+		return this.add([{ ...newShow(''), name: this.freeName('New show') }]);
+	}
+
+	/** Copies a show with all that is in it, ticks too. */
+	copy(id: string): Promise<string | undefined> {
+		let made: string | undefined;
+		return this.#try(async () => {
+			const show = await this.#read(id);
+			made = await this.add([{ ...show, name: this.freeName(`${show.name} copy`) }]);
+		}).then(() => made);
+	}
+
+	/** Puts shows on the shelf, under names of their own. @returns the id of the first */
+	add(shows: readonly Omit<Show, 'id'>[], isArchived = false): Promise<string | undefined> {
+		const { makeId: newId = makeId } = this.#options;
+		const added = shows.map((show): Show => ({ ...show, id: newId() }));
+		return this.keep(added, isArchived).then((isKept) => (isKept ? added[0]?.id : undefined));
+	}
+
+	/** Puts shows on the shelf that have ids. */
+	keep(shows: readonly Show[], isArchived = false): Promise<boolean> {
+		return this.#try(() => this.#store.add(shows, { isArchived }));
+	}
+
+	/** A name that no show has that is not deleted. */
+	freeName(wanted: string): string {
+		return freeName(
+			wanted,
+			this.#shows.flatMap(({ name, deletedAt }) => (deletedAt === undefined ? [name] : [])),
+		);
+	}
+
+	/** Gives a show another name; the open one as an edit, which undo takes back. */
+	rename(id: string, name: string): Promise<boolean> {
+		return this.#try(async () => {
+			if (id === this.#session.show.id) {
+				this.#session.rename(name);
+				await this.#session.whenSaved();
+				return;
+			}
+			const store = openShowStore(databaseOf(this.#options));
+			try {
+				const { show } = await store.read(id);
+				const revision = await store.apply(id, rename(show, name, 'Rename show'));
+				this.#tabs.announce(id, revision);
+			} finally {
+				store.close();
+			}
+		});
+	}
+
+	/** Puts a show away, or back among the others. */
+	archive(id: string, isArchived: boolean): Promise<boolean> {
+		return this.#try(async () => {
+			await this.#store.mark(id, { isArchived });
+			this.#last = isArchived ? { did: 'archive', id, name: this.#nameOf(id) } : undefined;
+		});
+	}
+
+	/** Deletes a show; it can be brought back for a while. In the place of the open one the one before it is opened. */
+	delete(id: string): Promise<boolean> {
+		return this.#try(async () => {
+			const name = this.#nameOf(id);
+			const isOpen = id === this.#session.show.id;
+			if (isOpen) await this.#session.whenSaved();
+			await this.#store.mark(id, { deletedAt: Date.now() });
+			this.#last = { did: 'delete', id, name };
+			if (!isOpen) return;
+			const next = await openSession({ ...this.#options, showId: undefined });
+			this.#session.close();
+			this.#session = next;
+			rememberShowOfTab(next.show.id);
+		});
+	}
+
+	/** Brings a deleted show back. */
+	bringBack(id: string): Promise<boolean> {
+		return this.#try(async () => {
+			await this.#store.mark(id, { deletedAt: false });
+			if (this.#last?.id === id) this.#last = undefined;
+		});
+	}
+
+	/** Takes back what was done last. */
+	takeBack(): Promise<boolean> {
+		const last = this.#last;
+		if (!last) return Promise.resolve(false);
+		return last.did === 'delete' ? this.bringBack(last.id) : this.archive(last.id, false);
+	}
+
+	/** All shows that are not deleted, whole. */
+	async everything(): Promise<readonly { readonly show: Show; readonly isArchived: boolean }[]> {
+		await this.#session.whenSaved().catch(() => undefined);
+		await this.refresh();
+		const kept = this.#shows.filter(({ deletedAt }) => deletedAt === undefined);
+		return Promise.all(kept.map(async ({ id, isArchived = false }) => ({ show: await this.#read(id), isArchived })));
+	}
+
+	/** Counts shows that are not open here as given. */
+	async noteCopied(at: number): Promise<void> {
+		const store = openShowStore(databaseOf(this.#options));
+		try {
+			for (const { id, revision, deletedAt } of this.#shows)
+				if (deletedAt === undefined && id !== this.#session.show.id)
+					await store.keepCopied(id, { at, revision, what: 'show' });
+		} finally {
+			store.close();
+		}
+		await this.#session.noteCopied('show', at);
+	}
+
+	/** Lets go of the database. */
+	close(): void {
+		this.#session.close();
+		this.#tabs.close();
+		this.#store.close();
+	}
+
+	/** A show as it is now; the open one as it is here. */
+	#read(id: string): Promise<Show> {
+		const { show } = this.#session;
+		return id === show.id ? Promise.resolve(show) : this.#store.read(id);
+	}
+
+	#nameOf(id: string): string {
+		const { show } = this.#session;
+		return id === show.id ? show.name : (this.#shows.find((each) => each.id === id)?.name ?? '');
+	}
+
+	async #try(act: () => Promise<void>): Promise<boolean> {
+		this.#problem = undefined;
+		try {
+			await act();
+			return true;
+		} catch (cause) {
+			const { name, message } = cause as Error;
+			this.#problem = name === 'Error' ? message : notKept(name);
+			return false;
+		} finally {
+			await this.refresh();
+			this.#tabs.announce('', 0);
+		}
+	}
+}
+
+const databaseOf = ({ databaseName = 'evenhang' }: SessionOptions): string => databaseName;
+
+/**
+ * Opens the show that was open in this tab, else the one that was open last, and the shelf with all of them.
+ * @returns rejects with a sentence where what is kept cannot be opened; it is not touched then
+ */
+export async function openShelf(options: SessionOptions = {}): Promise<Shelf> {
+	const session = await openSession({ showId: showOfTab(), ...options });
+	const store = openShelfStore(databaseOf(options));
+	const shelf = new Shelf(session, store, options);
+	await store.forget(forgottenBefore(Date.now())).catch(() => undefined);
+	await shelf.refresh();
+	return shelf;
+}

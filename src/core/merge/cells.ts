@@ -1,0 +1,72 @@
+import type { Unit } from '../length/reading.ts';
+import { barenessOf } from '../show/bareness.ts';
+import { type ColumnName, hasUnit, kindOf } from '../show/columns.ts';
+import type { Row } from '../show/row.ts';
+import type { NamedSize } from '../show/settings.ts';
+import { sizePairs } from '../show/splitSize.ts';
+
+/** A cell as typed, with the unit of its bare numbers where it has one of its own. A blank one has no text. */
+export interface CellValue {
+	readonly text: string;
+	readonly unit?: Unit | undefined;
+}
+
+/** A column of ours or of another program. */
+export interface MergeColumn {
+	readonly name: string;
+	/** Whether it is one of another program, kept as it is. */
+	readonly isExtra: boolean;
+}
+
+/** What the texts of a side hang on: the unit of its bare numbers and the names that are sizes. */
+export interface Meaning {
+	readonly unit: Unit;
+	readonly sizes: readonly NamedSize[];
+}
+
+/** A cell of a row; blank where there is no row. */
+export function cellOf(row: Row | undefined, { name, isExtra }: MergeColumn): CellValue {
+	if (isExtra) return { text: row?.extra?.[name] ?? '' };
+	const column = name as ColumnName;
+	return { text: row?.typed[column] ?? '', unit: row?.units?.[column] };
+}
+
+/**
+ * Whether two rows have the same in a cell: the same text, or one that differs only in whether its unit is spelled out,
+ * as it may when a file has been between.
+ */
+export function isSameCell(
+	a: Row | undefined,
+	b: Row | undefined,
+	column: MergeColumn,
+	meaningOfA: Meaning,
+	meaningOfB: Meaning = meaningOfA,
+): boolean {
+	const [one, other] = [cellOf(a, column), cellOf(b, column)];
+	if (one.text === other.text && one.unit === other.unit && meaningOfA.unit === meaningOfB.unit) return true;
+	const [left, right] = [one.text.trim(), other.text.trim()];
+	if (column.isExtra || !hasUnit(column.name as ColumnName) || left === '' || right === '') return left === right;
+	return spelled(a!, column.name as ColumnName, meaningOfA) === spelled(b!, column.name as ColumnName, meaningOfB);
+}
+
+/** A cell with its unit spelled out. */
+function spelled(row: Row, column: ColumnName, meaning: Meaning): string {
+	const text = row.typed[column]!.trim();
+	const unit = unitOfCell(row, column, meaning);
+	return unit === undefined ? text : `${text} ${unit}`;
+}
+
+/** The unit in which a cell is read that names none; undefined where its text has all that it needs. */
+export function unitOfCell(row: Row, column: ColumnName, { unit, sizes }: Meaning): Unit | '%' | undefined {
+	const bareness = barenessOf(column, row.typed[column], sizes);
+	if (bareness === undefined) return undefined;
+	const stated = row.units?.[column];
+	if (stated !== undefined) return stated;
+	if (kindOf(column) === 'weight') return bareness === 'fraction' ? undefined : '%';
+	if (bareness === 'fraction') return 'in';
+	const pair: readonly ColumnName[] = sizePairs.find((columns) => columns.some((name) => name === column)) ?? [];
+	const isBesideFraction = pair.some(
+		(name) => row.units?.[name] === undefined && barenessOf(name, row.typed[name], sizes) === 'fraction',
+	);
+	return isBesideFraction ? 'in' : unit;
+}

@@ -1,0 +1,162 @@
+import { type ColumnName, columns } from '../show/columns.ts';
+import { distinctRows } from '../show/distinctRows.ts';
+import type { Row, RowId } from '../show/row.ts';
+import { type CellValue, cellOf, isSameCell, type Meaning, type MergeColumn } from './cells.ts';
+import type { Exchange } from './exchange.ts';
+import { type MatchedRow, matchRows, printIdOf } from './matchRows.ts';
+import { mergeOrder, type OrderDifference } from './mergeOrder.ts';
+import { nearestExchange } from './nearestExchange.ts';
+
+/** One of the two sides: the show that is open, or the file. */
+export type Side = 'here' | 'there';
+
+/** A cell that differs. What only here has changed is none: it stays. */
+export interface CellDifference {
+	readonly column: MergeColumn;
+	readonly here: CellValue;
+	readonly there: CellValue;
+	/** What both began with; undefined where that is not known. */
+	readonly base: CellValue | undefined;
+	/** Whether only the file has changed it, or both have; both, too, where that cannot be told. */
+	readonly changedBy: 'there' | 'both';
+}
+
+/** A print that differs. */
+export type RowDifference =
+	| { readonly kind: 'changed'; readonly id: RowId; readonly here: Row; readonly cells: readonly CellDifference[] }
+	| { readonly kind: 'added'; readonly id: RowId; readonly there: Row }
+	/** The file no longer has it. */
+	| { readonly kind: 'removed there'; readonly id: RowId; readonly here: Row; readonly isChangedHere: boolean }
+	/** The show no longer has it, and the file has changed it. */
+	| { readonly kind: 'removed here'; readonly id: RowId; readonly there: Row };
+
+/** How the rows of a file differ from those of a show. */
+export interface Merge {
+	/** The rows that differ, in the order of the file; those that the file lacks come last. */
+	readonly rows: readonly RowDifference[];
+	readonly order: OrderDifference;
+	/** How many rows of the file are here, the same. */
+	readonly same: number;
+	/** How many rows were changed here and not there: they stay. */
+	readonly changedHere: number;
+	/** How many rows were removed here and are unchanged there: they stay removed. */
+	readonly stayRemoved: number;
+	/** The exchange that the file comes from; undefined where there was none. */
+	readonly base: Exchange | undefined;
+	/** Whether the file has all that a show has, so that a row that it lacks was removed. */
+	readonly isComplete: boolean;
+	/** The rows of the file, by the names that they have in the show, as they will be told apart from later edits. */
+	readonly fileRows: readonly Row[];
+}
+
+/** The rows of a file, read under the unit of the show. */
+export interface RowsThere {
+	readonly rows: readonly Row[];
+	/** The columns that the file has; it says nothing of others. */
+	readonly columns: readonly ColumnName[];
+	/** The rows that the file gives no print id; their names were made up as it was read. */
+	readonly unnamed?: readonly RowId[];
+}
+
+/**
+ * Compares the rows of a file with those of a show, against the exchange that the file comes from.
+ * @param exchanges those that stand, newest first
+ * @param makeId names a row of the file whose name is taken
+ */
+export function mergeRows(
+	here: readonly Row[],
+	{ rows, columns: inFile, unnamed = [] }: RowsThere,
+	exchanges: readonly Exchange[],
+	meaning: Meaning,
+	makeId: () => RowId,
+): Merge {
+	const exchanged = new Map(
+		exchanges.toReversed().flatMap(({ rows: then }) => then.map((row) => [printIdOf(row), row.id])),
+	);
+	const known = { exchanged: new Set([...exchanged.keys(), ...exchanged.values()]), unnamed: new Set(unnamed) };
+	const matches = named(matchRows(here, distinctRows(rows, makeId), known), here, exchanged, makeId);
+	const fileRows = matches.map(({ there }) => there);
+	const base = nearestExchange(exchanges, fileRows, inFile, meaning);
+	const baseMeaning = { ...meaning, unit: base?.unit ?? meaning.unit };
+	const bases = new Map(base?.rows.map((row) => [row.id, row]));
+	const hasBase = new Set<string>(base?.columns ?? columns.map(({ name }) => name));
+	const isComplete = columns.every(({ name }) => inFile.includes(name));
+	const differences: RowDifference[] = [];
+	let [same, changedHere, stayRemoved] = [0, 0, 0];
+
+	for (const match of matches) {
+		const { there } = match;
+		const baseRow = bases.get(there.id);
+		const shared = columnsOf(inFile, there, match.here);
+		const isSince = (row: Row) => shared.some((column) => !isSameCell(row, baseRow, column, meaning, baseMeaning));
+		if (!match.here) {
+			if (!baseRow) differences.push({ kind: 'added', id: there.id, there });
+			else if (isSince(there)) differences.push({ kind: 'removed here', id: there.id, there });
+			else stayRemoved++;
+			continue;
+		}
+		const row = match.here;
+		const differing = shared.filter((column) => !isSameCell(row, there, column, meaning));
+		const cells = differing.flatMap((column): CellDifference[] => {
+			const isBaseKnown = baseRow !== undefined && (column.isExtra || hasBase.has(column.name));
+			const isAsBegun = (side: Row) => isSameCell(side, baseRow, column, meaning, baseMeaning);
+			const [cellHere, cellThere] = [cellOf(row, column), cellOf(there, column)];
+			if (isBaseKnown && isAsBegun(there)) return [];
+			// With nothing to tell who changed it, what is blank here may well be filled; all else has to be decided.
+			const isThereOnly = isBaseKnown ? isAsBegun(row) : isBlank(cellHere);
+			const begun = isBaseKnown ? cellOf(baseRow, column) : undefined;
+			return [{ column, here: cellHere, there: cellThere, base: begun, changedBy: isThereOnly ? 'there' : 'both' }];
+		});
+		if (cells.length > 0) differences.push({ kind: 'changed', id: row.id, here: row, cells });
+		if (cells.length < differing.length) changedHere++;
+		else if (cells.length === 0) same++;
+	}
+
+	const isInFile = new Set(fileRows.map(({ id }) => id));
+	const all = columns.map(({ name }): MergeColumn => ({ name, isExtra: false }));
+	for (const row of here) {
+		const baseRow = bases.get(row.id);
+		if (isInFile.has(row.id) || !baseRow || rows.length === 0) continue;
+		const isChangedHere = all.some((column) => !isSameCell(row, baseRow, column, meaning, baseMeaning));
+		differences.push({ kind: 'removed there', id: row.id, here: row, isChangedHere });
+	}
+	const idsOf = (list: readonly Row[] | undefined) => list?.map(({ id }) => id);
+	const order = mergeOrder(idsOf(here)!, idsOf(fileRows)!, idsOf(base?.rows));
+	return { rows: differences, order, same, changedHere, stayRemoved, base, isComplete, fileRows };
+}
+
+const isBlank = ({ text }: CellValue): boolean => text.trim() === '';
+
+/** The columns of which both sides say something. */
+function columnsOf(inFile: readonly ColumnName[], there: Row, here: Row | undefined): readonly MergeColumn[] {
+	const isSaid = (name: ColumnName) => there.typed[name] !== undefined || here?.typed[name] !== undefined;
+	const ours = inFile.filter(isSaid).map((name): MergeColumn => ({ name, isExtra: false }));
+	const others = Object.keys(there.extra ?? {}).map((name): MergeColumn => ({ name, isExtra: true }));
+	return [...ours, ...others];
+}
+
+/**
+ * The rows of a file by the names that they have in the show, or had before they were removed there. A name that only
+ * the file gave as a print id is not typed.
+ */
+function named(
+	matches: readonly MatchedRow[],
+	here: readonly Row[],
+	exchanged: ReadonlyMap<string, RowId>,
+	makeId: () => RowId,
+): readonly MatchedRow[] {
+	const taken = new Set(here.map(({ id }) => id));
+	return matches.map(({ there, here: row }) => {
+		if (row) return { here: row, there: withId(there, row) };
+		const wanted = [exchanged.get(printIdOf(there)), there.id].find((id) => id !== undefined && !taken.has(id));
+		const id = wanted ?? makeId();
+		taken.add(id);
+		return { here: undefined, there: id === there.id ? there : { ...there, id } };
+	});
+}
+
+function withId(there: Row, { id, typed }: Row): Row {
+	const { 'print id': given, ...others } = there.typed;
+	const isGiven = typed['print id'] === undefined && given === id;
+	return there.id === id && !isGiven ? there : { ...there, id, typed: isGiven ? others : there.typed };
+}

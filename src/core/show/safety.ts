@@ -1,0 +1,53 @@
+/** What is known of how safe the shows are on this device. */
+export interface Safety {
+	/** Whether the app is installed; undefined where that cannot be told. */
+	readonly isInstalled: boolean;
+	/** Whether the browser has promised to keep what is stored; undefined where it does not say. */
+	readonly isPersistent: boolean | undefined;
+	/** When the last copy of the show was given, in words; undefined where none was. */
+	readonly copiedOn: string | undefined;
+	/** What that copy held. */
+	readonly copied: 'rows' | 'show' | undefined;
+	/** How many changes are in no file that was given. */
+	readonly changesSince: number;
+}
+
+const changes = (count: number) => (count === 1 ? '1 change' : `${count} changes`);
+
+/** How safe the shows are, in sentences, the most telling first. */
+export function safetySentences({
+	isInstalled,
+	isPersistent,
+	copiedOn,
+	copied,
+	changesSince,
+}: Safety): readonly string[] {
+	const kept =
+		isPersistent === undefined
+			? 'This browser does not say whether it keeps what is stored when room runs short.'
+			: isPersistent
+				? 'This browser has promised to keep what is stored here, also when room runs short.'
+				: 'This browser may clear what is stored here when room runs short, or when the app is not opened for weeks.';
+	const installed = isInstalled
+		? 'The app is installed.'
+		: 'The app is not installed: installed, or on the home screen, it is kept for longer.';
+	return [copySentence(copiedOn, copied, changesSince), kept, installed];
+}
+
+function copySentence(copiedOn: string | undefined, copied: 'rows' | 'show' | undefined, since: number): string {
+	if (copiedOn === undefined)
+		return since === 0
+			? 'Nothing of this show is in a file yet, and nothing has been typed.'
+			: `This device holds the only copy: ${changes(since)}, and no file given yet.`;
+	const what =
+		copied === 'rows'
+			? 'The last file, with the rows but without settings and ticks, was given'
+			: 'The last file, with everything, was given';
+	return since === 0
+		? `${what} ${copiedOn}. Nothing has changed since.`
+		: `${what} ${copiedOn}; ${changes(since)} since.`;
+}
+
+/** The count that reminds of changes in no file; nothing where there are none. */
+export const reminder = (changesSince: number): string =>
+	changesSince === 0 ? '' : `${changes(changesSince)} in no file`;

@@ -1,0 +1,21 @@
+/** For how long a deleted show can be brought back. */
+export const daysToBringBack = 30;
+
+const dayMs = 24 * 60 * 60 * 1000;
+
+/** Shows that were deleted before this time are forgotten for good. */
+export const forgottenBefore = (now: number): number => now - daysToBringBack * dayMs;
+
+/** How many more days a deleted show can be brought back; at least one until it is forgotten. */
+export const daysLeft = (deletedAt: number, now: number): number =>
+	Math.max(1, Math.ceil((deletedAt - forgottenBefore(now)) / dayMs));
+
+/** A name that no other show has: `Spring`, `Spring (2)`. */
+export function freeName(wanted: string, taken: readonly string[]): string {
+	const names = new Set(taken.map((name) => name.trim()));
+	if (!names.has(wanted.trim())) return wanted;
+	for (let copy = 2; ; copy++) {
+		const name = `${wanted.trim()} (${copy})`;
+		if (!names.has(name)) return name;
+	}
+}

@@ -1,0 +1,67 @@
+import type { Reading } from '../core/length/reading.ts';
+import type { Show } from '../core/show/show.ts';
+import type { Stored } from '../core/show/upgrade.ts';
+import { isRecord, readDocument, readShowDocument, showDocument } from './showFile.ts';
+
+/** What marks a backup of all shows. */
+export const backupFormat = 'evenhang-backup';
+
+/** The form in which backups are written. Each show in one has the version of a show file. */
+export const backupVersion = 1;
+
+/** A show of a backup. */
+export interface BackedUpShow {
+	readonly show: Show;
+	/** Whether it was put away. */
+	readonly isArchived: boolean;
+}
+
+/** Writes shows into one file, each with everything that it is. */
+export function writeBackup(shows: readonly BackedUpShow[]): string {
+	const document = {
+		format: backupFormat,
+		version: backupVersion,
+		shows: shows.map(({ show, isArchived }) => ({
+			id: show.id,
+			...(isArchived && { isArchived }),
+			...showDocument(show),
+		})),
+	};
+	return `${JSON.stringify(document, null, '\t')}\n`;
+}
+
+/** Whether a document is a backup, whole or damaged. */
+export const isBackup = (document: Stored): boolean => document['format'] === backupFormat;
+
+/**
+ * Reads a backup.
+ * @returns a problem, one sentence that names the show, if it is damaged, newer, or no backup
+ */
+export function readBackup(file: Uint8Array | string): Reading<readonly BackedUpShow[]> {
+	const read = readDocument(file);
+	if ('problem' in read) return read;
+	const { version, shows } = read.value;
+	if (!isBackup(read.value)) return { problem: 'this is no backup: it is not marked as one' };
+	if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
+		return {
+			problem: `this backup cannot be opened: its version is ${version === undefined ? 'not given' : JSON.stringify(version)}`,
+		};
+	if (version > backupVersion)
+		return {
+			problem: `this backup cannot be opened: it is of version ${version}, newer than the ${backupVersion} that this app opens; update the app, then open it again`,
+		};
+	if (!Array.isArray(shows)) return { problem: 'this backup is damaged: shows is not a list' };
+	const all: BackedUpShow[] = [];
+	const ids = new Set<string>();
+	for (const [place, stored] of shows.entries()) {
+		if (!isRecord(stored)) return { problem: `this backup is damaged: shows[${place}] is not a record` };
+		const { id, isArchived = false } = stored;
+		if (typeof id !== 'string' || id === '' || ids.has(id))
+			return { problem: `this backup is damaged: shows[${place}].id is not a name of its own` };
+		ids.add(id);
+		const show = readShowDocument(stored);
+		if ('problem' in show) return { problem: `in this backup, shows[${place}]: ${show.problem}` };
+		all.push({ show: { id, ...show.value }, isArchived: isArchived === true });
+	}
+	return { value: all };
+}

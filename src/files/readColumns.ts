@@ -1,0 +1,56 @@
+import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import type { ColumnName } from '../core/show/columns.ts';
+import { firstLines, readTable, textOf } from './readTable.ts';
+
+/** A column of a file, as it was understood. */
+export interface ColumnOfFile {
+	/** Its header, as it stands. */
+	readonly text: string;
+	/** The column of ours that it is; `none` where it is kept as it is, undefined for a result, which is only compared. */
+	readonly meaning: ColumnName | 'none' | undefined;
+	/** What it may mean where that is not sure, the likeliest first. */
+	readonly guesses: readonly ColumnName[];
+	/** What stands in its first cells. */
+	readonly samples: readonly string[];
+}
+
+/** The columns of a file. */
+export interface ColumnsOfFile {
+	readonly columns: readonly ColumnOfFile[];
+	/** Whether a person has to say what some of them mean. */
+	readonly isInDoubt: boolean;
+	/** Names this set of headers, so that what was said of it is remembered. */
+	readonly key: string;
+}
+
+/** How much of a file is looked at: its headers and first rows stand there. */
+const mostCharacters = 200_000;
+const mostSamples = 3;
+
+/**
+ * Looks at the columns of a file without reading all of it.
+ * @param matching what a person has said of them
+ * @returns undefined where nothing is to be asked because the file cannot be read anyway: it is empty, no text, or has
+ * no column that means anything
+ */
+export function readColumns(file: Uint8Array | string, matching?: ColumnMatching): ColumnsOfFile | undefined {
+	const text = textOf(file);
+	if ('problem' in text) return undefined;
+	const table = readTable(firstLines(text.value, mostCharacters), matching, true);
+	if ('problem' in table) return undefined;
+	const columns = table.columns.map(({ header, guesses, text: headerText, at }): ColumnOfFile => {
+		const samples = table.records.map((cells) => cells[at] ?? '').filter((cell) => cell.trim() !== '');
+		return {
+			text: headerText,
+			meaning: header.kind === 'typed' ? header.name : header.kind === 'unknown' ? 'none' : undefined,
+			guesses,
+			samples: samples.slice(0, mostSamples),
+		};
+	});
+	const headers = columns.map((column) => column.text);
+	return {
+		columns,
+		isInDoubt: columns.some(({ guesses }) => guesses.length > 0),
+		key: JSON.stringify(headers.map((header) => header.toLowerCase()).sort()),
+	};
+}

@@ -1,0 +1,148 @@
+import Papa from 'papaparse';
+import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import { decodeText } from './decodeText.ts';
+import { findDelimiter } from './findDelimiter.ts';
+import { findHeaderRow } from './findHeaderRow.ts';
+import { unguardCell } from './formulaGuard.ts';
+import { type Header, readHeader } from './headers.ts';
+import { matchColumns, type MatchedColumn } from './matchColumns.ts';
+import { scanRecords } from './scanRecords.ts';
+
+/** A delimited file as a table. */
+export interface Table {
+	/** What each column stands for; unknown ones have names that differ, or none where nothing stands in them. */
+	readonly headers: readonly Header[];
+	/** The columns that have a header, as it stands and as it was understood. */
+	readonly columns: readonly (MatchedColumn & { readonly text: string; readonly at: number })[];
+	/** The cells of each row, without the apostrophe that guards a formula. */
+	readonly records: readonly (readonly string[])[];
+	/** The line of the file on which each row begins, from 1. */
+	readonly lines: readonly number[];
+	/** The columns that are not known, by their headers. */
+	readonly unknown: readonly string[];
+	readonly notes: string[];
+}
+
+/** How many rows are looked at to see what a column holds. */
+const mostSamples = 20;
+
+/** The text of a file. @returns a problem, `line N, column N: what is wrong` */
+export function textOf(file: Uint8Array | string): { readonly value: string } | { readonly problem: string } {
+	const decoded = typeof file === 'string' ? { value: file.replace(/^\ufeff/, '') } : decodeText(file);
+	return 'problem' in decoded ? { problem: `line 1, column 1: ${decoded.problem}` } : decoded;
+}
+
+/** The first lines of a text, at most so many characters; where it is longer, the last line may end within a quote. */
+export function firstLines(text: string, mostCharacters: number): string {
+	if (text.length <= mostCharacters) return text;
+	const end = text.lastIndexOf('\n', mostCharacters);
+	return text.slice(0, end > 0 ? end : mostCharacters);
+}
+
+/**
+ * Reads a delimited text as a table.
+ * @param matching what a person has said that its columns mean
+ * @param isAsking whether it is only to see what its columns may mean: headers in doubt, and quotes cut off at the end of
+ * what was looked at, are no problem then
+ * @returns a problem, `line N, column NAME: what is wrong`, where it is empty, has no known header or one twice, or breaks
+ * the rules of quoting
+ */
+export function readTable(
+	file: string,
+	matching?: ColumnMatching,
+	isAsking = false,
+): Table | { readonly problem: string } {
+	const text = withoutEndMark(file);
+	if (/^[,;\t|"'\s]*$/.test(text)) return { problem: 'line 1, column 1: the file is empty' };
+	const { delimiter, skippedLines } = findDelimiter(text);
+	const scanned = scanRecords(text, delimiter);
+	const all = Papa.parse<string[]>(scanned.text, { delimiter, newline: '\n' }).data.map((cells, index) => ({
+		cells: cells.map(unguardCell),
+		line: scanned.lines[index] ?? 1,
+	}));
+	const filled = all.filter(({ cells, line }) => line > skippedLines && cells.some((cell) => cell.trim() !== ''));
+	const headerRow = findHeaderRow(filled.map(({ cells }) => cells));
+	const above = filled.slice(0, headerRow);
+	const [first, ...rest] = filled.slice(headerRow);
+	if (first === undefined) return { problem: 'line 1, column 1: the file is empty' };
+	const samples = first.cells.map((_, at) => rest.slice(0, mostSamples).map(({ cells }) => cells[at] ?? ''));
+	const matched = matchColumns(first.cells, samples, matching);
+	const isAsked = isAsking && matched.some(({ guesses }) => guesses.length > 0);
+	const headerProblem = isAsked ? undefined : problemOfHeaders(first.cells, matched, first.line);
+	const { quoteProblem } = scanned;
+	if (!isAsking && quoteProblem !== undefined && !(headerProblem !== undefined && quoteProblem.line > first.line)) {
+		const name = quoteProblem.line === first.line ? '' : (first.cells[quoteProblem.field]?.trim() ?? '');
+		const column = name === '' ? `${quoteProblem.field + 1}` : name;
+		return { problem: `line ${quoteProblem.line}, column ${column}: ${quoteProblem.problem}` };
+	}
+	if (headerProblem !== undefined) return { problem: headerProblem };
+	const { headers, notes } = nameAll(first.cells, matched, rest);
+	const unknown = headers.flatMap(({ kind, name }, at) =>
+		kind === 'unknown' && at < first.cells.length && first.cells[at]!.trim() !== '' ? [name] : [],
+	);
+	return {
+		headers,
+		columns: matched.flatMap((column, at) =>
+			first.cells[at]!.trim() === '' ? [] : [{ ...column, at, text: first.cells[at]!.trim() }],
+		),
+		unknown,
+		records: rest.map(({ cells }) => cells),
+		lines: rest.map(({ line }) => line),
+		notes: [...above.map(({ cells, line }) => noteOfTitle(cells, line)), ...notes],
+	};
+}
+
+/** Old systems end a text with a control character, which is no row. */
+const withoutEndMark = (text: string): string => text.replace(/\x1a\s*$/, ''); // eslint-disable-line no-control-regex -- it is what is looked for
+
+const noteOfTitle = (cells: readonly string[], line: number): string =>
+	`line ${line}, above the column names, is passed over: “${shortened(cells.filter((cell) => cell.trim() !== '').join(' '))}”`;
+
+const shortened = (text: string): string => {
+	const shown = text.trim();
+	return shown.length > 40 ? `${shown.slice(0, 39)}…` : shown;
+};
+
+function problemOfHeaders(
+	cells: readonly string[],
+	matched: readonly MatchedColumn[],
+	line: number,
+): string | undefined {
+	const seen = new Set<string>();
+	for (const { header } of matched) {
+		if (header.kind === 'unknown') continue;
+		if (seen.has(header.name)) return `line ${line}, column ${header.name}: this header stands twice`;
+		seen.add(header.name);
+	}
+	if (seen.size > 0) return undefined;
+	const name = shortened(cells.find((cell) => cell.trim() !== '')!);
+	return `line ${line}, column ${name}: no header is known; the first line must name columns such as title, picture width, picture height`;
+}
+
+/**
+ * Headers for all cells: unknown ones get names that differ, so that each column is kept and given back; so do cells
+ * past the last header. A column without a header and without a cell is none.
+ */
+function nameAll(
+	cells: readonly string[],
+	matched: readonly MatchedColumn[],
+	records: readonly { readonly cells: readonly string[]; readonly line: number }[],
+): { headers: Header[]; notes: string[] } {
+	const notes: string[] = [];
+	const names = new Set<string>();
+	const width = records.reduce((most, record) => Math.max(most, record.cells.length), cells.length);
+	const headers = Array.from({ length: width }, (_, at): Header => {
+		const text = cells[at]?.trim() ?? '';
+		const header = matched[at]?.header ?? readHeader(text);
+		if (header.kind !== 'unknown') return header;
+		const first = records.find((record) => (record.cells[at] ?? '').trim() !== '');
+		if (text === '' && first !== undefined)
+			notes.push(`line ${first.line}, column ${at + 1}: this cell has no header; it is kept as “column ${at + 1}”`);
+		const wanted = text === '' ? `column ${at + 1}` : text;
+		let name = wanted;
+		for (let copy = 2; names.has(name); copy++) name = `${wanted} (${copy})`;
+		if (text !== '' || first !== undefined) names.add(name);
+		return { kind: 'unknown', name: text === '' && first === undefined ? '' : name };
+	});
+	return { headers, notes };
+}

@@ -1,0 +1,99 @@
+import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import type { Show } from '../core/show/show.ts';
+import { type ConnectionEvents, openConnection } from './connection.ts';
+import type { ShowRecord } from './schema.ts';
+import { putShow, ShowMissing, stored } from './showStore.ts';
+import { rangeOfShow, type Requests, write, type Writing } from './writing.ts';
+
+/** A show on the shelf: its record, and how many prints it has. */
+export interface ShelvedShow extends ShowRecord {
+	readonly prints: number;
+}
+
+/** All shows kept on this device, and what is kept beside them. */
+export function openShelfStore(databaseName: string, events: ConnectionEvents = {}) {
+	const connection = openConnection(databaseName, events);
+	const writes = <Result>(work: (tx: Writing, request: Requests) => Promise<Result>) => write(connection, work);
+
+	return {
+		/** Every show, the deleted ones too, in no order. */
+		async list(): Promise<readonly ShelvedShow[]> {
+			const tx = await connection.begin((db) => db.transaction(['shows', 'rows']));
+			const records = await tx.objectStore('shows').getAll();
+			const counts = await Promise.all(records.map(({ id }) => tx.objectStore('rows').count(rangeOfShow(id))));
+			return records.map((record, index) => ({ ...record, prints: counts[index]! }));
+		},
+
+		/** A show that is not open here, as it is kept. */
+		async read(showId: string): Promise<Show> {
+			const tx = await connection.begin((db) => db.transaction(['shows', 'rows', 'ticks']));
+			const [record, rows, ticks] = await Promise.all([
+				tx.objectStore('shows').get(showId),
+				tx.objectStore('rows').getAll(rangeOfShow(showId)),
+				tx.objectStore('ticks').getAll(rangeOfShow(showId)),
+			]);
+			if (!record) throw new ShowMissing(showId);
+			return stored(record, rows, ticks).show;
+		},
+
+		/** Keeps shows that are new here, all of them or none. */
+		add: (shows: readonly Show[], more: Pick<ShowRecord, 'isArchived'> = {}): Promise<void> =>
+			writes(async (tx, request) => {
+				for (const show of shows) await putShow(tx, request, show, more);
+			}),
+
+		/** Puts a show away or deletes it, or takes that back. */
+		mark: (showId: string, marks: MarksOfShow): Promise<void> =>
+			writes(async (tx, request) => {
+				const record = await tx.objectStore('shows').get(showId);
+				if (!record) throw new ShowMissing(showId);
+				const { isArchived = record.isArchived, deletedAt = record.deletedAt } = marks;
+				const { isArchived: _, deletedAt: __, ...kept } = record;
+				request(
+					tx.objectStore('shows').put({
+						...kept,
+						...(isArchived && { isArchived }),
+						...(typeof deletedAt === 'number' && { deletedAt }),
+					}),
+				);
+			}),
+
+		/** Forgets for good the shows that were deleted before a time, in milliseconds since 1970. */
+		async forget(deletedBefore: number): Promise<void> {
+			const isOver = ({ deletedAt = Infinity }: ShowRecord) => deletedAt < deletedBefore;
+			const reading = await connection.begin((db) => db.transaction('shows'));
+			if (!(await reading.store.getAll()).some(isOver)) return;
+			await writes(async (tx, request) => {
+				for (const { id } of (await tx.objectStore('shows').getAll()).filter(isOver)) {
+					request(tx.objectStore('shows').delete(id));
+					for (const store of ['rows', 'ticks', 'exchanges'] as const)
+						request(tx.objectStore(store).delete(rangeOfShow(id)));
+				}
+			});
+		},
+
+		/** What the columns of a file with these headers were said to mean. */
+		async matching(headers: string): Promise<ColumnMatching | undefined> {
+			const tx = await connection.begin((db) => db.transaction('matchings'));
+			return tx.store.get(headers);
+		},
+
+		/** Keeps what the columns of a file with these headers mean. */
+		async keepMatching(headers: string, matching: ColumnMatching): Promise<void> {
+			const tx = await connection.begin((db) => db.transaction('matchings', 'readwrite', { durability: 'strict' }));
+			await Promise.all([tx.store.put(matching, headers), tx.done]);
+		},
+
+		close: () => connection.close(),
+	};
+}
+
+/** What is changed of the marks of a show; what is absent stays. */
+export interface MarksOfShow {
+	readonly isArchived?: boolean;
+	/** When it was deleted, in milliseconds since 1970; false brings it back. */
+	readonly deletedAt?: number | false;
+}
+
+/** See `openShelfStore`. */
+export type ShelfStore = ReturnType<typeof openShelfStore>;

@@ -1,0 +1,12 @@
+import type { ColumnName } from '../../core/show/columns.ts';
+
+/** A column of a file, as it was understood. */
+export interface ColumnOfFile {
+	readonly text: string;
+	/** `none`: kept as it is; undefined: a result, which is only compared. */
+	readonly meaning: ColumnName | 'none' | undefined;
+	/** What it may mean where that is not sure, the likeliest first. */
+	readonly guesses: readonly ColumnName[];
+	/** What stands in its first cells. */
+	readonly samples: readonly string[];
+}

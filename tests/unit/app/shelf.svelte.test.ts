@@ -1,0 +1,136 @@
+import 'fake-indexeddb/auto';
+import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
+import { openShelf, type Shelf } from '../../../src/app/shelf.svelte.ts';
+import { daysToBringBack } from '../../../src/core/show/shelf.ts';
+
+let databaseName = '';
+beforeEach(({ task }) => {
+	databaseName = task.id;
+	vi.useRealTimers();
+});
+
+/** A shelf as in a tab of its own, that is closed when the test ends. */
+async function open(): Promise<Shelf> {
+	const shelf = await openShelf({ databaseName, showId: undefined });
+	onTestFinished(() => shelf.close());
+	return shelf;
+}
+
+const names = ({ shows }: Shelf) =>
+	shows
+		.filter(({ deletedAt }) => deletedAt === undefined)
+		.map(({ name }) => name)
+		.sort();
+
+async function withSpring(): Promise<{ shelf: Shelf; spring: string }> {
+	const shelf = await open();
+	shelf.session.rename('Spring');
+	shelf.session.addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
+	await shelf.session.whenSaved();
+	await shelf.refresh();
+	return { shelf, spring: shelf.session.show.id };
+}
+
+test('shows are begun, opened and copied, each with its own rows; the last one open is opened again', async () => {
+	const { shelf, spring } = await withSpring();
+	const autumn = await shelf.create();
+	expect(await shelf.open(autumn!)).toBe(true);
+	expect(shelf.session.show).toMatchObject({ id: autumn, name: 'New show', rows: [] });
+	await shelf.rename(autumn!, 'Autumn');
+	const copy = await shelf.copy(spring);
+	expect(names(shelf)).toEqual(['Autumn', 'Spring', 'Spring copy']);
+	expect(shelf.shows.find(({ id }) => id === copy)).toMatchObject({ prints: 1 });
+	await new Promise((resolve) => setTimeout(resolve, 20)); // when it was opened is kept after it is there
+	expect((await open()).session.show.name).toBe('Autumn');
+});
+
+test('another show is renamed without being opened, and a tab that has it open hears of it', async () => {
+	const { shelf, spring } = await withSpring();
+	const other = await open();
+	expect(other.session.show.id).toBe(spring);
+	const autumn = await shelf.create();
+	await shelf.open(autumn!);
+	await shelf.rename(spring, 'Spring, hung');
+	await vi.waitFor(() => expect(other.session.show.name).toBe('Spring, hung'));
+	await vi.waitFor(() => expect(names(other)).toEqual(['New show', 'Spring, hung']));
+});
+
+test('what is done in one tab to its show leaves the show of another tab alone', async () => {
+	const { shelf, spring } = await withSpring();
+	const autumn = await shelf.create();
+	const other = await open();
+	await other.open(autumn!);
+	other.session.addRows([{ cells: { title: 'Quay' } }], 0, 'Add row');
+	shelf.session.addRows([{ cells: { title: 'Mole' } }], 1, 'Add row');
+	await Promise.all([other.session.whenSaved(), shelf.session.whenSaved()]);
+	expect([shelf.session.show.id, other.session.show.id]).toEqual([spring, autumn]);
+	expect(shelf.session.show.rows.map(({ typed }) => typed.title)).toEqual(['Pier', 'Mole']);
+	expect(other.session.show.rows.map(({ typed }) => typed.title)).toEqual(['Quay']);
+	shelf.session.undo();
+	await shelf.session.whenSaved();
+	expect(other.session.show.rows).toHaveLength(1);
+});
+
+test('a deleted show is brought back whole; in the place of the open one another opens', async () => {
+	const { shelf, spring } = await withSpring();
+	const autumn = await shelf.create();
+	await shelf.delete(spring);
+	expect(shelf.session.show.id).toBe(autumn);
+	expect(names(shelf)).toEqual(['New show']);
+	expect(shelf.last).toEqual({ did: 'delete', id: spring, name: 'Spring' });
+	await shelf.takeBack();
+	expect(names(shelf)).toEqual(['New show', 'Spring']);
+	await shelf.open(spring);
+	expect(shelf.session.show.rows.map(({ typed }) => typed.title)).toEqual(['Pier']);
+});
+
+test('the last show deleted leaves a new one, never none', async () => {
+	const { shelf, spring } = await withSpring();
+	await shelf.delete(spring);
+	expect(shelf.session.show).toMatchObject({ name: 'New show', rows: [] });
+	expect(shelf.session.show.id).not.toBe(spring);
+});
+
+test('a deleted show is forgotten only when the days to bring it back are over', async () => {
+	const { shelf, spring } = await withSpring();
+	await shelf.delete(spring);
+	const now = Date.now();
+	const after = (days: number) => vi.spyOn(Date, 'now').mockReturnValue(now + days * 24 * 60 * 60 * 1000);
+	after(daysToBringBack - 1);
+	expect((await open()).shows.some(({ id }) => id === spring)).toBe(true);
+	after(daysToBringBack + 1);
+	expect((await open()).shows.some(({ id }) => id === spring)).toBe(false);
+	vi.restoreAllMocks();
+});
+
+test('a show that is typed into in another tab is not deleted', async () => {
+	const { shelf, spring } = await withSpring();
+	const other = await open();
+	await shelf.delete(spring);
+	other.session.typeCells([{ id: other.session.show.rows[0]!.id, cells: { title: 'Quay' } }], 'Type');
+	await other.session.whenSaved();
+	await shelf.refresh();
+	expect(names(shelf)).toContain('Spring');
+});
+
+test('a show that is put away is kept, and not the one that opens', async () => {
+	const { shelf, spring } = await withSpring();
+	const autumn = await shelf.create();
+	await shelf.archive(spring, true);
+	expect((await open()).session.show.id).toBe(autumn);
+	await shelf.takeBack();
+	expect(shelf.shows.find(({ id }) => id === spring)?.isArchived).toBeUndefined();
+});
+
+test('a show is not left while what was typed is not on disk', async () => {
+	const { shelf, spring } = await withSpring();
+	const autumn = await shelf.create();
+	vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+		throw new DOMException('no room', 'QuotaExceededError');
+	});
+	shelf.session.rename('Spring, hung');
+	expect(await shelf.open(autumn!)).toBe(false);
+	expect(shelf.session.show).toMatchObject({ id: spring, name: 'Spring, hung' });
+	expect(shelf.problem).toContain('no room left on this device');
+	vi.restoreAllMocks();
+});

