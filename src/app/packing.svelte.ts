@@ -4,7 +4,7 @@ import { jobsOf, type LeftOutRow } from '../core/sheets/jobsOf.ts';
 import type { PackingJob } from '../core/sheets/packingJob.ts';
 import { type PlannedBoard, plannedBoard, replanning } from '../core/sheets/plannedSheets.ts';
 import { isSameValue } from '../core/show/isSameValue.ts';
-import { makeId } from './makeId.ts';
+import { makeId } from '../files/makeId.ts';
 import { packInWorker } from '../workers/packInWorker.ts';
 import { openPlanStore, type PlanStore } from '../storage/planStore.ts';
 import type { Session } from './session.svelte.ts';
