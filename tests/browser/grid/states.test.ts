@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -53,6 +54,37 @@ test.each([
 		expect(found).toEqual([]);
 	}),
 );
+
+/** What can be clicked and Tab does not come to, however often it is pressed. */
+async function missedByTab(page: Page): Promise<string[]> {
+	const places = await page.evaluate(() => {
+		document.addEventListener('focusin', ({ target }) => (target as Element).setAttribute('data-came', ''));
+		return document.querySelectorAll('button, a, input, select').length;
+	});
+	for (let place = 0; place < places + 5; place++) {
+		if (await page.evaluate(() => document.activeElement?.closest('[role=grid]'))) await press(page, 'Escape');
+		await press(page, 'Tab');
+	}
+	// Of a group of radio buttons Tab comes to one, and arrows to the others; a disabled one does nothing.
+	return page
+		.locator('button:enabled, a[href], input:enabled:not([type=radio]), select')
+		.and(page.locator(':visible:not([data-came])'))
+		.evaluateAll((all) => all.map((each) => each.outerHTML.slice(0, 100)));
+}
+
+test('whatever can be clicked around the grid and in its panels is reached by Tab', () =>
+	play(async (page) => {
+		await withPrints(page, prints);
+		await cell(page, 0, 'picture width').click();
+		await paste(page, '310\t210\t304');
+		await page.getByRole('group', { name: 'The paste' }).waitFor();
+		await page.getByRole('button', { name: 'Filter' }).press('Enter');
+		await page.getByRole('combobox', { name: 'What to know' }).selectOption('stop');
+		expect(await missedByTab(page)).toEqual([]);
+		await page.getByRole('button', { name: /^View/ }).press('Enter');
+		await page.getByRole('radio', { name: 'Sizing' }).waitFor();
+		expect(await missedByTab(page)).toEqual([]);
+	}));
 
 test('a cell that begins as worked out or from the show is typed and handed back: seen, said, undone', () =>
 	play(async (page) => {
