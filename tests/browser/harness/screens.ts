@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 
 /** A screen, and how a person gets there from an app that has just been opened for the first time. */
@@ -19,6 +20,28 @@ async function goTo(page: Page, place: 'Prints' | 'Across' | 'Boards' | 'Bench')
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place }).click();
 	await page.locator(`nav a[aria-current=page]:text-is("${place}")`).waitFor();
 }
+
+/** Chooses a file with this text where the app asks for one. */
+export async function chooseFile(page: Page, button: string, name: string, text: string): Promise<void> {
+	const asked = page.waitForEvent('filechooser');
+	await press(page, button);
+	await (await asked).setFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
+}
+
+async function goToShows(page: Page): Promise<void> {
+	await page.getByRole('link', { name: /Shows$/ }).click();
+	await page.getByRole('heading', { name: 'Shows', exact: true }).waitFor();
+}
+
+/** Loads the example and has a file come in that has to be answered. */
+async function comeIn(page: Page, name: string, text: string, title: RegExp): Promise<void> {
+	await loadExample(page);
+	await press(page, 'Files');
+	await chooseFile(page, 'Import rows', name, text);
+	await page.getByRole('heading', { name: title }).waitFor();
+}
+
+const otherShow = { format: 'evenhang-show', version: 3, name: 'Harbour room', settings: {}, rows: [] };
 
 /** Every screen of the app, and every panel that opens over one. */
 export const screens: readonly Screen[] = [
@@ -103,6 +126,59 @@ export const screens: readonly Screen[] = [
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'Files');
+		},
+	},
+	{
+		name: 'shows',
+		open: async (page) => {
+			await loadExample(page);
+			await goToShows(page);
+			for (const copies of [1, 2]) {
+				await press(page, /^Copy /);
+				await page
+					.getByRole('button', { name: / copy/ })
+					.nth(copies - 1)
+					.waitFor();
+			}
+			await press(page, /^Archive .* copy$/);
+			await page.getByRole('heading', { name: 'Archive' }).waitFor();
+			await press(page, /^Delete .* copy \(2\)$/);
+			await page.getByText(/is deleted/).waitFor();
+		},
+	},
+	{
+		name: 'comparison',
+		open: (page) =>
+			comeIn(
+				page,
+				'from Ilse.csv',
+				'print id,title,price\nexample-02,Breakwater at noon,360\nexample-03,Net store,420\nnew,Slip,90\n',
+				/^What differs/,
+			),
+	},
+	{
+		name: 'columns of a file',
+		open: (page) =>
+			comeIn(page, 'list.csv', 'name;width (cm);height (cm);hue\nPier;45,6;30,6;red\n', /^What do these columns/),
+	},
+	{
+		name: 'whole show',
+		open: (page) => comeIn(page, 'harbour.json', JSON.stringify(otherShow), /^“Harbour room”/),
+	},
+	{
+		name: 'backup',
+		open: async (page) => {
+			await loadExample(page);
+			await goToShows(page);
+			const given = page.waitForEvent('download');
+			await press(page, 'Back up all shows');
+			const text = await readFile(await (await given).path(), 'utf8');
+			await press(page, /^Rename /);
+			await page.keyboard.type('Salt, slate');
+			await page.keyboard.press('Enter');
+			await page.getByRole('button', { name: 'Salt, slate', exact: true }).waitFor();
+			await chooseFile(page, 'Open a file or a backup', 'all.json', text);
+			await page.getByText(/not the same$/).waitFor();
 		},
 	},
 	{

