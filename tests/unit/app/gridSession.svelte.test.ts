@@ -173,61 +173,65 @@ function holdTo(grid: GridState, session: Session, { rows, focus }: Step['before
 
 test('any gestures: each is one step with its selection, and undo to the start and redo to the end give both', () =>
 	fc.assert(
-		fc.asyncProperty(fc.array(gesture, { minLength: 4, maxLength: 16 }), fc.uuid(), async (gestures, name) => {
-			const session = await openSession({ databaseName: name, makeId: namer() });
-			const grid = new GridState(session);
-			grid.paste([
-				['Low water', '', '300', '200'],
-				['Salt road', '3:2'],
-				['Kiln door', '', '', '', '290'],
-			]);
-			const begun = session.show.rows;
-			const done: Step[] = [];
-			const undone: Step[] = [];
-			for (const each of gestures) {
-				const { show } = session;
-				const before = { rows: show.rows, focus: grid.focus };
-				make(grid, session, each);
-				const after = { rows: session.show.rows, focus: grid.focus };
-				if (each.kind === 'undo') {
-					const step = done.pop();
-					if (step === undefined) {
-						session.redo(); // what the test began with is not to be taken back
-						continue;
+		fc.asyncProperty(
+			fc.array(gesture, { minLength: 4, maxLength: 16 }),
+			fc.uuid().map((id) => `gestures ${id}`),
+			async (gestures, name) => {
+				const session = await openSession({ databaseName: name, makeId: namer() });
+				const grid = new GridState(session);
+				grid.paste([
+					['Low water', '', '300', '200'],
+					['Salt road', '3:2'],
+					['Kiln door', '', '', '', '290'],
+				]);
+				const begun = session.show.rows;
+				const done: Step[] = [];
+				const undone: Step[] = [];
+				for (const each of gestures) {
+					const { show } = session;
+					const before = { rows: show.rows, focus: grid.focus };
+					make(grid, session, each);
+					const after = { rows: session.show.rows, focus: grid.focus };
+					if (each.kind === 'undo') {
+						const step = done.pop();
+						if (step === undefined) {
+							session.redo(); // what the test began with is not to be taken back
+							continue;
+						}
+						undone.push(step);
+						holdTo(grid, session, step.before);
+					} else if (each.kind === 'redo') {
+						const step = undone.pop();
+						if (step) done.push(step);
+						if (step) holdTo(grid, session, step.after);
+					} else if (each.kind === 'leave' && before.rows !== after.rows) {
+						const pasted = done.pop()!;
+						if (session.canRedo) undone.push(pasted);
+						else done.push({ before: pasted.before, after });
+					} else if (show !== session.show) {
+						// A sort moves rows away from under a range: what was in hand then is not held to it.
+						const isSort = each.kind === 'sort';
+						const without = ({ rows }: Step['before']) => ({ rows, focus: undefined });
+						done.push(isSort ? { before: without(before), after: without(after) } : { before, after });
+						undone.length = 0;
 					}
-					undone.push(step);
-					holdTo(grid, session, step.before);
-				} else if (each.kind === 'redo') {
-					const step = undone.pop();
-					if (step) done.push(step);
-					if (step) holdTo(grid, session, step.after);
-				} else if (each.kind === 'leave' && before.rows !== after.rows) {
-					const pasted = done.pop()!;
-					if (session.canRedo) undone.push(pasted);
-					else done.push({ before: pasted.before, after });
-				} else if (show !== session.show) {
-					// A sort moves rows away from under a range: what was in hand then is not held to it.
-					const isSort = each.kind === 'sort';
-					const without = ({ rows }: Step['before']) => ({ rows, focus: undefined });
-					done.push(isSort ? { before: without(before), after: without(after) } : { before, after });
-					undone.length = 0;
+					await holdTogether(grid, session, name);
 				}
+				const end = session.show.rows;
+				for (const step of done.toReversed()) {
+					grid.undo();
+					holdTo(grid, session, step.before);
+				}
+				expect(session.show.rows).toEqual(begun);
+				for (const step of done) {
+					grid.redo();
+					holdTo(grid, session, step.after);
+				}
+				expect(session.show.rows).toEqual(end);
 				await holdTogether(grid, session, name);
-			}
-			const end = session.show.rows;
-			for (const step of done.toReversed()) {
-				grid.undo();
-				holdTo(grid, session, step.before);
-			}
-			expect(session.show.rows).toEqual(begun);
-			for (const step of done) {
-				grid.redo();
-				holdTo(grid, session, step.after);
-			}
-			expect(session.show.rows).toEqual(end);
-			await holdTogether(grid, session, name);
-			session.close();
-		}),
+				session.close();
+			},
+		),
 		{ numRuns: 150 },
 	));
 

@@ -232,15 +232,19 @@ test(
 	'after each of any edits, undone and redone, what is on disk is what the session holds',
 	() =>
 		fc.assert(
-			fc.asyncProperty(fc.array(step, { maxLength: 12 }), fc.uuid(), async (steps, name) => {
-				const session = await openSession({ databaseName: name, makeId: namer() });
-				for (const done of steps) {
-					take(session, done);
-					await session.whenSaved();
-					expect(await stored(name)).toEqual(session.show);
-				}
-				session.close();
-			}),
+			fc.asyncProperty(
+				fc.array(step, { maxLength: 12 }),
+				fc.uuid().map((id) => `steps ${id}`),
+				async (steps, name) => {
+					const session = await openSession({ databaseName: name, makeId: namer() });
+					for (const done of steps) {
+						take(session, done);
+						await session.whenSaved();
+						expect(await stored(name)).toEqual(session.show);
+					}
+					session.close();
+				},
+			),
 			{ numRuns: 100 },
 		),
 	30_000,
@@ -339,7 +343,7 @@ test(
 		fc.assert(
 			fc.asyncProperty(
 				fc.array(fc.tuple(fc.boolean(), step, fc.boolean()), { maxLength: 14 }),
-				fc.uuid(),
+				fc.uuid().map((id) => `two tabs ${id}`),
 				async (steps, name) => {
 					const one = await openSession({ databaseName: name, makeId: namer('one') });
 					const other = await openSession({ databaseName: name, makeId: namer('other') });
