@@ -104,7 +104,7 @@ describe('by keyboard alone', () => {
 				await tabTo(label);
 				await page.keyboard.insertText(text);
 			};
-			await tabTo('New show');
+			await tabTo('Settings');
 			await press(page, 'Enter');
 			await page.getByRole('heading', { name: 'Settings of the show' }).waitFor();
 			for (const [label, text] of settings) await type(label, text);

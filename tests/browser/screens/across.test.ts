@@ -92,8 +92,8 @@ test('a frame and a board are typed, tell a print what they hide, and can be tak
 		await page.getByRole('button', { name: 'Remove Ash' }).click();
 		expect(await page.getByRole('button', { name: 'Remove Ash' }).count()).toBe(0);
 		await fill('Name, new board', 'White');
-		await fill('Sheet width, new board', 'wide');
-		await fill('Sheet height, new board', '800');
+		await fill('Width, new board', 'wide');
+		await fill('Height, new board', '800');
 		await page.getByRole('button', { name: 'Add board' }).click();
 		await page.getByRole('alert').filter({ hasText: 'wide' }).waitFor();
 	}));

@@ -81,6 +81,7 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		await width.fill('31');
 		await page.getByRole('button', { name: 'cm', exact: true }).tap();
 		await coverAllBut(page, 844);
+		await page.waitForTimeout(350); // the page is laid out anew, and a touch sooner may go beside what it was meant for
 		await page.getByRole('button', { name: 'Next' }).tap();
 		await page.getByRole('button', { name: 'Former' }).tap();
 		expect(await width.inputValue()).toBe('31cm');

@@ -1,0 +1,4 @@
+import { screens } from '../harness/screens.ts';
+import { onScreens } from './onScreens.ts';
+
+onScreens(screens.slice(screens.length / 2));
