@@ -3,9 +3,6 @@ import { packBoards } from '../core/sheets/packBoards.ts';
 import { openHighs } from '../solver/openHighs.ts';
 import type { PackingReply, PackingRequest } from './protocol.ts';
 
-/** Starts to load with the worker; the first plans do not wait for it. */
-const solver = openHighs({ locateFile: () => highsWasm });
-
 const reply = (message: PackingReply) => {
 	postMessage(message);
 };
@@ -16,8 +13,9 @@ async function pack({ jobs, seconds }: PackingRequest): Promise<void> {
 	const onPlan = (plan: Extract<PackingReply, { plan: unknown }>['plan'], place: number) => {
 		reply({ place, plan });
 	};
+	// The solver is large: loaded beside the first plans, it would make them late.
 	packBoards(jobs, { secondsLeft: () => 0, onPlan });
-	const openProgram = await solver;
+	const openProgram = await openHighs({ locateFile: () => highsWasm });
 	reply({ plans: packBoards(jobs, { secondsLeft, onPlan, openProgram }) });
 }
 
