@@ -103,9 +103,13 @@ export class Shelf {
 		return this.keep(added, isArchived).then((isKept) => (isKept ? added[0]?.id : undefined));
 	}
 
-	/** Puts shows on the shelf that have ids. */
-	keep(shows: readonly Show[], isArchived = false): Promise<boolean> {
-		return this.#try(() => this.#store.add(shows, { isArchived }));
+	/**
+	 * Puts shows on the shelf that have ids.
+	 * @param copiedAt when a file was read that holds them, in milliseconds since 1970
+	 */
+	keep(shows: readonly Show[], isArchived = false, copiedAt?: number): Promise<boolean> {
+		const copied = copiedAt === undefined ? undefined : ({ at: copiedAt, revision: 1, what: 'show' } as const);
+		return this.#try(() => this.#store.add(shows, { isArchived, ...(copied && { copied }) }));
 	}
 
 	/** A name that no show has that is not deleted. */

@@ -175,11 +175,11 @@ export class FileDesk {
 	async restore(shows: readonly StandingOfShow[]): Promise<void> {
 		const missing = shows.filter(({ standing }) => standing === 'missing');
 		for (const { show, isArchived } of missing) {
-			const isTaken = this.#shelf.shows.some(({ id }) => id === show.id); // it was deleted here, and stays so
+			const wasDeleted = this.#shelf.shows.some(({ id }) => id === show.id); // and stays so, beside this one
 			const named = { ...show, name: this.#shelf.freeName(show.name) };
-			const isKept = isTaken
+			const isKept = wasDeleted
 				? (await this.#shelf.add([named], isArchived)) !== undefined
-				: await this.#shelf.keep([named], isArchived);
+				: await this.#shelf.keep([show], isArchived, Date.now());
 			if (!isKept) return this.#tell(notTakenIn(`“${show.name}”`, this.#shelf.problem ?? ''));
 		}
 		this.#step = undefined;

@@ -37,7 +37,7 @@ export function openShelfStore(databaseName: string, events: ConnectionEvents = 
 		},
 
 		/** Keeps shows that are new here, all of them or none. */
-		add: (shows: readonly Show[], more: Pick<ShowRecord, 'isArchived'> = {}): Promise<void> =>
+		add: (shows: readonly Show[], more: Pick<ShowRecord, 'isArchived' | 'copied'> = {}): Promise<void> =>
 			writes(async (tx, request) => {
 				for (const show of shows) await putShow(tx, request, show, more);
 			}),

@@ -1,0 +1,76 @@
+import { readFile } from 'node:fs/promises';
+import { expect, test } from 'vitest';
+import { chooseFile } from './harness/screens.ts';
+import { onStage } from './harness/stage.ts';
+import { cell, press, seen, withPrints } from './screens/prints.ts';
+
+test('two tabs keep their own shows over a reload, and a backup puts back what another device lacks', async () => {
+	let backup = '';
+	await onStage({}, async (stage) => {
+		const one = await stage.openShow();
+		await withPrints(one, [['Low water', '376', '251']]);
+		const other = await stage.openShow();
+		await other.getByRole('link', { name: /Shows$/ }).click();
+		await other.getByRole('button', { name: 'New show', exact: true }).first().click();
+		await other.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
+		await withPrints(other, [['Kiln door', '300', '200']]);
+		await cell(one, 0, 'title').click();
+		await one.keyboard.type('High water');
+		await press(one, 'Tab');
+		for (const page of [one, other]) {
+			await page.getByText('Saved on this device').waitFor();
+			await page.reload();
+			await cell(page, 0, 'title').waitFor();
+		}
+		expect([await seen(one, 0, 'title'), await seen(other, 0, 'title')]).toEqual([
+			'High water typed',
+			'Kiln door typed',
+		]);
+		await one.getByRole('link', { name: /Shows$/ }).click();
+		const download = one.waitForEvent('download');
+		await one.getByRole('button', { name: 'Back up all shows' }).click();
+		backup = await readFile(await (await download).path(), 'utf8');
+	});
+
+	await onStage({}, async (stage) => {
+		const page = await stage.openShow();
+		await page.getByRole('link', { name: /Shows$/ }).click();
+		await chooseFile(page, 'Open a file or a backup', 'backup.json', backup);
+		await page.getByRole('button', { name: 'Put the 2 missing shows back' }).click();
+		await page.getByText('2 shows put back').waitFor();
+		const shows = page.getByRole('listitem').filter({ hasText: /1 print · last file given/ });
+		await expect.poll(() => shows.count()).toBe(2);
+		await page.getByRole('button', { name: 'Close' }).click();
+		await chooseFile(page, 'Open a file or a backup', 'backup.json', backup);
+		await page.getByRole('heading', { name: 'A backup of 2 shows' }).waitFor();
+		expect(await page.getByText('on this device, the same').count()).toBe(2);
+	});
+});
+
+test('a file that another app shares comes in, and is there only once', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openShow();
+		await stage.isKept(page);
+		// What the device sends when one chooses this app in another app's "share": a form, which no page of ours may send.
+		stage.expectProblems(/favicon/); // a page of nothing but text names no icon
+		await page.goto(`${stage.address}shareTarget.js`);
+		await page.evaluate(() => {
+			const form = document.createElement('form');
+			Object.assign(form, { method: 'post', action: 'share-target', enctype: 'multipart/form-data' });
+			const files = Object.assign(document.createElement('input'), { type: 'file', name: 'files' });
+			const shared = new DataTransfer();
+			shared.items.add(new File(['title,picture width\nLow water,376\n'], 'spring ü.csv', { type: 'text/csv' }));
+			files.files = shared.files;
+			form.append(files);
+			document.body.append(form);
+			form.submit();
+		});
+		await page.getByText('1 row read').waitFor();
+		expect(await seen(page, 0, 'title')).toBe('Low water typed');
+		await page.getByRole('button', { name: 'Undo: import “spring ü.csv”' }).waitFor();
+		expect(page.url()).not.toContain('shared');
+		await page.getByText('Saved on this device').waitFor();
+		await page.goto(`${stage.address}?shared`);
+		await cell(page, 0, 'title').waitFor();
+		expect(await cell(page, 1, 'title').count()).toBe(0);
+	}));
