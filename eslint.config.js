@@ -35,32 +35,20 @@ const notReady = [
 export default tseslint.config(
 	{ ignores: ['dist/', 'dev-dist/', 'node_modules/', 'coverage/'] },
 	js.configs.recommended,
-	tseslint.configs.strictTypeChecked,
-	tseslint.configs.stylisticTypeChecked,
+	tseslint.configs.strict,
+	tseslint.configs.stylistic,
 	svelte.configs.recommended,
 	svelte.configs.prettier,
 	{
 		linterOptions: { reportUnusedDisableDirectives: 'error' },
-		languageOptions: {
-			parserOptions: {
-				projectService: { allowDefaultProject: ['*.config.ts'], defaultProject: 'tests/tsconfig.json' },
-				extraFileExtensions: ['.svelte'],
-			},
-		},
 		rules: {
 			'no-warning-comments': ['error', { terms: ['todo', 'fixme', 'xxx', 'hack'], location: 'anywhere' }],
 			'no-restricted-syntax': ['error', importsWithEnding, namedExports],
 			eqeqeq: 'error',
 			'@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
 			'@typescript-eslint/no-non-null-assertion': 'off', // the house says `!` where a bound is known
-			'@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true, allowBoolean: true }],
-			'@typescript-eslint/no-confusing-void-expression': 'off', // `if (…) return refuse();` reads well
-			'@typescript-eslint/no-meaningless-void-operator': 'off', // `void x;` tells an effect what it depends on
-			'@typescript-eslint/no-unsafe-unary-minus': 'off', // it takes a branded number for no number
 			'@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
 			'@typescript-eslint/no-invalid-void-type': 'off',
-			'@typescript-eslint/no-misused-spread': ['error', { allow: ['string'] }], // what is typed here has no emoji in it
-			'@typescript-eslint/dot-notation': 'off', // brackets say that the key comes from outside
 			'@typescript-eslint/consistent-indexed-object-style': 'off', // `[side: string]: Length` says what the key is
 		},
 	},
@@ -77,18 +65,6 @@ export default tseslint.config(
 			'no-restricted-syntax': ['error', importsWithEnding, namedExports, inlineStyle],
 			'prefer-const': 'off', // `$props()` and bindable state are let
 			'svelte/prefer-const': ['error', { destructuring: 'all' }],
-		},
-	},
-	{
-		// The linter does not know the types of components' props, which makes `any` of their callbacks' arguments.
-		// svelte-check does, and checks them.
-		files: ['**/*.svelte'],
-		rules: {
-			'@typescript-eslint/no-unsafe-argument': 'off',
-			'@typescript-eslint/no-unsafe-assignment': 'off',
-			'@typescript-eslint/no-unsafe-call': 'off',
-			'@typescript-eslint/no-unsafe-member-access': 'off',
-			'@typescript-eslint/no-unsafe-return': 'off',
 		},
 	},
 	{
@@ -114,7 +90,6 @@ export default tseslint.config(
 	},
 	{
 		files: ['**/*.js', '**/*.cjs'],
-		extends: [tseslint.configs.disableTypeChecked],
 		languageOptions: { globals: globals.node },
 	},
 	{

@@ -72,7 +72,7 @@ test('the page takes no text for a script, and no script from outside its folder
 			return {
 				html: outcome(() => (document.createElement('div').innerHTML = '<b>bold</b>')),
 				outside: outcome(() => new Worker('/outside.js')),
-				// eslint-disable-next-line @typescript-eslint/no-implied-eval -- to see it refused
+				// oxlint-disable-next-line typescript/no-implied-eval -- to see it refused
 				code: outcome(() => setTimeout('1 + 1')),
 			};
 		});

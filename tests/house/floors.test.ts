@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { mkdir, mkdtemp, readdir, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { dirname, join, relative } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { ESLint } from 'eslint';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -11,24 +11,22 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const tool = (name: string) => join(root, 'node_modules/.bin', name);
 
-let house: string;
+const houses: string[] = [];
 
-/** Writes files into the house of straw. */
-async function build(files: Readonly<Record<string, string>>): Promise<void> {
+/** Builds a house of straw of these files. @returns its folder */
+async function build(files: Readonly<Record<string, string>>): Promise<string> {
+	const house = await mkdtemp(join(tmpdir(), 'evenhang-house-'));
+	houses.push(house);
+	for (const name of ['node_modules', 'tsconfig.base.json', 'tsconfig.json'])
+		await symlink(join(root, name), join(house, name));
 	for (const [path, text] of Object.entries(files)) {
 		await mkdir(dirname(join(house, path)), { recursive: true });
 		await writeFile(join(house, path), text);
 	}
+	return house;
 }
 
-beforeAll(async () => {
-	house = await mkdtemp(join(tmpdir(), 'evenhang-house-'));
-	await symlink(join(root, 'node_modules'), join(house, 'node_modules'));
-	await symlink(join(root, 'tsconfig.base.json'), join(house, 'tsconfig.base.json'));
-	await symlink(join(root, 'tsconfig.json'), join(house, 'tsconfig.json'));
-});
-
-afterAll(() => rm(house, { recursive: true, force: true }));
+afterAll(() => Promise.all(houses.map((house) => rm(house, { recursive: true, force: true }))));
 
 describe('imports', () => {
 	/** A file in a floor, what it imports, and the rule it breaks; no rule: it may. */
@@ -87,7 +85,7 @@ describe('imports', () => {
 			`src/${folder}/ok.ts`,
 			ok,
 		]);
-		await build({
+		const house = await build({
 			...Object.fromEntries(others),
 			'src/pages/Ok.svelte': '<p>ok</p>',
 			'src/workers/packing.worker.ts': ok,
@@ -128,39 +126,60 @@ describe('imports', () => {
 });
 
 describe('what compiles', () => {
-	/** What the compiler says of a file in a floor. */
-	async function compile(floor: string, text: string): Promise<string> {
-		const file = `src/${floor}/compiled.ts`;
-		await build({ [file]: `${text}\nexport {};\n` });
-		const config = relative(house, join(root, 'src', floor, 'tsconfig.json'));
-		await build({ 'tsconfig.floor.json': JSON.stringify({ extends: `./${config}`, include: [], files: [file] }) });
-		return spawnSync(tool('tsc'), ['-p', 'tsconfig.floor.json'], { cwd: house, encoding: 'utf8' }).stdout;
-	}
+	/** A file in a floor, and what is said of it; nothing: it may stay. */
+	const compiled: readonly [file: string, text: string, ...said: RegExp[]][] = [
+		...(
+			[
+				['core', ['document', 'fetch', 'setTimeout', 'console', 'process', 'self', 'indexedDB', 'performance']],
+				['solver', ['document', 'localStorage', 'process']],
+				['workers', ['document', 'localStorage', 'process']],
+				['cli', ['document', 'self', 'indexedDB']],
+			] as const
+		).flatMap(([floor, names]) =>
+			names.map((name): [string, string, RegExp] => [
+				`src/${floor}/no-${name}.ts`,
+				`${name};`,
+				new RegExp(`Cannot find name '${name}'`),
+			]),
+		),
+		['src/core/own.ts', 'Math.max(1, 2).toString();'],
+		['src/solver/own.ts', 'self.postMessage(1);'],
+		['src/workers/own.ts', 'self.postMessage(1);'],
+		['src/cli/own.ts', 'console.log(process.argv.length);'],
+		['src/core/entry.ts', 'const list: number[] = []; const first: number = list[0]; first;', /TS2322/],
+		['src/core/absent.ts', 'const say: { what?: string } = { what: undefined }; say;', /TS2375/],
+		['src/core/enum.ts', 'enum Side { Top } Side.Top;', /TS1294/],
+		['src/core/type.ts', `import { Ok } from './row/ok.ts'; export type A = Ok;`, /TS1484/],
+		['src/app/promise.ts', 'const ask = () => Promise.resolve(1); ask();', /no-floating-promises/],
+		['tests/unit/any.ts', `const read: string = JSON.parse('1'); read;`, /no-unsafe-assignment/],
+	];
 
-	test.each([
-		['core', ['document', 'fetch', 'setTimeout', 'console', 'process', 'self', 'indexedDB', 'performance']],
-		['workers', ['document', 'localStorage', 'process']],
-		['cli', ['document', 'self', 'indexedDB']],
-	])('%s does not know the names of other run-times', async (floor, names) => {
-		const said = await compile(floor, names.map((name) => `${name};`).join('\n'));
-		for (const name of names) expect(said).toContain(`Cannot find name '${name}'`);
+	let said: ReadonlyMap<string, string>;
+
+	beforeAll(async () => {
+		const configs = ['src/core', 'src/solver', 'src/workers', 'src/cli', 'tests'].map((floor): [string, string] => [
+			`${floor}/tsconfig.json`,
+			JSON.stringify({ extends: join(root, floor, 'tsconfig.json'), include: ['**/*.ts'] }),
+		]);
+		const files = compiled.map(([file, text]): [string, string] => [file, `${text}\nexport {};\n`]);
+		const house = await build({
+			'src/core/row/ok.ts': 'export type Ok = 1;\n',
+			...Object.fromEntries([...configs, ...files]),
+		});
+		const args = ['--config', join(root, '.oxlintrc.json'), '--format', 'json', ...compiled.map(([file]) => file)];
+		const { stdout } = spawnSync(tool('oxlint'), args, { cwd: house, encoding: 'utf8', maxBuffer: 1 << 28 });
+		const { diagnostics } = JSON.parse(stdout) as {
+			diagnostics: { filename: string; code: string; message: string }[];
+		};
+		const lines = new Map<string, string>();
+		for (const { filename, code, message } of diagnostics)
+			lines.set(filename, `${lines.get(filename) ?? ''}${code} ${message}\n`);
+		said = lines;
 	});
 
-	test.each([
-		['core', 'Math.max(1, 2).toString();'],
-		['workers', 'self.postMessage(1);'],
-		['cli', 'console.log(process.argv.length);'],
-	])('%s knows its own', async (floor, text) => {
-		expect(await compile(floor, text)).toBe('');
-	});
-
-	test.each([
-		['an entry that may not be there', 'const list: number[] = []; const first: number = list[0]; first;', 'TS2322'],
-		['undefined where a key may only be absent', 'const say: { what?: string } = { what: undefined }; say;', 'TS2375'],
-		['an enum, which is not only types', 'enum Side { Top } Side.Top;', 'TS1294'],
-		['a type imported as a value', `import { Ok } from './row/ok.ts'; export type A = Ok;`, 'TS1484'],
-	])('nowhere: %s', async (_what, text, code) => {
-		expect(await compile('core', text)).toContain(code);
+	test.each(compiled)('%s with %s', (file, _text, ...expected) => {
+		if (expected.length === 0) expect(said.get(file)).toBeUndefined();
+		for (const each of expected) expect(said.get(file)).toMatch(each);
 	});
 });
 
