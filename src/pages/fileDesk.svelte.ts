@@ -81,6 +81,14 @@ export class FileDesk {
 		this.#told = undefined;
 	}
 
+	/** One goes to another place: the ways in and out stay behind, and so does a report that asks for nothing. */
+	leavePlace(): void {
+		this.isOpen = false;
+		if (this.#step) this.leave();
+		const report = this.#told?.report;
+		if (report && !report.isProblem && !report.unread && !report.settings) this.close();
+	}
+
 	/** Leaves what was asked, or a file that is being read: nothing changes. */
 	leave(): void {
 		this.#job?.abort(new DOMException('left', 'AbortError'));

@@ -1,14 +1,19 @@
+/** What share of the page's height is seen at most while a keyboard is up; bars of the browser take less. */
+const mostSeen = 0.8;
+
 /**
  * Keeps `--seen-height` at the height of the page that no on-screen keyboard covers, and `--seen-top` at where it begins.
+ * While a keyboard covers a good part of the page, the page's root has the class `covered`: what can wait leaves its room.
  * A page that has been enlarged with two fingers is left as it is: it is looked at, not laid out anew.
  * @returns stops that
  */
 export function fitSeenPage(): (() => void) | undefined {
 	const seen = window.visualViewport;
 	if (!seen) return undefined;
-	const { style } = document.documentElement;
+	const { style, classList } = document.documentElement;
 	const fit = () => {
 		style.setProperty('--seen-height', `${Math.round(seen.height * seen.scale)}px`);
+		classList.toggle('covered', seen.height * seen.scale < window.innerHeight * mostSeen);
 		style.setProperty('--seen-top', `${seen.scale > 1.01 ? 0 : Math.round(seen.offsetTop)}px`);
 	};
 	fit();

@@ -22,4 +22,11 @@ export function askedOf({ words, told, mount, board, maker, cut }: Filter): read
 	return asked.filter((word) => word !== '');
 }
 
-const toldWords = (told: string): string => (told === 'none' ? 'nothing said' : told.replaceAll('-', ' '));
+const levelWords: Readonly<Record<string, string>> = {
+	stop: 'to stop for',
+	look: 'to look at',
+	note: 'to note',
+	none: 'nothing said',
+};
+
+const toldWords = (told: string): string => levelWords[told] ?? told.replaceAll('-', ' ');

@@ -54,7 +54,7 @@ const plan: readonly Plan[] = [
 	{
 		group: 'Picture',
 		columns: [
-			['shape', 'shape', 58],
+			['shape', 'shape', 64],
 			['picture width', 'width', 70],
 			['picture height', 'height', 70],
 		],
@@ -77,12 +77,12 @@ const plan: readonly Plan[] = [
 	{
 		group: 'Mount',
 		columns: [
-			['mount', 'size', 112],
+			['mount', 'size', 122],
 			['mount width', 'width', 66],
 			['mount height', 'height', 66],
 		],
 	},
-	{ group: 'Bench', columns: [['steps', 'steps', 92]] },
+	{ group: 'Bench', columns: [['steps', 'steps', 104]] },
 	{ group: 'What to know', columns: [['findings', 'in words', 320]] },
 	{
 		group: 'Allowances',
@@ -120,7 +120,7 @@ const plan: readonly Plan[] = [
 	{
 		group: 'Record',
 		columns: [
-			['maker', 'maker', 148],
+			['maker', 'maker', 164],
 			['edition', 'edition', 84],
 			['signed on', 'signed', 84],
 			['copies', 'copies', 68],

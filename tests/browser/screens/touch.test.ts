@@ -52,7 +52,7 @@ test('a phone shows one print at a time, with the same cells', () =>
 		expect(await page.getByRole('textbox', { name: /^Window width/ }).getAttribute('placeholder')).toBe('450');
 		await page.getByRole('button', { name: 'Add print' }).tap();
 		await page.getByText('Print 2 of 2').waitFor();
-		await page.getByRole('button', { name: 'Former' }).tap();
+		await page.getByRole('button', { name: 'Before' }).tap();
 		expect(await page.getByRole('textbox', { name: /^Picture width/ }).inputValue()).toBe('456');
 		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
 		expect(await axeProblems(page)).toEqual([]);
@@ -77,13 +77,16 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 			return box.y > 60 && box.y + box.height <= keys.y && keys.y + keys.height <= 501;
 		};
 		await expect.poll(isSeen).toBe(true);
+		const foot = page.getByRole('toolbar', { name: 'Prints' });
+		expect(await foot.isVisible(), 'the keyboard has the room of the foot').toBe(false);
 		expect(await axeProblems(page)).toEqual([]);
 		await width.fill('31');
 		await page.getByRole('button', { name: 'cm', exact: true }).tap();
 		await coverAllBut(page, 844);
+		expect(await foot.isVisible()).toBe(true);
 		await page.waitForTimeout(350); // the page is laid out anew, and a touch sooner may go beside what it was meant for
 		await page.getByRole('button', { name: 'Next' }).tap();
-		await page.getByRole('button', { name: 'Former' }).tap();
+		await page.getByRole('button', { name: 'Before' }).tap();
 		expect(await width.inputValue()).toBe('31cm');
 		await page.getByRole('searchbox', { name: 'Find prints' }).fill('');
 		await page.getByRole('button', { name: 'Filter' }).tap();

@@ -62,6 +62,12 @@ test('what is asked and what is seen, in words', () => {
 		'thin border',
 		'begun',
 	]);
+	expect(['stop', 'look', 'note', 'none'].map((told) => askedOf({ ...noFilter, told })[0])).toEqual([
+		'to stop for',
+		'to look at',
+		'to note',
+		'nothing said',
+	]);
 	expect(saidOfShown(12, 30, { column: 'title', way: 'down' })).toBe(
 		'12 of 30 prints, sorted by title, from the greatest',
 	);
