@@ -1,5 +1,5 @@
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
-import { begunAgain, rowsWronged, withoutWrongTicks, type WrongedRow } from '../core/bench/cutWarning.ts';
+import { begunAgain, withoutWrongTicks } from '../core/bench/cutWarning.ts';
 import { orderBench, setUpsOf } from '../core/bench/orderBench.ts';
 import { spoilBoard, tickCuts } from '../core/bench/tickCuts.ts';
 import type { CutTick, MountId } from '../core/bench/ticks.ts';
@@ -31,6 +31,7 @@ import type { Copied, LeftAt } from '../storage/schema.ts';
 import { openShowStore, type ShowStore, type StoredShow } from '../storage/showStore.ts';
 import { askToPersist } from './askToPersist.ts';
 import { BenchOrder, type OrderSearch } from './benchOrder.svelte.ts';
+import { type Answer, mayBeAsked, type Question, questionOf } from './cutQuestion.ts';
 import { History } from './history.svelte.ts';
 import { LateBench } from './lateBench.svelte.ts';
 import { makeId } from '../files/makeId.ts';
@@ -60,16 +61,6 @@ export interface FocusOfEdit {
 	readonly after: (added: readonly RowId[]) => unknown;
 }
 
-/** A change that waits for a word, because it would make cuts wrong that were made. */
-export interface Question {
-	/** What the change does: "Type picture width". */
-	readonly label: string;
-	readonly wronged: readonly WrongedRow[];
-}
-
-/** An answer to a `Question`: leave all as it is, or change and keep the cuts that stand, or begin the mounts again. */
-export type Answer = 'leave' | 'keep' | 'begin again';
-
 /**
  * The show in hand: every change of it is one edit, one transaction and one undo step. All values are raw, immutable
  * records; rows that an edit does not touch stay the same objects.
@@ -77,7 +68,7 @@ export type Answer = 'leave' | 'keep' | 'begin again';
 export class Session {
 	#show = $state.raw<Show>()!;
 	#asked = $state.raw<{ readonly edit: Edit; readonly question: Question }>();
-	#atBench = $state.raw<string>();
+	#stepsInHand = $state.raw<{ readonly atBench?: string | undefined; readonly atKnife?: string | undefined }>({});
 	#copied = $state.raw<Copied>();
 	/** Where one was in the show when it was opened. */
 	readonly left: LeftAt;
@@ -110,7 +101,7 @@ export class Session {
 		this.#show = show;
 		this.#order = new BenchOrder(search);
 		this.#lateBench.later();
-		this.#atBench = stored.atBench;
+		this.#stepsInHand = { atBench: stored.atBench, atKnife: stored.atKnife };
 		this.#copied = stored.copied;
 		this.left = stored.left ?? {};
 		this.#store = store;
@@ -215,15 +206,28 @@ export class Session {
 
 	/** The step that was last in hand at the bench, as the bench names it; kept, but no edit. */
 	get atBench(): string | undefined {
-		return this.#atBench;
+		return this.#stepsInHand.atBench;
+	}
+
+	/** The step that was last in hand at the knife, as the knife names it; kept, but no edit. */
+	get atKnife(): string | undefined {
+		return this.#stepsInHand.atKnife;
 	}
 
 	/** Takes a step in hand at the bench. */
 	goAtBench(step: string): void {
-		if (step === this.#atBench) return;
-		this.#atBench = step;
+		if (step !== this.atBench) this.#goTo({ atBench: step });
+	}
+
+	/** Takes a step in hand at the knife. */
+	goAtKnife(step: string): void {
+		if (step !== this.atKnife) this.#goTo({ atKnife: step });
+	}
+
+	#goTo(step: Pick<StoredShow, 'atBench' | 'atKnife'>): void {
+		this.#stepsInHand = { ...this.#stepsInHand, ...step };
 		// Where it cannot be kept, only the place is lost, and the first step that is not done is as good.
-		this.#store.keepPlace(this.#show.id, { atBench: step }).catch(() => undefined);
+		this.#store.keepPlace(this.#show.id, step).catch(() => undefined);
 	}
 
 	/** Keeps where one is, to begin there when the show is opened again. */
@@ -403,12 +407,12 @@ export class Session {
 		this.#store.close();
 	}
 
-	/** Makes an edit, or asks first where it would make cuts wrong that were made. */
+	/** Makes an edit, or asks first where something that is cut would be wrong or left over. */
 	#make(edit: Edit, focus?: FocusOfEdit, added: readonly RowId[] = []): void {
 		if (isEmpty(edit)) return;
 		const focused = focus ? { ...edit, focus: { before: focus.before, after: focus.after(added) } } : edit;
-		const wronged = this.#wronged(focused);
-		if (wronged.length > 0) this.#asked = { edit: focused, question: { label: edit.label, wronged } };
+		const question = this.#questionOf(focused);
+		if (question) this.#asked = { edit: focused, question };
 		else this.#do(focused);
 	}
 
@@ -416,15 +420,13 @@ export class Session {
 		if (!isEmpty(edit)) this.#history.add(this.#apply(edit));
 	}
 
-	#wronged(edit: Edit): readonly WrongedRow[] {
-		if ((this.#show.ticks ?? []).length === 0 || edit.ticks || edit.cutSheets) return [];
+	#questionOf(edit: Edit): Question | undefined {
+		if (!mayBeAsked(edit, this.#show)) return undefined;
 		const show = apply(this.#show, edit);
 		const settings = edit.settings ? readSettings(show.settings).settings : this.settings;
 		const results = this.#cache.resultsOf(show.rows, settings);
-		return rowsWronged(
-			{ show: this.#show, settings: this.settings, results: this.#results },
-			{ show, settings, results },
-		);
+		const now = { show: this.#show, settings: this.settings, results: this.#results };
+		return questionOf(edit.label, now, { show, settings, results });
 	}
 
 	/** Has the order with the fewest changes looked for; the plan at hand stays until it is there. */

@@ -1,14 +1,14 @@
 import type { Paper } from '../core/bench/paper.ts';
 import { formatLength, formatWithUnit } from '../core/length/formatLength.ts';
 import type { Unit } from '../core/length/reading.ts';
-import type { PlacedBlank } from '../core/sheets/layout.ts';
+import type { NameOfBlank } from '../core/sheets/layout.ts';
 import { type SheetPage, sheetOnPages } from '../core/sheets/sheetPaper.ts';
 import type { BoardInView, NumberedSheet } from './boardsInView.ts';
 
 /** What is still to be cut, on pages: each way of cutting with the sheets that are cut so. */
 export const boardPages = (
 	boards: readonly BoardInView[],
-	nameOf: (blank: PlacedBlank) => string,
+	nameOf: NameOfBlank,
 	unit: Unit,
 	paper: Paper,
 ): readonly SheetPage[] =>

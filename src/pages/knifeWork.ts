@@ -7,6 +7,8 @@ import type { BoardInView } from './boardsInView.ts';
 export interface NumberedKnifeStep extends KnifeStep {
 	/** From 1. */
 	readonly number: number;
+	/** Names it for as long as its measure is among those that are set. */
+	readonly key: string;
 	/** Whether its sheets are drop-outs: there once the windows that they fall out of are cut. */
 	readonly isLater: boolean;
 }
@@ -41,10 +43,33 @@ export function knifeWork(boards: readonly BoardInView[]): KnifeWork {
 		...knifeSteps(sheets.filter((sheet) => !isLater(sheet))).map((step) => ({ ...step, isLater: false })),
 		...knifeSteps(sheets.filter(isLater)).map((step) => ({ ...step, isLater: true })),
 	];
+	const times = new Map<string, number>();
 	return {
-		steps: steps.map((step, place) => ({ ...step, number: place + 1 })),
+		steps: steps.map((step, place) => {
+			const setting = `${step.isLater ? 'later ' : ''}${step.measure}`;
+			const time = (times.get(setting) ?? 0) + 1;
+			times.set(setting, time);
+			return { ...step, number: place + 1, key: `${setting} #${time}` };
+		}),
 		names,
 		made: sheets.reduce((sum, { made }) => sum + made.length, 0),
 		all: sheets.reduce((sum, { cuts }) => sum + cuts.length, 0),
 	};
+}
+
+/** Names what is to be known before the first cut, where one stands before the first step. */
+export const beforeTheFirst = 'before';
+
+/**
+ * The number of the step in hand: the one that is named, else the first in which something is left to cut; 0 before the
+ * first cut.
+ */
+export function knifeStepInHand({ steps, made }: KnifeWork, key: string | undefined): number {
+	if (key === beforeTheFirst) return 0;
+	const named = steps.find((step) => step.key === key);
+	if (named) return named.number;
+	if (made === 0) return 0;
+	const isDone = ({ sheets }: NumberedKnifeStep) =>
+		sheets.every(({ sheet, places }) => places.every((place) => sheet.made.includes(place)));
+	return steps.find((step) => !isDone(step))?.number ?? steps.length;
 }

@@ -33,6 +33,8 @@ export interface ShowRecord {
 	readonly revision: number;
 	/** The step that was last in hand at the bench, as the bench names it. */
 	readonly atBench?: string;
+	/** The step that was last in hand at the knife, as the knife names it. */
+	readonly atKnife?: string;
 	/** When it was last opened, in milliseconds since 1970. */
 	readonly openedAt?: number;
 	/** Whether it is put away: kept, and out of the way. */

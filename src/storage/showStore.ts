@@ -15,6 +15,8 @@ export interface StoredShow {
 	readonly revision: number;
 	/** The step that was last in hand at the bench. */
 	readonly atBench?: string;
+	/** The step that was last in hand at the knife. */
+	readonly atKnife?: string;
 	/** Where one was when it was last left. */
 	readonly left?: LeftAt;
 	/** The last copy of it that left this device. */
@@ -113,8 +115,8 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		 */
 		keep: (show: Show, seen = 0): Promise<number> => writes((tx, request) => putShow(tx, request, show, { seen })),
 
-		/** Keeps which step is in hand at the bench, where one is, or when it was opened; that is no edit of the show. */
-		keepPlace: (showId: string, place: Pick<ShowRecord, 'atBench' | 'left' | 'openedAt'>): Promise<void> =>
+		/** Keeps which step is in hand at the bench or the knife, where one is, or when it was opened; that is no edit of the show. */
+		keepPlace: (showId: string, place: Pick<ShowRecord, 'atBench' | 'atKnife' | 'left' | 'openedAt'>): Promise<void> =>
 			writes(async (tx, request) => {
 				const record = await tx.objectStore('shows').get(showId);
 				if (record) request(tx.objectStore('shows').put({ ...record, ...place }));
@@ -163,7 +165,7 @@ function toOpen(records: readonly ShowRecord[], wanted: string | undefined): Sho
 
 /** What was read of a show, put together. */
 export const stored = (
-	{ id, name, settings, cutSheets = [], revision, atBench, left, copied }: ShowRecord,
+	{ id, name, settings, cutSheets = [], revision, atBench, atKnife, left, copied }: ShowRecord,
 	rows: readonly Row[],
 	ticks: readonly Tick[],
 ): StoredShow => ({
@@ -174,6 +176,7 @@ export const stored = (
 	},
 	revision,
 	...(atBench !== undefined && { atBench }),
+	...(atKnife !== undefined && { atKnife }),
 	...(left && { left }),
 	...(copied && { copied }),
 });

@@ -41,3 +41,6 @@ export interface Layout {
 	/** Whether it is cut already, and stays as it is. */
 	readonly isCut: boolean;
 }
+
+/** Says whom a blank is for that is cut from a piece of stock, or is to be. */
+export type NameOfBlank = (blank: Blank, sheet: { readonly stock: Pick<Stock, 'board'> }) => string;

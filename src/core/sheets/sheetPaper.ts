@@ -2,7 +2,7 @@ import { type Paper, paperRoom, papers } from '../bench/paper.ts';
 import { formatLength, formatWithUnit } from '../length/formatLength.ts';
 import type { Unit } from '../length/reading.ts';
 import type { CutSheet } from './cutSheet.ts';
-import type { PlacedBlank } from './layout.ts';
+import type { NameOfBlank } from './layout.ts';
 
 /** Height of a sheet's heading and of its drawing on paper, with the room under it, in mm; the styles hold to them. */
 export const sheetHeadMm = 12;
@@ -38,7 +38,7 @@ export const placeLetter = (place: number): string => (place < 26 ? String.fromC
 export function sheetOnPages(
 	sheets: readonly CutSheet[],
 	name: string,
-	nameOf: (blank: PlacedBlank) => string,
+	nameOf: NameOfBlank,
 	unit: Unit,
 	paper: Paper,
 ): readonly SheetPage[] {
@@ -56,16 +56,12 @@ export function sheetOnPages(
 }
 
 /** Whose the blanks are, by the letters of the drawing where several sheets are cut alike; then the cuts. */
-function wordsOf(
-	sheets: readonly CutSheet[],
-	nameOf: (blank: PlacedBlank) => string,
-	unit: Unit,
-): readonly SheetWords[] {
+function wordsOf(sheets: readonly CutSheet[], nameOf: NameOfBlank, unit: Unit): readonly SheetWords[] {
 	const [{ blanks, cuts }] = sheets as [CutSheet];
 	const whose = blanks.map((blank, place) => {
 		const size = `${formatLength(blank.width, unit)} × ${formatWithUnit(blank.height, unit)}`;
 		const part = blank.part === 'mount' ? '' : `, ${blank.part}`;
-		const names = sheets.map((sheet) => nameOf(sheet.blanks[place]!)).join('; ');
+		const names = sheets.map((sheet) => nameOf(sheet.blanks[place]!, sheet)).join('; ');
 		return { text: `${sheets.length > 1 ? `${placeLetter(place)}: ` : ''}${size}${part}: ${names}`, isCut: false };
 	});
 	const made = cuts.map(({ piece, across, at }, place) => {

@@ -5,7 +5,7 @@ import { onStage } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { cell } from '../screens/prints.ts';
 
-const cutsInAll = (page: Page) => page.locator('.progress').innerText();
+const cutsInAll = (page: Page) => page.getByText(/cuts made$/).innerText();
 const next = (page: Page) => page.getByRole('button', { name: 'Next', exact: true });
 const heading = (page: Page) => page.getByRole('heading', { level: 1 }).innerText();
 
@@ -208,7 +208,7 @@ test('a cut that stands is kept where a change makes the others wrong, and undo 
 			await page.locator('.digits').first().waitFor();
 			const own = page.locator('.tick', { hasText: 'Ebb, before six' });
 			if ((await own.count()) === 0) continue;
-			const sides = await own.locator('.sides').innerText();
+			const sides = await own.locator('.more').innerText();
 			await own.tap();
 			await expect.poll(() => own.getAttribute('aria-pressed')).toBe('true');
 			ticked += sides === 'both sides' ? 2 : sides === 'all four sides' ? 4 : sides.split(', ').length;

@@ -180,7 +180,7 @@ test('the knife is worked through by touch: one measure at a time, ticks kept, a
 		await page.goto(page.url().replace('#knife', '#bench'));
 		await page.getByText(`; ${made.replace(' cuts made', '')} cuts are made`).waitFor();
 		await page.getByRole('link', { name: 'Go on at the knife' }).tap();
-		await page.getByRole('button', { name: 'Before' }).tap();
+		await page.getByRole('heading', { name: /^Knife step 1 of/ }).waitFor(); // which stays in hand, though all of it is made
 		await expect.poll(() => page.locator('[aria-pressed=true]').count()).toBe(sheets);
 		await page.locator('[aria-pressed=true]').first().tap();
 		await expect.poll(() => page.locator('[aria-pressed=true]').count()).toBe(sheets - 1);

@@ -40,10 +40,11 @@ test('ticks are there after a reload, and in the show file, and undo takes them 
 	const { ticks } = session.show;
 	expect(ticks).toHaveLength(4);
 	session.goAtBench('step 7');
+	session.goAtKnife('550 #1');
 	await session.whenSaved();
 	const again = await open();
 	expect(sorted(again.show.ticks)).toEqual(sorted(ticks));
-	expect(again.atBench).toBe('step 7');
+	expect([again.atBench, again.atKnife]).toEqual(['step 7', '550 #1']);
 	const read = readShowFile(writeShowFile(again.show));
 	expect('value' in read && sorted(read.value.ticks)).toEqual(sorted(ticks));
 	session.undo();

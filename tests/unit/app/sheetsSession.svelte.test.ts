@@ -41,3 +41,26 @@ test('a sheet marked as cut is there after a reload and in the show file; undo t
 	session.handBack(session.show.cutSheets!, 'Hand a sheet back');
 	expect(await kept(session)).toEqual([]);
 });
+
+test('a change that leaves a cut blank over asks first; left, nothing is changed; made, it is one step of undo', async () => {
+	const session = await open();
+	session.replaceShow(showOf(4), 'Open');
+	session.markCut([plannedSheet(session.show)], 'Mark a sheet as cut');
+	const before = session.show;
+	const [first] = before.rows;
+	const type = (cells: Record<string, string>) => session.typeCells([{ id: first!.id, cells }], 'Type mount size');
+	type({ title: 'Ebb' });
+	expect(session.question, 'what leaves the blank as it is').toBeUndefined();
+	session.undo();
+	type({ mount: '500 x 400 mm' });
+	expect(session.question).toMatchObject({ label: 'Type mount size', wronged: [], leftOver: [{ index: 0 }] });
+	expect(session.show.rows).toEqual(before.rows);
+	session.answer('leave');
+	expect([session.show.rows, session.question]).toEqual([before.rows, undefined]);
+	type({ mount: '500 x 400 mm' });
+	session.answer('keep');
+	expect(session.show.rows[0]?.typed.mount).toBe('500 x 400 mm');
+	expect(session.show.cutSheets).toEqual(before.cutSheets);
+	session.undo();
+	expect(session.show.rows).toEqual(before.rows);
+});

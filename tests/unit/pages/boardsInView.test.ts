@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { mm } from '../../../src/core/length/length.ts';
 import { workOut } from '../../../src/core/row/workOut.ts';
 import { plannedBoard } from '../../../src/core/sheets/plannedSheets.ts';
 import { markCut, tickKnife } from '../../../src/core/sheets/markSheets.ts';
@@ -7,7 +8,7 @@ import { readSettings } from '../../../src/core/show/readSettings.ts';
 import type { Show } from '../../../src/core/show/show.ts';
 import { blankNames } from '../../../src/pages/blankNames.ts';
 import { boardsInView } from '../../../src/pages/boardsInView.ts';
-import { knifeWork } from '../../../src/pages/knifeWork.ts';
+import { beforeTheFirst, knifeStepInHand, knifeWork } from '../../../src/pages/knifeWork.ts';
 import { namer } from '../core/show/randomEdits.ts';
 import { jobsOfShow, plansOf, showOf } from '../core/sheets/sheetsOf.ts';
 
@@ -42,20 +43,39 @@ test('the knife has every sheet of the plan, the begun ones with their ticks, bu
 	expect(knifeWork([viewOf(spoilt)]).all).toBe(2);
 });
 
+test('the step in hand is the one that was gone to, else the first in which something is left to cut', () => {
+	const sheet = boards[0]!.sheets[0]!;
+	const cut = (at: number) => ({ ...sheet.cuts[0]!, at: mm(at) });
+	const cuts = [cut(500), cut(300), cut(400)];
+	const workOn = (made: readonly number[]) =>
+		knifeWork([{ ...viewOf(show), sheets: [{ sheet: { ...sheet, cuts, made }, number: 1 }] }]);
+	const { steps } = workOn([]);
+	const keys = steps.map(({ key }) => key);
+	expect(new Set(keys).size).toBe(3);
+	expect(knifeStepInHand(workOn([]), undefined), 'before the first cut').toBe(0);
+	const first = steps[0]!.sheets[0]!.places;
+	expect(knifeStepInHand(workOn(first), undefined)).toBe(2);
+	expect(knifeStepInHand(workOn(first), keys[0]), 'a step stays in hand though it is done').toBe(1);
+	expect(knifeStepInHand(workOn(first), beforeTheFirst)).toBe(0);
+	expect(knifeStepInHand(workOn(first), 'of another plan')).toBe(2);
+	expect(knifeStepInHand(workOn([0, 1, 2]), undefined)).toBe(3);
+});
+
 test('a blank is named by its print and copy, and is left over where the print wants another size, or is gone', () => {
 	const { settings } = readSettings(show.settings);
 	const [blank] = boards[0]!.sheets[0]!.blanks;
-	const nameWith = (typed: Record<string, string>, id = blank!.rowId!) => {
+	const nameWith = (typed: Record<string, string>, id = blank!.rowId!, board = 'chalk') => {
 		const rows = [{ id, order: 1, typed: { shape: '3:2', title: 'Ebb', ...typed } }];
 		return blankNames(
 			rows,
 			rows.map((row) => workOut(row, settings)),
 			settings,
-		)(blank!);
+		)(blank!, { stock: { board } });
 	};
 	expect(nameWith({})).toBe('Ebb');
 	expect(nameWith({ copies: '2' })).toBe('Ebb (1)');
 	expect(nameWith({ mount: '450 x 600 mm', shape: '2:3' })).toBe('Ebb');
 	expect(nameWith({ mount: '500 x 400 mm' })).toBe('Ebb, left over');
 	expect(nameWith({}, 'other')).toBe('left over');
+	expect(nameWith({}, blank!.rowId, 'Greyback'), 'of a board that is not asked for any more').toBe('Ebb, left over');
 });

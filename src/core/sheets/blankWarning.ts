@@ -1,0 +1,73 @@
+import type { WorkedOutShow } from '../bench/cutWarning.ts';
+import { groupBy } from '../bench/groupBy.ts';
+import { formatLength, formatWithUnit } from '../length/formatLength.ts';
+import type { Unit } from '../length/reading.ts';
+import type { Row, RowId } from '../show/row.ts';
+import { isWholeCut } from './cutSheet.ts';
+import type { PlacedBlank } from './layout.ts';
+import { isBlankWanted } from './wantedBlanks.ts';
+
+/** A row with blanks cut that a change would leave over. */
+export interface LeftOverRow {
+	/** The row before the change. */
+	readonly row: Row;
+	/** Its place in the show, from 0. */
+	readonly index: number;
+	/** What is cut and what would become of it, in a sentence. */
+	readonly sentence: string;
+}
+
+/** A blank of a sheet that the knife has begun. */
+interface CutBlank {
+	readonly blank: PlacedBlank;
+	readonly board: string;
+	/** Whether every cut of its sheet is made; else the sheet is only begun. */
+	readonly isCut: boolean;
+}
+
+/** The rows whose blanks are cut and wanted before a change, and not wanted after it, in the order of the show. */
+export function blanksLeftOver(before: WorkedOutShow, after: WorkedOutShow): readonly LeftOverRow[] {
+	const blanks = cutBlanks(before);
+	if (blanks.size === 0) return [];
+	const places = new Map(after.show.rows.map(({ id }, place) => [id, place]));
+	const isWanted = ({ blank, board }: CutBlank, { show, results, settings }: WorkedOutShow, place: number) => {
+		const [row, result] = [show.rows[place], results[place]];
+		return row !== undefined && result !== undefined && isBlankWanted(blank, board, row, result, settings);
+	};
+	return before.show.rows.flatMap((row, index): LeftOverRow[] => {
+		const place = places.get(row.id) ?? -1;
+		const left = (blanks.get(row.id) ?? []).filter(
+			(each) => isWanted(each, before, index) && !isWanted(each, after, place),
+		);
+		if (left.length === 0) return [];
+		return [{ row, index, sentence: sentenceOf(left, before.settings.unit) }];
+	});
+}
+
+/** The blanks of sheets that are begun and not spoilt, by the rows that they are for. */
+function cutBlanks({ show: { cutSheets = [] } }: WorkedOutShow): ReadonlyMap<RowId | undefined, readonly CutBlank[]> {
+	const all = cutSheets
+		.filter(({ isSpoilt }) => !isSpoilt)
+		.flatMap((sheet) =>
+			sheet.blanks.map((blank): CutBlank => ({ blank, board: sheet.stock.board, isCut: isWholeCut(sheet) })),
+		);
+	return groupBy(
+		all.filter(({ blank }) => blank.rowId !== undefined),
+		({ blank }) => blank.rowId,
+	);
+}
+
+/** "2 blanks of 700 × 550 mm, cut from “Chalk”, would be left over." */
+function sentenceOf(left: readonly CutBlank[], unit: Unit): string {
+	const words = ({ blank, board, isCut }: CutBlank) => {
+		const whole = blank.turned ? { width: blank.height, height: blank.width } : blank;
+		const size = `${formatLength(whole.width, unit)} × ${formatWithUnit(whole.height, unit)}`;
+		const part = blank.part === 'mount' ? '' : ` for the ${blank.part}`;
+		const from = `${isCut ? 'cut from' : 'on a sheet that is begun, of'} ${board === '' ? 'board' : `“${board}”`}`;
+		return `${size}${part}, ${from}`;
+	};
+	const alike = [...groupBy(left, words)].map(([of, own]) =>
+		own.length === 1 ? `A blank of ${of}, would be left over.` : `${own.length} blanks of ${of}, would be left over.`,
+	);
+	return alike.join(' ');
+}
