@@ -14,12 +14,16 @@ export interface PreviewOfRows {
 }
 
 const most = 3;
+const mostCharacters = 20_000;
 
 /** Solves the first rows of a file under a matching of its columns, for the eye. */
 export function previewRows({ settings }: Session, { content }: Incoming, matching: ColumnMatching): PreviewOfRows {
 	const text = textOf(content);
 	if ('problem' in text) return { problem: text.problem, rows: [] };
-	const read = readRows(firstLines(text.value, 20_000), settings, (place) => `row ${place}`, { matching });
+	const read = readRows(firstLines(text.value, mostCharacters), settings, (place) => `row ${place}`, {
+		matching,
+		isBeginning: text.value.length > mostCharacters,
+	});
 	if ('problem' in read) return { problem: `So they cannot be read: ${read.problem}.`, rows: [] };
 	const { unit } = settings;
 	const rows = read.rows.slice(0, most).map((row, place) => {

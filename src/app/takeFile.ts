@@ -17,6 +17,7 @@ import { workOut } from '../core/row/workOut.ts';
 import { type BackedUpShow, isBackup, readBackup } from '../files/backupFile.ts';
 import { compareResults, readRows, type RowsOfFile } from '../files/csv.ts';
 import { decodeText } from '../files/decodeText.ts';
+import { tooLarge } from '../files/kindOfFile.ts';
 import { makeId } from '../files/makeId.ts';
 import { type ColumnsOfFile, readColumns } from '../files/readColumns.ts';
 import { isShowFileText, readDocument, readShowFile } from '../files/showFile.ts';
@@ -63,6 +64,8 @@ const told = (report: TakenIn): Taken => ({ kind: 'told', report });
 /** A file that came in. @returns a sentence where the device does not give it to read */
 export async function incomingFile(file: File): Promise<Incoming | { readonly report: TakenIn }> {
 	const source = `“${file.name}”`;
+	const problem = tooLarge(file.size);
+	if (problem !== undefined) return { report: notTakenIn(source, problem) };
 	try {
 		const content = new Uint8Array(await file.arrayBuffer());
 		return { content, fileName: file.name, source, label: `Import ${source}` };
@@ -154,7 +157,9 @@ async function takeRows(session: Session, incoming: Incoming, options: TakeOptio
 		const columns = readColumns(content);
 		if (columns?.isInDoubt) {
 			matching = await options.memory?.matching(columns.key).catch(() => undefined);
-			if (matching === undefined) return { kind: 'columns', incoming, columns };
+			// What is under the same headers may leave more in doubt than what was under them before.
+			const still = matching === undefined ? columns : readColumns(content, matching);
+			if (still?.isInDoubt) return { kind: 'columns', incoming, columns };
 		}
 	}
 	const read = await readAll(session, content, matching, options);

@@ -7,26 +7,31 @@ type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be';
 const control = /[\0-\x08\x0b\x0e-\x1f\x7f]/g;
 
 /**
- * The text of a file: UTF-8 or UTF-16, with a byte order mark or without, else Windows-1252.
+ * The text of a file: UTF-8 or UTF-16, with a byte order mark or without, else Windows-1252. A zero byte here or there
+ * in UTF-8 is read as the mark for a sign that is none.
  * @returns a problem if the bytes are no text (a picture, say)
  */
 export function decodeText(bytes: Uint8Array): Reading<string> {
 	const marked = encodingOfMark(bytes);
 	if (marked !== undefined) return decode(bytes, marked) ?? notText;
+	const utf8 = decode(bytes, 'utf-8');
+	if (utf8 !== undefined && !bytes.includes(0)) return utf8;
+	const strayed = utf8 && likelyText({ value: utf8.value.replaceAll('\0', '\ufffd') }, utf8.value);
+	if (strayed !== undefined && 'value' in strayed) return strayed;
 	const unmarked = utf16WithoutMark(bytes);
 	if (unmarked !== undefined) return likelyText(decode(bytes, unmarked));
-	if (bytes.includes(0)) return notText;
-	const utf8 = decode(bytes, 'utf-8');
-	if (utf8 !== undefined) return utf8;
-	return likelyText({ value: decodeWindows(bytes) });
+	return bytes.includes(0) ? notText : likelyText({ value: decodeWindows(bytes) });
 }
 
 const notText = { problem: 'the file is not text' };
 
-/** A guess at the encoding holds only where it gives next to none of the signs that a text does not have. */
-function likelyText(text: { readonly value: string } | undefined): Reading<string> {
-	const controls = text?.value.match(control)?.length ?? 0;
-	return text === undefined || controls > text.value.length / 50 ? notText : text;
+/**
+ * A guess at the encoding holds only where it gives next to none of the signs that a text does not have.
+ * @param asRead the text with those signs, where the guess has put others in their place
+ */
+function likelyText(text: { readonly value: string } | undefined, asRead = text?.value): Reading<string> {
+	const controls = asRead?.match(control)?.length ?? 0;
+	return text === undefined || controls > Math.max(1, text.value.length / 50) ? notText : text;
 }
 
 /** The text in an encoding, without its byte order mark; undefined where the bytes are not of that encoding. */

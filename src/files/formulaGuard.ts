@@ -1,5 +1,5 @@
-/** What makes a spreadsheet run a cell as a formula, in its plain and its wide form. */
-const startsFormula = /^[=+\-@\t\r＝＋－＠]/;
+/** What makes a spreadsheet run a cell as a formula, in its plain and its wide form; some pass over blanks before it. */
+const startsFormula = /^(?:[\t\r\n]|\s*[=+\-@＝＋－＠])/;
 
 /** A number below zero begins with a hyphen and is still only a number. */
 const plainNumber = /^-\d+(?:\.\d+)?$/;

@@ -14,7 +14,13 @@ export const resultTexts = ['result findings', 'result steps', 'result settings'
 
 /** What a header of a file stands for. */
 export type Header =
-	| { readonly kind: 'typed'; readonly name: ColumnName; readonly unit: HeaderUnit | undefined }
+	| {
+			readonly kind: 'typed';
+			readonly name: ColumnName;
+			readonly unit: HeaderUnit | undefined;
+			/** Whether sizes under it give the height first. */
+			readonly isHeightFirst?: true;
+	  }
 	| { readonly kind: 'result'; readonly name: string; readonly unit: HeaderUnit | undefined }
 	| { readonly kind: 'unknown'; readonly name: string };
 
@@ -56,20 +62,77 @@ const resultNames = new Map<string, string>(
 
 const isResultLength = (name: string) => resultLengths.some((column) => column.name === name);
 
+/** A header taken apart: what it names, and what it says of the numbers under it. */
+interface HeaderParts {
+	readonly name: string;
+	readonly unit: HeaderUnit | undefined;
+	/** Whether it says that sizes under it give the height first: `size (h x w)`. */
+	readonly isHeightFirst: boolean;
+	/** Whether something stands in its brackets that is neither a unit nor the order of a size. */
+	readonly isOdd: boolean;
+}
+
+/** `w x h`, `height × width`: which of the two lengths of a size stands first. */
+const sizeOrder = /(?<![a-z])(w|width|h|height)\s*(?:x|×|\*|by)\s*(w|width|h|height)(?![a-z])/i;
+
+/** No header that means anything is longer; a cell of a megabyte is not looked into. */
+const longestHeader = 200;
+
+/** Takes a header apart: a unit may stand behind its name, in brackets or not, and so may the order of a size. */
+function partsOf(text: string): HeaderParts {
+	const order = sizeOrder.exec(text);
+	const [first, second] = [order?.[1], order?.[2]].map((side) => side?.[0]?.toLowerCase());
+	const isOrdered = order !== null && first !== second;
+	const plain = isOrdered ? text.replace(order[0], ' ').replace(/[([{][\s,;]*[)\]}]/, ' ') : text;
+	const isHeightFirst = isOrdered && first === 'h';
+	const [, before, inBrackets] = /^(.*?)\s*[([{]([^()[\]{}]*)[)\]}]\s*$/s.exec(plain) ?? [];
+	const inside = inBrackets === undefined ? undefined : unitOf(inBrackets.replace(/^[\s,;]*(?:in\s+(?=\S))?/i, ''));
+	if (inBrackets !== undefined) {
+		const name = sizeName(before ?? '', isOrdered);
+		return { name, unit: inside, isHeightFirst, isOdd: inside === undefined };
+	}
+	const [, name = plain, last = ''] =
+		/^(.*?)\s*(["″])\s*$/.exec(plain) ?? /^(.*?[^\s\-_,:/])[\s\-_,:/]+(?:in\s+)?([^\s\-_,:/]+)\s*$/i.exec(plain) ?? [];
+	const unit = unitOf(last);
+	return { name: sizeName(unit === undefined ? plain : name, isOrdered), unit, isHeightFirst, isOdd: false };
+}
+
+const unitOf = (text: string): HeaderUnit | undefined =>
+	headerUnits.get(text.toLowerCase().trim().replace(/\.$/, '').trim());
+
+/** What says in which order it gives width and height speaks of a size, whether it says so or not. */
+const sizeName = (name: string, isOrdered: boolean): string =>
+	isOrdered && !isSizeName(name) ? `${name} size`.trim() : name;
+
 /**
  * What a header stands for: its case, spaces, `-` and `_` are nothing, the trade's other words are ours, and a unit may
- * stand behind it, in brackets or not.
+ * stand behind it, in brackets or not. A header of a size may say which of its two lengths stands first.
  */
 export function readHeader(text: string): Header {
-	const [, name = text, inBrackets] = /^(.*?)\s*[([]\s*([^()[\]]*?)\s*[)\]]\s*$/s.exec(text) ?? [];
-	const unit = inBrackets === undefined ? undefined : headerUnits.get(inBrackets.toLowerCase().replaceAll(' ', ''));
-	if (inBrackets !== undefined && unit === undefined) return { kind: 'unknown', name: text };
-	const known = named(name, unit);
-	if (known) return known;
-	const [, before = '', last = ''] = /^(.*?)[\s\-_,]+([^\s\-_,]+)$/s.exec(name.trim()) ?? [];
-	const unbracketed = headerUnits.get(last.toLowerCase().replace(/\.$/, ''));
-	const shortened = inBrackets === undefined && unbracketed !== undefined ? named(before, unbracketed) : undefined;
-	return shortened ?? { kind: 'unknown', name: text };
+	if (text.length > longestHeader) return { kind: 'unknown', name: text };
+	const whole = named(text.trim(), undefined);
+	if (whole) return whole;
+	const { name, unit, isHeightFirst, isOdd } = partsOf(text);
+	const known = isOdd ? undefined : named(name, unit);
+	if (known === undefined) return { kind: 'unknown', name: text };
+	return isHeightFirst && known.kind === 'typed' ? { ...known, isHeightFirst: true } : known;
+}
+
+/** The unit that a cell is, with nothing else in it but brackets: `mm`, `(in)`. */
+export const unitIn = (text: string): HeaderUnit | undefined => unitOf(text.trim().replace(/^[([{]|[)\]}]$/g, ''));
+
+/** A header without its unit and the order of a size: what is left to guess by. */
+export const headerName = (text: string): string => partsOf(text.slice(0, longestHeader)).name;
+
+/** A column that a person has said a header to mean, with what the header says of the numbers under it. */
+export function headerSaidToBe(text: string, name: ColumnName): Header {
+	const { unit, isHeightFirst } = partsOf(text.slice(0, longestHeader));
+	return {
+		kind: 'typed',
+		name,
+		unit: mayCarry(name, unit) ? unit : undefined,
+		...(isHeightFirst && { isHeightFirst: true }),
+	};
 }
 
 function named(name: string, unit: HeaderUnit | undefined): Header | undefined {
@@ -87,13 +150,8 @@ function named(name: string, unit: HeaderUnit | undefined): Header | undefined {
 export const isSizeName = (text: string): boolean => inOurWords(headerWords(text)).includes('size');
 
 /** Whether a header has a column's own name, not another word for it. */
-export const isOwnName = (text: string, name: string): boolean => bare(text.replace(/[([].*$/s, '')) === bare(name);
-
-/** The unit that stands in a header; undefined where none does. */
-export function unitIn(text: string): HeaderUnit | undefined {
-	const last = /([^\s\-_,([]+?)\s*[)\]]?\s*$/s.exec(text)?.[1] ?? '';
-	return headerUnits.get(last.toLowerCase());
-}
+export const isOwnName = (text: string, name: string): boolean =>
+	bare(text.slice(0, longestHeader).replace(/[([{].*$/s, '')) === bare(name);
 
 /** Whether the numbers of a column may be in a unit. */
 export function mayCarry(column: ColumnName, unit: HeaderUnit | undefined): boolean {

@@ -1,8 +1,8 @@
-import { parseSize } from '../core/length/parseSize.ts';
+import { parseSize, splitSizeText } from '../core/length/parseSize.ts';
 import { isProblem } from '../core/length/reading.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import { type ColumnName, isColumnName } from '../core/show/columns.ts';
-import { type Header, isOwnName, isSizeName, mayCarry, readHeader, unitIn } from './headers.ts';
+import { type Header, headerName, headerSaidToBe, isOwnName, isSizeName, readHeader } from './headers.ts';
 import { guessColumns, headerWords, inOurWords } from './headerWords.ts';
 
 /** A column of a file, as it was understood. */
@@ -17,31 +17,36 @@ export interface MatchedColumn {
  * meaning the second is in doubt, but for a size beside its own width or height, which is kept as it is.
  * @param cells the headers
  * @param samples cells of each column
- * @param matching what a person has said of them
+ * @param matching what a person has said of them, by their names as `distinctHeaders` gives them, in whatever case
  */
 export function matchColumns(
 	cells: readonly string[],
 	samples: readonly (readonly string[])[],
 	matching: ColumnMatching = {},
 ): readonly MatchedColumn[] {
-	const said = new Map(Object.entries(matching));
+	const said = new Map(Object.entries(matching).map(([name, meaning]) => [name.toLowerCase(), meaning]));
+	const names = distinctHeaders(cells);
+	const saidOf = (at: number) => said.get(names[at]!.toLowerCase());
 	const taken = new Set<string>();
 	const read = cells.map((cell, at): Header => {
-		const asked = said.get(cell.trim());
+		const asked = saidOf(at);
 		if (asked === 'none') return { kind: 'unknown', name: cell };
-		if (asked !== undefined && isColumnName(asked)) return withUnit(cell, asked);
+		if (asked !== undefined && isColumnName(asked)) return headerSaidToBe(cell, asked);
 		const header = readHeader(cell);
 		return header.kind === 'unknown' ? (sizesUnder(cell, samples[at] ?? []) ?? header) : header;
 	});
-	const isOwn = (at: number) => said.has(cells[at]!.trim()) || isOwnName(cells[at]!, read[at]!.name);
+	const isOwn = (at: number) => saidOf(at) !== undefined || isOwnName(cells[at]!, read[at]!.name);
 	read.forEach((header, at) => {
 		if (header.kind !== 'unknown' && isOwn(at)) taken.add(header.name);
 	});
+	const isSized = read.some(({ kind, name }) => kind === 'typed' && sizeColumns.some((column) => column === name));
+	const areSizes = (at: number) => !isSized && mostAre(samples[at] ?? [], (text) => splitSizeText(text) !== undefined);
 	return read.map((header, at): MatchedColumn => {
 		const cell = cells[at]!;
 		if (header.kind === 'unknown' || isOwn(at)) {
-			const isAsked = header.kind === 'unknown' && !said.has(cell.trim());
-			return { header, guesses: isAsked ? guessColumns(cell).filter((name) => !taken.has(name)) : [] };
+			if (header.kind !== 'unknown' || saidOf(at) !== undefined) return { header, guesses: [] };
+			const guesses = guessColumns(headerName(cell)).filter((name) => !taken.has(name));
+			return { header, guesses: guesses.length === 0 && areSizes(at) ? sizeColumns : guesses };
 		}
 		if (!taken.has(header.name)) {
 			taken.add(header.name);
@@ -52,16 +57,30 @@ export function matchColumns(
 	});
 }
 
-function withUnit(cell: string, name: ColumnName): Header {
-	const unit = unitIn(cell);
-	return { kind: 'typed', name, unit: mayCarry(name, unit) ? unit : undefined };
+/** The headers, trimmed, with a number behind those that stand there before: `width`, `width (2)`. */
+export function distinctHeaders(cells: readonly string[]): readonly string[] {
+	const copies = new Map<string, number>();
+	return cells.map((cell) => {
+		const name = cell.trim();
+		const copy = (copies.get(name.toLowerCase()) ?? 0) + 1;
+		copies.set(name.toLowerCase(), copy);
+		return copy === 1 ? name : `${name} (${copy})`;
+	});
 }
 
 /** `picture` or `window` alone, over cells that are sizes. */
 function sizesUnder(cell: string, samples: readonly string[]): Header | undefined {
-	const [word, ...more] = inOurWords(headerWords(cell.replace(/[([][^()[\]]*[)\]]\s*$/, '')));
+	const [word, ...more] = inOurWords(headerWords(headerName(cell)));
 	if (more.length > 0 || (word !== 'picture' && word !== 'window')) return undefined;
-	const filled = samples.filter((text) => text.trim() !== '');
-	const sizes = filled.filter((text) => !isProblem(parseSize(text, { unit: 'mm', sizes: [] })));
-	return filled.length > 0 && sizes.length * 2 >= filled.length ? withUnit(cell, `${word} width`) : undefined;
+	const isSize = (text: string) => !isProblem(parseSize(text, { unit: 'mm', sizes: [] }));
+	return mostAre(samples, isSize) ? headerSaidToBe(cell, `${word} width`) : undefined;
 }
+
+/** Whether half and more of the cells that are not blank are such. */
+function mostAre(samples: readonly string[], isSuch: (text: string) => boolean): boolean {
+	const filled = samples.filter((text) => text.trim() !== '');
+	return filled.length > 0 && filled.filter(isSuch).length * 2 >= filled.length;
+}
+
+/** What sizes may be of, under a header in words that are not known. */
+const sizeColumns: readonly ColumnName[] = ['picture width', 'mount', 'window width', 'paper'];

@@ -36,7 +36,7 @@ const mostSamples = 3;
 export function readColumns(file: Uint8Array | string, matching?: ColumnMatching): ColumnsOfFile | undefined {
 	const text = textOf(file);
 	if ('problem' in text) return undefined;
-	const table = readTable(firstLines(text.value, mostCharacters), matching, true);
+	const table = readTable(firstLines(text.value, mostCharacters), { matching, isAsking: true, isBeginning: true });
 	if ('problem' in table) return undefined;
 	const columns = table.columns.map(({ header, guesses, text: headerText, at }): ColumnOfFile => {
 		const samples = table.records.map((cells) => cells[at] ?? '').filter((cell) => cell.trim() !== '');

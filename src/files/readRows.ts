@@ -1,3 +1,4 @@
+import { splitSizeText } from '../core/length/parseSize.ts';
 import type { Unit } from '../core/length/reading.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import { type ColumnName, kindOf } from '../core/show/columns.ts';
@@ -40,6 +41,8 @@ export interface ReadOptions {
 	readonly matching?: ColumnMatching | undefined;
 	/** Told, every now and then, how many rows have been read, of how many. */
 	readonly onProgress?: (done: number, of: number) => void;
+	/** Whether it is only the beginning of a file, whose last cell may break off. */
+	readonly isBeginning?: boolean;
 }
 
 /** How many rows are read before it is told. */
@@ -61,11 +64,11 @@ export function readRows(
 	file: Uint8Array | string,
 	settings: Pick<Settings, 'unit' | 'sizes'>,
 	makeId: MakeId,
-	{ matching, onProgress }: ReadOptions = {},
+	{ matching, onProgress, isBeginning = false }: ReadOptions = {},
 ): RowsOfFile | { readonly problem: string } {
 	const text = textOf(file);
 	if ('problem' in text) return text;
-	const table = readTable(text.value, matching);
+	const table = readTable(text.value, { matching, isBeginning });
 	if ('problem' in table) return table;
 	const { headers, records, lines, notes, unknown } = table;
 	const printIdAt = headers.findIndex(({ kind, name }) => kind === 'typed' && name === 'print id');
@@ -108,7 +111,8 @@ function readRow(
 	const units: Partial<Record<ColumnName, Unit>> = {};
 	const extra: [string, string][] = [];
 	headers.forEach((header, at) => {
-		const text = cells[at] ?? '';
+		const cell = cells[at] ?? '';
+		const text = header.kind === 'typed' && header.isHeightFirst ? widthFirst(cell) : cell;
 		if (header.kind === 'unknown' && header.name !== '') extra.push([header.name, text]);
 		if (header.kind !== 'typed' || text.trim() === '') return;
 		if (header.name === 'print id' && isMadeId(text)) return;
@@ -131,6 +135,12 @@ function readRow(
 		...(own.length > 0 && { units: Object.fromEntries(own) }),
 		...(extra.length > 0 && { extra: Object.fromEntries(extra) }),
 	};
+}
+
+/** A size that was written height first, as every size is here; everything else as it stands. */
+function widthFirst(text: string): string {
+	const sides = splitSizeText(text);
+	return sides === undefined ? text : `${sides.height} x ${sides.width}`;
 }
 
 /** Two lengths in one cell of a pair whose other cell is blank go into both, as when they are typed there. */

@@ -4,8 +4,11 @@ import { decodeText } from './decodeText.ts';
 import { findDelimiter } from './findDelimiter.ts';
 import { findHeaderRow } from './findHeaderRow.ts';
 import { unguardCell } from './formulaGuard.ts';
+import { joinHeaderLines } from './headerLines.ts';
 import { type Header, readHeader } from './headers.ts';
-import { matchColumns, type MatchedColumn } from './matchColumns.ts';
+import { problemOfKind } from './kindOfFile.ts';
+import { distinctHeaders, matchColumns, type MatchedColumn } from './matchColumns.ts';
+import { isTotal, passedOver } from './passedOver.ts';
 import { scanRecords } from './scanRecords.ts';
 
 /** A delimited file as a table. */
@@ -23,11 +26,20 @@ export interface Table {
 	readonly notes: string[];
 }
 
+/** A line of a file with something in it. */
+interface Line {
+	readonly cells: readonly string[];
+	/** Its number, from 1. */
+	readonly line: number;
+}
+
 /** How many rows are looked at to see what a column holds. */
 const mostSamples = 20;
 
 /** The text of a file. @returns a problem, `line N, column N: what is wrong` */
 export function textOf(file: Uint8Array | string): { readonly value: string } | { readonly problem: string } {
+	const kind = problemOfKind(file);
+	if (kind !== undefined) return { problem: `line 1, column 1: ${kind}` };
 	const decoded = typeof file === 'string' ? { value: file.replace(/^\ufeff/, '') } : decodeText(file);
 	return 'problem' in decoded ? { problem: `line 1, column 1: ${decoded.problem}` } : decoded;
 }
@@ -39,18 +51,24 @@ export function firstLines(text: string, mostCharacters: number): string {
 	return text.slice(0, end > 0 ? end : mostCharacters);
 }
 
+/** How a text is read as a table. */
+export interface TableOptions {
+	/** What a person has said that its columns mean. */
+	readonly matching?: ColumnMatching | undefined;
+	/** Whether it is only to see what its columns may mean: headers in doubt are no problem then. */
+	readonly isAsking?: boolean;
+	/** Whether it is only the beginning of a file, where a quote that is never closed is no problem: it is cut off. */
+	readonly isBeginning?: boolean;
+}
+
 /**
  * Reads a delimited text as a table.
- * @param matching what a person has said that its columns mean
- * @param isAsking whether it is only to see what its columns may mean: headers in doubt, and quotes cut off at the end of
- * what was looked at, are no problem then
  * @returns a problem, `line N, column NAME: what is wrong`, where it is empty, has no known header or one twice, or breaks
  * the rules of quoting
  */
 export function readTable(
 	file: string,
-	matching?: ColumnMatching,
-	isAsking = false,
+	{ matching, isAsking = false, isBeginning = false }: TableOptions = {},
 ): Table | { readonly problem: string } {
 	const text = withoutEndMark(file);
 	if (/^[,;\t|"'\s]*$/.test(text)) return { problem: 'line 1, column 1: the file is empty' };
@@ -63,19 +81,21 @@ export function readTable(
 	const filled = all.filter(({ cells, line }) => line > skippedLines && cells.some((cell) => cell.trim() !== ''));
 	const headerRow = findHeaderRow(filled.map(({ cells }) => cells));
 	const above = filled.slice(0, headerRow);
-	const [first, ...rest] = filled.slice(headerRow);
+	const [first, rows] = headerAndRows(filled.slice(headerRow));
 	if (first === undefined) return { problem: 'line 1, column 1: the file is empty' };
+	const [rest, ruledOut] = withoutRules(rows, first.cells);
 	const samples = first.cells.map((_, at) => rest.slice(0, mostSamples).map(({ cells }) => cells[at] ?? ''));
 	const matched = matchColumns(first.cells, samples, matching);
 	const isAsked = isAsking && matched.some(({ guesses }) => guesses.length > 0);
 	const headerProblem = isAsked ? undefined : problemOfHeaders(first.cells, matched, first.line);
 	const { quoteProblem } = scanned;
-	if (!isAsking && quoteProblem !== undefined && !(headerProblem !== undefined && quoteProblem.line > first.line)) {
+	if (!isBeginning && quoteProblem !== undefined && !(headerProblem !== undefined && quoteProblem.line > first.line)) {
 		const name = quoteProblem.line === first.line ? '' : (first.cells[quoteProblem.field]?.trim() ?? '');
 		const column = name === '' ? `${quoteProblem.field + 1}` : name;
 		return { problem: `line ${quoteProblem.line}, column ${column}: ${quoteProblem.problem}` };
 	}
 	if (headerProblem !== undefined) return { problem: headerProblem };
+	const distinct = distinctHeaders(first.cells);
 	const { headers, notes } = nameAll(first.cells, matched, rest);
 	const unknown = headers.flatMap(({ kind, name }, at) =>
 		kind === 'unknown' && at < first.cells.length && first.cells[at]!.trim() !== '' ? [name] : [],
@@ -83,13 +103,39 @@ export function readTable(
 	return {
 		headers,
 		columns: matched.flatMap((column, at) =>
-			first.cells[at]!.trim() === '' ? [] : [{ ...column, at, text: first.cells[at]!.trim() }],
+			first.cells[at]!.trim() === '' ? [] : [{ ...column, at, text: distinct[at]! }],
 		),
 		unknown,
 		records: rest.map(({ cells }) => cells),
 		lines: rest.map(({ line }) => line),
-		notes: [...above.map(({ cells, line }) => noteOfTitle(cells, line)), ...notes],
+		notes: [
+			...above.map(({ cells, line }) => noteOfTitle(cells, line)),
+			...ruledOut,
+			...notes,
+			...(isTotal(rest.at(-1)?.cells ?? [])
+				? [`line ${rest.at(-1)!.line} reads like a total; it has come in as a print: remove it if it is none`]
+				: []),
+		],
 	};
+}
+
+/** The line of the column names, of one line or two, and the rows under it. */
+function headerAndRows([first, second, ...rest]: readonly Line[]): [Line | undefined, readonly Line[]] {
+	if (first === undefined || second === undefined) return [first, []];
+	const joined = joinHeaderLines(first.cells, second.cells);
+	return joined === undefined ? [first, [second, ...rest]] : [{ ...first, cells: joined }, rest];
+}
+
+/** The rows, and what is to be said of the lines between them that are none. */
+function withoutRules(lines: readonly Line[], headers: readonly string[]): [readonly Line[], readonly string[]] {
+	const rows: Line[] = [];
+	const notes: string[] = [];
+	for (const each of lines) {
+		const why = passedOver(each.cells, headers);
+		if (why === undefined) rows.push(each);
+		else notes.push(`line ${each.line} ${why}`);
+	}
+	return [rows, notes];
 }
 
 /** Old systems end a text with a control character, which is no row. */
@@ -116,7 +162,7 @@ function problemOfHeaders(
 	}
 	if (seen.size > 0) return undefined;
 	const name = shortened(cells.find((cell) => cell.trim() !== '')!);
-	return `line ${line}, column ${name}: no header is known; the first line must name columns such as title, picture width, picture height`;
+	return `line ${line}, column ${name}: no header is known; put a line above the rows that names the columns, such as title, picture width, picture height`;
 }
 
 /**
@@ -126,7 +172,7 @@ function problemOfHeaders(
 function nameAll(
 	cells: readonly string[],
 	matched: readonly MatchedColumn[],
-	records: readonly { readonly cells: readonly string[]; readonly line: number }[],
+	records: readonly Line[],
 ): { headers: Header[]; notes: string[] } {
 	const notes: string[] = [];
 	const names = new Set<string>();

@@ -28,11 +28,14 @@ export function scanRecords(text: string, delimiter: string): Records {
 	const lines: number[] = [];
 	let quoteProblem: QuoteProblem | undefined;
 	let line = 1;
+	// One quote behind blanks that is never closed is one sign too many; looking on for each would take for ever.
+	let looksPastBlanks = true;
 	for (let start = 0; start < text.length;) {
-		const record = recordAt(text, start, delimiter);
+		const record = recordAt(text, start, delimiter, looksPastBlanks);
+		looksPastBlanks &&= !record.isLeftOpen;
 		if (record.problem !== undefined)
 			quoteProblem ??= { ...record.problem, line: line + lineEndsIn(text, start, record.problem.at) };
-		records.push(text.slice(start, record.end));
+		records.push(without(text, start, record.end, record.blanks));
 		lines.push(line);
 		const next = record.end + lineEndAt(text, record.end).length;
 		line += lineEndsIn(text, start, next);
@@ -41,17 +44,42 @@ export function scanRecords(text: string, delimiter: string): Records {
 	return { text: records.join('\n'), lines, quoteProblem };
 }
 
-/** The end of the record that begins at a place, and where it first breaks the rules of quoting. */
-function recordAt(text: string, start: number, delimiter: string) {
+/** A part of a text but for some stretches of it. */
+function without(text: string, start: number, end: number, stretches: readonly (readonly [number, number])[]): string {
+	const parts: string[] = [];
+	let from = start;
+	for (const [left, right] of stretches) {
+		parts.push(text.slice(from, left));
+		from = right;
+	}
+	return parts.join('') + text.slice(from, end);
+}
+
+/**
+ * The end of the record that begins at a place, the blanks in it before quoted fields, which some programs write and
+ * which belong to none, and where it first breaks the rules of quoting.
+ */
+function recordAt(text: string, start: number, delimiter: string, looksPastBlanks: boolean) {
+	let isLeftOpen = false;
+	const blanks: [number, number][] = [];
 	let problem: { readonly at: number; readonly field: number; readonly problem: string } | undefined;
 	let at = start;
 	for (let field = 0; ; field++) {
+		const opened = looksPastBlanks && !isLeftOpen ? at + blanksAt(text, at) : at;
+		if (opened > at && text[opened] === quote) {
+			const { problem: breach, end } = quotedField(text, opened, delimiter);
+			isLeftOpen = breach !== undefined && end === text.length;
+			if (breach === undefined) {
+				blanks.push([at, opened]);
+				at = opened;
+			}
+		}
 		if (text[at] === quote) {
 			const quoted = quotedField(text, at, delimiter);
 			if (quoted.problem !== undefined) problem ??= { at, field, problem: quoted.problem };
 			at = quoted.end;
 		} else at = unquotedEnd(text, at, delimiter);
-		if (text[at] !== delimiter) return { end: at, problem };
+		if (text[at] !== delimiter) return { end: at, blanks, isLeftOpen, problem };
 		at++;
 	}
 }
@@ -61,13 +89,18 @@ function quotedField(text: string, start: number, delimiter: string): { end: num
 	let close = text.indexOf(quote, start + 1);
 	while (close >= 0 && text[close + 1] === quote) close = text.indexOf(quote, close + 2); // a quote written twice
 	if (close < 0) return { end: text.length, problem: 'a quote is opened and never closed' };
-	let end = close + 1;
-	while (text[end] === ' ') end++;
+	const end = close + 1 + blanksAt(text, close + 1);
 	if (end >= text.length || text[end] === delimiter || lineEndAt(text, end) !== '') return { end, problem: undefined };
 	return {
 		end: unquotedEnd(text, end, delimiter),
 		problem: 'text follows a closing quote (inside quotes, a quote is written twice)',
 	};
+}
+
+function blanksAt(text: string, start: number): number {
+	let end = start;
+	while (text[end] === ' ') end++;
+	return end - start;
 }
 
 function unquotedEnd(text: string, start: number, delimiter: string): number {

@@ -73,10 +73,17 @@ export function readDocument(file: Uint8Array | string): Reading<Stored> {
 	const decoded = typeof file === 'string' ? { value: file.replace(/^\ufeff/, '') } : decodeText(file);
 	if ('problem' in decoded) return decoded;
 	if (decoded.value.trim() === '') return { problem: 'the file is empty' };
-	const problem = jsonProblem(decoded.value);
-	if (problem !== undefined) return { problem: `this file cannot be read: ${problem}` };
-	const document: unknown = JSON.parse(decoded.value);
-	return isRecord(document) ? { value: document } : { problem: 'this file holds no show and no settings' };
+	const document = parsed(decoded.value);
+	if ('problem' in document) return document;
+	return isRecord(document.value) ? { value: document.value } : { problem: 'this file holds no show and no settings' };
+}
+
+function parsed(text: string): Reading<unknown> {
+	try {
+		return { value: JSON.parse(text) as unknown };
+	} catch (cause) {
+		return { problem: `this file cannot be read: ${jsonProblem(text) ?? (cause as Error).message}` };
+	}
 }
 
 function readShow({ name, settings = {}, rows = [], ticks = [], cutSheets = [] }: Stored): Reading<Omit<Show, 'id'>> {

@@ -5,7 +5,8 @@ import { mm } from '../../../src/core/length/length.ts';
 import { giveRows, giveShow, fileName } from '../../../src/app/giveFile.ts';
 import type { MergeReview } from '../../../src/app/mergeReview.svelte.ts';
 import { openSession, type Session } from '../../../src/app/session.svelte.ts';
-import { type Taken, takeExample, takeFile, takeReviewed, takeText } from '../../../src/app/takeFile.ts';
+import { previewRows } from '../../../src/app/previewRows.ts';
+import { incomingText, type Taken, takeExample, takeFile, takeReviewed, takeText } from '../../../src/app/takeFile.ts';
 import type { TakenIn } from '../../../src/core/show/takenIn.ts';
 
 async function open(name: string): Promise<Session> {
@@ -143,6 +144,35 @@ test('columns that may mean more than one thing are asked about, once for a set 
 	kept.set(asked.columns.key, { name: 'title', width: 'mount width', height: 'mount height' });
 	await takeText(session, text, { memory });
 	expect(session.show.rows[0]?.typed).toEqual({ title: 'Pier', 'mount width': '456', 'mount height': '306' });
+});
+
+test('an answer from before is asked for again where it leaves a column in doubt', async () => {
+	const session = await open('columns in doubt');
+	const memory = { matching: () => Promise.resolve({ name: 'title' } as const), keepMatching: () => Promise.resolve() };
+	const asked = await takeText(session, 'name,window\nPier,big\n', { memory });
+	expect(asked.kind).toBe('columns');
+	expect(told(await takeText(session, 'Name,window\nPier,45 x 30 cm\n', { memory })).sentences).toEqual([
+		'1 row added.',
+	]);
+});
+
+test('the first rows are shown where the beginning of a file breaks off within a quote', async () => {
+	const session = await open('preview');
+	const text = `name,width,note\nPier,456,${'"a\nb"\n'.replace('b', 'long\n'.repeat(6000))}`;
+	const matching = { name: 'title', width: 'picture width' } as const;
+	const { problem, rows } = previewRows(session, incomingText(text), matching);
+	expect([problem, rows.map(({ title }) => title)]).toEqual([undefined, ['Pier']]);
+	const broken = previewRows(session, incomingText('name,width\n"Pier,456\n'), matching);
+	expect(broken.problem).toContain('never closed');
+});
+
+test('a file of 100 MB is told at once, and not read', async () => {
+	const session = await open('large');
+	const large = Object.assign(file('film.csv', 'title\n'), { arrayBuffer: () => Promise.reject(new Error('read')) });
+	Object.defineProperty(large, 'size', { value: 104_000_000 });
+	expect(told(await takeFile(session, large)).sentences[0]).toBe(
+		'It holds 104 MB, and a list or a show at most 50: is it the right file?',
+	);
 });
 
 test.each([

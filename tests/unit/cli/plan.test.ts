@@ -143,7 +143,7 @@ describe('rows as text', () => {
 describe('what cannot be read ends with 1, and says where', () => {
 	test.each<[string[], RegExp]>([
 		[['twice.csv'], /^line 1, column title: this header stands twice\n$/],
-		[['picture.csv'], /^line 1, column 1: the file is not text\n$/],
+		[['picture.csv'], /^line 1, column 1: the file is not text: it is a picture or a film\n$/],
 		[['empty.csv'], /^line 1, column 1: the file is empty\n$/],
 		[['missing.csv'], /^missing\.csv cannot be read: there is no such file\n$/],
 		[['folder.csv'], /^folder\.csv cannot be read: it is a folder\n$/],

@@ -17,6 +17,11 @@ test('an accent alone is enough to tell Windows-1252 from UTF-8', () => {
 	expect(decodeText(Uint8Array.of(0x63, 0x61, 0x66, 0xc3, 0xa9))).toEqual({ value: 'café' });
 });
 
+test('a zero byte that strayed into UTF-8 is a mark, and makes it no UTF-16', () => {
+	const strayed = 'title,note\nBlüte\0,b\nQuay,c\n';
+	expect(decodeText(encode(strayed, 'utf-8'))).toEqual({ value: strayed.replace('\0', '\ufffd') });
+});
+
 describe('what is not text', () => {
 	test.each<[string, number[]]>([
 		[

@@ -77,6 +77,7 @@ describe('what is in doubt', () => {
 		['title,size', true],
 		['mat width,mount width', true],
 		['hue,shade', false],
+		['title,Maße', false],
 	])('%s: %s', (headers, isInDoubt) => {
 		expect(readColumns(`${headers}\nPier,456,306\n`)?.isInDoubt ?? false).toBe(isInDoubt);
 	});
@@ -90,6 +91,24 @@ describe('what is in doubt', () => {
 			typed: { title: 'Pier', 'mount width': '45.6' },
 			units: { 'mount width': 'cm' },
 			extra: { 'height (cm)': '30.6' },
+		});
+	});
+
+	test('sizes under words that are not known are asked about, unless the file has others', () => {
+		const guesses = (text: string) => readColumns(text)?.columns.map((column) => column.guesses[0]);
+		expect(guesses('title;Maße;hue\nPier;45 x 30 cm;red\n')).toEqual([undefined, 'picture width', undefined]);
+		expect(guesses('title;picture width;crate\nPier;456;45 x 30 cm\n')).toEqual([undefined, undefined, undefined]);
+	});
+
+	test('two columns of one name are told apart, and an answer holds whatever the case', () => {
+		const text = 'Title;Width;width\nPier;45;30\n';
+		expect(readColumns(text)?.columns.map((column) => column.text)).toEqual(['Title', 'Width', 'width (2)']);
+		const matching = { width: 'picture width', 'WIDTH (2)': 'picture height' } as const;
+		const rows = readRows(text, settings, makeId, { matching });
+		expect('rows' in rows && rows.rows[0]!.typed).toEqual({
+			title: 'Pier',
+			'picture width': '45',
+			'picture height': '30',
 		});
 	});
 
@@ -111,6 +130,79 @@ describe('what stands round the rows', () => {
 
 	test('a first line that names one column is the header where none below names more', () => {
 		expect(read('title\nmaker and title\n').rows[0]!.typed).toEqual({ title: 'maker and title' });
+	});
+
+	test('a second header line: what the columns are of above, its sides or units below', () => {
+		const grouped = read('title,mount,,window,\n,width,height,width,height (cm)\nPier,600,450,450,30\n');
+		expect([grouped.rows[0]!.typed, grouped.lines]).toEqual([
+			{
+				...{ title: 'Pier', 'mount width': '600', 'mount height': '450' },
+				...{ 'window width': '450', 'window height': '30' },
+			},
+			[3],
+		]);
+		expect(grouped.rows[0]!.units).toEqual({ 'window height': 'cm' });
+		for (const units of ['cm,in', '(cm),(in)'])
+			expect(read(`title,picture width,picture height\n,${units}\nPier,45,11\n`).rows).toMatchObject([
+				{
+					typed: { title: 'Pier', 'picture width': '45', 'picture height': '11' },
+					units: { 'picture width': 'cm', 'picture height': 'in' },
+				},
+			]);
+	});
+
+	test.each(['title,mount\nheight,width\n', 'title,surface,number\nm,in,\nPier,matt,1\n', 'number,copies\nm\n'])(
+		'a row is no second header line: %j',
+		(text) => expect(read(text).rows[0]!.typed).not.toEqual({}),
+	);
+
+	test('column names again on each page, and rules between lines, are passed over, and said', () => {
+		const { rows, lines, notes } = read(
+			'| title | side |\n|---|---|\n| Pier | 70 |\n| title | side |\n| Quay | 60 |\n',
+		);
+		expect([rows.map(({ typed }) => typed.title?.trim()), lines]).toEqual([
+			['Pier', 'Quay'],
+			[3, 5],
+		]);
+		expect(notes).toEqual([
+			'line 2 is a rule between lines, and passed over',
+			'line 4 names the columns once more, and is passed over',
+		]);
+	});
+
+	test('a total under the rows comes in, and is said', () => {
+		const { rows, notes } = read('number,title,price\n1,Pier,100\n,Total:,100\n');
+		expect(rows).toHaveLength(2);
+		expect(notes).toEqual(['line 3 reads like a total; it has come in as a print: remove it if it is none']);
+	});
+
+	test('sizes that give the height first are turned round', () => {
+		const { rows } = read('title;Image H x W (in);paper (HxW)\nPier;24 x 18½;A3\nQuay;24" x 18";40 x 30 cm\n');
+		expect(rows.map(({ typed }) => typed)).toEqual([
+			{ title: 'Pier', 'picture width': '18 1/2 in', 'picture height': '24', paper: 'A3' },
+			{ title: 'Quay', 'picture width': '18"', 'picture height': '24"', paper: '30 cm x 40 cm' },
+		]);
+	});
+
+	test.each([
+		['PK\x03\x04\x14\0\x06\0', 'a packed file, as workbooks are'],
+		['\xd0\xcf\x11\xe0\xa1', 'an old workbook'],
+		['%PDF-1.7\n%\xe2', 'a PDF'],
+		['\xff\xd8\xff\xe0\0\x10JFIF', 'a picture'],
+		['{\\rtf1\\ansi title, side}', 'a text with formatting'],
+		['\n<!DOCTYPE html>\n<td>title</td>', 'a web page'],
+		['<table><tr><td>title', 'a web page'],
+		['<?xml version="1.0"?><title>', 'XML'],
+		['[{"title":"Pier","side":70}]', 'JSON'],
+	])('%j is told for what it is', (text, what) => {
+		const rows = readRows(
+			Uint8Array.from(text, (sign) => sign.charCodeAt(0)),
+			settings,
+			makeId,
+		);
+		expect('problem' in rows && rows.problem).toMatch(
+			new RegExp(`^line 1, column 1: the file is not (text|a list of rows): it is ${what}`),
+		);
 	});
 
 	test.each(['title\r\nPier\r\n\x1a', 'title\nPier\n\x1a\n', 'title\nPier\x1a'])(

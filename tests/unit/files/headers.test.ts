@@ -21,6 +21,26 @@ describe('headers', () => {
 		['mat', 'mount', undefined],
 		['Mat width (in)', 'mount width', 'in'],
 		['inner mat', 'inner mount', undefined],
+		['picture width {mm}', 'picture width', 'mm'],
+		['picture width (in.)', 'picture width', 'in'],
+		['picture width (in mm)', 'picture width', 'mm'],
+		['picture width in mm', 'picture width', 'mm'],
+		['picture width / mm', 'picture width', 'mm'],
+		['Image width/mm', 'picture width', 'mm'],
+		['picture width: cm', 'picture width', 'cm'],
+		['Mat Width"', 'mount width', 'in'],
+		['Mat Width ″', 'mount width', 'in'],
+		['art width', 'picture width', undefined],
+		['Artwork size', 'picture width', undefined],
+		['width of picture', 'picture width', undefined],
+		['Width picture', 'picture width', undefined],
+		['sight height', 'window height', undefined],
+		['mat opening width (in)', 'window width', 'in'],
+		['mount outer size', 'mount', undefined],
+		['top border (mm)', 'top', 'mm'],
+		['Border, bottom', 'bottom', undefined],
+		['side borders', 'side', undefined],
+		['Photographer name', 'maker', undefined],
 	])('%s is the typed column %s in %s', (text, name, unit) =>
 		expect(readHeader(text)).toEqual({ kind: 'typed', name, unit }),
 	);
@@ -44,6 +64,25 @@ describe('headers', () => {
 		'result findings (mm)',
 		'results',
 	])('%j is none of ours', (name) => expect(readHeader(name)).toEqual({ kind: 'unknown', name }));
+
+	test.each<[string, string, string | undefined, boolean]>([
+		['image size (w x h)', 'picture width', undefined, false],
+		['Image size (H×W)', 'picture width', undefined, true],
+		['artwork h x w, cm', 'picture width', 'cm', true],
+		['window (height x width, in)', 'window width', 'in', true],
+		['Mat W*H (mm)', 'mount', 'mm', false],
+		['paper size, h by w', 'paper', undefined, true],
+	])('%s holds sizes of %s in %s, height first: %s', (text, name, unit, isHeightFirst) =>
+		expect(readHeader(text)).toEqual({ kind: 'typed', name, unit, ...(isHeightFirst && { isHeightFirst }) }),
+	);
+
+	test('a header of a megabyte is none of ours, at once', () => {
+		for (const text of [' ', '(', 'in ', 'w x ', '- '].map((part) => `title${part.repeat(500_000)}!`)) {
+			const start = performance.now();
+			expect(readHeader(text).kind).toBe('unknown');
+			expect(performance.now() - start).toBeLessThan(500);
+		}
+	});
 
 	test('every column is known by its own name', () => {
 		for (const { name } of columns) expect(readHeader(name)).toMatchObject({ kind: 'typed', name });
@@ -73,14 +112,27 @@ describe('headers', () => {
 });
 
 describe('cells that a spreadsheet would run', () => {
-	test.each(['=1+1', '+1', '@SUM(1)', '-2+3', '-cmd', '-', '\tx', '\rx', "'quoted", "'", '＝1+1', '-1,5'])(
-		'%j is guarded',
-		(text) => {
-			expect(guardCell(text)).toBe(`'${text}`);
-			expect(unguardCell(guardCell(text))).toBe(text);
-		},
-	);
-	test.each(['', '-6', '-6.25', '70', 'a=b', ' =1', '"', '−5', 'it’s'])('%j is left alone', (text) => {
+	test.each([
+		'=1+1',
+		'+1',
+		'@SUM(1)',
+		'-2+3',
+		'-cmd',
+		'-',
+		'\tx',
+		'\rx',
+		'\nx',
+		' =1',
+		'\u00a0+1',
+		"'quoted",
+		"'",
+		'＝1+1',
+		'-1,5',
+	])('%j is guarded', (text) => {
+		expect(guardCell(text)).toBe(`'${text}`);
+		expect(unguardCell(guardCell(text))).toBe(text);
+	});
+	test.each(['', '-6', '-6.25', '70', 'a=b', ' 1', '"', '−5', 'it’s'])('%j is left alone', (text) => {
 		expect(guardCell(text)).toBe(text);
 		expect(unguardCell(text)).toBe(text);
 	});

@@ -15,10 +15,18 @@ describe('records and their lines', () => {
 		['blank lines', 'a\n\n\nb', 'a\n\n\nb', [1, 2, 3, 4]],
 		['an empty last cell', 'a,\nb,', 'a,\nb,', [1, 2]],
 		['blanks behind a closing quote', '"a" ,b\nc,d', '"a" ,b\nc,d', [1, 2]],
+		['blanks before an opening quote', 'a,  "b, c"\nd, "e', 'a,"b, c"\nd, "e', [1, 2]],
+		['a quote behind blanks that is none', 'a, "b" c,d\n', 'a, "b" c,d', [1]],
 		['nothing', '', '', []],
 	])('%s', (_, typed, text, lines) =>
 		expect(scanRecords(typed, ',')).toEqual({ text, lines, quoteProblem: undefined }),
 	);
+});
+
+test('many quotes behind blanks that are never closed do not take for ever', () => {
+	const start = performance.now();
+	expect(scanRecords(' "b"",'.repeat(100_000), ',').lines).toEqual([1]);
+	expect(performance.now() - start).toBeLessThan(2000);
 });
 
 describe('breaches of quoting', () => {
