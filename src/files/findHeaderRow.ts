@@ -1,4 +1,4 @@
-import { readHeader } from './headers.ts';
+import { headerName, readHeader } from './headers.ts';
 import { guessColumns } from './headerWords.ts';
 
 /** How many lines may stand above the column names: the name of the show, a date, who made the list. */
@@ -25,6 +25,6 @@ function knownIn(cells: readonly string[]): { readonly sure: number; readonly li
 	const unknown = filled.filter((cell) => readHeader(cell).kind === 'unknown');
 	return {
 		sure: filled.length - unknown.length,
-		likely: unknown.filter((cell) => guessColumns(cell).length > 0).length,
+		likely: unknown.filter((cell) => guessColumns(headerName(cell)).length > 0).length,
 	};
 }

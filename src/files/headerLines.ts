@@ -1,4 +1,4 @@
-import { readHeader, unitIn } from './headers.ts';
+import { longestHeader, readHeader, unitIn } from './headers.ts';
 
 /** Words that say which side of a size, or which border, stands in a column; their group stands in the line above. */
 const sideWords = /^(?:w|h|width|height|size|side|top|bottom)$/i;
@@ -11,6 +11,7 @@ const sideWords = /^(?:w|h|width|height|size|side|top|bottom)$/i;
 export function joinHeaderLines(first: readonly string[], second: readonly string[]): readonly string[] | undefined {
 	const isUnit = (cell: string) => unitIn(cell) !== undefined;
 	const below = second.map((cell) => cell.trim());
+	if (below.some((cell) => cell.length > longestHeader)) return undefined;
 	if (below.every((cell) => cell === '' || isUnit(cell))) {
 		const joined = first.map((cell, at) => withUnit(cell, below[at] ?? ''));
 		const isWrong = joined.some((cell, at) => below[at] && isKnown(first[at]!) && !isKnown(cell));

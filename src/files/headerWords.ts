@@ -137,5 +137,6 @@ export function inOurWords(words: readonly string[]): readonly string[] {
 
 /** The columns that a header without its unit may mean, the likeliest first; none where nothing speaks for any. */
 export function guessColumns(name: string): readonly ColumnName[] {
-	return guesses.get(inOurWords(headerWords(name.replace(/[([{][^()[\]{}]*[)\]}]\s*$/, ''))).join(' ')) ?? [];
+	const withoutBrackets = name.replace(/[([{][^()[\]{}]*[)\]}]\s*$/, '');
+	return guesses.get(inOurWords(headerWords(withoutBrackets)).join(' ')) ?? [];
 }

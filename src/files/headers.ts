@@ -75,8 +75,8 @@ interface HeaderParts {
 /** `w x h`, `height × width`: which of the two lengths of a size stands first. */
 const sizeOrder = /(?<![a-z])(w|width|h|height)\s*(?:x|×|\*|by)\s*(w|width|h|height)(?![a-z])/i;
 
-/** No header that means anything is longer; a cell of a megabyte is not looked into. */
-const longestHeader = 200;
+/** No header that means anything is longer, in signs; a cell of a megabyte is not looked into. */
+export const longestHeader = 200;
 
 /** Takes a header apart: a unit may stand behind its name, in brackets or not, and so may the order of a size. */
 function partsOf(text: string): HeaderParts {

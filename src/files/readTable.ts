@@ -176,6 +176,7 @@ function nameAll(
 ): { headers: Header[]; notes: string[] } {
 	const notes: string[] = [];
 	const names = new Set<string>();
+	const copies = new Map<string, number>();
 	const width = records.reduce((most, record) => Math.max(most, record.cells.length), cells.length);
 	const headers = Array.from({ length: width }, (_, at): Header => {
 		const text = cells[at]?.trim() ?? '';
@@ -186,7 +187,9 @@ function nameAll(
 			notes.push(`line ${first.line}, column ${at + 1}: this cell has no header; it is kept as “column ${at + 1}”`);
 		const wanted = text === '' ? `column ${at + 1}` : text;
 		let name = wanted;
-		for (let copy = 2; names.has(name); copy++) name = `${wanted} (${copy})`;
+		let copy = copies.get(wanted) ?? 1; // where the last of that name was
+		while (names.has(name)) name = `${wanted} (${++copy})`;
+		copies.set(wanted, copy);
 		if (text !== '' || first !== undefined) names.add(name);
 		return { kind: 'unknown', name: text === '' && first === undefined ? '' : name };
 	});

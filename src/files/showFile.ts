@@ -89,6 +89,7 @@ function parsed(text: string): Reading<unknown> {
 function readShow({ name, settings = {}, rows = [], ticks = [], cutSheets = [] }: Stored): Reading<Omit<Show, 'id'>> {
 	if (name !== undefined && typeof name !== 'string') return { problem: 'name is not a text' };
 	if (!isRecord(settings)) return { problem: 'settings is not a record' };
+	if (!isWithin(settings, deepest)) return { problem: `settings has lists in lists more than ${deepest} deep` };
 	if (!Array.isArray(rows)) return { problem: 'rows is not a list' };
 	const read: Row[] = [];
 	const places = new Map<string, number>();
@@ -112,6 +113,14 @@ function readShow({ name, settings = {}, rows = [], ticks = [], cutSheets = [] }
 		},
 	};
 }
+
+/** Settings are a few levels deep; what goes on for ever can be neither kept nor written again. */
+const deepest = 20;
+
+const isWithin = (value: unknown, levels: number): boolean =>
+	typeof value !== 'object' ||
+	value === null ||
+	(levels > 0 && Object.values(value).every((each) => isWithin(each, levels - 1)));
 
 /** Rows by their order numbers; by their place where these are not all different. */
 function inOrder(rows: readonly Row[]): readonly Row[] {

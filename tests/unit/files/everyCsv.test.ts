@@ -210,6 +210,19 @@ describe('what stands round the rows', () => {
 		(text) => expect(read(text).rows.map(({ typed }) => typed)).toEqual([{ title: 'Pier' }]),
 	);
 
+	test.each([
+		['a cell of blanks and a digit', `title,side\nPier,"7${' '.repeat(200_000)}7"\n`],
+		['a cell of brackets', `title,side\nPier,${'('.repeat(200_000)}\n`],
+		['a cell of digits', `title,side\nPier,${'7'.repeat(200_000)}\n`],
+		['3,000 columns of one name', `title,${'hue,'.repeat(3000)}\nPier,${'red,'.repeat(3000)}\n`],
+		['a cell of a million signs', `title,side\nPier,"${'x\n'.repeat(500_000)}"\n`],
+	])('%s does not take for ever', (_, text) => {
+		const start = performance.now();
+		expect(read(text).rows).toHaveLength(1);
+		expect(readColumns(text)?.isInDoubt).toBe(false);
+		expect(performance.now() - start).toBeLessThan(1500);
+	});
+
 	test('progress is told', () => {
 		const told: number[] = [];
 		const text = `title\n${'Pier\n'.repeat(1200)}`;

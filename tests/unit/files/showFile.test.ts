@@ -136,6 +136,11 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		['of version "1"', { ...file, version: '1' }, /its version is "1"/],
 		['with a name that is none', { ...file, name: 3 }, /damaged: name is not a text/],
 		['with settings that are a list', { ...file, settings: [] }, /damaged: settings is not a record/],
+		[
+			'with settings that go on for ever',
+			`{"format":"evenhang-show","version":1,"settings":{"x":${'['.repeat(200_000)}${']'.repeat(200_000)}}}`,
+			/damaged: settings has lists in lists more than 20 deep/,
+		],
 		['with rows that are no list', { ...file, rows: {} }, /damaged: rows is not a list/],
 		['with a row that is none', { ...file, rows: [{ id: 'a' }, 7] }, /damaged: rows\[1\] is not a record/],
 		['with a row without an id', { ...file, rows: [{ typed: {} }] }, /rows\[0\]\.id is not a text/],
