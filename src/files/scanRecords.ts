@@ -56,7 +56,7 @@ function without(text: string, start: number, end: number, stretches: readonly (
 }
 
 /**
- * The end of the record that begins at a place, the blanks in it before quoted fields, which some programs write and
+ * The end of the record that begins at a place, the blanks in it round quoted fields, which some programs write and
  * which belong to none, and where it first breaks the rules of quoting.
  */
 function recordAt(text: string, start: number, delimiter: string, looksPastBlanks: boolean) {
@@ -77,6 +77,7 @@ function recordAt(text: string, start: number, delimiter: string, looksPastBlank
 		if (text[at] === quote) {
 			const quoted = quotedField(text, at, delimiter);
 			if (quoted.problem !== undefined) problem ??= { at, field, problem: quoted.problem };
+			else if (quoted.close < quoted.end) blanks.push([quoted.close, quoted.end]);
 			at = quoted.end;
 		} else at = unquotedEnd(text, at, delimiter);
 		if (text[at] !== delimiter) return { end: at, blanks, isLeftOpen, problem };
@@ -84,14 +85,21 @@ function recordAt(text: string, start: number, delimiter: string, looksPastBlank
 	}
 }
 
-/** The end of a quoted field, past its closing quote and blanks, and what is wrong with it. */
-function quotedField(text: string, start: number, delimiter: string): { end: number; problem: string | undefined } {
+/** Where a quoted field is closed, its end past the blanks behind that, and what is wrong with it. */
+function quotedField(
+	text: string,
+	start: number,
+	delimiter: string,
+): { close: number; end: number; problem: string | undefined } {
 	let close = text.indexOf(quote, start + 1);
 	while (close >= 0 && text[close + 1] === quote) close = text.indexOf(quote, close + 2); // a quote written twice
-	if (close < 0) return { end: text.length, problem: 'a quote is opened and never closed' };
-	const end = close + 1 + blanksAt(text, close + 1);
-	if (end >= text.length || text[end] === delimiter || lineEndAt(text, end) !== '') return { end, problem: undefined };
+	if (close < 0) return { close: text.length, end: text.length, problem: 'a quote is opened and never closed' };
+	close++;
+	const end = close + blanksAt(text, close);
+	if (end >= text.length || text[end] === delimiter || lineEndAt(text, end) !== '')
+		return { close, end, problem: undefined };
 	return {
+		close,
 		end: unquotedEnd(text, end, delimiter),
 		problem: 'text follows a closing quote (inside quotes, a quote is written twice)',
 	};

@@ -8,7 +8,7 @@ import type { Settings } from '../core/show/settings.ts';
 import { sizePairs } from '../core/show/splitSize.ts';
 import { barenessOf } from '../core/show/bareness.ts';
 import { guardCell } from './formulaGuard.ts';
-import { resultLengths, resultTexts } from './headers.ts';
+import { isSizeName, readHeader, resultLengths, resultTexts } from './headers.ts';
 import { resultCells, stepsOfRow } from './resultTexts.ts';
 
 /** The rows of a show with all that is worked out from them. */
@@ -40,7 +40,7 @@ export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): stri
 		...typed.map((column) => column.header),
 		...resultLengths.map(({ name }) => `${name} (${settings.unit})`),
 		...resultTexts,
-		...extra,
+		...extra.map(extraHeader),
 	];
 	const records = rows.map((row, index) => {
 		const result = results[index];
@@ -55,6 +55,10 @@ export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): stri
 	const cells = [header, ...records].map((record) => record.map((cell) => guardCell(cell.replaceAll('\0', notInText))));
 	return Papa.unparse(cells, { delimiter: options.delimiter ?? ',', newline: lineEnd }) + lineEnd;
 }
+
+/** A column of others under a name of ours, which a person has kept apart, must not be taken for ours when it is read. */
+const extraHeader = (name: string): string =>
+	readHeader(name).kind === 'unknown' || isSizeName(name) ? name : `${name} (as it came)`;
 
 /** Stands for the zero character: a file with one is no text. */
 const notInText = '\ufffd';

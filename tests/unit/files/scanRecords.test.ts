@@ -14,7 +14,7 @@ describe('records and their lines', () => {
 		['a quote within a cell', '16" x 20",b\nc,d', '16" x 20",b\nc,d', [1, 2]],
 		['blank lines', 'a\n\n\nb', 'a\n\n\nb', [1, 2, 3, 4]],
 		['an empty last cell', 'a,\nb,', 'a,\nb,', [1, 2]],
-		['blanks behind a closing quote', '"a" ,b\nc,d', '"a" ,b\nc,d', [1, 2]],
+		['blanks behind a closing quote', '"a" ,b\nc,"""" ', '"a",b\nc,""""', [1, 2]],
 		['blanks before an opening quote', 'a,  "b, c"\nd, "e', 'a,"b, c"\nd, "e', [1, 2]],
 		['a quote behind blanks that is none', 'a, "b" c,d\n', 'a, "b" c,d', [1]],
 		['nothing', '', '', []],
