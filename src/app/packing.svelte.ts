@@ -30,6 +30,7 @@ export class Packing {
 	#boards = $state.raw<readonly (PlannedBoard | UnplannedBoard)[]>([]);
 	#leftOut = $state.raw<readonly LeftOutRow[]>([]);
 	#isBusy = $state(false);
+	#hasLooked = $state(false);
 	#isStopped = $state(false);
 	#seconds = $state(0);
 	#problem = $state<string>();
@@ -61,6 +62,11 @@ export class Packing {
 	/** The rows from which nothing is cut, and why. */
 	get leftOut(): readonly LeftOutRow[] {
 		return this.#leftOut;
+	}
+
+	/** Whether it is known what has to be planned; before that there may be plans to come. */
+	get hasLooked(): boolean {
+		return this.#hasLooked;
 	}
 
 	/** Whether better plans are looked for. */
@@ -125,6 +131,7 @@ export class Packing {
 			(cutSheets) => jobsOf(show.rows, results, settings, { cutSheets, ticks: show.ticks ?? [] }),
 		);
 		this.#leftOut = leftOut;
+		this.#hasLooked = true;
 		if (settings.boards.length === 0 && settings.offcuts.length === 0) {
 			this.#boards = [];
 			this.#end();

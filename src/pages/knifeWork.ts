@@ -62,13 +62,13 @@ export const beforeTheFirst = 'before';
 
 /**
  * The number of the step in hand: the one that is named, else the first in which something is left to cut; 0 before the
- * first cut.
+ * first cut, as long as nobody has gone on from there.
  */
 export function knifeStepInHand({ steps, made }: KnifeWork, key: string | undefined): number {
 	if (key === beforeTheFirst) return 0;
 	const named = steps.find((step) => step.key === key);
 	if (named) return named.number;
-	if (made === 0) return 0;
+	if (made === 0 && key === undefined) return 0;
 	const isDone = ({ sheets }: NumberedKnifeStep) =>
 		sheets.every(({ sheet, places }) => places.every((place) => sheet.made.includes(place)));
 	return steps.find((step) => !isDone(step))?.number ?? steps.length;

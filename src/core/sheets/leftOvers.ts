@@ -1,7 +1,10 @@
 import { type Length, minus, zero } from '../length/length.ts';
 import type { RowResult } from '../row/rowResult.ts';
+import type { Row } from '../show/row.ts';
+import type { Settings } from '../show/settings.ts';
 import type { Blank } from './blank.ts';
 import type { Layout } from './layout.ts';
+import { partsOf } from './partsOf.ts';
 import type { Stock, StockKind } from './stock.ts';
 
 /** The offcuts of sheets that are cut, as stock that costs nothing. */
@@ -37,7 +40,26 @@ export function dropOutsOf(
 	);
 }
 
-function windowOf({ part }: Blank, result: RowResult | undefined) {
+/** The places of the rows in whose windows a drop-out may have been: those of its board and size, from 0. */
+export function rowsOfDropOut(
+	{ board, width, height }: Pick<Stock, 'board' | 'width' | 'height'>,
+	rows: readonly Row[],
+	results: readonly RowResult[],
+	settings: Settings,
+): readonly number[] {
+	return rows.flatMap((row, place) => {
+		const result = results[place];
+		if (result === undefined || result.isStopped || result.copies === 0) return [];
+		if (result.solved.mountWidth === undefined || result.solved.mountHeight === undefined) return [];
+		const isIts = partsOf(row, result, settings).some((part) => {
+			const size = windowOf(part, result);
+			return part.board.toLowerCase() === board.toLowerCase() && size?.width === width && size.height === height;
+		});
+		return isIts ? place : [];
+	});
+}
+
+function windowOf({ part }: Pick<Blank, 'part'>, result: RowResult | undefined) {
 	const { windowWidth: width, windowHeight: height } = result?.solved ?? {};
 	if (width === undefined || height === undefined || part === 'undermount') return undefined;
 	const shown = part === 'inner mount' ? (result?.innerMount ?? zero) : zero;

@@ -1,6 +1,8 @@
+import { groupBy } from '../bench/groupBy.ts';
 import { formatLength, formatWithUnit } from '../length/formatLength.ts';
 import type { Unit } from '../length/reading.ts';
-import type { BoardPlan, UnplacedBlank } from './boardPlan.ts';
+import type { RowId } from '../show/row.ts';
+import type { BoardPlan, UnplacedReason } from './boardPlan.ts';
 
 /** How good a plan is, in words that promise no more than is proven. */
 export function proofWords({ cost, count, leastCost, leastCount, proven, unplaced }: BoardPlan): string {
@@ -19,22 +21,33 @@ export function proofWords({ cost, count, leastCost, leastCount, proven, unplace
 	return `Any plan costs at least ${Math.round((100 * leastCost) / cost)} % of this one.`;
 }
 
+/** Whether a plan's least figures mean anything: where the stock is used up, they count only what has a place. */
+export const hasBounds = ({ unplaced }: BoardPlan): boolean => !unplaced.some(({ reason }) => reason === 'used-up');
+
+/** Blanks of one size that have no place for one reason. */
+export interface UnplacedWords {
+	readonly sentence: string;
+	/** Whose they are, and how many of each; no name: spares. In the order of the show. */
+	readonly whose: readonly { readonly rowId: RowId | undefined; readonly count: number }[];
+}
+
 /** What is said of the blanks that have no place, one sentence for each size and reason. */
-export function unplacedWords({ board, unplaced }: BoardPlan, unit: Unit): readonly string[] {
-	const groups = new Map<string, UnplacedBlank[]>();
-	for (const one of unplaced) {
-		const { width, height } = one.blank;
-		const key = `${one.reason} ${width} ${height}`;
-		groups.set(key, [...(groups.get(key) ?? []), one]);
-	}
-	return [...groups.values()].map((group) => {
+export function unplacedWords({ board, unplaced }: BoardPlan, unit: Unit): readonly UnplacedWords[] {
+	const groups = groupBy(unplaced, ({ blank: { width, height }, reason }) => `${reason} ${width} ${height}`);
+	return [...groups.values()].map((group): UnplacedWords => {
+		const whose = [...groupBy(group, ({ blank }) => blank.rowId)].map(([rowId, own]) => ({ rowId, count: own.length }));
 		const { blank, reason } = group[0]!;
 		const size = `${formatLength(blank.width, unit)} × ${formatWithUnit(blank.height, unit)}`;
 		const blanks = group.length === 1 ? `One blank of ${size}` : `${group.length} blanks of ${size}`;
 		const named = board === '' ? 'board' : `“${board}”`;
-		if (reason === 'no-stock') return `${blanks}: there is no ${named} in stock. Add it to the boards.`;
-		if (reason === 'too-large')
-			return `${blanks}: no sheet or ready-cut blank of ${named} gives this size. Add a larger one, or another board.`;
-		return `${blanks}: the ${named} in stock is used up. Add sheets, or take fewer copies.`;
+		const sentence = sentenceOf(blanks, named, reason);
+		return { sentence, whose };
 	});
+}
+
+function sentenceOf(blanks: string, named: string, reason: UnplacedReason): string {
+	if (reason === 'no-stock') return `${blanks}: there is no ${named} in stock. Add it to the boards.`;
+	if (reason === 'too-large')
+		return `${blanks}: no sheet or ready-cut blank of ${named} gives this size. Add a larger one, or another board.`;
+	return `${blanks}: the ${named} in stock is used up. Add sheets, or take fewer copies.`;
 }

@@ -186,6 +186,46 @@ test('the knife is worked through by touch: one measure at a time, ticks kept, a
 		await expect.poll(() => page.locator('[aria-pressed=true]').count()).toBe(sheets - 1);
 	}));
 
+test('by keyboard alone: to the knife and through a step; the focus stays where one goes on', () =>
+	play(async (page) => {
+		const focused = () => page.evaluate(() => document.activeElement?.textContent?.trim() ?? '');
+		const press = (key: string) => page.keyboard.press(key);
+		const tabTo = async (wanted: RegExp, key = 'Tab') => {
+			for (let turn = 0; turn < 60 && !wanted.test(await focused()); turn++) await press(key);
+			expect(await focused()).toMatch(wanted);
+		};
+		await loadExample(page);
+		await goTo(page, 'Boards');
+		await proven(page);
+		await tabTo(/^Go to the knife$/);
+		await press('Enter');
+		await expect.poll(focused, { message: 'one comes to the heading' }).toBe('Before the first cut');
+		await tabTo(/^Next$/);
+		await press('Enter');
+		await page.locator('.digits').waitFor();
+		await tabTo(/^Chalk, sheet/, 'Shift+Tab');
+		const ticked = await focused();
+		await press('Space');
+		await page.getByText(/^[1-9]\d* of \d+ cuts made$/).waitFor();
+		expect(await focused()).toBe(ticked);
+		await press('Control+z');
+		await page.getByText(/^0 of \d+ cuts made$/).waitFor();
+		expect(await focused()).toBe(ticked);
+		await tabTo(/^Spoilt$/);
+		await press('Enter');
+		await expect.poll(() => page.getByText(/anew: wait/).count(), { timeout: 20_000 }).toBe(0);
+		await expect.poll(focused, { message: 'its line has gone, another is at hand' }).toMatch(/^Chalk, sheet|^Spoilt/);
+		await press('Control+z'); // the line that is at hand may go with it
+		await expect.poll(focused).not.toBe(await page.evaluate(() => document.body.textContent.trim()));
+		await tabTo(/^Before$/);
+		await press('Enter');
+		await page.getByRole('heading', { name: 'Before the first cut' }).waitFor();
+		expect(await focused(), 'there is nothing before it, and yet the focus stays').toBe('Before');
+		await tabTo(/^List$/, 'Shift+Tab');
+		await press('Enter');
+		await expect.poll(focused).toBe('Bench');
+	}));
+
 test.each([
 	{ paper: 'A4', width: 210, height: 297 },
 	{ paper: 'Letter', width: 215.9, height: 279.4 },

@@ -187,7 +187,9 @@ test('a search is stopped with what it has found, and taken up again; what goes 
 test('without stock nothing is searched', async () => {
 	const { session, packing, asked, pause } = await open();
 	session.changeSettings({ boards: undefined });
+	expect(packing.hasLooked).toBe(false);
 	await pause();
+	expect(packing.hasLooked, 'it is known that there is nothing to plan').toBe(true);
 	expect(asked).toHaveLength(0);
 	expect(packing.boards).toEqual([]);
 });

@@ -58,6 +58,7 @@ test('the step in hand is the one that was gone to, else the first in which some
 	expect(knifeStepInHand(workOn(first), keys[0]), 'a step stays in hand though it is done').toBe(1);
 	expect(knifeStepInHand(workOn(first), beforeTheFirst)).toBe(0);
 	expect(knifeStepInHand(workOn(first), 'of another plan')).toBe(2);
+	expect(knifeStepInHand(workOn([]), 'of another plan'), 'who has gone on stays among the steps').toBe(1);
 	expect(knifeStepInHand(workOn([0, 1, 2]), undefined)).toBe(3);
 });
 

@@ -1,0 +1,26 @@
+import type { RowResult } from '../core/row/rowResult.ts';
+import { rowsOfDropOut } from '../core/sheets/leftOvers.ts';
+import type { Stock } from '../core/sheets/stock.ts';
+import type { Row } from '../core/show/row.ts';
+import type { Settings } from '../core/show/settings.ts';
+import { nameOfPrint } from '../ui/findings/nameOfPrint.ts';
+
+/** How many prints are named at most: any of them will do. */
+const mostNamed = 3;
+
+/** Out of whose window a drop-out falls, in words; nothing for any other piece. */
+export function dropOutWords(
+	stock: Stock,
+	rows: readonly Row[],
+	results: readonly RowResult[],
+	settings: Settings,
+): string {
+	if (stock.kind !== 'drop-out') return '';
+	const places = rowsOfDropOut(stock, rows, results, settings);
+	if (places.length === 0) return '';
+	const names = places.slice(0, mostNamed).map((place) => nameOfPrint(rows[place]!, place));
+	const others = places.length - names.length;
+	const whose = others > 0 ? [...names, others === 1 ? 'one more' : `${others} more`] : names;
+	const last = whose.length > 1 ? ` or ${whose.at(-1)}` : '';
+	return `from the window of ${whose.length > 1 ? whose.slice(0, -1).join(', ') : whose[0]}${last}`;
+}
