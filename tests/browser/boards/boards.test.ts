@@ -188,7 +188,7 @@ test('the knife is worked through by touch: one measure at a time, ticks kept, a
 
 test('by keyboard alone: to the knife and through a step; the focus stays where one goes on', () =>
 	play(async (page) => {
-		const focused = () => page.evaluate(() => document.activeElement?.textContent?.trim() ?? '');
+		const focused = () => page.evaluate(() => document.activeElement?.textContent.trim() ?? '');
 		const press = (key: string) => page.keyboard.press(key);
 		const tabTo = async (wanted: RegExp, key = 'Tab') => {
 			for (let turn = 0; turn < 60 && !wanted.test(await focused()); turn++) await press(key);

@@ -188,7 +188,7 @@ test('menus, the bar and its panels are heard', () =>
 			    - option "Not cut yet"
 			    - option "Begun"
 			    - option "Cut"
-			- paragraph: "1 of 2 prints, sorted by number: stop"
+			- paragraph: "1 of 2 prints, sorted by number: to stop for"
 			- button "Show all prints"
 			- button "Own order"
 			- button "Keep this order""
