@@ -46,8 +46,8 @@ async function compare(page: Page, text: string, answer?: () => Promise<void>): 
 }
 
 test('two devices exchange files three times, with edits on both sides, and end equal', () =>
-	onStage({ hasProfile: false }, (here) =>
-		onStage({ hasProfile: false }, async (there) => {
+	onStage({}, (here) =>
+		onStage({}, async (there) => {
 			const [one, other] = [await here.openShow(), await there.openShow()];
 			await withPrints(one, [
 				['Low water', '300', '200'],
@@ -186,6 +186,7 @@ test(`no script runs from any of ${payloads.length} cells, titles, headers, file
 		expect(await page.evaluate(() => (window as unknown as Ran).count)).toBe(0);
 		expect(dialogs).toBe(0);
 		expect(page.url().startsWith(stage.address), 'the page is where it was').toBe(true);
+		await page.close();
 	}));
 
 interface Ran {

@@ -76,7 +76,7 @@ test('an edit that the device refuses is told, held, asked about before leaving,
 	}));
 
 test('every edit asks for strict durability, and the browser is asked once to keep what is stored', () =>
-	onStage({}, async (stage) => {
+	onStage({ hasProfile: true }, async (stage) => {
 		await stage.context.addInitScript(() => {
 			const asked: unknown[] = [];
 			Object.assign(window, { asked });

@@ -5,25 +5,30 @@ import { smallTargets } from '../harness/smallTargets.ts';
 import { landscapeTablet, phone, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
+/** All rows of the grid but the head and the first three: behind a panel these stand for the others, which are alike. */
+const furtherRows = `[role=grid] [aria-rowindex]${[1, 2, 3, 4].map((row) => `:not([aria-rowindex="${row}"])`).join('')}`;
+
 /** Tests that axe finds nothing on some screens, and that a finger hits whatever can be pressed there. */
 export function onScreens(shown: readonly Screen[]): void {
 	const play = oneStage({ viewport: landscapeTablet, hasTouch: true, reducedMotion: 'reduce' });
 
 	test.each(shown)(
-		'axe finds nothing on: $name, held level, upright in the dark, and on a phone; a finger hits everything',
-		({ open, needsGrid = false }) =>
+		'axe finds nothing on: $name, on a tablet held level and on a phone in the dark; a finger hits everything',
+		({ name, open, needsGrid = false }) =>
 			play(async (page) => {
+				const without = name === 'prints' || name === 'editing' ? undefined : furtherRows;
 				await open(page);
-				expect(await axeProblems(page), 'a tablet held level').toEqual([]);
+				expect(await axeProblems(page, { without }), 'a tablet held level').toEqual([]);
 				expect(await smallTargets(page), 'a tablet held level').toEqual([]);
-				await page.emulateMedia({ colorScheme: 'dark' });
 				await page.setViewportSize(uprightTablet);
-				expect(await axeProblems(page), 'held upright, in the dark').toEqual([]);
-				if (needsGrid) return;
-				await page.emulateMedia({ colorScheme: 'light' });
-				await page.setViewportSize(phone);
-				expect(await axeProblems(page), 'a phone').toEqual([]);
-				expect(await smallTargets(page), 'a phone').toEqual([]);
+				expect(await smallTargets(page), 'a tablet held upright').toEqual([]);
+				await page.emulateMedia({ colorScheme: 'dark' });
+				if (!needsGrid) await page.setViewportSize(phone);
+				expect(
+					await axeProblems(page, { without }),
+					needsGrid ? 'held upright, in the dark' : 'a phone, in the dark',
+				).toEqual([]);
+				if (!needsGrid) expect(await smallTargets(page), 'a phone').toEqual([]);
 			}),
 	);
 }

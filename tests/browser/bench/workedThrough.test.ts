@@ -59,7 +59,7 @@ async function begin(page: Page) {
 }
 
 test('the example is worked through by touch, over a reload and a killed browser, and every tick is there', () =>
-	onStage(options, async (stage) => {
+	onStage({ ...options, hasProfile: true }, async (stage) => {
 		let page = await stage.openApp();
 		await begin(page);
 		let steps = 0;
@@ -264,4 +264,5 @@ test('the screen is kept awake at the bench, anew when it is seen again, and no 
 		await expect.poll(counts).toEqual({ asked: 2, released: 1 });
 		await page.evaluate("show('visible')");
 		expect(await counts()).toEqual({ asked: 2, released: 1 });
+		await page.close();
 	}));

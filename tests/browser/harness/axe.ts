@@ -1,15 +1,25 @@
 import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 
+/** What axe looks at and for. */
+export interface AxeOptions {
+	/** The only rules to look for. Default: all that are on. */
+	readonly rules?: readonly string[];
+	/** A selector of what is not looked at. */
+	readonly without?: string | undefined;
+}
+
 /** What axe finds wrong in the page as it stands, one line each; empty if nothing. */
-export async function axeProblems(page: Page): Promise<string[]> {
+export async function axeProblems(page: Page, { rules, without }: AxeOptions = {}): Promise<string[]> {
 	// Sent as the debugger's own code, which the page's policy does not concern; a script tag would breach it.
+	// No rule that is on asks for the style sheets and the media again, which takes as long as all the rules.
+	const options = { resultTypes: ['violations'], preload: false, ...(rules && { runOnly: rules }) };
+	const context = { include: [['html']], exclude: without === undefined ? [] : [[without]] };
 	const debug = await page.context().newCDPSession(page);
 	try {
 		await debug.send('Runtime.evaluate', { expression: `${axe.source};0` });
 		const { result, exceptionDetails } = await debug.send('Runtime.evaluate', {
-			// No rule that is on asks for the style sheets and the media again, which takes as long as all the rules.
-			expression: `axe.run(document, { resultTypes: ['violations'], preload: false }).then(({ violations }) =>
+			expression: `axe.run(${JSON.stringify(context)}, ${JSON.stringify(options)}).then(({ violations }) =>
 				violations.flatMap(({ id, help, nodes }) =>
 					nodes.map(({ target, failureSummary }) => id + ': ' + help + ' at ' + target.join(' ') + ' - ' + failureSummary)))`,
 			awaitPromise: true,

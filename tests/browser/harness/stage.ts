@@ -32,7 +32,7 @@ export interface StageOptions {
 	readonly hasTouch?: boolean;
 	readonly reducedMotion?: 'reduce' | 'no-preference';
 	readonly locale?: string;
-	/** Whether the browser has a profile of its own on disk, and so can be closed and opened again. Default true. */
+	/** Whether the browser has a profile of its own on disk, and so can be closed and opened again. Default false. */
 	readonly hasProfile?: boolean;
 }
 
@@ -51,7 +51,7 @@ const args = [
 let shared: Promise<Browser> | undefined;
 const sharedBrowser = () => (shared ??= chromium.launch({ executablePath: findChromium(), args }));
 
-/** A static host and a browser with a profile of its own on the same machine. Whatever goes wrong there is written down. */
+/** A static host, and on the same machine a browser that has never seen it. Whatever goes wrong there is written down. */
 export class Stage {
 	/** Everything that must not happen: requests to elsewhere, errors in the console, breaches of the page's policy. */
 	readonly problems: string[] = [];
@@ -76,7 +76,7 @@ export class Stage {
 		if (!existsSync(join(folder, 'index.html'))) throw new Error(`${folder} is not built: run "npm run build" first`);
 		const hostOptions: HostOptions = options.under === undefined ? {} : { under: options.under };
 		const host = await serveFolder(folder, hostOptions);
-		const hasProfile = options.hasProfile ?? true;
+		const hasProfile = options.hasProfile ?? false;
 		const profile = hasProfile ? await mkdtemp(join(tmpdir(), 'evenhang-profile-')) : undefined;
 		const stage = new Stage(options, profile, host);
 		await stage.openBrowser();

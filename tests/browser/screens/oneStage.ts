@@ -1,30 +1,46 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll } from 'vitest';
-import { Stage, type StageOptions } from '../harness/stage.ts';
+import { landscapeTablet, Stage, type StageOptions } from '../harness/stage.ts';
 
 /**
- * One browser for all the plays of a file, for a browser takes longer to start than most plays last. Each play begins
- * in a new window with an empty show; what goes wrong in the browser fails the play in which it does.
+ * One window for all the plays of a file, for a window takes longer to open than most plays last. Each play begins in it
+ * with an empty show, as the file asked for it; what goes wrong in the browser fails the play in which it does. A play
+ * that leaves something in the window which a new page would not take away (`addInitScript`, a listener) closes it.
  */
 export function oneStage(options: StageOptions = {}) {
 	let stage: Stage | undefined;
 	beforeAll(async () => {
-		stage = await Stage.set({ ...options, hasProfile: false });
+		stage = await Stage.set(options);
 	});
 	afterAll(() => stage?.strike());
 	return async (play: (page: Page, stage: Stage) => Promise<void>): Promise<void> => {
 		if (!stage) throw new Error('the browser was not opened');
-		const page = await stage.context.newPage();
-		for (const other of stage.context.pages()) if (other !== page) await other.close();
-		const debug = await stage.context.newCDPSession(page);
-		await debug.send('Storage.clearDataForOrigin', {
-			origin: new URL(stage.address).origin,
-			storageTypes: 'indexeddb',
-		});
-		await page.goto(stage.address);
-		await page.getByRole('navigation', { name: 'Places' }).waitFor();
-		await play(page, stage);
+		const page = await emptyWindow(stage, options);
+		try {
+			await page.goto(stage.address);
+			await page.getByRole('navigation', { name: 'Places' }).waitFor();
+			await play(page, stage);
+		} catch (cause) {
+			await page.close(); // nobody knows what it has left there
+			throw cause;
+		}
 		const problems = stage.problems.splice(0);
 		if (problems.length > 0) throw new Error(`went wrong in the browser:\n${problems.join('\n')}`);
 	};
+}
+
+/** The window, with nothing in it and nothing kept of what was. */
+async function emptyWindow(stage: Stage, options: StageOptions): Promise<Page> {
+	const { viewport = landscapeTablet, colorScheme = 'light', reducedMotion = 'no-preference' } = options;
+	const [page = await stage.context.newPage(), ...others] = stage.context.pages();
+	for (const other of others) await other.close();
+	if (page.url() !== 'about:blank') await page.evaluate(() => (sessionStorage.clear(), localStorage.clear()));
+	await page.goto('about:blank');
+	await page.setViewportSize(viewport);
+	await page.emulateMedia({ colorScheme, reducedMotion });
+	const debug = await stage.context.newCDPSession(page);
+	const origin = new URL(stage.address).origin;
+	await debug.send('Storage.clearDataForOrigin', { origin, storageTypes: 'indexeddb' });
+	await debug.detach();
+	return page;
 }

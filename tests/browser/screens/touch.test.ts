@@ -1,12 +1,15 @@
 import { expect, test } from 'vitest';
 import { coverAllBut } from '../grid/fingers.ts';
 import { axeProblems } from '../harness/axe.ts';
-import { landscapeTablet, onStage, uprightTablet } from '../harness/stage.ts';
-import { at, cell, inHand, paste, press, seen, startTyping } from './prints.ts';
+import { phone } from '../harness/stage.ts';
+import { oneStage } from './oneStage.ts';
+import { at, cell, inHand, press, seen, startTyping } from './prints.ts';
+
+const play = oneStage({ hasTouch: true });
+const phonePlay = oneStage({ viewport: phone, hasTouch: true, reducedMotion: 'reduce' });
 
 test('a tap takes a cell, a second tap opens it, a tap elsewhere keeps what was typed', () =>
-	onStage({ hasTouch: true }, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page) => {
 		await page.getByRole('button', { name: 'Start typing' }).tap();
 		await cell(page, 0, 'picture width').tap();
 		expect(await inHand(page)).toBe(at(0, 'picture width'));
@@ -30,8 +33,7 @@ test('a tap takes a cell, a second tap opens it, a tap elsewhere keeps what was 
 	}));
 
 test('a long press opens the row menu', () =>
-	onStage({ hasTouch: true }, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page, stage) => {
 		await startTyping(page);
 		const box = (await cell(page, 0, 'title').boundingBox())!;
 		const debug = await stage.context.newCDPSession(page);
@@ -43,8 +45,7 @@ test('a long press opens the row menu', () =>
 	}));
 
 test('a phone shows one print at a time, with the same cells', () =>
-	onStage({ viewport: { width: 390, height: 844 }, hasTouch: true }, async (stage) => {
-		const page = await stage.openApp();
+	phonePlay(async (page) => {
 		await page.getByRole('button', { name: 'Start typing' }).tap();
 		await page.getByRole('textbox', { name: /^Picture width/ }).fill('456 x 306');
 		await press(page, 'Tab');
@@ -59,8 +60,7 @@ test('a phone shows one print at a time, with the same cells', () =>
 	}));
 
 test('on a phone one reads, corrects and ticks: found by words, mended, typed with keys of our own, cut', () =>
-	onStage({ viewport: { width: 390, height: 844 }, hasTouch: true, reducedMotion: 'reduce' }, async (stage) => {
-		const page = await stage.openApp();
+	phonePlay(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).tap();
 		await page.getByRole('button', { name: 'Close' }).first().tap();
 		await page.getByRole('searchbox', { name: 'Find prints' }).tap();
@@ -103,59 +103,3 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		await expect.poll(() => ticks.count()).toBe(before - 1);
 		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
 	}));
-
-test.each([
-	{ name: 'landscape, light', viewport: landscapeTablet, colorScheme: 'light' as const },
-	{ name: 'upright, dark', viewport: uprightTablet, colorScheme: 'dark' as const },
-])(
-	'$name: what can be tapped is 44 px on every screen, and axe finds nothing in a bad entry',
-	({ viewport, colorScheme }) =>
-		onStage({ viewport, colorScheme, reducedMotion: 'reduce' }, async (stage) => {
-			const page = await stage.openApp();
-			const wrong: string[] = [];
-			const look = async (screen: string) => {
-				const small = await page.evaluate(() =>
-					[...document.querySelectorAll<HTMLElement>('button, a, input:not([type=radio]), [role=menuitem], [data-row]')]
-						.filter((each) => each.closest('[role=grid] .head') === null)
-						.map((each) => ({ each, box: each.getBoundingClientRect() }))
-						.filter(({ box }) => box.width > 0 && (box.height < 43.5 || box.width < 43.5))
-						.map(({ each, box }) => `${each.outerHTML.slice(0, 90)} is ${box.width} x ${box.height}`),
-				);
-				wrong.push(...small.slice(0, 8).map((problem) => `${screen}: ${problem}`));
-			};
-			await look('empty');
-			await startTyping(page);
-			await press(page, 'Home');
-			await paste(
-				page,
-				'1\tLow water\t\t456\t306\n2\tSalt road\t3:2\n3\tKiln door\t\tabc\t306\n4\tTar\t\t640\t480\n5\tFog',
-			);
-			await cell(page, 4, 'title').waitFor();
-			await look('prints');
-			await cell(page, 0, 'picture width').click();
-			await page.keyboard.type('4x');
-			await press(page, 'Enter');
-			await page.getByRole('button', { name: 'Keep as typed' }).waitFor();
-			await look('error');
-			wrong.push(...(await axeProblems(page)));
-			await press(page, 'Escape', 'Shift+F10');
-			await look('menu');
-			await press(page, 'Escape');
-			await page.getByRole('button', { name: /to stop for/ }).click();
-			await look('list');
-			await page.getByRole('button', { name: 'Files' }).click();
-			await look('files');
-			await page.getByRole('button', { name: 'Files' }).click();
-			await cell(page, 0, 'title').click();
-			await press(page, '?');
-			await look('keys');
-			await press(page, 'Escape');
-			await page.getByRole('link', { name: 'Settings' }).click();
-			await page.getByRole('heading', { name: 'Settings of the show' }).waitFor();
-			await look('settings');
-			await page.getByRole('link', { name: 'Bench' }).click();
-			await page.getByRole('heading', { name: 'Before you cut' }).waitFor();
-			await look('bench');
-			expect(wrong).toEqual([]);
-		}),
-);
