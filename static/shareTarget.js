@@ -6,7 +6,7 @@ self.addEventListener('fetch', (event) => {
 	const address = new URL(event.request.url);
 	const target = new URL('share-target', self.registration.scope);
 	if (event.request.method !== 'POST' || address.pathname !== target.pathname) return;
-	event.respondWith(keep(event.request));
+	event.respondWith(keep(event.request).then(backTo('shared'), backTo('shared=not-kept')));
 });
 
 async function keep(request) {
@@ -20,5 +20,6 @@ async function keep(request) {
 		const headers = { 'x-file-name': encodeURIComponent(file.name) };
 		await cache.put(new URL(`shared/${place}`, self.registration.scope).href, new Response(file, { headers }));
 	}
-	return Response.redirect(new URL('./?shared', self.registration.scope).href, 303);
 }
+
+const backTo = (query) => () => Response.redirect(new URL(`./?${query}`, self.registration.scope).href, 303);

@@ -6,26 +6,35 @@ interface LaunchQueue {
 /** Where the service worker leaves what another app has shared with this one; `static/shareTarget.js` has the same name. */
 const sharedFiles = 'evenhang-shared';
 
+/** What the address says where the service worker could not keep what was shared; `static/shareTarget.js` says it. */
+const notKept = 'not-kept';
+
 /**
  * Takes in the files with which the app was opened, or that another app has shared with it.
+ * @param onRefused told where the device had something for the app and did not give it
  * @returns stops taking them
  */
-export function filesFromOutside(take: (files: readonly File[]) => void): () => void {
+export function filesFromOutside(take: (files: readonly File[]) => void, onRefused: () => void): () => void {
 	let isStopped = false;
 	const hand = (files: readonly File[]) => {
 		if (!isStopped && files.length > 0) take(files);
 	};
+	const refuse = () => {
+		if (!isStopped) onRefused();
+	};
 	const { launchQueue } = globalThis as { launchQueue?: LaunchQueue };
 	launchQueue?.setConsumer(({ files = [] }) => {
-		void Promise.all(files.map((file) => file.getFile())).then(hand, () => undefined);
+		void Promise.all(files.map((file) => file.getFile())).then(hand, refuse);
 	});
-	if (new URLSearchParams(location.search).has('shared')) void sharedWithUs().then(hand, () => undefined);
+	const shared = new URLSearchParams(location.search).get('shared');
+	if (shared !== null) void sharedWithUs(shared !== notKept).then(hand, refuse);
 	return () => (isStopped = true);
 }
 
-/** What was shared, once: it is taken out of where it was left. */
-async function sharedWithUs(): Promise<readonly File[]> {
+/** What was shared, once: it is taken out of where it was left. Rejects where the service worker could not keep it. */
+async function sharedWithUs(isKept: boolean): Promise<readonly File[]> {
 	history.replaceState(null, '', `${location.pathname}${location.hash}`);
+	if (!isKept) throw new Error('not kept');
 	const cache = await caches.open(sharedFiles);
 	const files = await Promise.all(
 		(await cache.keys()).map(async (request) => {

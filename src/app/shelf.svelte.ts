@@ -2,7 +2,7 @@ import { newShow } from '../core/show/newShow.ts';
 import { rename } from '../core/show/rename.ts';
 import { forgottenBefore, freeName } from '../core/show/shelf.ts';
 import type { Show } from '../core/show/show.ts';
-import { notKept } from '../core/show/storageProblem.ts';
+import { notDone } from '../core/show/storageProblem.ts';
 import { makeId } from '../files/makeId.ts';
 import { openShelfStore, type ShelfStore, type ShelvedShow } from '../storage/shelfStore.ts';
 import { openShowStore } from '../storage/showStore.ts';
@@ -57,6 +57,11 @@ export class Shelf {
 	/** Why the last thing asked for could not be done. */
 	get problem(): string | undefined {
 		return this.#problem;
+	}
+
+	/** Whether the show that is open here has been deleted in another tab. */
+	get isOpenDeleted(): boolean {
+		return this.#shows.some(({ id, deletedAt }) => id === this.#session.show.id && deletedAt !== undefined);
 	}
 
 	/** What the columns of files mean, as it was said on this device. */
@@ -224,7 +229,7 @@ export class Shelf {
 			return true;
 		} catch (cause) {
 			const { name, message } = cause as Error;
-			this.#problem = name === 'Error' ? message : notKept(name);
+			this.#problem = name === 'Error' ? message : notDone(name);
 			return false;
 		} finally {
 			await this.refresh();

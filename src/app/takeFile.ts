@@ -54,7 +54,13 @@ export interface Incoming {
 /** What comes of something that came in: it is told, or something has to be asked first, with nothing changed so far. */
 export type Taken =
 	| { readonly kind: 'told'; readonly report: TakenIn }
-	| { readonly kind: 'columns'; readonly incoming: Incoming; readonly columns: ColumnsOfFile }
+	| {
+			readonly kind: 'columns';
+			readonly incoming: Incoming;
+			readonly columns: ColumnsOfFile;
+			/** What was said of them before, where they are asked about again. */
+			readonly said?: ColumnMatching;
+	  }
 	| { readonly kind: 'review'; readonly review: MergeReview }
 	| { readonly kind: 'show'; readonly incoming: Incoming; readonly show: Omit<Show, 'id'> }
 	| { readonly kind: 'backup'; readonly incoming: Incoming; readonly shows: readonly BackedUpShow[] };
@@ -166,6 +172,25 @@ async function takeRows(session: Session, incoming: Incoming, options: TakeOptio
 	if ('problem' in read) return told(notTakenIn(source, read.problem));
 	const texts = read.results.map((cells) => cells.find(({ name }) => name === 'result settings')?.text ?? '');
 	return compareWith(session, { ...incoming, read, settings: settingsOfRows(texts, session.show.settings) }, options);
+}
+
+/**
+ * Asks again what the columns of something that came in hold, whatever was said before.
+ * @returns undefined where there is nothing to be said: it is no list, or all its columns have our own names
+ */
+export async function askAgain({ content, ...more }: Incoming, memory?: MatchingMemory): Promise<Taken | undefined> {
+	const columns = mayBeMatched(content) ? readColumns(content) : undefined;
+	if (columns === undefined) return undefined;
+	const said = (await memory?.matching(columns.key).catch(() => undefined)) ?? {};
+	return { kind: 'columns', incoming: { content, ...more }, columns, said };
+}
+
+/** Whether something that came in has columns of which one might say more, or something else. */
+export function mayBeMatched(content: Incoming['content']): boolean {
+	const text = typeof content === 'string' ? { value: content } : decodeText(content);
+	if (!('value' in text) || isShowFileText(text.value)) return false;
+	const columns = readColumns(content)?.columns ?? [];
+	return columns.some(({ guesses, meaning }) => guesses.length > 0 || meaning === 'none');
 }
 
 /** Compares rows with the show: those that only add to it are taken at once. */

@@ -4,11 +4,14 @@ import { giveBackup, giveRows, giveShow, type Way } from '../app/giveFile.ts';
 import type { MergeReview } from '../app/mergeReview.svelte.ts';
 import type { Session } from '../app/session.svelte.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
+import { oneAtATime } from '../core/show/saidOfFiles.ts';
 import {
+	askAgain,
 	type Incoming,
 	incomingFile,
 	incomingText,
 	keepTaken,
+	mayBeMatched,
 	take,
 	takeExample,
 	type Taken,
@@ -39,15 +42,28 @@ export interface Progress {
 	readonly of: number;
 }
 
+interface Told {
+	readonly report: TakenIn;
+	readonly show: Show;
+	/** What came in, where one may say anew what its columns hold. */
+	readonly incoming: Incoming | undefined;
+}
+
 /** Where files and pasted rows come in and go out, and what there is to say about the last that came in. */
 export class FileDesk {
 	readonly #shelf: Shelf;
 	/** Whether the ways in and out are shown. */
 	isOpen = $state(false);
-	#told = $state.raw<{ readonly report: TakenIn; readonly show: Show }>();
+	#told = $state.raw<Told>();
 	#step = $state.raw<Step>();
 	#progress = $state.raw<Progress>();
 	#job: AbortController | undefined;
+	/** What came in last. */
+	#incoming: Incoming | undefined;
+	/** How many files came with the one that is taken in, and are not looked at. */
+	#others = 0;
+	/** What to take back when its columns are said anew: the edit by its label, while the show is as it left it. */
+	#again: { readonly show: Show; readonly label: string } | undefined;
 
 	constructor(shelf: Shelf) {
 		this.#shelf = shelf;
@@ -64,6 +80,11 @@ export class FileDesk {
 	get report(): TakenIn | undefined {
 		const told = this.#told;
 		return told && (told.report.isProblem || told.show === this.#session.show) ? told.report : undefined;
+	}
+
+	/** Whether one may say anew what the columns of the last file hold. */
+	get canAskAgain(): boolean {
+		return this.report !== undefined && this.#told?.incoming !== undefined;
 	}
 
 	/** What has to be answered before the last file comes in; nothing has changed so far. */
@@ -91,8 +112,13 @@ export class FileDesk {
 
 	/** Leaves what was asked, or a file that is being read: nothing changes. */
 	leave(): void {
+		this.#others = 0;
+		this.#stop();
+	}
+
+	#stop(): void {
 		this.#job?.abort(new DOMException('left', 'AbortError'));
-		this.#step = undefined;
+		this.#step = this.#again = undefined;
 	}
 
 	/** Asks for a file and takes it in; rows or shows, as the file says itself. */
@@ -107,9 +133,26 @@ export class FileDesk {
 		if (!file) return;
 		const incoming = await incomingFile(file);
 		if ('report' in incoming) return this.#tell(incoming.report);
+		this.leave();
+		this.#others = others.length;
 		await this.#take(incoming);
-		if (others.length > 0 && this.#told)
-			this.#tell({ ...this.#told.report, sentences: [...this.#told.report.sentences, oneAtATime(others.length)] });
+	}
+
+	/** Says that something could not be read before it was looked at. */
+	refuse(source: string, problem: string): void {
+		this.#tell(notTakenIn(source, problem));
+	}
+
+	/** Asks what the columns of the last file hold, whatever was said before. */
+	async askAgain(): Promise<void> {
+		const told = this.#told;
+		if (!told?.incoming) return;
+		const step = await askAgain(told.incoming, this.#shelf.memory);
+		if (step?.kind !== 'columns' || this.#told !== told) return;
+		this.#stop();
+		this.#again = { show: told.show, label: told.incoming.label };
+		this.#step = step;
+		this.#told = undefined;
 	}
 
 	async loadExample(): Promise<void> {
@@ -147,7 +190,10 @@ export class FileDesk {
 		const step = this.#step;
 		if (step?.kind !== 'columns') return;
 		await this.#shelf.memory.keepMatching(step.columns.key, matching).catch(() => undefined); // asked again, then
-		this.#step = undefined;
+		const again = this.#again;
+		this.#step = this.#again = undefined;
+		// What came in as it was understood before goes out again, unless something was done since: then it is compared.
+		if (again && again.show === this.#session.show && again.label === this.#session.undoLabel) this.#session.undo();
 		await this.#take(step.incoming, { matching });
 	}
 
@@ -182,25 +228,28 @@ export class FileDesk {
 	/** Puts back the shows of a backup that this device lacks. */
 	async restore(shows: readonly StandingOfShow[]): Promise<void> {
 		const missing = shows.filter(({ standing }) => standing === 'missing');
+		const names: string[] = [];
 		for (const { show, isArchived } of missing) {
 			const wasDeleted = this.#shelf.shows.some(({ id }) => id === show.id); // and stays so, beside this one
 			const named = { ...show, name: this.#shelf.freeName(show.name) };
 			const isKept = wasDeleted
 				? (await this.#shelf.add([named], isArchived)) !== undefined
 				: await this.#shelf.keep([show], isArchived, Date.now());
-			if (!isKept) return this.#tell(notTakenIn(`“${show.name}”`, this.#shelf.problem ?? ''));
+			if (!isKept) break;
+			names.push(show.name);
 		}
 		this.#step = undefined;
-		this.#tell(restored(missing.map(({ name }) => name)));
+		this.#tell(restored(names, names.length < missing.length ? this.#shelf.problem : undefined));
 	}
 
 	async #take(incoming: Incoming, more: TakeOptions = {}): Promise<void> {
+		this.#incoming = incoming;
 		await this.#work(incoming.source, (options) => take(this.#session, incoming, { ...options, ...more }));
 	}
 
 	/** Does what may take long, with its progress shown, until it is done or left. */
 	async #work(source: string, work: (options: TakeOptions) => Promise<Taken>): Promise<void> {
-		this.leave();
+		this.#stop();
 		const job = new AbortController();
 		this.#job = job;
 		try {
@@ -212,7 +261,7 @@ export class FileDesk {
 				},
 			});
 			if (this.#job !== job) return;
-			if (taken.kind === 'told') this.#tell(taken.report);
+			if (taken.kind === 'told') this.#tell(taken.report, this.#incoming);
 			else {
 				this.#step = taken;
 				this.#told = undefined;
@@ -229,11 +278,16 @@ export class FileDesk {
 		if (fileName !== undefined) this.#tell(givenOut(what, fileName));
 	}
 
-	#tell(report: TakenIn): void {
-		this.#told = { report, show: this.#session.show };
+	/** @param incoming what came in, where the report is of that */
+	#tell(report: TakenIn, incoming?: Incoming): void {
+		const isMatched = incoming !== undefined && !report.isProblem && mayBeMatched(incoming.content);
+		const sentences = [...report.sentences, ...(this.#others > 0 ? [oneAtATime(this.#others)] : [])];
+		this.#others = 0;
+		this.#told = {
+			report: { ...report, sentences },
+			show: this.#session.show,
+			incoming: isMatched ? incoming : undefined,
+		};
 		if (!report.isProblem) this.isOpen = false;
 	}
 }
-
-const oneAtATime = (more: number) =>
-	`${more === 1 ? 'The other file was' : `The ${more} other files were`} not looked at: one comes in at a time.`;

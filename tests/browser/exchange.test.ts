@@ -244,3 +244,83 @@ test('shows are begun, renamed, put away, deleted, brought back and opened by ke
 		await cell(page, 0, 'title').waitFor();
 		await expect.poll(() => inHand(page)).not.toBe('');
 	}));
+
+/** Something that is dragged onto the page or pasted: files by name and text, or a text. */
+interface Carried {
+	readonly files?: Readonly<Record<string, string>>;
+	readonly text?: string;
+	readonly isFolder?: boolean;
+}
+
+/** Has the page see what the device would send it. @returns whether the page has dealt with it */
+const send = (page: Page, type: 'dragover' | 'dragleave' | 'drop' | 'paste', { files, text, isFolder }: Carried) =>
+	page.evaluate(
+		([type, files, text, isFolder]) => {
+			const carried = new DataTransfer();
+			for (const [name, content] of Object.entries(files)) carried.items.add(new File([content], name));
+			if (text !== '') carried.setData('text/plain', text);
+			// No script can drag a folder; one that is dragged is known by this.
+			DataTransferItem.prototype.webkitGetAsEntry = () => ({ isDirectory: isFolder }) as unknown as FileSystemEntry;
+			const all = { bubbles: true, cancelable: true };
+			const event =
+				type === 'paste'
+					? new ClipboardEvent(type, { clipboardData: carried, ...all })
+					: new DragEvent(type, { dataTransfer: carried, ...all });
+			return !(document.activeElement ?? document.body).dispatchEvent(event);
+		},
+		[type, files ?? {}, text ?? '', isFolder ?? false] as const,
+	);
+
+test('files are dropped and pasted wherever one is; a text, a picture, a folder and an empty file change nothing', () =>
+	play(async (page) => {
+		const list = { files: { 'list.csv': 'title,picture width\nLow water,376\n' } };
+		const overlay = page.getByText(/^Drop the file/);
+		expect(await send(page, 'dragover', { text: 'a word' }), 'a text is dragged to a field').toBe(false);
+		expect(await overlay.count()).toBe(0);
+		expect(await send(page, 'dragover', list)).toBe(true);
+		await overlay.waitFor();
+		await send(page, 'dragleave', list);
+		await expect.poll(() => overlay.count()).toBe(0);
+		expect(await send(page, 'drop', { text: 'title\nno file\n' })).toBe(false);
+
+		await send(page, 'dragover', list);
+		expect(await send(page, 'drop', { files: { ...list.files, 'more.csv': 'title\nMore\n' } })).toBe(true);
+		await page.getByText('The other file was not looked at').waitFor();
+		expect(await overlay.count()).toBe(0);
+		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('3');
+
+		const refused = page.getByRole('alert');
+		for (const [carried, says] of [
+			[{ files: { 'quay.gif': 'GIF89a' } }, 'it is a picture'],
+			[{ files: { 'none.csv': '' } }, 'the file is empty'],
+			[{ files: { prints: '' }, isFolder: true }, 'It is a folder; drop the file itself.'],
+		] as const) {
+			await send(page, 'drop', carried);
+			await refused.filter({ hasText: says }).waitFor();
+		}
+
+		// A copied file brings its name along as text, which must not land in the cell in hand.
+		await cell(page, 0, 'picture height').click();
+		await cell(page, 0, 'title').click();
+		const copied = { files: { 'quay.csv': 'title,side\nQuay,70\n' }, text: 'quay.csv' };
+		expect(await send(page, 'paste', copied)).toBe(true);
+		await page.getByText('1 row added').waitFor();
+		expect([await cell(page, 0, 'title').textContent(), await cell(page, 1, 'title').textContent()]).toEqual([
+			expect.stringContaining('Low water'),
+			expect.stringContaining('Quay'),
+		]);
+
+		// What its columns hold is said anew: undone, it was never there.
+		await send(page, 'drop', { files: { 'mole.csv': 'title,Breite\nMole,45\n' } });
+		await button(page, 'Say what its columns hold').click();
+		await page.getByRole('combobox', { name: 'Breite' }).selectOption('picture height');
+		await button(page, 'Take the rows so').click();
+		await page.getByText('1 row added').waitFor();
+		await expect.poll(() => cell(page, 2, 'picture height').textContent()).toContain('45');
+		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('5');
+
+		// At the bench there is no room to ask: one comes to the prints.
+		await page.goto(`${page.url().split('#')[0]}#cut`);
+		await send(page, 'drop', { files: { 'name.csv': 'name,width\nPier,45\n' } });
+		await page.getByRole('heading', { name: 'What do these columns hold?' }).waitFor();
+	}));

@@ -10,6 +10,10 @@ export const forgottenBefore = (now: number): number => now - daysToBringBack * 
 export const daysLeft = (deletedAt: number, now: number): number =>
 	Math.max(1, Math.ceil((deletedAt - forgottenBefore(now)) / dayMs));
 
+/** Where the show that is open here has been deleted in another tab. */
+export const deletedElsewhere = (name: string): string =>
+	`“${name}” was deleted in another tab. Nothing of it is lost: bring it back, or type on, which brings it back too.`;
+
 /** A name that no other show has: `Spring`, `Spring (2)`. */
 export function freeName(wanted: string, taken: readonly string[]): string {
 	const names = new Set(taken.map((name) => name.trim()));

@@ -14,6 +14,20 @@ export function notKept(name: string): string {
 	}
 }
 
+/** One sentence for something asked of the shelf of shows that could not be done: all of it is as it was. */
+export function notDone(name: string): string {
+	switch (name) {
+		case 'QuotaExceededError':
+			return 'There is no room left on this device: nothing has changed. Make room, or back up and delete what is no longer needed.';
+		case 'VersionError':
+			return 'Another tab has opened a newer version of this app: nothing has changed. Load this page again.';
+		case 'ShowMissing':
+			return 'This show is no longer on this device: another tab has let go of it.';
+		default:
+			return `This device could not do that (${name}): nothing has changed. Try it again, or load the page again.`;
+	}
+}
+
 /** One sentence for a show that cannot be opened, with nothing lost of what is kept. */
 export function notOpened(name: string): string {
 	switch (name) {

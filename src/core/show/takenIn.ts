@@ -103,11 +103,17 @@ export const settingsTaken: TakenIn = {
 	sentences: ['Undo brings back those that were here.'],
 };
 
-/** After shows of a backup were put back. */
-export const restored = (names: readonly string[]): TakenIn => ({
+/**
+ * After shows of a backup were put back.
+ * @param problem why the others were not; undefined where all were
+ */
+export const restored = (names: readonly string[], problem?: string): TakenIn => ({
 	title: names.length === 1 ? '1 show put back' : `${names.length} shows put back`,
-	isProblem: false,
-	sentences: [`In the list of shows: ${names.map((name) => `“${name}”`).join(', ')}.`],
+	isProblem: problem !== undefined,
+	sentences: [
+		...(names.length > 0 ? [`In the list of shows: ${names.map((name) => `“${name}”`).join(', ')}.`] : []),
+		...(problem === undefined ? [] : ['The others were not.', problem]),
+	],
 });
 
 /** How many rows, for `givenOut`. */

@@ -134,3 +134,49 @@ test('a show is not left while what was typed is not on disk', async () => {
 	expect(shelf.problem).toContain('no room left on this device');
 	vi.restoreAllMocks();
 });
+
+test.each<[string, (shelf: Shelf, other: string) => Promise<unknown>]>([
+	['begun', (shelf) => shelf.create()],
+	['copied', (shelf, other) => shelf.copy(other)],
+	['renamed', (shelf, other) => shelf.rename(other, 'Winter')],
+	['archived', (shelf, other) => shelf.archive(other, true)],
+	['deleted', (shelf, other) => shelf.delete(other)],
+	['deleted, being open,', (shelf) => shelf.delete(shelf.session.show.id)],
+])('where the device is full, a show that is %s is as it was, and a sentence says so', async (_, act) => {
+	const { shelf } = await withSpring();
+	const autumn = await shelf.add([
+		{ name: 'Autumn', settings: {}, rows: [{ id: 'a', order: 1, typed: { title: 'Quay' } }] },
+	]);
+	const { session } = shelf;
+	const before = [...names(shelf)];
+	vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+		throw new DOMException('no room', 'QuotaExceededError');
+	});
+	expect([false, undefined]).toContain(await act(shelf, autumn!));
+	expect(shelf.problem).toMatch(/^There is no room left on this device: nothing has changed\. /);
+	vi.restoreAllMocks();
+	await shelf.refresh();
+	expect([names(shelf), shelf.session, shelf.last]).toEqual([before, session, undefined]);
+	expect(shelf.shows.map(({ prints }) => prints)).toEqual([1, 1]);
+	expect(await shelf.open(autumn!), 'and the next thing works').toBe(true);
+	expect([shelf.problem, shelf.session.show.rows.length]).toEqual([undefined, 1]);
+});
+
+test('a tab whose show was deleted in another is told, and brings it back', async () => {
+	const { shelf, spring } = await withSpring();
+	const other = await open();
+	await shelf.delete(spring);
+	await vi.waitFor(() => expect(other.isOpenDeleted).toBe(true));
+	expect(shelf.isOpenDeleted).toBe(false);
+	await other.bringBack(spring);
+	expect(other.isOpenDeleted).toBe(false);
+	await vi.waitFor(() => expect(names(shelf)).toContain('Spring'));
+});
+
+test('a show that another tab has let go of for good is told of, and the open one stays', async () => {
+	const { shelf, spring } = await withSpring();
+	expect(await shelf.archive('gone', true)).toBe(false);
+	expect(shelf.problem).toBe('This show is no longer on this device: another tab has let go of it.');
+	expect(await shelf.copy('gone')).toBeUndefined();
+	expect(shelf.session.show.id).toBe(spring);
+});

@@ -7,6 +7,14 @@ const text = 'title,note\r\nBlüte,„Ansicht“ 5 € – ½ ″\r\n漢字,Пр
 
 test.each(encodings)('%s', (encoding) => expect(decodeText(encode(text, encoding))).toEqual({ value: text }));
 
+test.each(['utf-16le', 'utf-16be'] as const)(
+	'%s without its mark, nearly all of it in letters of two bytes',
+	(encoding) => {
+		const far = `title,note\r\n${'桟橋,干潮の塩の道\r\n潮汐,港の部屋の展示\r\n'.repeat(20)}`;
+		expect(decodeText(encode(far, encoding))).toEqual({ value: far });
+	},
+);
+
 test('Windows-1252, with the signs that Latin-1 does not have', () => {
 	const windows = 'title;note\r\nBlüte;„Ansicht“ 5 € – ½ Šž\r\n';
 	expect(decodeText(encodeWindows(windows))).toEqual({ value: windows });

@@ -130,6 +130,20 @@ describe('what stands round the rows', () => {
 		]);
 	});
 
+	test('a line above the header may hold one of its words', () => {
+		expect(read('Spring;\nnote;made by hand\ntitle;side\nPier;70\n').rows.map(({ typed }) => typed)).toEqual([
+			{ title: 'Pier', side: '70' },
+		]);
+	});
+
+	test('what stands between the cells is told by the names, not by what stands there most often', () => {
+		const { rows } = read('title;side;paint, paper, and all, else\nPier;70;red\n');
+		expect(rows[0]).toMatchObject({
+			typed: { title: 'Pier', side: '70' },
+			extra: { 'paint, paper, and all, else': 'red' },
+		});
+	});
+
 	test('a first line that names one column is the header where none below names more', () => {
 		expect(read('title\nmaker and title\n').rows[0]!.typed).toEqual({ title: 'maker and title' });
 	});
@@ -361,7 +375,9 @@ describe('fuzzed files', () => {
 		delimiter: fc.constantFrom(',', ';', '\t', '|'),
 		lineEnds: fc.constantFrom(['\n'], ['\r\n'], ['\r'], ['\n', '\r\n']),
 		encoding: fc.constantFrom(...encodings, 'windows-1252' as const),
-		above: fc.array(fc.constantFrom('Spring show', 'A list, made by hand; in 1998', '', '# 7'), { maxLength: 3 }),
+		above: fc.array(fc.constantFrom('Spring show', 'A list, made by hand; in 1998', 'note', '', '# 7'), {
+			maxLength: 3,
+		}),
 		/** Whether each cell is quoted, or only one that has to be; what stands round the quotes. */
 		quoting: fc.constantFrom(['all', ''], ['needed', ''], ['needed', ' ']),
 		/** How many blank cells the rows have too many (or too few, where the last are blank). */

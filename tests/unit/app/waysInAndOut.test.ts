@@ -1,0 +1,130 @@
+// No browser without a screen has a sheet for sharing or opens files with an app: what the platform would do is done
+// here by stand-ins, and only what this app makes of it is tested.
+import 'fake-indexeddb/auto';
+import { afterEach, expect, onTestFinished, test, vi } from 'vitest';
+import { filesFromOutside } from '../../../src/app/filesFromOutside.ts';
+import { canShare, giveBackup, giveRows, giveShow } from '../../../src/app/giveFile.ts';
+import { openShelf } from '../../../src/app/shelf.svelte.ts';
+
+afterEach(() => {
+	vi.restoreAllMocks();
+	vi.unstubAllGlobals();
+});
+
+interface Platform {
+	/** Which kinds of file it hands to other apps. */
+	readonly kinds: readonly string[];
+	/** The name of the error with which it refuses. */
+	readonly refuses?: string;
+}
+
+/** A platform that shares; what was shared and what was saved is written down. */
+function stand({ kinds, refuses }: Platform) {
+	const done: string[] = [];
+	const isTaken = ({ files = [] }: ShareData) => files.every(({ type }) => kinds.includes(type));
+	vi.stubGlobal('navigator', {
+		canShare: isTaken,
+		share: (data: ShareData) => {
+			if (refuses !== undefined) return Promise.reject(new DOMException('no', refuses));
+			done.push(`shared ${data.files![0]!.name} as ${data.title}`);
+			return Promise.resolve();
+		},
+	});
+	const link = { href: '', download: '', click: () => done.push(`saved ${link.download}`) };
+	vi.stubGlobal('document', { createElement: () => link });
+	vi.spyOn(URL, 'createObjectURL').mockReturnValue('blob:1');
+	return done;
+}
+
+async function spring(name: string) {
+	const shelf = await openShelf({ databaseName: name, showId: undefined });
+	onTestFinished(() => shelf.close());
+	shelf.session.rename('Spring');
+	await shelf.session.whenSaved();
+	return { shelf, session: shelf.session };
+}
+
+test('what the platform takes is shared, in a form that it takes, and counts as given', async () => {
+	const { shelf, session } = await spring('shared');
+	const done = stand({ kinds: ['text/csv', 'text/plain'] });
+	expect(canShare()).toBe(true);
+	expect(session.changesSinceCopy).toBe(1);
+	expect(await giveRows(session, 'share')).toBe('Spring.csv');
+	expect([session.changesSinceCopy, session.copied?.what]).toEqual([0, 'rows']);
+	expect(await giveShow(session, 'share')).toBe('Spring.evenhang.txt');
+	expect(await giveBackup(shelf, '2026-11-25', 'share')).toBe('All shows 2026-11-25.evenhang.txt');
+	expect(done).toEqual([
+		'shared Spring.csv as Spring.csv',
+		'shared Spring.evenhang.txt as Spring.evenhang.txt',
+		'shared All shows 2026-11-25.evenhang.txt as All shows 2026-11-25.evenhang.txt',
+	]);
+});
+
+test('a person who puts sharing off has done nothing wrong, and nothing counts as given', async () => {
+	const { shelf, session } = await spring('put off');
+	const done = stand({ kinds: ['text/csv', 'application/json'], refuses: 'AbortError' });
+	expect([await giveRows(session, 'share'), await giveShow(session, 'share')]).toEqual([undefined, undefined]);
+	expect(await giveBackup(shelf, 'today', 'share')).toBeUndefined();
+	expect([done, session.copied, session.changesSinceCopy]).toEqual([[], undefined, 1]);
+	expect(await session.exchanges()).toEqual([]);
+});
+
+test.each<[string, Platform]>([
+	['refuses after all', { kinds: ['text/csv'], refuses: 'NotAllowedError' }],
+	['does not share such files', { kinds: [] }],
+])('where the platform %s, the file is saved', async (_, platform) => {
+	const { session } = await spring(`saved ${platform.refuses}`);
+	const done = stand(platform);
+	expect(await giveRows(session, 'share')).toBe('Spring.csv');
+	expect(done).toEqual(['saved Spring.csv']);
+});
+
+test('where there is no sharing it is not offered', () => {
+	vi.stubGlobal('navigator', {});
+	expect(canShare()).toBe(false);
+});
+
+/** Opens the page at an address; gives what comes in, and what the platform would call to open a file. */
+function openedWith(search: string, isLaunched = true) {
+	let launch: ((launch: { files?: readonly { getFile(): Promise<File> }[] }) => void) | undefined;
+	const [taken, refused]: [File[][], string[]] = [[], []];
+	vi.stubGlobal('location', { search, pathname: '/', hash: '' });
+	vi.stubGlobal('history', { replaceState: () => undefined });
+	vi.stubGlobal('caches', {
+		open: () => Promise.resolve({ keys: () => Promise.resolve([]) }),
+		delete: () => Promise.resolve(true),
+	});
+	if (isLaunched) vi.stubGlobal('launchQueue', { setConsumer: (consume: typeof launch) => (launch = consume) });
+	const stop = filesFromOutside(
+		(files) => taken.push([...files]),
+		() => refused.push('refused'),
+	);
+	return { taken, refused, stop, launch: (params: Parameters<NonNullable<typeof launch>>[0]) => launch!(params) };
+}
+const handle = (name: string) => ({ getFile: () => Promise.resolve(new File(['title\n'], name)) });
+
+test('files with which the app is opened come in; an opening without one is none', async () => {
+	const { taken, refused, launch } = openedWith('');
+	launch({ files: [handle('a.csv'), handle('b.json')] });
+	launch({ files: [] });
+	launch({});
+	await vi.waitFor(() => expect(taken.map((files) => files.map(({ name }) => name))).toEqual([['a.csv', 'b.json']]));
+	expect(refused).toEqual([]);
+});
+
+test('a file with which the app is opened and that is not given is told, once the page is there', async () => {
+	const { taken, refused, launch, stop } = openedWith('');
+	launch({ files: [{ getFile: () => Promise.reject(new DOMException('gone', 'NotFoundError')) }] });
+	await vi.waitFor(() => expect(refused).toEqual(['refused']));
+	stop();
+	launch({ files: [handle('late.csv')] });
+	await Promise.resolve();
+	expect(taken).toEqual([]);
+});
+
+test('what could not be kept when it was shared is told; a page without any of this just opens', async () => {
+	const { taken, refused } = openedWith('?shared=not-kept', false);
+	await vi.waitFor(() => expect(refused).toEqual(['refused']));
+	expect(taken).toEqual([]);
+	expect(openedWith('', false).refused).toEqual([]);
+});

@@ -1,0 +1,131 @@
+import 'fake-indexeddb/auto';
+import { afterEach, beforeEach, expect, onTestFinished, test, vi } from 'vitest';
+import { backupStandings } from '../../../src/app/backupStandings.ts';
+import { openShelf, type Shelf } from '../../../src/app/shelf.svelte.ts';
+import { readBackup, writeBackup } from '../../../src/files/backupFile.ts';
+import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
+
+let databaseName = '';
+beforeEach(({ task }) => {
+	databaseName = task.id;
+});
+afterEach(() => {
+	vi.restoreAllMocks();
+	vi.unstubAllGlobals();
+});
+
+async function open(): Promise<{ desk: FileDesk; shelf: Shelf }> {
+	const shelf = await openShelf({ databaseName, showId: undefined });
+	onTestFinished(() => shelf.close());
+	return { desk: new FileDesk(shelf), shelf };
+}
+const csv = (name: string, text: string) => new File([text], name);
+const typed = ({ session }: Shelf) => session.show.rows.map((row) => row.typed);
+
+test('what columns hold can be said anew: what came in goes out, and comes in as it is said, as one edit', async () => {
+	const { desk, shelf } = await open();
+	await desk.takeFiles([csv('list.csv', 'name;width;Breite\nPier;456;30\n')]);
+	await desk.answerColumns({ name: 'title', width: 'mount width' });
+	expect([typed(shelf), desk.canAskAgain]).toEqual([[{ title: 'Pier', 'mount width': '456' }], true]);
+	await desk.askAgain();
+	expect(desk.step).toMatchObject({ kind: 'columns', said: { name: 'title', width: 'mount width' } });
+	await desk.answerColumns({ name: 'title', width: 'picture width', Breite: 'picture height' });
+	const said = [{ title: 'Pier', 'picture width': '456', 'picture height': '30' }];
+	expect([typed(shelf), desk.report?.sentences]).toEqual([said, ['1 row added.']]);
+	shelf.session.undo();
+	expect(typed(shelf)).toEqual([]);
+	// And the new answer is the one that is remembered.
+	await desk.takeFiles([csv('other.csv', 'Name;Width;BREITE\nPier;456;30\n')]);
+	expect(typed(shelf)).toEqual(said);
+});
+
+test('columns are said anew without taking back what was typed since', async () => {
+	const { desk, shelf } = await open();
+	await desk.takeFiles([csv('list.csv', 'number;title;Breite\n1;Pier;30\n')]);
+	await desk.askAgain();
+	shelf.session.typeCells([{ id: shelf.session.show.rows[0]!.id, cells: { note: 'hung' } }], 'Type');
+	await desk.answerColumns({ Breite: 'picture height' });
+	expect(typed(shelf)[0]).toMatchObject({ title: 'Pier', note: 'hung' });
+	expect(desk.step?.kind, 'compared, since something was typed').toBe('review');
+	desk.leave();
+	expect(desk.step).toBeUndefined();
+});
+
+test('only what has columns in doubt is asked about again', async () => {
+	const { desk } = await open();
+	for (const [text, can] of [
+		['title,side\nPier,70\n', false],
+		['title,side,hue\nQuay,70,red\n', true],
+		['{"format":"evenhang-show","version":99}', false],
+		['hue,shade\n1,2\n', false],
+	] as const) {
+		await desk.takeFiles([csv('list.csv', text)]);
+		expect(desk.canAskAgain, text).toBe(can);
+	}
+});
+
+test.each(['title\nPier\n', 'name\nPier\n'])(
+	'of several files one comes in, and it is said that the others wait, a question between or not: %j',
+	async (text) => {
+		const { desk, shelf } = await open();
+		await desk.takeFiles([csv('one.csv', text), csv('two.csv', text), csv('three.csv', text)]);
+		if (desk.step) await desk.answerColumns({ name: 'title' });
+		expect(typed(shelf)).toEqual([{ title: 'Pier' }]);
+		expect(desk.report?.sentences).toEqual([
+			'1 row added.',
+			'The 2 other files were not looked at: one comes in at a time.',
+		]);
+		await desk.takeFiles([csv('four.csv', 'title\nQuay\n')]);
+		expect(desk.report?.sentences).toEqual(['1 row added.']);
+	},
+);
+
+test('a file that is left while it is read or worked out leaves nothing behind', async () => {
+	const { desk, shelf } = await open();
+	const { show } = shelf.session;
+	const large = csv('large.csv', `number,title,picture width\n${'7,Pier,456\n'.repeat(3000)}`);
+	const taking = desk.takeFiles([large]);
+	await vi.waitFor(() => expect(desk.progress?.doing).toBe('working out'));
+	desk.leave();
+	await taking;
+	expect([shelf.session.show, desk.progress, desk.report, desk.step]).toEqual([show, undefined, undefined, undefined]);
+	expect(shelf.session.canUndo).toBe(false);
+});
+
+test('a backup that comes back only in part says which shows are back', async () => {
+	const { desk, shelf } = await open();
+	const row = (title: string) => [{ id: 'a', order: 1, typed: { title } }];
+	const shows = ['Spring', 'Autumn', 'Winter'].map((name) => ({
+		show: { id: name, name, settings: {}, rows: row(name) },
+		isArchived: false,
+	}));
+	const read = readBackup(writeBackup(shows));
+	if (!('value' in read)) throw new Error(read.problem);
+	const keep = shelf.keep.bind(shelf);
+	vi.spyOn(shelf, 'keep').mockImplementation(async (kept, ...more) => {
+		if (kept.some(({ name }) => name !== 'Winter')) return keep(kept, ...more);
+		vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+			throw new DOMException('full', 'QuotaExceededError');
+		});
+		return keep(kept, ...more);
+	});
+	await desk.restore(await backupStandings(shelf, read.value));
+	expect(desk.report).toMatchObject({ title: '2 shows put back', isProblem: true });
+	expect(desk.report?.sentences.join(' ')).toMatch(/“Spring”, “Autumn”\. The others were not\. There is no room left/);
+	vi.restoreAllMocks();
+	await desk.restore(await backupStandings(shelf, read.value));
+	expect(desk.report).toMatchObject({ title: '1 show put back', isProblem: false });
+	expect((await backupStandings(shelf, read.value)).map(({ standing }) => standing)).toEqual(['same', 'same', 'same']);
+});
+
+test('fifty shows come back as they were', async () => {
+	const { desk, shelf } = await open();
+	const shows = Array.from({ length: 50 }, (_, at) => ({
+		show: { id: `s${at}`, name: `Show ${at}`, settings: {}, rows: [{ id: 'a', order: 1, typed: { title: `${at}` } }] },
+		isArchived: at % 2 === 1,
+	}));
+	await desk.restore(await backupStandings(shelf, shows));
+	const standings = await backupStandings(shelf, shows);
+	expect(standings.every(({ standing }) => standing === 'same')).toBe(true);
+	expect(shelf.shows.filter(({ isArchived }) => isArchived)).toHaveLength(25);
+});
