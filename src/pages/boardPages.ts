@@ -3,6 +3,7 @@ import { formatLength, formatWithUnit } from '../core/length/formatLength.ts';
 import type { Unit } from '../core/length/reading.ts';
 import type { NameOfBlank } from '../core/sheets/layout.ts';
 import { type SheetPage, sheetOnPages } from '../core/sheets/sheetPaper.ts';
+import type { Stock } from '../core/sheets/stock.ts';
 import type { BoardInView, NumberedSheet } from './boardsInView.ts';
 
 /** What is still to be cut, on pages: each way of cutting with the sheets that are cut so. */
@@ -11,6 +12,7 @@ export const boardPages = (
 	nameOf: NameOfBlank,
 	unit: Unit,
 	paper: Paper,
+	originOf: (stock: Stock) => string,
 ): readonly SheetPage[] =>
 	boards.flatMap(({ name, toCut, cut }) =>
 		[...toCut, ...cut.filter(({ sheet }) => isOpen(sheet)).map((each) => [each])].flatMap((alike) =>
@@ -20,6 +22,7 @@ export const boardPages = (
 				nameOf,
 				unit,
 				paper,
+				originOf(alike[0]!.sheet.stock),
 			),
 		),
 	);

@@ -1,9 +1,13 @@
 /** What share of the page's height is seen at most while a keyboard is up; bars of the browser take less. */
 const mostSeen = 0.8;
 
+/** Under this height, in pixels, what is seen has room for the cell in hand and little else. */
+const leastHeight = 520;
+
 /**
  * Keeps `--seen-height` at the height of the page that no on-screen keyboard covers, and `--seen-top` at where it begins.
- * While a keyboard covers a good part of the page, the page's root has the class `covered`: what can wait leaves its room.
+ * While a keyboard covers a good part of the page, the page's root has the class `covered`, and `scarce` where little is
+ * left: what can wait leaves its room.
  * A page that has been enlarged with two fingers is left as it is: it is looked at, not laid out anew.
  * @returns stops that
  */
@@ -13,7 +17,10 @@ export function fitSeenPage(): (() => void) | undefined {
 	const { style, classList } = document.documentElement;
 	const fit = () => {
 		style.setProperty('--seen-height', `${Math.round(seen.height * seen.scale)}px`);
-		classList.toggle('covered', seen.height * seen.scale < window.innerHeight * mostSeen);
+		const height = seen.height * seen.scale;
+		const isCovered = height < window.innerHeight * mostSeen;
+		classList.toggle('covered', isCovered);
+		classList.toggle('scarce', isCovered && height < leastHeight);
 		style.setProperty('--seen-top', `${seen.scale > 1.01 ? 0 : Math.round(seen.offsetTop)}px`);
 	};
 	fit();

@@ -34,20 +34,25 @@ export interface SheetPage {
 /** The letter by which a drawing of sheets cut alike names a place. */
 export const placeLetter = (place: number): string => (place < 26 ? String.fromCharCode(65 + place) : `${place + 1}`);
 
-/** Sheets on pages, each way of cutting on one of its own. @param name what the sheets are called */
+/**
+ * Sheets on pages, each way of cutting on one of its own.
+ * @param name what the sheets are called
+ * @param origin where they come from, in words; nothing where that is plain
+ */
 export function sheetOnPages(
 	sheets: readonly CutSheet[],
 	name: string,
 	nameOf: NameOfBlank,
 	unit: Unit,
 	paper: Paper,
+	origin = '',
 ): readonly SheetPage[] {
 	const { margin, head, foot } = paperRoom;
 	const room = papers[paper].heightMm - 2 * margin - head - foot - sheetHeadMm;
 	const pages: { words: SheetWords[]; left: number }[] = [
 		{ words: [], left: Math.floor((room - sheetDrawingMm) / sheetLineMm) },
 	];
-	for (const words of wordsOf(sheets, nameOf, unit)) {
+	for (const words of wordsOf(sheets, nameOf, unit, origin)) {
 		if (words.lines > pages.at(-1)!.left) pages.push({ words: [], left: Math.floor(room / sheetLineMm) });
 		pages.at(-1)!.words.push(words);
 		pages.at(-1)!.left -= words.lines;
@@ -55,8 +60,9 @@ export function sheetOnPages(
 	return pages.map(({ words }, place) => ({ sheets, name, isContinued: place > 0, words }));
 }
 
-/** Whose the blanks are, by the letters of the drawing where several sheets are cut alike; then the cuts. */
-function wordsOf(sheets: readonly CutSheet[], nameOf: NameOfBlank, unit: Unit): readonly SheetWords[] {
+/** Where the sheets come from; whose the blanks are, by the letters of the drawing where several sheets are cut alike; then the cuts. */
+function wordsOf(sheets: readonly CutSheet[], nameOf: NameOfBlank, unit: Unit, origin: string): readonly SheetWords[] {
+	const from = origin === '' ? [] : [{ text: origin, isCut: false }];
 	const [{ blanks, cuts }] = sheets as [CutSheet];
 	const whose = blanks.map((blank, place) => {
 		const size = `${formatLength(blank.width, unit)} × ${formatWithUnit(blank.height, unit)}`;
@@ -69,5 +75,8 @@ function wordsOf(sheets: readonly CutSheet[], nameOf: NameOfBlank, unit: Unit): 
 		const edge = across === 'width' ? 'left' : 'top';
 		return { text: `${place + 1}. ${formatWithUnit(at, unit)} from the ${edge} edge of ${size}`, isCut: true };
 	});
-	return [...whose, ...made].map((words) => ({ ...words, lines: Math.ceil(words.text.length / lettersInLine) }));
+	return [...from, ...whose, ...made].map((words) => ({
+		...words,
+		lines: Math.ceil(words.text.length / lettersInLine),
+	}));
 }
