@@ -62,7 +62,6 @@ export class Stage {
 	#context: BrowserContext | undefined;
 	#isServed = true;
 	#expected: RegExp | undefined;
-	#letPass: RegExp | undefined;
 
 	private constructor(options: StageOptions, profile: string | undefined, host: StaticHost) {
 		this.options = options;
@@ -183,11 +182,6 @@ export class Stage {
 		this.#expected = like;
 	}
 
-	/** Says that problems like this come or not as the browser likes, and are none. */
-	letPass(like: RegExp): void {
-		this.#letPass = like;
-	}
-
 	/**
 	 * Ends it all.
 	 * @throws Error naming everything that must not have happened and did
@@ -221,7 +215,6 @@ export class Stage {
 	#note(where: string, what: string) {
 		// With the host switched off the browser itself may say that it could not look for a newer version.
 		if (!this.#isServed && /ERR_CONNECTION_REFUSED|fetching the script/.test(what)) return;
-		if (this.#letPass?.test(what) === true) return;
 		this.problems.push(`${where}: ${what}`);
 	}
 }
