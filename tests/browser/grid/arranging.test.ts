@@ -75,7 +75,6 @@ test('by keyboard: words find prints, the counts follow, and cleared, one is bac
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('4');
 		await press(page, 'Enter');
 		await expect.poll(() => inHand(page)).toMatch(/^\d 1$/);
-		expect(await axeProblems(page)).toEqual([]);
 		await page.getByRole('button', { name: 'Show all prints' }).press('Enter');
 		await expect.poll(() => inHand(page)).toBe(at(3, 'title'));
 		await press(page, 'Control+f');
@@ -94,7 +93,6 @@ test('prints are asked for by what is said of them, mount, maker and whether the
 		const count = () => page.getByRole('grid').getAttribute('aria-rowcount');
 		await ask('What to know', 'To stop for');
 		expect(await titles(page, 1)).toEqual(['Ebb']);
-		expect(await axeProblems(page)).toEqual([]);
 		await ask('What to know', 'Not read');
 		expect(await count()).toBe('3');
 		await ask('What to know', 'Any');
