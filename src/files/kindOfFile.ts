@@ -1,20 +1,20 @@
-const asCsv = 'save the list as CSV where it was made, and take that file';
+const asCsv = 'Save the list as CSV where it was made, and take that file';
 
 const noText = 'the file is not text';
 const noList = 'the file is not a list of rows';
 
 /** Kinds of file that are no list, by how they begin. */
 const kinds: readonly (readonly [begins: RegExp, problem: string])[] = [
-	[/^PK[^ -~]{2}/, `${noText}: it is a packed file, as workbooks are: ${asCsv}`],
-	[/^\xd0\xcf[^ -~]\xe0/, `${noText}: it is an old workbook or document: ${asCsv}`],
-	[/^%PDF-/, `${noText}: it is a PDF: ${asCsv}`],
+	[/^PK[^ -~]{2}/, `${noText}: it is a packed file, as workbooks are. ${asCsv}`],
+	[/^\xd0\xcf[^ -~]\xe0/, `${noText}: it is an old workbook or document. ${asCsv}`],
+	[/^%PDF-/, `${noText}: it is a PDF. ${asCsv}`],
 	[
 		/^(?:\x89PNG|\xff\xd8\xff|GIF8|BM.{4}\0\0\0\0|RIFF.{4}WEBP|II\*\0|MM\0\*|.{4}ftyp)/s,
 		`${noText}: it is a picture or a film`,
 	],
-	[/^\{\\rtf/, `${noList}: it is a text with formatting: ${asCsv}`],
-	[/^(?:\xef\xbb\xbf)?\s*<(?:!doctype|html|head|body|table|meta)\b/i, `${noList}: it is a web page: ${asCsv}`],
-	[/^(?:\xef\xbb\xbf)?\s*<\?xml\b/, `${noList}: it is XML: ${asCsv}`],
+	[/^\{\\rtf/, `${noList}: it is a text with formatting. ${asCsv}`],
+	[/^(?:\xef\xbb\xbf)?\s*<(?:!doctype|html|head|body|table|meta)\b/i, `${noList}: it is a web page. ${asCsv}`],
+	[/^(?:\xef\xbb\xbf)?\s*<\?xml\b/, `${noList}: it is XML. ${asCsv}`],
 	[/^(?:\xef\xbb\xbf)?\s*\[\s*(?:[{[\]]|"[^"\n]*"\s*[,\]])/, `${noList}: it is JSON, but no show of this app`],
 ];
 

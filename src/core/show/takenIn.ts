@@ -132,13 +132,13 @@ export const showTakenIn = (name: string, read: number, isInPlace: boolean): Tak
 });
 
 /**
- * Where nothing could be taken in.
+ * Where nothing could be taken in. What is said of the first sign of a file is said of all of it.
  * @param source what it came from: the name of a file, or what was pasted
  */
 export const notTakenIn = (source: string, problem: string): TakenIn => ({
 	title: `${source} could not be read`,
 	isProblem: true,
-	sentences: [asSentence(problem), 'Nothing here has changed.'],
+	sentences: [asSentence(problem.replace(/^line 1, column 1: /, '')), 'Nothing here has changed.'],
 });
 
 const asSentence = (text: string): string => {
