@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
+import { type SolvedRow, solvedKeys } from '../../../src/core/row/solvedRow.ts';
 import { workOut } from '../../../src/core/row/workOut.ts';
 import { type ColumnName, columns } from '../../../src/core/show/columns.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
@@ -230,13 +231,12 @@ describe('what stands round the rows', () => {
 		['a cell of blanks and a digit', `title,side\nPier,"7${' '.repeat(200_000)}7"\n`],
 		['a cell of brackets', `title,side\nPier,${'('.repeat(200_000)}\n`],
 		['a cell of digits', `title,side\nPier,${'7'.repeat(200_000)}\n`],
-		['3,000 columns of one name', `title,${'hue,'.repeat(3000)}\nPier,${'red,'.repeat(3000)}\n`],
-		['a cell of a million signs', `title,side\nPier,"${'x\n'.repeat(500_000)}"\n`],
+		['16,000 columns of one name', `title,${'x,'.repeat(16_000)}\nPier,${'1,'.repeat(16_000)}\n`],
 	])('%s does not take for ever', (_, text) => {
 		const start = performance.now();
 		expect(read(text).rows).toHaveLength(1);
 		expect(readColumns(text)?.isInDoubt).toBe(false);
-		expect(performance.now() - start).toBeLessThan(1500);
+		expect(performance.now() - start).toBeLessThan(6000);
 	});
 
 	test('progress is told', () => {
@@ -459,7 +459,16 @@ describe('fuzzed files', () => {
 			{ maxKeys: 2 },
 		),
 	});
-	test('what is written and read is written the same again', () =>
+	/** Without working the rows out, which takes most of the time. */
+	const writeTyped = (rows: readonly Row[]) => {
+		const solved = Object.fromEntries(solvedKeys.map((key) => [key, undefined])) as unknown as SolvedRow;
+		const result = { solved, findings: [], accepted: [], isStopped: false, copies: 1, innerMount: undefined };
+		return writeRows(
+			{ rows, results: rows.map(() => result), settings, bench: orderBench([], [], settings) },
+			{ hasIds: true },
+		);
+	};
+	test('what is written is read as it was, and written the same again', () =>
 		fc.assert(
 			fc.property(fc.array(anyRow, { minLength: 1, maxLength: 6 }), (cells) => {
 				const rows = cells.map(({ typed, extra }, at): Row => ({
@@ -468,13 +477,13 @@ describe('fuzzed files', () => {
 					typed,
 					extra,
 				}));
-				const once = read(write(rows));
+				const once = read(writeTyped(rows));
 				expect(once.rows.map(({ typed }) => typed)).toEqual(rows.map(({ typed }) => typed));
-				const again = read(write(once.rows));
+				const again = read(writeTyped(once.rows));
 				expect(again.rows.map(({ typed, extra }) => [typed, extra])).toEqual(
 					once.rows.map(({ typed, extra }) => [typed, extra]),
 				);
 			}),
-			{ numRuns: numRuns / 5 },
+			{ numRuns },
 		));
 });

@@ -80,7 +80,7 @@ describe('headers', () => {
 		for (const text of [' ', '(', 'in ', 'w x ', '- '].map((part) => `title${part.repeat(500_000)}!`)) {
 			const start = performance.now();
 			expect(readHeader(text).kind).toBe('unknown');
-			expect(performance.now() - start).toBeLessThan(500);
+			expect(performance.now() - start).toBeLessThan(4000);
 		}
 	});
 

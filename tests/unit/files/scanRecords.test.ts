@@ -26,7 +26,7 @@ describe('records and their lines', () => {
 test('many quotes behind blanks that are never closed do not take for ever', () => {
 	const start = performance.now();
 	expect(scanRecords(' "b"",'.repeat(100_000), ',').lines).toEqual([1]);
-	expect(performance.now() - start).toBeLessThan(2000);
+	expect(performance.now() - start).toBeLessThan(4000);
 });
 
 describe('breaches of quoting', () => {
