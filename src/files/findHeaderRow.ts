@@ -11,20 +11,19 @@ const mostTitleLines = 30;
  * @returns its place, from 0
  */
 export function findHeaderRow(rows: readonly (readonly string[])[]): number {
-	const known = rows.slice(0, mostTitleLines).map(knownIn);
-	const sure = known.findIndex((each) => each.sure >= 2);
-	if (sure >= 0 || (known[0]?.sure ?? 0) > 0) return Math.max(sure, 0);
+	const first = rows.slice(0, mostTitleLines);
+	const sure = first.map((cells) => countOf(cells, isSure));
+	const surest = sure.findIndex((count) => count >= 2);
+	if (surest >= 0 || (sure[0] ?? 0) > 0) return Math.max(surest, 0);
 	return Math.max(
-		known.findIndex((each) => each.sure + each.likely >= 2),
+		first.findIndex((cells) => countOf(cells, (cell) => isSure(cell) || isLikely(cell)) >= 2),
 		0,
 	);
 }
 
-function knownIn(cells: readonly string[]): { readonly sure: number; readonly likely: number } {
-	const filled = cells.filter((cell) => cell.trim() !== '');
-	const unknown = filled.filter((cell) => readHeader(cell).kind === 'unknown');
-	return {
-		sure: filled.length - unknown.length,
-		likely: unknown.filter((cell) => guessColumns(headerName(cell)).length > 0).length,
-	};
-}
+const countOf = (cells: readonly string[], isSuch: (cell: string) => boolean): number =>
+	cells.filter((cell) => cell.trim() !== '' && isSuch(cell)).length;
+
+const isSure = (cell: string): boolean => readHeader(cell).kind !== 'unknown';
+
+const isLikely = (cell: string): boolean => guessColumns(headerName(cell)).length > 0;

@@ -110,6 +110,19 @@ const sizeName = (name: string, isOrdered: boolean): string =>
  */
 export function readHeader(text: string): Header {
 	if (text.length > longestHeader) return { kind: 'unknown', name: text };
+	const known = remembered.get(text);
+	if (known) return known;
+	const header = readAnew(text);
+	if (remembered.size >= mostRemembered) remembered.clear();
+	remembered.set(text, header);
+	return header;
+}
+
+/** The same few texts are read for each of what may stand between cells, and in each line that may name the columns. */
+const remembered = new Map<string, Header>();
+const mostRemembered = 2000;
+
+function readAnew(text: string): Header {
 	const whole = named(text.trim(), undefined);
 	if (whole) return whole;
 	const { name, unit, isHeightFirst, isOdd } = partsOf(text);
