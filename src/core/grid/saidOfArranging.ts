@@ -1,5 +1,6 @@
 import type { Filter } from './filterRows.ts';
 import type { Sort } from './sortRows.ts';
+import { sortWords } from './sortWords.ts';
 
 /** Why rows cannot be moved while they are sorted. */
 export const cannotMoveSorted = (column: string | undefined): string =>
@@ -13,7 +14,7 @@ export function saidOfShown(seen: number, all: number, sort: Sort | undefined): 
 	const prints = (count: number) => `${count} print${count === 1 ? '' : 's'}`;
 	const count = seen === all ? prints(all) : `${seen} of ${prints(all)}`;
 	if (sort === undefined) return count;
-	return `${count}, sorted by ${sort.column}${sort.way === 'down' ? ', from the greatest' : ''}`;
+	return `${count}, sorted by ${sort.column}${sort.way === 'down' ? `, ${sortWords(sort.column).down}` : ''}`;
 }
 
 /** What a filter asks, in words, in the order in which it is put together. */

@@ -85,9 +85,4 @@ function inherited(column: ViewColumn, { typed }: Row, { overlap, reveal }: Sett
 	return column === 'reveal' && typed.overlap === undefined && hasReveal ? reveal : undefined;
 }
 
-/** A text that is nothing but a number counts as one: 9.5 stands before 10. */
-function textKey(typed: string | undefined): SortKey {
-	const text = typed?.trim() ?? '';
-	if (text === '') return undefined;
-	return /^-?\d{1,15}(?:[.,]\d{1,9})?$/.test(text) ? Number(text.replace(',', '.')) : text;
-}
+const textKey = (typed: string | undefined): SortKey => typed?.trim() || undefined;

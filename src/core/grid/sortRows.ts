@@ -11,7 +11,7 @@ export type SortKey = number | string | undefined;
 
 /**
  * The places of rows when they are sorted. Numbers stand before texts, and rows with nothing last, whichever the way;
- * rows that are alike keep their sequence.
+ * texts that begin with a number before others, by that number; rows that are alike keep their sequence.
  * @param compareTexts as the reader's language has it, figures in texts by their number
  */
 export function sortedPlaces(
@@ -23,8 +23,17 @@ export function sortedPlaces(
 	const compare = (a: SortKey, b: SortKey): number => {
 		if (a === undefined || b === undefined) return Number(a === undefined) - Number(b === undefined);
 		if (typeof a === 'number' && typeof b === 'number') return turn * (a - b);
-		if (typeof a === 'string' && typeof b === 'string') return turn * compareTexts(a, b);
+		if (typeof a === 'string' && typeof b === 'string')
+			return turn * (compareNumbers(leading(a), leading(b)) || compareTexts(a, b));
 		return turn * (typeof a === 'number' ? -1 : 1);
 	};
 	return keys.map((_, place) => place).sort((a, b) => compare(keys[a], keys[b]));
+}
+
+const compareNumbers = (a: number, b: number): number => (a === b ? 0 : a < b ? -1 : 1);
+
+/** The number that a text begins with: 9 of "9a", 9.5 of "9,5"; beyond all numbers where it begins with none. */
+function leading(text: string): number {
+	const number = /^-?\d{1,15}(?:[.,]\d{1,9})?/.exec(text)?.[0];
+	return number === undefined ? Infinity : Number(number.replace(',', '.'));
 }

@@ -1,3 +1,4 @@
+import { sortWords } from '../../core/grid/sortWords.ts';
 import type { GridState } from './gridState.svelte.ts';
 
 /** Something that a menu offers. */
@@ -12,12 +13,13 @@ export function columnMenu(grid: GridState): readonly MenuItem[] {
 	const { columns } = grid;
 	const { key, isFrozen } = grid.gridColumn;
 	const { sort } = columns;
+	const words = sortWords(key);
 	const isSorted = (way: 'up' | 'down') => sort?.column === key && sort.way === way;
 	const [first, last] = grid.columnsInHand;
 	const firstFree = columns.list.findIndex((column) => !column.isFrozen);
 	return [
-		{ label: 'Sort, least first', isOff: isSorted('up'), run: () => grid.sortBy({ column: key, way: 'up' }) },
-		{ label: 'Sort, greatest first', isOff: isSorted('down'), run: () => grid.sortBy({ column: key, way: 'down' }) },
+		{ label: `Sort, ${words.up}`, isOff: isSorted('up'), run: () => grid.sortBy({ column: key, way: 'up' }) },
+		{ label: `Sort, ${words.down}`, isOff: isSorted('down'), run: () => grid.sortBy({ column: key, way: 'down' }) },
 		{ label: 'The show’s own order', isOff: sort === undefined, run: () => grid.sortBy(undefined) },
 		{ label: 'Select the column', run: () => grid.selectColumns(first, last) },
 		{ label: 'Wider', run: () => grid.sizeColumn(1) },

@@ -3,6 +3,7 @@ import { cutStateOf } from '../../../../src/core/bench/cutState.ts';
 import { tickFor } from '../../../../src/core/bench/ticks.ts';
 import { answers, type Filter, isNoFilter, noFilter } from '../../../../src/core/grid/filterRows.ts';
 import { askedOf, saidOfShown } from '../../../../src/core/grid/saidOfArranging.ts';
+import { sortWords } from '../../../../src/core/grid/sortWords.ts';
 import { workOut } from '../../../../src/core/row/workOut.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row, Typed } from '../../../../src/core/show/row.ts';
@@ -68,8 +69,9 @@ test('what is asked and what is seen, in words', () => {
 		'to note',
 		'nothing said',
 	]);
-	expect(saidOfShown(12, 30, { column: 'title', way: 'down' })).toBe(
-		'12 of 30 prints, sorted by title, from the greatest',
-	);
+	expect(saidOfShown(12, 30, { column: 'title', way: 'down' })).toBe('12 of 30 prints, sorted by title, Z to A');
+	expect(saidOfShown(3, 3, { column: 'side', way: 'down' })).toBe('3 prints, sorted by side, greatest first');
+	expect(saidOfShown(3, 3, { column: 'number', way: 'down' })).toBe('3 prints, sorted by number, greatest first');
+	expect(sortWords('findings')).toEqual({ up: 'gravest first', down: 'gravest last' });
 	expect(saidOfShown(1, 1, undefined)).toBe('1 print');
 });

@@ -23,14 +23,20 @@ const sorted = (column: Parameters<typeof sortKeyOf>[0], texts: readonly string[
 test.each([
 	{ column: 'number', texts: ['10', '9.5', 'A-10', 'A-9', '', '2'], is: ['2', '9.5', '10', 'A-9', 'A-10', ''] },
 	{
+		column: 'number',
+		texts: ['10', '9a', '12', '9', 'A1', '9.25', '9,5b'],
+		is: ['9', '9a', '9.25', '9,5b', '10', '12', 'A1'],
+	},
+	{ column: 'hang order', texts: ['11', '2b', '2', ''], is: ['2', '2b', '11', ''] },
+	{
 		column: 'title',
 		texts: ['Über', 'tar', 'Ufer', 'Pier 10', 'Pier 9'],
 		is: ['Pier 9', 'Pier 10', 'tar', 'Über', 'Ufer'],
 	},
 	{
 		column: 'picture width',
-		texts: ['300', 'wide', '25 cm', '10 in', '1/2'],
-		is: ['1/2', '25 cm', '10 in', '300', 'wide'],
+		texts: ['300', 'wide', '1,000', '25 cm', '10 in', '1/2'], // a comma and three digits is not guessed
+		is: ['1/2', '25 cm', '10 in', '300', '1,000', 'wide'],
 	},
 	{ column: 'signing space', texts: ['1 cm', '', '6', '1/8'], is: ['1/8', '6', '1 cm', ''] },
 	{ column: 'spacer', texts: ['1 cm', '6', '1/8'], is: ['1/8', '6', '1 cm'] },
