@@ -1,4 +1,4 @@
-import type { Reply } from './protocol.ts';
+import type { AnswerOf, NewsOf, Reply } from './protocol.ts';
 
 /** As much of a worker as is used here. */
 export type AskedWorker = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
@@ -7,13 +7,15 @@ export type AskedWorker = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage'
  * Asks a worker of its own one thing. Aborting ends the worker at once: a search cannot be asked to stop, and a stale
  * answer must never arrive.
  * @param what it does, for the sentence when it breaks off: "harmonising"
+ * @param onNews told what comes on the way to the answer
  */
-export function askWorker<Answer>(
+export function askWorker<Any extends Reply<unknown, unknown>>(
 	startWorker: () => AskedWorker,
 	job: unknown,
 	signal: AbortSignal,
 	what: string,
-): Promise<Answer> {
+	onNews?: (news: NewsOf<Any>) => void,
+): Promise<AnswerOf<Any>> {
 	return new Promise((resolve, reject) => {
 		signal.throwIfAborted();
 		const worker = startWorker();
@@ -33,7 +35,11 @@ export function askWorker<Answer>(
 				reject(new Error(`${what} stopped: ${message}`));
 			});
 		};
-		worker.onmessage = ({ data }: MessageEvent<Reply<Answer>>) => {
+		worker.onmessage = ({ data }: MessageEvent<Reply<AnswerOf<Any>, NewsOf<Any>>>) => {
+			if ('news' in data) {
+				onNews?.(data.news);
+				return;
+			}
 			finish(() => {
 				if ('answer' in data) resolve(data.answer);
 				else reject(new Error(data.problem));

@@ -1,6 +1,6 @@
 import type { Harmony } from '../core/harmonise/harmonise.ts';
 import { type AskedWorker, askWorker } from './askWorker.ts';
-import type { HarmoniseJob } from './protocol.ts';
+import type { HarmoniseJob, HarmoniseReply } from './protocol.ts';
 
 const startHarmoniseWorker = (): AskedWorker =>
 	new Worker(new URL('./harmonise.worker.ts', import.meta.url), { type: 'module' });
@@ -13,4 +13,4 @@ export const harmoniseInWorker = (
 	job: HarmoniseJob,
 	signal: AbortSignal,
 	startWorker: () => AskedWorker = startHarmoniseWorker,
-): Promise<Harmony> => askWorker(startWorker, job, signal, 'harmonising');
+): Promise<Harmony> => askWorker<HarmoniseReply>(startWorker, job, signal, 'harmonising');

@@ -1,6 +1,6 @@
 import type { SetUpOrder } from '../core/bench/fewestSettings.ts';
 import { type AskedWorker, askWorker } from './askWorker.ts';
-import type { OrderJob } from './protocol.ts';
+import type { OrderJob, OrderReply } from './protocol.ts';
 
 const startOrderingWorker = (): AskedWorker =>
 	new Worker(new URL('./ordering.worker.ts', import.meta.url), { type: 'module' });
@@ -13,4 +13,4 @@ export const orderInWorker = (
 	job: OrderJob,
 	signal: AbortSignal,
 	startWorker: () => AskedWorker = startOrderingWorker,
-): Promise<SetUpOrder> => askWorker(startWorker, job, signal, 'ordering the cuts');
+): Promise<SetUpOrder> => askWorker<OrderReply>(startWorker, job, signal, 'ordering the cuts');

@@ -8,8 +8,15 @@ import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/show/settings.ts';
 import type { RowsOfFile } from '../files/csv.ts';
 
-/** What a worker answers that is asked one thing. */
-export type Reply<Answer> = { readonly answer: Answer } | { readonly problem: string };
+/** What a worker says that is asked one thing: news on the way, if it has any, then its answer or what went wrong. */
+export type Reply<Answer, News = never> =
+	{ readonly news: News } | { readonly answer: Answer } | { readonly problem: string };
+
+/** The answer of a kind of reply. */
+export type AnswerOf<Any> = Any extends { readonly answer: infer Answer } ? Answer : never;
+
+/** The news of a kind of reply. */
+export type NewsOf<Any> = Any extends { readonly news: infer News } ? News : never;
 
 /** What the harmonising worker is asked. */
 export interface HarmoniseJob {
@@ -28,11 +35,14 @@ export interface PackingRequest {
 	readonly seconds: number;
 }
 
-/** What it answers: better plans as they come, each with the place of its job, then the last ones. */
-export type PackingReply =
-	| { readonly place: number; readonly plan: BoardPlan }
-	| { readonly plans: readonly BoardPlan[] }
-	| { readonly problem: string };
+/** A better plan on the way, with the place of its job. */
+export interface PackingNews {
+	readonly place: number;
+	readonly plan: BoardPlan;
+}
+
+/** What it answers: better plans as they come, then the last ones. */
+export type PackingReply = Reply<readonly BoardPlan[], PackingNews>;
 
 /** What the worker that orders set-ups is asked. */
 export interface OrderJob {
@@ -53,9 +63,11 @@ export interface ReadJob {
 /** What of the rows is told at once; large lists come in parts, so that the page never waits for all of them. */
 export type RowsPart = Pick<RowsOfFile, 'rows' | 'lines' | 'results'>;
 
-/** What it answers: how far it is, then the rows in parts, then what there is to say of all of them. */
-export type ReadReply =
-	| { readonly done: number; readonly of: number }
-	| { readonly part: RowsPart }
-	| { readonly end: Omit<RowsOfFile, keyof RowsPart> }
-	| { readonly problem: string };
+/** How far it is, or a part of the rows. */
+export type ReadNews = { readonly done: number; readonly of: number } | { readonly part: RowsPart };
+
+/** What there is to say of all rows, or why none could be read. */
+export type ReadEnd = Omit<RowsOfFile, keyof RowsPart> | { readonly problem: string };
+
+/** What it answers: how far it is, then the rows in parts, then the rest. */
+export type ReadReply = Reply<ReadEnd, ReadNews>;

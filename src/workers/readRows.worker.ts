@@ -8,12 +8,12 @@ const reply = (message: ReadReply) => {
 };
 
 addEventListener('message', ({ data: { file, settings, matching } }: MessageEvent<ReadJob>) => {
-	const read = readRows(file, settings, makeId, { matching, onProgress: (done, of) => reply({ done, of }) });
-	if ('problem' in read) return reply(read);
+	const read = readRows(file, settings, makeId, { matching, onProgress: (done, of) => reply({ news: { done, of } }) });
+	if ('problem' in read) return reply({ answer: read });
 	const { rows, lines, results, ...end } = read;
 	for (let at = 0; at < rows.length; at += partRows) {
 		const part = <Item>(list: readonly Item[]) => list.slice(at, at + partRows);
-		reply({ part: { rows: part(rows), lines: part(lines), results: part(results) } });
+		reply({ news: { part: { rows: part(rows), lines: part(lines), results: part(results) } } });
 	}
-	reply({ end });
+	reply({ answer: end });
 });

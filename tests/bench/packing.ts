@@ -13,6 +13,7 @@ import type { BoardPlan } from '../../src/core/sheets/boardPlan.ts';
 import { packBoard } from '../../src/core/sheets/packBoard.ts';
 import type { PackingJob } from '../../src/core/sheets/packingJob.ts';
 import { openHighs } from '../../src/solver/openHighs.ts';
+import type { PackingReply } from '../../src/workers/protocol.ts';
 import { builtApp, onStage } from '../browser/harness/stage.ts';
 import { problemsOfLayout } from '../unit/core/sheets/checkLayout.ts';
 import { madeUpPricedShow, madeUpShow, wasteless } from '../unit/core/sheets/madeUpJobs.ts';
@@ -154,12 +155,15 @@ const runThere = (page: Page, worker: string, { job }: Case, seconds: number): P
 				let firstMs: number | undefined;
 				const packing = new Worker(worker, { type: 'module' });
 				packing.onerror = ({ message }) => reject(new Error(message));
-				packing.onmessage = ({ data }: MessageEvent<{ plan?: BoardPlan; plans?: BoardPlan[]; problem?: string }>) => {
+				packing.onmessage = ({ data }: MessageEvent<PackingReply>) => {
 					const ms = performance.now() - start;
-					if (data.plan) firstMs ??= ms;
-					else packing.terminate();
-					if (data.plans) resolve({ plan: data.plans[0]!, firstMs: firstMs!, ms });
-					if (data.problem !== undefined) reject(new Error(data.problem));
+					if ('news' in data) {
+						firstMs ??= ms;
+						return;
+					}
+					packing.terminate();
+					if ('answer' in data) resolve({ plan: data.answer[0]!, firstMs: firstMs!, ms });
+					else reject(new Error(data.problem));
 				};
 				packing.postMessage({ jobs: [job], seconds });
 			}),

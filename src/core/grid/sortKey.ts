@@ -85,4 +85,7 @@ function inherited(column: ViewColumn, { typed }: Row, { overlap, reveal }: Sett
 	return column === 'reveal' && typed.overlap === undefined && hasReveal ? reveal : undefined;
 }
 
-const textKey = (typed: string | undefined): SortKey => typed?.trim() || undefined;
+function textKey(typed = ''): SortKey {
+	const text = typed.trim();
+	return text === '' ? undefined : text;
+}

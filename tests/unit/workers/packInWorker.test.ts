@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import type { BoardPlan } from '../../../src/core/sheets/boardPlan.ts';
 import { packBoards } from '../../../src/core/sheets/packBoards.ts';
-import { packInWorker, type PackingWorker } from '../../../src/workers/packInWorker.ts';
+import type { AskedWorker } from '../../../src/workers/askWorker.ts';
+import { packInWorker } from '../../../src/workers/packInWorker.ts';
 import type { PackingReply, PackingRequest } from '../../../src/workers/protocol.ts';
 import { jobOf, sheetOf } from '../core/sheets/packingOf.ts';
 
@@ -10,8 +11,8 @@ const request: PackingRequest = { jobs: [jobOf([sheetOf(1120, 815)], [[500, 400,
 /** A worker that answers as it is told, in plain data, and knows how often it was ended. */
 function fakeWorker(answer: (request: PackingRequest) => readonly PackingReply[]) {
 	const ended = { count: 0 };
-	const start = (): PackingWorker => {
-		const worker: PackingWorker = {
+	const start = (): AskedWorker => {
+		const worker: AskedWorker = {
 			onmessage: null,
 			onerror: null,
 			terminate: () => {
@@ -32,8 +33,11 @@ function fakeWorker(answer: (request: PackingRequest) => readonly PackingReply[]
 /** Plans in the place of the worker, and tells every plan on the way. */
 function planned({ jobs }: PackingRequest): readonly PackingReply[] {
 	const replies: PackingReply[] = [];
-	const plans = packBoards(jobs, { secondsLeft: () => 0, onPlan: (plan, place) => replies.push({ plan, place }) });
-	return [...replies, { plans }];
+	const plans = packBoards(jobs, {
+		secondsLeft: () => 0,
+		onPlan: (plan, place) => replies.push({ news: { plan, place } }),
+	});
+	return [...replies, { answer: plans }];
 }
 
 test('plans come as they are found, as plain data, and the last ones end the worker', async () => {

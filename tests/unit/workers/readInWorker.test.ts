@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Row } from '../../../src/core/show/row.ts';
+import type { AskedWorker } from '../../../src/workers/askWorker.ts';
 import type { ReadReply } from '../../../src/workers/protocol.ts';
-import { readInWorker, type ReadWorker } from '../../../src/workers/readInWorker.ts';
+import { readInWorker } from '../../../src/workers/readInWorker.ts';
 
 /** A worker that answers as it is told. */
 function fakeWorker() {
@@ -11,13 +12,13 @@ function fakeWorker() {
 		onerror: null,
 		postMessage: () => undefined,
 		terminate: () => void (worker.isEnded = true),
-	} as unknown as ReadWorker & { isEnded: boolean };
+	} as unknown as AskedWorker & { isEnded: boolean };
 	const says = (data: ReadReply) => (worker.onmessage as (event: unknown) => void)({ data });
 	return { worker, says };
 }
 const job = { file: 'title\n', settings: { unit: 'mm', sizes: [] }, matching: undefined } as const;
 const row = (id: string): Row => ({ id, order: 1, typed: {} });
-const part = (id: string) => ({ part: { rows: [row(id)], lines: [2], results: [[]] } });
+const part = (id: string) => ({ news: { part: { rows: [row(id)], lines: [2], results: [[]] } } });
 
 test('the parts of a file are put together in their order, and how far it is is told', async () => {
 	const { worker, says } = fakeWorker();
@@ -28,10 +29,10 @@ test('the parts of a file are put together in their order, and how far it is is 
 		(done, of) => void told.push(done, of),
 		() => worker,
 	);
-	says({ done: 250, of: 600 });
+	says({ news: { done: 250, of: 600 } });
 	says(part('a'));
 	says(part('b'));
-	says({ end: { columns: ['title'], unknown: [], unnamed: ['b'], notes: ['a note'] } });
+	says({ answer: { columns: ['title'], unknown: [], unnamed: ['b'], notes: ['a note'] } });
 	expect(await reading).toMatchObject({ rows: [{ id: 'a' }, { id: 'b' }], lines: [2, 2], notes: ['a note'] });
 	expect([told, worker.isEnded]).toEqual([[250, 600], true]);
 });
@@ -44,7 +45,7 @@ test('a file that cannot be read is a problem, one that stops the worker is an e
 		() => undefined,
 		() => told.worker,
 	);
-	told.says({ problem: 'line 1, column 1: the file is empty' });
+	told.says({ answer: { problem: 'line 1, column 1: the file is empty' } });
 	expect(await reading).toEqual({ problem: 'line 1, column 1: the file is empty' });
 	const stopped = fakeWorker();
 	const failing = readInWorker(
