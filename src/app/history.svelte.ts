@@ -15,6 +15,11 @@ export class History {
 		return this.#undone.at(-1);
 	}
 
+	/** How many edits can be taken back. */
+	get depth(): number {
+		return this.#done.length;
+	}
+
 	/** Adds an edit that was just made: what had been taken back before cannot be done again. */
 	add(edit: Edit): void {
 		this.#done = [...this.#done, edit];

@@ -11,6 +11,8 @@ export type Saved =
 export interface SavingSource {
 	/** The show as it is now, all edits made. */
 	readonly show: () => Show;
+	/** Whether an edit takes one back that came after the last copy of the show. */
+	readonly isTakingBack: (edit: Edit) => boolean;
 	/** An edit is on disk, as that revision of the show. */
 	readonly onKept: (revision: number) => void;
 	/** There is nothing left to write, or it failed. */
@@ -108,12 +110,12 @@ export class Saving {
 	}
 
 	async #writeOldest(): Promise<void> {
-		const { show } = this.#source;
+		const { show, isTakingBack } = this.#source;
 		const held = this.#unsaved;
 		let written = 1;
 		let revision: number;
 		try {
-			revision = await this.#store.apply(show().id, held[0]!);
+			revision = await this.#store.apply(show().id, held[0]!, isTakingBack(held[0]!));
 		} catch (cause) {
 			if (!(cause instanceof ShowMissing)) throw cause;
 			// The browser has cleared its storage under an open page: what the page holds is all there is.

@@ -28,7 +28,7 @@ import { takeIn } from '../core/show/takeIn.ts';
 import { type CellChange, typeCells } from '../core/show/typeCells.ts';
 import type { Exchange } from '../core/merge/exchange.ts';
 import type { Copied, LeftAt } from '../storage/schema.ts';
-import { openShowStore, type ShowStore, type StoredShow } from '../storage/showStore.ts';
+import { openShowStore, pairOfEdits, type ShowStore, type StoredShow } from '../storage/showStore.ts';
 import { askToPersist } from './askToPersist.ts';
 import { BenchOrder, type OrderSearch } from './benchOrder.svelte.ts';
 import { type Answer, mayBeAsked, type Question, questionOf } from './cutQuestion.ts';
@@ -70,6 +70,12 @@ export class Session {
 	#asked = $state.raw<{ readonly edit: Edit; readonly question: Question }>();
 	#stepsInHand = $state.raw<{ readonly atBench?: string | undefined; readonly atKnife?: string | undefined }>({});
 	#copied = $state.raw<Copied>();
+	/** How many of the edits since the last copy take each other back. */
+	#takenBack = $state.raw(0);
+	/** How deep the history was when the show was as in its last copy: below nothing, for a copy from before it began. */
+	#depthOfCopy = 0;
+	/** The edits on their way to the disk that take others back. */
+	readonly #takingBack = new WeakSet<Edit>();
 	/** Where one was in the show when it was opened. */
 	readonly left: LeftAt;
 	readonly #cache = new ResultCache();
@@ -103,6 +109,7 @@ export class Session {
 		this.#lateBench.later();
 		this.#stepsInHand = { atBench: stored.atBench, atKnife: stored.atKnife };
 		this.#copied = stored.copied;
+		this.#takenBack = stored.takenBack ?? 0;
 		this.left = stored.left ?? {};
 		this.#store = store;
 		this.#makeId = newId;
@@ -120,12 +127,14 @@ export class Session {
 		});
 		this.#saving = new Saving(store, revision, {
 			show: () => this.#show,
+			isTakingBack: (edit) => this.#takingBack.has(edit),
 			onKept: (kept) => {
 				this.#tabs.announce(this.#show.id, kept);
 				askToPersist();
 			},
 			onRest: () => void this.#catchUp(),
 		});
+		this.#depthOfCopy = -this.changesSinceCopy;
 		this.#stopWarning = warnBeforeLeaving(() => this.saved.state === 'saved');
 	}
 
@@ -240,16 +249,19 @@ export class Session {
 		return this.#copied;
 	}
 
-	/** How many changes are in no file that was given: an undo is a change too. */
+	/** How many changes are in no file that was given; one that was taken back is none. */
 	get changesSinceCopy(): number {
 		const begun = 1; // the first revision is the empty show
-		return Math.max(0, this.#saving.revision + this.#saving.unsaved.length - (this.#copied?.revision ?? begun));
+		const made = this.#saving.revision + this.#saving.unsaved.length - (this.#copied?.revision ?? begun);
+		return Math.max(0, made - this.#takenBack);
 	}
 
 	/** Counts the show, as it is now, as given. What it is not known of, only counts for longer than it need. */
 	async noteCopied(what: Copied['what'], at: number): Promise<void> {
 		await this.whenSaved().catch(() => undefined);
 		this.#copied = { at, what, revision: this.#saving.revision };
+		this.#takenBack = 0;
+		this.#depthOfCopy = this.#history.depth;
 		await this.#store.keepCopied(this.#show.id, this.#copied).catch(() => undefined);
 	}
 
@@ -380,12 +392,14 @@ export class Session {
 
 	/** @returns what was selected before the edit that is taken back */
 	undo(): unknown {
-		return this.#history.undo((edit) => this.#apply(edit))?.focus?.after;
+		const isTakingBack = this.#history.depth > this.#depthOfCopy;
+		return this.#history.undo((edit) => this.#apply(edit, isTakingBack))?.focus?.after;
 	}
 
 	/** @returns what was selected after the edit that is done again */
 	redo(): unknown {
-		return this.#history.redo((edit) => this.#apply(edit))?.focus?.after;
+		const isTakingBack = this.#history.depth < this.#depthOfCopy;
+		return this.#history.redo((edit) => this.#apply(edit, isTakingBack))?.focus?.after;
 	}
 
 	/** Resolves when all that was typed is on disk; rejects, with the sentence of `saved`, if it cannot be written. */
@@ -417,7 +431,10 @@ export class Session {
 	}
 
 	#do(edit: Edit): void {
-		if (!isEmpty(edit)) this.#history.add(this.#apply(edit));
+		if (isEmpty(edit)) return;
+		// Past this there is no way back to what was copied by taking back.
+		this.#depthOfCopy = Math.min(this.#depthOfCopy, this.#history.depth);
+		this.#history.add(this.#apply(edit));
 	}
 
 	#questionOf(edit: Edit): Question | undefined {
@@ -437,8 +454,12 @@ export class Session {
 	}
 
 	/** Makes an edit on the show as it is, and has it written. */
-	#apply(edit: Edit): Edit {
+	#apply(edit: Edit, isTakingBack = false): Edit {
 		const made = rebase(edit, this.#show);
+		if (isTakingBack) {
+			this.#takingBack.add(made);
+			this.#takenBack += pairOfEdits;
+		}
 		this.#show = apply(this.#show, made);
 		this.#lateBench.later();
 		this.#saving.add(made);
@@ -452,6 +473,8 @@ export class Session {
 		const stored = await this.#store.read(this.#show.id).catch(() => undefined);
 		if (!stored || isBusy()) return; // the next write finds out again
 		if (!this.#saving.caughtUp(stored.revision)) return;
+		const waiting = this.#saving.unsaved.filter((edit) => this.#takingBack.has(edit));
+		this.#takenBack = (stored.takenBack ?? 0) + waiting.length * pairOfEdits;
 		this.#show = this.#saving.unsaved.reduce(apply, takeIn(this.#show, stored.show));
 		this.#lateBench.later();
 	}

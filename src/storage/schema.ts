@@ -43,6 +43,8 @@ export interface ShowRecord {
 	readonly deletedAt?: number;
 	readonly left?: LeftAt;
 	readonly copied?: Copied;
+	/** How many of the transactions since then only take others of them back, these counted too. */
+	readonly takenBack?: number;
 }
 
 /** An exchange as it is kept. One that was undone does not stand: the show is as if it had never been. */

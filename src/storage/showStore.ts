@@ -21,12 +21,17 @@ export interface StoredShow {
 	readonly left?: LeftAt;
 	/** The last copy of it that left this device. */
 	readonly copied?: Copied;
+	/** How many of the transactions since that copy take each other back. */
+	readonly takenBack?: number;
 }
 
 /** Thrown where a show that should be kept is not: the browser has cleared its storage. */
 export class ShowMissing extends Error {
 	override readonly name = 'ShowMissing';
 }
+
+/** An edit and the one that takes it back: no change that is in no file. */
+export const pairOfEdits = 2;
 
 const keyOfTick = (showId: string, { row, copy, part, side }: Tick): Schema['ticks']['key'] => [
 	showId,
@@ -81,9 +86,10 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		/**
 		 * Keeps one edit, in one transaction. It is made on what is kept, which may be more than the tab has seen: two tabs
 		 * that change different cells of a row lose neither.
+		 * @param isTakingBack whether it takes an edit back that came after the last copy
 		 * @returns the revision that it makes
 		 */
-		apply: (showId: string, edit: Edit): Promise<number> =>
+		apply: (showId: string, edit: Edit, isTakingBack = false): Promise<number> =>
 			writes(async (tx, request) => {
 				const record = await tx.objectStore('shows').get(showId);
 				if (!record) throw new ShowMissing(showId);
@@ -102,7 +108,12 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 				const revision = record.revision + 1;
 				// A show that is still typed into, in another tab, is not deleted.
 				const { deletedAt: _, ...kept } = record;
-				request(tx.objectStore('shows').put({ ...kept, name, settings, cutSheets, revision }));
+				const takenBack = (record.takenBack ?? 0) + (isTakingBack ? pairOfEdits : 0);
+				request(
+					tx
+						.objectStore('shows')
+						.put({ ...kept, name, settings, cutSheets, revision, ...(takenBack > 0 && { takenBack }) }),
+				);
 				const { exchange } = edit;
 				if (exchange) await setStanding(tx, request, showId, exchange.after ?? exchange.before!, !!exchange.after);
 				return revision;
@@ -126,7 +137,9 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		keepCopied: (showId: string, copied: Copied): Promise<void> =>
 			writes(async (tx, request) => {
 				const record = await tx.objectStore('shows').get(showId);
-				if (record) request(tx.objectStore('shows').put({ ...record, copied }));
+				if (!record) return;
+				const { takenBack: _, ...kept } = record;
+				request(tx.objectStore('shows').put({ ...kept, copied }));
 			}),
 
 		/** The exchanges of a show that stand, newest first. */
@@ -165,7 +178,7 @@ function toOpen(records: readonly ShowRecord[], wanted: string | undefined): Sho
 
 /** What was read of a show, put together. */
 export const stored = (
-	{ id, name, settings, cutSheets = [], revision, atBench, atKnife, left, copied }: ShowRecord,
+	{ id, name, settings, cutSheets = [], revision, atBench, atKnife, left, copied, takenBack }: ShowRecord,
 	rows: readonly Row[],
 	ticks: readonly Tick[],
 ): StoredShow => ({
@@ -179,6 +192,7 @@ export const stored = (
 	...(atKnife !== undefined && { atKnife }),
 	...(left && { left }),
 	...(copied && { copied }),
+	...(takenBack !== undefined && { takenBack }),
 });
 
 /** Puts a whole show in place of what is kept of it. @returns the revision that it makes */

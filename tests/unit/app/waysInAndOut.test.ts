@@ -60,6 +60,42 @@ test('what the platform takes is shared, in a form that it takes, and counts as 
 	]);
 });
 
+test('changes that are in no file are counted without those that were taken back, over a reload too', async () => {
+	const { shelf, session } = await spring('counted');
+	stand({ kinds: ['text/csv'] });
+	const counts: number[] = [];
+	const count = async () => {
+		await session.whenSaved();
+		counts.push(session.changesSinceCopy);
+	};
+	await giveRows(session, 'share');
+	session.rename('Autumn');
+	await count();
+	session.undo();
+	await count();
+	session.redo();
+	await count();
+	await giveRows(session, 'share');
+	session.undo();
+	await count(); // what was given has it, and here it is no more
+	session.redo();
+	await count();
+	session.undo();
+	session.rename('Winter');
+	await count(); // one change back from the copy, and one on
+	session.undo();
+	await count();
+	session.rename('Summer');
+	await count();
+	expect(counts).toEqual([1, 0, 1, 1, 0, 2, 1, 2]);
+	await shelf.refresh();
+	expect(shelf.shows[0]).toMatchObject({ takenBack: 4 });
+	vi.unstubAllGlobals();
+	const again = await openShelf({ databaseName: 'counted', showId: undefined });
+	onTestFinished(() => again.close());
+	expect(again.session.changesSinceCopy).toBe(2);
+});
+
 test('a person who puts sharing off has done nothing wrong, and nothing counts as given', async () => {
 	const { shelf, session } = await spring('put off');
 	const done = stand({ kinds: ['text/csv', 'application/json'], refuses: 'AbortError' });
