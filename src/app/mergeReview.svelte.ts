@@ -1,4 +1,13 @@
-import { type Choices, chooseAll, sideOfCell, sideOfOrder, sideOfRow } from '../core/merge/choices.ts';
+import {
+	type Choices,
+	chooseAll,
+	chooseMerge,
+	isOrderOpen,
+	parted,
+	sideOfCell,
+	sideOfOrder,
+	sideOfRow,
+} from '../core/merge/choices.ts';
 import type { Exchange } from '../core/merge/exchange.ts';
 import { mergeEdit } from '../core/merge/mergeEdit.ts';
 import { type CellDifference, type Merge, mergeRows, type RowDifference, type Side } from '../core/merge/mergeRows.ts';
@@ -45,12 +54,17 @@ export class MergeReview {
 		return this.#choices;
 	}
 
-	/** Whether anything that is here might change or go, so that it has to be looked at first. */
+	/**
+	 * Whether anything that is here might change or go, so that it has to be looked at first; or whether nothing of the
+	 * file would come in, though it is not as the show is.
+	 */
 	get isToBeSeen(): boolean {
-		const { rows, order, base, isComplete } = this.#merge;
-		if (order.changedBy === 'there' || (order.changedBy === 'both' && base !== undefined)) return true;
+		const { rows, isComplete } = this.#merge;
+		if (isOrderOpen(this.#merge)) return true;
 		// A list of some prints lacks the others, and nobody means that they should go.
-		return rows.some(({ kind }) => kind !== 'added' && (isComplete || kind !== 'removed there'));
+		const isOpen = ({ kind }: RowDifference) => kind !== 'added' && (isComplete || kind !== 'removed there');
+		if (parted(rows, 'theirs or both').some(isOpen)) return true;
+		return parted(rows, 'only here').length > 0 && !rows.some(({ kind }) => kind === 'added');
 	}
 
 	/** Compares anew where the show has changed since; what was chosen holds. */
@@ -81,6 +95,11 @@ export class MergeReview {
 	/** Chooses one side for all that differs in these rows. */
 	chooseRows(rows: readonly RowDifference[], side: Side): void {
 		this.#choices = new Map([...this.#choices, ...chooseAll(rows, side)]);
+	}
+
+	/** Chooses theirs for all that they have changed, or yours for everything. */
+	chooseEverything(side: Side): void {
+		this.#choices = new Map([...this.#choices, ...chooseMerge(this.#merge, side)]);
 	}
 
 	/** Everything as it was suggested. */

@@ -4,6 +4,7 @@ import { type ColumnName, hasUnit, kindOf } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
 import type { NamedSize } from '../show/settings.ts';
 import { sizePairs } from '../show/splitSize.ts';
+import { cellText } from './cellText.ts';
 
 /** A cell as typed, with the unit of its bare numbers where it has one of its own. A blank one has no text. */
 export interface CellValue {
@@ -32,8 +33,8 @@ export function cellOf(row: Row | undefined, { name, isExtra }: MergeColumn): Ce
 }
 
 /**
- * Whether two rows have the same in a cell: the same text, or one that differs only in whether its unit is spelled out,
- * as it may when a file has been between.
+ * Whether two rows have the same in a cell: the same text, or one that differs only in what nobody can see, or in whether
+ * its unit is spelled out, as it may when a file has been between.
  */
 export function isSameCell(
 	a: Row | undefined,
@@ -44,14 +45,14 @@ export function isSameCell(
 ): boolean {
 	const [one, other] = [cellOf(a, column), cellOf(b, column)];
 	if (one.text === other.text && one.unit === other.unit && meaningOfA.unit === meaningOfB.unit) return true;
-	const [left, right] = [one.text.trim(), other.text.trim()];
+	const [left, right] = [cellText(one.text), cellText(other.text)];
 	if (column.isExtra || !hasUnit(column.name as ColumnName) || left === '' || right === '') return left === right;
 	return spelled(a!, column.name as ColumnName, meaningOfA) === spelled(b!, column.name as ColumnName, meaningOfB);
 }
 
 /** A cell with its unit spelled out. */
 function spelled(row: Row, column: ColumnName, meaning: Meaning): string {
-	const text = row.typed[column]!.trim();
+	const text = cellText(row.typed[column]!);
 	const unit = unitOfCell(row, column, meaning);
 	return unit === undefined ? text : `${text} ${unit}`;
 }

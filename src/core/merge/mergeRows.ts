@@ -10,15 +10,15 @@ import { nearestExchange } from './nearestExchange.ts';
 /** One of the two sides: the show that is open, or the file. */
 export type Side = 'here' | 'there';
 
-/** A cell that differs. What only here has changed is none: it stays. */
+/** A cell that differs. */
 export interface CellDifference {
 	readonly column: MergeColumn;
 	readonly here: CellValue;
 	readonly there: CellValue;
 	/** What both began with; undefined where that is not known. */
 	readonly base: CellValue | undefined;
-	/** Whether only the file has changed it, or both have; both, too, where that cannot be told. */
-	readonly changedBy: 'there' | 'both';
+	/** Who has changed it since; 'unknown' where that cannot be told. */
+	readonly changedBy: Side | 'both' | 'unknown';
 }
 
 /** A print that differs. */
@@ -27,8 +27,8 @@ export type RowDifference =
 	| { readonly kind: 'added'; readonly id: RowId; readonly there: Row }
 	/** The file no longer has it. */
 	| { readonly kind: 'removed there'; readonly id: RowId; readonly here: Row; readonly isChangedHere: boolean }
-	/** The show no longer has it, and the file has changed it. */
-	| { readonly kind: 'removed here'; readonly id: RowId; readonly there: Row };
+	/** The show no longer has it. */
+	| { readonly kind: 'removed here'; readonly id: RowId; readonly there: Row; readonly isChangedThere: boolean };
 
 /** How the rows of a file differ from those of a show. */
 export interface Merge {
@@ -37,13 +37,11 @@ export interface Merge {
 	readonly order: OrderDifference;
 	/** How many rows of the file are here, the same. */
 	readonly same: number;
-	/** How many rows were changed here and not there: they stay. */
-	readonly changedHere: number;
-	/** How many rows were removed here and are unchanged there: they stay removed. */
-	readonly stayRemoved: number;
+	/** How many rows of the show the file lacks, as it did before: they stay. */
+	readonly onlyHere: number;
 	/** The exchange that the file comes from; undefined where there was none. */
 	readonly base: Exchange | undefined;
-	/** Whether the file has all that a show has, so that a row that it lacks was removed. */
+	/** Whether the file, and the one before it, has all that a show has, so that a row that it lacks was removed. */
 	readonly isComplete: boolean;
 	/** The rows of the file, by the names that they have in the show, as they will be told apart from later edits. */
 	readonly fileRows: readonly Row[];
@@ -70,19 +68,17 @@ export function mergeRows(
 	meaning: Meaning,
 	makeId: () => RowId,
 ): Merge {
-	const exchanged = new Map(
-		exchanges.toReversed().flatMap(({ rows: then }) => then.map((row) => [printIdOf(row), row.id])),
-	);
-	const known = { exchanged: new Set([...exchanged.keys(), ...exchanged.values()]), unnamed: new Set(unnamed) };
+	const exchanged = namesExchanged(exchanges);
+	const known = { exchanged, unnamed: new Set(unnamed), inFile };
 	const matches = named(matchRows(here, distinctRows(rows, makeId), known), here, exchanged, makeId);
 	const fileRows = matches.map(({ there }) => there);
 	const base = nearestExchange(exchanges, fileRows, inFile, meaning);
 	const baseMeaning = { ...meaning, unit: base?.unit ?? meaning.unit };
 	const bases = new Map(base?.rows.map((row) => [row.id, row]));
 	const hasBase = new Set<string>(base?.columns ?? columns.map(({ name }) => name));
-	const isComplete = columns.every(({ name }) => inFile.includes(name));
+	const isComplete = columns.every(({ name }) => inFile.includes(name) && hasBase.has(name));
 	const differences: RowDifference[] = [];
-	let [same, changedHere, stayRemoved] = [0, 0, 0];
+	let [same, onlyHere] = [0, 0];
 
 	for (const match of matches) {
 		const { there } = match;
@@ -91,38 +87,46 @@ export function mergeRows(
 		const isSince = (row: Row) => shared.some((column) => !isSameCell(row, baseRow, column, meaning, baseMeaning));
 		if (!match.here) {
 			if (!baseRow) differences.push({ kind: 'added', id: there.id, there });
-			else if (isSince(there)) differences.push({ kind: 'removed here', id: there.id, there });
-			else stayRemoved++;
+			else differences.push({ kind: 'removed here', id: there.id, there, isChangedThere: isSince(there) });
 			continue;
 		}
 		const row = match.here;
 		const differing = shared.filter((column) => !isSameCell(row, there, column, meaning));
-		const cells = differing.flatMap((column): CellDifference[] => {
+		const cells = differing.map((column): CellDifference => {
 			const isBaseKnown = baseRow !== undefined && (column.isExtra || hasBase.has(column.name));
 			const isAsBegun = (side: Row) => isSameCell(side, baseRow, column, meaning, baseMeaning);
 			const [cellHere, cellThere] = [cellOf(row, column), cellOf(there, column)];
-			if (isBaseKnown && isAsBegun(there)) return [];
+			const sides = { column, here: cellHere, there: cellThere };
 			// With nothing to tell who changed it, what is blank here may well be filled; all else has to be decided.
-			const isThereOnly = isBaseKnown ? isAsBegun(row) : isBlank(cellHere);
-			const begun = isBaseKnown ? cellOf(baseRow, column) : undefined;
-			return [{ column, here: cellHere, there: cellThere, base: begun, changedBy: isThereOnly ? 'there' : 'both' }];
+			if (!isBaseKnown) return { ...sides, base: undefined, changedBy: isBlank(cellHere) ? 'there' : 'unknown' };
+			const changedBy = isAsBegun(there) ? 'here' : isAsBegun(row) ? 'there' : 'both';
+			return { ...sides, base: cellOf(baseRow, column), changedBy };
 		});
 		if (cells.length > 0) differences.push({ kind: 'changed', id: row.id, here: row, cells });
-		if (cells.length < differing.length) changedHere++;
-		else if (cells.length === 0) same++;
+		else same++;
 	}
 
 	const isInFile = new Set(fileRows.map(({ id }) => id));
-	const all = columns.map(({ name }): MergeColumn => ({ name, isExtra: false }));
+	const ofBase = columns.flatMap(({ name }): MergeColumn[] => (hasBase.has(name) ? [{ name, isExtra: false }] : []));
 	for (const row of here) {
+		if (isInFile.has(row.id) || rows.length === 0) continue;
 		const baseRow = bases.get(row.id);
-		if (isInFile.has(row.id) || !baseRow || rows.length === 0) continue;
-		const isChangedHere = all.some((column) => !isSameCell(row, baseRow, column, meaning, baseMeaning));
+		if (!baseRow) {
+			onlyHere++;
+			continue;
+		}
+		const isChangedHere = ofBase.some((column) => !isSameCell(row, baseRow, column, meaning, baseMeaning));
 		differences.push({ kind: 'removed there', id: row.id, here: row, isChangedHere });
 	}
 	const idsOf = (list: readonly Row[] | undefined) => list?.map(({ id }) => id);
 	const order = mergeOrder(idsOf(here)!, idsOf(fileRows)!, idsOf(base?.rows));
-	return { rows: differences, order, same, changedHere, stayRemoved, base, isComplete, fileRows };
+	return { rows: differences, order, same, onlyHere, base, isComplete, fileRows };
+}
+
+/** The rows that were exchanged, by their print ids then: of two that shared one the first, of two exchanges the newer. */
+function namesExchanged(exchanges: readonly Exchange[]): ReadonlyMap<string, RowId> {
+	const backwards = exchanges.toReversed().flatMap(({ rows }) => rows.toReversed());
+	return new Map(backwards.map((row) => [printIdOf(row), row.id]));
 }
 
 const isBlank = ({ text }: CellValue): boolean => text.trim() === '';

@@ -39,6 +39,7 @@ function distanceTo(
 	const before = new Map(exchange.rows.map((row) => [row.id, row]));
 	const isSaid = new Set<string>(exchange.columns ?? columns.map(({ name }) => name));
 	const shared = inFile.filter((name) => isSaid.has(name)).map((name): MergeColumn => ({ name, isExtra: false }));
+	const unsaid = inFile.filter((name) => !isSaid.has(name));
 	const meaningThen = { ...meaning, unit: exchange.unit };
 	let [distance, found] = [0, 0];
 	for (const row of rows) {
@@ -48,6 +49,8 @@ function distanceTo(
 		else {
 			found++;
 			distance += shared.filter((column) => !isSameCell(row, old, column, meaning, meaningThen)).length;
+			// A list of prices is near in prices alone: what it does not say is no likeness.
+			distance += unsaid.filter((name) => row.typed[name] !== undefined).length;
 		}
 	}
 	return distance + missingRow * (before.size - found);

@@ -107,10 +107,18 @@ test('what only here was changed stays, and is not asked about; what both have c
 	const { id } = session.show.rows[0]!;
 	session.typeCells([{ id, cells: { price: '120', note: 'b' } }], 'Type');
 	const compared = review(await takeText(session, 'print id\ttitle\tprice\tnote\nP-1\tPier\t130\ta\n'));
-	expect(compared.merge).toMatchObject({
-		changedHere: 1,
-		rows: [{ kind: 'changed', cells: [{ column: { name: 'price' }, changedBy: 'both' }] }],
-	});
+	expect(compared.merge.rows).toMatchObject([
+		{
+			kind: 'changed',
+			cells: [
+				{ column: { name: 'price' }, changedBy: 'both' },
+				{ column: { name: 'note' }, changedBy: 'here' },
+			],
+		},
+	]);
+	compared.chooseEverything('there');
+	expect(compared.edit().rows[0]?.after?.typed).toMatchObject({ price: '130', note: 'b' });
+	compared.suggest();
 	await takeReviewed(session, compared);
 	expect(session.show.rows[0]?.typed).toMatchObject({ price: '120', note: 'b' });
 });

@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cellKey, type Choices, chooseAll, isConflict, rowKey } from '../../../../src/core/merge/choices.ts';
+import {
+	cellKey,
+	type Choices,
+	chooseAll,
+	chooseMerge,
+	isConflict,
+	parted,
+	rowKey,
+} from '../../../../src/core/merge/choices.ts';
 import { isSameCell } from '../../../../src/core/merge/cells.ts';
 import type { Exchange } from '../../../../src/core/merge/exchange.ts';
 import { mergeEdit } from '../../../../src/core/merge/mergeEdit.ts';
@@ -31,8 +39,12 @@ const merged = (
 const taken = (here: readonly Row[], merge: Merge, choices: Choices = new Map()) =>
 	apply({ id: 's', name: '', settings: {}, rows: here }, mergeEdit(here, merge, choices, settings, 'take')).rows;
 
-const cellsOf = (merge: Merge) =>
-	merge.rows.flatMap((difference) =>
+/** What there is to decide. */
+const cellsOf = (merge: Merge) => cellsIn(parted(merge.rows, 'theirs or both'));
+/** What only here was changed. */
+const onlyHere = (merge: Merge) => cellsIn(parted(merge.rows, 'only here'));
+const cellsIn = (rows: Merge['rows']) =>
+	rows.flatMap((difference) =>
 		difference.kind === 'changed'
 			? difference.cells.map(({ column, here, there, changedBy }) => [
 					...[difference.id, column.name, here.text, there.text, changedBy],
@@ -51,13 +63,18 @@ describe('against the file exchanged last', () => {
 			['a', 'title', 'Pier', 'Pier head', 'there'],
 			['a', 'price', '120', '130', 'both'],
 		]);
-		expect(merge).toMatchObject({ same: 1, changedHere: 1 });
+		expect(onlyHere(merge)).toEqual([['a', 'note', 'mine', 'x', 'here']]);
+		expect(merge.same).toBe(1);
 		expect(taken(here, merge)[0]!.typed).toEqual({ title: 'Pier head', price: '120', note: 'mine' });
-		const all = taken(here, merge, chooseAll(merge.rows, 'there'));
+		const all = taken(here, merge, chooseMerge(merge, 'there'));
 		expect(all[0]!.typed).toEqual({ title: 'Pier head', price: '130', note: 'mine' });
 		const price = merge.rows[0]!.kind === 'changed' ? merge.rows[0]!.cells[1]! : undefined;
 		const one = taken(here, merge, new Map([[cellKey(merge.rows[0]!, price!), 'there']]));
 		expect(one[0]!.typed.price).toBe('130');
+		// What only here was changed can be taken back, if it is said.
+		const back = taken(here, merge, chooseAll(parted(merge.rows, 'only here'), 'there'));
+		expect(back[0]!.typed).toEqual({ title: 'Pier head', price: '120', note: 'x' });
+		expect(taken(here, merge, chooseMerge(merge, 'here'))).toEqual(here);
 	});
 
 	test('a blank cell of theirs clears what they cleared, and leaves what was filled here since', () => {
@@ -76,8 +93,12 @@ describe('against the file exchanged last', () => {
 			['d', 'added'],
 			['a', 'removed there'],
 		]);
-		expect(merge.stayRemoved).toBe(1); // b, which is unchanged there
+		expect(onlyHere(merge)).toEqual([['b', 'removed here']]); // unchanged there
+		expect(merge.onlyHere).toBe(1); // c
 		expect(taken(here, merge).map(({ id }) => id)).toEqual(['c', 'd']);
+		expect(taken(here, merge, chooseMerge(merge, 'there')).map(({ id }) => id)).toEqual(['c', 'd']);
+		const back = new Map([[rowKey({ id: 'b' }), 'there']] as const);
+		expect(taken(here, merge, back).map(({ id }) => id)).toEqual(['c', 'b', 'd']);
 	});
 
 	test('a print that one side removed and the other changed is asked about, and kept', () => {
@@ -87,7 +108,7 @@ describe('against the file exchanged last', () => {
 		expect(taken(changedHere, merge)).toEqual(changedHere);
 		const removedHere = [base[1]!];
 		const back = merged(removedHere, [row('a', 1, { title: 'Pier, day' }), base[1]!], [given(base)]);
-		expect(back.rows).toMatchObject([{ kind: 'removed here', id: 'a' }]);
+		expect(back.rows).toMatchObject([{ kind: 'removed here', id: 'a', isChangedThere: true }]);
 		expect(taken(removedHere, back).map(({ id }) => id)).toEqual(['a', 'b']);
 		expect(taken(removedHere, back, new Map([[rowKey(back.rows[0]!), 'here']]))).toEqual(removedHere);
 	});
@@ -99,6 +120,7 @@ describe('against the file exchanged last', () => {
 			['b', 'removed there'],
 		]);
 		expect(taken(base, merge)).toEqual([row('a', 1, { title: 'Pier', price: '150', note: 'x' }), base[1]]);
+		expect(taken(base, merge, chooseMerge(merge, 'there')), 'all of theirs removes none').toHaveLength(2);
 		expect(taken(base, merge, chooseAll(merge.rows, 'there'))).toHaveLength(1);
 	});
 
@@ -111,6 +133,20 @@ describe('against the file exchanged last', () => {
 		expect(taken(changedHere, merge)[0]!.typed).toMatchObject({ price: '120', note: 'theirs' });
 	});
 
+	test('a list of prices that came between does not hide what a whole file comes from', () => {
+		const prices = given([row('a', 1, { price: '100' }), row('b', 2)], 2, { columns: ['print id', 'price'] });
+		const there = [row('a', 1, { ...base[0]!.typed, title: 'Pier head' }), base[1]!];
+		const merge = merged(base, there, [prices, given(base, 1)]);
+		expect(cellsOf(merge)).toEqual([['a', 'title', 'Pier', 'Pier head', 'there']]);
+		// Where there is only the list to compare with, what it does not say is not known.
+		const alone = merged(base, there.slice(0, 1), [prices]);
+		expect(cellsOf(alone)).toEqual([
+			['a', 'title', 'Pier', 'Pier head', 'unknown'],
+			['b', 'removed there'],
+		]);
+		expect(taken(base, alone)).toEqual(base);
+	});
+
 	test('the order of theirs is taken where only there prints were moved', () => {
 		const three = [...base, row('c', 3)];
 		const there = [three[2]!, three[0]!, three[1]!];
@@ -118,6 +154,7 @@ describe('against the file exchanged last', () => {
 		expect(merge.order.changedBy).toBe('there');
 		expect(taken(three, merge).map(({ id }) => id)).toEqual(['c', 'a', 'b']);
 		expect(taken(three, merge, new Map([['order', 'here']]))).toEqual(three);
+		expect(taken(three, merge, chooseMerge(merge, 'here'))).toEqual(three);
 		const moved = [three[1]!, three[0]!, three[2]!].map((each, at) => ({ ...each, order: at + 1 }));
 		expect(taken(moved, merged(moved, there, [given(three)]))).toEqual(moved);
 	});
@@ -135,8 +172,8 @@ describe('with no file exchanged before', () => {
 		const here = [row('a', 1, { price: '100', maker: 'Ilse' }), row('b', 2)];
 		const merge = merged(here, [row('a', 1, { price: '130', note: 'new' })], []);
 		expect(cellsOf(merge)).toEqual([
-			['a', 'maker', 'Ilse', '', 'both'],
-			['a', 'price', '100', '130', 'both'],
+			['a', 'maker', 'Ilse', '', 'unknown'],
+			['a', 'price', '100', '130', 'unknown'],
 			['a', 'note', '', 'new', 'there'],
 		]);
 		expect(taken(here, merge)).toEqual([row('a', 1, { price: '100', maker: 'Ilse', note: 'new' }), row('b', 2)]);
@@ -185,6 +222,56 @@ describe('the same print', () => {
 		expect(named.rows.map(({ kind }) => kind)).toEqual(['added', 'removed there']);
 		expect(mergeRows(here, { ...file, unnamed: ['made'] }, [given(here)], settings, namer()).rows).toEqual([]);
 	});
+	const typedRow = (id: string, printId: string, more: Row['typed'] = {}) =>
+		row(id, 1, { 'print id': printId, ...more });
+	test.each([
+		{
+			what: 'in another normal form, with spaces that do not break',
+			title: 'Cafe\u0301\u00a0 at noon',
+			here: 'Café at noon',
+		},
+		{ what: 'in capitals', title: 'CAFÉ AT NOON', here: 'Café at noon' },
+	])('is found by a title $what', ({ title, here }) => {
+		expect(merged([row('h', 1, { title: here })], [row('t', 1, { title })], []).rows).not.toMatchObject([
+			{ kind: 'added' },
+		]);
+	});
+	test('is found by the title alone in a file that has no numbers', () => {
+		const here = [row('h', 1, pier), row('i', 2, { number: '8', title: 'Quay' })];
+		const file = {
+			rows: [row('t', 1, { title: 'Quay', price: '9' })],
+			columns: ['title', 'price'] as const,
+			unnamed: ['t'],
+		};
+		expect(mergeRows(here, file, [], settings, namer()).rows).toMatchObject([{ kind: 'changed', id: 'i' }]);
+	});
+	test('is found by the print id that it had when it was exchanged, though it has another here now', () => {
+		const base = [typedRow('h', 'P-1', pier), typedRow('i', 'P-2')];
+		const here = [typedRow('h', 'P-2', pier), typedRow('i', 'P-1')];
+		const there = [typedRow('P-1', 'P-1', { ...pier, price: '9' }), typedRow('P-2', 'P-2')];
+		const merge = merged(here, there, [given(base)]);
+		expect(cellsOf(merge)).toEqual([['h', 'price', '', '9', 'there']]);
+		expect(merge.rows).toHaveLength(2);
+	});
+	test('is found where the other side has given it a print id', () => {
+		const merge = merged([row('h', 1, pier)], [typedRow('P-1', 'P-1', pier)], [given([row('h', 1, pier)])]);
+		expect(cellsOf(merge)).toEqual([['h', 'print id', '', 'P-1', 'there']]);
+	});
+	test('is found where a spreadsheet has taken the noughts before a print id, or put spaces behind it', () => {
+		const here = [typedRow('h', '0012'), typedRow('i', 'P-2'), typedRow('j', '013'), typedRow('k', '13')];
+		const there = [typedRow('12', '12'), typedRow('P-2', 'P-2\u00a0'), typedRow('13', '13')];
+		expect(merged(here, there, []).fileRows.map(({ id }) => id)).toEqual(['h', 'i', 'k']);
+	});
+	test('is found again where two have one print id, so that the same file taken twice adds nothing', () => {
+		const there = [typedRow('P-1', 'P-1', { price: '1' }), typedRow('t', 'P-1', { price: '2' })];
+		const file = { rows: there, columns: allColumns, unnamed: ['t'] };
+		const first = mergeRows([], file, [], settings, namer('made'));
+		const here = taken([], first);
+		expect(here).toHaveLength(2);
+		const known = given(first.fileRows, 2, { direction: 'taken' });
+		const again = { ...file, rows: [there[0]!, { ...there[1]!, id: 'u' }], unnamed: ['u'] };
+		expect(mergeRows(here, again, [known], settings, namer('new')).rows).toEqual([]);
+	});
 	test('a made name that is taken is replaced', () => {
 		const here = [row('a', 1, { 'print id': 'P-1' })];
 		const there = [row('P-1', 1, { 'print id': 'P-1' }), row('a', 2, { 'print id': 'P-9', title: 'Other' })];
@@ -202,8 +289,12 @@ describe('cells that mean the same', () => {
 		[row('a', 1, { side: '70' }), row('a', 1, { side: '7 cm' }), false], // an edit, if of no length
 		[row('a', 1, { side: '2 5/8' }), row('a', 1, { side: '2 5/8 in' }), true],
 		[row('a', 1, { 'bottom weight': '12' }), row('a', 1, { 'bottom weight': '12 %' }), true],
+		// What nobody can see: normal forms, spaces that do not break, line ends.
+		[row('a', 1, { note: 'Cafe\u0301\u00a0x\r\ny' }), row('a', 1, { note: 'Café x\ny' }), true],
+		[row('a', 1, { number: '007' }), row('a', 1, { number: '7' }), false], // what a spreadsheet makes of it is shown
+		[row('a', 1, { edition: '3/25' }), row('a', 1, { edition: '25-Mar' }), false],
 	])('%j and %j: %s', (a, b, isSame) => {
-		const column = columns.find(({ name }) => name === (a.typed.side ? 'side' : 'bottom weight'))!;
+		const column = columns.find(({ name }) => a.typed[name] !== undefined)!;
 		expect(isSameCell(a, b, { name: column.name, isExtra: false }, settings)).toBe(isSame);
 	});
 	test('half of a size that is taken alone keeps the length that it was', () => {
