@@ -1,13 +1,13 @@
 import { columns } from '../core/show/columns.ts';
 import { pinRow } from '../core/show/pinRow.ts';
 import { readSettings } from '../core/show/readSettings.ts';
-import { settingsOfRows } from '../core/show/settingsOfRows.ts';
+import { leftOfShow, settingsOfShow } from '../core/show/settingsOfShow.ts';
 import type { Show } from '../core/show/show.ts';
 import { settingsText } from '../files/resultTexts.ts';
 import type { Session } from './session.svelte.ts';
 import { compareWith, type Incoming, type Taken, type TakeOptions } from './takeFile.ts';
 
-/** Compares the prints of a whole show with those of the open one. Of its settings only what sizes hang on is said. */
+/** Compares the prints of a whole show with those of the open one. What else differs is said, and settings are offered. */
 export function compareShow(
 	session: Session,
 	show: Omit<Show, 'id'>,
@@ -23,8 +23,8 @@ export function compareShow(
 		unnamed: [],
 		lines: [],
 		results: [],
-		notes: [],
+		notes: leftOfShow(session.show, show),
 	};
-	const differing = settingsOfRows([settingsText(settings)], session.show.settings);
+	const differing = settingsOfShow(settingsText(settings), session.show.settings, show.settings);
 	return compareWith(session, { fileName, source, label, read, settings: differing }, options);
 }

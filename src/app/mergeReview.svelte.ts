@@ -10,7 +10,15 @@ import {
 } from '../core/merge/choices.ts';
 import type { Exchange } from '../core/merge/exchange.ts';
 import { mergeEdit } from '../core/merge/mergeEdit.ts';
-import { type CellDifference, type Merge, mergeRows, type RowDifference, type Side } from '../core/merge/mergeRows.ts';
+import {
+	type CellDifference,
+	type Merge,
+	mergeRows,
+	type RowDifference,
+	type RowsThere,
+	type Side,
+} from '../core/merge/mergeRows.ts';
+import { pinRow } from '../core/show/pinRow.ts';
 import { columns } from '../core/show/columns.ts';
 import type { Edit } from '../core/show/edit.ts';
 import { isEmpty } from '../core/show/edit.ts';
@@ -34,6 +42,8 @@ export interface RowsToTake {
 export class MergeReview {
 	#merge = $state.raw<Merge>()!;
 	#rows: Session['show']['rows'] = [];
+	#settings: Session['settings'];
+	readonly #readUnder: Session['settings'];
 	#choices = $state.raw<Choices>(new Map());
 	readonly file: RowsToTake;
 	readonly #session: Session;
@@ -43,6 +53,7 @@ export class MergeReview {
 		this.#session = session;
 		this.file = file;
 		this.#exchanges = exchanges;
+		this.#settings = this.#readUnder = session.settings;
 		this.refresh();
 	}
 
@@ -70,9 +81,18 @@ export class MergeReview {
 	/** Compares anew where the show has changed since; what was chosen holds. */
 	refresh(): void {
 		const { show, settings } = this.#session;
-		if (show.rows === this.#rows) return;
+		if (show.rows === this.#rows && settings === this.#settings) return;
 		this.#rows = show.rows;
-		this.#merge = mergeRows(show.rows, this.file.read, this.#exchanges, settings, makeId);
+		this.#settings = settings;
+		this.#merge = mergeRows(show.rows, this.#rowsThere(), this.#exchanges, settings, makeId);
+	}
+
+	/** The rows of the file; its lengths stay what they are where the show has got another unit since it was read. */
+	#rowsThere(): RowsThere {
+		const { read } = this.file;
+		const { unit } = this.#settings;
+		if (unit === this.#readUnder.unit) return read;
+		return { ...read, rows: read.rows.map((row) => pinRow(row, this.#readUnder.unit, unit, this.#readUnder.sizes)) };
 	}
 
 	sideOfCell(row: RowDifference, cell: CellDifference): Side {
@@ -109,7 +129,7 @@ export class MergeReview {
 
 	/** The edit that takes the file in as chosen; on the show as it is now. */
 	edit(): Edit {
-		return mergeEdit(this.#rows, this.#merge, this.#choices, this.#session.settings, this.file.label);
+		return mergeEdit(this.#rows, this.#merge, this.#choices, this.#settings, this.file.label);
 	}
 
 	/**
@@ -124,7 +144,7 @@ export class MergeReview {
 			direction: 'taken',
 			fileName: this.file.fileName,
 			at: Date.now(),
-			unit: this.#session.settings.unit,
+			unit: this.#settings.unit,
 			...(columns.some(({ name }) => !inFile.includes(name)) && { columns: inFile }),
 			rows: this.#merge.fileRows,
 		};

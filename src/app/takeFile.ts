@@ -231,11 +231,13 @@ export async function takeReviewed(session: Session, review: MergeReview, option
 	const isTaken = (row: Row) => known.get(row.id) !== row;
 	const after = session.show.rows;
 	const isThere = new Set(after.map(({ id }) => id));
+	const { fileRows } = review.merge;
 	const counts = {
 		read: read.rows.length,
 		added: after.filter(({ id }) => !known.has(id)).length,
 		changed: after.filter((row) => known.has(row.id) && isTaken(row) && !isOnlyMoved(row, known.get(row.id)!)).length,
 		removed: before.rows.filter(({ id }) => !isThere.has(id)).length,
+		leftOut: fileRows.filter(({ id }) => !isThere.has(id)).length,
 		differing: countDiffering(session, read),
 		unknown: read.unknown,
 		unread: unreadCells(session, isTaken),

@@ -30,6 +30,8 @@ export interface RowCounts {
 	readonly changed: number;
 	/** Rows that were there, and that the file no longer has. */
 	readonly removed: number;
+	/** Rows of the file that the show has not, as it was chosen. */
+	readonly leftOut: number;
 	/** Rows whose results in the file are not what is worked out here. */
 	readonly differing: number;
 	/** The columns of the file that are not known. */
@@ -47,13 +49,14 @@ const mostNames = 6;
 
 /** After a file of rows: how many came, what is to be known about them. */
 export function rowsTakenIn(counts: RowCounts, notes: readonly string[]): TakenIn {
-	const { read, added, changed, removed, differing, unknown, unread, settings } = counts;
-	const same = Math.max(0, read - added - changed);
+	const { read, added, changed, removed, leftOut, differing, unknown, unread, settings } = counts;
+	const same = Math.max(0, read - added - changed - leftOut);
 	const sentences = [
 		added > 0 ? `${rows(added)} added.` : '',
 		changed > 0 ? `${rows(changed)} changed as chosen.` : '',
 		removed > 0 ? `${rows(removed)} removed.` : '',
 		same > 0 ? `${rows(same)} already here, left as ${same === 1 ? 'it is' : 'they are'}.` : '',
+		leftOut > 0 ? `${rows(leftOut)} of the file ${leftOut === 1 ? 'is' : 'are'} not here, as chosen.` : '',
 		read === 0 ? 'The file has column names, but no rows.' : '',
 		unread.length > 0
 			? `${unread.length === 1 ? '1 cell' : `${unread.length} cells`} could not be read; each stays as typed, and marked.`
@@ -141,7 +144,8 @@ export const notTakenIn = (source: string, problem: string): TakenIn => ({
 	sentences: [asSentence(problem.replace(/^line 1, column 1: /, '')), 'Nothing here has changed.'],
 });
 
-const asSentence = (text: string): string => {
+/** A remark without its capital and full stop, as a sentence. */
+export const asSentence = (text: string): string => {
 	const sentence = text.charAt(0).toUpperCase() + text.slice(1);
 	return /[.?!]$/.test(sentence) ? sentence : `${sentence}.`;
 };

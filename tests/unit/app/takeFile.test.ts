@@ -123,6 +123,34 @@ test('what only here was changed stays, and is not asked about; what both have c
 	expect(session.show.rows[0]?.typed).toMatchObject({ price: '120', note: 'b' });
 });
 
+test('a print that was removed here, and rows that are left out, are not said to be here', async () => {
+	const session = await open('left out');
+	await takeText(session, 'print id\ttitle\nP-1\tPier\nP-2\tQuay\n');
+	session.removeRows([session.show.rows[1]!.id]);
+	const compared = review(await takeText(session, 'print id\ttitle\nP-1\tPier\nP-2\tQuay\n'));
+	expect(compared.merge.rows).toMatchObject([{ kind: 'removed here', isChangedThere: false }]);
+	expect((await takeReviewed(session, compared)).sentences).toEqual([
+		'1 row already here, left as it is.',
+		'1 row of the file is not here, as chosen.',
+	]);
+	expect(titles(session)).toEqual(['Pier']);
+});
+
+test('a file keeps its lengths where the show gets another unit while it is compared', async () => {
+	const session = await open('unit meanwhile');
+	session.addRows([{ cells: { 'print id': 'P-1', 'picture width': '456' } }], 0, 'Add row');
+	const compared = review(await takeText(session, 'print id\tpicture width\nP-1\t300\nP-2\t200\n'));
+	const before = compared.merge.rows.map(({ id }) => id);
+	session.changeSettings({ unit: 'in' });
+	compared.refresh();
+	expect(compared.merge.rows.map(({ id }) => id)).toEqual(before);
+	compared.chooseEverything('there');
+	await takeReviewed(session, compared);
+	expect(session.results.map(({ solved }) => solved.pictureWidth)).toEqual([mm(300), mm(200)]);
+	const again = await takeText(session, 'print id\tpicture width (mm)\nP-1\t300\nP-2\t200\n');
+	expect(told(again).sentences).toEqual(['2 rows already here, left as they are.']);
+});
+
 test('pasted text is rows, and the same rows again are no edit', async () => {
 	const session = await open('take text');
 	await takeText(session, 'print id\ttitle\nP-1\tPier\n');

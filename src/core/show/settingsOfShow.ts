@@ -1,0 +1,72 @@
+import { cutSheetDiffs } from '../sheets/markSheets.ts';
+import { isCutTick, tickDiffs } from '../bench/ticks.ts';
+import { isSameValue } from './isSameValue.ts';
+import { readSettings } from './readSettings.ts';
+import type { Settings, TypedSettings } from './settings.ts';
+import { type SettingsOfRows, settingsOfRows } from './settingsOfRows.ts';
+import type { Show } from './show.ts';
+
+/** The settings of which it is only said that they differ; `settingsOfRows` says the others with their values. */
+const others = [
+	{ key: 'sizes', read: 'sizes', label: 'sizes by name' },
+	{ key: 'leastBorder', read: 'leastBorder', label: 'least border' },
+	{ key: 'unevenTolerance', read: 'unevenTolerancePercent', label: 'uneven borders' },
+	{ key: 'cuttingTolerance', read: 'cuttingTolerance', label: 'cutting tolerance' },
+	{ key: 'hingeMargin', read: 'hingeMargin', label: 'hinge margin' },
+	{ key: 'innerBlankSmaller', read: 'innerBlankSmaller', label: 'inner blank' },
+	{ key: 'limits', read: 'limits', label: 'rules of the show' },
+	{ key: 'labels', read: 'labels', label: 'labels' },
+	{ key: 'boards', read: 'boards', label: 'boards' },
+	{ key: 'offcuts', read: 'offcuts', label: 'offcuts' },
+	{ key: 'dropOuts', read: 'hasDropOuts', label: 'drop-outs as stock' },
+	{ key: 'spares', read: 'sparesPercent', label: 'spares' },
+	{ key: 'undermount', read: 'undermount', label: 'undermount' },
+	{ key: 'frames', read: 'frames', label: 'frames' },
+	{ key: 'bench', read: 'bench', label: 'bench' },
+] as const satisfies readonly { key: string; read: keyof Settings; label: string }[];
+
+/**
+ * Compares the settings of a show in a file with those of the show that is open, stock and rules among them.
+ * @param stated those of the file on which its sizes hang, in words that can be typed again: `unit=mm; border=65 mm`
+ * @param here the settings as typed
+ * @param there those of the file as typed
+ * @returns undefined if they are the same
+ */
+export function settingsOfShow(stated: string, here: TypedSettings, there: TypedSettings): SettingsOfRows | undefined {
+	const ofRows = settingsOfRows([stated], here);
+	const [ours, theirs] = [readSettings(here).settings, readSettings(there).settings];
+	const differing = others.filter(({ read }) => !isSameValue(ours[read], theirs[read]));
+	if (differing.length === 0) return ofRows;
+	const names = inWords(differing.map(({ label }) => label));
+	return {
+		sentence: `${ofRows ? `${ofRows.sentence} ` : ''}The file is not the same in these settings: ${names}.`,
+		change: { ...ofRows?.change, ...Object.fromEntries(differing.map(({ key }) => [key, there[key]])) },
+	};
+}
+
+/** What of a show in a file is left where only its prints are compared, in sentences: nothing is lost unseen. */
+export function leftOfShow(here: Omit<Show, 'id'>, there: Omit<Show, 'id'>): readonly string[] {
+	const ticks = tickDiffs(here.ticks ?? [], there.ticks ?? []);
+	const [cuts, spoilt] = [true, false].map(
+		(isCut) => ticks.filter(({ before, after }) => isCutTick((before ?? after)!) === isCut).length,
+	);
+	const sheets = cutSheetDiffs(here.cutSheets ?? [], there.cutSheets ?? []).length;
+	const counts = [
+		cuts! > 0 ? counted(cuts!, 'cut', 'ticked off') : '',
+		spoilt! > 0 ? counted(spoilt!, 'board', 'counted as spoilt') : '',
+		sheets > 0 ? counted(sheets, 'sheet', 'begun by the knife') : '',
+	].filter((words) => words !== '');
+	return [
+		here.name === there.name ? '' : `The file calls the show “${there.name}”; it keeps its name here.`,
+		counts.length > 0
+			? `What is done is not the same in the file: ${inWords(counts)} on one side only, or otherwise. What is done here stays; to have that of the file, open it as a show of its own.`
+			: '',
+	].filter((sentence) => sentence !== '');
+}
+
+const counted = (count: number, what: string, how: string): string =>
+	`${count} ${what}${count === 1 ? '' : 's'} ${how}`;
+
+/** `one, two and three`. */
+const inWords = (words: readonly string[]): string =>
+	words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
