@@ -28,7 +28,7 @@ export interface KnownNames {
  * each side has them, by a print id whose noughts a spreadsheet has taken, and by number and title.
  */
 export function matchRows(here: readonly Row[], there: readonly Row[], known: KnownNames): readonly MatchedRow[] {
-	const { exchanged, unnamed } = known;
+	const { exchanged } = known;
 	const byId = new Map(here.map((row) => [row.id, row]));
 	const byPrintId = grouped(here.toReversed(), printIdOf);
 	const found = new Map<Row, Row>();
@@ -64,7 +64,7 @@ export function matchRows(here: readonly Row[], there: readonly Row[], known: Kn
 			return one && others.length === 0 && maySuit(one, row) ? one : undefined;
 		});
 	};
-	matchOnlyOnes(printNumber, (_, row) => !unnamed.has(row.id));
+	matchOnlyOnes(printNumber, () => true);
 	const words = (['number', 'title'] as const).filter((name) => known.inFile.includes(name));
 	matchOnlyOnes(
 		(row) => wordsOf(row, words),

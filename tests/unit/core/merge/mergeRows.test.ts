@@ -13,6 +13,7 @@ import { isSameCell } from '../../../../src/core/merge/cells.ts';
 import type { Exchange } from '../../../../src/core/merge/exchange.ts';
 import { mergeEdit } from '../../../../src/core/merge/mergeEdit.ts';
 import { type Merge, mergeRows, type Side } from '../../../../src/core/merge/mergeRows.ts';
+import { differenceGroups } from '../../../../src/core/merge/mergeWords.ts';
 import { type ColumnName, columns } from '../../../../src/core/show/columns.ts';
 import { apply } from '../../../../src/core/show/edit.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
@@ -147,6 +148,41 @@ describe('against the file exchanged last', () => {
 		expect(taken(base, alone)).toEqual(base);
 	});
 
+	test('a file without rows removes none', () => {
+		expect(merged(base, [], [given(base)]).rows).toEqual([]);
+	});
+
+	test('a file that lacks a print, or has one, of a later exchange comes from the one before; of two alike the newer', () => {
+		const more = [...base, row('c', 3)];
+		expect(merged(more, base, [given(more, 2), given(base, 1)])).toMatchObject({ rows: [], base: { at: 1 } });
+		const removed = merged(base, more, [given(base, 2), given(more, 1)]);
+		expect(onlyHere(removed)).toEqual([['c', 'removed here']]);
+		expect(merged(base, base, [given(base, 2), given(base, 1)]).base?.at).toBe(2);
+	});
+
+	test('what was exchanged under another unit is read in that, and a cell taken leaves its unit behind', () => {
+		const here = [row('a', 1, { side: '7', top: '70' }, { units: { side: 'cm' } })];
+		const there = [row('a', 1, { side: '80 mm', top: '70 mm' })];
+		const merge = merged(here, there, [given([row('a', 1, { side: '7', top: '70 mm' })], 1, { unit: 'cm' })]);
+		expect(cellsOf(merge)).toEqual([['a', 'side', '7', '80 mm', 'there']]);
+		expect(onlyHere(merge)).toEqual([]);
+		expect(taken(here, merge)).toEqual([row('a', 1, { side: '80 mm', top: '70' })]);
+	});
+
+	test('the columns of other programs are compared like ours', () => {
+		const hued = (mine: string, other: string) => row('a', 1, {}, { extra: { hue: mine, tone: other } });
+		const here = [hued('blue', 'dark')];
+		const merge = merged(here, [hued('red', 'light')], [given([hued('blue', 'light')])]);
+		expect([cellsOf(merge), onlyHere(merge)]).toEqual([
+			[['a', 'hue', 'blue', 'red', 'there']],
+			[['a', 'tone', 'dark', 'light', 'here']],
+		]);
+		expect(taken(here, merge)).toEqual([hued('red', 'dark')]);
+		const back = chooseAll(parted(merge.rows, 'only here'), 'there');
+		expect(taken(here, merge, back)).toEqual([hued('red', 'light')]);
+		expect(taken(here, merge, new Map([...back, ...chooseMerge(merge, 'here')])), 'keep all of yours').toEqual(here);
+	});
+
 	test('the order of theirs is taken where only there prints were moved', () => {
 		const three = [...base, row('c', 3)];
 		const there = [three[2]!, three[0]!, three[1]!];
@@ -177,6 +213,12 @@ describe('with no file exchanged before', () => {
 			['a', 'note', '', 'new', 'there'],
 		]);
 		expect(taken(here, merge)).toEqual([row('a', 1, { price: '100', maker: 'Ilse', note: 'new' }), row('b', 2)]);
+	});
+
+	test('all of theirs leaves the order, of which nobody knows who changed it', () => {
+		const here = [row('a', 1), row('b', 2, { price: '1' })];
+		const merge = merged(here, [row('b', 1, { price: '2' }), row('a', 2)], []);
+		expect(taken(here, merge, chooseMerge(merge, 'there')).map(({ id }) => id)).toEqual(['a', 'b']);
 	});
 
 	test('new rows come last', () => {
@@ -210,9 +252,15 @@ describe('the same print', () => {
 			here: [row('h', 1, { ...pier, 'print id': 'P-1' })],
 			there: row('P-2', 1, { ...pier, 'print id': 'P-2' }),
 		},
+		{
+			what: 'two of the file share number and title',
+			here: [row('h', 1, pier)],
+			there: [row('t', 1, pier), row('u', 2, pier)],
+		},
 		{ what: 'neither has a number or title', here: [row('h', 1)], there: row('t', 1) },
 	])('is not guessed where $what', ({ here, there }) => {
-		expect(merged(here, [there], []).rows).toMatchObject([{ kind: 'added' }]);
+		const rows = [there].flat();
+		expect(merged(here, rows, []).rows.map(({ kind }) => kind)).toEqual(rows.map(() => 'added'));
 	});
 	test('a row without a print id is found by its title, though the one here was exchanged under a name', () => {
 		const here = [row('h', 1, pier)];
@@ -252,6 +300,13 @@ describe('the same print', () => {
 		const merge = merged(here, there, [given(base)]);
 		expect(cellsOf(merge)).toEqual([['h', 'price', '', '9', 'there']]);
 		expect(merge.rows).toHaveLength(2);
+	});
+	test('is found by the name of its row, though it has got a print id here since', () => {
+		expect(merged([typedRow('h', 'P-2')], [row('h', 1)], []).fileRows.map(({ id }) => id)).toEqual(['h']);
+	});
+	test('is not taken for another of its title that stands in its place here', () => {
+		const merge = merged([row('new', 1, pier)], [typedRow('h', 'P-1', pier)], [given([typedRow('h', 'P-1', pier)])]);
+		expect(onlyHere(merge)).toEqual([['h', 'removed here']]);
 	});
 	test('is found where the other side has given it a print id', () => {
 		const merge = merged([row('h', 1, pier)], [typedRow('P-1', 'P-1', pier)], [given([row('h', 1, pier)])]);
@@ -394,6 +449,70 @@ describe('three ways, whatever was edited', () => {
 				// With the same side chosen in each conflict, everything is the same.
 				const settled = byId(taken(there, theirs, settle(theirs, 'there')));
 				expect(byId(taken(here, ours, settle(ours, 'here')))).toEqual(settled);
+			}),
+		));
+
+	test('each cell and print is shown and taken as the three that it has been say', () =>
+		fc.assert(
+			fc.property(sides, ({ base, here, there }) => {
+				const merge = merged(here, there, [given(base)]);
+				const [was, ours, theirs] = [base, here, there].map((rows) => new Map(rows.map((one) => [one.id, one])));
+				const shown = new Set<string>();
+				const [suggested, all] = [new Map<string, Row['typed']>(), new Map<string, Row['typed']>()];
+				for (const id of new Set([...was!.keys(), ...ours!.keys(), ...theirs!.keys()])) {
+					const [before, mine, other] = [was!.get(id), ours!.get(id), theirs!.get(id)];
+					const isSame = (one: Row | undefined) => names.every((name) => one?.typed[name] === before?.typed[name]);
+					if (mine && other) {
+						const [one, every] = [new Map<string, string>(), new Map<string, string>()];
+						for (const name of names) {
+							const [b, h, t] = [before, mine, other].map((each) => each?.typed[name]);
+							const changedBy = t === b ? 'here' : h === b ? 'there' : 'both';
+							if (h !== t) shown.add(`${id} ${name} ${h ?? ''} ${t ?? ''} ${changedBy}`);
+							const [stays, taken] = [h === t || changedBy !== 'there' ? h : t, changedBy === 'here' ? h : t];
+							if (stays !== undefined) one.set(name, stays);
+							if (taken !== undefined) every.set(name, taken);
+						}
+						suggested.set(id, Object.fromEntries(one));
+						all.set(id, Object.fromEntries(every));
+					} else if (mine) {
+						if (before) shown.add(`${id} removed there ${!isSame(mine)}`);
+						if (!before || !isSame(mine)) suggested.set(id, mine.typed);
+						if (!before) all.set(id, mine.typed);
+					} else if (other) {
+						shown.add(before ? `${id} removed here ${!isSame(other)}` : `${id} added`);
+						if (!before || !isSame(other)) [suggested, all].forEach((rows) => rows.set(id, other.typed));
+					}
+				}
+				const told = merge.rows.flatMap((difference) => {
+					const { id, kind } = difference;
+					if (kind === 'added') return [`${id} added`];
+					if (kind === 'removed here') return [`${id} removed here ${difference.isChangedThere}`];
+					if (kind === 'removed there') return [`${id} removed there ${difference.isChangedHere}`];
+					return difference.cells.map(
+						({ column, here: h, there: t, changedBy }) => `${id} ${column.name} ${h.text} ${t.text} ${changedBy}`,
+					);
+				});
+				expect(told.toSorted()).toEqual([...shown].sort());
+				expect(byId(taken(here, merge))).toEqual(suggested);
+				expect(byId(taken(here, merge, chooseMerge(merge, 'there')))).toEqual(all);
+				expect(taken(here, merge, chooseMerge(merge, 'here'))).toEqual(expect.arrayContaining([...here]));
+				// All that a print is called by in the groups is there once.
+				const grouped = differenceGroups(merge).flatMap(({ rows }) => rows);
+				const cells = (rows: Merge['rows']) =>
+					cellsIn(rows)
+						.map((cell) => JSON.stringify(cell))
+						.sort();
+				expect(cells(grouped)).toEqual(cells(merge.rows));
+			}),
+		));
+
+	test('the order of the one who moved prints is taken', () =>
+		fc.assert(
+			fc.property(fc.shuffledSubarray(['a', 'b', 'c', 'd', 'e'], { minLength: 5 }), fc.boolean(), (ids, isMine) => {
+				const base = ['a', 'b', 'c', 'd', 'e'].map((id, at) => row(id, at + 1));
+				const moved = ids.map((id, at) => row(id, at + 1));
+				const [here, there] = isMine ? [moved, base] : [base, moved];
+				expect(taken(here, merged(here, there, [given(base)])).map(({ id }) => id)).toEqual(ids);
 			}),
 		));
 
