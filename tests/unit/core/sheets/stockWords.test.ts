@@ -1,0 +1,17 @@
+import { expect, test } from 'vitest';
+import { uselessWords } from '../../../../src/core/sheets/stockWords.ts';
+import { readSettings } from '../../../../src/core/show/readSettings.ts';
+
+test.each([
+	{ board: { trim: '60 mm' }, is: 'The trim, 60 mm off each side, leaves nothing of 120 × 900 mm. Make it less.' },
+	{ board: { trim: '59.9 mm' }, is: undefined },
+	{ board: {}, is: undefined },
+	{ board: { count: 1 }, is: undefined },
+	{
+		board: { count: 0 },
+		is: 'None is at hand, so nothing is cut from it. Left blank, as many as are needed are bought.',
+	},
+])('a sheet of 120 × 900 mm with $board', ({ board, is }) => {
+	const { settings } = readSettings({ boards: [{ name: 'Chalk', width: 120, height: 900, ...board }] });
+	expect(uselessWords(settings.boards[0]!, 'mm')).toBe(is);
+});
