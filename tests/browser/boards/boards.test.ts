@@ -129,6 +129,32 @@ test('a sheet marked as cut stays over a reload, undo takes it back; a spoilt on
 		await proven(page);
 	}));
 
+test('a change that leaves a cut blank over is asked about; left, all is as it was, and so is where one was', () =>
+	play(async (page) => {
+		await loadExample(page);
+		await goTo(page, 'Boards');
+		await proven(page);
+		await marks(page).first().tap();
+		await expect.poll(() => cutAlready(page).count()).toBe(1);
+		const leave = page.getByRole('button', { name: 'Leave it as it was' });
+		await page.getByRole('link', { name: 'Settings' }).tap();
+		const size = page.getByLabel('Mount size', { exact: true }).first();
+		const before = await size.inputValue();
+		await size.fill('800 x 600');
+		await page.keyboard.press('Enter');
+		await page
+			.getByText(/A blank of 700 × 550 mm, cut from “Chalk”, would be left over/)
+			.first()
+			.waitFor();
+		await leave.press('Enter');
+		await expect.poll(() => size.inputValue(), { message: 'the field shows what is kept' }).toBe(before);
+		expect(await size.evaluate((field) => document.activeElement === field)).toBe(true);
+		await goTo(page, 'Prints');
+		await type(page, 0, 'mount', 'Small');
+		await leave.press('Enter');
+		await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('gridcell');
+	}));
+
 test('without stock the place says what to do, and one tap leads to the stock', () =>
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Start typing' }).tap();

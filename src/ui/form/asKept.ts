@@ -1,0 +1,11 @@
+import { tick } from 'svelte';
+
+/**
+ * Has a field show what is kept, once what was typed into it has been handed up: that may have been read otherwise, or
+ * wait for an answer, and be dropped then.
+ * @param kept what is kept by then
+ */
+export async function asKept(field: { value: string }, kept: () => string): Promise<void> {
+	await tick();
+	field.value = kept();
+}
