@@ -1,4 +1,5 @@
 import { isSameValue } from '../core/show/isSameValue.ts';
+import type { Show } from '../core/show/show.ts';
 import type { BackedUpShow } from '../files/backupFile.ts';
 import type { Shelf } from './shelf.svelte.ts';
 
@@ -19,10 +20,13 @@ export async function backupStandings(
 	return shows.map((each): StandingOfShow => {
 		const { show } = each;
 		const found = here.get(show.id);
-		const standing = found === undefined ? 'missing' : isSameValue(plain(found), plain(show)) ? 'same' : 'differs';
+		const standing = found === undefined ? 'missing' : isSameShow(found, show) ? 'same' : 'differs';
 		return { ...each, name: show.name, prints: show.rows.length, standing };
 	});
 }
+
+/** Whether two shows are the same, as they are after they have been in a file. */
+export const isSameShow = (one: Show, other: Show): boolean => isSameValue(plain(one), plain(other));
 
 /** A show as it is after it has been in a file, where what is undefined is absent. */
 const plain = (show: object): unknown => JSON.parse(JSON.stringify(show));

@@ -96,7 +96,7 @@ export class Shelf {
 	copy(id: string): Promise<string | undefined> {
 		let made: string | undefined;
 		return this.#try(async () => {
-			const show = await this.#read(id);
+			const show = await this.read(id);
 			made = await this.add([{ ...show, name: this.freeName(`${show.name} copy`) }]);
 		}).then(() => made);
 	}
@@ -188,7 +188,7 @@ export class Shelf {
 		await this.#session.whenSaved().catch(() => undefined);
 		await this.refresh();
 		const kept = this.#shows.filter(({ deletedAt }) => deletedAt === undefined);
-		return Promise.all(kept.map(async ({ id, isArchived = false }) => ({ show: await this.#read(id), isArchived })));
+		return Promise.all(kept.map(async ({ id, isArchived = false }) => ({ show: await this.read(id), isArchived })));
 	}
 
 	/** Counts shows that are not open here as given. */
@@ -211,8 +211,8 @@ export class Shelf {
 		this.#store.close();
 	}
 
-	/** A show as it is now; the open one as it is here. */
-	#read(id: string): Promise<Show> {
+	/** A show as it is now, the deleted ones too; the open one as it is here. */
+	read(id: string): Promise<Show> {
 		const { show } = this.#session;
 		return id === show.id ? Promise.resolve(show) : this.#store.read(id);
 	}

@@ -18,7 +18,7 @@ import {
 	takeReviewed,
 	type TakeOptions,
 } from '../app/takeFile.ts';
-import type { StandingOfShow } from '../app/backupStandings.ts';
+import { isSameShow, type StandingOfShow } from '../app/backupStandings.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import {
 	givenOut,
@@ -62,8 +62,8 @@ export class FileDesk {
 	#incoming: Incoming | undefined;
 	/** How many files came with the one that is taken in, and are not looked at. */
 	#others = 0;
-	/** What to take back when its columns are said anew: the edit by its label, while the show is as it left it. */
-	#again: { readonly show: Show; readonly label: string } | undefined;
+	/** The label of the edit to take back when its columns are said anew. */
+	#again: string | undefined;
 
 	constructor(shelf: Shelf) {
 		this.#shelf = shelf;
@@ -150,7 +150,7 @@ export class FileDesk {
 		const step = await askAgain(told.incoming, this.#shelf.memory);
 		if (step?.kind !== 'columns' || this.#told !== told) return;
 		this.#stop();
-		this.#again = { show: told.show, label: told.incoming.label };
+		this.#again = told.incoming.label;
 		this.#step = step;
 		this.#told = undefined;
 	}
@@ -193,7 +193,7 @@ export class FileDesk {
 		const again = this.#again;
 		this.#step = this.#again = undefined;
 		// What came in as it was understood before goes out again, unless something was done since: then it is compared.
-		if (again && again.show === this.#session.show && again.label === this.#session.undoLabel) this.#session.undo();
+		if (again !== undefined && again === this.#session.undoLabel) this.#session.undo();
 		await this.#take(step.incoming, { matching });
 	}
 
@@ -230,16 +230,20 @@ export class FileDesk {
 		const missing = shows.filter(({ standing }) => standing === 'missing');
 		const names: string[] = [];
 		for (const { show, isArchived } of missing) {
-			const wasDeleted = this.#shelf.shows.some(({ id }) => id === show.id); // and stays so, beside this one
-			const named = { ...show, name: this.#shelf.freeName(show.name) };
-			const isKept = wasDeleted
-				? (await this.#shelf.add([named], isArchived)) !== undefined
-				: await this.#shelf.keep([show], isArchived, Date.now());
-			if (!isKept) break;
+			if (!(await this.#putBack(show, isArchived))) break;
 			names.push(show.name);
 		}
 		this.#step = undefined;
 		this.#tell(restored(names, names.length < missing.length ? this.#shelf.problem : undefined));
+	}
+
+	/** Puts a show back; one that was deleted comes back as it was, or stays so beside this one where that is another. */
+	async #putBack(show: Show, isArchived: boolean): Promise<boolean> {
+		const shelf = this.#shelf;
+		if (!shelf.shows.some(({ id }) => id === show.id)) return shelf.keep([show], isArchived, Date.now());
+		const deleted = await shelf.read(show.id).catch(() => undefined);
+		if (deleted && isSameShow(deleted, show)) return shelf.bringBack(show.id);
+		return (await shelf.add([{ ...show, name: shelf.freeName(show.name) }], isArchived)) !== undefined;
 	}
 
 	async #take(incoming: Incoming, more: TakeOptions = {}): Promise<void> {

@@ -118,6 +118,29 @@ test('a backup that comes back only in part says which shows are back', async ()
 	expect((await backupStandings(shelf, read.value)).map(({ standing }) => standing)).toEqual(['same', 'same', 'same']);
 });
 
+test('a show that was deleted comes back as itself where it is the same, else beside; twice is no more than once', async () => {
+	const { desk, shelf } = await open();
+	shelf.session.rename('Spring');
+	await shelf.session.whenSaved();
+	const spring = shelf.session.show;
+	const backup = [
+		{ show: spring, isArchived: false },
+		{ show: { ...spring, id: 'autumn', name: 'Autumn' }, isArchived: false },
+	];
+	await shelf.keep([{ ...spring, id: 'autumn', name: 'Autumn, changed' }]);
+	for (const id of [spring.id, 'autumn']) await shelf.delete(id);
+	const shown = () =>
+		shelf.shows
+			.filter(({ deletedAt }) => deletedAt === undefined)
+			.map(({ name }) => name)
+			.sort();
+	await desk.restore(await backupStandings(shelf, backup));
+	expect(shown()).toEqual(['Autumn', 'New show', 'Spring']);
+	expect(shelf.shows.find(({ id }) => id === spring.id)?.deletedAt).toBeUndefined();
+	await desk.restore((await backupStandings(shelf, backup)).slice(0, 1));
+	expect(shown()).toEqual(['Autumn', 'New show', 'Spring']);
+});
+
 test('fifty shows come back as they were', async () => {
 	const { desk, shelf } = await open();
 	const shows = Array.from({ length: 50 }, (_, at) => ({
