@@ -60,7 +60,8 @@ export function matchRows(here: readonly Row[], there: readonly Row[], known: Kn
 		);
 		match((row) => {
 			const key = keyOf(row);
-			const [one, ...others] = (key !== undefined && wanted.get(key)?.length === 1 && left.get(key)) || [];
+			const isSole = key !== undefined && wanted.get(key)?.length === 1;
+			const [one, ...others] = isSole ? (left.get(key) ?? []) : [];
 			return one && others.length === 0 && maySuit(one, row) ? one : undefined;
 		});
 	};
