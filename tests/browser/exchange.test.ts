@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { chooseFile } from './harness/screens.ts';
 import { onStage } from './harness/stage.ts';
 import { oneStage } from './screens/oneStage.ts';
-import { cell, inHand, paste, press, startTyping, withPrints } from './screens/prints.ts';
+import { cell, inHand, paste, press, seen, startTyping, withPrints } from './screens/prints.ts';
 
 const play = oneStage({ reducedMotion: 'reduce' });
 
@@ -66,15 +66,30 @@ test('two devices exchange files three times, with edits on both sides, and end 
 			// Both have changed the same cell, and one has a print more.
 			await type(one, 2, 'picture width', '620');
 			await type(other, 2, 'picture width', '630');
+			await type(one, 2, 'picture height', '470');
+			await type(other, 2, 'picture height', '475');
 			await cell(other, 3, 'title').click();
 			await button(other, 'Add print').click();
 			await type(other, 4, 'title', 'Tar');
 			await compare(other, await given(one, 'Export rows'), async () => {
-				await other
-					.getByRole('group', { name: /^picture width of/ })
-					.getByRole('radio', { name: /620/ })
-					.check();
+				// By print, by cell, by print again: the last word counts.
+				const side = (what: string, text: RegExp) =>
+					other.getByRole('group', { name: `picture ${what} of Kiln door` }).getByRole('radio', { name: text });
+				expect(await side('width', /630/).isChecked(), 'yours stay unless theirs are taken').toBe(true);
+				await button(other, 'All theirs of Kiln door').click();
+				expect(await side('height', /470/).isChecked()).toBe(true);
+				await side('width', /630/).check();
+				await button(other, 'All yours of Kiln door').click();
+				expect(await side('height', /475/).isChecked()).toBe(true);
+				await button(other, 'All theirs of Kiln door').click();
 			});
+			const size = async () => [await seen(other, 2, 'picture width'), await seen(other, 2, 'picture height')];
+			expect(await size()).toEqual(['620 typed', '470 typed']);
+			await cell(other, 2, 'title').click();
+			await press(other, 'Control+z');
+			await expect.poll(size, 'one step back').toEqual(['630 typed', '475 typed']);
+			await press(other, 'Control+y');
+			await expect.poll(size).toEqual(['620 typed', '470 typed']);
 			await add(one, await given(other, 'Export rows'));
 
 			// One removes a print, the other changes another.
@@ -82,13 +97,24 @@ test('two devices exchange files three times, with edits on both sides, and end 
 			await button(one, 'This print…').click();
 			await one.getByRole('menuitem', { name: /^(Delete|Remove)/ }).click();
 			await type(other, 0, 'picture height', '205');
-			await compare(other, await given(one, 'Export rows'));
+			await compare(other, await given(one, 'Export rows'), async () => {
+				// What only here was changed is folded away, and stays.
+				const ours = other.getByRole('group', { name: /^picture height of/ }).getByRole('radio', { name: /205/ });
+				expect(await ours.isVisible()).toBe(false);
+				await other.locator('summary', { hasText: 'Changed only here: 1 print' }).focus();
+				await press(other, 'Enter');
+				await ours.waitFor();
+				expect(await ours.isChecked()).toBe(true);
+				await button(other, 'Take all of theirs').click();
+				expect(await ours.isChecked()).toBe(true);
+			});
 			await compare(one, await given(other, 'Export rows'));
 
 			const [ours, theirs] = [await given(one, 'Export rows'), await given(other, 'Export rows')];
 			expect(ours).toBe(theirs);
-			for (const word of ['Low water at dusk', 'Salt road, wet', '620', '205', 'Tar']) expect(ours).toContain(word);
-			for (const word of ['630', 'Fog', ',640,']) expect(ours).not.toContain(word);
+			for (const word of ['Low water at dusk', 'Salt road, wet', '620', '470', '205', 'Tar'])
+				expect(ours).toContain(word);
+			for (const word of ['630', '475', 'Fog', ',640,']) expect(ours).not.toContain(word);
 		}),
 	));
 

@@ -13,10 +13,12 @@ export interface DifferenceGroup {
 
 const prints = (count: number) => (count === 1 ? '1 print' : `${count} prints`);
 
-/** What is said of a cell on which nobody but a person can decide; undefined of others. */
-export function conflictWord({ changedBy }: CellDifference): string | undefined {
-	if (changedBy === 'both') return 'changed in both';
-	return changedBy === 'unknown' ? 'differs' : undefined;
+/** What is said of a cell, or of a print that is there or not, on which only a person can decide; undefined of others. */
+export function conflictWord(difference: RowDifference | CellDifference): string | undefined {
+	if (!isConflict(difference)) return undefined;
+	if ('column' in difference) return difference.changedBy === 'both' ? 'changed in both' : 'differs';
+	if (difference.kind === 'removed there') return 'changed here, removed there';
+	return difference.kind === 'removed here' ? 'removed here, changed there' : undefined;
 }
 
 /** The prints that differ in groups, those that somebody has to decide first. */
