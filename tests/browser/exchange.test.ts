@@ -87,7 +87,7 @@ test('two devices exchange files three times, with edits on both sides, and end 
 			expect(await size()).toEqual(['620 typed', '470 typed']);
 			await cell(other, 2, 'title').click();
 			await press(other, 'Control+z');
-			await expect.poll(size, 'one step back').toEqual(['630 typed', '475 typed']);
+			await expect.poll(size, { message: 'one step back' }).toEqual(['630 typed', '475 typed']);
 			await press(other, 'Control+y');
 			await expect.poll(size).toEqual(['620 typed', '470 typed']);
 			await add(one, await given(other, 'Export rows'));
@@ -101,7 +101,8 @@ test('two devices exchange files three times, with edits on both sides, and end 
 				// What only here was changed is folded away, and stays.
 				const ours = other.getByRole('group', { name: /^picture height of/ }).getByRole('radio', { name: /205/ });
 				expect(await ours.isVisible()).toBe(false);
-				await other.locator('summary', { hasText: 'Changed only here: 1 print' }).focus();
+				const aside = other.getByRole('region', { name: 'Changed only here: 1 print' });
+				await aside.locator('summary').focus();
 				await press(other, 'Enter');
 				await ours.waitFor();
 				expect(await ours.isChecked()).toBe(true);
