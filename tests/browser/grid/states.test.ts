@@ -61,7 +61,7 @@ async function missedByTab(page: Page): Promise<string[]> {
 		document.addEventListener('focusin', ({ target }) => (target as Element).setAttribute('data-came', ''));
 		return document.querySelectorAll('button, a, input, select').length;
 	});
-	for (let place = 0; place < places + 5; place++) {
+	for (let place = 0; place < places + 15; place++) {
 		if (await page.evaluate(() => document.activeElement?.closest('[role=grid]'))) await press(page, 'Escape');
 		await press(page, 'Tab');
 	}
