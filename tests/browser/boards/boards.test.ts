@@ -252,18 +252,17 @@ test('by keyboard alone: to the knife and through a step; the focus stays where 
 		await expect.poll(focused).toBe('Bench');
 	}));
 
-test.each([
-	{ paper: 'A4', width: 210, height: 297 },
-	{ paper: 'Letter', width: 215.9, height: 279.4 },
-])(
-	'on $paper each sheet comes with its cuts, all of it inside its page, with show, date and page',
-	({ paper, width, height }) =>
-		play(async (page) => {
-			await loadExample(page);
-			await goTo(page, 'Boards');
-			await proven(page);
-			const figures = await page.locator('figure').count();
-			await page.getByRole('link', { name: 'Print on paper' }).tap();
+test('on A4 and Letter each sheet comes with its cuts, all of it inside its page, with show, date and page', () =>
+	play(async (page) => {
+		await loadExample(page);
+		await goTo(page, 'Boards');
+		await proven(page);
+		const figures = await page.locator('figure').count();
+		await page.getByRole('link', { name: 'Print on paper' }).tap();
+		for (const { paper, width, height } of [
+			{ paper: 'A4', width: 210, height: 297 },
+			{ paper: 'Letter', width: 215.9, height: 279.4 },
+		]) {
 			await page.getByRole('radio', { name: paper }).check();
 			const pageCount = await page.locator('article').count();
 			expect(pageCount).toBeGreaterThanOrEqual(figures - 2); // ready-cut offcuts have figures too
@@ -278,9 +277,9 @@ test.each([
 				cuts += whole.match(/\d+\. [\d.]+ mm from the (left|top) edge of/g)?.length ?? 0;
 				for (const { text, left, right, bottom, top } of each.texts) {
 					const isInside = left >= 10 && right <= width - 10 && bottom >= 10 && top <= height - 10;
-					expect(isInside, `page ${place + 1}: “${text}” from ${left}, ${bottom} to ${right}, ${top}`).toBe(true);
+					expect(isInside, `${paper} ${place + 1}: “${text}” from ${left}, ${bottom} to ${right}, ${top}`).toBe(true);
 				}
 			}
 			expect(cuts).toBeGreaterThan(20);
-		}),
-);
+		}
+	}));

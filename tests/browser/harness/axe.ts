@@ -17,7 +17,8 @@ export async function axeProblems(page: Page, { rules, without }: AxeOptions = {
 	const context = { include: [['html']], exclude: without === undefined ? [] : [[without]] };
 	const debug = await page.context().newCDPSession(page);
 	try {
-		await debug.send('Runtime.evaluate', { expression: `${axe.source};0` });
+		const { result: isThere } = await debug.send('Runtime.evaluate', { expression: "typeof axe === 'object'" });
+		if (isThere.value !== true) await debug.send('Runtime.evaluate', { expression: `${axe.source};0` });
 		const { result, exceptionDetails } = await debug.send('Runtime.evaluate', {
 			expression: `axe.run(${JSON.stringify(context)}, ${JSON.stringify(options)}).then(({ violations }) =>
 				violations.flatMap(({ id, help, nodes }) =>

@@ -232,7 +232,7 @@ test('any gestures: each is one step with its selection, and undo to the start a
 				session.close();
 			},
 		),
-		{ numRuns: 150 },
+		{ numRuns: 100 },
 	));
 
 /** A grid of prints with these titles and picture widths, its first cell in hand. */
