@@ -1,18 +1,26 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll } from 'vitest';
+import { beforeAll } from 'vitest';
 import { landscapeTablet, Stage, type StageOptions } from '../harness/stage.ts';
 
+/** How a window is to be for a play. */
+type WindowOptions = Pick<StageOptions, 'viewport' | 'colorScheme' | 'hasTouch' | 'reducedMotion'>;
+
+/** The stages of this worker, for a mouse and for fingers. The files share them; they end with the process. */
+const stages = new Map<boolean, Promise<Stage>>();
+
 /**
- * One window for all the plays of a file, for a window takes longer to open than most plays last. Each play begins in it
- * with an empty show, as the file asked for it; what goes wrong in the browser fails the play in which it does. A play
+ * One window for the plays of all files, for a window takes longer to open than most plays last. Each play begins in it
+ * with an empty show, as its file asked for it; what goes wrong in the browser fails the play in which it does. A play
  * that leaves something in the window which a new page would not take away (`addInitScript`, a listener) closes it.
  */
-export function oneStage(options: StageOptions = {}) {
+export function oneStage(options: WindowOptions = {}) {
+	const { hasTouch = false } = options;
 	let stage: Stage | undefined;
 	beforeAll(async () => {
-		stage = await Stage.set(options);
+		const set = stages.get(hasTouch) ?? Stage.set({ hasTouch });
+		stages.set(hasTouch, set);
+		stage = await set;
 	});
-	afterAll(() => stage?.strike());
 	return async (play: (page: Page, stage: Stage) => Promise<void>): Promise<void> => {
 		if (!stage) throw new Error('the browser was not opened');
 		const page = await emptyWindow(stage, options);
@@ -30,7 +38,7 @@ export function oneStage(options: StageOptions = {}) {
 }
 
 /** The window, with nothing in it and nothing kept of what was. */
-async function emptyWindow(stage: Stage, options: StageOptions): Promise<Page> {
+async function emptyWindow(stage: Stage, options: WindowOptions): Promise<Page> {
 	const { viewport = landscapeTablet, colorScheme = 'light', reducedMotion = 'no-preference' } = options;
 	const [page = await stage.context.newPage(), ...others] = stage.context.pages();
 	for (const other of others) await other.close();
