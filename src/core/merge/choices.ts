@@ -53,9 +53,10 @@ export const isOrderOpen = ({ order, base }: Pick<Merge, 'order' | 'base'>): boo
 	order.changedBy === 'there' || (order.changedBy === 'both' && base !== undefined);
 
 /**
- * What is done where nothing was chosen: what only here was changed stays, what only the file has changed is taken, what both have changed stays as it is
- * here, and a print that one side has removed and the other has changed is kept. A print that the file lacks is removed
- * only where the file has all that a show has: a list of prices lacks prints that nobody has removed.
+ * What is done where nothing was chosen: what only here was changed stays, what only the file has changed is taken, what
+ * both have changed stays as it is here, and a print that one side has removed and the other has changed is kept. A print
+ * that the file lacks is removed only where the file has all that a show has: a list of prices lacks prints that nobody
+ * has removed.
  */
 export function suggested(difference: RowDifference | CellDifference, { isComplete }: Pick<Merge, 'isComplete'>): Side {
 	if ('column' in difference) return difference.changedBy === 'there' ? 'there' : 'here';
