@@ -1,3 +1,5 @@
+import { formatWithUnit } from '../core/length/formatLength.ts';
+import type { Unit } from '../core/length/reading.ts';
 import type { RowResult } from '../core/row/rowResult.ts';
 import { rowsOfDropOut } from '../core/sheets/leftOvers.ts';
 import type { Stock } from '../core/sheets/stock.ts';
@@ -8,8 +10,25 @@ import { nameOfPrint } from '../ui/findings/nameOfPrint.ts';
 /** How many prints are named at most: any of them will do. */
 const mostNamed = 3;
 
+/** Where a drop-out comes from and what is done with it first, in words; nothing for any other piece. */
+export const dropOutWords = (
+	stock: Stock,
+	rows: readonly Row[],
+	results: readonly RowResult[],
+	settings: Settings,
+): string =>
+	[windowOfDropOut(stock, rows, results, settings), squaringWords(stock, settings.unit)]
+		.filter((words) => words !== '')
+		.join('; ');
+
+/** How a drop-out is made square, in words; nothing for any other piece, or one begun before they were squared. */
+export const squaringWords = ({ kind, trim }: Stock, unit: Unit): string =>
+	kind === 'drop-out' && trim > 0
+		? `bevelled, so lay it face down and square it first: ${formatWithUnit(trim, unit)} off each of its four sides`
+		: '';
+
 /** Out of whose window a drop-out falls, in words; nothing for any other piece. */
-export function dropOutWords(
+export function windowOfDropOut(
 	stock: Stock,
 	rows: readonly Row[],
 	results: readonly RowResult[],

@@ -73,7 +73,7 @@ export function jobsOf(
 		const stock = [
 			...own.filter((entry) => !isKept(entry)),
 			...counted([...own.filter(isKept), ...offcutsOf(ownSheets)]),
-			...(settings.hasDropOuts ? dropOutsOf(blanks, results, own) : []),
+			...(settings.hasDropOuts ? dropOutsOf(blanks, results, own, settings) : []),
 		];
 		return {
 			board,

@@ -1,7 +1,7 @@
-import { type Length, minus, zero } from '../length/length.ts';
+import { inches, type Length, minus, mm, zero } from '../length/length.ts';
 import type { RowResult } from '../row/rowResult.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
+import type { Settings, Size } from '../show/settings.ts';
 import type { Blank } from './blank.ts';
 import type { Layout } from './layout.ts';
 import { partsOf } from './partsOf.ts';
@@ -11,9 +11,15 @@ import type { Stock, StockKind } from './stock.ts';
 export const offcutsOf = (cutSheets: readonly Layout[]): readonly Stock[] =>
 	counted(
 		cutSheets.flatMap(({ stock: { board, grain }, offcuts }) =>
-			offcuts.map(({ width, height }) => leftOver(board, 'offcut', width, height, grain)),
+			offcuts.map((size) => leftOver(board, 'offcut', size, grain, zero)),
 		),
 	);
+
+/**
+ * What comes off each side of a drop-out before anything is measured on it. Its back is as large as the window and its
+ * bevelled face larger: cut that far inside the edge of the back it is square. Common practice.
+ */
+const squaringOf = ({ unit }: Settings): Length => (unit === 'in' ? inches(1 / 16) : mm(1));
 
 /**
  * The drop-outs of the windows of a board's mounts, as stock that costs nothing. What is cut from one is smaller than
@@ -25,8 +31,10 @@ export function dropOutsOf(
 	blanks: readonly Blank[],
 	results: readonly RowResult[],
 	boardStock: readonly Stock[],
+	settings: Settings,
 ): readonly Stock[] {
 	const [first] = boardStock;
+	const trim = squaringOf(settings);
 	if (first === undefined) return [];
 	const hasGrain = boardStock.some(({ grain }) => grain !== undefined);
 	return counted(
@@ -34,8 +42,9 @@ export function dropOutsOf(
 			const size = windowOf(blank, results[blank.row - 1]);
 			// The long side of a mount lies along the grain; of a square one nobody knows how the grain runs.
 			if (size === undefined || (hasGrain && blank.width === blank.height)) return [];
+			if (Math.min(size.width, size.height) <= 2 * trim) return [];
 			const grain = !hasGrain ? undefined : blank.width > blank.height ? 'width' : 'height';
-			return [leftOver(first.board, 'drop-out', size.width, size.height, grain)];
+			return [leftOver(first.board, 'drop-out', size, grain, trim)];
 		}),
 	);
 }
@@ -70,10 +79,10 @@ function windowOf({ part }: Pick<Blank, 'part'>, result: RowResult | undefined) 
 const leftOver = (
 	board: string,
 	kind: StockKind,
-	width: Length,
-	height: Length,
+	{ width, height }: Size,
 	grain: 'width' | 'height' | undefined,
-): Stock => ({ board, kind, width, height, trim: zero, grain, price: 0, pack: 1, count: 1 });
+	trim: Length,
+): Stock => ({ board, kind, width, height, trim, grain, price: 0, pack: 1, count: 1 });
 
 /** Equal left-overs together, with how many there are. */
 export function counted(pieces: readonly Stock[]): readonly Stock[] {

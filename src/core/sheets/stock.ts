@@ -39,7 +39,8 @@ export interface Ways {
 }
 
 /**
- * The place in a list of stock that a piece was taken from: the same size, and the same price where there are several.
+ * The place in a list of stock that a piece was taken from: the same size, and the same price where there are several. A
+ * drop-out is the same whatever is taken off to square it.
  * @returns -1 where the list has no such size any more
  */
 export function placeInStock(piece: Stock, stock: readonly Stock[]): number {
@@ -48,7 +49,7 @@ export function placeInStock(piece: Stock, stock: readonly Stock[]): number {
 		entry.kind === piece.kind &&
 		entry.width === piece.width &&
 		entry.height === piece.height &&
-		entry.trim === piece.trim;
+		(entry.trim === piece.trim || entry.kind === 'drop-out');
 	const exactly = stock.findIndex((entry) => isSameSize(entry) && entry.price === piece.price);
 	return exactly >= 0 ? exactly : stock.findIndex(isSameSize);
 }

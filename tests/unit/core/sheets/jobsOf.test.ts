@@ -3,7 +3,10 @@ import { mm } from '../../../../src/core/length/length.ts';
 import { workOut } from '../../../../src/core/row/workOut.ts';
 import type { Layout } from '../../../../src/core/sheets/layout.ts';
 import { type JobOptions, jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
+import { knifeSteps } from '../../../../src/core/sheets/knifeSteps.ts';
+import { sheetInHand } from '../../../../src/core/sheets/markSheets.ts';
 import { packBoard } from '../../../../src/core/sheets/packBoard.ts';
+import { placeInStock } from '../../../../src/core/sheets/stock.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { CellTexts } from '../../../../src/core/show/row.ts';
 
@@ -103,4 +106,68 @@ describe('what is cut already', () => {
 test('drop-outs are stock where they are wanted', () => {
 	const [job] = jobs([{ shape: '3:2', copies: '2' }], { dropOuts: true }).jobs;
 	expect(job!.stock.filter(({ kind }) => kind === 'drop-out')).toMatchObject([{ count: 2, price: 0 }]);
+});
+
+describe('a drop-out is bevelled', () => {
+	/** Gives one mount of the show, and nothing beside it. */
+	const ofOne = { ...board, width: 600, height: 450, price: 900 };
+	const dropOutOf = (settings: object, cells: CellTexts) =>
+		jobs([cells], { dropOuts: true, ...settings }).jobs[0]!.stock.find(({ kind }) => kind === 'drop-out');
+
+	test('it counts 1 mm smaller on each side, 1/16 in where the show is in inches', () => {
+		expect(dropOutOf({}, { 'window width': '400', 'window height': '300' })).toMatchObject({
+			width: mm(400),
+			height: mm(300),
+			trim: mm(1),
+		});
+		const inch = { unit: 'in', mountSize: '20 x 16', boards: [{ ...board, width: '40 in', height: '32 in' }] };
+		expect(dropOutOf(inch, { 'window width': '12', 'window height': '8' })).toMatchObject({
+			width: mm(304.8),
+			trim: mm(1.5875),
+		});
+	});
+
+	test('one that squaring leaves nothing of is no stock', () =>
+		expect(
+			dropOutOf({ leastBorder: 0 }, { 'window width': '2', 'window height': '300', 'picture width': '400' }),
+		).toBeUndefined());
+
+	test('it is squared on all four sides before anything else is cut from it, also by the knife', () => {
+		const small = { mount: '200 x 150 mm', shape: '4:3', border: '30' };
+		const rows = [{ 'window width': '400', 'window height': '300' }, small, small];
+		const [job] = jobs(rows, { dropOuts: true, boards: [ofOne] }).jobs;
+		const { layouts } = packBoard(job!, { secondsLeft: () => 0 });
+		const layout = layouts.find(({ stock }) => stock.kind === 'drop-out')!;
+		expect(
+			layout.cuts.slice(0, 4).map(({ piece, across, at }) => [piece.width / 1e7, piece.height / 1e7, across, at / 1e7]),
+		).toEqual([
+			[400, 300, 'width', 1],
+			[399, 300, 'width', 398],
+			[398, 300, 'height', 1],
+			[398, 299, 'height', 298],
+		]);
+		for (const { x, y, width, height } of layout.blanks) {
+			expect(Math.min(x, y)).toBeGreaterThanOrEqual(mm(1));
+			expect(x + width).toBeLessThanOrEqual(mm(399));
+			expect(y + height).toBeLessThanOrEqual(mm(299));
+		}
+		const [first] = knifeSteps([sheetInHand(layout, 'd')]);
+		expect([first!.measure, first!.sheets[0]!.places]).toEqual([mm(1), [0]]);
+	});
+
+	test('a blank as large as the window is not cut from it', () => {
+		const rows = [
+			{ 'window width': '400', 'window height': '300' },
+			{ mount: '400 x 300 mm', shape: '4:3' },
+		];
+		const [job] = jobs(rows, { dropOuts: true, boards: [ofOne] }).jobs;
+		const { layouts } = packBoard(job!, { secondsLeft: () => 0 });
+		expect(layouts.map(({ stock }) => stock.kind)).not.toContain('drop-out');
+	});
+
+	test('one that the knife began before drop-outs were squared is still the one that was used', () => {
+		const [job] = jobs([{ 'window width': '400', 'window height': '300' }], { dropOuts: true }).jobs;
+		const place = job!.stock.findIndex(({ kind }) => kind === 'drop-out');
+		expect(placeInStock({ ...job!.stock[place]!, trim: mm(0) }, job!.stock)).toBe(place);
+	});
 });
