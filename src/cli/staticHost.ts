@@ -1,19 +1,12 @@
 import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
+import { realpath, stat } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import { type AddressInfo, type Socket } from 'node:net';
-import { extname, join, normalize, resolve, sep } from 'node:path';
+import { join, normalize, resolve, sep } from 'node:path';
+import { contentType } from './contentTypes.ts';
 
-const contentTypes: Readonly<Record<string, string>> = {
-	'.css': 'text/css; charset=utf-8',
-	'.csv': 'text/csv; charset=utf-8',
-	'.html': 'text/html; charset=utf-8',
-	'.js': 'text/javascript; charset=utf-8',
-	'.json': 'application/json; charset=utf-8',
-	'.png': 'image/png',
-	'.svg': 'image/svg+xml',
-	'.webmanifest': 'application/manifest+json; charset=utf-8',
-};
+/** The longest address that is answered, in characters: ours have a few dozen. */
+const longestAddress = 2000;
 
 /** A running host of one folder of files. */
 export interface StaticHost {
@@ -47,21 +40,48 @@ function fileAsked(folder: string, under: string, url: string): string | undefin
 	}
 }
 
+/** The same, with every link followed; undefined where it is no file, or a link leads out of the folder. */
+async function fileThere(folder: string, asked: string): Promise<{ file: string; size: number } | undefined> {
+	try {
+		const file = await realpath(asked);
+		if (!file.startsWith(folder + sep)) return undefined;
+		const found = await stat(file);
+		return found.isFile() ? { file, size: found.size } : undefined;
+	} catch {
+		return undefined; // there is none
+	}
+}
+
+/** Whether a request is meant for this host. A page from elsewhere whose name was made to lead here is not answered. */
+const isOwnName = (host: string | undefined, port: number | undefined): boolean =>
+	[`127.0.0.1:${port}`, `localhost:${port}`].includes(host?.toLowerCase() ?? '');
+
 async function answer(folder: string, under: string, request: IncomingMessage, response: ServerResponse) {
-	const refuse = (status: number, words: string) =>
-		response.writeHead(status, { 'content-type': 'text/plain; charset=utf-8' }).end(words);
-	if (request.method !== 'GET' && request.method !== 'HEAD') return refuse(405, 'only GET\n');
-	const file = fileAsked(folder, under, request.url ?? '/');
-	const found = file === undefined ? undefined : await stat(file).catch(() => undefined);
-	if (file === undefined || !found?.isFile()) return refuse(404, 'no such file\n');
+	const { method, url = '/', headers, socket } = request;
+	const refuse = (status: number, words: string, more: Readonly<Record<string, string>> = {}) =>
+		response
+			.writeHead(status, {
+				'content-type': 'text/plain; charset=utf-8',
+				'content-length': Buffer.byteLength(words),
+				'x-content-type-options': 'nosniff',
+				...more,
+			})
+			.end(words);
+	if (!isOwnName(headers.host, socket.localPort)) return refuse(421, 'ask for 127.0.0.1 or localhost\n');
+	if (method !== 'GET' && method !== 'HEAD') return refuse(405, 'only GET and HEAD\n', { allow: 'GET, HEAD' });
+	if (url.length > longestAddress) return refuse(414, 'the address is too long\n');
+	const asked = fileAsked(folder, under, url);
+	const found = asked === undefined ? undefined : await fileThere(folder, asked);
+	if (!found) return refuse(404, 'no such file\n');
 	response.writeHead(200, {
-		'content-type': contentTypes[extname(file)] ?? 'application/octet-stream',
+		'content-type': contentType(asked!),
 		'content-length': found.size,
 		'cache-control': 'no-cache',
 		'x-content-type-options': 'nosniff',
+		'cross-origin-resource-policy': 'same-origin',
 	});
-	if (request.method === 'HEAD') return response.end();
-	createReadStream(file)
+	if (method === 'HEAD') return response.end();
+	createReadStream(found.file)
 		.on('error', () => response.destroy())
 		.pipe(response);
 	return response;
@@ -69,12 +89,12 @@ async function answer(folder: string, under: string, request: IncomingMessage, r
 
 /**
  * Serves a folder on this machine only, as any plain static host would: files as they are, `index.html` for a folder,
- * 404 for the rest.
+ * 404 for the rest. It answers to its own name only, and no link leads out of the folder.
  * @throws the system's error if no port could be had (its code is `EADDRINUSE` where all that were tried are taken)
  */
 export async function serveFolder(folder: string, options: HostOptions = {}): Promise<StaticHost> {
 	const { port = 0, under = '/', otherPorts = 0 } = options;
-	const root = resolve(folder);
+	const root = await realpath(folder);
 	const server = createServer((request, response) => void answer(root, under, request, response));
 	const sockets = new Set<Socket>();
 	server.on('connection', (socket) => {
