@@ -30,7 +30,7 @@ import { thinOverlap } from './thinOverlap.ts';
 import { topHeavy } from './topHeavy.ts';
 import { turned } from './turned.ts';
 import { uneven } from './uneven.ts';
-import { findUnitSlip, isPlausible } from './unitSlip.ts';
+import { findUnitSlip } from './unitSlip.ts';
 
 /** Every finder but `unit-slip`, which asks what these found. Within a level, findings stand in this order. */
 const finders: readonly Finder[] = [
@@ -97,25 +97,16 @@ function contextOf(
 			const changedRead = readCells(changed, settings);
 			return contextOf(changed, settings, changedRead, solveRow(changedRead.cells, settings));
 		},
-		judge: (cells: Cells) => {
+		readAs: (cells: Cells) => {
 			const other = contextOf(row, settings, { ...read, cells }, solveRow(cells, settings), words);
-			if (!fits(other.solution) || !isPlausible(other)) return undefined;
-			const found = finders.flatMap((find) => find(other));
-			if (found.some(({ level }) => level === 'stop')) return undefined;
-			const looks = found.filter(({ level, code }) => level === 'look' && code !== 'needs-size').length;
-			return { looks, mountSource: other.solution.mountSource };
+			return { solution: other.solution, found: () => finders.flatMap((find) => find(other)) };
 		},
 	};
 }
 
-/** Whether neither axis is in conflict or does not fit: what else is found then is worth looking for. */
-const fits = ({ width, height }: Solution) =>
-	[width, height].every((outcome) => outcome === 'fits' || outcome === 'open');
-
 function allFound(context: RowContext): readonly Found[] {
 	const found = finders.flatMap((find) => find(context));
-	const hasStop = found.some(({ level }) => level === 'stop');
-	return [...findUnitSlip(context, hasStop), ...found];
+	return [...findUnitSlip(context, found), ...found];
 }
 
 function withMends({ candidates, message, ...finding }: Found, all: readonly Found[], context: RowContext): Finding {
@@ -149,7 +140,7 @@ function mendsOf(
 		// What a slip of units may be is looked for only where that is asked, or a row has come out: it is many trials.
 		const alone = finders.flatMap((find) => find(after));
 		const hasStop = alone.some(({ level }) => level === 'stop');
-		const found = hasStop && finding.code !== 'unit-slip' ? alone : [...findUnitSlip(after, hasStop), ...alone];
+		const found = hasStop && finding.code !== 'unit-slip' ? alone : [...findUnitSlip(after, alone), ...alone];
 		const isMended = !found.some((one) => key(one) === key(finding));
 		// A reading that was meant may well bring what the unread text hid.
 		const isNewStop = finding.code !== 'not-read' && found.some((one) => one.level === 'stop' && !stops.has(key(one)));

@@ -1,5 +1,4 @@
 import type { Length } from '../length/length.ts';
-import type { MountSource } from '../row/applyRules.ts';
 import type { Cells, SizeKey } from '../row/cells.ts';
 import type { ReadCells } from '../row/readCells.ts';
 import type { RowWords } from '../row/rowWords.ts';
@@ -24,11 +23,8 @@ export interface RowContext {
 	readonly text: (length: Length | number) => string;
 	/** Another row of the same show, worked out; used to try changes. */
 	readonly workedOut: (row: Row) => RowContext;
-	/**
-	 * The row with these cells in the place of what was typed: how much there is to look at (`needs-size` left out) and
-	 * where its mount comes from. Undefined where it has a `stop`, or the picture comes out implausible.
-	 */
-	readonly judge: (cells: Cells) => { readonly looks: number; readonly mountSource: MountSource } | undefined;
+	/** The row with these cells in the place of what was typed, and what is found in it then, but for `unit-slip`. */
+	readonly readAs: (cells: Cells) => { readonly solution: Solution; readonly found: () => readonly Found[] };
 }
 
 /** A change that may mend a finding: kept only if the finding goes away by it and no new `stop` comes. */

@@ -1,169 +1,227 @@
-import { greatestLength, type Length, length } from '../length/length.ts';
-import type { Unit } from '../length/reading.ts';
-import { type Cells, type SizeKey, sizeKeys } from '../row/cells.ts';
-import { multiplyDivide } from '../row/multiplyDivide.ts';
+import { type Length, sameWithin } from '../length/length.ts';
+import type { Cells, SizeKey } from '../row/cells.ts';
+import { isKnown } from '../row/equations.ts';
 import type { Solution } from '../row/solution.ts';
+import type { Settings } from '../show/settings.ts';
 import { columnOf } from './candidates.ts';
-import type { Found, RowContext } from './found.ts';
+import type { Level } from './finding.ts';
+import { axes, type AxisKeys, type Found, type RowContext } from './found.ts';
+import {
+	readAnew,
+	sizeIn,
+	type Slip,
+	type SlipGroup,
+	slipGroups,
+	type SlipKey,
+	slips,
+	tearsApart,
+} from './slipReadings.ts';
 
-/** How a length may have been meant: the factor that it is off by, in the words of the show's unit. */
-interface Slip {
-	readonly as: string;
-	readonly numerator: number;
-	readonly denominator: number;
-}
-
-const tenTimes: Slip = { as: 'ten times as much', numerator: 10, denominator: 1 };
-const aTenth: Slip = { as: 'a tenth', numerator: 1, denominator: 10 };
-const inchTimes: Slip = { as: '25.4 times as much', numerator: 254, denominator: 10 };
-const inchPart: Slip = { as: 'the 25.4th part', numerator: 10, denominator: 254 };
-
-/** × 10, ÷ 10, × 25.4 and ÷ 25.4; between inches and cm also the tenth of those. */
-const slips: Readonly<Record<Unit, readonly Slip[]>> = {
-	mm: [{ ...tenTimes, as: 'cm' }, { ...inchTimes, as: 'inches' }, aTenth, inchPart],
-	cm: [{ ...aTenth, as: 'mm' }, { as: 'inches', numerator: 254, denominator: 100 }, tenTimes, inchTimes, inchPart],
-	in: [{ ...inchPart, as: 'mm' }, { as: 'cm', numerator: 100, denominator: 254 }, tenTimes, aTenth, inchTimes],
-};
-
-/** A picture smaller than this share of the mount is taken for a slip if another unit makes sense of it. */
+/** A picture whose longer side is under this share of the mount's is taken for a slip if another unit makes sense of it. */
 const smallestShare = 5;
 
-/** With more cells typed than this, single cells are not tried: too many, and the slip is in all of them. */
-const mostAlone = 6;
+/** So is a border under this share of the least border. */
+const thinnestShare = 4;
 
-/** Cells that are read in another unit together; `mount` is the cell that names a size. */
-type Group = readonly (SizeKey | 'mount')[];
+/** What does not add up counts as mended where less than this share of it is left: other cells may be a little off. */
+const shareLeft = 10;
+
+/** What a size brings that was not there before, or not known: no sign that it is the wrong one. */
+const broughtBySize: readonly string[] = ['own-size', 'needs-size', 'off-ruler'];
+
+/** A mount within this factor of the show's, either way, is near it: a reading may bring it there, not take it further. */
+const nearShows = 3;
+
+interface SlipReading {
+	readonly slip: Slip;
+	readonly cells: Cells;
+	/** What is still to be looked at. */
+	readonly looks: number;
+	readonly isNearShows: boolean;
+	/** Whether something of what did not add up is left. */
+	readonly isNearly: boolean;
+}
 
 /**
- * `unit-slip`: read × 10, ÷ 10, × 25.4 or ÷ 25.4 the row has no `stop`; and as typed it has one, or the picture's longer
- * side is under a fifth of the mount's. All typed sizes are tried together; a part of them, such as the two sides of the
- * picture, only counts where it leaves nothing to look at. Of several readings, those with the least to look at are told.
- * A row that has come out, but in a mount of its own, is told too where another unit brings it back to the show's.
+ * `unit-slip`: the row does not fit or add up, its picture or a border is far too small, or it has a mount of its own;
+ * and a group of its typed lengths, read × 10, ÷ 10, × 25.4 or ÷ 25.4, mends that and brings nothing else that is wrong.
+ * Of the groups the first counts that leaves a mount near the show's, of its readings those with the least to look at.
+ *
+ * @param said what else the row is told
  */
-export function findUnitSlip(context: RowContext, hasStop: boolean): readonly Found[] {
-	const isStray = context.read.cells.mount.kind === 'show' && context.solution.mountSource !== 'show';
-	const isTold = hasStop || isPictureSmall(context);
-	if (!isTold && !isStray) return [];
-	const typed = typedGroup(context);
-	for (const keys of groupsOf(typed)) {
-		const isPart = keys.length < typed.length;
-		const readings = slips[context.settings.unit].flatMap((slip) => {
-			const scaled = scale(context.read.cells, keys, slip);
-			const read = scaled && context.judge(scaled);
-			if (!read || ((isPart || !isTold) && read.looks > 0) || (!isTold && read.mountSource !== 'show')) return [];
-			return [{ slip, scaled, looks: read.looks }];
-		});
-		if (readings.length > 0) {
-			const least = Math.min(...readings.map(({ looks }) => looks));
-			return [
-				found(
-					context,
-					keys,
-					readings.filter(({ looks }) => looks === least),
-				),
-			];
-		}
-		if (!isTold) return []; // only the whole row is read anew where nothing is wrong with it
+export function findUnitSlip(context: RowContext, said: readonly Found[]): readonly Found[] {
+	if (!isSuspect(context)) return [];
+	let best: { readonly keys: SlipGroup; readonly readings: readonly SlipReading[] } | undefined;
+	for (const keys of slipGroups(context)) {
+		const found = slips[context.settings.unit].flatMap((slip) => readingOf(context, said, keys, slip) ?? []);
+		const near = found.filter(({ isNearShows }) => isNearShows);
+		const readings = near.length > 0 ? near : found;
+		if (readings.length > 0 && (best === undefined || near.length > 0)) best = { keys, readings };
+		if (near.length > 0) break;
 	}
-	return [];
-}
-
-/** The typed sizes and borders, and the mount cell where two lengths stand in it. */
-function typedGroup({ read: { cells }, row, settings }: RowContext): Group {
-	const text = row.typed.mount?.trim() ?? '';
-	const isName = settings.sizes.some(({ name }) => name.trim().toLowerCase() === text.toLowerCase());
-	const hasLengths = cells.mount.kind === 'size' && /^[\d½⅓¼⅛]/.test(text) && !isName;
-	return [...sizeKeys.filter((key) => cells[key] !== undefined), ...(hasLengths ? (['mount'] as const) : [])];
-}
-
-/** Every typed size; then the pairs of picture, window and mount, and the borders; then each alone. */
-function groupsOf(typed: Group): readonly Group[] {
-	const pick = (...keys: Group) => keys.filter((key) => typed.includes(key));
-	const groups: Group[] = [
-		typed,
-		pick('pictureWidth', 'pictureHeight'),
-		pick('windowWidth', 'windowHeight'),
-		pick('mountWidth', 'mountHeight'),
-		pick('side', 'top', 'bottom'),
-		...(typed.length > mostAlone ? [] : typed.map((key) => [key])),
+	if (best === undefined) return [];
+	const least = Math.min(...best.readings.map(({ looks }) => looks));
+	return [
+		foundIn(
+			context,
+			best.keys,
+			best.readings.filter(({ looks }) => looks === least),
+		),
 	];
-	return groups.filter((keys) => keys.length > 0);
 }
 
-function scaleLength(value: Length, { numerator, denominator }: Slip): Length | undefined {
-	const units = multiplyDivide(value, numerator, denominator, 'down');
-	return units > 0 && units <= greatestLength ? length(units) : undefined;
-}
+/** Whether something is so wrong that another unit may be meant. */
+const isSuspect = (context: RowContext): boolean => isFarOff(context) || isStray(context);
 
-function scale(cells: Cells, keys: Group, slip: Slip): Cells | undefined {
-	const scaled: Partial<Record<SizeKey, Length>> = {};
-	let { mount } = cells;
-	for (const key of keys) {
-		if (key !== 'mount') {
-			const value = scaleLength(cells[key]!, slip);
-			if (value === undefined) return undefined;
-			scaled[key] = value;
-		} else if (mount.kind === 'size') {
-			const [width, height] = [scaleLength(mount.size.width, slip), scaleLength(mount.size.height, slip)];
-			if (width === undefined || height === undefined) return undefined;
-			mount = { kind: 'size', size: { width, height } };
-		}
-	}
-	return { ...cells, ...scaled, mount };
-}
+const isFarOff = ({ solution, settings }: RowContext): boolean =>
+	isInTrouble(solution) || isPictureSmall(solution) || leastOf(solution) * thinnestShare < settings.leastBorder;
+
+const isInTrouble = ({ width, height }: Solution): boolean =>
+	[width, height].some((outcome) => outcome === 'conflict' || outcome === 'does not fit');
+
+/** Whether the row asks for the show's mount and does not come out in it. */
+const isStray = ({ read, solution }: RowContext): boolean =>
+	read.cells.mount.kind === 'show' && solution.mountSource !== 'show';
+
+const leastOf = ({ solved }: Solution): number =>
+	Math.min(...(['side', 'top', 'bottom'] as const).map((key) => solved[key] ?? Infinity));
 
 /** Whether the picture's longer side is under a fifth of the mount's. */
-export function isPictureSmall({ solution: { solved } }: { readonly solution: Pick<Solution, 'solved'> }): boolean {
+function isPictureSmall({ solved }: Solution): boolean {
 	const { mountWidth, mountHeight, pictureWidth, pictureHeight } = solved;
 	if (!mountWidth || !mountHeight || !pictureWidth || !pictureHeight) return false;
 	return Math.max(pictureWidth, pictureHeight) * smallestShare < Math.max(mountWidth, mountHeight);
 }
 
-/** Whether a reading makes sense: the picture between a fifth of the mount and all of it, and no third of it covered. */
-export function isPlausible({ solution }: { readonly solution: Pick<Solution, 'solved'> }): boolean {
-	const { mountWidth, mountHeight, pictureWidth, pictureHeight, overlapSide, overlapTop } = solution.solved;
-	if (!mountWidth || !mountHeight || !pictureWidth || !pictureHeight) return true;
-	if (isPictureSmall({ solution })) return false;
-	if (Math.max(pictureWidth, pictureHeight) > Math.max(mountWidth, mountHeight)) return false;
-	return 6 * (overlapSide ?? 0) < pictureWidth && 6 * (overlapTop ?? 0) < pictureHeight;
+function isPictureLarge({ solved }: Solution): boolean {
+	const { mountWidth, mountHeight, pictureWidth, pictureHeight } = solved;
+	if (!mountWidth || !mountHeight || !pictureWidth || !pictureHeight) return false;
+	return Math.max(pictureWidth, pictureHeight) > Math.max(mountWidth, mountHeight);
 }
 
-interface SlipReading {
-	readonly slip: Slip;
-	readonly scaled: Cells;
+/** The row with a group of its cells read in another unit; undefined where that mends nothing, or brings something. */
+function readingOf(context: RowContext, said: readonly Found[], keys: SlipGroup, slip: Slip): SlipReading | undefined {
+	const { read, settings } = context;
+	const cells = readAnew(read.cells, keys, slip);
+	const borders = [cells?.side, cells?.top, cells?.bottom];
+	if (!cells || borders.some((border) => border !== undefined && border < settings.leastBorder - sameWithin))
+		return undefined;
+	if (tearsApart(read.cells, cells)) return undefined;
+	const { solution, found } = context.readAs(cells);
+	if (!isMended(context, cells, solution)) return undefined;
+	const far = farFromShows(solution, settings);
+	if (far > Math.max(nearShows, farFromShows(context.solution, settings))) return undefined;
+	const told = found();
+	if (bringsMore(said, told)) return undefined;
+	return {
+		slip,
+		cells,
+		looks: told.filter(({ level, code }) => level === 'look' && code !== 'needs-size').length,
+		isNearShows: far <= nearShows,
+		isNearly: isInTrouble(solution),
+	};
 }
 
-function found(context: RowContext, keys: Group, readings: readonly SlipReading[]): Found {
+function isMended(context: RowContext, cells: Cells, after: Solution): boolean {
+	const { solution: before, settings } = context;
+	if (isPictureSmall(after) || isPictureLarge(after)) return false;
+	if (leastOf(after) < settings.leastBorder - sameWithin) return false;
+	if (after.width === 'open' || after.height === 'open') return false;
+	const isEachAxis = axes.every((keys) => {
+		const left = excessOf(after, cells, keys);
+		return left === 0 || left * shareLeft < excessOf(before, context.read.cells, keys);
+	});
+	return isEachAxis && (isFarOff(context) || after.mountSource === 'show' || comesNear(before, after, settings));
+}
+
+/** How many times as large as the show's mount the row's is, or the other way round; 1 where it is not known. */
+function farFromShows({ solved: { mountWidth, mountHeight } }: Solution, { mountSize }: Settings): number {
+	if (!mountWidth || !mountHeight) return 1;
+	const times = Math.max(mountWidth, mountHeight) / Math.max(mountSize.width, mountSize.height);
+	return Math.max(times, 1 / times);
+}
+
+/** By which share of its largest size an axis does not add up or fit; 0 where it does. */
+function excessOf({ typed, exact, cover, ...outcomes }: Solution, cells: Cells, keys: AxisKeys): number {
+	const outcome = outcomes[keys.axis];
+	const named = cells.mount.kind === 'size' ? cells.mount.size[keys.axis] : NaN;
+	const sizes = [...[keys.mount, keys.window, keys.picture].map((key) => typed[key]), named].filter(isKnown);
+	if (outcome === 'does not fit') {
+		const known = [keys.mount, keys.window, keys.picture, ...keys.borders].map((key) => exact[key]).filter(isKnown);
+		return largestOf(known.map((value) => -value)) / largestOf(sizes.length > 0 ? sizes : known) || Number.MIN_VALUE;
+	}
+	if (outcome !== 'conflict') return 0;
+	const asked = typed[keys.picture] + cover[keys.axis].added;
+	const window = isKnown(typed[keys.window]) ? typed[keys.window] : asked;
+	const [first, last] = keys.axis === 'width' ? [typed.side, typed.side] : [typed.top, typed.bottom];
+	const misses = [
+		first + window + last - typed[keys.mount],
+		cover[keys.axis].isStated ? NaN : asked - window,
+		(cells[keys.mount] ?? NaN) - named,
+	].filter(isKnown);
+	return misses.reduce((sum, miss) => sum + Math.abs(miss), 0) / largestOf(sizes) || Number.MIN_VALUE;
+}
+
+const largestOf = (values: readonly number[]): number => Math.max(1, ...values);
+
+/** Whether a mount of the row's own comes so near to the show's that only a slip can have kept it away. */
+function comesNear({ solved: before }: Solution, { solved: after }: Solution, { mountSize }: Settings): boolean {
+	const sides = [mountSize.width, mountSize.height];
+	const missOf = ({ mountWidth, mountHeight }: Solution['solved'], [across, down]: readonly number[]) =>
+		mountWidth === undefined || mountHeight === undefined
+			? Infinity
+			: Math.abs(mountWidth - across!) + Math.abs(mountHeight - down!);
+	const least = (solved: Solution['solved']) => Math.min(missOf(solved, sides), missOf(solved, sides.toReversed()));
+	return least(after) * shareLeft < least(before);
+}
+
+const gravity: Readonly<Record<Level, number>> = { note: 1, look: 2, stop: 3 };
+
+/** Whether more is found than before, or something graver. */
+function bringsMore(before: readonly Found[], after: readonly Found[]): boolean {
+	return after.some(({ code, level }) => {
+		if (level !== 'stop' && broughtBySize.includes(code)) return false;
+		return !before.some((one) => one.code === code && gravity[one.level] >= gravity[level]);
+	});
+}
+
+function foundIn(context: RowContext, keys: SlipGroup, readings: readonly SlipReading[]): Found {
 	const { text, figure, say, read } = context;
-	const typedWords = keys.map((key) =>
-		key === 'mount' ? `mount ${sizeOf(read.cells, figure)}` : `${columnOf(key)} ${figure(read.cells[key]!)}`,
-	);
+	const wordsOf = (cells: Cells, key: SlipKey, last: Say) => {
+		if (key !== 'mount' && key !== 'paper') return last(cells[key]!);
+		const { width, height } = sizeIn(cells, key)!;
+		return `${figure(width)} × ${last(height)}`;
+	};
+	const textOf = (cells: Cells, key: SlipKey) => {
+		if (key !== 'mount' && key !== 'paper') return text(cells[key]!);
+		const { width, height } = sizeIn(cells, key)!;
+		return `${text(width)} x ${text(height)}`;
+	};
+	const columnOfKey = (key: SlipKey) =>
+		key === 'mount' || key === 'paper' || key === 'overlap' || key === 'reveal' ? key : columnOf(key as SizeKey);
+	const typedWords = () => keys.map((key) => `${columnOfKey(key)} ${wordsOf(read.cells, key, figure)}`).join(', ');
 	const all = (cells: Cells) =>
-		keys.map((key, i) => {
-			const shown = i === keys.length - 1 ? say : figure;
-			return key === 'mount' ? sizeOf(cells, figure, shown) : shown(cells[key]!);
-		});
+		keys.map((key, i) => wordsOf(cells, key, i === keys.length - 1 ? say : figure)).join(', ');
+	const outcome = readings.every(({ isNearly }) => isNearly) ? 'all but adds up' : 'works out';
 	return {
 		code: 'unit-slip',
 		level: 'stop',
-		cells: keys.flatMap((key) => (key === 'mount' ? ['mountWidth', 'mountHeight'] : [key])),
+		cells: keys.flatMap((key) => (key === 'mount' ? ['mountWidth', 'mountHeight'] : [cellOf(key)])),
 		message: () => {
-			const words = typedWords.join(', ');
-			const meant = readings.map(({ slip, scaled }) => `${slip.as} (${all(scaled).join(', ')})`);
-			return `${words[0]!.toUpperCase()}${words.slice(1)} may be in another unit: read as ${meant.join(' or ')}, the row works out.`;
+			const words = typedWords();
+			const meant = readings.map(({ slip, cells }) => `${slip.as} (${all(cells)})`);
+			return `${words[0]!.toUpperCase()}${words.slice(1)} may be in another unit: read as ${meant.join(' or ')}, the row ${outcome}.`;
 		},
 		candidates: () =>
-			readings.map(({ slip, scaled }) => ({
-				label: () => `Read as ${slip.as}: ${all(scaled).join(', ')}`,
-				change: Object.fromEntries(
-					keys.map((key) => (key === 'mount' ? ['mount', sizeOf(scaled, text)] : [columnOf(key), text(scaled[key]!)])),
-				),
+			readings.map(({ slip, cells }) => ({
+				label: () => `Read as ${slip.as}: ${all(cells)}`,
+				change: Object.fromEntries(keys.map((key) => [columnOfKey(key), textOf(cells, key)])),
 			})),
 	};
 }
 
-type Say = (value: Length) => string;
+/** A cell as findings name it: by its result, else by its column. */
+const cellOf = (key: SlipKey): string =>
+	key === 'signingSpace' ? 'signing space' : key === 'innerMount' ? 'inner mount' : key;
 
-function sizeOf({ mount }: Cells, first: Say, last: Say = first): string {
-	return mount.kind === 'size' ? `${first(mount.size.width)} x ${last(mount.size.height)}` : '';
-}
+type Say = (value: Length) => string;

@@ -340,7 +340,7 @@ test.each([
 test.each([
 	['picture 360 x 240', { unit: 'in', mountSize: '20 x 16 in', border: '2 1/2 in' }, 'Read as mm'],
 	['picture 360 x 240', { unit: 'cm', mountSize: '50 x 40 cm', border: '7 cm' }, 'Read as mm'],
-	['mount 60 x 45, picture 456 x 306', wideShow, 'Read as cm: 600 x 450 mm'],
+	['mount 60 x 45, picture 456 x 306', wideShow, 'Read as cm: 600 × 450 mm'],
 ])('%s in another unit is brought back to a size that works', (line, show, mend) => {
 	const finding = resultOf(rowOf(line), show).findings.find(({ code }) => code === 'unit-slip');
 	expect(finding?.mends[0]?.label).toContain(mend);
