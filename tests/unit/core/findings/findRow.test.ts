@@ -1,20 +1,7 @@
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { TypedSettings } from '../../../../src/core/show/settings.ts';
-import { codesOf, resultOf, rowOf, wideShow, withChange } from './rowOf.ts';
-
-interface Case {
-	readonly code: string;
-	readonly level: 'stop' | 'look' | 'note';
-	/** A row that is told so. */
-	readonly told: string;
-	/** What its sentence has in it. */
-	readonly says: string;
-	/** The mend that is offered, or none where no single change mends it. */
-	readonly mend?: string;
-	/** A row that is just not told so. */
-	readonly not: string;
-	readonly show?: TypedSettings;
-}
+import { codesOf, resultOf, rowOf, wideShow } from './rowOf.ts';
+import { describeRules, type RuleCase } from './ruleCases.ts';
 
 const inch: TypedSettings = { unit: 'in', mountSize: '20 x 16 in', border: '2 1/2 in' };
 
@@ -27,7 +14,7 @@ const stocked: TypedSettings = {
 	],
 };
 
-const cases: readonly Case[] = [
+const cases: readonly RuleCase[] = [
 	{
 		code: 'no-board',
 		level: 'stop',
@@ -346,28 +333,7 @@ test.each([
 	expect(finding?.mends[0]?.label).toContain(mend);
 });
 
-describe.each(cases)('$code: $told', ({ code, level, told, says, mend, not, show }) => {
-	const result = resultOf(rowOf(told), show);
-	const finding = result.findings.find((one) => one.code === code && one.message.includes(says));
-
-	test(`is told: ${says}`, () => {
-		expect(result.findings.map((one) => `${one.code} ${one.message}`).join('\n')).toContain(says);
-		expect(finding).toMatchObject({ level });
-	});
-
-	test(mend === undefined ? 'is offered nothing that does not mend it' : `is mended: ${mend}`, () => {
-		const mends = finding?.mends ?? [];
-		if (mend !== undefined) expect(mends.map(({ label }) => label).join('\n')).toContain(mend);
-		const stops = result.findings.filter((one) => one.level === 'stop').map((one) => one.code);
-		for (const { change } of mends) {
-			const after = resultOf(withChange(rowOf(told), change), show).findings;
-			expect(after.filter((one) => one.code === code && one.cells.join() === finding!.cells.join())).toEqual([]);
-			for (const one of after.filter(({ level }) => level === 'stop')) expect(stops).toContain(one.code);
-		}
-	});
-
-	test(`is not told to: ${not}`, () => expect(codesOf(not, show)).not.toContain(code));
-});
+describeRules(cases);
 
 test('a row that may be cut is told nothing', () => expect(codesOf('picture 456 x 306')).toEqual([]));
 

@@ -1,6 +1,7 @@
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { TypedSettings } from '../../../../src/core/show/settings.ts';
-import { codesOf, resultOf, rowOf, wideShow, withChange } from './rowOf.ts';
+import { codesOf, wideShow } from './rowOf.ts';
+import { describeRules, type RuleCase } from './ruleCases.ts';
 
 const boards = [
 	{ name: 'Thin', kind: 'sheet', width: '1200 mm', height: '900 mm', thickness: '1.1 mm' },
@@ -10,15 +11,7 @@ const boards = [
 const frames = [{ name: 'Oak', width: '604 mm', height: '454 mm', depth: '12 mm', lip: '6 mm' }];
 const stocked = (more: TypedSettings): TypedSettings => ({ ...wideShow, boards, ...more });
 
-const cases: readonly {
-	code: string;
-	level: string;
-	told: string;
-	says: string;
-	mend?: string;
-	not: string;
-	show?: TypedSettings;
-}[] = [
+const cases: readonly RuleCase[] = [
 	{
 		code: 'shape-clash',
 		level: 'look',
@@ -152,26 +145,7 @@ const cases: readonly {
 	},
 ];
 
-describe.each(cases)('$code: $told', ({ code, level, told, says, mend, not, show }) => {
-	const result = resultOf(rowOf(told), show);
-	const finding = result.findings.find((one) => one.code === code && one.message.includes(says));
-
-	test(`is told: ${says}`, () => {
-		expect(result.findings.map((one) => `${one.code} ${one.message}`).join('\n')).toContain(says);
-		expect(finding).toMatchObject({ level });
-	});
-
-	test(mend === undefined ? 'is offered nothing that does not mend it' : `is mended: ${mend}`, () => {
-		const mends = finding?.mends ?? [];
-		if (mend !== undefined) expect(mends.map(({ label }) => label).join('\n')).toContain(mend);
-		for (const { change } of mends) {
-			const after = resultOf(withChange(rowOf(told), change), show).findings;
-			expect(after.filter((one) => one.code === code && one.cells.join() === finding!.cells.join())).toEqual([]);
-		}
-	});
-
-	test(`is not told to: ${not}`, () => expect(codesOf(not, show)).not.toContain(code));
-});
+describeRules(cases);
 
 test('a guide that cuts short of what it reads has to go further than the border', () => {
 	const widest = (bench: object) => codesOf('shape 3:2', stocked({ bench: { greatest: '78 mm', ...bench } }));
