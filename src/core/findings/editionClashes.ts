@@ -32,20 +32,22 @@ function numberKey({ typed }: Row): string | undefined {
 	const edition = parseEdition(typed.edition);
 	const title = plain(typed.title);
 	if (edition?.kind !== 'numbered' || title === '') return undefined;
-	return JSON.stringify([plain(typed.maker), title, edition.isProof, edition.number, edition.size]);
+	return JSON.stringify([plain(typed.maker), title, edition.series, edition.number, edition.size]);
 }
 
 const plain = (text = '') => text.trim().toLowerCase().replace(/\s+/g, ' ');
 
-function withClash(result: RowResult, { typed }: Row, others: readonly number[]): RowResult {
-	const where = others.map((place) => place + 1).join(' and ');
-	const times = others.length === 1 ? 'twice' : `${others.length + 1} times`;
+function withClash(result: RowResult, { typed }: Row, places: readonly number[]): RowResult {
+	const where = places.map((place) => place + 1).join(' and ');
+	const times = places.length === 1 ? 'twice' : `${places.length + 1} times`;
 	const clash: Finding = {
 		code: 'edition-clash',
 		level: 'stop',
 		cells: ['edition'],
-		message: `Edition ${typed.edition?.trim()} of “${typed.title?.trim()}” is there ${times}: also in row${others.length === 1 ? '' : 's'} ${where}.`,
+		message: `Edition ${typed.edition?.trim()} of “${typed.title?.trim()}” is there ${times}: also in row${places.length === 1 ? '' : 's'} ${where}.`,
 		mends: [],
 	};
-	return { ...result, findings: [clash, ...result.findings], isStopped: true };
+	// That the number is there twice says more than that the row asks for copies of it: one finding a code.
+	const others = result.findings.filter(({ code, level }) => code !== clash.code || level === 'stop');
+	return { ...result, findings: [clash, ...others], isStopped: true };
 }

@@ -62,20 +62,3 @@ export const signatureCovered: Finder = (context) => {
 		},
 	];
 };
-
-/** `edition-clash`: a number above the edition's size. The same number twice is found across the show. */
-export const editionNumber: Finder = (context) => {
-	const { words, row } = context;
-	const { edition } = words;
-	if (edition?.kind !== 'numbered' || (edition.number <= edition.size && edition.number > 0)) return [];
-	return [
-		{
-			code: 'edition-clash',
-			level: 'stop',
-			cells: ['edition'],
-			message: () =>
-				`Edition ${row.typed.edition?.trim()}: number ${edition.number} is not in an edition of ${edition.size}.`,
-			candidates: () => clearEach(context, ['edition']),
-		},
-	];
-};

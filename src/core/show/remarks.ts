@@ -1,6 +1,6 @@
 import { formatLength, formatWithUnit } from '../length/formatLength.ts';
 import { isSame, type Length } from '../length/length.ts';
-import { parseEdition } from '../row/edition.ts';
+import { parseEdition, type Series } from '../row/edition.ts';
 import type { RowResult } from '../row/rowResult.ts';
 import type { Row } from './row.ts';
 import type { Settings } from './settings.ts';
@@ -20,7 +20,7 @@ interface Numbered {
 	readonly place: number;
 	readonly row: Row;
 	readonly result: RowResult;
-	readonly isProof: boolean;
+	readonly series: Series;
 	readonly size: number;
 }
 
@@ -40,7 +40,7 @@ function editionsOf(rows: readonly Row[], results: readonly RowResult[]): Map<st
 		const title = row.typed.title?.trim().toLowerCase();
 		if (edition?.kind !== 'numbered' || !title) return;
 		const key = JSON.stringify([row.typed.maker?.trim().toLowerCase() ?? '', title]);
-		const numbered = { place: i + 1, row, result: results[i]!, isProof: edition.isProof, size: edition.size };
+		const numbered = { place: i + 1, row, result: results[i]!, series: edition.series, size: edition.size };
 		editions.set(key, [...(editions.get(key) ?? []), numbered]);
 	});
 	return editions;
@@ -67,8 +67,8 @@ function atTwoSizes(edition: readonly Numbered[], { unit }: Settings): Remark[] 
 }
 
 function tooManyProofs(edition: readonly Numbered[]): Remark[] {
-	const proofs = edition.filter(({ isProof }) => isProof);
-	const size = Math.max(0, ...edition.filter(({ isProof }) => !isProof).map((one) => one.size));
+	const proofs = edition.filter(({ series }) => series === 'AP');
+	const size = Math.max(0, ...edition.filter(({ series }) => series === '').map((one) => one.size));
 	const count = Math.max(0, ...proofs.map((one) => one.size));
 	if (size === 0 || count * mostProofs <= size) return [];
 	return [

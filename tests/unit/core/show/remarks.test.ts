@@ -63,3 +63,23 @@ test('mount sizes count either way round, borders all together', () => {
 	expect(needsOf(results).mountSizes).toBe(2);
 	expect(needsOf(shown('picture 300 x 200, mount fit').results)).toEqual({ mountSizes: 1, borders: 2 });
 });
+
+test('the same number of a title in other figures or letters is another print only in another series', () => {
+	const codes = (first: string, second: string) => {
+		const { rows, results } = shown(
+			`title Tide, shape 3:2, edition ${first}`,
+			`title Tide, shape 3:2, edition ${second}`,
+		);
+		return withEditionClashes(rows, results).map(({ isStopped, findings }) => [
+			findings.filter(({ code }) => code === 'edition-clash').map(({ level }) => level),
+			isStopped,
+		])[0];
+	};
+	expect(codes('AP 1/3', 'a/p 1/3')).toEqual([['stop'], true]);
+	expect(codes('III/X', 'iii / x')).toEqual([['stop'], true]);
+	expect(codes('III/X', '3/10')).toEqual([[], false]);
+	expect(codes('HC 1/3', 'AP 1/3')).toEqual([[], false]);
+	expect(codes('BAT', 'BAT')).toEqual([[], false]);
+	// One finding of a code: that it is there twice says more than that it has two copies.
+	expect(codes('3/25, copies 2', '3/25')).toEqual([['stop'], true]);
+});

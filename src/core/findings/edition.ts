@@ -1,0 +1,38 @@
+import { clearEach } from './candidates.ts';
+import type { Finder } from './found.ts';
+
+/**
+ * `edition-clash`: a number above the edition's size (`stop`), or more than one copy of one number (`look`). The same
+ * number in two rows is found across the show.
+ */
+export const editionNumber: Finder = (context) => {
+	const { words, row, read } = context;
+	const { edition } = words;
+	if (edition?.kind !== 'numbered') return [];
+	const typed = row.typed.edition!.trim();
+	if (edition.number > edition.size || edition.number === 0) {
+		const [, number, size] = /([\divxlc]+)\s*(?:\/|of)\s*([\divxlc]+)/i.exec(typed)!;
+		return [
+			{
+				code: 'edition-clash',
+				level: 'stop',
+				cells: ['edition'],
+				message: () => `Edition ${typed}: number ${number} is not in an edition of ${size}.`,
+				candidates: () => clearEach(context, ['edition']),
+			},
+		];
+	}
+	if (read.copies < 2) return [];
+	return [
+		{
+			code: 'edition-clash',
+			level: 'look',
+			cells: ['edition', 'copies'],
+			message: () => `Edition ${typed} is one print, and ${read.copies} copies are typed.`,
+			candidates: () => [
+				{ label: () => 'Make it one copy', change: { copies: '1' } },
+				...clearEach(context, ['edition']),
+			],
+		},
+	];
+};
