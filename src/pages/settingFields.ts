@@ -53,6 +53,15 @@ export const settingGroups: readonly SettingGroup[] = [
 		],
 	},
 	{
+		heading: 'In the frame',
+		fields: [
+			field('frame', 'Frame of the show', 'For prints that name none; blank: the first below that takes the mount'),
+			field('frameClearance', 'Clearance', 'How much larger a rebate is than what goes in, both sides together'),
+			field('pointsRoom', 'Room for points', 'What must be left of the rebate’s depth behind the backing'),
+			field('leastSpacer', 'Smallest spacer', 'What keeps the glazing off a print without a mount'),
+		],
+	},
+	{
 		heading: 'Rules of the show',
 		fields: [
 			field('limits.largest', 'Largest mount', 'Either way round'),
@@ -94,6 +103,6 @@ export function settingChange(settings: TypedSettings, key: string, text: string
 
 /** What a field takes while nothing is typed in it. */
 export function byDefault(key: string, unit: Unit): string {
-	const text: string | undefined = { ...defaultSettings(unit), reveal: 'none' }[key];
+	const text: string | undefined = { ...defaultSettings(unit), reveal: 'none', frame: '' }[key];
 	return (text ?? 'none').replace(' x ', ' × ').replace(/(\d)%/, '$1 %');
 }

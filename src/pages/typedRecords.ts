@@ -9,11 +9,14 @@ export interface RecordField {
 	readonly isPlain?: boolean;
 }
 
-/** What is typed of a frame: its rebate, and what it hides and holds. */
+/** What is typed of a frame: the size it is sold by or its rebate, and what it hides and holds. */
 export const frameFields: readonly RecordField[] = [
 	{ key: 'name', label: 'Name', isNeeded: true },
-	{ key: 'width', label: 'Rebate width', isNeeded: true },
-	{ key: 'height', label: 'Rebate height', isNeeded: true },
+	{ key: 'width', label: 'Width' },
+	{ key: 'height', label: 'Height' },
+	{ key: 'rebateWidth', label: 'Rebate width' },
+	{ key: 'rebateHeight', label: 'Rebate height' },
+	{ key: 'clearance', label: 'Clearance' },
 	{ key: 'depth', label: 'Rebate depth' },
 	{ key: 'lip', label: 'Lip' },
 ];

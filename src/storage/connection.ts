@@ -31,7 +31,7 @@ export function openConnection(databaseName: string, { onBlocked, onSuperseded }
 			if (opened === opening) opened = undefined;
 		};
 		const opening = openDB<Schema>(databaseName, schemaVersion, {
-			upgrade,
+			upgrade: (db, oldVersion, _newVersion, tx) => upgrade(db, oldVersion, tx),
 			blocked: () => onBlocked?.(),
 			blocking(_current, _wanted, event) {
 				(event.target as IDBDatabase).close();

@@ -1,10 +1,11 @@
-import type { DBSchema, IDBPDatabase } from 'idb';
+import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
 import type { Tick } from '../core/bench/ticks.ts';
 import type { Exchange } from '../core/merge/exchange.ts';
 import type { CutSheet } from '../core/sheets/cutSheet.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import type { Row, RowId } from '../core/show/row.ts';
 import type { TypedSettings } from '../core/show/settings.ts';
+import { withRebates } from '../core/show/upgrade.ts';
 
 /** Where one was in a show when it was last left: plain values, kept for the screens and never looked into. */
 export interface LeftAt {
@@ -63,13 +64,16 @@ export interface Schema extends DBSchema {
 }
 
 /** The form in which this version of the app keeps things. */
-export const schemaVersion = 2;
+export const schemaVersion = 3;
+
+/** The transaction in which the stores are brought to a newer form. */
+type Upgrading = IDBPTransaction<Schema, StoreNames<Schema>[], 'versionchange'>;
 
 /**
  * Brings the stores from an older form to this one, one step a version; all of it happens in one transaction.
  * @param oldVersion the form they are in; 0 where there is nothing yet
  */
-export function upgrade(db: IDBPDatabase<Schema>, oldVersion: number): void {
+export function upgrade(db: IDBPDatabase<Schema>, oldVersion: number, tx: Upgrading): void {
 	if (oldVersion < 1) {
 		db.createObjectStore('shows', { keyPath: 'id' });
 		db.createObjectStore('rows');
@@ -80,4 +84,13 @@ export function upgrade(db: IDBPDatabase<Schema>, oldVersion: number): void {
 		db.createObjectStore('exchanges');
 		db.createObjectStore('matchings');
 	}
+	if (oldVersion < 3) {
+		// A frame's width and height were its rebate until then.
+		changeSettings(tx, withRebates).catch(() => tx.abort());
+	}
+}
+
+async function changeSettings(tx: Upgrading, change: (settings: TypedSettings) => TypedSettings): Promise<void> {
+	const shows = tx.objectStore('shows');
+	for (const record of await shows.getAll()) await shows.put({ ...record, settings: change(record.settings) });
 }

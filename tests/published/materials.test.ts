@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { inches, mm, toInches, toMm } from '../../src/core/length/length.ts';
-import { faceOpening, frameOf, stackThickness, usualBoardThickness } from '../../src/core/row/stack.ts';
+import { frameOf, insideFrame } from '../../src/core/row/frame.ts';
+import { faceOpening, stackThickness, usualBoardThickness } from '../../src/core/row/stack.ts';
 import { solveRow } from '../../src/core/row/solveRow.ts';
 import { blankCells } from '../../src/core/row/cells.ts';
 import { workOut } from '../../src/core/row/workOut.ts';
@@ -45,9 +46,11 @@ test.each([
 	[cases.clearanceMm.greatest + 1, false],
 	[-1, false],
 ])(`a rebate with %s mm of play a side is the mount's frame: %s (${cases.clearanceMm.source})`, (playMm, isFrame) => {
-	const show = settingsOf({ frames: [{ name: 'Plain', width: 500 + 2 * playMm, height: 400 + 2 * playMm }] });
+	const show = settingsOf({
+		frames: [{ name: 'Plain', rebateWidth: 500 + 2 * playMm, rebateHeight: 400 + 2 * playMm }],
+	});
 	const { solved } = workOut(row({ shape: '3:2' }), show);
-	expect(frameOf(row({}), solved, show) !== undefined).toBe(isFrame);
+	expect(frameOf(row({}), insideFrame(blankCells, solved), show) !== undefined).toBe(isFrame);
 });
 
 test(`bottom to top as 4 to 3 (${cases.threeToFour.source})`, () => {

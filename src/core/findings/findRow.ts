@@ -16,6 +16,7 @@ import { fallsThrough } from './fallsThrough.ts';
 import { editionNumber } from './edition.ts';
 import type { Finding, Level, Mend } from './finding.ts';
 import type { Finder, Found, RowContext } from './found.ts';
+import { frameClash } from './frameClash.ts';
 import { lipShrinks, pastGuide, tooDeep, tooThick } from './frame.ts';
 import { overLimit, underLimit } from './limits.ts';
 import { needsSize } from './needsSize.ts';
@@ -43,6 +44,7 @@ const finders: readonly Finder[] = [
 	overLimit,
 	underLimit,
 	tooThick,
+	frameClash,
 	tooDeep,
 	noBoard,
 	touchesGlass,

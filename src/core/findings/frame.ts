@@ -1,13 +1,7 @@
 import { innerBorder } from '../bench/windowCuts.ts';
 import { type Length, length, plus, sameWithin } from '../length/length.ts';
-import {
-	backingThickness,
-	frameOf,
-	glazingThickness,
-	hiddenByFrame,
-	stackParts,
-	stackThickness,
-} from '../row/stack.ts';
+import { frameOf, hiddenByFrame, insideFrame } from '../row/frame.ts';
+import { backingThickness, glazingThickness, stackParts, stackThickness } from '../row/stack.ts';
 import { clearEach, sizeColumns } from './candidates.ts';
 import { axes, type Finder } from './found.ts';
 
@@ -35,7 +29,7 @@ export const tooThick: Finder = (context) => {
 /** `too-deep`: glazing, mounts, print, undermount and backing are deeper than the frame's rebate. */
 export const tooDeep: Finder = (context) => {
 	const { row, read, settings, solution, words, figure, say } = context;
-	const depth = frameOf(row, solution.solved, settings)?.depth;
+	const depth = frameOf(row, insideFrame(read.cells, solution.solved), settings)?.depth;
 	if (depth === undefined) return [];
 	const mounts = read.cells.mount.kind === 'none' ? [] : stackParts(row, !!read.cells.innerMount, settings);
 	const parts = [glazingThickness[words.glazing ?? 'glass'], words.spacer, ...mounts, backingThickness].filter(

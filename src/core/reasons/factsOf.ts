@@ -1,9 +1,10 @@
 import { formatLength, formatWithUnit } from '../length/formatLength.ts';
 import { type Length, nearestLength } from '../length/length.ts';
+import { hiddenByFrame } from '../row/frame.ts';
 import { paperPlace } from '../row/paperPlace.ts';
 import { readCells } from '../row/readCells.ts';
 import type { SolvedRow } from '../row/solvedRow.ts';
-import { boardThickness, faceOpening, hiddenByFrame, stackParts, stackThickness } from '../row/stack.ts';
+import { boardThickness, faceOpening, stackParts, stackThickness } from '../row/stack.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 

@@ -1,7 +1,6 @@
 import { type Length, mm, plus, zero } from '../length/length.ts';
 import type { Row } from '../show/row.ts';
-import type { Board, Frame, Settings } from '../show/settings.ts';
-import type { SolvedRow } from './solvedRow.ts';
+import type { Board, Settings } from '../show/settings.ts';
 
 /** A print on fine-art paper: about 0.3 mm. Common practice. */
 export const printThickness = mm(0.3);
@@ -51,43 +50,6 @@ export function stackParts(row: Row, hasInnerMount: boolean, settings: Settings)
 /** The thickness of mounts, print and undermount together. */
 export const stackThickness = (row: Row, hasInnerMount: boolean, settings: Settings): Length =>
 	plus(...stackParts(row, hasInnerMount, settings));
-
-/** The most that a rebate may be larger than the mount and still be the frame for it, on each axis. Common practice: 1–3 mm a side. */
-const mostPlay = mm(6);
-
-/** A row's frame: as typed, else the show's first whose rebate takes the mount. */
-export function frameOf({ typed }: Row, solved: SolvedRow, { frames }: Settings): Frame | undefined {
-	const wanted = typed.frame?.trim().toLowerCase();
-	if (wanted) return frames.find(({ name }) => name.trim().toLowerCase() === wanted);
-	const { mountWidth, mountHeight } = solved;
-	if (mountWidth === undefined || mountHeight === undefined) return undefined;
-	const takes = (rebate: Length, mount: Length) => rebate >= mount && rebate - mount <= mostPlay;
-	return frames.find(
-		({ width, height }) =>
-			(takes(width, mountWidth) && takes(height, mountHeight)) ||
-			(takes(height, mountWidth) && takes(width, mountHeight)),
-	);
-}
-
-/**
- * How much of the border a frame and the bevel hide: the board's thickness, and what the lip covers beyond the play of the
- * mount in the rebate (half of rebate less mount). Undefined where the frame has no lip given or does not take the mount.
- */
-export function hiddenByFrame(
-	row: Row,
-	solved: SolvedRow,
-	settings: Settings,
-): { readonly width: number; readonly height: number; readonly frame: Frame } | undefined {
-	const frame = frameOf(row, solved, settings);
-	const { mountWidth, mountHeight } = solved;
-	if (frame?.lip === undefined || mountWidth === undefined || mountHeight === undefined) return undefined;
-	const isTurned = frame.width > frame.height !== mountWidth > mountHeight && frame.width !== frame.height;
-	const [across, down] = isTurned ? [frame.height, frame.width] : [frame.width, frame.height];
-	const { thickness } = boardThickness(row, settings);
-	const hidden = (rebate: Length, mount: Length) => thickness + frame.lip! - (rebate - mount) / 2;
-	if (across < mountWidth || down < mountHeight) return undefined;
-	return { width: hidden(across, mountWidth), height: hidden(down, mountHeight), frame };
-}
 
 /** The face opening of a window with a 45° bevel: larger than the sight edge by twice the board's thickness. */
 export const faceOpening = (window: Length, thickness: Length): Length => plus(window, thickness, thickness);

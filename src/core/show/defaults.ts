@@ -14,6 +14,9 @@ export interface DefaultSettings {
 	readonly hingeMargin: string;
 	readonly innerBlankSmaller: string;
 	readonly spares: string;
+	readonly frameClearance: string;
+	readonly pointsRoom: string;
+	readonly leastSpacer: string;
 }
 
 const metric: DefaultSettings = {
@@ -28,6 +31,9 @@ const metric: DefaultSettings = {
 	hingeMargin: '5 mm',
 	innerBlankSmaller: '3 mm',
 	spares: '0%',
+	frameClearance: '3 mm',
+	pointsRoom: '2 mm',
+	leastSpacer: '3 mm',
 };
 
 const inch: DefaultSettings = {
@@ -42,6 +48,9 @@ const inch: DefaultSettings = {
 	hingeMargin: '1/4 in',
 	innerBlankSmaller: '1/8 in',
 	spares: '0%',
+	frameClearance: '1/8 in',
+	pointsRoom: '1/16 in',
+	leastSpacer: '1/8 in',
 };
 
 /** The defaults of a show in a unit: metric ones, or round figures in inches. */

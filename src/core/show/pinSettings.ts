@@ -8,8 +8,15 @@ import type { NamedSize, TypedSettings } from './settings.ts';
 const lengthKeys = new Set([
 	...['ruler', 'border', 'leastBorder', 'overlap', 'reveal', 'cuttingTolerance', 'hingeMargin', 'innerBlankSmaller'],
 	...['width', 'height', 'thickness', 'trim', 'depth', 'lip', 'moulding', 'within'],
+	...['rebateWidth', 'rebateHeight', 'clearance', 'frameClearance', 'pointsRoom', 'leastSpacer'],
 	...['greatest', 'least', 'correction', 'overcut', 'slipBoard'],
 ]);
+
+/** The lengths of one size: a bare fraction in one of them makes the other inches too. */
+const sidesOfSizes: readonly (readonly string[])[] = [
+	['width', 'height'],
+	['rebateWidth', 'rebateHeight'],
+];
 
 /** The settings that are two lengths, or the name of a size. */
 const sizeKeys = new Set(['mountSize', 'largest', 'smallest', 'exact']);
@@ -20,14 +27,14 @@ const sizeKeys = new Set(['mountSize', 'largest', 'smallest', 'exact']);
  * @param sizes the show's own sizes, whose names are left alone
  */
 export function pinSettings(typed: TypedSettings, from: Unit, to: Unit, sizes: readonly NamedSize[]): TypedSettings {
-	const isInches = isBareFraction(typed.width) || isBareFraction(typed.height);
+	const inches = sidesOfSizes.filter((sides) => sides.some((side) => isBareFraction(typed[side]))).flat();
 
 	function pin(key: string, value: unknown): unknown {
 		if (Array.isArray(value)) return value.map((item) => pin('', item));
 		if (typeof value === 'object' && value !== null) return pinSettings(value as TypedSettings, from, to, sizes);
 		if (typeof value !== 'string') return value;
 		if (key === 'pictureArea') return /^\s*[\d.,]+\s*$/.test(value) ? `${value} ${from}²` : value;
-		if (isInches && (key === 'width' || key === 'height')) return value;
+		if (inches.includes(key)) return value;
 		const [before, after] = [from, to].map((unit) => readUnder(unit, key, value, sizes));
 		return isSameValue(before, after) ? value : `${value} ${from}`;
 	}

@@ -1,22 +1,38 @@
+import { type Length, minus, plus } from '../length/length.ts';
 import type { Reading } from '../length/reading.ts';
-import type { Frame } from './settings.ts';
+import { downToRuler } from '../length/ruler.ts';
+import { unframed } from '../row/frame.ts';
+import type { Frame, Size } from './settings.ts';
 import {
+	isAbsent,
 	lengthSetting,
 	optionalSettings,
 	recordsOf,
 	type SettingContext,
+	type SettingRecord,
 	sizeOfRecord,
 	textSetting,
 	valueOf,
 	wholeSetting,
 } from './settingValue.ts';
 
-/** Reads the frames; one without a name, a width or a height (of its rebate) is told and left out. */
-export function readFrames(value: unknown, context: SettingContext): readonly Frame[] {
+/** What frames are read by. */
+interface FrameContext extends SettingContext {
+	readonly ruler: Length;
+	/** The clearance of frames that have none of their own. */
+	readonly frameClearance: Length;
+}
+
+/** Reads the frames; one without a name, or of which a size cannot be read, is told and left out. */
+export function readFrames(value: unknown, context: FrameContext): readonly Frame[] {
 	return recordsOf(value, 'frames', context).flatMap(([record, key]) => {
 		const name = valueOf(textSetting(record['name']), `${key}.name`, context);
-		const size = sizeOfRecord(record, key, context);
-		const rest = optionalSettings<Omit<Frame, 'name' | 'width' | 'height'>>(record, key, context, {
+		const own = optionalSettings<Pick<Frame, 'clearance'>>(record, key, context, {
+			clearance: ['clearance', (typed) => lengthSetting(typed, context, true)],
+		});
+		const clearance = own.clearance ?? context.frameClearance;
+		const size = sizesOf(record, key, clearance, context);
+		const rest = optionalSettings<Omit<Frame, 'name' | 'size' | 'clearance'>>(record, key, context, {
 			depth: ['depth', (typed) => lengthSetting(typed, context)],
 			lip: ['lip', (typed) => lengthSetting(typed, context, true)],
 			moulding: ['moulding', (typed) => lengthSetting(typed, context)],
@@ -24,9 +40,45 @@ export function readFrames(value: unknown, context: SettingContext): readonly Fr
 			price: ['price', (typed) => wholeSetting(typed, 0)],
 			count: ['count', (typed) => wholeSetting(typed, 0)],
 		});
-		return name === undefined || size === undefined ? [] : [{ name, ...size, ...rest }];
+		if (name === undefined || size === undefined) return [];
+		if (name.toLowerCase() !== unframed)
+			return [{ name, ...(size !== 'made to measure' && { size }), clearance, ...rest }];
+		context.report(`${key}.name`, `“${name}” says in the frame cell that a print has no frame, and cannot name one`);
+		return [];
 	});
 }
+
+/**
+ * What a frame takes and its rebate, each from the other where it is blank; both blank, it is made to each mount.
+ * @returns undefined, with each problem told, where one of them cannot be read
+ */
+function sizesOf(
+	record: SettingRecord,
+	key: string,
+	clearance: Length,
+	context: FrameContext,
+): Frame['size'] | 'made to measure' {
+	const isTyped = (sides: readonly string[]) => sides.some((side) => !isAbsent(record[side]));
+	const read = (sides: readonly [string, string]) => sizeOfRecord(record, key, context, sides);
+	if (!isTyped([...outer, ...inner])) return 'made to measure';
+	const takes = isTyped(outer) ? read(outer) : undefined;
+	const rebate = isTyped(inner) ? read(inner) : undefined;
+	if ((isTyped(outer) && !takes) || (isTyped(inner) && !rebate)) return undefined;
+	if (takes) return { takes, rebate: rebate ?? each(takes, (side) => plus(side, clearance)) };
+	const left = each(rebate!, (side) => minus(side, clearance));
+	const none = inner.find((_, i) => [left.width, left.height][i]! < context.ruler);
+	if (none === undefined) return { takes: each(left, (side) => downToRuler(side, context.ruler)), rebate: rebate! };
+	context.report(`${key}.${none}`, 'the clearance leaves nothing of the rebate');
+	return undefined;
+}
+
+const outer = ['width', 'height'] as const;
+const inner = ['rebateWidth', 'rebateHeight'] as const;
+
+const each = ({ width, height }: Size, change: (side: Length) => Length): Size => ({
+	width: change(width),
+	height: change(height),
+});
 
 /** The weight of a metre of moulding, in kg: `0.4`, `0.4 kg`, `400 g`, with or without `/m`. */
 function weightSetting(value: unknown): Reading<number> {

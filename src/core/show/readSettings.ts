@@ -46,6 +46,10 @@ export const settingKeys = [
 	'spares',
 	'undermount',
 	'frames',
+	'frame',
+	'frameClearance',
+	'pointsRoom',
+	'leastSpacer',
 	'bench',
 	'labels',
 	'views',
@@ -79,9 +83,11 @@ export function readSettings(typed: TypedSettings): {
 	const border = (value: unknown) => lengthSetting(value, context);
 	const space = (value: unknown) => lengthSetting(value, context, true);
 
+	const ruler = read('ruler', (value) => rulerSetting(value, context));
+	const frameClearance = read('frameClearance', space);
 	const settings: Settings = {
 		unit,
-		ruler: read('ruler', (value) => rulerSetting(value, context)),
+		ruler,
 		mountSize: readMountSize(typed['mountSize'], defaults.mountSize, context),
 		sizes: context.sizes,
 		border: read('border', border),
@@ -103,7 +109,11 @@ export function readSettings(typed: TypedSettings): {
 		undermount: isAbsent(typed['undermount'])
 			? undefined
 			: valueOf(textSetting(typed['undermount']), 'undermount', context),
-		frames: readFrames(typed['frames'], context),
+		frames: readFrames(typed['frames'], { ...context, ruler, frameClearance }),
+		frame: isAbsent(typed['frame']) ? undefined : valueOf(textSetting(typed['frame']), 'frame', context),
+		frameClearance,
+		pointsRoom: read('pointsRoom', space),
+		leastSpacer: read('leastSpacer', space),
 		bench: readBench(typed['bench'], context),
 		labels: readLabels(typed['labels'], context),
 	};

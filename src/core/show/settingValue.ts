@@ -105,21 +105,31 @@ export function sizeSetting(value: unknown, key: string, context: SettingContext
 
 /**
  * The width and height of a record. A bare fraction in one of them makes the other inches too.
+ * @param sides the keys that they stand under
  * @returns undefined, with each problem told, if either cannot be read
  */
-export function sizeOfRecord(record: SettingRecord, key: string, context: SettingContext): Size | undefined {
-	const isInches = [record['width'], record['height']].some((value) => {
+export function sizeOfRecord(
+	record: SettingRecord,
+	key: string,
+	context: SettingContext,
+	sides: readonly [string, string] = ['width', 'height'],
+): Size | undefined {
+	const isInches = sides.some((side) => {
+		const value = record[side];
 		const reading = typeof value === 'string' ? parseLength(value, { unit: context.unit }) : undefined;
 		return reading !== undefined && 'value' in reading && reading.value.isBareFraction;
 	});
 	const own: SettingContext = isInches ? { ...context, unit: 'in' } : context;
-	const [width, height] = ['width', 'height'].map((side) => {
+	const [width, height] = sides.map((side) => {
 		if (!isAbsent(record[side])) return valueOf(lengthSetting(record[side], own), `${key}.${side}`, context);
-		context.report(`${key}.${side}`, `no ${side} is given`);
+		context.report(`${key}.${side}`, `no ${inWords(side)} is given`);
 		return undefined;
 	});
 	return width === undefined || height === undefined ? undefined : { width, height };
 }
+
+/** `rebateWidth` as it is spoken: rebate width. */
+const inWords = (key: string) => key.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
 
 /** The records of a list, each with its key; what is no list, or no record, is told. */
 export function recordsOf(value: unknown, key: string, context: SettingContext): [SettingRecord, string][] {

@@ -68,8 +68,10 @@ export interface Offcut {
 /** A frame that mounts go into. */
 export interface Frame {
 	readonly name: string;
-	readonly width: Length;
-	readonly height: Length;
+	/** The size of what it takes, and of its rebate. Undefined: a moulding, made to each mount. */
+	readonly size?: { readonly takes: Size; readonly rebate: Size };
+	/** How much larger its rebate is than what goes in, in all on each axis. */
+	readonly clearance: Length;
 	readonly depth?: Length;
 	readonly lip?: Length;
 	readonly moulding?: Length;
@@ -140,6 +142,14 @@ export interface Settings {
 	readonly sparesPercent: number;
 	readonly undermount: string | undefined;
 	readonly frames: readonly Frame[];
+	/** The name of the frame that a row has which names none; undefined where each has the first that takes its mount. */
+	readonly frame: string | undefined;
+	/** How much larger a rebate is than what goes in, in all on each axis. */
+	readonly frameClearance: Length;
+	/** What must be left of a rebate's depth for the points that hold everything in. */
+	readonly pointsRoom: Length;
+	/** The least spacer that keeps the glazing off a print. */
+	readonly leastSpacer: Length;
 	readonly bench: Bench;
 	readonly labels: Labels;
 }

@@ -22,6 +22,10 @@ const others = [
 	{ key: 'spares', read: 'sparesPercent', label: 'spares' },
 	{ key: 'undermount', read: 'undermount', label: 'undermount' },
 	{ key: 'frames', read: 'frames', label: 'frames' },
+	{ key: 'frame', read: 'frame', label: 'frame of the show' },
+	{ key: 'frameClearance', read: 'frameClearance', label: 'clearance of frames' },
+	{ key: 'pointsRoom', read: 'pointsRoom', label: 'room for points' },
+	{ key: 'leastSpacer', read: 'leastSpacer', label: 'least spacer' },
 	{ key: 'bench', read: 'bench', label: 'bench' },
 ] as const satisfies readonly { key: string; read: keyof Settings; label: string }[];
 

@@ -1,4 +1,5 @@
 import type { Reading } from '../length/reading.ts';
+import { isRecord } from './settingValue.ts';
 
 /** A stored form of a show, of any version, not yet looked into. */
 export type Stored = Readonly<Record<string, unknown>>;
@@ -7,7 +8,7 @@ export type Stored = Readonly<Record<string, unknown>>;
 export type Upgrade = (stored: Stored) => Stored;
 
 /** The version of the stored form that is written. */
-export const storedVersion = 3;
+export const storedVersion = 4;
 
 /**
  * What makes each version into the next, by the older version's number; a change of the stored form raises
@@ -16,7 +17,20 @@ export const storedVersion = 3;
 export const upgrades: Readonly<Record<number, Upgrade>> = {
 	1: (stored) => ({ ...stored, ticks: [] }), // nothing was ticked off at the bench yet
 	2: (stored) => ({ ...stored, cutSheets: [] }), // no board was planned yet, and no sheet marked as cut
+	3: ({ settings, ...stored }) => ({ ...stored, ...(settings !== undefined && { settings: withRebates(settings) }) }),
 };
+
+/** Settings whose frames were measured by their rebate: their width and height are the rebate's. */
+export function withRebates<Settings>(settings: Settings): Settings {
+	if (!isRecord(settings) || !Array.isArray(settings['frames'])) return settings;
+	const frames = settings['frames'].map((frame: unknown) => (isRecord(frame) ? byRebate(frame) : frame));
+	return { ...settings, frames };
+}
+
+const byRebate = (frame: Stored): Stored =>
+	Object.fromEntries(
+		Object.entries(frame).map(([key, value]) => [{ width: 'rebateWidth', height: 'rebateHeight' }[key] ?? key, value]),
+	);
 
 /**
  * A stored form in the version that is written today.

@@ -120,7 +120,7 @@ const settings = fc.oneof(
 				{ name: 'B', width: 1, height: 1 },
 			],
 			limits: { exact: '500 x 400 mm', within: '2 mm', thickness: 1, pictureArea: '9999 cm2' },
-			frames: [{ name: 'F', width: 504, height: 404, depth: 5, lip: 300 }],
+			frames: [{ name: 'F', width: 501, height: 401, depth: 5, lip: 300 }],
 			bench: { kind: 'guide', greatest: 10, least: 9 },
 		}),
 	},

@@ -48,7 +48,7 @@ describe('a show file', () => {
 	});
 
 	test('says what it is, before anything else', () => {
-		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 3,\n/);
+		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 4,\n/);
 		expect(isShowFileText(writeShowFile(show))).toBe(true);
 		expect(isShowFileText('title,note\n{,}')).toBe(false);
 	});
@@ -128,8 +128,8 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		['settings', { border: 70 }, /^this is no show file/],
 		[
 			'newer',
-			{ ...file, version: 4 },
-			/a show file of version 4, newer than the 3 that this app opens: update the app/,
+			{ ...file, version: 5 },
+			/a show file of version 5, newer than the 4 that this app opens: update the app/,
 		],
 		['without a version', { ...file, version: undefined }, /its version is not given/],
 		['of version 0', { ...file, version: 0 }, /its version is 0/],
@@ -252,7 +252,7 @@ test.each<[string, unknown, RegExp]>([
 	['an odd size', [asJson({ width: 'wide' })], /cutSheets\[0\]\.blanks\[0\]\.width is not a length/],
 	['odd stock', [{ ...asJson(), stock: { board: 'x', kind: 'roll' } }], /cutSheets\[0\]\.stock\.kind is none of/],
 ])('cut sheets that are damaged are refused with their place: %s', (_, damaged, sentence) => {
-	const reading = readShowFile(JSON.stringify({ ...file, version: 3, cutSheets: damaged }));
+	const reading = readShowFile(JSON.stringify({ ...file, version: 4, cutSheets: damaged }));
 	expect('problem' in reading && reading.problem).toMatch(sentence);
 });
 
@@ -279,7 +279,47 @@ const secondForm = `{
 }
 `;
 
+/** As version 3 wrote it: a frame's width and height were its rebate. */
+const thirdForm = `{
+	"format": "evenhang-show",
+	"version": 3,
+	"name": "Salt",
+	"settings": {
+		"unit": "mm",
+		"frames": [
+			{ "name": "Oak", "width": "502", "height": 402, "depth": "18 mm", "lip": 6 },
+			{ "name": "Half", "height": "400" },
+			"no frame"
+		]
+	},
+	"rows": [{ "id": "a", "order": 1, "typed": { "title": "Ebb", "shape": "3:2", "frame": "Oak" } }],
+	"ticks": [],
+	"cutSheets": []
+}
+`;
+
 describe('older forms', () => {
+	test('what a file of version 3 calls the width and height of a frame is its rebate', () => {
+		const opened = readShowFile(thirdForm);
+		if ('problem' in opened) throw new Error(opened.problem);
+		expect(opened.value.settings).toEqual({
+			unit: 'mm',
+			frames: [
+				{ name: 'Oak', rebateWidth: '502', rebateHeight: 402, depth: '18 mm', lip: 6 },
+				{ name: 'Half', rebateHeight: '400' },
+				'no frame',
+			],
+		});
+		expect(readShowFile(writeShowFile(opened.value))).toEqual(opened);
+	});
+
+	test.each([undefined, null, 'Oak', { width: 3 }])('frames that are no list (%j) stay as they are', (frames) => {
+		const stored = JSON.stringify({ ...file, version: 3, settings: { frames } });
+		expect(readShowFile(stored)).toMatchObject({
+			value: { settings: JSON.parse(JSON.stringify({ frames })) as object },
+		});
+	});
+
 	test('a file of version 2, from before boards were planned, opens as it is', () => {
 		const opened = readShowFile(secondForm);
 		if ('problem' in opened) throw new Error(opened.problem);

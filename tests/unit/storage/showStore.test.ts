@@ -204,6 +204,32 @@ async function leaveFirstForm() {
 }
 const tick: Tick = { row: 'b', copy: 1, part: 'mount', side: 'spoilt', times: 2 };
 
+test('a frame kept when its width and height were its rebate is kept by its rebate', async () => {
+	await leaveFirstForm();
+	const db = await openDB(databaseName, 2, {
+		upgrade(old) {
+			old.createObjectStore('exchanges');
+			old.createObjectStore('matchings');
+		},
+	});
+	const frames = [{ name: 'Oak', width: '502', height: 402, lip: 6 }, 'no frame'];
+	const { rows: _, ...framed } = { ...show, settings: { unit: 'mm', frames }, revision: 7, atBench: 'a step' };
+	await db.put('shows', framed);
+	await db.put('shows', { ...framed, id: 'plain', settings: { unit: 'mm' } });
+	db.close();
+	const store = open();
+	expect(await store.read('spring')).toEqual({
+		show: {
+			...show,
+			ticks: [tick],
+			settings: { unit: 'mm', frames: [{ name: 'Oak', rebateWidth: '502', rebateHeight: 402, lip: 6 }, 'no frame'] },
+		},
+		revision: 7,
+		atBench: 'a step',
+	});
+	expect((await store.read('plain')).show.settings).toEqual({ unit: 'mm' });
+});
+
 test('a show kept by the first version of the app is there, with all that was in it', async () => {
 	await leaveFirstForm();
 	const store = open();

@@ -8,7 +8,7 @@ const boards = [
 	{ name: 'Foam', kind: 'sheet', width: '1200 mm', height: '900 mm', thickness: '5 mm' },
 	{ name: 'White', kind: 'sheet', width: '1200 mm', height: '900 mm', thickness: '1.4 mm' },
 ];
-const frames = [{ name: 'Oak', width: '604 mm', height: '454 mm', depth: '12 mm', lip: '6 mm' }];
+const frames = [{ name: 'Oak', rebateWidth: '604 mm', rebateHeight: '454 mm', depth: '12 mm', lip: '6 mm' }];
 const stocked = (more: TypedSettings): TypedSettings => ({ ...wideShow, boards, ...more });
 
 const cases: readonly RuleCase[] = [

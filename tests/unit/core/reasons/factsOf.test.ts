@@ -8,7 +8,7 @@ const { settings } = readSettings({
 	...wideShow,
 	boards: [{ name: 'White', width: 1000, height: 800, thickness: 1.4 }],
 	undermount: 'White',
-	frames: [{ name: 'Oak', width: '604 mm', height: '454 mm', lip: '6 mm' }],
+	frames: [{ name: 'Oak', rebateWidth: '604 mm', rebateHeight: '454 mm', lip: '6 mm' }],
 });
 const facts = (line: string) => factsOf(rowOf(line), workOut(rowOf(line), settings).solved, settings);
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { mm, toInches, toMm } from '../../../../src/core/length/length.ts';
+import { inches, type Length, mm, toInches, toMm } from '../../../../src/core/length/length.ts';
 import { defaultSettings } from '../../../../src/core/show/defaults.ts';
 import { readSettings, unknownSettings } from '../../../../src/core/show/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/show/settings.ts';
@@ -35,6 +35,10 @@ test('metric defaults', () => {
 		sparesPercent: 0,
 		undermount: undefined,
 		frames: [],
+		frame: undefined,
+		frameClearance: mm(3),
+		pointsRoom: mm(2),
+		leastSpacer: mm(3),
 		bench: { kind: 'guide' },
 	});
 });
@@ -49,6 +53,8 @@ test('inch defaults', () => {
 		),
 	).toEqual([1 / 16, 20, 16, 2.5, 1.5, 1 / 8, 1 / 16, 1 / 4]);
 	expect(toInches(innerBlankSmaller)).toBe(1 / 8);
+	const { frameClearance, pointsRoom, leastSpacer } = read({ unit: 'in' });
+	expect([frameClearance, pointsRoom, leastSpacer].map(toInches)).toEqual([1 / 8, 1 / 16, 1 / 8]);
 });
 
 test('a show in cm has the metric defaults', () => {
@@ -181,13 +187,15 @@ test('offcuts and drop-outs', () => {
 	expect(Object.keys(problemsOf({ dropOuts: 'perhaps' }))).toEqual(['dropOuts']);
 });
 
-test('frames', () => {
+const sizeOf = (size: { width: Length; height: Length } | undefined) => size && [toMm(size.width), toMm(size.height)];
+
+test('frames, by what goes in, by their rebate, or made to each mount', () => {
 	const { settings, problems } = readSettings({
 		frames: [
 			{
 				name: 'Ash',
-				width: 702,
-				height: 552,
+				width: 700,
+				height: 550,
 				depth: '22 mm',
 				lip: 6,
 				moulding: 20,
@@ -195,25 +203,59 @@ test('frames', () => {
 				price: 9900,
 				count: 12,
 			},
-			{ name: 'Bare', width: 702, height: 552, weight: 'light' },
+			{ name: 'Bare', rebateWidth: '702.5', rebateHeight: 552, clearance: '2 mm', weight: 'light' },
+			{ name: 'Made', clearance: 4 },
+			{ name: 'Both', width: 700, height: 550, rebateWidth: 704, rebateHeight: 554 },
 			{ width: 702, height: 552 },
+			{ name: 'Half', width: 702 },
+			{ name: 'Tight', rebateWidth: 3, rebateHeight: 552 },
+			{ name: 'None', width: 702, height: 552 },
 		],
 	});
-	expect(settings.frames).toEqual([
-		{
-			name: 'Ash',
-			width: 7_020_000_000,
-			height: 5_520_000_000,
-			depth: 220_000_000,
-			lip: 60_000_000,
-			moulding: 200_000_000,
-			weightKgPerMetre: 0.4,
-			price: 9900,
-			count: 12,
-		},
-		{ name: 'Bare', width: 7_020_000_000, height: 5_520_000_000 },
+	expect(settings.frames[0]).toMatchObject({
+		name: 'Ash',
+		depth: 220_000_000,
+		lip: 60_000_000,
+		moulding: 200_000_000,
+		weightKgPerMetre: 0.4,
+		price: 9900,
+		count: 12,
+	});
+	expect(
+		settings.frames.map(({ name, size, clearance }) => [
+			name,
+			sizeOf(size?.takes),
+			sizeOf(size?.rebate),
+			toMm(clearance),
+		]),
+	).toEqual([
+		['Ash', [700, 550], [703, 553], 3],
+		['Bare', [700, 550], [702.5, 552], 2], // less the clearance, down to the ruler
+		['Made', undefined, undefined, 4],
+		['Both', [700, 550], [704, 554], 3],
 	]);
-	expect(problems.map(({ key }) => key)).toEqual(['frames[1].weight', 'frames[2].name']);
+	expect(problems.map(({ key }) => key)).toEqual([
+		'frames[1].weight',
+		'frames[4].name',
+		'frames[5].height',
+		'frames[6].rebateWidth',
+		'frames[7].name',
+	]);
+});
+
+test('the clearance of frames is the setting’s where they have none of their own', () => {
+	const frames = [{ name: 'Oak', width: '20', height: '16' }];
+	expect(read({ unit: 'in', frames }).frames[0]!.size!.rebate).toEqual({
+		width: inches(20.125),
+		height: inches(16.125),
+	});
+	expect(read({ unit: 'in', frames, frameClearance: '1/4' }).frames[0]!.size!.rebate.width).toBe(inches(20.25));
+});
+
+test('the frame of the show is a name, and `none` is none', () => {
+	expect(read({ frame: ' Oak ' }).frame).toBe('Oak');
+	expect(read({ frame: 'none' }).frame).toBe('none');
+	expect(Object.keys(problemsOf({ frame: 3 }))).toEqual(['frame']);
 });
 
 test('limits', () => {
