@@ -1,4 +1,7 @@
-import type { TypedSettings } from '../core/show/settings.ts';
+import type { Bench, TypedSettings } from '../core/show/settings.ts';
+
+/** The settings that say which kind of cutter it is. */
+const cutterKeys = ['head', 'guideSide', 'endStop'];
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
 	typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -19,6 +22,15 @@ export function benchChange(
 	const bench = value === undefined || value.trim() === '' ? others : { ...others, [key]: value };
 	return { bench: Object.keys(bench).length > 0 ? bench : undefined };
 }
+
+/** Whether it is still to be asked which kind of cutter the end stops are on. */
+export const isCutterUnknown = (settings: TypedSettings, { kind }: Bench): boolean =>
+	kind === 'guide and stops' && !cutterKeys.some((key) => benchText(settings, key) !== '');
+
+/** What answers it: what is chosen, the rest as it mostly is. */
+export const usualCutter = (settings: TypedSettings): { readonly bench: unknown } => ({
+	bench: { head: 'push', guideSide: 'left', endStop: 'from the end', ...typedBench(settings) },
+});
 
 /** What is typed of the bench, as a text to be edited; a number of a file is mm. */
 export function benchText(settings: TypedSettings, key: string): string {

@@ -20,9 +20,9 @@ export interface Cut {
 export interface SetUp {
 	/** What the guide is set to, the correction taken off; on a straight edge the pencil line's distance. */
 	readonly guide: Length;
-	/** What the end stop where the blade goes in is set to; undefined on a bench without end stops. */
+	/** What the stop where the blade goes in is set to; undefined on a bench without end stops. */
 	readonly start: Length | undefined;
-	/** What the end stop where the blade comes out is set to; undefined on a bench without end stops. */
+	/** What the scale of the stop where the blade comes out reads; undefined on a bench without end stops. */
 	readonly end: Length | undefined;
 }
 

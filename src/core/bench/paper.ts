@@ -13,10 +13,14 @@ export type Paper = keyof typeof papers;
 
 /** Room that a page keeps free round what is on it, and for its head and foot, in mm. */
 export const paperRoom = { margin: 15, head: 16, foot: 10 } as const;
-/** Height of the head of a step and of a line in it, in mm; the sheet of styles holds to them. */
-export const stepHeadMm = 13;
-/** See `stepHeadMm`. */
+/** Height of a line of a step, in mm; the sheet of styles holds to it. */
 export const lineMm = 6.5;
+
+/** Height of the head of a step, in mm: its stops have lines of their own, more where several sides have theirs elsewhere. */
+export function stepHeadMm({ start, cuts }: Pick<BenchStep, 'start' | 'cuts'>): number {
+	if (start === undefined) return 13;
+	return new Set(cuts.map(({ side }) => side)).size > 1 ? 22 : 17;
+}
 
 /** How far a corner template goes beyond the lines, in mm. */
 export const templateBeyondMm = 12;
@@ -66,14 +70,15 @@ export function linesOf({ cuts }: BenchStep): readonly PaperLine[] {
 export function stepsOnPages(steps: readonly BenchStep[], paper: Paper): readonly (readonly PaperStep[])[] {
 	const { margin, head, foot } = paperRoom;
 	const room = papers[paper].heightMm - 2 * margin - head - foot;
-	const mostLines = Math.floor((room - stepHeadMm) / lineMm);
 	const pages: PaperStep[][] = [[]];
 	let used = 0;
 	steps.forEach((step, place) => {
 		const lines = linesOf(step);
+		const stepHead = stepHeadMm(step);
+		const mostLines = Math.floor((room - stepHead) / lineMm);
 		for (let from = 0; from < lines.length; from += mostLines) {
 			const part = lines.slice(from, from + mostLines);
-			const height = stepHeadMm + part.length * lineMm;
+			const height = stepHead + part.length * lineMm;
 			if (used > 0 && used + height > room) {
 				pages.push([]);
 				used = 0;

@@ -4,6 +4,7 @@ import { boardOf, boardThickness } from '../row/stack.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import type { Cut, CutPart, CutSide } from './benchPlan.ts';
+import { endsOf } from './cutEnds.ts';
 import type { BoardSetUp } from './setUps.ts';
 
 /** A cut and what the bench is set to for it. */
@@ -22,22 +23,6 @@ export interface CutMount {
 
 /** The order in which the cuts of a window are listed. */
 export const cutSides: readonly CutSide[] = ['left', 'right', 'top', 'bottom'];
-
-/**
- * The borders at the two ends of a cut, where the blade goes in and where it comes out. A mount lies face down with the
- * edge in hand against the guide, and the blade's slant lets it lie one way only; so from cut to cut it is turned the
- * same way round, and the end of one is the start of the next:
- *
- *     seen from the front     top ──────────▶ left ─▶ bottom ─▶ right
- *     along the left edge     in at the top border, out at the bottom border
- *     along the right edge    in at the bottom border, out at the top border
- */
-const ends: Readonly<Record<CutSide, readonly [CutSide, CutSide]>> = {
-	top: ['right', 'left'],
-	left: ['top', 'bottom'],
-	bottom: ['left', 'right'],
-	right: ['bottom', 'top'],
-};
 
 /** The border of an inner mount that shows `innerMount` beside one of the outer: it is set by its own, smaller blank. */
 export const innerBorder = (border: Length, innerMount: Length, { innerBlankSmaller }: Settings): Length =>
@@ -74,20 +59,25 @@ export const overcutOf = (row: Row, settings: Settings): Length =>
  */
 export function windowCuts(row: Row, result: RowResult, number: number, settings: Settings): readonly SetCut[] {
 	if (result.isStopped) return [];
-	const { kind, correction = 0 } = settings.bench;
+	const { bench } = settings;
+	const { kind, correction = 0 } = bench;
 	const thickness = boardOf(row, settings)?.thickness;
 	const overcut = overcutOf(row, settings);
-	const stop = (border: Length) =>
-		kind === 'guide and stops' ? length(Math.max(0, minus(border, overcut))) : undefined;
-	const setUpOf = ({ borders }: CutMount, side: CutSide): BoardSetUp => {
-		const [start, end] = ends[side];
+	const fromEdge = (border: Length) => length(Math.max(0, minus(border, overcut)));
+	const stopsOf = ({ borders, width, height }: CutMount, side: CutSide) => {
+		if (kind !== 'guide and stops') return { start: undefined, end: undefined };
+		const [start, end] = endsOf(side, bench);
+		const edge = side === 'left' || side === 'right' ? height : width;
+		const fromEnd = fromEdge(borders[end]);
 		return {
-			guide: kind === 'straight edge' ? borders[side] : length(borders[side] - correction),
-			start: stop(borders[start]),
-			end: stop(borders[end]),
-			border: borders[side],
-			thickness,
+			start: fromEdge(borders[start]),
+			end: bench.endStop === 'from the start' ? minus(edge, fromEnd) : fromEnd,
 		};
+	};
+	const setUpOf = (mount: CutMount, side: CutSide): BoardSetUp => {
+		const border = mount.borders[side];
+		const guide = kind === 'straight edge' ? border : length(border - correction);
+		return { guide, ...stopsOf(mount, side), border, thickness };
 	};
 	const mounts = cutMounts(result, settings);
 	return Array.from({ length: result.copies }, (_, index) => index + 1).flatMap((copy) =>

@@ -1,6 +1,6 @@
 import { benchWays } from '../bench/benchPlan.ts';
 import { zero } from '../length/length.ts';
-import { type Bench, benchHands } from './settings.ts';
+import { type Bench, benchHands, cutterHeads, endStops, guideSides } from './settings.ts';
 import {
 	isAbsent,
 	isRecord,
@@ -30,6 +30,9 @@ export function readBench(value: unknown, context: SettingContext): Bench {
 		way: ['way', (typed) => wordSetting(typed, benchWays)],
 		bladeEvery: ['bladeEvery', (typed) => wholeSetting(typed, 1)],
 		hand: ['hand', (typed) => wordSetting(typed, benchHands)],
+		head: ['head', (typed) => wordSetting(typed, cutterHeads)],
+		guideSide: ['guideSide', (typed) => wordSetting(typed, guideSides)],
+		endStop: ['endStop', (typed) => wordSetting(typed, endStops)],
 	});
 	return { kind: kind ?? 'guide', ...rest };
 }

@@ -97,6 +97,13 @@ export interface Labels {
 /** The words that `bench.hand` may hold. */
 export const benchHands = ['right', 'left'] as const;
 
+/** The words that `bench.head` may hold: whether the head is pushed away from who cuts, or pulled. */
+export const cutterHeads = ['push', 'pull'] as const;
+/** The words that `bench.guideSide` may hold: where the guide is, for who stands at the cutter. */
+export const guideSides = ['left', 'right'] as const;
+/** The words that `bench.endStop` may hold: the edge from which the scale of the end stop reads. */
+export const endStops = ['from the end', 'from the start'] as const;
+
 /** How windows are cut. */
 export interface Bench {
 	readonly kind: 'straight edge' | 'guide' | 'guide and stops';
@@ -114,6 +121,12 @@ export interface Bench {
 	readonly bladeEvery?: number;
 	/** The hand by whose thumb what is pressed at the bench lies. Blank: the right. */
 	readonly hand?: (typeof benchHands)[number];
+	/** Which way the head goes. Blank: it is pushed. */
+	readonly head?: (typeof cutterHeads)[number];
+	/** Blank: the left. */
+	readonly guideSide?: (typeof guideSides)[number];
+	/** What the end stop reads: the distance from the edge at the end of the cut, or from that at its start. Blank: the end. */
+	readonly endStop?: (typeof endStops)[number];
 }
 
 /** The settings of a show, read. `readSettings` makes them from what was typed. */

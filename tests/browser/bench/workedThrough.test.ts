@@ -101,6 +101,38 @@ test('the example is worked through by touch, over a reload and a killed browser
 		expect(steps).toBe(21);
 	}));
 
+test('with end stops it is asked once which cutter it is, with a drawing; then each stop is said with its border', () =>
+	inWindow(async (page) => {
+		await begin(page);
+		await page.getByRole('link', { name: 'List' }).tap();
+		await page.getByRole('link', { name: 'Bench settings' }).tap();
+		await page.getByRole('radio', { name: 'guide and stops', exact: true }).check();
+		await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Bench' }).tap();
+		const question = page.getByRole('region', { name: 'Which kind of cutter is it?' });
+		await question.getByRole('img', { name: /pushed away from you: the cut starts at the top border/ }).waitFor();
+		expect(await axeProblems(page)).toEqual([]);
+		await question.getByRole('radio', { name: 'pulled' }).check();
+		await question.getByRole('img', { name: /pulled towards you: the cut starts at the bottom border/ }).waitFor();
+		await question.getByRole('button', { name: 'It is as drawn' }).tap();
+		await question.waitFor({ state: 'detached' });
+		await page.reload();
+		await page
+			.getByText(/^start [\d.]+, at the/)
+			.first()
+			.waitFor();
+		expect(await question.count()).toBe(0);
+		await page.getByRole('link', { name: /^Go (to|on at) the bench$/ }).tap();
+		await next(page).tap();
+		await page.getByText('Start stop').waitFor();
+		const shown = await page.locator('main').innerText();
+		expect(shown).toMatch(/Start stop[^]*at the (top|bottom|left|right)[^]*End stop[^]*at the (top|bottom|left|right)/);
+		await page.goto(`${page.url().split('#')[0]}#paper`);
+		await page
+			.getByText(/^start [\d.]+, at the/)
+			.first()
+			.waitFor();
+	}));
+
 test('the digits are 60 px high, what is pressed is 60 px, undo is at hand, and axe finds nothing', () =>
 	inWindow(async (page) => {
 		await begin(page);

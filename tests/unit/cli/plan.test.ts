@@ -218,6 +218,17 @@ test('with end stops the steps say what both are set to', async () => {
 		cuts: [{ row: 1, copy: 1, part: 'mount', side: 'left' }],
 	});
 	expect(bench).toMatchObject({ changes: 9, leastChanges: 9, proven: true });
+
+	// a pulled head starts at the other end, and a scale at the start edge reads 450 − 70 + 2 there
+	const cutter = { ...settings.bench, head: 'pull', endStop: 'from the start' };
+	writeFileSync(file('stops.json'), JSON.stringify({ ...settings, bench: cutter }));
+	const { bench: other } = JSON.parse((await plan('one.csv', '--show', 'stops.json', '--json')).stdout) as Plan;
+	expect(other.steps).toContainEqual({
+		guide: 72,
+		start: 76,
+		end: 382,
+		cuts: [{ row: 1, copy: 1, part: 'mount', side: 'left' }],
+	});
 });
 
 describe('boards', () => {

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { benchChange, benchText } from '../../../src/pages/benchSettings.ts';
+import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { benchChange, benchText, isCutterUnknown, usualCutter } from '../../../src/pages/benchSettings.ts';
 
 test.each([
 	[undefined, 'kind', 'straight edge', { kind: 'straight edge' }],
@@ -19,4 +20,14 @@ test('what a file holds as numbers can be edited', () => {
 		'',
 	]);
 	expect(benchText({ bench: 'guide' }, 'kind')).toBe('guide');
+});
+
+test('which kind of cutter it is is asked once, where there are end stops', () => {
+	const unknown = (bench: object) => isCutterUnknown({ bench }, readSettings({ bench }).settings.bench);
+	expect(unknown({ kind: 'guide' })).toBe(false);
+	expect(unknown({ kind: 'guide and stops' })).toBe(true);
+	expect(unknown({ kind: 'guide and stops', endStop: 'from the start' })).toBe(false);
+	const { bench } = usualCutter({ bench: { kind: 'guide and stops', head: 'pull' } });
+	expect(bench).toEqual({ kind: 'guide and stops', head: 'pull', guideSide: 'left', endStop: 'from the end' });
+	expect(unknown(bench as object)).toBe(false);
 });

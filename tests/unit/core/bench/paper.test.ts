@@ -10,12 +10,12 @@ import {
 	stepHeadMm,
 	stepsOnPages,
 } from '../../../../src/core/bench/paper.ts';
-import { mm } from '../../../../src/core/length/length.ts';
+import { type Length, mm } from '../../../../src/core/length/length.ts';
 
-const stepOf = (lines: number): BenchStep => ({
+const stepOf = (lines: number, stop?: Length): BenchStep => ({
 	guide: mm(70),
-	start: undefined,
-	end: undefined,
+	start: stop,
+	end: stop,
 	border: mm(70),
 	thickness: undefined,
 	cuts: Array.from({ length: lines }, (_, index) => ({ row: index + 1, copy: 1, part: 'mount', side: 'top' })),
@@ -26,13 +26,14 @@ test('every line comes once, no page is too full, and only a step longer than a 
 		fc.property(
 			fc.array(fc.integer({ min: 1, max: 90 }), { maxLength: 20 }),
 			fc.constantFrom('A4', 'Letter'),
-			(sizes, paper) => {
-				const steps = sizes.map(stepOf);
+			fc.constantFrom(undefined, mm(68)),
+			(sizes, paper, stop) => {
+				const steps = sizes.map((lines) => stepOf(lines, stop));
 				const pages = stepsOnPages(steps, paper);
 				const { margin, head, foot } = paperRoom;
 				const room = papers[paper].heightMm - 2 * margin - head - foot;
 				for (const page of pages) {
-					const height = page.reduce((sum, { lines }) => sum + stepHeadMm + lines.length * lineMm, 0);
+					const height = page.reduce((sum, { lines, step }) => sum + stepHeadMm(step) + lines.length * lineMm, 0);
 					expect(height).toBeLessThanOrEqual(room);
 				}
 				const shown = pages.flat();
@@ -40,7 +41,7 @@ test('every line comes once, no page is too full, and only a step longer than a 
 					steps.map((_, place) => shown.filter(({ number }) => number === place + 1).flatMap(({ lines }) => lines)),
 				).toEqual(steps.map(linesOf));
 				for (const { number, isContinued } of shown)
-					if (isContinued) expect(stepHeadMm + sizes[number - 1]! * lineMm).toBeGreaterThan(room);
+					if (isContinued) expect(stepHeadMm(steps[number - 1]!) + sizes[number - 1]! * lineMm).toBeGreaterThan(room);
 			},
 		),
 	));

@@ -337,3 +337,18 @@ describe('what cannot be read keeps its default and is named', () => {
 test('keys that are none of ours are told apart', () => {
 	expect(unknownSettings({ border: 70, bordr: 70, constructor: 1 })).toEqual(['bordr', 'constructor']);
 });
+
+test('the kind of cutter that end stops are on', () => {
+	const { settings, problems } = readSettings({
+		bench: { kind: 'guide and stops', head: 'Pull', guideSide: 'right', endStop: 'from the start' },
+	});
+	expect(problems).toEqual([]);
+	expect(settings.bench).toEqual({
+		kind: 'guide and stops',
+		head: 'pull',
+		guideSide: 'right',
+		endStop: 'from the start',
+	});
+	const wrong = readSettings({ bench: { head: 'shove', guideSide: 'top', endStop: 'end' } });
+	expect(wrong.problems.map(({ key }) => key)).toEqual(['bench.head', 'bench.guideSide', 'bench.endStop']);
+});
