@@ -67,6 +67,8 @@ function plain(text: string): string {
 
 const numberPattern = /\d+(?:[.,]\d+)*|[.,]\d+/y;
 const wordPattern = /[a-z]+\.?/iy;
+/** A unit that stands close before the `x` of a size: `60cmx45cm`. */
+const unitBeforeTimes = /(?:mm|cm|m|in|inch|inches|ft|foot|feet)(?=(?:x|by)(?![a-z]))/iy;
 
 /** Cuts a typed text into pieces. What is none of ours is a piece of the kind `unknown`. */
 export function tokenize(typed: string): Tokens {
@@ -103,8 +105,8 @@ function tokenAt(text: string, start: number): Token | undefined {
 	if (digits !== undefined) return numberToken(digits, start);
 	const sign = signs[character];
 	if (sign !== undefined) return { kind: sign, start, end: start + 1 };
-	wordPattern.lastIndex = start;
-	const word = wordPattern.exec(text)?.[0] ?? character;
+	unitBeforeTimes.lastIndex = wordPattern.lastIndex = start;
+	const word = (unitBeforeTimes.exec(text) ?? wordPattern.exec(text))?.[0] ?? character;
 	const end = start + word.length;
 	const name = word.toLowerCase();
 	if (name === 'x' || name === 'by') return { kind: 'times', start, end };

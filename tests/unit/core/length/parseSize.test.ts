@@ -33,6 +33,10 @@ describe('two lengths', () => {
 		['16½ x 11 cm', 165, 110], // the unit serves both, so the fraction is not bare
 		["1'4\" x 2'", 406.4, 609.6],
 		['1 m x 80 cm', 1000, 800],
+		['60cmx45cm', 600, 450],
+		['24inx18in', 609.6, 457.2],
+		['24in.X18in.', 609.6, 457.2],
+		['600mmby450mm', 600, 450],
 	])('%s', (text, width, height) => expect(sizeMm(text)).toEqual([width, height]));
 
 	test.each<[string, RegExp]>([
@@ -42,6 +46,8 @@ describe('two lengths', () => {
 		['x', /is not a size/],
 		['large', /is not a size/],
 		['60 x forty', /is not a size/],
+		['60mmxx45', /is not a size/],
+		['60mmxl', /is not a size/],
 		['0 x 45', /not above zero/],
 		['60 x -45', /below zero/],
 		['11 m x 45', /more than 10 m/],
