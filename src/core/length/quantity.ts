@@ -58,9 +58,13 @@ export function unsureProblem({ text, tokens }: Tokens, isWholeLikelier: boolean
 		return [reading];
 	});
 	const different = [...new Set(isWholeLikelier ? readings : readings.toReversed())];
-	const digits = text.slice(first.start, first.end);
-	const meanings = first.meanings.length === 0 ? '' : `: ${first.meanings.join(' or ')}?`;
-	return { problem: `“${digits}” can be read in more than one way${meanings}`, readings: different };
+	return { problem: unsureSentence(text.slice(first.start, first.end), first.meanings), readings: different };
+}
+
+function unsureSentence(digits: string, meanings: readonly string[]): string {
+	if (meanings.length === 0) return `“${digits}” has more than one decimal mark`;
+	if (meanings.length === 1) return `“${digits}” has a mark between thousands: ${meanings[0]!}?`;
+	return `“${digits}” can be read in more than one way: ${meanings.join(' or ')}?`;
 }
 
 /** `1 500 mm`: digits in groups of three with spaces between them. */

@@ -151,6 +151,12 @@ describe('what is not guessed', () => {
 		expect(problem).toMatch(/^“/);
 	});
 
+	test.each([
+		['1,500', '“1,500” can be read in more than one way: 1500 or 1.500?'],
+		['1.500,25', '“1.500,25” has a mark between thousands: 1500.25?'],
+		['1,2,3', '“1,2,3” has more than one decimal mark'],
+	])('%s is told what it may be', (text, sentence) => expect(problemOf(text).problem).toBe(sentence));
+
 	test.each(['16½', '2 5/8', '5/8', '2-5/8'])('%s under a metric header is not read; both readings are', (text) => {
 		for (const unit of ['mm', 'cm'] as const) {
 			const { readings = [] } = problemOf(text, { unit, isUnitStated: true });
