@@ -150,15 +150,15 @@ function resultsOf(
 	{ ruler }: Settings,
 ): Results {
 	const typed = (key: SizeKey) => (isKnown(ruled.typed[key]) ? length(ruled.typed[key]) : undefined);
+	const aboveZero = (value: Length) => (value > 0 ? value : undefined);
 	const border = (key: 'side' | 'top' | 'bottom', outcome: AxisOutcome) => {
 		if (cells[key] !== undefined || outcome !== 'open' || !isKnown(ruled.values[key])) return cells[key];
-		const shown = onRuler(ruled.values[key], ruler);
-		return shown > 0 ? shown : undefined;
+		return aboveZero(onRuler(ruled.values[key], ruler));
 	};
 	const bottom = border('bottom', outcomes.height);
 	let top = border('top', outcomes.height);
 	const isRoundedOver = top !== undefined && bottom !== undefined && top > bottom && cells.top === undefined;
-	if (isRoundedOver && ruled.values.top <= ruled.values.bottom) top = downToRuler(ruled.values.top, ruler);
+	if (isRoundedOver && ruled.values.top <= ruled.values.bottom) top = aboveZero(downToRuler(ruled.values.top, ruler));
 	return {
 		mountWidth: fitting.width?.mount ?? typed('mountWidth'),
 		mountHeight: fitting.height?.mount ?? typed('mountHeight'),

@@ -189,4 +189,9 @@ test.each([
 		'bottom 60.3, mount fit, bottom weight 0',
 		{ top: 60, bottom: 60.3, height: 'open' },
 	],
+	[
+		'a top that only rounding down would leave at nothing is not shown, with the mount open too',
+		'bottom 0.5, mount fit, bottom weight 0',
+		{ top: undefined, bottom: 0.5, height: 'open' },
+	],
 ])('%s', (_, line, expected) => expect(shownBy(line)).toMatchObject(expected));
