@@ -1,8 +1,15 @@
 import fc from 'fast-check';
-import { inches, type Length, mm } from '../../../../src/core/length/length.ts';
-import { blankCells, type Cells, type MountCell, type Shape } from '../../../../src/core/row/cells.ts';
+import { inches, type Length, length, mm } from '../../../../src/core/length/length.ts';
+import {
+	blankCells,
+	type Cells,
+	type MountCell,
+	type Shape,
+	type SizeKey,
+	sizeKeys,
+} from '../../../../src/core/row/cells.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
-import type { BottomWeight, Settings } from '../../../../src/core/show/settings.ts';
+import type { BottomWeight, Settings, Size } from '../../../../src/core/show/settings.ts';
 
 /** Lengths as people type them: whole and half millimetres, sixteenths and thirds of an inch, and any nanometre. */
 const lengthBetween = (leastMm: number, greatestMm: number): fc.Arbitrary<Length> =>
@@ -91,3 +98,43 @@ export const randomSettings: fc.Arbitrary<Settings> = fc
 		reveal: sometimes(lengthBetween(1, 12), 8),
 	})
 	.map((settings) => ({ ...readSettings({ unit: settings.unit }).settings, ...settings }));
+
+const onGrid = (value: Length, step: Length): Length => length(Math.max(step, Math.round(value / step) * step));
+
+/** A row and its show with every size on so coarse a grid that sums, squares and ties happen by chance. */
+export const coarsened = (row: readonly [Cells, Settings], stepMm: number): readonly [Cells, Settings] =>
+	mapped(row, {
+		size: (value) => onGrid(value, mm(stepMm)),
+		border: (value) => onGrid(value, mm(Math.min(stepMm, 10))),
+		ruler: mm(1),
+	});
+
+/** A row and its show with so little between sizes that there is room for borders of a graduation or two, or for none. */
+export const crowded = (row: readonly [Cells, Settings]): readonly [Cells, Settings] =>
+	mapped(row, {
+		size: (value) => mm(100 + 2.5 * (Math.round(value / 50_000_000) % 14)),
+		border: (value) => mm(2.5 * (1 + (Math.round(value / 10_000_000) % 6))),
+		ruler: mm(5),
+	});
+
+interface Mapping {
+	size(this: void, value: Length): Length;
+	border(this: void, value: Length): Length;
+	readonly ruler: Length;
+}
+
+function mapped([cells, settings]: readonly [Cells, Settings], { size, border, ruler }: Mapping) {
+	const sizeOf = ({ width, height }: Size): Size => ({ width: size(width), height: size(height) });
+	const typed: { [Key in SizeKey]?: Length } = {};
+	for (const key of sizeKeys)
+		if (cells[key] !== undefined) typed[key] = (['side', 'top', 'bottom'].includes(key) ? border : size)(cells[key]);
+	const mount: MountCell = cells.mount.kind === 'size' ? { kind: 'size', size: sizeOf(cells.mount.size) } : cells.mount;
+	const show = {
+		...settings,
+		ruler,
+		mountSize: sizeOf(settings.mountSize),
+		border: border(settings.border),
+		overlap: onGrid(settings.overlap, mm(1)),
+	};
+	return [{ ...cells, ...typed, mount }, show] as const;
+}
