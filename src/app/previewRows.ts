@@ -1,4 +1,4 @@
-import { formatWithUnit, formatLength } from '../core/length/formatLength.ts';
+import { formatSize } from '../core/length/formatLength.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import { workOut } from '../core/row/workOut.ts';
 import { readRows } from '../files/csv.ts';
@@ -25,13 +25,10 @@ export function previewRows({ settings }: Session, { content }: Incoming, matchi
 		isBeginning: text.value.length > mostCharacters,
 	});
 	if ('problem' in read) return { problem: `So they cannot be read: ${read.problem}.`, rows: [] };
-	const { unit } = settings;
 	const rows = read.rows.slice(0, most).map((row, place) => {
 		const { solved, findings } = workOut(row, settings);
 		const size = (name: string, width?: typeof solved.mountWidth, height?: typeof solved.mountHeight) =>
-			width === undefined || height === undefined
-				? []
-				: [`${name} ${formatLength(width, unit)} × ${formatWithUnit(height, unit)}`];
+			width === undefined || height === undefined ? [] : [`${name} ${formatSize(width, height, settings)}`];
 		const words = [
 			...size('picture', solved.pictureWidth, solved.pictureHeight),
 			...size('window', solved.windowWidth, solved.windowHeight),

@@ -1,6 +1,5 @@
 import type { Paper } from '../core/bench/paper.ts';
-import { formatLength, formatWithUnit } from '../core/length/formatLength.ts';
-import type { Unit } from '../core/length/reading.ts';
+import { formatSize, type Scale } from '../core/length/formatLength.ts';
 import type { NameOfBlank } from '../core/sheets/layout.ts';
 import { type SheetPage, sheetOnPages } from '../core/sheets/sheetPaper.ts';
 import type { Stock } from '../core/sheets/stock.ts';
@@ -10,7 +9,7 @@ import type { BoardInView, NumberedSheet } from './boardsInView.ts';
 export const boardPages = (
 	boards: readonly BoardInView[],
 	nameOf: NameOfBlank,
-	unit: Unit,
+	scale: Scale,
 	paper: Paper,
 	originOf: (stock: Stock) => string,
 ): readonly SheetPage[] =>
@@ -18,9 +17,9 @@ export const boardPages = (
 		[...toCut, ...cut.filter(({ sheet }) => isOpen(sheet)).map((each) => [each])].flatMap((alike) =>
 			sheetOnPages(
 				alike.map(({ sheet }) => sheet),
-				titleOf(alike, name, unit),
+				titleOf(alike, name, scale),
 				nameOf,
-				unit,
+				scale,
 				paper,
 				originOf(alike[0]!.sheet.stock),
 			),
@@ -29,10 +28,10 @@ export const boardPages = (
 
 const isOpen = ({ cuts, made, isSpoilt }: NumberedSheet['sheet']) => !isSpoilt && made.length < cuts.length;
 
-function titleOf(alike: readonly NumberedSheet[], name: string, unit: Unit): string {
+function titleOf(alike: readonly NumberedSheet[], name: string, scale: Scale): string {
 	const { stock } = alike[0]!.sheet;
 	const numbers = alike.map(({ number }) => number).join(', ');
 	const word = stock.kind === 'sheet' ? 'sheet' : stock.kind;
-	const size = `${formatLength(stock.width, unit)} × ${formatWithUnit(stock.height, unit)}`;
+	const size = formatSize(stock.width, stock.height, scale);
 	return `${name === '' ? 'Board' : name}, ${word} ${numbers}: ${size}${alike.length > 1 ? `, ${alike.length} times` : ''}`;
 }

@@ -1,5 +1,4 @@
-import { formatWithUnit } from '../core/length/formatLength.ts';
-import type { Unit } from '../core/length/reading.ts';
+import { formatWithUnit, type Scale } from '../core/length/formatLength.ts';
 import type { RowResult } from '../core/row/rowResult.ts';
 import { rowsOfDropOut } from '../core/sheets/leftOvers.ts';
 import type { Stock } from '../core/sheets/stock.ts';
@@ -17,14 +16,14 @@ export const dropOutWords = (
 	results: readonly RowResult[],
 	settings: Settings,
 ): string =>
-	[windowOfDropOut(stock, rows, results, settings), squaringWords(stock, settings.unit)]
+	[windowOfDropOut(stock, rows, results, settings), squaringWords(stock, settings)]
 		.filter((words) => words !== '')
 		.join('; ');
 
 /** How a drop-out is made square, in words; nothing for any other piece, or one begun before they were squared. */
-export const squaringWords = ({ kind, trim }: Stock, unit: Unit): string =>
+export const squaringWords = ({ kind, trim }: Stock, scale: Scale): string =>
 	kind === 'drop-out' && trim > 0
-		? `bevelled, so lay it face down and square it first: ${formatWithUnit(trim, unit)} off each of its four sides`
+		? `bevelled, so lay it face down and square it first: ${formatWithUnit(trim, scale)} off each of its four sides`
 		: '';
 
 /** Out of whose window a drop-out falls, in words; nothing for any other piece. */

@@ -1,4 +1,4 @@
-import { formatExact, formatLength, formatWithUnit } from '../length/formatLength.ts';
+import { formatExact, formatLength, formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
 import { greatestLength, type Length, length } from '../length/length.ts';
 import { greatestCommonDivisor } from '../length/greatestCommonDivisor.ts';
 import { onRuler } from '../length/ruler.ts';
@@ -143,17 +143,15 @@ function draftsOf(row: Row, cells: Cells, settings: Settings): readonly Draft[] 
 	return drafts;
 }
 
-function sayer({ unit }: Settings) {
+function sayer(scale: Scale) {
 	const size = (width: Length | undefined, height: Length | undefined) =>
-		width === undefined || height === undefined
-			? 'an open size'
-			: `${formatLength(width, unit)} × ${formatWithUnit(height, unit)}`;
-	const figure = (value: Length | undefined) => (value === undefined ? '–' : formatLength(value, unit));
+		width === undefined || height === undefined ? 'an open size' : formatSize(width, height, scale);
+	const figure = (value: Length | undefined) => (value === undefined ? '–' : formatLength(value, scale));
 	return {
 		picture: ({ pictureWidth, pictureHeight }: RowResult['solved']) => size(pictureWidth, pictureHeight),
 		mount: ({ mountWidth, mountHeight }: RowResult['solved']) => size(mountWidth, mountHeight),
 		borders: ({ side, top, bottom }: RowResult['solved']) =>
-			`side ${figure(side)}, top ${figure(top)}, bottom ${bottom === undefined ? '–' : formatWithUnit(bottom, unit)}`,
+			`side ${figure(side)}, top ${figure(top)}, bottom ${bottom === undefined ? '–' : formatWithUnit(bottom, scale)}`,
 	};
 }
 
@@ -276,7 +274,7 @@ function whyNotEven(cells: Cells, { solved }: RowResult, settings: Settings): st
 	if (!shape || !weight || !mountWidth || !mountHeight) return undefined;
 	const { width, height } = coverOf({ ...cells, windowWidth: undefined, windowHeight: undefined }, settings);
 	if (exactlyEven(mountWidth, mountHeight, width.added, height.added, shape, weight)) return undefined;
-	return `A picture of this shape cannot have even borders in a mount of ${formatLength(mountWidth, settings.unit)} × ${formatWithUnit(mountHeight, settings.unit)}.`;
+	return `A picture of this shape cannot have even borders in a mount of ${formatSize(mountWidth, mountHeight, settings)}.`;
 }
 
 function isSameRow(promised: Advice['promised'], { solved }: RowResult): boolean {

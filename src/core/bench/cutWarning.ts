@@ -1,5 +1,4 @@
-import { formatWithUnit } from '../length/formatLength.ts';
-import type { Unit } from '../length/reading.ts';
+import { formatWithUnit, type Scale } from '../length/formatLength.ts';
 import type { RowResult } from '../row/rowResult.ts';
 import { compose, type Edit } from '../show/edit.ts';
 import type { Row } from '../show/row.ts';
@@ -36,14 +35,14 @@ export function rowsWronged(before: WorkedOutShow, after: WorkedOutShow): readon
 		const place = places.get(row.id) ?? -1;
 		const made = cutsThatStand(after.show.rows[place], after.results[place], after.settings, standing);
 		if (made.wrong.length === 0) return [];
-		return [{ row, index, ...made, sentence: sentenceOf(made, after, place, before.settings.unit) }];
+		return [{ row, index, ...made, sentence: sentenceOf(made, after, place, before.settings) }];
 	});
 }
 
-function sentenceOf({ standing, wrong }: CutsMade, after: WorkedOutShow, place: number, unit: Unit): string {
-	const made = `Cut${boardInWords(wrong, after, place, unit)}: ${inWords(wrong, unit)}.`;
+function sentenceOf({ standing, wrong }: CutsMade, after: WorkedOutShow, place: number, scale: Scale): string {
+	const made = `Cut${boardInWords(wrong, after, place, scale)}: ${inWords(wrong, scale)}.`;
 	if (place < 0) return `${made} Its mount would be left over.`;
-	const stands = standing.length === 0 ? 'No cut would stand.' : `Would still stand: ${inWords(standing, unit)}.`;
+	const stands = standing.length === 0 ? 'No cut would stand.' : `Would still stand: ${inWords(standing, scale)}.`;
 	return `${made.slice(0, -1)}, which would be wrong. ${stands}`;
 }
 
@@ -52,22 +51,22 @@ function boardInWords(
 	wrong: readonly CutTick[],
 	{ show, results, settings }: WorkedOutShow,
 	place: number,
-	unit: Unit,
+	scale: Scale,
 ) {
 	const [row, result] = [show.rows[place], results[place]];
 	const boards = wrong.flatMap((tick) => {
 		const now = row && result && tickFor(row, result, settings, { ...tick, row: 0 });
 		if (!now || !isOtherBoard(tick, now)) return [];
-		return [tick.board ?? `board of ${formatWithUnit(tick.thickness!, unit)}`];
+		return [tick.board ?? `board of ${formatWithUnit(tick.thickness!, scale)}`];
 	});
 	return boards.length === 0 ? '' : ` in ${[...new Set(boards)].join(' and ')}`;
 }
 
 /** Cuts in words: "left 65 mm, top 60 mm"; of several mounts with how many times. */
-function inWords(cuts: readonly CutTick[], unit: Unit): string {
+function inWords(cuts: readonly CutTick[], scale: Scale): string {
 	const times = new Map<string, number>();
 	for (const { part, side, border } of cuts) {
-		const words = `${part === 'mount' ? '' : 'inner '}${side} ${formatWithUnit(border, unit)}`;
+		const words = `${part === 'mount' ? '' : 'inner '}${side} ${formatWithUnit(border, scale)}`;
 		times.set(words, (times.get(words) ?? 0) + 1);
 	}
 	return [...times].map(([words, count]) => (count === 1 ? words : `${words} (${count} ×)`)).join(', ');

@@ -1,5 +1,4 @@
-import { formatLength } from '../length/formatLength.ts';
-import type { Unit } from '../length/reading.ts';
+import { formatLength, type Scale } from '../length/formatLength.ts';
 import type { Bench } from '../show/settings.ts';
 import type { BenchStep, Cut, CutSide } from './benchPlan.ts';
 import { endsOf } from './cutEnds.ts';
@@ -24,9 +23,9 @@ function inWords(places: readonly { readonly side: CutSide; readonly border: Cut
 export const endStopFrom = ({ endStop }: Bench): string => (endStop === 'from the start' ? 'from the start edge' : '');
 
 /** The stops of a step in words: `start 58, at the top; end 66, at the bottom`; nothing on a bench without. */
-export function stopsInWords({ start, end, cuts }: BenchStep, bench: Bench, unit: Unit): string {
+export function stopsInWords({ start, end, cuts }: BenchStep, bench: Bench, scale: Scale): string {
 	if (start === undefined || end === undefined) return '';
 	const places = stopPlaces(cuts, bench);
 	const from = endStopFrom(bench);
-	return `start ${formatLength(start, unit)}, ${places.start}; end ${formatLength(end, unit)}${from && ` ${from}`}, ${places.end}`;
+	return `start ${formatLength(start, scale)}, ${places.start}; end ${formatLength(end, scale)}${from && ` ${from}`}, ${places.end}`;
 }

@@ -1,25 +1,24 @@
-import { formatWithUnit } from '../length/formatLength.ts';
+import { formatWithUnit, type Scale } from '../length/formatLength.ts';
 import { type Length, plus } from '../length/length.ts';
-import type { Unit } from '../length/reading.ts';
 import type { Bench } from '../show/settings.ts';
 
 /**
  * What a test cut is made by, in sentences: how deep the blade goes, what lies under the mount, what to look for.
  * @param thickness of the board that is cut; undefined where it is not known
  */
-export function testCutWords(thickness: Length | undefined, { slipBoard }: Bench, unit: Unit): readonly string[] {
-	const board = thickness === undefined ? 'this board' : `board of ${formatWithUnit(thickness, unit)}`;
+export function testCutWords(thickness: Length | undefined, { slipBoard }: Bench, scale: Scale): readonly string[] {
+	const board = thickness === undefined ? 'this board' : `board of ${formatWithUnit(thickness, scale)}`;
 	const measure = 'Then measure where the cut runs.';
 	if (slipBoard === 0)
 		return [
 			`Nothing lies under the mount on this bench: set the blade to come just through ${board}, no deeper.`,
 			`Make one cut in an offcut: its edge should be clean, and the bed not marked. ${measure}`,
 		];
-	const slip = slipBoard === undefined ? 'a slip board' : `a slip board of ${formatWithUnit(slipBoard, unit)}`;
+	const slip = slipBoard === undefined ? 'a slip board' : `a slip board of ${formatWithUnit(slipBoard, scale)}`;
 	const limit =
 		slipBoard === undefined || thickness === undefined
 			? ''
-			: ` It never goes ${formatWithUnit(plus(thickness, slipBoard), unit)} deep: there the slip ends.`;
+			: ` It never goes ${formatWithUnit(plus(thickness, slipBoard), scale)} deep: there the slip ends.`;
 	return [
 		`Lay ${slip} under the mount. Set the blade to come through ${board} and mark the slip no more than a hair.${limit}`,
 		`Make one cut in an offcut: its edge should be clean. Move the slip a little before each cut, or an old groove leads the blade. ${measure}`,

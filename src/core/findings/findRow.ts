@@ -93,8 +93,8 @@ function contextOf(
 		read,
 		solution,
 		words,
-		say: (value) => formatWithUnit(nearestLength(value), unit),
-		figure: (value) => formatLength(nearestLength(value), unit),
+		say: (value) => formatWithUnit(nearestLength(value), settings),
+		figure: (value) => formatLength(nearestLength(value), settings),
 		text: (value) => formatExact(nearestLength(value), unit),
 		workedOut: (changed) => {
 			const changedRead = readCells(changed, settings);

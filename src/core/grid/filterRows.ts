@@ -59,8 +59,8 @@ function hasWords(row: Row, words: string): boolean {
 const plain = (text = ''): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().trim();
 
 /** The size of a row's mount in the show's unit, the longer side first; blank where it has none. */
-export function mountSizeOf({ solved: { mountWidth, mountHeight } }: RowResult, { unit }: Settings): string {
+export function mountSizeOf({ solved: { mountWidth, mountHeight } }: RowResult, settings: Settings): string {
 	if (mountWidth === undefined || mountHeight === undefined) return '';
 	const sides = mountWidth < mountHeight ? [mountHeight, mountWidth] : [mountWidth, mountHeight];
-	return `${sides.map((side) => formatLength(side, unit)).join(' × ')} ${unit}`;
+	return `${sides.map((side) => formatLength(side, settings)).join(' × ')} ${settings.unit}`;
 }

@@ -1,16 +1,34 @@
-import { type Length, unitsPerInch, unitsPerMm } from './length.ts';
+import { type Length, length, unitsPerInch, unitsPerMm } from './length.ts';
 import type { Unit } from './reading.ts';
+import { isOnRuler } from './ruler.ts';
 
 /** Units of a `Length` in one of each unit. */
 const unitsIn: Readonly<Record<Unit, number>> = { mm: unitsPerMm, cm: 10 * unitsPerMm, in: unitsPerInch };
 
-/** Decimals shown: to 1 µm in metric units, to about 0.03 mm in inches that are no fraction. */
-const decimalsShown: Readonly<Record<Unit, number>> = { mm: 3, cm: 4, in: 3 };
+/** What lengths are shown by: the unit, and the ruler on which a length is shown as it is. A show's settings are one. */
+export interface Scale {
+	readonly unit: Unit;
+	readonly ruler: Length;
+}
+
+type Metric = Exclude<Unit, 'in'>;
+
+/** Decimals of a length that is not on the ruler: to 0.1 mm. */
+const decimalsShown: Readonly<Record<Metric, number>> = { mm: 1, cm: 2 };
+
+/** Decimals that show a 32nd of an inch as it is. */
+const decimalsOnRuler: Readonly<Record<Metric, number>> = { mm: 5, cm: 6 };
+
+/** Decimals that tell lengths apart that do not count as equal: to 1 µm. */
+const decimalsFine: Readonly<Record<Metric, number>> = { mm: 3, cm: 4 };
 
 /** Decimals that tell every unit of a `Length` apart. */
 const decimalsOfAUnit: Readonly<Record<Unit, number>> = { mm: 7, cm: 8, in: 9 };
 
 const unitsPer64th = unitsPerInch / 64;
+
+/** The finest part of an inch that is shown, where 64ths do not tell two lengths apart: about 6 µm. */
+const finestPart = 4096;
 
 const fractionSigns: Readonly<Record<string, string>> = {
 	'1/2': '½',
@@ -23,15 +41,27 @@ const fractionSigns: Readonly<Record<string, string>> = {
 };
 
 /**
- * A length as it is shown, without its unit: `70`, `71.5`, `2⅝`, `16 5/16`. Inches are a fraction where they lie on a
- * 64th, decimals elsewhere. Below zero it has a minus sign, not a hyphen.
+ * A length as it is shown to people, without its unit: `70`, `71.5`, `2⅝`, `16 5/16`. On the ruler it is shown as it is,
+ * elsewhere rounded to 0.1 mm, 0.01 cm or 1/64 in; inches are a fraction, never decimals. Below zero it has a minus
+ * sign, not a hyphen.
  */
-export function formatLength(value: Length, unit: Unit): string {
-	const isFraction = unit === 'in' && value % unitsPer64th === 0;
-	const shown = isFraction
-		? inchFraction(Math.abs(value))
-		: decimals(Math.abs(value), unitsIn[unit], decimalsShown[unit]);
-	return value < 0 && shown !== '0' ? `−${shown}` : shown;
+export const formatLength = (value: Length, scale: Scale): string =>
+	signed(value, scale.unit === 'in' ? inchFraction(Math.abs(value)) : metric(Math.abs(value), scale.unit, scale.ruler));
+
+/** The same, fine enough that lengths which do not count as equal look different: for a sentence that compares them. */
+export const formatFine = (value: Length, { unit }: Scale): string =>
+	signed(
+		value,
+		unit === 'in'
+			? inchFraction(Math.abs(value), fractionSigns, finestPart)
+			: decimals(Math.abs(value), unitsIn[unit], decimalsFine[unit]),
+	);
+
+const signed = (value: Length, size: string): string => (value < 0 && size !== '0' ? `−${size}` : size);
+
+function metric(size: number, unit: Metric, ruler: Length): string {
+	if (!isOnRuler(length(size), ruler)) return decimals(size, unitsIn[unit], decimalsShown[unit]);
+	return decimals(Math.round(size / ruler) * ruler, unitsIn[unit], decimalsOnRuler[unit]);
 }
 
 /**
@@ -44,11 +74,15 @@ export function formatTypeable(value: Length, unit: Unit): string {
 }
 
 /** A length as it is shown to be read from afar, without its unit: a fraction has digits as large as the rest, `2 5/8`. */
-export const formatLarge = (value: Length, unit: Unit): string =>
-	unit === 'in' && value >= 0 && value % unitsPer64th === 0 ? inchFraction(value, {}) : formatLength(value, unit);
+export const formatLarge = (value: Length, scale: Scale): string =>
+	scale.unit === 'in' ? signed(value, inchFraction(Math.abs(value), {})) : formatLength(value, scale);
 
 /** A length as it stands in a sentence: `70 mm`, `2⅝ in`. */
-export const formatWithUnit = (value: Length, unit: Unit): string => `${formatLength(value, unit)} ${unit}`;
+export const formatWithUnit = (value: Length, scale: Scale): string => `${formatLength(value, scale)} ${scale.unit}`;
+
+/** A size as it stands in a sentence: `600 × 450 mm`. */
+export const formatSize = (width: Length, height: Length, scale: Scale): string =>
+	`${formatLength(width, scale)} × ${formatWithUnit(height, scale)}`;
 
 /**
  * A length as a file has it, without its unit: decimals with a point that give the very same length again, no more of
@@ -94,10 +128,12 @@ function unitsOf(text: string, perUnit: number): bigint {
 	return (2n * BigInt(whole + rest) * BigInt(perUnit) + scale) / (2n * scale);
 }
 
-function inchFraction(units: number, signs = fractionSigns): string {
-	const whole = Math.floor(units / unitsPerInch);
-	let over = (units - whole * unitsPerInch) / unitsPer64th;
-	let under = 64;
+/** Inches as a fraction of an inch, to the nearest 64th, or to the nearest finer part. */
+function inchFraction(units: number, signs = fractionSigns, parts = 64): string {
+	const rounded = Math.round((units * parts) / unitsPerInch);
+	const whole = Math.floor(rounded / parts);
+	let over = rounded - whole * parts;
+	let under = parts;
 	while (over > 0 && over % 2 === 0) {
 		over /= 2;
 		under /= 2;

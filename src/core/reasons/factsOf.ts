@@ -17,8 +17,8 @@ export function factsOf(row: Row, solved: SolvedRow, settings: Settings): readon
 	const { windowWidth, windowHeight, mountWidth, mountHeight, side, top, bottom } = solved;
 	if (cells.mount.kind === 'none' || !windowWidth || !windowHeight || !mountWidth || !mountHeight) return [];
 	if (side === undefined || top === undefined || bottom === undefined) return [];
-	const n = (value: number) => formatLength(nearestLength(value), settings.unit);
-	const say = (value: number) => formatWithUnit(nearestLength(value), settings.unit);
+	const n = (value: number) => formatLength(nearestLength(value), settings);
+	const say = (value: number) => formatWithUnit(nearestLength(value), settings);
 	const size = (width: number, height: number) => `${n(width)} × ${say(height)}`;
 	const { thickness } = boardThickness(row, settings);
 	const seen = (border: Length, hidden: number = thickness) => n(border - hidden);

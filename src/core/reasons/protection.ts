@@ -10,7 +10,7 @@ import type { Settings } from '../show/settings.ts';
 export function protectionOf(row: Row, settings: Settings): string {
 	const { cells } = readCells(row, settings);
 	const { glazing, spacer } = readWords(row, settings);
-	const say = (value: Parameters<typeof formatWithUnit>[0]) => formatWithUnit(value, settings.unit);
+	const say = (value: Parameters<typeof formatWithUnit>[0]) => formatWithUnit(value, settings);
 	if (glazing === 'none') return 'No glazing: nothing touches the print, and nothing keeps dust and fingers off it.';
 	const glass = glazing ?? 'glazing';
 	const { thickness, isKnown } = boardThickness(row, settings);

@@ -19,7 +19,7 @@ export function whyItIsSo(row: Row, key: SizeKey, settings: Settings): string | 
 	const solution = solveRow(cells, settings);
 	const value = solution.solved[key];
 	if (value === undefined) return undefined;
-	if (cells[key] !== undefined) return `${formatWithUnit(value, settings.unit)} is typed.`;
+	if (cells[key] !== undefined) return `${formatWithUnit(value, settings)} is typed.`;
 	return reasonOf({ cells, solution, settings, key, value });
 }
 
@@ -51,9 +51,9 @@ function reasonOf(asked: Asked): string {
 	}
 }
 
-const sayer = ({ settings: { unit } }: Asked) => ({
-	n: (value: number) => formatLength(nearestLength(value), unit),
-	say: (value: number) => formatWithUnit(nearestLength(value), unit),
+const sayer = ({ settings }: Asked) => ({
+	n: (value: number) => formatLength(nearestLength(value), settings),
+	say: (value: number) => formatWithUnit(nearestLength(value), settings),
 });
 
 function mountReason(asked: Asked): string {

@@ -1,7 +1,6 @@
 import type { WorkedOutShow } from '../bench/cutWarning.ts';
 import { groupBy } from '../bench/groupBy.ts';
-import { formatLength, formatWithUnit } from '../length/formatLength.ts';
-import type { Unit } from '../length/reading.ts';
+import { formatSize, type Scale } from '../length/formatLength.ts';
 import type { Row, RowId } from '../show/row.ts';
 import { isWholeCut } from './cutSheet.ts';
 import type { PlacedBlank } from './layout.ts';
@@ -40,7 +39,7 @@ export function blanksLeftOver(before: WorkedOutShow, after: WorkedOutShow): rea
 			(each) => isWanted(each, before, index) && !isWanted(each, after, place),
 		);
 		if (left.length === 0) return [];
-		return [{ row, index, sentence: sentenceOf(left, before.settings.unit) }];
+		return [{ row, index, sentence: sentenceOf(left, before.settings) }];
 	});
 }
 
@@ -58,10 +57,10 @@ function cutBlanks({ show: { cutSheets = [] } }: WorkedOutShow): ReadonlyMap<Row
 }
 
 /** "2 blanks of 700 × 550 mm, cut from “Chalk”, would be left over." */
-function sentenceOf(left: readonly CutBlank[], unit: Unit): string {
+function sentenceOf(left: readonly CutBlank[], scale: Scale): string {
 	const words = ({ blank, board, isCut }: CutBlank) => {
 		const whole = blank.turned ? { width: blank.height, height: blank.width } : blank;
-		const size = `${formatLength(whole.width, unit)} × ${formatWithUnit(whole.height, unit)}`;
+		const size = formatSize(whole.width, whole.height, scale);
 		const part = blank.part === 'mount' ? '' : ` for the ${blank.part}`;
 		const from = `${isCut ? 'cut from' : 'on a sheet that is begun, of'} ${board === '' ? 'board' : `“${board}”`}`;
 		return `${size}${part}, ${from}`;

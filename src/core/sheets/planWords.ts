@@ -1,6 +1,5 @@
 import { groupBy } from '../bench/groupBy.ts';
-import { formatLength, formatWithUnit } from '../length/formatLength.ts';
-import type { Unit } from '../length/reading.ts';
+import { formatSize, type Scale } from '../length/formatLength.ts';
 import type { RowId } from '../show/row.ts';
 import type { BoardPlan, UnplacedReason } from './boardPlan.ts';
 
@@ -32,12 +31,12 @@ export interface UnplacedWords {
 }
 
 /** What is said of the blanks that have no place, one sentence for each size and reason. */
-export function unplacedWords({ board, unplaced }: BoardPlan, unit: Unit): readonly UnplacedWords[] {
+export function unplacedWords({ board, unplaced }: BoardPlan, scale: Scale): readonly UnplacedWords[] {
 	const groups = groupBy(unplaced, ({ blank: { width, height }, reason }) => `${reason} ${width} ${height}`);
 	return [...groups.values()].map((group): UnplacedWords => {
 		const whose = [...groupBy(group, ({ blank }) => blank.rowId)].map(([rowId, own]) => ({ rowId, count: own.length }));
 		const { blank, reason } = group[0]!;
-		const size = `${formatLength(blank.width, unit)} × ${formatWithUnit(blank.height, unit)}`;
+		const size = formatSize(blank.width, blank.height, scale);
 		const blanks = group.length === 1 ? `One blank of ${size}` : `${group.length} blanks of ${size}`;
 		const named = board === '' ? 'board' : `“${board}”`;
 		const sentence = sentenceOf(blanks, named, reason);

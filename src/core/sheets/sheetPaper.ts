@@ -1,6 +1,5 @@
 import { type Paper, paperRoom, papers } from '../bench/paper.ts';
-import { formatLength, formatWithUnit } from '../length/formatLength.ts';
-import type { Unit } from '../length/reading.ts';
+import { formatLength, formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
 import type { CutSheet } from './cutSheet.ts';
 import type { NameOfBlank } from './layout.ts';
 
@@ -43,7 +42,7 @@ export function sheetOnPages(
 	sheets: readonly CutSheet[],
 	name: string,
 	nameOf: NameOfBlank,
-	unit: Unit,
+	scale: Scale,
 	paper: Paper,
 	origin = '',
 ): readonly SheetPage[] {
@@ -52,7 +51,7 @@ export function sheetOnPages(
 	const pages: { words: SheetWords[]; left: number }[] = [
 		{ words: [], left: Math.floor((room - sheetDrawingMm) / sheetLineMm) },
 	];
-	for (const words of wordsOf(sheets, nameOf, unit, origin)) {
+	for (const words of wordsOf(sheets, nameOf, scale, origin)) {
 		if (words.lines > pages.at(-1)!.left) pages.push({ words: [], left: Math.floor(room / sheetLineMm) });
 		pages.at(-1)!.words.push(words);
 		pages.at(-1)!.left -= words.lines;
@@ -61,19 +60,24 @@ export function sheetOnPages(
 }
 
 /** Where the sheets come from; whose the blanks are, by the letters of the drawing where several sheets are cut alike; then the cuts. */
-function wordsOf(sheets: readonly CutSheet[], nameOf: NameOfBlank, unit: Unit, origin: string): readonly SheetWords[] {
+function wordsOf(
+	sheets: readonly CutSheet[],
+	nameOf: NameOfBlank,
+	scale: Scale,
+	origin: string,
+): readonly SheetWords[] {
 	const from = origin === '' ? [] : [{ text: origin, isCut: false }];
 	const [{ blanks, cuts }] = sheets as [CutSheet];
 	const whose = blanks.map((blank, place) => {
-		const size = `${formatLength(blank.width, unit)} × ${formatWithUnit(blank.height, unit)}`;
+		const size = formatSize(blank.width, blank.height, scale);
 		const part = blank.part === 'mount' ? '' : `, ${blank.part}`;
 		const names = sheets.map((sheet) => nameOf(sheet.blanks[place]!, sheet)).join('; ');
 		return { text: `${sheets.length > 1 ? `${placeLetter(place)}: ` : ''}${size}${part}: ${names}`, isCut: false };
 	});
 	const made = cuts.map(({ piece, across, at }, place) => {
-		const size = `${formatLength(piece.width, unit)} × ${formatLength(piece.height, unit)}`;
+		const size = `${formatLength(piece.width, scale)} × ${formatLength(piece.height, scale)}`;
 		const edge = across === 'width' ? 'left' : 'top';
-		return { text: `${place + 1}. ${formatWithUnit(at, unit)} from the ${edge} edge of ${size}`, isCut: true };
+		return { text: `${place + 1}. ${formatWithUnit(at, scale)} from the ${edge} edge of ${size}`, isCut: true };
 	});
 	return [...from, ...whose, ...made].map((words) => ({
 		...words,

@@ -1,4 +1,4 @@
-import { formatLength, formatWithUnit } from '../length/formatLength.ts';
+import { formatSize } from '../length/formatLength.ts';
 import { isSame, type Length } from '../length/length.ts';
 import { parseEdition, type Series } from '../row/edition.ts';
 import type { RowResult } from '../row/rowResult.ts';
@@ -46,7 +46,7 @@ function editionsOf(rows: readonly Row[], results: readonly RowResult[]): Map<st
 	return editions;
 }
 
-function atTwoSizes(edition: readonly Numbered[], { unit }: Settings): Remark[] {
+function atTwoSizes(edition: readonly Numbered[], settings: Settings): Remark[] {
 	const known = edition.filter(({ result: { solved } }) => solved.pictureWidth && solved.pictureHeight);
 	const sizes: [Length, Length][] = [];
 	for (const { result } of known) {
@@ -54,9 +54,7 @@ function atTwoSizes(edition: readonly Numbered[], { unit }: Settings): Remark[] 
 		if (!sizes.some(([w, h]) => isSame(w, width) && isSame(h, height))) sizes.push([width, height]);
 	}
 	if (sizes.length < 2) return [];
-	const words = sizes
-		.map(([width, height]) => `${formatLength(width, unit)} × ${formatWithUnit(height, unit)}`)
-		.join(' and ');
+	const words = sizes.map(([width, height]) => formatSize(width, height, settings)).join(' and ');
 	return [
 		{
 			code: 'edition-sizes',

@@ -1,5 +1,4 @@
-import { formatLength, formatWithUnit } from '../length/formatLength.ts';
-import type { Unit } from '../length/reading.ts';
+import { formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
 import { isSameValue } from './isSameValue.ts';
 import { readSettings } from './readSettings.ts';
 import type { BottomWeight, Settings, TypedSettings } from './settings.ts';
@@ -65,19 +64,18 @@ function statedSettings(text: string): TypedSettings {
 }
 
 function inWords(key: NamedKey, settings: Settings): string {
-	const { unit } = settings;
-	if (key === 'unit') return unit;
+	if (key === 'unit') return settings.unit;
 	if (key === 'mountSize') {
 		const { width, height } = settings.mountSize;
-		return `${formatLength(width, unit)} × ${formatWithUnit(height, unit)}`;
+		return formatSize(width, height, settings);
 	}
-	if (key === 'bottomWeight') return weightWords(settings.bottomWeight, unit);
+	if (key === 'bottomWeight') return weightWords(settings.bottomWeight, settings);
 	const length = settings[key];
-	return length === undefined ? 'none' : formatWithUnit(length, unit);
+	return length === undefined ? 'none' : formatWithUnit(length, settings);
 }
 
-function weightWords(weight: BottomWeight, unit: Unit): string {
+function weightWords(weight: BottomWeight, scale: Scale): string {
 	if (weight.kind === 'optical centre') return weight.kind;
-	if (weight.kind === 'length') return formatWithUnit(weight.more, unit);
+	if (weight.kind === 'length') return formatWithUnit(weight.more, scale);
 	return `${Number(((weight.numerator / weight.denominator) * 100).toFixed(2))} %`;
 }

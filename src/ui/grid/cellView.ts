@@ -1,5 +1,5 @@
 import type { Finding, Level } from '../../core/findings/finding.ts';
-import { formatExact, formatLength } from '../../core/length/formatLength.ts';
+import { formatExact, formatLength, formatWithUnit, type Scale } from '../../core/length/formatLength.ts';
 import { isSame, type Length } from '../../core/length/length.ts';
 import type { Cells } from '../../core/row/cells.ts';
 import { readCells } from '../../core/row/readCells.ts';
@@ -70,7 +70,7 @@ export function textAndState(column: GridColumn, source: RowSource): TextAndStat
 	if (typed !== undefined) return { text: shownTyped(column, typed, source), state: 'typed' };
 	if (column.solved === undefined) return inherited(column.key, source);
 	const value = result.solved[column.solved];
-	return value === undefined ? blank : { text: formatLength(value, source.settings.unit), state: 'worked out' };
+	return value === undefined ? blank : { text: formatLength(value, source.settings), state: 'worked out' };
 }
 
 /** A typed text as it is shown: a length in the show's unit, everything else, and what cannot be read, as typed. */
@@ -78,7 +78,7 @@ function shownTyped(column: GridColumn, text: string, { row, result, settings }:
 	const isUnread = result.findings.some(({ code, cells }) => code === 'not-read' && cells.includes(column.key));
 	if (isUnread) return text;
 	const value = column.solved === undefined ? lengthIn(column.key, row, settings) : result.solved[column.solved];
-	return value === undefined ? text : formatLength(value, settings.unit);
+	return value === undefined ? text : formatLength(value, settings);
 }
 
 /** The columns that hold one length which is not among the results. */
@@ -111,23 +111,21 @@ function inheritedText(name: ColumnName, { typed }: Row, settings: Settings): st
 	if (name === 'bottom weight') return weightText(settings.bottomWeight, settings);
 	// A reveal, the row's or the show's, takes the place of the show's overlap; a row's overlap that of the show's reveal.
 	const hasReveal = settings.reveal !== undefined && settings.reveal > 0;
-	if (name === 'overlap' && typed.reveal === undefined && !hasReveal)
-		return formatLength(settings.overlap, settings.unit);
-	if (name === 'reveal' && typed.overlap === undefined && hasReveal)
-		return formatLength(settings.reveal, settings.unit);
+	if (name === 'overlap' && typed.reveal === undefined && !hasReveal) return formatLength(settings.overlap, settings);
+	if (name === 'reveal' && typed.overlap === undefined && hasReveal) return formatLength(settings.reveal, settings);
 	return undefined;
 }
 
 /** A size in the show's unit, by its name where the show's list has it. */
-export function sizeText(size: Size, { sizes, unit }: Pick<Settings, 'sizes' | 'unit'>): string {
-	const named = sizes.find(({ width, height }) => width === size.width && height === size.height);
-	return named?.name ?? `${formatLength(size.width, unit)} × ${formatLength(size.height, unit)}`;
+export function sizeText(size: Size, settings: Pick<Settings, 'sizes' | 'unit' | 'ruler'>): string {
+	const named = settings.sizes.find(({ width, height }) => width === size.width && height === size.height);
+	return named?.name ?? `${formatLength(size.width, settings)} × ${formatLength(size.height, settings)}`;
 }
 
 /** A bottom weight in words. */
-export function weightText(weight: BottomWeight, { unit }: Pick<Settings, 'unit'>): string {
+export function weightText(weight: BottomWeight, scale: Scale): string {
 	if (weight.kind === 'optical centre') return 'optical centre';
-	if (weight.kind === 'length') return `${formatLength(weight.more, unit)} ${unit}`;
+	if (weight.kind === 'length') return formatWithUnit(weight.more, scale);
 	if (weight.numerator === 0) return 'none';
 	const percent = (100 * weight.numerator) / weight.denominator;
 	return `${Math.round(percent * 1000) / 1000} %`;

@@ -1,7 +1,6 @@
 import type { Finding } from '../../core/findings/finding.ts';
-import { formatLength, formatWithUnit } from '../../core/length/formatLength.ts';
+import { formatLength, formatWithUnit, type Scale } from '../../core/length/formatLength.ts';
 import { type Length, length } from '../../core/length/length.ts';
-import type { Unit } from '../../core/length/reading.ts';
 import type { SolvedRow } from '../../core/row/solvedRow.ts';
 
 /** Which axes of a print cannot be cut as they stand, in words; empty where both can. */
@@ -15,33 +14,33 @@ export function clashWords(findings: readonly Finding[]): string {
 }
 
 /** A width and a height in words: `600 × 450 mm`; a side that is not known is a question mark. */
-export function sizeWords(width: Length | undefined, height: Length | undefined, unit: Unit): string {
-	const side = (value: Length | undefined) => (value === undefined ? '?' : formatLength(value, unit));
-	return `${side(width)} × ${side(height)} ${unit}`;
+export function sizeWords(width: Length | undefined, height: Length | undefined, scale: Scale): string {
+	const side = (value: Length | undefined) => (value === undefined ? '?' : formatLength(value, scale));
+	return `${side(width)} × ${side(height)} ${scale.unit}`;
 }
 
 /** What a drawing of the front shows, for those who hear it. */
-export function frontWords(solved: SolvedRow, unit: Unit): string {
+export function frontWords(solved: SolvedRow, scale: Scale): string {
 	const { mountWidth, mountHeight, windowWidth, windowHeight, pictureWidth, pictureHeight } = solved;
-	const picture = `Picture ${sizeWords(pictureWidth, pictureHeight, unit)}.`;
-	const sizes = `Mount ${sizeWords(mountWidth, mountHeight, unit)}, window ${sizeWords(windowWidth, windowHeight, unit)}.`;
-	return [sizes, borderWords(solved, unit), picture, coverWords(solved, unit)]
+	const picture = `Picture ${sizeWords(pictureWidth, pictureHeight, scale)}.`;
+	const sizes = `Mount ${sizeWords(mountWidth, mountHeight, scale)}, window ${sizeWords(windowWidth, windowHeight, scale)}.`;
+	return [sizes, borderWords(solved, scale), picture, coverWords(solved, scale)]
 		.filter((words) => words !== '')
 		.join(' ');
 }
 
 /** The three borders in words; empty where none is known. */
-export function borderWords({ side, top, bottom }: SolvedRow, unit: Unit): string {
+export function borderWords({ side, top, bottom }: SolvedRow, scale: Scale): string {
 	const words = [
-		side !== undefined && `sides ${formatLength(side, unit)}`,
-		top !== undefined && `top ${formatLength(top, unit)}`,
-		bottom !== undefined && `bottom ${formatLength(bottom, unit)}`,
+		side !== undefined && `sides ${formatLength(side, scale)}`,
+		top !== undefined && `top ${formatLength(top, scale)}`,
+		bottom !== undefined && `bottom ${formatLength(bottom, scale)}`,
 	].filter((word) => word !== false);
-	return words.length === 0 ? '' : `Borders: ${words.join(', ')} ${unit}.`;
+	return words.length === 0 ? '' : `Borders: ${words.join(', ')} ${scale.unit}.`;
 }
 
 /** What the mount covers of the picture, or leaves round it; empty where that is not known. */
-export function coverWords({ overlapSide, overlapTop, overlapBottom }: SolvedRow, unit: Unit): string {
+export function coverWords({ overlapSide, overlapTop, overlapBottom }: SolvedRow, scale: Scale): string {
 	if (overlapSide === undefined || overlapTop === undefined || overlapBottom === undefined) return '';
 	const places = [
 		{ where: 'at the sides', cover: overlapSide },
@@ -50,7 +49,7 @@ export function coverWords({ overlapSide, overlapTop, overlapBottom }: SolvedRow
 	];
 	if (places.every(({ cover }) => cover === overlapSide)) {
 		const where = overlapSide < 0 ? 'round the picture' : 'of the picture on each side';
-		return `The mount ${verb(overlapSide)} ${figure(overlapSide, unit)} ${where}.`;
+		return `The mount ${verb(overlapSide)} ${figure(overlapSide, scale)} ${where}.`;
 	}
 	const together =
 		overlapTop === overlapBottom ? [places[0]!, { where: 'at top and bottom', cover: overlapTop }] : places;
@@ -58,10 +57,10 @@ export function coverWords({ overlapSide, overlapTop, overlapBottom }: SolvedRow
 	const parts = together.map(({ where, cover }) => {
 		const words = verb(cover) === said ? '' : `${verb(cover)} `;
 		said = verb(cover);
-		return `${words}${figure(cover, unit)} ${where}`;
+		return `${words}${figure(cover, scale)} ${where}`;
 	});
 	return `The mount ${parts.slice(0, -1).join(', ')} and ${parts.at(-1)!}.`;
 }
 
 const verb = (cover: Length) => (cover < 0 ? 'leaves' : 'covers');
-const figure = (cover: Length, unit: Unit) => formatWithUnit(length(Math.abs(cover)), unit);
+const figure = (cover: Length, scale: Scale) => formatWithUnit(length(Math.abs(cover)), scale);

@@ -1,5 +1,4 @@
-import { formatLength } from '../../core/length/formatLength.ts';
-import type { Unit } from '../../core/length/reading.ts';
+import { formatLength, type Scale } from '../../core/length/formatLength.ts';
 import type { CutSheet } from '../../core/sheets/cutSheet.ts';
 import type { SheetCuts } from '../../core/sheets/knifeSteps.ts';
 
@@ -17,10 +16,10 @@ export interface KnifeSheet {
 }
 
 /** The cuts of one sheet at one measure in words: `cut 2, of the piece 1200 × 900, from its left edge`. */
-export function knifeSheet({ sheet, places }: SheetCuts, name: string, unit: Unit): KnifeSheet {
+export function knifeSheet({ sheet, places }: SheetCuts, name: string, scale: Scale): KnifeSheet {
 	const words = places.map((place) => {
 		const { piece, across } = sheet.cuts[place]!;
-		const size = `${formatLength(piece.width, unit)} × ${formatLength(piece.height, unit)}`;
+		const size = `${formatLength(piece.width, scale)} × ${formatLength(piece.height, scale)}`;
 		return `cut ${place + 1}: ${size}, from its ${across === 'width' ? 'left' : 'top'} edge`;
 	});
 	const isMade = places.every((place) => sheet.made.includes(place));

@@ -54,7 +54,7 @@ test('decimal commas are read; a comma before three figures is not guessed, and 
 		await withPrints(page, [['Low water', '', '']]);
 		await cell(page, 0, 'picture width').click();
 		await paste(page, '300,5\t200,25\n1,000\t200\n');
-		expect(await seenIn(page, 0, 'picture width', 'picture height')).toEqual(['300.5 typed', '200.25 typed']);
+		expect(await seenIn(page, 0, 'picture width', 'picture height')).toEqual(['300.5 typed', '200.3 typed']);
 		expect(await seen(page, 1, 'picture width')).toBe('1,000 typed');
 		expect(await cell(page, 1, 'picture width').getAttribute('aria-invalid')).toBe('true');
 		expect(await said(page)).toBe('Paste: 4 cells typed, 1 print added, 1 cell could not be read and stand as typed');

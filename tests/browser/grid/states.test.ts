@@ -142,8 +142,8 @@ test('lengths are read as people type them', () =>
 		for (const [text, shown] of [
 			['65 mm', '65 typed'],
 			['6.5cm', '65 typed'],
-			['2 5/8 in', '66.675 typed'],
-			['2-5/8"', '66.675 typed'],
+			['2 5/8 in', '66.7 typed'],
+			['2-5/8"', '66.7 typed'],
 			['2,5', '2.5 typed'],
 		] as const) {
 			await cell(page, 0, 'picture width').click();

@@ -82,6 +82,6 @@ test('a size given a name can be typed by it; another unit changes no size', () 
 		await press(page, 'Tab');
 		await page.getByRole('radio', { name: 'inches' }).check({ force: true });
 		await page.getByRole('link', { name: 'Prints' }).click();
-		expect(await seenIn(page, 0, 'mount', 'picture width')).toEqual(['Oak inherited', '11.811 typed']);
+		expect(await seenIn(page, 0, 'mount', 'picture width')).toEqual(['Oak inherited', '11 13/16 typed']);
 		await page.getByRole('columnheader', { name: 'Picture width, in' }).waitFor();
 	}));

@@ -121,7 +121,7 @@ describe('each stop is said with the border that it stands at', () => {
 		return stopsInWords(
 			plan.steps.find(({ cuts }) => cuts.some((cut) => cut.side === side))!,
 			settings.bench,
-			'mm',
+			settings,
 		);
 	};
 	test('in one word where one will do', () => {
@@ -139,6 +139,6 @@ describe('each stop is said with the border that it stands at', () => {
 		}));
 	test('nothing where there are none', () => {
 		const { plan, settings } = benchOf([{ shape: '3:2' }], { kind: 'guide' });
-		expect(stopsInWords(plan.steps[0]!, settings.bench, 'mm')).toBe('');
+		expect(stopsInWords(plan.steps[0]!, settings.bench, settings)).toBe('');
 	});
 });

@@ -3,8 +3,10 @@ import { mm } from '../../../../src/core/length/length.ts';
 import { testCutWords } from '../../../../src/core/bench/testCutWords.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 
+const scale = { unit: 'mm', ruler: mm(1) } as const;
+
 const wordsWith = (slipBoard: unknown, thickness = 1.4) =>
-	testCutWords(mm(thickness), readSettings({ bench: { slipBoard } }).settings.bench, 'mm').join(' ');
+	testCutWords(mm(thickness), readSettings({ bench: { slipBoard } }).settings.bench, scale).join(' ');
 
 test.each([
 	{ slipBoard: undefined, said: /Lay a slip board under the mount\. .*board of 1\.4 mm/, unsaid: /deep: there/ },
@@ -18,7 +20,7 @@ test.each([
 
 test('board of unknown thickness is named as the board in hand', () => {
 	const { bench } = readSettings({ bench: { slipBoard: '2 mm' } }).settings;
-	expect(testCutWords(undefined, bench, 'mm').join(' ')).toMatch(/through this board and/);
+	expect(testCutWords(undefined, bench, scale).join(' ')).toMatch(/through this board and/);
 });
 
 test('a slip board that cannot be read is told', () => {

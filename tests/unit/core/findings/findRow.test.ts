@@ -202,7 +202,7 @@ const cases: readonly RuleCase[] = [
 		code: 'off-ruler',
 		level: 'note',
 		told: 'window 400.5 x 260',
-		says: 'Side 99.75 is not on the ruler of 1 mm',
+		says: 'Side 99.8 is not on the ruler of 1 mm',
 		mend: 'Make the window width 400 mm',
 		not: 'window 400 x 260',
 	},

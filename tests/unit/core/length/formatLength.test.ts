@@ -2,11 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
 	formatExact,
+	formatFine,
 	formatLength,
 	formatLarge,
+	formatSize,
 	formatTypeable,
 	formatWithUnit,
 	parseExact,
+	type Scale,
 } from '../../../../src/core/length/formatLength.ts';
 import {
 	greatestLength,
@@ -30,6 +33,8 @@ function read(text: string, unit: Unit): Length {
 	return reading.value.length;
 }
 
+const scaleOf = (unit: Unit, ruler: Length = unit === 'in' ? inches(1 / 16) : mm(1)): Scale => ({ unit, ruler });
+
 describe('shown', () => {
 	test.each<[number, string, string]>([
 		[0, '0', '0'],
@@ -37,14 +42,17 @@ describe('shown', () => {
 		[71.5, '71.5', '7.15'],
 		[100, '100', '10'],
 		[1000, '1000', '100'],
-		[0.25, '0.25', '0.025'],
-		[421.333333, '421.333', '42.1333'],
+		[0.25, '0.3', '0.03'],
+		[257.333, '257.3', '25.73'],
+		[421.333333, '421.3', '42.13'],
+		[99.96, '100', '10'],
 		[0.0004, '0', '0'],
 		[-3, '−3', '−0.3'],
+		[-3.04, '−3', '−0.3'],
 		[-0.0004, '0', '0'],
 	])('%d mm is %s mm, %s cm', (value, inMm, inCm) => {
-		expect(formatLength(mm(value), 'mm')).toBe(inMm);
-		expect(formatLength(mm(value), 'cm')).toBe(inCm);
+		expect(formatLength(mm(value), scaleOf('mm'))).toBe(inMm);
+		expect(formatLength(mm(value), scaleOf('cm'))).toBe(inCm);
 	});
 
 	test.each<[number, string]>([
@@ -55,23 +63,53 @@ describe('shown', () => {
 		[16.3125, '16 5/16'],
 		[0.015625, '1/64'],
 		[10 + 63 / 64, '10 63/64'],
-		[2.1, '2.1'],
-		[1 / 3, '0.333'],
+		[2.1, '2 3/32'],
+		[1 / 3, '21/64'],
+		[0.197, '13/64'],
+		[1.999, '2'],
+		[0.001, '0'],
 		[-0.125, '−⅛'],
-	])('%d in is %s', (value, shown) => expect(formatLength(inches(value), 'in')).toBe(shown));
+		[-0.001, '0'],
+	])('%d in is %s', (value, shown) => expect(formatLength(inches(value), scaleOf('in'))).toBe(shown));
 
-	test('with its unit', () => {
-		expect(formatWithUnit(mm(70), 'mm')).toBe('70 mm');
-		expect(formatWithUnit(mm(70), 'cm')).toBe('7 cm');
-		expect(formatWithUnit(inches(2.625), 'in')).toBe('2⅝ in');
+	test.each<[Length, Unit, Length, string]>([
+		[inches(11 / 16), 'mm', inches(1 / 16), '17.4625'],
+		[inches(3 / 32), 'mm', inches(1 / 32), '2.38125'],
+		[inches(3 / 32), 'cm', inches(1 / 32), '0.238125'],
+		[inches(3 / 32), 'mm', mm(1), '2.4'],
+		[mm(70.25), 'mm', mm(0.25), '70.25'],
+		[length(mm(70) + 9000), 'mm', mm(1), '70'],
+		[mm(70), 'in', mm(1), '2¾'],
+	])('%d units in %s on a ruler of %d are %s', (value, unit, ruler, shown) =>
+		expect(formatLength(value, { unit, ruler })).toBe(shown),
+	);
+
+	test('with its unit, and as a size', () => {
+		expect(formatWithUnit(mm(70), scaleOf('mm'))).toBe('70 mm');
+		expect(formatWithUnit(mm(70), scaleOf('cm'))).toBe('7 cm');
+		expect(formatWithUnit(inches(2.625), scaleOf('in'))).toBe('2⅝ in');
+		expect(formatSize(mm(600), mm(450), scaleOf('cm'))).toBe('60 × 45 cm');
 	});
 
 	test('read again it is the same to what is shown', () =>
 		fc.assert(
 			fc.property(fc.integer({ min: 0, max: 0.99 * greatestLength }).map(length), anyUnit, (value, unit) => {
-				const within = unit === 'in' ? unitsPerInch / 2000 + 5 : 5005;
-				expect(Math.abs(read(formatLength(value, unit), unit) - value)).toBeLessThanOrEqual(within);
+				const within = unit === 'in' ? unitsPerInch / 128 + 5 : mm(0.05) + 5;
+				expect(Math.abs(read(formatLength(value, scaleOf(unit)), unit) - value)).toBeLessThanOrEqual(within);
 			}),
+			{ numRuns: 2000 },
+		));
+
+	test('what lies on the ruler is read again as it is, whatever ruler and unit', () =>
+		fc.assert(
+			fc.property(
+				fc.integer({ min: 0, max: 3000 }),
+				fc.constantFrom<Unit>('mm', 'cm'),
+				fc.constantFrom(mm(1), mm(0.5), inches(1 / 8), inches(1 / 16), inches(1 / 32)),
+				(count, unit, ruler) => {
+					expect(read(formatLength(length(count * ruler), { unit, ruler }), unit)).toBe(count * ruler);
+				},
+			),
 			{ numRuns: 2000 },
 		));
 
@@ -79,10 +117,19 @@ describe('shown', () => {
 		fc.assert(
 			fc.property(fc.integer({ min: 0, max: 393 * 64 }), (count) => {
 				const value = inches(count / 64);
-				expect(read(formatLength(value, 'in'), 'in')).toBe(value);
+				expect(read(formatLength(value, scaleOf('in')), 'in')).toBe(value);
 			}),
 			{ numRuns: 2000 },
 		));
+
+	test.each<[Length, Unit, string]>([
+		[mm(39.96), 'mm', '39.96'],
+		[mm(39.9604), 'cm', '3.996'],
+		[inches(2.505), 'in', '2 517/1024'],
+		[inches(2.5), 'in', '2½'],
+	])('fine enough to be told apart, %d units in %s are %s', (value, unit, shown) =>
+		expect(formatFine(value, scaleOf(unit))).toBe(shown),
+	);
 });
 
 describe('for a file', () => {
@@ -140,8 +187,8 @@ describe('to be typed again', () => {
 test.each([
 	[inches(2.625), 'in', '2 5/8'],
 	[inches(0.5), 'in', '1/2'],
-	[mm(71.5), 'in', '2.815'],
+	[mm(71.5), 'in', '2 13/16'],
 	[mm(71.5), 'mm', '71.5'],
 ] as const)('%d units in %s are %s, to be read from afar', (value, unit, text) =>
-	expect(formatLarge(value, unit)).toBe(text),
+	expect(formatLarge(value, scaleOf(unit))).toBe(text),
 );

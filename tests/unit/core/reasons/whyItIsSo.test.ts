@@ -20,14 +20,14 @@ test.each<[string, SizeKey, string]>([
 	[
 		'picture 508 x 339',
 		'top',
-		'450 − 333 = 117 is shared, the bottom 12 % wider: 55.189 mm above. On the ruler of 1 mm that is 55.',
+		'450 − 333 = 117 is shared, the bottom 12 % wider: 55.2 mm above. On the ruler of 1 mm that is 55.',
 	],
 	['picture 456 x 306, side 80', 'mountWidth', 'The mount follows from what is typed: 2 × 80 + 450 = 610 mm.'],
 	['picture 456 x 306, side 80', 'top', '80 mm is the side typed in this row.'],
 	['picture 456 x 306, top 80', 'bottom', '450 − 300 − 80 = 70 mm.'],
 	['picture 300 x 200, mount fit', 'mountHeight', 'The mount is cut to fit: 70 + 194 + 78 = 342 mm.'],
 	['picture 300 x 200, mount fit', 'windowWidth', 'The picture’s 300 − 2 × 3 overlap = 294 mm.'],
-	['shape 3:2, bottom 60', 'pictureHeight', 'By the shape 3:2, it goes with 514: 342.667 mm.'],
+	['shape 3:2, bottom 60', 'pictureHeight', 'By the shape 3:2, it goes with 514: 342.7 mm.'],
 	['picture 456 x 306', 'pictureWidth', '456 mm is typed.'],
 ])('%s: %s: %s', (line, key, reason) => expect(whyItIsSo(rowOf(line), key, settings)).toBe(reason));
 

@@ -137,7 +137,7 @@ describe('stock', () => {
 describe('what cannot be done is said in a sentence', () => {
 	const words = (job: PackingJob) => {
 		const made = plan(job, 500);
-		return [proofWords(made), ...unplacedWords(made, 'mm').map(({ sentence }) => sentence)];
+		return [proofWords(made), ...unplacedWords(made, { unit: 'mm', ruler: mm(1) }).map(({ sentence }) => sentence)];
 	};
 	test('no stock', () => {
 		expect(words(jobOf([], [[500, 400, 2]]))).toEqual([

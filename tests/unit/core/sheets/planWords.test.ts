@@ -14,7 +14,7 @@ test('whose the blanks are that have no place is said, with how many of each, an
 	const rows = show.rows.map((row, place) => (place === 1 ? { ...row, typed: { ...row.typed, copies: '3' } } : row));
 	const [plan] = plansOf({ ...show, rows });
 	expect(hasBounds(plan!)).toBe(false);
-	const [words, ...others] = unplacedWords(plan!, 'mm');
+	const [words, ...others] = unplacedWords(plan!, { unit: 'mm', ruler: mm(1) });
 	expect(others).toEqual([]);
 	expect(words!.sentence).toMatch(/^4 blanks of 600 × 450 mm: the “Chalk” in stock is used up/);
 	expect(words!.whose.reduce((sum, { count }) => sum + count, 0)).toBe(4);

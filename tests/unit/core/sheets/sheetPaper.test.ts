@@ -1,7 +1,10 @@
+import { mm } from '../../../../src/core/length/length.ts';
 import { expect, test } from 'vitest';
 import { paperRoom, papers } from '../../../../src/core/bench/paper.ts';
 import { sheetDrawingMm, sheetHeadMm, sheetLineMm, sheetOnPages } from '../../../../src/core/sheets/sheetPaper.ts';
 import { plannedSheet, showOf } from './sheetsOf.ts';
+
+const scale = { unit: 'mm', ruler: mm(1) } as const;
 
 test.each(['A4', 'Letter'] as const)(
 	'on %s every blank and every cut comes once, and nothing runs off its page',
@@ -11,7 +14,7 @@ test.each(['A4', 'Letter'] as const)(
 		expect(sheet.blanks.length).toBeGreaterThan(50);
 		const long =
 			'A title that is longer than a line of the page has room for, so that it runs into the next one at least';
-		const pages = sheetOnPages([sheet], 'Chalk, sheet 1', () => long, 'mm', paper);
+		const pages = sheetOnPages([sheet], 'Chalk, sheet 1', () => long, scale, paper);
 		expect(pages.length).toBeGreaterThan(2);
 		expect(pages.map(({ isContinued }) => isContinued)).toEqual(pages.map((_, place) => place > 0));
 		const { margin, head, foot } = paperRoom;
@@ -31,8 +34,8 @@ test.each(['A4', 'Letter'] as const)(
 
 test('sheets cut alike are named by letters, with the prints of each', () => {
 	const sheet = plannedSheet(showOf(2));
-	const [page] = sheetOnPages([sheet, { ...sheet, id: 'other' }], 'Chalk', ({ rowId }) => rowId ?? '', 'mm', 'A4');
-	const [dropOut] = sheetOnPages([sheet], 'Chalk', () => 'Ebb', 'mm', 'A4', 'from the window of Ebb');
+	const [page] = sheetOnPages([sheet, { ...sheet, id: 'other' }], 'Chalk', ({ rowId }) => rowId ?? '', scale, 'A4');
+	const [dropOut] = sheetOnPages([sheet], 'Chalk', () => 'Ebb', scale, 'A4', 'from the window of Ebb');
 	expect(dropOut!.words[0]).toEqual({ text: 'from the window of Ebb', isCut: false, lines: 1 });
 	expect(page!.words.map(({ text }) => text).slice(0, 2)).toEqual([
 		expect.stringMatching(/^A: 600 × 450 mm: r\d; r\d$/),

@@ -13,5 +13,5 @@ test.each([
 	},
 ])('a sheet of 120 × 900 mm with $board', ({ board, is }) => {
 	const { settings } = readSettings({ boards: [{ name: 'Chalk', width: 120, height: 900, ...board }] });
-	expect(uselessWords(settings.boards[0]!, 'mm')).toBe(is);
+	expect(uselessWords(settings.boards[0]!, settings)).toBe(is);
 });

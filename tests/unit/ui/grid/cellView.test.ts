@@ -27,7 +27,7 @@ test.each([
 	{ key: 'overlap', typed: {}, is: '3 (inherited)' },
 	{ key: 'overlap', typed: { reveal: '6' }, is: ' (blank)' },
 	{ key: 'overlap', typed: { mount: 'none' }, is: ' (blank)' },
-	{ key: 'overlap', typed: { overlap: '1/4' }, is: '6.35 (typed)' },
+	{ key: 'overlap', typed: { overlap: '1/4' }, is: '6.4 (typed)' },
 	{ key: 'reveal', typed: {}, is: ' (blank)' },
 	{ key: 'bottom weight', typed: {}, is: '12 % (inherited)' },
 	{ key: 'steps', typed: {}, is: '1, 3 (worked out)' },

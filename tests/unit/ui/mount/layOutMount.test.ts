@@ -6,6 +6,8 @@ import type { Row } from '../../../../src/core/show/row.ts';
 import { layOutMount, place } from '../../../../src/ui/mount/layOutMount.ts';
 import { clashWords, coverWords, frontWords } from '../../../../src/ui/mount/mountWords.ts';
 
+const scale = { unit: 'mm', ruler: mm(1) } as const;
+
 const { settings } = readSettings({ mountSize: '600 x 450', border: '70', bottomWeight: '12%' });
 const solvedOf = (typed: Row['typed']) => workOut({ id: 'a', order: 1, typed }, settings).solved;
 
@@ -33,7 +35,7 @@ test('what a conflict leaves open is drawn at a likely size and named', () => {
 	expect(layout.down.window.isKnown).toBe(false);
 	expect(layout.missing).toContain('window height');
 	expect(layout.down.window.end).toBeGreaterThan(layout.down.window.start);
-	expect(frontWords(solved, 'mm')).toContain('?');
+	expect(frontWords(solved, scale)).toContain('?');
 });
 
 test('nothing known: nothing to draw', () => {
@@ -64,7 +66,7 @@ test.each([
 	},
 ])('$side, $top, $bottom: $says', ({ side, top, bottom, says }) => {
 	const solved = { ...solvedOf({}), overlapSide: mm(side), overlapTop: mm(top), overlapBottom: mm(bottom) };
-	expect(coverWords(solved, 'mm')).toBe(says);
+	expect(coverWords(solved, scale)).toBe(says);
 });
 
 test.each([
