@@ -1,4 +1,4 @@
-import { formatExact, formatLength, formatWithUnit } from '../length/formatLength.ts';
+import { formatExact } from '../length/formatLength.ts';
 import { nearestLength } from '../length/length.ts';
 import type { Cells } from '../row/cells.ts';
 import { readCells, type ReadCells } from '../row/readCells.ts';
@@ -15,6 +15,7 @@ import { doesNotFit } from './doesNotFit.ts';
 import { fallsThrough } from './fallsThrough.ts';
 import { editionNumber } from './edition.ts';
 import type { Finding, Level, Mend } from './finding.ts';
+import { makeFigures } from './figures.ts';
 import type { Finder, Found, RowContext } from './found.ts';
 import { frameClash } from './frameClash.ts';
 import { lipShrinks, pastGuide, tooDeep, tooThick } from './frame.ts';
@@ -93,8 +94,7 @@ function contextOf(
 		read,
 		solution,
 		words,
-		say: (value) => formatWithUnit(nearestLength(value), settings),
-		figure: (value) => formatLength(nearestLength(value), settings),
+		...makeFigures(settings),
 		text: (value) => formatExact(nearestLength(value), unit),
 		workedOut: (changed) => {
 			const changedRead = readCells(changed, settings);
@@ -116,7 +116,7 @@ function withMends({ candidates, message, ...finding }: Found, all: readonly Fou
 	let mends: readonly Mend[] | undefined;
 	return {
 		...finding,
-		message: message(),
+		message: context.sentence(message),
 		get mends() {
 			mends ??= candidates ? mendsOf(finding, candidates(), all, context) : [];
 			return mends;

@@ -5,20 +5,17 @@ import type { RowWords } from '../row/rowWords.ts';
 import type { Solution } from '../row/solution.ts';
 import type { CellTexts, Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
+import type { Figures } from './figures.ts';
 import type { Level } from './finding.ts';
 
 /** A row worked out, as the finders see it. */
-export interface RowContext {
+export interface RowContext extends Figures {
 	readonly row: Row;
 	readonly settings: Settings;
 	readonly read: ReadCells;
 	readonly solution: Solution;
 	/** What the cells of words say. */
 	readonly words: RowWords;
-	/** A length with the show's unit: "70 mm". */
-	readonly say: (length: Length | number) => string;
-	/** A length in the show's unit, which another length of the sentence names. */
-	readonly figure: (length: Length | number) => string;
 	/** The text that types a length into a cell of its own. */
 	readonly text: (length: Length | number) => string;
 	/** Another row of the same show, worked out; used to try changes. */

@@ -1,4 +1,5 @@
-import { type Length, sameWithin } from '../length/length.ts';
+import { type Length, sameWithin, toMm, unitsPerInch } from '../length/length.ts';
+import type { Unit } from '../length/reading.ts';
 import type { Size } from '../show/settings.ts';
 import { clear, clearEach, cutToSuit, sizeColumns } from './candidates.ts';
 import type { Candidate, Finder, Found, RowContext } from './found.ts';
@@ -73,14 +74,27 @@ function pictureArea(context: RowContext): Found | undefined {
 	const { pictureWidth, pictureHeight } = context.solution.solved;
 	const { pictureAreaMm2 } = context.settings.limits;
 	if (pictureAreaMm2 === undefined || pictureWidth === undefined || pictureHeight === undefined) return undefined;
-	const areaMm2 = (pictureWidth / 1e7) * (pictureHeight / 1e7);
+	const areaMm2 = toMm(pictureWidth) * toMm(pictureHeight);
 	if (areaMm2 >= pictureAreaMm2 - 0.01) return undefined;
+	const { unit } = context.settings;
 	return {
 		code: 'under-limit',
 		level: 'stop',
 		cells: ['pictureWidth', 'pictureHeight'],
-		message: () =>
-			`The picture’s area is ${Math.round(areaMm2 / 100)} cm², under the least that the rules allow, ${Math.round(pictureAreaMm2 / 100)} cm².`,
+		message: () => {
+			const [is, least] = areasApart(areaMm2, pictureAreaMm2, unit);
+			return `The picture’s area is ${is}, under the least that the rules allow, ${least}.`;
+		},
 		candidates: () => clearEach(context, sizeColumns),
 	};
+}
+
+/** Two areas that differ, with as many decimals as show that: whole ones of cm² or in² if they do. */
+function areasApart(areaMm2: number, otherMm2: number, unit: Unit): readonly [string, string] {
+	const one = unit === 'in' ? toMm(unitsPerInch as Length) ** 2 : 100;
+	const words = (mm2: number, places: number) =>
+		`${Number((mm2 / one).toFixed(places))} ${unit === 'in' ? 'in' : 'cm'}²`;
+	let places = 0;
+	while (places < 5 && words(areaMm2, places) === words(otherMm2, places)) places++;
+	return [words(areaMm2, places), words(otherMm2, places)];
 }

@@ -11,14 +11,15 @@ export const thinBorder: Finder = (context) => {
 			return border !== undefined && border < settings.leastBorder - sameWithin;
 		});
 		if (thin.length === 0) return [];
-		const words = thin.map((key) => `${key} ${figure(solution.solved[key]!)}`).join(' and ');
 		return [
 			{
 				code: 'thin-border',
 				level: 'look',
 				cells: thin,
-				message: () =>
-					`${words[0]!.toUpperCase()}${words.slice(1)} ${thin.length > 1 ? 'are' : 'is'} under the least border of ${say(settings.leastBorder)}.`,
+				message: () => {
+					const words = thin.map((key) => `${key} ${figure(solution.solved[key]!)}`).join(' and ');
+					return `${words[0]!.toUpperCase()}${words.slice(1)} ${thin.length > 1 ? 'are' : 'is'} under the least border of ${say(settings.leastBorder)}.`;
+				},
 				candidates: () => [...clearEach(context, sizeColumns), cutToSuit],
 			},
 		];

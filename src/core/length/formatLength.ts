@@ -19,16 +19,10 @@ const decimalsShown: Readonly<Record<Metric, number>> = { mm: 1, cm: 2 };
 /** Decimals that show a 32nd of an inch as it is. */
 const decimalsOnRuler: Readonly<Record<Metric, number>> = { mm: 5, cm: 6 };
 
-/** Decimals that tell lengths apart that do not count as equal: to 1 µm. */
-const decimalsFine: Readonly<Record<Metric, number>> = { mm: 3, cm: 4 };
-
 /** Decimals that tell every unit of a `Length` apart. */
 const decimalsOfAUnit: Readonly<Record<Unit, number>> = { mm: 7, cm: 8, in: 9 };
 
 const unitsPer64th = unitsPerInch / 64;
-
-/** The finest part of an inch that is shown, where 64ths do not tell two lengths apart: about 6 µm. */
-const finestPart = 4096;
 
 const fractionSigns: Readonly<Record<string, string>> = {
 	'1/2': '½',
@@ -48,14 +42,20 @@ const fractionSigns: Readonly<Record<string, string>> = {
 export const formatLength = (value: Length, scale: Scale): string =>
 	signed(value, scale.unit === 'in' ? inchFraction(Math.abs(value)) : metric(Math.abs(value), scale.unit, scale.ruler));
 
-/** The same, fine enough that lengths which do not count as equal look different: for a sentence that compares them. */
-export const formatFine = (value: Length, { unit }: Scale): string =>
+/**
+ * The same, some steps finer than it is shown: a decimal each, or half as large a part of an inch. For a sentence that
+ * compares lengths which look alike otherwise.
+ */
+export const formatFiner = (value: Length, { unit }: Scale, steps: number): string =>
 	signed(
 		value,
 		unit === 'in'
-			? inchFraction(Math.abs(value), fractionSigns, finestPart)
-			: decimals(Math.abs(value), unitsIn[unit], decimalsFine[unit]),
+			? inchFraction(Math.abs(value), fractionSigns, 64 * 2 ** steps)
+			: decimals(Math.abs(value), unitsIn[unit], decimalsShown[unit] + steps),
 	);
+
+/** The steps after which lengths that do not count as equal look different: to 1 µm, and to the 16384th of an inch. */
+export const finestSteps: Readonly<Record<Unit, number>> = { mm: 2, cm: 2, in: 8 };
 
 const signed = (value: Length, size: string): string => (value < 0 && size !== '0' ? `−${size}` : size);
 

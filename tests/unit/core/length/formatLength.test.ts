@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
 	formatExact,
-	formatFine,
+	formatFiner,
 	formatLength,
 	formatLarge,
 	formatSize,
@@ -122,13 +122,14 @@ describe('shown', () => {
 			{ numRuns: 2000 },
 		));
 
-	test.each<[Length, Unit, string]>([
-		[mm(39.96), 'mm', '39.96'],
-		[mm(39.9604), 'cm', '3.996'],
-		[inches(2.505), 'in', '2 517/1024'],
-		[inches(2.5), 'in', '2½'],
-	])('fine enough to be told apart, %d units in %s are %s', (value, unit, shown) =>
-		expect(formatFine(value, scaleOf(unit))).toBe(shown),
+	test.each<[Length, Unit, number, string]>([
+		[mm(39.96), 'mm', 1, '39.96'],
+		[mm(39.9604), 'cm', 1, '3.996'],
+		[mm(39.996), 'mm', 2, '39.996'],
+		[inches(2.505), 'in', 1, '2 65/128'],
+		[inches(2.5), 'in', 8, '2½'],
+	])('%d units in %s, %d steps finer, are %s', (value, unit, steps, shown) =>
+		expect(formatFiner(value, scaleOf(unit), steps)).toBe(shown),
 	);
 });
 

@@ -1,0 +1,72 @@
+import { describe, expect, test } from 'vitest';
+import { makeFigures } from '../../../../src/core/findings/figures.ts';
+import { inches, mm } from '../../../../src/core/length/length.ts';
+import type { TypedSettings } from '../../../../src/core/show/settings.ts';
+import { resultOf, rowOf, wideShow } from './rowOf.ts';
+
+test.each<[string, TypedSettings, string]>([
+	['picture 528 x 339, side 39.96', wideShow, 'Side 39.96 is under the least border of 40 mm'],
+	[
+		'picture 200 x 149.9',
+		{ limits: { pictureArea: '300 cm2' } },
+		'area is 299.8 cm², under the least that the rules allow, 300 cm²',
+	],
+	[
+		'picture 200 x 120',
+		{ limits: { pictureArea: '300 cm2' } },
+		'area is 240 cm², under the least that the rules allow, 300 cm²',
+	],
+	[
+		'picture 10 x 7',
+		{ unit: 'in', limits: { pictureArea: '80 in2' } },
+		'area is 70 in², under the least that the rules allow, 80 in²',
+	],
+	[
+		'mount 500.04 x 400, picture 370 x 270',
+		{ limits: { largest: '500 x 400 mm' } },
+		'The mount is 500.04 × 400 mm; the largest allowed is 500 × 400 mm',
+	],
+	[
+		'mount height 450, top 70, bottom 70.02, window 450 x 310, picture width 456',
+		wideShow,
+		'70 + 310 + 70.02 = 450.02, 0.02 more than the mount’s 450 mm',
+	],
+	[
+		'picture 456 x 306, window 452.06 x 302.06',
+		wideShow,
+		'covers only 1.97 mm of the picture at the sides, less than the cutting tolerance of 2 mm',
+	],
+])('of %s no sentence contradicts itself by rounding', (line, show, says) =>
+	expect(
+		resultOf(rowOf(line), show)
+			.findings.map(({ message }) => message)
+			.join('\n'),
+	).toContain(says),
+);
+
+describe('figures of one sentence', () => {
+	const inMm = makeFigures({ unit: 'mm', ruler: mm(1) });
+	const inInches = makeFigures({ unit: 'in', ruler: inches(1 / 16) });
+
+	test('are rounded where they are not to be mistaken', () =>
+		expect(inMm.sentence(() => `${inMm.figure(mm(257.333))} and ${inMm.say(mm(70))}`)).toBe('257.3 and 70 mm'));
+
+	test('are as fine as tells them apart, and no finer', () => {
+		expect(inMm.sentence(() => `${inMm.figure(mm(39.96))} and ${inMm.say(mm(40))}`)).toBe('39.96 and 40 mm');
+		expect(inMm.sentence(() => `${inMm.figure(mm(39.998))} and ${inMm.say(mm(40))}`)).toBe('39.998 and 40 mm');
+		expect(inInches.sentence(() => `${inInches.figure(inches(2.499))} and ${inInches.say(inches(2.5))}`)).toBe(
+			'2 255/512 and 2½ in',
+		);
+	});
+
+	test('what is more than nothing does not look like nothing', () =>
+		expect(inMm.sentence(() => inMm.say(mm(0.02)))).toBe('0.02 mm'));
+
+	test('lengths that count as equal may look alike', () =>
+		expect(inMm.sentence(() => `${inMm.figure(mm(70.0004))} and ${inMm.say(mm(70))}`)).toBe('70 and 70 mm'));
+
+	test('the next sentence is rounded again', () => {
+		inMm.sentence(() => `${inMm.figure(mm(39.96))} and ${inMm.say(mm(40))}`);
+		expect(inMm.sentence(() => inMm.say(mm(39.96)))).toBe('40 mm');
+	});
+});
