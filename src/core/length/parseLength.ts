@@ -90,10 +90,11 @@ export function typedLength(tokens: readonly Token[]): TypedLength | Problem {
 	if ('problem' in first) return first;
 	const unit = unitAt(tokens, first.next);
 	if (unit === 'ft' && first.next + 1 < tokens.length) {
-		const second = numberAt(tokens, first.next + 1);
+		const inchesAt = first.next + (tokens[first.next + 1]?.kind === 'minus' ? 2 : 1); // a hyphen in 1'-4"
+		const second = numberAt(tokens, inchesAt);
 		if ('problem' in second) return second;
 		const isEnd = second.next + (unitAt(tokens, second.next) === 'in' ? 1 : 0) === tokens.length;
-		if (!isEnd || tokens[first.next + 1]?.kind !== 'number') return { problem: '' };
+		if (!isEnd || tokens[inchesAt]?.kind !== 'number') return { problem: '' };
 		const feet = { numerator: first.value.numerator * 12n, denominator: first.value.denominator };
 		return {
 			...first,
