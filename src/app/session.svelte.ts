@@ -20,7 +20,7 @@ import { rename } from '../core/show/rename.ts';
 import { replaceShow } from '../core/show/replaceShow.ts';
 import type { Row, RowId } from '../core/show/row.ts';
 import type { SettingProblem } from '../core/show/settingValue.ts';
-import { settingDiffs } from '../core/show/settingDiffs.ts';
+import { entryDiffs } from '../core/show/recordByKey.ts';
 import type { Settings, TypedSettings } from '../core/show/settings.ts';
 import type { Show } from '../core/show/show.ts';
 import { notOpened, otherTabsInTheWay } from '../core/show/storageProblem.ts';
@@ -492,7 +492,7 @@ interface ReadFormerly {
 /** Reads settings. Where only what the show is looked at by has changed, the others stay the same object: so do results. */
 function readAnew(typed: TypedSettings, formerly: ReadFormerly | undefined): ReadFormerly {
 	const read = readSettings(typed);
-	const isSame = formerly && settingDiffs(formerly.typed, typed).every(({ key }) => key === 'views');
+	const isSame = formerly && entryDiffs(formerly.typed, typed).every(({ key }) => key === 'views');
 	return { typed, read: isSame ? { ...read, settings: formerly.read.settings } : read };
 }
 

@@ -9,6 +9,7 @@ import {
 	type TakenIn,
 } from '../core/show/takenIn.ts';
 import { isColumnName } from '../core/show/columns.ts';
+import { difference, isEmpty } from '../core/show/edit.ts';
 import { newShow } from '../core/show/newShow.ts';
 import type { Row } from '../core/show/row.ts';
 import { settingsOfRows } from '../core/show/settingsOfRows.ts';
@@ -148,10 +149,7 @@ export async function keepTaken(session: Session, fileName: string): Promise<voi
 }
 
 /** Whether a show is as a new one is: nothing is lost if another takes its place. */
-export function isUntouched({ id, name, rows, settings }: Session['show']): boolean {
-	const fresh = newShow(id);
-	return rows.length === 0 && isSameValue([name, settings], [fresh.name, fresh.settings]);
-}
+export const isUntouched = (show: Session['show']): boolean => isEmpty(difference(newShow(show.id), show, ''));
 
 /** From this size on a file is read beside the page, which goes on answering. */
 const largeFile = 300_000;

@@ -1,7 +1,8 @@
 import type { Reading } from '../core/length/reading.ts';
+import { isRecord } from '../core/show/settingValue.ts';
 import type { Show } from '../core/show/show.ts';
 import type { Stored } from '../core/show/upgrade.ts';
-import { isRecord, readDocument, readShowDocument, showDocument } from './showFile.ts';
+import { readDocument, readShowDocument, showDocument } from './showFile.ts';
 
 /** What marks a backup of all shows. */
 export const backupFormat = 'evenhang-backup';

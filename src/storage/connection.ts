@@ -1,4 +1,5 @@
 import { type IDBPDatabase, openDB } from 'idb';
+import { abort } from './abort.ts';
 import { type Schema, schemaVersion, upgrade } from './schema.ts';
 
 type Database = IDBPDatabase<Schema>;
@@ -31,7 +32,7 @@ export function openConnection(databaseName: string, { onBlocked, onSuperseded }
 			if (opened === opening) opened = undefined;
 		};
 		const opening = openDB<Schema>(databaseName, schemaVersion, {
-			upgrade: (db, oldVersion, _newVersion, tx) => upgrade(db, oldVersion, tx),
+			upgrade: (db, oldVersion, _newVersion, tx) => void upgrade(db, oldVersion, tx).catch(() => abort(tx)),
 			blocked: () => onBlocked?.(),
 			blocking(_current, _wanted, event) {
 				(event.target as IDBDatabase).close();

@@ -1,10 +1,9 @@
-import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from 'idb';
-import type { Tick } from '../core/bench/ticks.ts';
+import type { DBSchema, IDBPDatabase, IDBPTransaction } from 'idb';
 import type { Exchange } from '../core/merge/exchange.ts';
-import type { CutSheet } from '../core/sheets/cutSheet.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
-import type { Row, RowId } from '../core/show/row.ts';
-import type { TypedSettings } from '../core/show/settings.ts';
+import { everyPart } from '../core/show/everyPart.ts';
+import type { PartApart, ValueOf } from '../core/show/parts.ts';
+import type { Show } from '../core/show/show.ts';
 import { withRebates } from '../core/show/upgrade.ts';
 
 /** Where one was in a show when it was last left: plain values, kept for the screens and never looked into. */
@@ -23,13 +22,8 @@ export interface Copied {
 	readonly what: 'rows' | 'show';
 }
 
-/** What is kept of a show beside its rows. */
-export interface ShowRecord {
-	readonly id: string;
-	readonly name: string;
-	readonly settings: TypedSettings;
-	/** The sheets of board that the knife has begun: few, and kept here so that they need no store of their own. */
-	readonly cutSheets?: readonly CutSheet[];
+/** What is kept of a show beside the items of the parts that are kept apart: its other parts, and what is known of it. */
+export interface ShowRecord extends Omit<Show, PartApart> {
 	/** Goes up by one with each transaction on the show: tells a tab whether it has seen them all. */
 	readonly revision: number;
 	/** The step that was last in hand at the bench, as the bench names it. */
@@ -53,44 +47,62 @@ export interface KeptExchange extends Exchange {
 	readonly stands: boolean;
 }
 
+/** The key of an item that belongs to a show. */
+export type KeyInShow = [showId: string, ...keyOfItem: (string | number)[]];
+
+/** The stores of the parts that are kept apart; each has the name of its part. */
+export const storesApart = everyPart.flatMap(([name, { apart }]) => (apart ? [name as PartApart] : []));
+
+type ItemOf<List> = List extends readonly (infer Item)[] ? Item : never;
+type StoresApart = { [Name in PartApart]: { key: KeyInShow; value: ItemOf<ValueOf<Name>> } };
+
 /** The stores. What belongs to a show is keyed by show first, so that one show is one range of keys. */
-export interface Schema extends DBSchema {
+export interface Schema extends DBSchema, StoresApart {
 	shows: { key: string; value: ShowRecord };
-	rows: { key: [showId: string, rowId: RowId]; value: Row };
-	ticks: { key: [showId: string, rowId: RowId, copy: number, part: string, side: string]; value: Tick };
 	exchanges: { key: [showId: string, exchangeId: string]; value: KeptExchange };
 	/** What the columns of files mean, by the headers that they have together. */
 	matchings: { key: string; value: ColumnMatching };
 }
 
-/** The form in which this version of the app keeps things. */
-export const schemaVersion = 3;
+type Database = IDBPDatabase<Schema>;
+/** The transaction in which the stores are brought to another form. */
+export type Upgrading = IDBPTransaction<Schema, (PartApart | 'shows' | 'exchanges' | 'matchings')[], 'versionchange'>;
 
-/** The transaction in which the stores are brought to a newer form. */
-type Upgrading = IDBPTransaction<Schema, StoreNames<Schema>[], 'versionchange'>;
-
-/**
- * Brings the stores from an older form to this one, one step a version; all of it happens in one transaction.
- * @param oldVersion the form they are in; 0 where there is nothing yet
- */
-export function upgrade(db: IDBPDatabase<Schema>, oldVersion: number, tx: Upgrading): void {
-	if (oldVersion < 1) {
-		db.createObjectStore('shows', { keyPath: 'id' });
-		db.createObjectStore('rows');
-		db.createObjectStore('ticks');
-	}
-	if (oldVersion < 2) {
-		// One show was kept until then, and it had been exchanged with nobody; its record holds what it held.
-		db.createObjectStore('exchanges');
-		db.createObjectStore('matchings');
-	}
-	if (oldVersion < 3) {
-		// A frame's width and height were its rebate until then.
-		changeSettings(tx, withRebates).catch(() => tx.abort());
-	}
+function beginShows(db: Database): void {
+	db.createObjectStore('shows', { keyPath: 'id' });
 }
 
-async function changeSettings(tx: Upgrading, change: (settings: TypedSettings) => TypedSettings): Promise<void> {
+/** One show was kept until then, and it had been exchanged with nobody; its record holds what it held. */
+function addExchanges(db: Database): void {
+	db.createObjectStore('exchanges');
+	db.createObjectStore('matchings');
+}
+
+async function changeRecords(tx: Upgrading, change: (record: ShowRecord) => ShowRecord): Promise<void> {
 	const shows = tx.objectStore('shows');
-	for (const record of await shows.getAll()) await shows.put({ ...record, settings: change(record.settings) });
+	for (const record of await shows.getAll()) await shows.put(change(record));
+}
+
+/** A frame's width and height were its rebate until then. */
+const nameRebates = (_db: Database, tx: Upgrading): Promise<void> =>
+	changeRecords(tx, (record) => ({ ...record, settings: withRebates(record.settings) }));
+
+/** What makes each form of the stores into the next, the first of nothing. */
+const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] = [
+	beginShows,
+	addExchanges,
+	nameRebates,
+];
+
+/** The form in which this version of the app keeps things. */
+export const schemaVersion = steps.length;
+
+/**
+ * Brings the stores from an older form to this one, one step a version; all of it happens in one transaction. A part that
+ * has come to be kept apart gets its store.
+ * @param oldVersion the form they are in; 0 where there is nothing yet
+ */
+export async function upgrade(db: Database, oldVersion: number, tx: Upgrading): Promise<void> {
+	for (const name of storesApart) if (!db.objectStoreNames.contains(name)) db.createObjectStore(name);
+	for (const step of steps.slice(oldVersion)) await step(db, tx);
 }

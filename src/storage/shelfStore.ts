@@ -1,8 +1,8 @@
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import type { Show } from '../core/show/show.ts';
 import { type ConnectionEvents, openConnection } from './connection.ts';
-import type { ShowRecord } from './schema.ts';
-import { putShow, ShowMissing, stored } from './showStore.ts';
+import { type ShowRecord, storesApart } from './schema.ts';
+import { putShow, readStored, ShowMissing } from './showStore.ts';
 import { rangeOfShow, type Requests, write, type Writing } from './writing.ts';
 
 /** A show on the shelf: its record, and how many prints it has. */
@@ -25,16 +25,7 @@ export function openShelfStore(databaseName: string, events: ConnectionEvents = 
 		},
 
 		/** A show that is not open here, as it is kept. */
-		async read(showId: string): Promise<Show> {
-			const tx = await connection.begin((db) => db.transaction(['shows', 'rows', 'ticks']));
-			const [record, rows, ticks] = await Promise.all([
-				tx.objectStore('shows').get(showId),
-				tx.objectStore('rows').getAll(rangeOfShow(showId)),
-				tx.objectStore('ticks').getAll(rangeOfShow(showId)),
-			]);
-			if (!record) throw new ShowMissing(showId);
-			return stored(record, rows, ticks).show;
-		},
+		read: async (showId: string): Promise<Show> => (await readStored(connection, showId)).show,
 
 		/** Keeps shows that are new here, all of them or none. */
 		add: (shows: readonly Show[], more: Pick<ShowRecord, 'isArchived' | 'copied'> = {}): Promise<void> =>
@@ -66,7 +57,7 @@ export function openShelfStore(databaseName: string, events: ConnectionEvents = 
 			await writes(async (tx, request) => {
 				for (const { id } of (await tx.objectStore('shows').getAll()).filter(isOver)) {
 					request(tx.objectStore('shows').delete(id));
-					for (const store of ['rows', 'ticks', 'exchanges'] as const)
+					for (const store of [...storesApart, 'exchanges'] as const)
 						request(tx.objectStore(store).delete(rangeOfShow(id)));
 				}
 			});

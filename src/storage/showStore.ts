@@ -1,13 +1,10 @@
-import type { Tick } from '../core/bench/ticks.ts';
 import { type Exchange, worthKeeping } from '../core/merge/exchange.ts';
-import { apply, type Edit, type RowDiff, rowIdOf } from '../core/show/edit.ts';
-import { mergeRow } from '../core/show/mergeRow.ts';
-import { byOrder } from '../core/show/orderNumbers.ts';
-import type { Row, RowId } from '../core/show/row.ts';
+import type { Edit } from '../core/show/edit.ts';
 import type { Show } from '../core/show/show.ts';
-import { type ConnectionEvents, openConnection } from './connection.ts';
-import type { Copied, KeptExchange, LeftAt, Schema, ShowRecord } from './schema.ts';
-import { inSlices, rangeOfShow, type Requests, write, type Writing } from './writing.ts';
+import { type Connection, type ConnectionEvents, openConnection } from './connection.ts';
+import { applyToParts, putParts, readParts } from './partStores.ts';
+import { type Copied, type KeptExchange, type LeftAt, type ShowRecord, storesApart } from './schema.ts';
+import { rangeOfShow, type Requests, write, type Writing } from './writing.ts';
 
 /** A show as it is kept, and how many transactions have made it so. */
 export interface StoredShow {
@@ -33,14 +30,6 @@ export class ShowMissing extends Error {
 /** An edit and the one that takes it back: no change that is in no file. */
 export const pairOfEdits = 2;
 
-const keyOfTick = (showId: string, { row, copy, part, side }: Tick): Schema['ticks']['key'] => [
-	showId,
-	row,
-	copy,
-	part,
-	side,
-];
-
 /**
  * The shows kept on this device. Everything goes in and out as plain data. All that changes anything is one
  * transaction, on disk before its promise resolves.
@@ -59,29 +48,13 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		openShow: (makeShow: () => Show, wanted?: string, now = Date.now()): Promise<StoredShow> =>
 			writes(async (tx, request) => {
 				const record = toOpen(await tx.objectStore('shows').getAll(), wanted);
-				if (record) {
-					const [rows, ticks] = await Promise.all([
-						tx.objectStore('rows').getAll(rangeOfShow(record.id)),
-						tx.objectStore('ticks').getAll(rangeOfShow(record.id)),
-					]);
-					return stored(record, rows, ticks);
-				}
+				if (record) return stored(record, (store) => tx.objectStore(store).getAll(rangeOfShow(record.id)));
 				const show = makeShow();
 				return { show, revision: await putShow(tx, request, show, { openedAt: now }) };
 			}),
 
 		/** The show as it is kept now. */
-		async read(showId: string): Promise<StoredShow> {
-			const tx = await connection.begin((db) => db.transaction(['shows', 'rows', 'ticks']));
-			const [record, rows, ticks] = await Promise.all([
-				tx.objectStore('shows').get(showId),
-				tx.objectStore('rows').getAll(rangeOfShow(showId)),
-				tx.objectStore('ticks').getAll(rangeOfShow(showId)),
-				tx.done,
-			]);
-			if (!record) throw new ShowMissing(showId);
-			return stored(record, rows, ticks);
-		},
+		read: (showId: string): Promise<StoredShow> => readStored(connection, showId),
 
 		/**
 		 * Keeps one edit, in one transaction. It is made on what is kept, which may be more than the tab has seen: two tabs
@@ -93,27 +66,11 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 			writes(async (tx, request) => {
 				const record = await tx.objectStore('shows').get(showId);
 				if (!record) throw new ShowMissing(showId);
-				const rows = tx.objectStore('rows');
-				const keyOf = (diff: RowDiff): [string, RowId] => [showId, rowIdOf(diff)];
-				const nothing = Promise.resolve(undefined);
-				const current = await Promise.all(edit.rows.map((diff) => (diff.before ? rows.get(keyOf(diff)) : nothing)));
-				await inSlices([...edit.rows.entries()], request, ([index, diff]) => {
-					const row = mergeRow(current[index], diff);
-					return row ? rows.put(row, keyOf(diff)) : rows.delete(keyOf(diff));
-				});
-				const ticks = tx.objectStore('ticks');
-				for (const { before, after } of edit.ticks ?? [])
-					request(after ? ticks.put(after, keyOfTick(showId, after)) : ticks.delete(keyOfTick(showId, before!)));
-				const { name, settings, cutSheets = [] } = apply({ ...record, rows: [] }, { ...edit, rows: [] });
-				const revision = record.revision + 1;
 				// A show that is still typed into, in another tab, is not deleted.
-				const { deletedAt: _, ...kept } = record;
+				const { deletedAt: _, ...kept } = await applyToParts(tx, request, record, edit);
+				const revision = record.revision + 1;
 				const takenBack = (record.takenBack ?? 0) + (isTakingBack ? pairOfEdits : 0);
-				request(
-					tx
-						.objectStore('shows')
-						.put({ ...kept, name, settings, cutSheets, revision, ...(takenBack > 0 && { takenBack }) }),
-				);
+				request(tx.objectStore('shows').put({ ...kept, revision, ...(takenBack > 0 && { takenBack }) }));
 				const { exchange } = edit;
 				if (exchange) await setStanding(tx, request, showId, exchange.after ?? exchange.before!, !!exchange.after);
 				return revision;
@@ -176,24 +133,27 @@ function toOpen(records: readonly ShowRecord[], wanted: string | undefined): Sho
 	return there.find(({ id }) => id === wanted) ?? lastFirst.find(({ isArchived }) => !isArchived) ?? lastFirst[0];
 }
 
-/** What was read of a show, put together. */
-export const stored = (
-	{ id, name, settings, cutSheets = [], revision, atBench, atKnife, left, copied, takenBack }: ShowRecord,
-	rows: readonly Row[],
-	ticks: readonly Tick[],
-): StoredShow => ({
-	show: {
-		...{ id, name, settings, rows: rows.toSorted(byOrder) },
-		...(ticks.length > 0 && { ticks }),
-		...(cutSheets.length > 0 && { cutSheets }),
-	},
-	revision,
-	...(atBench !== undefined && { atBench }),
-	...(atKnife !== undefined && { atKnife }),
-	...(left && { left }),
-	...(copied && { copied }),
-	...(takenBack !== undefined && { takenBack }),
-});
+/** A show as it is kept now. */
+export async function readStored(connection: Connection, showId: string): Promise<StoredShow> {
+	const tx = await connection.begin((db) => db.transaction(['shows', ...storesApart]));
+	const record = await tx.objectStore('shows').get(showId);
+	if (!record) throw new ShowMissing(showId);
+	return stored(record, (store) => tx.objectStore(store).getAll(rangeOfShow(showId)));
+}
+
+/** What is kept of a show, put together. */
+async function stored(record: ShowRecord, itemsIn: Parameters<typeof readParts>[1]): Promise<StoredShow> {
+	const { revision, atBench, atKnife, left, copied, takenBack } = record;
+	return {
+		show: await readParts(record, itemsIn),
+		revision,
+		...(atBench !== undefined && { atBench }),
+		...(atKnife !== undefined && { atKnife }),
+		...(left && { left }),
+		...(copied && { copied }),
+		...(takenBack !== undefined && { takenBack }),
+	};
+}
 
 /** Puts a whole show in place of what is kept of it. @returns the revision that it makes */
 export async function putShow(
@@ -202,14 +162,9 @@ export async function putShow(
 	show: Show,
 	{ seen = 0, ...more }: { readonly seen?: number } & Partial<Omit<ShowRecord, keyof Show | 'revision'>> = {},
 ): Promise<number> {
-	const { id, name, settings, rows, ticks = [], cutSheets = [] } = show;
-	const before = await tx.objectStore('shows').get(id);
+	const before = await tx.objectStore('shows').get(show.id);
 	const revision = Math.max(seen, before?.revision ?? 0) + 1;
-	request(tx.objectStore('shows').put({ ...before, ...more, id, name, settings, cutSheets, revision }));
-	request(tx.objectStore('rows').delete(rangeOfShow(id)));
-	request(tx.objectStore('ticks').delete(rangeOfShow(id)));
-	for (const tick of ticks) request(tx.objectStore('ticks').put(tick, keyOfTick(id, tick)));
-	await inSlices(rows, request, (row) => tx.objectStore('rows').put(row, [id, row.id]));
+	await putParts(tx, request, { ...before, ...more, id: show.id, revision }, show);
 	return revision;
 }
 

@@ -1,8 +1,10 @@
 import type { IDBPTransaction } from 'idb';
+import type { PartApart } from '../core/show/parts.ts';
+import { abort } from './abort.ts';
 import type { Connection } from './connection.ts';
-import type { Schema } from './schema.ts';
+import { type Schema, storesApart } from './schema.ts';
 
-const stores: ['shows', 'rows', 'ticks', 'exchanges'] = ['shows', 'rows', 'ticks', 'exchanges'];
+const stores: ('shows' | 'exchanges' | PartApart)[] = ['shows', ...storesApart, 'exchanges'];
 
 /** A transaction that writes. */
 export type Writing = IDBPTransaction<Schema, typeof stores, 'readwrite'>;
@@ -25,15 +27,6 @@ export async function write<Result>(
 		abort(tx); // a put that throws would otherwise leave the puts before it to be committed
 		await Promise.allSettled(pending);
 		throw tx.error ?? cause;
-	}
-}
-
-/** Undoes all that a transaction has done, unless it has failed and done so by itself. */
-function abort(tx: Writing): void {
-	try {
-		tx.abort();
-	} catch (cause) {
-		if ((cause as DOMException).name !== 'InvalidStateError') throw cause;
 	}
 }
 

@@ -1,17 +1,14 @@
 import type { Edit } from '../show/edit.ts';
+import { type ItemDiff, itemDiff } from '../show/keyedList.ts';
 import type { Show } from '../show/show.ts';
-import { type CutTick, isCutTick, type MountId, type Tick, type TickDiff, tickKey } from './ticks.ts';
+import { type CutTick, isCutTick, type MountId, type Tick, tickKey } from './ticks.ts';
 
 const known = ({ ticks = [] }: Show) => new Map(ticks.map((tick) => [tickKey(tick), tick]));
-const diff = (before: Tick | undefined, after: Tick | undefined): TickDiff => ({
-	...(before && { before }),
-	...(after && { after }),
-});
 
 /** Ticks cuts off as made, or takes the ticks off again. */
 export function tickCuts(show: Show, cuts: readonly CutTick[], isMade: boolean, label: string): Edit {
 	const ticks = known(show);
-	const diffs = cuts.map((cut) => diff(ticks.get(tickKey(cut)), isMade ? cut : undefined));
+	const diffs = cuts.map((cut): ItemDiff<Tick> => itemDiff(ticks.get(tickKey(cut)), isMade ? cut : undefined));
 	return { label, rows: [], ticks: diffs.filter(({ before, after }) => before ?? after) };
 }
 
@@ -21,6 +18,6 @@ export function spoilBoard(show: Show, mount: MountId, label: string): Edit {
 	const own = (show.ticks ?? []).filter((tick) => tick.row === row && tick.copy === copy && tick.part === part);
 	const before = own.find(({ side }) => side === 'spoilt');
 	const times = before?.side === 'spoilt' ? before.times : 0;
-	const spoilt = diff(before, { row, copy, part, side: 'spoilt', times: times + 1 });
-	return { label, rows: [], ticks: [...own.filter(isCutTick).map((tick) => diff(tick, undefined)), spoilt] };
+	const spoilt = itemDiff<Tick>(before, { row, copy, part, side: 'spoilt', times: times + 1 });
+	return { label, rows: [], ticks: [...own.filter(isCutTick).map((tick) => itemDiff<Tick>(tick, undefined)), spoilt] };
 }

@@ -1,7 +1,6 @@
 import { isSame, type Length } from '../length/length.ts';
 import type { RowResult } from '../row/rowResult.ts';
 import { boardOf } from '../row/stack.ts';
-import { isSameValue } from '../show/isSameValue.ts';
 import type { Row, RowId } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import type { Cut, CutPart, CutSide } from './benchPlan.ts';
@@ -39,39 +38,9 @@ export interface SpoiltTick extends MountId {
 /** What is ticked off at the bench. */
 export type Tick = CutTick | SpoiltTick;
 
-/** What an edit does to one tick: adds it (no `before`), takes it off (no `after`) or changes it. */
-export interface TickDiff {
-	readonly before?: Tick;
-	readonly after?: Tick;
-}
-
 /** Names a tick within its show. */
 export const tickKey = ({ row, copy, part, side }: MountId & Pick<Tick, 'side'>): string =>
 	JSON.stringify([row, copy, part, side]);
-
-/** The key of the tick that a diff is about. */
-export const tickKeyOf = ({ before, after }: TickDiff): string => tickKey((before ?? after)!);
-
-/** Ticks after some diffs. */
-export function withTicks(ticks: readonly Tick[], diffs: readonly TickDiff[]): readonly Tick[] {
-	const after = new Map(ticks.map((tick) => [tickKey(tick), tick]));
-	for (const diff of diffs) {
-		if (diff.after) after.set(tickKeyOf(diff), diff.after);
-		else after.delete(tickKeyOf(diff));
-	}
-	return [...after.values()];
-}
-
-/** What changes from some ticks to others. */
-export function tickDiffs(from: readonly Tick[], to: readonly Tick[]): readonly TickDiff[] {
-	const before = new Map(from.map((tick) => [tickKey(tick), tick]));
-	const after = new Map(to.map((tick) => [tickKey(tick), tick]));
-	return [...new Set([...before.keys(), ...after.keys()])].flatMap((key): TickDiff[] => {
-		const [old, next] = [before.get(key), after.get(key)];
-		if (isSameValue(old, next)) return [];
-		return [{ ...(old && { before: old }), ...(next && { after: next }) }];
-	});
-}
 
 /** Whether a tick is of a cut. */
 export const isCutTick = (tick: Tick): tick is CutTick => tick.side !== 'spoilt';

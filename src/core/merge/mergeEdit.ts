@@ -4,6 +4,7 @@ import type { Edit, RowDiff } from '../show/edit.ts';
 import { isSameValue } from '../show/isSameValue.ts';
 import { orderNumbers } from '../show/orderNumbers.ts';
 import type { Row, RowId } from '../show/row.ts';
+import { rowWith } from '../show/rowWith.ts';
 import { sizePairs } from '../show/splitSize.ts';
 import { cellOf, type Meaning, unitOfCell } from './cells.ts';
 import { type Choices, sideOfCell, sideOfOrder, sideOfRow } from './choices.ts';
@@ -71,13 +72,7 @@ function withTaken(
 		if (pair.every((column) => taken.has(column)) || !pair.some((column) => taken.has(column))) continue;
 		for (const column of pair) pinHalf(column, taken.has(column) ? there : here, typed, units, meaning);
 	}
-	return {
-		id: here.id,
-		order: here.order,
-		typed: Object.fromEntries(typed),
-		...(units.size > 0 && { units: Object.fromEntries(units) }),
-		...(extra.size > 0 && { extra: Object.fromEntries(extra) }),
-	};
+	return rowWith(here, { typed, units, extra });
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { Edit } from '../show/edit.ts';
-import { isSameValue } from '../show/isSameValue.ts';
+import { type ItemDiff, itemDiff } from '../show/keyedList.ts';
 import type { Show } from '../show/show.ts';
-import { type CutSheet, type CutSheetDiff, diffOf } from './cutSheet.ts';
+import type { CutSheet } from './cutSheet.ts';
 import type { Layout } from './layout.ts';
 
 /** A planned layout as a sheet that the knife takes in hand; none of its cuts is made yet. */
@@ -15,7 +15,7 @@ export const sheetInHand = ({ stock, blanks, cuts, offcuts }: Layout, id: string
 	isSpoilt: false,
 });
 
-const editOf = (label: string, cutSheets: readonly CutSheetDiff[]): Edit => ({ label, rows: [], cutSheets });
+const editOf = (label: string, cutSheets: readonly ItemDiff<CutSheet>[]): Edit => ({ label, rows: [], cutSheets });
 const inShow = ({ cutSheets = [] }: Show, { id }: CutSheet) => cutSheets.find((sheet) => sheet.id === id);
 const allOf = ({ cuts }: CutSheet) => cuts.map((_, place) => place);
 
@@ -23,19 +23,19 @@ const allOf = ({ cuts }: CutSheet) => cuts.map((_, place) => place);
 export const markCut = (show: Show, sheets: readonly CutSheet[], label: string): Edit =>
 	editOf(
 		label,
-		sheets.map((sheet) => diffOf(inShow(show, sheet), { ...sheet, made: allOf(sheet) })),
+		sheets.map((sheet) => itemDiff(inShow(show, sheet), { ...sheet, made: allOf(sheet) })),
 	);
 
 /** Hands sheets back to the plan, as if the knife had never begun them. */
 export const handBack = (show: Show, sheets: readonly CutSheet[], label: string): Edit =>
 	editOf(
 		label,
-		sheets.map((sheet) => diffOf(inShow(show, sheet), undefined)),
+		sheets.map((sheet) => itemDiff(inShow(show, sheet), undefined)),
 	);
 
 /** Counts a sheet as spoilt: it is used up, and what it was to give is planned anew. */
 export const spoilSheet = (show: Show, sheet: CutSheet, label: string): Edit =>
-	editOf(label, [diffOf(inShow(show, sheet), { ...sheet, isSpoilt: true })]);
+	editOf(label, [itemDiff(inShow(show, sheet), { ...sheet, isSpoilt: true })]);
 
 /** Cuts of one sheet. */
 export interface CutsOfSheet {
@@ -46,21 +46,13 @@ export interface CutsOfSheet {
 
 /** Ticks knife cuts off as made, or takes the ticks off; a sheet on which no cut is left made is handed back to the plan. */
 export function tickKnife(show: Show, cuts: readonly CutsOfSheet[], isMade: boolean, label: string): Edit {
-	const diffs = cuts.flatMap(({ sheet, places }): CutSheetDiff[] => {
+	const diffs = cuts.flatMap(({ sheet, places }): ItemDiff<CutSheet>[] => {
 		const before = inShow(show, sheet);
 		const own = before ?? sheet;
 		const others = own.made.filter((place) => !places.includes(place));
 		const made = isMade ? [...others, ...places].sort((a, b) => a - b) : others;
 		if (!isMade && before === undefined) return [];
-		return [diffOf(before, made.length > 0 ? { ...own, made } : undefined)];
+		return [itemDiff(before, made.length > 0 ? { ...own, made } : undefined)];
 	});
 	return editOf(label, diffs);
-}
-
-/** What changes from some cut sheets to others. */
-export function cutSheetDiffs(from: readonly CutSheet[], to: readonly CutSheet[]): readonly CutSheetDiff[] {
-	const [before, after] = [from, to].map((sheets) => new Map(sheets.map((sheet) => [sheet.id, sheet])));
-	return [...new Set([...before!.keys(), ...after!.keys()])]
-		.map((id) => diffOf(before!.get(id), after!.get(id)))
-		.filter((diff) => !isSameValue(diff.before, diff.after));
 }

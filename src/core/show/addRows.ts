@@ -6,7 +6,7 @@ import type { Show } from './show.ts';
 import { withCells } from './typeCells.ts';
 
 /** What a new row starts with. */
-export interface NewRow extends Pick<Row, 'units' | 'extra'> {
+export interface NewRow extends Omit<Row, 'id' | 'order' | 'typed'> {
 	readonly cells: CellTexts;
 }
 
@@ -23,11 +23,9 @@ export function addRows(
 	settings: Settings,
 	label: string,
 ): Edit {
-	const added = rows.map(({ cells, units, extra }, index) => newRow(ids[index]!, cells, units, extra, settings));
+	const added = rows.map(({ cells, ...others }, index) => {
+		const row = withCells({ id: ids[index]!, order: 0, typed: {} }, cells, settings);
+		return { ...row, ...others };
+	});
 	return { label, rows: placeRows(show.rows, show.rows, added, at) };
-}
-
-function newRow(id: RowId, cells: CellTexts, units: Row['units'], extra: Row['extra'], settings: Settings): Row {
-	const row = withCells({ id, order: 0, typed: {} }, cells, settings);
-	return { ...row, ...(units && { units }), ...(extra && { extra }) };
 }

@@ -4,7 +4,7 @@ import type { Edit } from './edit.ts';
 import { pinRow } from './pinRow.ts';
 import { pinSettings } from './pinSettings.ts';
 import { readSettings } from './readSettings.ts';
-import { settingDiffs } from './settingDiffs.ts';
+import { entryDiffs } from './recordByKey.ts';
 import type { TypedSettings } from './settings.ts';
 import { isAbsent } from './settingValue.ts';
 import type { Show } from './show.ts';
@@ -17,7 +17,7 @@ import type { Show } from './show.ts';
 export function changeSettings(show: Show, changes: TypedSettings, label: string): Edit {
 	const { unit: from, sizes } = readSettings(show.settings).settings;
 	const to = readSettings({ ...show.settings, ...changes }).settings.unit;
-	if (to === from) return { label, rows: [], settings: settingDiffs(show.settings, change(show.settings, changes)) };
+	if (to === from) return { label, rows: [], settings: entryDiffs(show.settings, change(show.settings, changes)) };
 	const isBegun = show.rows.some(({ typed }) => Object.keys(typed).length > 0);
 	const typed = Object.fromEntries(Object.entries(show.settings).filter(([, value]) => !isAbsent(value)));
 	const inForce = isBegun ? { ...defaultsThatDiffer(from, to), ...typed } : show.settings;
@@ -26,7 +26,7 @@ export function changeSettings(show: Show, changes: TypedSettings, label: string
 		rows: show.rows
 			.map((row) => ({ before: row, after: pinRow(row, from, to, sizes) }))
 			.filter(({ before, after }) => before !== after),
-		settings: settingDiffs(show.settings, change(pinSettings(inForce, from, to, sizes), changes)),
+		settings: entryDiffs(show.settings, change(pinSettings(inForce, from, to, sizes), changes)),
 	};
 }
 

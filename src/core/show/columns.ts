@@ -51,14 +51,24 @@ export const columns = [
 /** The name of a typed column, as DEVELOPERS.md and the CSV write it. */
 export type ColumnName = (typeof columns)[number]['name'];
 
-const kinds = new Map<string, ColumnKind>(columns.map(({ name, kind }) => [name, kind]));
+/** What is asked of a list of columns. */
+export function columnsIn(list: readonly { readonly name: string; readonly kind: ColumnKind }[]) {
+	const kinds = new Map(list.map(({ name, kind }) => [name, kind]));
+	const kindOf = (column: ColumnName): ColumnKind => kinds.get(column)!;
+	return {
+		kindOf,
+		isColumnName: (text: string): text is ColumnName => kinds.has(text),
+		hasUnit: (column: ColumnName): boolean => ['size', 'mount', 'length', 'space', 'weight'].includes(kindOf(column)),
+	};
+}
+
+const ofRow = columnsIn(columns);
 
 /** How the text of a column is read. */
-export const kindOf = (column: ColumnName): ColumnKind => kinds.get(column)!;
+export const { kindOf } = ofRow;
 
 /** Whether a text names a typed column, exactly as written. */
-export const isColumnName = (text: string): text is ColumnName => kinds.has(text);
+export const { isColumnName } = ofRow;
 
 /** Whether bare numbers of the column take the unit of the show or of a CSV header. */
-export const hasUnit = (column: ColumnName): boolean =>
-	['size', 'mount', 'length', 'space', 'weight'].includes(kindOf(column));
+export const { hasUnit } = ofRow;

@@ -1,4 +1,8 @@
+import { isSameValue } from './isSameValue.ts';
+import type { ItemDiff } from './keyedList.ts';
+import type { PlainRecord } from './recordByKey.ts';
 import type { Row } from './row.ts';
+import { isRecord } from './settingValue.ts';
 
 /**
  * A row after a diff. Where the row is no longer the diff's `before`, only the cells that the diff changes are changed:
@@ -6,29 +10,30 @@ import type { Row } from './row.ts';
  * @param current the row as it is now; undefined where there is none
  * @returns undefined where the diff removes the row
  */
-export function mergeRow(
-	current: Row | undefined,
-	{ before, after }: { readonly before?: Row; readonly after?: Row },
-): Row | undefined {
+export function mergeRow(current: Row | undefined, { before, after }: ItemDiff<Row>): Row | undefined {
 	if (!after || !before || !current || current === before) return after;
-	const units = mergeRecord(current.units, before.units, after.units);
-	const extra = mergeRecord(current.extra, before.extra, after.extra);
-	return {
-		id: current.id,
-		order: before.order === after.order ? current.order : after.order,
-		typed: mergeRecord(current.typed, before.typed, after.typed),
-		...(Object.keys(units).length > 0 && { units }),
-		...(Object.keys(extra).length > 0 && { extra }),
-	};
+	const merged = mergeRecord({ ...current }, { ...before }, { ...after }, mergeField);
+	return { typed: {}, ...merged } as unknown as Row;
 }
 
-function mergeRecord<Value>(
-	current: Readonly<Record<string, Value>> = {},
-	before: Readonly<Record<string, Value>> = {},
-	after: Readonly<Record<string, Value>> = {},
-): Record<string, Value> {
-	const merged = new Map(Object.entries(current));
-	for (const key of Object.keys(before)) if (!Object.hasOwn(after, key)) merged.delete(key);
-	for (const [key, value] of Object.entries(after)) if (before[key] !== value) merged.set(key, value);
-	return Object.fromEntries(merged);
+type MergeValue = (current: unknown, before: unknown, after: unknown) => unknown;
+
+/** A field of a row: of a record, such as the typed cells, its entries each; absent where none is left. */
+function mergeField(current: unknown, before: unknown, after: unknown): unknown {
+	const isByEntry = [current, before, after].every((value) => value === undefined || isRecord(value));
+	if (!isByEntry) return mergeValue(current, before, after);
+	const merged = mergeRecord(asRecord(current), asRecord(before), asRecord(after), mergeValue);
+	return Object.keys(merged).length > 0 ? merged : undefined;
+}
+
+const asRecord = (value: unknown): PlainRecord => (isRecord(value) ? value : {});
+
+const mergeValue: MergeValue = (current, before, after) => (isSameValue(before, after) ? current : after);
+
+/** Records merged entry by entry; an entry that is undefined is absent. */
+function mergeRecord(current: PlainRecord, before: PlainRecord, after: PlainRecord, merge: MergeValue): PlainRecord {
+	const [now, old, next] = [current, before, after].map((record) => new Map(Object.entries(record)));
+	const keys = new Set([...now!.keys(), ...next!.keys()]);
+	const entries = [...keys].map((key) => [key, merge(now!.get(key), old!.get(key), next!.get(key))] as const);
+	return Object.fromEntries(entries.filter(([, value]) => value !== undefined));
 }

@@ -1,5 +1,4 @@
-import { cutSheetDiffs } from '../sheets/markSheets.ts';
-import { isCutTick, tickDiffs } from '../bench/ticks.ts';
+import { everyPart, heldOf } from './everyPart.ts';
 import { isSameValue } from './isSameValue.ts';
 import { readSettings } from './readSettings.ts';
 import type { Settings, TypedSettings } from './settings.ts';
@@ -50,26 +49,20 @@ export function settingsOfShow(stated: string, here: TypedSettings, there: Typed
 
 /** What of a show in a file is left where only its prints are compared, in sentences: nothing is lost unseen. */
 export function leftOfShow(here: Omit<Show, 'id'>, there: Omit<Show, 'id'>): readonly string[] {
-	const ticks = tickDiffs(here.ticks ?? [], there.ticks ?? []);
-	const [cuts, spoilt] = [true, false].map(
-		(isCut) => ticks.filter(({ before, after }) => isCutTick((before ?? after)!) === isCut).length,
-	);
-	const sheets = cutSheetDiffs(here.cutSheets ?? [], there.cutSheets ?? []).length;
-	const counts = [
-		cuts! > 0 ? counted(cuts!, 'cut', 'ticked off') : '',
-		spoilt! > 0 ? counted(spoilt!, 'board', 'counted as spoilt') : '',
-		sheets > 0 ? counted(sheets, 'sheet', 'begun by the knife') : '',
-	].filter((words) => words !== '');
+	const left = everyPart.flatMap(([name, part]) => {
+		const diff = part.compare(heldOf(here, name, part), heldOf(there, name, part));
+		return diff === undefined ? [] : [part.left(diff)];
+	});
+	const done = left.flatMap((each) => each.done ?? []);
 	return [
-		here.name === there.name ? '' : `The file calls the show “${there.name}”; it keeps its name here.`,
-		counts.length > 0
-			? `What is done is not the same in the file: ${inWords(counts)} on one side only, or otherwise. What is done here stays; to have that of the file, open it as a show of its own.`
-			: '',
-	].filter((sentence) => sentence !== '');
+		...left.flatMap(({ sentence }) => sentence ?? []),
+		...(done.length === 0
+			? []
+			: [
+					`What is done is not the same in the file: ${inWords(done)} on one side only, or otherwise. What is done here stays; to have that of the file, open it as a show of its own.`,
+				]),
+	];
 }
-
-const counted = (count: number, what: string, how: string): string =>
-	`${count} ${what}${count === 1 ? '' : 's'} ${how}`;
 
 /** `one, two and three`. */
 const inWords = (words: readonly string[]): string =>

@@ -2,6 +2,7 @@ import type { Unit } from '../length/reading.ts';
 import type { ColumnName } from './columns.ts';
 import type { Edit, RowDiff } from './edit.ts';
 import type { CellTexts, Row, RowId } from './row.ts';
+import { rowWith } from './rowWith.ts';
 import type { Settings } from './settings.ts';
 import type { Show } from './show.ts';
 import { splitSize } from './splitSize.ts';
@@ -46,13 +47,7 @@ export function withCells(row: Row, cells: CellTexts, settings: Pick<Settings, '
 		else typed.set(column, text);
 	}
 	if (!isChanged) return row;
-	return {
-		id: row.id,
-		order: row.order,
-		typed: Object.fromEntries(typed),
-		...(units.size > 0 && { units: Object.fromEntries(units) }),
-		...(row.extra && { extra: row.extra }),
-	};
+	return rowWith(row, { typed, units });
 }
 
 /** The text that goes into each cell. What is typed for a cell itself stands before half of a size from its neighbour. */

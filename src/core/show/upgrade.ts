@@ -1,4 +1,5 @@
 import type { Reading } from '../length/reading.ts';
+import { type PartName, parts } from './parts.ts';
 import { isRecord } from './settingValue.ts';
 
 /** A stored form of a show, of any version, not yet looked into. */
@@ -6,6 +7,11 @@ export type Stored = Readonly<Record<string, unknown>>;
 
 /** Makes a stored form one version newer. */
 export type Upgrade = (stored: Stored) => Stored;
+
+/** A part that no show had before: there is nothing of it. */
+const added =
+	(name: PartName): Upgrade =>
+	(stored) => ({ ...stored, [name]: parts[name].nothing });
 
 /** The version of the stored form that is written. */
 export const storedVersion = 4;
@@ -15,8 +21,8 @@ export const storedVersion = 4;
  * `storedVersion` and adds the way there.
  */
 export const upgrades: Readonly<Record<number, Upgrade>> = {
-	1: (stored) => ({ ...stored, ticks: [] }), // nothing was ticked off at the bench yet
-	2: (stored) => ({ ...stored, cutSheets: [] }), // no board was planned yet, and no sheet marked as cut
+	1: added('ticks'),
+	2: added('cutSheets'),
 	3: ({ settings, ...stored }) => ({ ...stored, ...(settings !== undefined && { settings: withRebates(settings) }) }),
 };
 

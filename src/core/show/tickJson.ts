@@ -1,8 +1,9 @@
-import type { CutPart, CutSide } from '../core/bench/benchPlan.ts';
-import { type Tick, tickKey } from '../core/bench/ticks.ts';
-import { cutSides } from '../core/bench/windowCuts.ts';
-import { type Length, length, toMm, unitsPerMm } from '../core/length/length.ts';
-import type { Reading } from '../core/length/reading.ts';
+import type { CutPart, CutSide } from '../bench/benchPlan.ts';
+import { type Tick, tickKey } from '../bench/ticks.ts';
+import { cutSides } from '../bench/windowCuts.ts';
+import { type Length, length, toMm, unitsPerMm } from '../length/length.ts';
+import type { Reading } from '../length/reading.ts';
+import { isRecord } from './settingValue.ts';
 
 /** Ticks as a show file has them: lengths in millimetres. */
 export const ticksJson = (ticks: readonly Tick[]): readonly unknown[] =>
@@ -33,10 +34,8 @@ export function readTicks(stored: unknown): Reading<readonly Tick[]> {
 
 /** A tick, or what is wrong with it. */
 function readTick(stored: unknown): Tick | string {
-	if (typeof stored !== 'object' || stored === null || Array.isArray(stored)) return ' is not a record';
-	const { row, copy, part, side, times, border, width, height, board, thickness } = stored as Readonly<
-		Record<string, unknown>
-	>;
+	if (!isRecord(stored)) return ' is not a record';
+	const { row, copy, part, side, times, border, width, height, board, thickness } = stored;
 	if (typeof row !== 'string' || row === '') return '.row is not a text';
 	if (!isCount(copy)) return '.copy is not a whole number';
 	if (!isPart(part)) return '.part is no part of a mount';

@@ -1,11 +1,11 @@
-import { type Length, length, toMm, unitsPerMm } from '../core/length/length.ts';
-import type { Reading } from '../core/length/reading.ts';
-import type { BlankPart } from '../core/sheets/blank.ts';
-import type { CutSheet } from '../core/sheets/cutSheet.ts';
-import type { KnifeCut, PlacedBlank, Rectangle } from '../core/sheets/layout.ts';
-import type { Stock, StockKind } from '../core/sheets/stock.ts';
-
-type Stored = Readonly<Record<string, unknown>>;
+import { type Length, length, toMm, unitsPerMm } from '../length/length.ts';
+import type { Reading } from '../length/reading.ts';
+import type { BlankPart } from '../sheets/blank.ts';
+import type { CutSheet } from '../sheets/cutSheet.ts';
+import type { KnifeCut, PlacedBlank, Rectangle } from '../sheets/layout.ts';
+import type { Stock, StockKind } from '../sheets/stock.ts';
+import type { PlainRecord } from './recordByKey.ts';
+import { isRecord } from './settingValue.ts';
 
 /** Thrown inside this file where a sheet is damaged; it never leaves it. */
 class Damage extends Error {}
@@ -124,10 +124,9 @@ function readPlace(stored: unknown, key: string): Rectangle {
 	};
 }
 
-function record(stored: unknown, key: string): Stored {
-	if (typeof stored !== 'object' || stored === null || Array.isArray(stored))
-		throw new Damage(`${key} is not a record`);
-	return stored as Stored;
+function record(stored: unknown, key: string): PlainRecord {
+	if (!isRecord(stored)) throw new Damage(`${key} is not a record`);
+	return stored;
 }
 
 function list(stored: unknown, key: string): readonly unknown[] {
