@@ -3,7 +3,8 @@ import { begunAgain, withoutWrongTicks } from '../core/bench/cutWarning.ts';
 import { orderBench, setUpsOf } from '../core/bench/orderBench.ts';
 import { spoilBoard, tickCuts } from '../core/bench/tickCuts.ts';
 import type { CutTick, MountId } from '../core/bench/ticks.ts';
-import type { Views } from '../core/grid/views.ts';
+import { changeViews } from '../core/grid/changeViews.ts';
+import { readViews, type Views } from '../core/grid/views.ts';
 import type { RowResult } from '../core/row/rowResult.ts';
 import type { CutSheet } from '../core/sheets/cutSheet.ts';
 import { type CutsOfSheet, handBack, markCut, spoilSheet, tickKnife } from '../core/sheets/markSheets.ts';
@@ -20,8 +21,7 @@ import { rename } from '../core/show/rename.ts';
 import { replaceShow } from '../core/show/replaceShow.ts';
 import type { Row, RowId } from '../core/show/row.ts';
 import type { SettingProblem } from '../core/show/settingValue.ts';
-import { entryDiffs } from '../core/show/recordByKey.ts';
-import type { Settings, TypedSettings } from '../core/show/settings.ts';
+import type { Settings } from '../core/show/settings.ts';
 import type { Show } from '../core/show/show.ts';
 import { notOpened, otherTabsInTheWay } from '../core/show/storageProblem.ts';
 import { takeIn } from '../core/show/takeIn.ts';
@@ -81,9 +81,10 @@ export class Session {
 	readonly #cache = new ResultCache();
 	readonly #history = new History();
 	readonly #typedSettings = $derived(this.#show.settings);
-	#formerly: ReadFormerly | undefined;
-	readonly #read = $derived.by(() => (this.#formerly = readAnew(this.#typedSettings, this.#formerly)).read);
+	readonly #read = $derived(readSettings(this.#typedSettings));
 	readonly #settings = $derived(this.#read.settings);
+	readonly #typedViews = $derived(this.#show.views);
+	readonly #readViews = $derived(readViewsToldOf(this.#typedViews));
 	// By itself: an edit of anything else works nothing out anew.
 	readonly #rows = $derived(this.#show.rows);
 	readonly #results = $derived(this.#cache.resultsOf(this.#rows, this.#settings));
@@ -149,12 +150,12 @@ export class Session {
 
 	/** How the show is looked at. */
 	get views(): Views {
-		return this.#read.views;
+		return this.#readViews.views;
 	}
 
-	/** The settings that could not be read, by key, each with a sentence. */
+	/** The settings, and what of `views`, that could not be read, by key, each with a sentence. */
 	get settingsProblems(): readonly SettingProblem[] {
-		return this.#read.problems;
+		return [...this.#read.problems, ...this.#readViews.problems];
 	}
 
 	/** What each row works out, in the order of the rows. */
@@ -345,10 +346,10 @@ export class Session {
 
 	/**
 	 * Puts rows into a sequence; they take the places that they have among the others.
-	 * @param settings changes made by the same step
+	 * @param views how the show is looked at from then on, by the same step
 	 */
-	orderRows(ids: readonly RowId[], settings: TypedSettings, label: string, focus?: FocusOfEdit): void {
-		this.#make(compose(orderRows(this.#show, ids, label), changeSettings(this.#show, settings, label)), focus);
+	orderRows(ids: readonly RowId[], views: Views, label: string, focus?: FocusOfEdit): void {
+		this.#make(compose(orderRows(this.#show, ids, label), changeViews(this.#show, views, label)), focus);
 	}
 
 	/** @returns the names of the copies, which stand behind the last row copied */
@@ -362,6 +363,11 @@ export class Session {
 	/** Changes settings as typed; undefined puts one back to its default. No size typed before changes with the unit. */
 	changeSettings(changes: Readonly<Record<string, unknown>>, label = 'Change settings'): void {
 		this.#make(changeSettings(this.#show, $state.snapshot(changes), label));
+	}
+
+	/** Changes how the show is looked at. */
+	changeViews(views: Views, label: string): void {
+		this.#make(changeViews(this.#show, views, label));
 	}
 
 	rename(name: string): void {
@@ -484,16 +490,11 @@ export class Session {
 	}
 }
 
-interface ReadFormerly {
-	readonly typed: TypedSettings;
-	readonly read: ReturnType<typeof readSettings>;
-}
-
-/** Reads settings. Where only what the show is looked at by has changed, the others stay the same object: so do results. */
-function readAnew(typed: TypedSettings, formerly: ReadFormerly | undefined): ReadFormerly {
-	const read = readSettings(typed);
-	const isSame = formerly && entryDiffs(formerly.typed, typed).every(({ key }) => key === 'views');
-	return { typed, read: isSame ? { ...read, settings: formerly.read.settings } : read };
+/** How a show is looked at, and what of that cannot be read. */
+function readViewsToldOf(typed: unknown) {
+	const problems: SettingProblem[] = [];
+	const views = readViews(typed, { report: (key, problem) => void problems.push({ key, problem }) });
+	return { views, problems };
 }
 
 const many = ({ length }: readonly RowId[], verb: string) => (length === 1 ? `${verb} row` : `${verb} ${length} rows`);

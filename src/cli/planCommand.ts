@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Tick } from '../core/bench/ticks.ts';
 import { orderBench } from '../core/bench/orderBench.ts';
+import { readViews } from '../core/grid/views.ts';
 import type { Reading } from '../core/length/reading.ts';
 import { withEditionClashes } from '../core/findings/editionClashes.ts';
 import { workOut } from '../core/row/workOut.ts';
@@ -38,8 +39,10 @@ export async function planCommand(args: readonly string[], standing: string | un
 	if ('problem' in read) return { exitCode: 2, output: '', said: [read.problem, usage] };
 	const input = readInput(read.value, standing);
 	if ('problem' in input) return { exitCode: 1, output: '', said: [input.problem] };
-	const { rows, typedSettings, notes, isShowFile } = input.value;
-	const { settings, problems } = readSettings(typedSettings);
+	const { rows, typedSettings, views, notes, isShowFile } = input.value;
+	const { settings, problems: ofSettings } = readSettings(typedSettings);
+	const problems = [...ofSettings];
+	readViews(views, { report: (key, problem) => void problems.push({ key, problem }) });
 	if (problems.length > 0) {
 		const where = read.value.show ?? read.value.file;
 		const said = problems.map(({ key, problem }) => `${where}, setting ${key}: ${problem}`);
@@ -74,6 +77,8 @@ interface Input {
 	readonly cutSheets: readonly CutSheet[];
 	readonly rows: readonly Row[];
 	readonly typedSettings: TypedSettings;
+	/** How the show is looked at: nothing follows from it, but that it can be read. */
+	readonly views: unknown;
 	readonly notes: readonly string[];
 	readonly isShowFile: boolean;
 }
@@ -88,15 +93,18 @@ function readInput({ file, show }: PlanArguments, standing: string | undefined):
 	if ('value' in text && isShowFileText(text.value)) {
 		const read = readShowFile(text.value);
 		if ('problem' in read) return { problem: `${file}: ${read.problem}` };
-		const { rows, settings, ticks = [], cutSheets = [] } = read.value;
-		return { value: { rows, ticks, cutSheets, typedSettings: own?.value ?? settings, notes: [], isShowFile: true } };
+		const { rows, settings, views, ticks = [], cutSheets = [] } = read.value;
+		const looked = own ? { typedSettings: own.value, views: own.value['views'] } : { typedSettings: settings, views };
+		return { value: { rows, ticks, cutSheets, ...looked, notes: [], isShowFile: true } };
 	}
 	const typedSettings = own?.value ?? {};
 	const read = readRows(bytes.value, readSettings(typedSettings).settings, (place, attempt) =>
 		attempt === 1 ? `row ${place}` : `row ${place} (${attempt})`,
 	);
 	if ('problem' in read) return read;
-	return { value: { rows: read.rows, ticks: [], cutSheets: [], typedSettings, notes: read.notes, isShowFile: false } };
+	const { views } = typedSettings;
+	const { rows, notes } = read;
+	return { value: { rows, ticks: [], cutSheets: [], typedSettings, views, notes, isShowFile: false } };
 }
 
 function settingsOf(show: string, standing: string | undefined): Reading<TypedSettings> {

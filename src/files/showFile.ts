@@ -3,7 +3,7 @@ import { everyPart, heldOf, showOf } from '../core/show/everyPart.ts';
 import type { TypedSettings } from '../core/show/settings.ts';
 import { isRecord } from '../core/show/settingValue.ts';
 import type { Show } from '../core/show/show.ts';
-import { storedVersion, type Stored, upgrade } from '../core/show/upgrade.ts';
+import { storedVersion, type Stored, upgrade, viewsApart } from '../core/show/upgrade.ts';
 import { decodeText } from './decodeText.ts';
 import { jsonProblem } from './jsonProblem.ts';
 
@@ -34,7 +34,7 @@ export function readShowDocument(document: Stored): Reading<Omit<Show, 'id'>> {
 	if (!isShowDocument(document)) return { problem: 'this is no show file: it is not marked as one' };
 	const stored = upgrade(document);
 	if ('problem' in stored) return { problem: `this show file cannot be opened: ${stored.problem}` };
-	const show = readShow(stored.value);
+	const show = readShow(viewsApart(stored.value));
 	return 'problem' in show ? { problem: `this show file is damaged: ${show.problem}` } : show;
 }
 

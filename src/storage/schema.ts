@@ -4,7 +4,7 @@ import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import { everyPart } from '../core/show/everyPart.ts';
 import type { PartApart, ValueOf } from '../core/show/parts.ts';
 import type { Show } from '../core/show/show.ts';
-import { withRebates } from '../core/show/upgrade.ts';
+import { viewsApart, withRebates } from '../core/show/upgrade.ts';
 
 /** Where one was in a show when it was last left: plain values, kept for the screens and never looked into. */
 export interface LeftAt {
@@ -87,11 +87,16 @@ async function changeRecords(tx: Upgrading, change: (record: ShowRecord) => Show
 const nameRebates = (_db: Database, tx: Upgrading): Promise<void> =>
 	changeRecords(tx, (record) => ({ ...record, settings: withRebates(record.settings) }));
 
+/** How a show is looked at was one of its settings until then. */
+const takeViewsApart = (_db: Database, tx: Upgrading): Promise<void> =>
+	changeRecords(tx, (record) => viewsApart({ ...record }) as unknown as ShowRecord);
+
 /** What makes each form of the stores into the next, the first of nothing. */
 const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] = [
 	beginShows,
 	addExchanges,
 	nameRebates,
+	takeViewsApart,
 ];
 
 /** The form in which this version of the app keeps things. */

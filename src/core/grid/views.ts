@@ -48,8 +48,8 @@ export const withoutView = (views: Views, wanted: string): Views => ({
 });
 
 /**
- * Reads how a show is looked at, from its setting `views`. What cannot be read is told and left out; columns that a
- * view does not name are where they stand by themselves.
+ * Reads how a show is looked at, as it is kept. What cannot be read is told and left out; columns that a view does not
+ * name are where they stand by themselves.
  */
 export function readViews(value: unknown, context: Pick<SettingContext, 'report'>): Views {
 	if (isAbsent(value)) return firstViews;
@@ -116,7 +116,7 @@ function readSort(value: unknown, { report }: Report): Sort | undefined {
 	return undefined;
 }
 
-/** How a show is looked at as its setting `views`; undefined where that is as it began. */
+/** How a show is looked at as it is kept; undefined where that is as it began. */
 export function writeViews({ inHand, own, sort }: Views): unknown {
 	if (inHand === everyColumn && own.length === 0 && sort === undefined) return undefined;
 	return {

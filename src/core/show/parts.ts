@@ -82,6 +82,17 @@ export const parts = {
 		},
 		left: () => nothingLeft, // `settingsOfShow` compares them
 	},
+	/** How the rows and columns are looked at, as it is kept: no size and no cut follows from it. Absent: as it begins. */
+	views: {
+		...singleValue<unknown>(),
+		...{ nothing: undefined, isInEvery: false, apart: undefined },
+		write: asItIs,
+		read: (stored): Reading<unknown> => {
+			const problem = nestingProblem(stored);
+			return problem === undefined ? { value: stored } : { problem: `views${problem}` };
+		},
+		left: () => nothingLeft, // each side looks at the prints in its own way
+	},
 	/** The prints, in order. */
 	rows: {
 		...keyedList(rows),

@@ -1,4 +1,3 @@
-import { readViews, type Views } from '../grid/views.ts';
 import { type Length, mm } from '../length/length.ts';
 import { parseSize } from '../length/parseSize.ts';
 import { parseWeight } from '../length/parseWeight.ts';
@@ -52,7 +51,7 @@ export const settingKeys = [
 	'leastSpacer',
 	'bench',
 	'labels',
-	'views',
+	'views', // none of them, but a file of settings may give it: see `viewsApart`
 ] as const;
 
 /** A key of a show's settings. */
@@ -64,8 +63,6 @@ export type SettingKey = (typeof settingKeys)[number];
  */
 export function readSettings(typed: TypedSettings): {
 	readonly settings: Settings;
-	/** How the show is looked at; apart from the settings, for no result follows from it. */
-	readonly views: Views;
 	readonly problems: readonly SettingProblem[];
 } {
 	const problems: SettingProblem[] = [];
@@ -117,7 +114,7 @@ export function readSettings(typed: TypedSettings): {
 		bench: readBench(typed['bench'], context),
 		labels: readLabels(typed['labels'], context),
 	};
-	return { settings, views: readViews(typed['views'], context), problems };
+	return { settings, problems };
 }
 
 /** The keys among typed settings that are none of ours, such as a slip of the pen. */

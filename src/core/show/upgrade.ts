@@ -13,19 +13,6 @@ const added =
 	(name: PartName): Upgrade =>
 	(stored) => ({ ...stored, [name]: parts[name].nothing });
 
-/** The version of the stored form that is written. */
-export const storedVersion = 4;
-
-/**
- * What makes each version into the next, by the older version's number; a change of the stored form raises
- * `storedVersion` and adds the way there.
- */
-export const upgrades: Readonly<Record<number, Upgrade>> = {
-	1: added('ticks'),
-	2: added('cutSheets'),
-	3: ({ settings, ...stored }) => ({ ...stored, ...(settings !== undefined && { settings: withRebates(settings) }) }),
-};
-
 /** Settings whose frames were measured by their rebate: their width and height are the rebate's. */
 export function withRebates<Settings>(settings: Settings): Settings {
 	if (!isRecord(settings) || !Array.isArray(settings['frames'])) return settings;
@@ -37,6 +24,34 @@ const byRebate = (frame: Stored): Stored =>
 	Object.fromEntries(
 		Object.entries(frame).map(([key, value]) => [{ width: 'rebateWidth', height: 'rebateHeight' }[key] ?? key, value]),
 	);
+
+/** A frame's width and height were its rebate. */
+const rebatesNamed: Upgrade = ({ settings, ...stored }) => ({
+	...stored,
+	...(settings !== undefined && { settings: withRebates(settings) }),
+});
+
+/** How a show is looked at stood among its settings; who writes settings by hand may still put it there. */
+export function viewsApart(stored: Stored): Stored {
+	const { settings, views } = stored;
+	if (!isRecord(settings) || !Object.hasOwn(settings, 'views')) return stored;
+	const { views: among, ...others } = settings;
+	return { ...stored, settings: others, views: views ?? among };
+}
+
+/** The version of the stored form that is written. */
+export const storedVersion = 5;
+
+/**
+ * What makes each version into the next, by the older version's number; a change of the stored form raises
+ * `storedVersion` and adds the way there.
+ */
+export const upgrades: Readonly<Record<number, Upgrade>> = {
+	1: added('ticks'),
+	2: added('cutSheets'),
+	3: rebatesNamed,
+	4: viewsApart,
+};
 
 /**
  * A stored form in the version that is written today.

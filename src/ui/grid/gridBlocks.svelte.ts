@@ -3,6 +3,7 @@ import { type CellPlan, type GridCells, planPaste } from '../../core/grid/planPa
 import { type CellName, cellsTyped, saidOfPaste, withoutCells } from '../../core/grid/saidOfPaste.ts';
 import { at, type Range } from '../../core/grid/selection.ts';
 import { placeBehind } from '../../core/grid/shownRows.ts';
+import type { Views } from '../../core/grid/views.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { CellTexts, Row, RowId } from '../../core/show/row.ts';
@@ -34,12 +35,7 @@ export interface GridSource extends GridRows {
 	removeRows(ids: readonly RowId[], label?: string, focus?: FocusOfEdit): void;
 	moveRows(ids: readonly RowId[], to: number, label?: string, focus?: FocusOfEdit): void;
 	duplicateRows(ids: readonly RowId[], focus?: FocusOfEdit): readonly RowId[];
-	orderRows(
-		ids: readonly RowId[],
-		settings: Readonly<Record<string, unknown>>,
-		label: string,
-		focus?: FocusOfEdit,
-	): void;
+	orderRows(ids: readonly RowId[], views: Views, label: string, focus?: FocusOfEdit): void;
 	undo(): unknown;
 	redo(): unknown;
 }

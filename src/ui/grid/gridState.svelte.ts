@@ -2,7 +2,6 @@ import type { Filter } from '../../core/grid/filterRows.ts';
 import { cannotMoveSorted, saidOfShown } from '../../core/grid/saidOfArranging.ts';
 import { placeBehind, placeInShow } from '../../core/grid/shownRows.ts';
 import type { Sort } from '../../core/grid/sortRows.ts';
-import { writeViews } from '../../core/grid/views.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { CellTexts, RowId } from '../../core/show/row.ts';
 import { textAndState } from './cellView.ts';
@@ -204,8 +203,8 @@ export class GridState extends GridBlocks {
 	/** Makes the sequence in which the rows are seen the show's own, as one step of undo. */
 	keepOrder(): void {
 		const ids = this.rows.map(({ id }) => id);
-		const settings = { views: writeViews({ ...this.source.views, sort: undefined }) };
-		if (!this.does(() => this.source.orderRows(ids, settings, 'Keep this order', this.staying))) return;
+		const views = { ...this.source.views, sort: undefined };
+		if (!this.does(() => this.source.orderRows(ids, views, 'Keep this order', this.staying))) return;
 		this.announcement = 'The prints are in this order now';
 	}
 

@@ -9,7 +9,7 @@ import {
 	type ViewColumn,
 } from '../../core/grid/columnView.ts';
 import type { Sort } from '../../core/grid/sortRows.ts';
-import { isPurpose, viewInHand, type Views, withoutView, withView, writeViews } from '../../core/grid/views.ts';
+import { isPurpose, viewInHand, type Views, withoutView, withView } from '../../core/grid/views.ts';
 import type { Unit } from '../../core/length/reading.ts';
 import { type ColumnGroup, groupsOf, type GridColumn, gridColumns } from './gridColumns.ts';
 
@@ -17,7 +17,7 @@ import { type ColumnGroup, groupsOf, type GridColumn, gridColumns } from './grid
 export interface ViewsSource {
 	readonly views: Views;
 	readonly settings: { readonly unit: Unit };
-	changeSettings(changes: Readonly<Record<string, unknown>>, label: string): void;
+	changeViews(views: Views, label: string): void;
 }
 
 /** A column as it is shown. */
@@ -119,6 +119,6 @@ export class ShownColumns {
 	}
 
 	#keep(views: Views, label: string): void {
-		this.#source.changeSettings({ views: writeViews(views) }, label);
+		this.#source.changeViews(views, label);
 	}
 }

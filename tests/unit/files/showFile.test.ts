@@ -48,7 +48,7 @@ describe('a show file', () => {
 	});
 
 	test('says what it is, before anything else', () => {
-		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 4,\n/);
+		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 5,\n/);
 		expect(isShowFileText(writeShowFile(show))).toBe(true);
 		expect(isShowFileText('title,note\n{,}')).toBe(false);
 	});
@@ -128,8 +128,8 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		['settings', { border: 70 }, /^this is no show file/],
 		[
 			'newer',
-			{ ...file, version: 5 },
-			/a show file of version 5, newer than the 4 that this app opens: update the app/,
+			{ ...file, version: 6 },
+			/a show file of version 6, newer than the 5 that this app opens: update the app/,
 		],
 		['without a version', { ...file, version: undefined }, /its version is not given/],
 		['of version 0', { ...file, version: 0 }, /its version is 0/],
@@ -140,6 +140,16 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 			'with settings that go on for ever',
 			`{"format":"evenhang-show","version":1,"settings":{"x":${'['.repeat(200_000)}${']'.repeat(200_000)}}}`,
 			/damaged: settings has lists in lists more than 20 deep/,
+		],
+		[
+			'with views that go on for ever',
+			`{"format":"evenhang-show","version":5,"views":${'['.repeat(30)}${']'.repeat(30)}}`,
+			/damaged: views has lists in lists more than 20 deep/,
+		],
+		[
+			'with a row of which something goes on for ever',
+			`{"format":"evenhang-show","version":5,"rows":[{"id":"a","x":${'['.repeat(30)}${']'.repeat(30)}}]}`,
+			/damaged: rows\[0\]\.x has lists in lists more than 20 deep/,
 		],
 		['with rows that are no list', { ...file, rows: {} }, /damaged: rows is not a list/],
 		['with a row that is none', { ...file, rows: [{ id: 'a' }, 7] }, /damaged: rows\[1\] is not a record/],
@@ -298,6 +308,18 @@ const thirdForm = `{
 }
 `;
 
+/** As version 4 wrote it: how the show is looked at stood among its settings. */
+const fourthForm = `{
+	"format": "evenhang-show",
+	"version": 4,
+	"name": "Salt",
+	"settings": { "unit": "cm", "views": { "inHand": "Sizing", "sort": { "column": "title", "way": "up" } } },
+	"rows": [{ "id": "a", "order": 1, "typed": { "title": "Ebb" } }],
+	"ticks": [],
+	"cutSheets": []
+}
+`;
+
 describe('older forms', () => {
 	test('what a file of version 3 calls the width and height of a frame is its rebate', () => {
 		const opened = readShowFile(thirdForm);
@@ -318,6 +340,17 @@ describe('older forms', () => {
 		expect(readShowFile(stored)).toMatchObject({
 			value: { settings: JSON.parse(JSON.stringify({ frames })) as object },
 		});
+	});
+
+	test.each([
+		['version 4', fourthForm],
+		['today’s version, written by hand', fourthForm.replace('"version": 4', '"version": 5')],
+	])('views among the settings of a file of %s are those of the show', (_, text) => {
+		const opened = readShowFile(text);
+		if ('problem' in opened) throw new Error(opened.problem);
+		expect(opened.value.settings).toEqual({ unit: 'cm' });
+		expect(opened.value.views).toEqual({ inHand: 'Sizing', sort: { column: 'title', way: 'up' } });
+		expect(readShowFile(writeShowFile(opened.value))).toEqual(opened);
 	});
 
 	test('a file of version 2, from before boards were planned, opens as it is', () => {

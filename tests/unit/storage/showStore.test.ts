@@ -239,6 +239,31 @@ test('a show kept by the first version of the app is there, with all that was in
 	expect(await store.apply('spring', adding(row('c', 3)))).toBe(8);
 });
 
+test('views that a show of the third form has among its settings are its own, and its settings without them', async () => {
+	const views = { inHand: 'Sizing', sort: { column: 'title', way: 'up' } };
+	const db = await openDB(databaseName, 3, {
+		upgrade(old) {
+			old.createObjectStore('shows', { keyPath: 'id' });
+			for (const name of ['rows', 'ticks', 'exchanges', 'matchings']) old.createObjectStore(name);
+		},
+	});
+	const { id, name, settings, rows } = show;
+	await db.put('shows', { id, name, settings: { ...settings, views }, cutSheets: [], revision: 7, openedAt: 3 });
+	await db.put('shows', { id: 'other', name: 'Other', settings: {}, revision: 1, deletedAt: 2 });
+	for (const each of rows) await db.put('rows', each, [id, each.id]);
+	db.close();
+	const store = open();
+	expect(await store.openShow(() => ({ ...show, id: 'new' }))).toEqual({ show: { ...show, views }, revision: 7 });
+	expect((await store.read('other')).show).toEqual({ id: 'other', name: 'Other', settings: {}, rows: [] });
+	const own: Edit = { label: 'Own order', rows: [], views: { before: views, after: undefined } };
+	await store.apply('spring', own);
+	expect((await store.read('spring')).show).toStrictEqual(show);
+	await store.apply('spring', invert(own));
+	expect((await store.read('spring')).show).toStrictEqual({ ...show, views });
+	await store.keep(show);
+	expect((await store.read('spring')).show).toStrictEqual(show);
+});
+
 const exchange = (id: string, at: number, count = 1): Exchange => ({
 	id,
 	direction: 'given',

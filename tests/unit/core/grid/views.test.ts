@@ -16,11 +16,15 @@ import {
 	firstViews,
 	readViews,
 	viewInHand,
+	type Views,
 	withoutView,
 	withView,
 	writeViews,
 } from '../../../../src/core/grid/views.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { changeViews } from '../../../../src/core/grid/changeViews.ts';
+import { apply, invert, isEmpty } from '../../../../src/core/show/edit.ts';
+import { readSettings, unknownSettings } from '../../../../src/core/show/readSettings.ts';
+import type { Show } from '../../../../src/core/show/show.ts';
 
 const every = purposeViews[0]!;
 const firstOf = (view: ColumnView, count: number) => columnsOf(view).slice(0, count);
@@ -120,7 +124,19 @@ test.each([
 });
 
 test('how a show is looked at is no part of what its rows are worked out by', () => {
-	const { settings, views } = readSettings({ views: { inHand: 'Sizing' } });
-	expect(views.inHand).toBe('Sizing');
-	expect(settings).toEqual(readSettings({}).settings);
+	const shown: Show = { id: 'show', name: 'Spring', settings: { border: '70' }, rows: [] };
+	const sorted: Views = { ...firstViews, inHand: 'Sizing', sort: { column: 'title', way: 'up' } };
+	const edit = changeViews(shown, sorted, 'Sort');
+	const after = apply(shown, edit);
+	expect(after.settings).toBe(shown.settings);
+	expect(after.rows).toBe(shown.rows);
+	expect(read(after.views).views).toEqual(sorted);
+	expect(apply(after, invert(edit))).toStrictEqual(shown);
+	expect(isEmpty(changeViews(after, sorted, 'Sort'))).toBe(true);
+});
+
+test('views that a file of settings gives are known, and change none of them', () => {
+	const typed = { views: { inHand: 'Sizing' } };
+	expect(readSettings(typed)).toEqual(readSettings({}));
+	expect(unknownSettings(typed)).toEqual([]);
 });
