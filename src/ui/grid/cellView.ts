@@ -2,6 +2,7 @@ import type { Finding, Level } from '../../core/findings/finding.ts';
 import { formatExact, formatLength, formatWithUnit, type Scale } from '../../core/length/formatLength.ts';
 import { isSame, type Length } from '../../core/length/length.ts';
 import type { Cells } from '../../core/row/cells.ts';
+import { coverOf } from '../../core/row/cover.ts';
 import { readCells } from '../../core/row/readCells.ts';
 import type { RowResult } from '../../core/row/rowResult.ts';
 import { readWords } from '../../core/row/rowWords.ts';
@@ -105,15 +106,15 @@ function isShowsMount({ mountWidth, mountHeight }: SolvedRow, { width, height }:
 	return (is(mountWidth, width) && is(mountHeight, height)) || (is(mountWidth, height) && is(mountHeight, width));
 }
 
-function inheritedText(name: ColumnName, { typed }: Row, settings: Settings): string | undefined {
+function inheritedText(name: ColumnName, row: Row, settings: Settings): string | undefined {
 	if (name === 'mount') return sizeText(settings.mountSize, settings);
-	if (typed.mount?.trim().toLowerCase() === 'none') return undefined;
+	if (row.typed.mount?.trim().toLowerCase() === 'none') return undefined;
 	if (name === 'bottom weight') return weightText(settings.bottomWeight, settings);
 	// A reveal, the row's or the show's, takes the place of the show's overlap; a row's overlap that of the show's reveal.
-	const hasReveal = settings.reveal !== undefined && settings.reveal > 0;
-	if (name === 'overlap' && typed.reveal === undefined && !hasReveal) return formatLength(settings.overlap, settings);
-	if (name === 'reveal' && typed.overlap === undefined && hasReveal) return formatLength(settings.reveal, settings);
-	return undefined;
+	if (name !== 'overlap' && name !== 'reveal') return undefined;
+	const { overlap, reveal } = coverOf(readCells(row, settings).cells, settings);
+	if (name === 'overlap') return reveal === undefined ? formatLength(overlap, settings) : undefined;
+	return reveal && formatLength(reveal, settings);
 }
 
 /** A size in the show's unit, by its name where the show's list has it. */

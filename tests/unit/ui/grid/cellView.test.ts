@@ -26,6 +26,7 @@ test.each([
 	{ key: 'mount', typed: { mount: 'fit' }, is: 'fit (typed)' },
 	{ key: 'overlap', typed: {}, is: '3 (inherited)' },
 	{ key: 'overlap', typed: { reveal: '6' }, is: ' (blank)' },
+	{ key: 'overlap', typed: { reveal: '0' }, is: '3 (inherited)' },
 	{ key: 'overlap', typed: { mount: 'none' }, is: ' (blank)' },
 	{ key: 'overlap', typed: { overlap: '1/4' }, is: '6.4 (typed)' },
 	{ key: 'reveal', typed: {}, is: ' (blank)' },
@@ -40,6 +41,7 @@ test('with a reveal in the show the reveal is inherited, not the overlap', () =>
 	expect(shown('reveal', {}, { reveal: '8' })).toBe('8 (inherited)');
 	expect(shown('overlap', {}, { reveal: '8' })).toBe(' (blank)');
 	expect(shown('reveal', { overlap: '4' }, { reveal: '8' })).toBe(' (blank)');
+	expect(shown('overlap', { reveal: '0' }, { reveal: '8' })).toBe('3 (inherited)');
 });
 
 test('a named size is inherited by its name, an inch show shows fractions', () => {
