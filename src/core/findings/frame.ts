@@ -85,7 +85,9 @@ export const pastGuide: Finder = (context) => {
 	const { greatest, least, kind, correction = 0 } = settings.bench;
 	// A guide that cuts short of what it reads is set wider than the border.
 	const shortBy = kind === 'straight edge' ? 0 : correction;
+	const isBelowZero = (border: Length) => border - shortBy < -sameWithin;
 	const isPast = (border: Length) =>
+		isBelowZero(border) ||
 		(greatest !== undefined && border - shortBy > greatest + sameWithin) ||
 		(least !== undefined && border < least - sameWithin);
 	const { innerMount } = read.cells;
@@ -102,6 +104,8 @@ export const pastGuide: Finder = (context) => {
 		if (beyond.length === 0) return [];
 		const past = borders.filter((name) => beyond.some(({ key }) => key === name));
 		const words = beyond.map((cut) => cut.words).join(' and ');
+		const below = beyond.find(({ border }) => isBelowZero(border));
+		const outOf = () => (below ? `would be set to ${say(below.border - shortBy)}` : `holds ${range}`);
 		const range = [
 			...(least === undefined ? [] : [`from ${say(least)}`]),
 			...(greatest === undefined ? [] : [`to ${say(greatest)}`]),
@@ -111,7 +115,7 @@ export const pastGuide: Finder = (context) => {
 				code: 'past-guide',
 				level: 'look' as const,
 				cells: past,
-				message: () => `${words[0]!.toUpperCase()}${words.slice(1)}: the cutter’s guide holds ${range}.`,
+				message: () => `${words[0]!.toUpperCase()}${words.slice(1)}: the cutter’s guide ${outOf()}.`,
 				candidates: () => clearEach(context, sizeColumns),
 			},
 		];

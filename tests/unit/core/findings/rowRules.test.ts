@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { TypedSettings } from '../../../../src/core/show/settings.ts';
-import { codesOf, wideShow } from './rowOf.ts';
+import { codesOf, resultOf, rowOf, wideShow } from './rowOf.ts';
 import { describeRules, type RuleCase } from './ruleCases.ts';
 
 const boards = [
@@ -176,4 +176,13 @@ test('a guide that cuts short of what it reads has to go further than the border
 	expect(widest({ kind: 'guide' })).not.toContain('past-guide'); // its bottom is 78
 	expect(widest({ kind: 'guide', correction: '-0.5 mm' })).toContain('past-guide');
 	expect(widest({ kind: 'straight edge', correction: '-0.5 mm' })).not.toContain('past-guide');
+});
+
+test('a border that asks for a guide set to less than nothing is past the guide, whatever it holds', () => {
+	const said = (correction: string) =>
+		resultOf(rowOf('picture 456 x 306, side 72, top 3'), { ...wideShow, bench: { kind: 'guide', correction } })
+			.findings.filter(({ code }) => code === 'past-guide')
+			.map(({ message }) => message);
+	expect(said('5 mm')).toEqual(['Top 3 and bottom 3: the cutter’s guide would be set to −2 mm.']);
+	expect(said('2 mm')).toEqual([]);
 });
