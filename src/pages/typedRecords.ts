@@ -7,6 +7,8 @@ export interface RecordField {
 	readonly choices?: readonly string[];
 	/** Whether it is a count or a text, not a length: a number in a file stands for itself. */
 	readonly isPlain?: boolean;
+	/** Whether it is a price: a number in a file is in the smallest coin. */
+	readonly isPrice?: boolean;
 }
 
 /** What is typed of a frame: the size it is sold by or its rebate, and what it hides and holds. */
@@ -31,7 +33,7 @@ export const boardFields: readonly RecordField[] = [
 	{ key: 'height', label: 'Height', isNeeded: true },
 	{ key: 'thickness', label: 'Thickness' },
 	{ key: 'colour', label: 'Colour', isPlain: true },
-	{ key: 'price', label: 'Price of a pack', isPlain: true },
+	{ key: 'price', label: 'Price of a pack', isPrice: true },
 	{ key: 'pack', label: 'In a pack', isPlain: true },
 	{ key: 'count', label: 'At hand', isPlain: true },
 	grainWords,

@@ -4,7 +4,7 @@ import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import { everyPart } from '../core/show/everyPart.ts';
 import type { PartApart, ValueOf } from '../core/show/parts.ts';
 import type { Show } from '../core/show/show.ts';
-import { viewsApart, withRebates } from '../core/show/upgrade.ts';
+import { fromThirdForm, viewsApart } from '../core/show/upgrade.ts';
 
 /** Where one was in a show when it was last left: plain values, kept for the screens and never looked into. */
 export interface LeftAt {
@@ -83,9 +83,9 @@ async function changeRecords(tx: Upgrading, change: (record: ShowRecord) => Show
 	for (const record of await shows.getAll()) await shows.put(change(record));
 }
 
-/** A frame's width and height were its rebate until then. */
-const nameRebates = (_db: Database, tx: Upgrading): Promise<void> =>
-	changeRecords(tx, (record) => ({ ...record, settings: withRebates(record.settings) }));
+/** A frame's width and height were its rebate until then, and prices were typed in the smallest coin. */
+const renewSettings = (_db: Database, tx: Upgrading): Promise<void> =>
+	changeRecords(tx, (record) => ({ ...record, settings: fromThirdForm(record.settings) }));
 
 /** How a show is looked at was one of its settings until then. */
 const takeViewsApart = (_db: Database, tx: Upgrading): Promise<void> =>
@@ -95,7 +95,7 @@ const takeViewsApart = (_db: Database, tx: Upgrading): Promise<void> =>
 const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] = [
 	beginShows,
 	addExchanges,
-	nameRebates,
+	renewSettings,
 	takeViewsApart,
 ];
 

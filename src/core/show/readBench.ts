@@ -1,5 +1,6 @@
 import { benchWays } from '../bench/benchPlan.ts';
-import { zero } from '../length/length.ts';
+import { type Length, zero } from '../length/length.ts';
+import type { Reading } from '../length/reading.ts';
 import { type Bench, benchHands, cutterHeads, endStops, guideSides } from './settings.ts';
 import {
 	isAbsent,
@@ -8,12 +9,19 @@ import {
 	optionalSettings,
 	type SettingContext,
 	signedLengthSetting,
+	thicknessSetting,
 	valueOf,
 	wholeSetting,
 	wordSetting,
 } from './settingValue.ts';
 
 const isNone = (typed: unknown) => typeof typed === 'string' && typed.trim().toLowerCase() === 'none';
+/** Nothing under the mount may be typed as zero too. */
+function slipBoardSetting(typed: unknown, context: SettingContext): Reading<Length> {
+	const asLength = lengthSetting(typed, context, true);
+	return 'value' in asLength ? asLength : thicknessSetting(typed, context);
+}
+
 const kinds = ['straight edge', 'guide', 'guide and stops'] as const;
 
 /** Reads how windows are cut; a bare word is the kind of bench. Without a kind it is a guide. */
@@ -26,7 +34,7 @@ export function readBench(value: unknown, context: SettingContext): Bench {
 		least: ['least', (typed) => lengthSetting(typed, context, true)],
 		correction: ['correction', (typed) => signedLengthSetting(typed, context)],
 		overcut: ['overcut', (typed) => lengthSetting(typed, context, true)],
-		slipBoard: ['slipBoard', (typed) => (isNone(typed) ? { value: zero } : lengthSetting(typed, context, true))],
+		slipBoard: ['slipBoard', (typed) => (isNone(typed) ? { value: zero } : slipBoardSetting(typed, context))],
 		way: ['way', (typed) => wordSetting(typed, benchWays)],
 		bladeEvery: ['bladeEvery', (typed) => wholeSetting(typed, 1)],
 		hand: ['hand', (typed) => wordSetting(typed, benchHands)],

@@ -4,12 +4,14 @@ import {
 	isAbsent,
 	lengthSetting,
 	optionalSettings,
+	priceSetting,
 	recordsOf,
 	type SettingContext,
 	type SettingRecord,
 	shown,
 	sizeOfRecord,
 	textSetting,
+	thicknessSetting,
 	valueOf,
 	wholeSetting,
 	wordSetting,
@@ -27,9 +29,9 @@ function readBoard(record: SettingRecord, key: string, context: SettingContext):
 		: valueOf(wordSetting(record['kind'], ['sheet', 'blank'] as const), `${key}.kind`, context);
 	const size = sizeOfRecord(record, key, context);
 	const rest = optionalSettings<Omit<Board, 'name' | 'kind' | 'width' | 'height' | 'grain'>>(record, key, context, {
-		thickness: ['thickness', (typed) => lengthSetting(typed, context)],
+		thickness: ['thickness', (typed) => thicknessSetting(typed, context)],
 		colour: ['colour', wordsSetting],
-		price: ['price', (typed) => wholeSetting(typed, 0)],
+		price: ['price', priceSetting],
 		pack: ['pack', (typed) => wholeSetting(typed, 1)],
 		count: ['count', (typed) => wholeSetting(typed, 0)],
 		trim: ['trim', (typed) => lengthSetting(typed, context, true)],

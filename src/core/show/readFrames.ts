@@ -6,7 +6,9 @@ import type { Frame, Size } from './settings.ts';
 import {
 	isAbsent,
 	lengthSetting,
+	numberAndUnit,
 	optionalSettings,
+	priceSetting,
 	recordsOf,
 	type SettingContext,
 	type SettingRecord,
@@ -37,7 +39,7 @@ export function readFrames(value: unknown, context: FrameContext): readonly Fram
 			lip: ['lip', (typed) => lengthSetting(typed, context, true)],
 			moulding: ['moulding', (typed) => lengthSetting(typed, context)],
 			weightKgPerMetre: ['weight', weightSetting],
-			price: ['price', (typed) => wholeSetting(typed, 0)],
+			price: ['price', priceSetting],
 			count: ['count', (typed) => wholeSetting(typed, 0)],
 		});
 		if (name === undefined || size === undefined) return [];
@@ -83,7 +85,10 @@ const each = ({ width, height }: Size, change: (side: Length) => Length): Size =
 /** The weight of a metre of moulding, in kg: `0.4`, `0.4 kg`, `400 g`, with or without `/m`. */
 function weightSetting(value: unknown): Reading<number> {
 	if (typeof value === 'number' && Number.isFinite(value) && value >= 0) return { value };
-	const typed = typeof value === 'string' ? /^\s*(\d+(?:[.,]\d+)?)\s*(kg|g)?\s*(?:\/\s*m)?\s*$/i.exec(value) : null;
-	if (typed === null) return { problem: `${String(value)} is not a weight of a metre, such as 0.4 kg` };
-	return { value: Number(typed[1]!.replace(',', '.')) / (typed[2]?.toLowerCase() === 'g' ? 1000 : 1) };
+	const problem = `${String(value)} is not a weight of a metre, such as 0.4 kg`;
+	if (typeof value !== 'string') return { problem };
+	const read = numberAndUnit(value, problem);
+	if ('problem' in read) return read;
+	const unit = /^(kg|g)?\s*(?:\/\s*m)?$/.exec(read.value.unit);
+	return unit === null ? { problem } : { value: Number(read.value.number) / (unit[1] === 'g' ? 1000 : 1) };
 }

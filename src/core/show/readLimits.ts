@@ -5,10 +5,12 @@ import {
 	isAbsent,
 	isRecord,
 	lengthSetting,
+	numberAndUnit,
 	optionalSettings,
 	type SettingContext,
 	shown,
 	sizeSetting,
+	thicknessSetting,
 } from './settingValue.ts';
 
 /** Reads what the show's rules allow. */
@@ -26,7 +28,7 @@ export function readLimits(value: unknown, context: SettingContext): Limits {
 	const rest = optionalSettings<Omit<Limits, keyof typeof sizes>>(value, 'limits', context, {
 		within: ['within', (typed) => lengthSetting(typed, context, true)],
 		pictureAreaMm2: ['pictureArea', (typed) => areaSetting(typed, context.unit)],
-		thickness: ['thickness', (typed) => lengthSetting(typed, context)],
+		thickness: ['thickness', (typed) => thicknessSetting(typed, context)],
 	});
 	return { ...sizes, ...rest };
 }
@@ -41,8 +43,11 @@ const squareMm: Readonly<Record<string, number>> = {
 /** An area in mm²: the number 50000 (mm²), or `500 cm²`, `80 in2`; a bare number in a text is in the show's unit. */
 function areaSetting(value: unknown, unit: Unit): Reading<number> {
 	if (typeof value === 'number' && Number.isFinite(value) && value > 0) return { value };
-	const typed =
-		typeof value === 'string' ? /^\s*(\d+(?:[.,]\d+)?)\s*(?:(mm|cm|m|in)\s*(?:²|\^?2)?)?\s*$/i.exec(value) : null;
-	const area = typed === null ? 0 : Number(typed[1]!.replace(',', '.')) * squareMm[typed[2]?.toLowerCase() ?? unit]!;
-	return area > 0 ? { value: area } : { problem: `${shown(value)} is not an area, such as 500 cm²` };
+	const problem = `${shown(value)} is not an area, such as 500 cm²`;
+	if (typeof value !== 'string') return { problem };
+	const read = numberAndUnit(value, problem);
+	if ('problem' in read) return read;
+	const typed = /^(?:(mm|cm|m|in)\s*(?:²|\^?2)?)?$/.exec(read.value.unit);
+	const area = typed === null ? 0 : Number(read.value.number) * squareMm[typed[1] ?? unit]!;
+	return area > 0 ? { value: area } : { problem };
 }

@@ -1,8 +1,11 @@
 import { type Length, minus, zero } from '../length/length.ts';
 import { parseLength } from '../length/parseLength.ts';
+import { parseThickness } from '../length/parseThickness.ts';
 import { parsePercent } from '../length/parsePercent.ts';
 import { parseSize } from '../length/parseSize.ts';
+import { unsureProblem } from '../length/quantity.ts';
 import type { Reading, Unit } from '../length/reading.ts';
+import { tokenize } from '../length/tokens.ts';
 import type { NamedSize, Size } from './settings.ts';
 
 /** A setting that could not be read. */
@@ -56,6 +59,10 @@ export const lengthSetting = (value: unknown, context: SettingContext, allowZero
 	return 'value' in reading ? { value: reading.value.length } : reading;
 };
 
+/** A thickness, as a length or as boards are sold: `1400 micron`, `4-ply`; a number is mm. */
+export const thicknessSetting = (value: unknown, { unit }: SettingContext): Reading<Length> =>
+	readTyped(value, 'mm', (text) => parseThickness(text, { unit }), 'a thickness');
+
 /** A length above or below zero; a number is mm. */
 export const signedLengthSetting = (value: unknown, context: SettingContext): Reading<Length> => {
 	const typed = typeof value === 'number' ? `${value} mm` : value;
@@ -67,6 +74,36 @@ export const signedLengthSetting = (value: unknown, context: SettingContext): Re
 
 /** A share in per cent: `15%`, `15`, or the number 15. */
 export const percentSetting = (value: unknown): Reading<number> => readTyped(value, '%', parsePercent, 'a share');
+
+/** A number with a unit behind it, at or above zero, that is not to be mistaken; its text has a decimal point. */
+export interface NumberAndUnit {
+	readonly number: string;
+	/** What stands behind it, in small letters; empty where nothing does. */
+	readonly unit: string;
+}
+
+/**
+ * A number with a unit, of no kind that lengths have: `1500 cm²`, `0,4 kg`. Digits that may be meant in two ways are not
+ * guessed, as with lengths.
+ */
+export function numberAndUnit(text: string, otherwise: string): Reading<NumberAndUnit> {
+	const unsure = unsureProblem(tokenize(text), true);
+	if (unsure !== undefined) return unsure;
+	const typed = /^\s*(\d+(?:[.,]\d+)?)\s*(.*?)\s*$/.exec(text);
+	if (typed === null) return { problem: otherwise };
+	return { value: { number: typed[1]!.replace(',', '.'), unit: typed[2]!.toLowerCase() } };
+}
+
+/** A price in the smallest coin: `12.50` is 1250; a number that is no text is so many of the smallest coin. */
+export function priceSetting(value: unknown): Reading<number> {
+	if (typeof value !== 'string') return wholeSetting(value, 0);
+	const problem = `${value} is not a price, such as 12.50`;
+	const read = numberAndUnit(value, problem);
+	if ('problem' in read) return read;
+	const [whole = '', coins = ''] = read.value.number.split('.');
+	if (read.value.unit !== '' || coins.length > 2 || whole.length > 12) return { problem };
+	return { value: Number(whole) * 100 + Number(coins.padEnd(2, '0')) };
+}
 
 /** A whole number, at least `least`. */
 export function wholeSetting(value: unknown, least: number): Reading<number> {

@@ -13,8 +13,22 @@ const added =
 	(name: PartName): Upgrade =>
 	(stored) => ({ ...stored, [name]: parts[name].nothing });
 
+/** Settings of the third form: the size of a frame was its rebate, and prices were typed in the smallest coin. */
+export const fromThirdForm = <Settings>(settings: Settings): Settings => withCoins(withRebates(settings));
+
+/** Settings whose prices were typed in the smallest coin: those are numbers now, for a text is read as it would be said. */
+function withCoins<Settings>(settings: Settings): Settings {
+	if (!isRecord(settings)) return settings;
+	const inCoins = (entry: unknown) =>
+		isRecord(entry) && typeof entry['price'] === 'string' && /^\s*\d{1,15}\s*$/.test(entry['price'])
+			? { ...entry, price: Number(entry['price']) }
+			: entry;
+	const lists = ['boards', 'frames'].filter((key) => Array.isArray(settings[key]));
+	return { ...settings, ...Object.fromEntries(lists.map((key) => [key, (settings[key] as unknown[]).map(inCoins)])) };
+}
+
 /** Settings whose frames were measured by their rebate: their width and height are the rebate's. */
-export function withRebates<Settings>(settings: Settings): Settings {
+function withRebates<Settings>(settings: Settings): Settings {
 	if (!isRecord(settings) || !Array.isArray(settings['frames'])) return settings;
 	const frames = settings['frames'].map((frame: unknown) => (isRecord(frame) ? byRebate(frame) : frame));
 	return { ...settings, frames };
@@ -25,10 +39,10 @@ const byRebate = (frame: Stored): Stored =>
 		Object.entries(frame).map(([key, value]) => [{ width: 'rebateWidth', height: 'rebateHeight' }[key] ?? key, value]),
 	);
 
-/** A frame's width and height were its rebate. */
-const rebatesNamed: Upgrade = ({ settings, ...stored }) => ({
+/** A frame's width and height were its rebate, and prices were typed in the smallest coin. */
+const settingsNamed: Upgrade = ({ settings, ...stored }) => ({
 	...stored,
-	...(settings !== undefined && { settings: withRebates(settings) }),
+	...(settings !== undefined && { settings: fromThirdForm(settings) }),
 });
 
 /** How a show is looked at stood among its settings; who writes settings by hand may still put it there. */
@@ -49,7 +63,7 @@ export const storedVersion = 5;
 export const upgrades: Readonly<Record<number, Upgrade>> = {
 	1: added('ticks'),
 	2: added('cutSheets'),
-	3: rebatesNamed,
+	3: settingsNamed,
 	4: viewsApart,
 };
 

@@ -298,8 +298,13 @@ const thirdForm = `{
 		"unit": "mm",
 		"frames": [
 			{ "name": "Oak", "width": "502", "height": 402, "depth": "18 mm", "lip": 6 },
-			{ "name": "Half", "height": "400" },
+			{ "name": "Half", "height": "400", "price": "9900" },
 			"no frame"
+		],
+		"boards": [
+			{ "name": "Chalk", "width": 1120, "height": 815, "price": "1250" },
+			{ "name": "Slate", "width": 1120, "height": 815, "price": 1450 },
+			{ "name": "Odd", "width": 1120, "height": 815, "price": "12.50" }
 		]
 	},
 	"rows": [{ "id": "a", "order": 1, "typed": { "title": "Ebb", "shape": "3:2", "frame": "Oak" } }],
@@ -321,15 +326,20 @@ const fourthForm = `{
 `;
 
 describe('older forms', () => {
-	test('what a file of version 3 calls the width and height of a frame is its rebate', () => {
+	test('what a file of version 3 calls the width and height of a frame is its rebate, and a price in coins', () => {
 		const opened = readShowFile(thirdForm);
 		if ('problem' in opened) throw new Error(opened.problem);
 		expect(opened.value.settings).toEqual({
 			unit: 'mm',
 			frames: [
 				{ name: 'Oak', rebateWidth: '502', rebateHeight: 402, depth: '18 mm', lip: 6 },
-				{ name: 'Half', rebateHeight: '400' },
+				{ name: 'Half', rebateHeight: '400', price: 9900 },
 				'no frame',
+			],
+			boards: [
+				{ name: 'Chalk', width: 1120, height: 815, price: 1250 },
+				{ name: 'Slate', width: 1120, height: 815, price: 1450 },
+				{ name: 'Odd', width: 1120, height: 815, price: '12.50' },
 			],
 		});
 		expect(readShowFile(writeShowFile(opened.value))).toEqual(opened);

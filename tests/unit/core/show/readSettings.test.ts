@@ -352,3 +352,54 @@ test('the kind of cutter that end stops are on', () => {
 	const wrong = readSettings({ bench: { head: 'shove', guideSide: 'top', endStop: 'end' } });
 	expect(wrong.problems.map(({ key }) => key)).toEqual(['bench.head', 'bench.guideSide', 'bench.endStop']);
 });
+
+test.each<[string, object, string, RegExp]>([
+	[
+		'an area',
+		{ limits: { pictureArea: '1,500 cm2' } },
+		'limits.pictureArea',
+		/“1,500” can be read in more than one way: 1500 or 1\.500/,
+	],
+	['an area', { limits: { pictureArea: '1 500 cm²' } }, 'limits.pictureArea', /“1 500” is two numbers/],
+	['a weight', { frames: [{ name: 'Oak', weight: '1,250 g' }] }, 'frames[0].weight', /1250 or 1\.250/],
+	[
+		'a price',
+		{ boards: [{ name: 'Snow', width: 10, height: 10, price: '1,250' }] },
+		'boards[0].price',
+		/1250 or 1\.250/,
+	],
+	['a thickness', { limits: { thickness: '1,400 micron' } }, 'limits.thickness', /1400 or 1\.400/],
+])('%s that may be meant in two ways is not guessed: %j', (_, typed, key, problem) =>
+	expect(readSettings(typed as TypedSettings).problems).toEqual([
+		{ key, problem: expect.stringMatching(problem) as string },
+	]),
+);
+
+test.each<[unknown, number | undefined]>([
+	['12.50', 1250],
+	['12,50', 1250],
+	['12.5', 1250],
+	['12', 1200],
+	['0', 0],
+	[1250, 1250],
+	['12.505', undefined],
+	['-3', undefined],
+	[12.5, undefined],
+	['twelve', undefined],
+])('a price of %j is %s in the smallest coin', (price, coins) => {
+	const frame = { name: 'Oak', width: 10, height: 10, price };
+	const { settings } = readSettings({ boards: [{ ...frame, name: 'Snow' }], frames: [frame] });
+	expect([settings.boards[0]?.price, settings.frames[0]?.price]).toEqual([coins, coins]);
+});
+
+test('thicknesses are read as boards are sold', () => {
+	const { settings, problems } = readSettings({
+		boards: [{ name: 'Snow', width: 10, height: 10, thickness: '1400 micron' }],
+		limits: { thickness: '12-ply' },
+		bench: { slipBoard: '8 ply' },
+	});
+	expect(problems).toEqual([]);
+	expect(settings.boards[0]?.thickness).toBe(14_000_000);
+	expect(settings.limits.thickness).toBe(42_000_000);
+	expect(settings.bench.slipBoard).toBe(28_000_000);
+});
