@@ -1,19 +1,17 @@
-import { type Length, length, mm, sameWithin } from '../length/length.ts';
+import { type Length, length, sameWithin } from '../length/length.ts';
 import { paperAsItLies, paperPlace } from '../row/paperPlace.ts';
 import { clear, clearEach, sizeColumns } from './candidates.ts';
 import type { Finder, Found } from './found.ts';
+import { heldBy } from './heldBy.ts';
 import { sizeText } from './sizeText.ts';
 import { paperThatHolds } from './paperThatHolds.ts';
 
-/** How far paper must reach under the mount to be held: 5 mm. Common practice. */
-const heldBy = mm(5);
-
 /**
  * `paper-short`: the paper is smaller than the picture (`stop`); or, with a reveal or paper larger than the picture, it
- * reaches under the mount by less than 5 mm (`look`).
+ * reaches under the mount by less than holds it (`look`).
  */
 export const paperShort: Finder = (context) => {
-	const { read, solution, say, figure } = context;
+	const { read, settings, solution, say, figure } = context;
 	const { pictureWidth, pictureHeight } = solution.solved;
 	const { paper } = read.cells;
 	if (!paper || !pictureWidth || !pictureHeight) return [];
@@ -48,14 +46,15 @@ export const paperShort: Finder = (context) => {
 	const place = paperPlace(read.cells, solution.solved);
 	if (!place) return stops;
 	const reaches = { width: place.reachesSide, height: Math.min(place.reachesTop, place.reachesBottom) };
+	const held = heldBy(settings.unit);
 	const looks = short.flatMap(([axis, paperSide, picture]) => {
-		if (paperSide < picture - sameWithin || reaches[axis] >= heldBy - sameWithin) return [];
+		if (paperSide < picture - sameWithin || reaches[axis] >= held - sameWithin) return [];
 		const isLarger = paperSide > picture + sameWithin;
 		if (solution.cover.reveal === undefined && !isLarger) return [];
 		const reach = length(Math.floor(reaches[axis]));
 		const where =
 			axis === 'width' ? 'at the sides' : place.reachesTop <= place.reachesBottom ? 'at the top' : 'at the bottom';
-		return [found('look', axis, () => `The paper ${reachWords(reach, say)} ${where}; ${say(heldBy)} hold it.`)];
+		return [found('look', axis, () => `The paper ${reachWords(reach, say)} ${where}; ${say(held)} hold it.`)];
 	});
 	return [...stops, ...looks];
 };

@@ -186,3 +186,17 @@ test('a border that asks for a guide set to less than nothing is past the guide,
 	expect(said('5 mm')).toEqual(['Top 3 and bottom 3: the cutter’s guide would be set to −2 mm.']);
 	expect(said('2 mm')).toEqual([]);
 });
+
+test('paper is held by a length of the show’s own defaults: 5 mm, or a quarter of an inch', () => {
+	const said = (line: string, show: TypedSettings) =>
+		resultOf(rowOf(line), show)
+			.findings.filter(({ code }) => code === 'paper-short')
+			.map(({ message }) => message)
+			.join(' ');
+	expect(said('picture 14 x 11, reveal 1/2, paper 15 3/8 x 14', { unit: 'in' })).toContain(
+		'only 3/16 in at the sides; ¼ in hold',
+	);
+	expect(said('picture 14 x 11, reveal 1/2, paper 15 1/2 x 14', { unit: 'in' })).toBe('');
+	expect(said('picture 360 x 270, reveal 10, paper 388 x 320', {})).toContain('only 4 mm at the sides; 5 mm hold');
+	expect(said('picture 360 x 270, reveal 10, paper 390 x 320', {})).toBe('');
+});
