@@ -10,7 +10,7 @@ export const uneven: Finder = (context) => {
 	const difference = Math.abs(side - top);
 	const allowed = (Math.min(side, top) * settings.unevenTolerancePercent) / 100;
 	if (difference <= allowed + sameWithin) return [];
-	const percent = Math.round((100 * difference) / Math.min(side, top));
+	const percent = percentAbove((100 * difference) / Math.min(side, top), settings.unevenTolerancePercent);
 	return [
 		{
 			code: 'uneven',
@@ -22,3 +22,9 @@ export const uneven: Finder = (context) => {
 		},
 	];
 };
+
+/** A share in whole per cent, or with a decimal or two where it would look like no more than what is allowed. */
+function percentAbove(percent: number, allowed: number): number {
+	const rounded = [0, 1].map((places) => Number(percent.toFixed(places))).find((each) => each > allowed);
+	return rounded ?? Math.ceil(percent * 100) / 100;
+}

@@ -36,6 +36,7 @@ test.each<[string, TypedSettings, string]>([
 		wideShow,
 		'covers only 1.97 mm of the picture at the sides, less than the cutting tolerance of 2 mm',
 	],
+	['picture 456 x 306, side 75, top 65.1', wideShow, 'differ by 9.9 mm, 15.2 % of the smaller; 15 % is allowed'],
 ])('of %s no sentence contradicts itself by rounding', (line, show, says) =>
 	expect(
 		resultOf(rowOf(line), show)
