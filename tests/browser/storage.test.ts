@@ -102,3 +102,41 @@ test('every edit asks for strict durability, and the browser is asked once to ke
 		expect(new Set(await asked())).toEqual(new Set(['strict', 'persist']));
 		expect((await asked()).filter((what) => what === 'persist')).toHaveLength(1);
 	}));
+
+test('a show kept by the first version of the app opens, sorted as it was left', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.context.newPage();
+		// A page of the same origin, without the app.
+		await page.route('**/before', (route) =>
+			route.fulfill({ contentType: 'text/html', body: '<link rel="icon" href="icon.svg">' }),
+		);
+		await page.goto(new URL('before', stage.address).href);
+		await page.evaluate(async () => {
+			const opening = indexedDB.open('evenhang', 1);
+			await new Promise((resolve, reject) => {
+				opening.onerror = reject;
+				opening.onupgradeneeded = () => {
+					const db = opening.result;
+					const shows = db.createObjectStore('shows', { keyPath: 'id' });
+					const settings = { border: '60 mm', views: { sort: { column: 'title', way: 'down' } } };
+					shows.put({ id: 'old', name: 'Low tide', settings, revision: 7 });
+					const rows = db.createObjectStore('rows');
+					db.createObjectStore('ticks');
+					for (const [order, title] of ['Pier', 'Quay', 'Mole'].entries())
+						rows.put({ id: title, order, typed: { title, shape: '3:2' } }, ['old', title]);
+				};
+				opening.onsuccess = resolve;
+			});
+			opening.result.close();
+		});
+		await page.goto(stage.address);
+		await cell(page, 2, 'title').waitFor();
+		const titles = () => Promise.all([0, 1, 2].map((row) => seen(page, row, 'title')));
+		expect(await titles()).toEqual(['Quay typed', 'Pier typed', 'Mole typed']);
+		await type(page, 0, 'side', '70');
+		await isSaved(page);
+		await page.reload();
+		await cell(page, 2, 'title').waitFor();
+		expect(await titles()).toEqual(['Quay typed', 'Pier typed', 'Mole typed']);
+		expect(await seen(page, 0, 'side')).toBe('70 typed');
+	}));
