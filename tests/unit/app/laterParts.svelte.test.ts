@@ -135,7 +135,11 @@ describe('in edits', () => {
 	test('one that is rebased keeps what another tab has done, and is undone to it', () => {
 		const theirs = laterShow({
 			rows: [rowOf('a', 1, { weave: 'linen', side: '65' }, { by: 'Ada', at: [1, 2], note: 'low' }), rows[1]],
-			...{ walls: [north, { name: 'west', wide: '2 m' }], lighting: { north: '50 lux', west: '9 lux' } },
+			walls: [
+				{ ...north, wide: '4.2 m' },
+				{ name: 'west', wide: '2 m' },
+			],
+			...{ lighting: { north: '45 lux', west: '9 lux' }, opening: 'June' },
 		});
 		const mine = rebase(step(older, newer), theirs);
 		const both = apply(theirs, mine);
