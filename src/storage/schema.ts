@@ -4,7 +4,7 @@ import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import { everyPart } from '../core/show/everyPart.ts';
 import type { PartApart, ValueOf } from '../core/show/parts.ts';
 import type { Show } from '../core/show/show.ts';
-import { fromThirdForm, viewsApart } from '../core/show/upgrade.ts';
+import { fromThirdForm, viewsApart, withOwnBlanks } from '../core/show/upgrade.ts';
 
 /** Where one was in a show when it was last left: plain values, kept for the screens and never looked into. */
 export interface LeftAt {
@@ -91,12 +91,22 @@ const renewSettings = (_db: Database, tx: Upgrading): Promise<void> =>
 const takeViewsApart = (_db: Database, tx: Upgrading): Promise<void> =>
 	changeRecords(tx, (record) => viewsApart({ ...record }) as unknown as ShowRecord);
 
+/** Inner mounts were cut on their own blanks until then; where the window of one is ticked off, it stays right. */
+async function keepInnerCut(_db: Database, tx: Upgrading): Promise<void> {
+	const keys = await tx.objectStore('ticks').getAllKeys();
+	const cut = new Set(keys.flatMap(([id, , , part, side]) => (part === 'inner mount' && side !== 'spoilt' ? id : [])));
+	await changeRecords(tx, (record) =>
+		cut.has(record.id) ? { ...record, settings: withOwnBlanks(record.settings) } : record,
+	);
+}
+
 /** What makes each form of the stores into the next, the first of nothing. */
 const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] = [
 	beginShows,
 	addExchanges,
 	renewSettings,
 	takeViewsApart,
+	keepInnerCut,
 ];
 
 /** The form in which this version of the app keeps things. */

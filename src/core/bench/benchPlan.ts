@@ -32,6 +32,8 @@ export interface BenchStep extends SetUp {
 	readonly border: Length;
 	/** Thickness of the board, where the row's board has one. */
 	readonly thickness: Length | undefined;
+	/** Whether it cuts inner mounts that are taped behind their outer ones. */
+	readonly isTaped: boolean;
 	readonly cuts: readonly Cut[];
 }
 

@@ -1,7 +1,7 @@
 import type { Costs } from './costs.ts';
 import { groupBy } from './groupBy.ts';
-import { type BoardSetUp, changesAlong, changesBetween, setUpKey, widestFirst } from './setUps.ts';
-import { shortestOrder } from './shortestOrder.ts';
+import { type BoardSetUp, changesAlong, changesBetween, isOneStretch, setUpKey, widestFirst } from './setUps.ts';
+import { leastCost, shortestOrder } from './shortestOrder.ts';
 
 /** An order of set-ups, each once, boards of one thickness together. */
 export interface SetUpOrder {
@@ -17,7 +17,10 @@ export interface SetUpOrder {
  */
 export function fewestSettings(setUps: readonly BoardSetUp[]): SetUpOrder {
 	const byWidth = setUps.toSorted(widestFirst);
-	if (!setUps.some(({ start }) => start !== undefined)) return { order: byWidth, leastChanges: leastOfGuide(byWidth) };
+	if (!setUps.some(({ start }) => start !== undefined)) {
+		const leastChanges = byWidth.some(({ isTaped }) => isTaped) ? leastUnbound(byWidth) : leastOfGuide(byWidth);
+		return { order: byWidth, leastChanges };
+	}
 	const key = byWidth.map(setUpKey).join(';');
 	if (known?.key !== key) known = { key, result: leastChangesOrder(byWidth) };
 	return known.result;
@@ -33,29 +36,48 @@ function leastChangesOrder(setUps: readonly BoardSetUp[]): SetUpOrder {
 	const { order, least } = shortestOrder(costs);
 	const found = order.map((place) => setUps[place]!);
 	const [head, tail] = [found[0]!, found.at(-1)!];
+	const bound = setUps.some(({ isTaped }) => isTaped)
+		? leastUnbound(setUps)
+		: changesBetween(undefined, first) + least - crossings;
 	return {
 		order: widestFirst(head, tail) > 0 ? found.toReversed() : found,
-		leastChanges: Math.min(changesAlong(found), changesBetween(undefined, first) + least - crossings),
+		leastChanges: Math.min(changesAlong(found), bound),
 	};
 }
 
 /**
- * The devices set anew between all set-ups. From one thickness to another it costs more than can be won by going to and
+ * What no order is under, whatever comes before what. Where inner mounts are taped on, the order found cuts all outer
+ * windows first; one that tapes each when it is ready might set less, and of that nothing is claimed.
+ */
+function leastUnbound(setUps: readonly BoardSetUp[]): number {
+	const different = [...groupBy(setUps, ({ guide, start, end }) => [guide, start, end].join(' ')).values()].map(
+		([first]) => first!,
+	);
+	if (different[0]?.start === undefined) return different.length;
+	const count = different.length;
+	const between = Int32Array.from(different.flatMap((from) => different.map((to) => changesBetween(from, to))));
+	return changesBetween(undefined, different[0]) + leastCost({ count, between });
+}
+
+/**
+ * The devices set anew between all set-ups. Outer windows come before taped inner ones: that is crossed once, as going to
+ * and fro costs more than all stretches of either could win by lying together. From one thickness to another it costs more than can be won by going to and
  * fro: an order with `k` crossings too many could have its stretches put together by thickness, which joins as many
  * stretches at three devices each at most.
  */
 function costsOf(setUps: readonly BoardSetUp[]): { costs: Costs; crossings: number } {
 	const count = setUps.length;
-	const thicknesses = new Set(setUps.map(({ thickness }) => thickness)).size;
-	const crossing = 3 * thicknesses + 1;
+	const stretches = new Set(setUps.map(({ thickness, isTaped }) => `${thickness} ${isTaped}`)).size;
+	const isTapedTo = setUps.some(({ isTaped }) => isTaped !== setUps[0]!.isTaped);
+	const crossing = 3 * stretches + 1;
 	const between = new Int32Array(count * count);
 	setUps.forEach((from, row) =>
 		setUps.forEach((to, column) => {
-			const isCrossing = from.thickness !== to.thickness;
-			between[row * count + column] = changesBetween(from, to) + (isCrossing ? crossing : 0);
+			const crossed = (isOneStretch(from, to) ? 0 : 1) + (from.isTaped === to.isTaped ? 0 : 1);
+			between[row * count + column] = changesBetween(from, to) + crossed * crossing;
 		}),
 	);
-	return { costs: { count, between }, crossings: crossing * (thicknesses - 1) };
+	return { costs: { count, between }, crossings: crossing * (stretches - 1 + (isTapedTo ? 1 : 0)) };
 }
 
 /**

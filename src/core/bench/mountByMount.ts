@@ -13,24 +13,42 @@ interface Option {
 /**
  * The cuts in an order that finishes each mount before the next, boards of one thickness together. Next is always the
  * mount that asks the fewest changes; of those that ask the same the first of the show, and an outer mount before the
- * inner one that is fitted to it.
+ * inner one that is fitted to it. One that is taped behind its outer mount waits for that; of a board of another thickness
+ * it waits for all that are not.
  */
 export function mountByMount(cuts: readonly SetCut[]): readonly SetCut[] {
 	const mounts = [...groupBy(cuts, ({ cut: { row, copy, part } }) => `${row} ${copy} ${part}`).values()];
-	const byThickness = groupBy(mounts, ([first]) => first!.setUp.thickness);
+	const outer = new Map(
+		mounts
+			.filter(([first]) => first!.cut.part === 'mount')
+			.map(([first]) => [coupleOf(first!), first!.setUp.thickness]),
+	);
+	const isLate = ({ setUp, cut }: SetCut) => setUp.isTaped && outer.get(coupleOf({ cut })) !== setUp.thickness;
+	const stretches = [...groupBy(mounts, ([first]) => `${first!.setUp.thickness} ${isLate(first!)}`).values()];
+	const order = ([mount]: (typeof stretches)[number]) => mount![0]!;
+	stretches.sort(
+		(a, b) =>
+			Number(isLate(order(a))) - Number(isLate(order(b))) ||
+			(order(a).setUp.thickness ?? 0) - (order(b).setUp.thickness ?? 0),
+	);
 	const ordered: SetCut[] = [];
-	for (const [, left] of [...byThickness].sort(([a], [b]) => (a ?? 0) - (b ?? 0))) {
+	const done = new Set<string>();
+	for (const left of stretches) {
 		const kinds = kindsOf(left);
 		while (kinds.size > 0) {
-			const { kind, option } = nextOf(kinds, ordered.at(-1)?.setUp);
+			const { kind, option } = nextOf(kinds, ordered.at(-1)?.setUp, done);
 			const { mount } = kind.waiting[kind.done++]!;
 			if (kind.done === kind.waiting.length) kinds.delete(kind);
+			if (mount[0]!.cut.part === 'mount') done.add(coupleOf(mount[0]!));
 			const bySetUp = groupBy(mount, ({ setUp }) => setUpKey(setUp));
 			for (const key of option.keys) ordered.push(...bySetUp.get(key)!);
 		}
 	}
 	return ordered;
 }
+
+/** Names the outer and the inner mount of one copy of a print. */
+const coupleOf = ({ cut: { row, copy } }: Pick<SetCut, 'cut'>): string => `${row} ${copy}`;
 
 /** Mounts with the same set-ups: whatever one of them asks, the others ask too. */
 interface Kind {
@@ -46,11 +64,16 @@ function kindsOf(mounts: readonly (readonly SetCut[])[]): Set<Kind> {
 	return new Set([...kinds].map((waiting) => ({ options: optionsOf(waiting[0]!.mount), waiting, done: 0 })));
 }
 
-/** The kind whose next mount asks the fewest changes, the first of the show where several do, and the order for it. */
-function nextOf(kinds: ReadonlySet<Kind>, from: BoardSetUp | undefined) {
+/**
+ * The kind whose next mount asks the fewest changes, the first of the show where several do, and the order for it. An outer
+ * mount stands before its inner one in the show, so the first that is left never waits for another.
+ * @param done the outer mounts that are cut
+ */
+function nextOf(kinds: ReadonlySet<Kind>, from: BoardSetUp | undefined, done: ReadonlySet<string>) {
 	let best: { kind: Kind; option: Option; asked: number; place: number } | undefined;
 	for (const kind of kinds) {
-		const { place } = kind.waiting[kind.done]!;
+		const { mount, place } = kind.waiting[kind.done]!;
+		if (mount[0]!.setUp.isTaped && !done.has(coupleOf(mount[0]!))) continue;
 		for (const option of kind.options) {
 			const asked = changesFrom(from, option);
 			const isBetter = !best || asked < best.asked || (asked === best.asked && place < best.place);

@@ -1,10 +1,10 @@
 import type { SetUpOrder } from './fewestSettings.ts';
-import { type BoardSetUp, changesBetween, setUpKey, widestFirst } from './setUps.ts';
+import { type BoardSetUp, changesBetween, isOneStretch, setUpKey, widestFirst } from './setUps.ts';
 
 /**
  * An order that is there at once on a bench with end stops, while the one with the fewest changes is looked for: what is
  * still asked of the order before stays where it is, and each new set-up goes where it costs the fewest changes, boards
- * of one thickness together.
+ * of one thickness together, taped inner mounts behind all others.
  *
  *     before   78 72 70         asked now   78 74 72
  *     at hand  78 74 72
@@ -24,9 +24,12 @@ export function orderAtHand(setUps: readonly BoardSetUp[], before: readonly Boar
 
 /** Where a set-up costs the fewest changes among board of its thickness; at the end where there is none of it. */
 function placeFor(setUp: BoardSetUp, order: readonly BoardSetUp[]): number {
-	const isOwn = ({ thickness }: BoardSetUp) => thickness === setUp.thickness;
+	const isOwn = (other: BoardSetUp) => isOneStretch(other, setUp);
 	const first = order.findIndex(isOwn);
-	if (first < 0) return order.length;
+	if (first < 0) {
+		const taped = order.findIndex(({ isTaped }) => isTaped);
+		return setUp.isTaped || taped < 0 ? order.length : taped;
+	}
 	const last = order.findLastIndex(isOwn);
 	let [best, fewest] = [first, Infinity];
 	for (let place = first; place <= last + 1; place++) {

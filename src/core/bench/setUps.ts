@@ -6,6 +6,8 @@ export interface BoardSetUp extends SetUp {
 	/** The border that is cut. */
 	readonly border: Length;
 	readonly thickness: Length | undefined;
+	/** Whether it cuts inner mounts that are taped behind their outer ones, when the windows of those are cut. */
+	readonly isTaped: boolean;
 }
 
 /**
@@ -25,11 +27,19 @@ export const changesAlong = (order: readonly SetUp[]): number =>
 	order.reduce((sum, setUp, place) => sum + changesBetween(order[place - 1], setUp), 0);
 
 /** Tells set-ups apart. */
-export const setUpKey = ({ thickness, guide, start, end }: BoardSetUp): string =>
-	[thickness, guide, start, end].map((value) => value ?? '').join(' ');
+export const setUpKey = ({ thickness, guide, start, end, isTaped }: BoardSetUp): string =>
+	[thickness, guide, start, end].map((value) => value ?? '').join(' ') + (isTaped ? ' taped' : '');
 
-/** Thinner board first (unknown thickness before all), then the wider setting first, then the wider stops. */
+/** Set-ups that come together: of board of one thickness, before or after the inner boards are taped on. */
+export const isOneStretch = (a: BoardSetUp, b: BoardSetUp): boolean =>
+	a.thickness === b.thickness && a.isTaped === b.isTaped;
+
+/**
+ * What is taped last; thinner board first (unknown thickness before all), then the wider setting first, then the wider
+ * stops.
+ */
 export const widestFirst = (a: BoardSetUp, b: BoardSetUp): number =>
+	Number(a.isTaped) - Number(b.isTaped) ||
 	(a.thickness ?? 0) - (b.thickness ?? 0) ||
 	b.guide - a.guide ||
 	(b.start ?? 0) - (a.start ?? 0) ||

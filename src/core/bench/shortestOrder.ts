@@ -28,6 +28,12 @@ export function shortestOrder(costs: Costs): ShortestOrder {
 	return { order, cost: costAlong(order, costs), least };
 }
 
+/** What no order through all places costs less than. */
+export function leastCost(costs: Costs): number {
+	if (costs.count <= mostExact) return shortestOrder(costs).least;
+	return leastByTrees(costs, costAlong(nearestOrder(costs), costs));
+}
+
 /**
  * Held and Karp: the cheapest way through each set of places that ends in each of them, from smaller sets to larger.
  * Source: M. Held, R. M. Karp, A dynamic programming approach to sequencing problems, 1962

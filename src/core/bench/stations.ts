@@ -27,15 +27,22 @@ const cutsPerMount = 4;
 export function stationsOf(steps: readonly BenchStep[], { bladeEvery }: Bench): readonly Station[] {
 	const stations: Station[] = [];
 	const seen = new Map<string, number>();
+	const timeOf = (name: string) => {
+		const time = (seen.get(name) ?? 0) + 1;
+		seen.set(name, time);
+		return time;
+	};
 	let cutsBefore = 0;
 	let blades = 0;
 	steps.forEach((step, place) => {
 		const last = steps[place - 1];
-		if (last === undefined || last.thickness !== step.thickness)
-			stations.push({ kind: 'test cut', key: `test ${step.thickness ?? ''}`, thickness: step.thickness });
+		if (last === undefined || last.thickness !== step.thickness) {
+			const name = `test ${step.thickness ?? ''}`;
+			const time = timeOf(name);
+			stations.push({ kind: 'test cut', key: time === 1 ? name : `${name} #${time}`, thickness: step.thickness });
+		}
 		const used = bladeEvery === undefined ? 0 : Math.floor(cutsBefore / (bladeEvery * cutsPerMount));
-		const time = (seen.get(setUpKey(step)) ?? 0) + 1;
-		seen.set(setUpKey(step), time);
+		const time = timeOf(setUpKey(step));
 		stations.push({
 			kind: 'step',
 			key: `${setUpKey(step)} #${time}`,

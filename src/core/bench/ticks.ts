@@ -1,10 +1,9 @@
 import { isSame, type Length } from '../length/length.ts';
 import type { RowResult } from '../row/rowResult.ts';
-import { boardOf } from '../row/stack.ts';
 import type { Row, RowId } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import type { Cut, CutPart, CutSide } from './benchPlan.ts';
-import { cutMounts } from './windowCuts.ts';
+import { boardOfPart, cutMounts } from './windowCuts.ts';
 
 /** One mount of a show: which row's, which copy, which part. */
 export interface MountId {
@@ -19,7 +18,7 @@ export interface CutTick extends MountId {
 	readonly side: CutSide;
 	/** The border that was cut: mount edge to sight edge. */
 	readonly border: Length;
-	/** The size of the blank that it was cut in. */
+	/** From edge to edge of what it was cut in: the blank, or the mount that an inner one is taped behind. */
 	readonly width: Length;
 	readonly height: Length;
 	/** The board that was asked for in the row, as typed; absent where none was. */
@@ -55,8 +54,9 @@ export function tickFor(
 	const mount = cutMounts(result, settings).find((each) => each.part === part);
 	if (mount === undefined || copy > result.copies) return undefined;
 	const { borders, width, height } = mount;
-	const board = row.typed.board?.trim();
-	const thickness = boardOf(row, settings)?.thickness;
+	const hasOwnBoard = part === 'inner mount' && !!row.typed['inner board']?.trim();
+	const board = row.typed[hasOwnBoard ? 'inner board' : 'board']?.trim();
+	const thickness = boardOfPart(row, part, settings)?.thickness;
 	return {
 		...{ row: row.id, copy, part, side, border: borders[side], width, height },
 		...(board && { board }),

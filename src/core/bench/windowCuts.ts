@@ -1,8 +1,8 @@
-import { type Length, length, minus, plus } from '../length/length.ts';
+import { type Length, length, minus, plus, zero } from '../length/length.ts';
 import type { RowResult } from '../row/rowResult.ts';
-import { boardOf, boardThickness } from '../row/stack.ts';
+import { boardOf, boardThickness, innerBoardOf } from '../row/stack.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
+import type { Board, Settings } from '../show/settings.ts';
 import type { Cut, CutPart, CutSide } from './benchPlan.ts';
 import { endsOf } from './cutEnds.ts';
 import type { BoardSetUp } from './setUps.ts';
@@ -13,20 +13,30 @@ export interface SetCut {
 	readonly cut: Cut;
 }
 
-/** The borders and the outer size of a mount in which a window is cut. */
+/** A mount in which a window is cut, by the edges that it is cut from. */
 export interface CutMount {
 	readonly part: CutPart;
+	/** From those edges to the sight edge. */
 	readonly borders: Readonly<Record<CutSide, Length>>;
+	/** From edge to edge: of its own blank, or of the outer mount that it is taped behind. */
 	readonly width: Length;
 	readonly height: Length;
+	/** Whether it is taped behind its outer mount, and so is cut after that. */
+	readonly isTaped: boolean;
 }
 
 /** The order in which the cuts of a window are listed. */
 export const cutSides: readonly CutSide[] = ['left', 'right', 'top', 'bottom'];
 
-/** The border of an inner mount that shows `innerMount` beside one of the outer: it is set by its own, smaller blank. */
-export const innerBorder = (border: Length, innerMount: Length, { innerBlankSmaller }: Settings): Length =>
-	minus(plus(border, innerMount), innerBlankSmaller);
+/** Whether inner mounts are taped behind their outer ones before their windows are cut. */
+export const isInnerTaped = ({ bench }: Settings): boolean => bench.inner !== 'own blank';
+
+/**
+ * What an inner mount that shows `innerMount` beside one of the outer is cut at: from the edges of the outer one that it is
+ * taped behind, or from those of its own, smaller blank.
+ */
+export const innerBorder = (border: Length, innerMount: Length, settings: Settings): Length =>
+	isInnerTaped(settings) ? plus(border, innerMount) : minus(plus(border, innerMount), settings.innerBlankSmaller);
 
 /** The mounts of one copy of a row that have a window, the outer one first; none where a size is missing. */
 export function cutMounts({ solved, innerMount }: RowResult, settings: Settings): readonly CutMount[] {
@@ -35,22 +45,28 @@ export function cutMounts({ solved, innerMount }: RowResult, settings: Settings)
 	if (windowWidth === undefined || windowHeight === undefined) return [];
 	if (mountWidth === undefined || mountHeight === undefined) return [];
 	const borders = { top, bottom, left: side, right: side };
-	const outer: CutMount = { part: 'mount', borders, width: mountWidth, height: mountHeight };
+	const outer: CutMount = { part: 'mount', borders, width: mountWidth, height: mountHeight, isTaped: false };
 	if (innerMount === undefined || innerMount === 0) return [outer];
-	const smaller = settings.innerBlankSmaller;
+	const isTaped = isInnerTaped(settings);
+	const smaller = isTaped ? zero : settings.innerBlankSmaller;
 	const inward = (border: Length) => innerBorder(border, innerMount, settings);
 	const inner: CutMount = {
 		part: 'inner mount',
 		borders: { top: inward(top), bottom: inward(bottom), left: inward(side), right: inward(side) },
 		width: minus(mountWidth, smaller, smaller),
 		height: minus(mountHeight, smaller, smaller),
+		isTaped,
 	};
 	return [outer, inner];
 }
 
-/** How far a cut runs past the corner of the window: the show's, else the thickness of the row's board. */
-export const overcutOf = (row: Row, settings: Settings): Length =>
-	settings.bench.overcut ?? boardThickness(row, settings).thickness;
+/** The board that a mount is cut in. */
+export const boardOfPart = (row: Row, part: CutPart, settings: Settings): Board | undefined =>
+	(part === 'inner mount' ? innerBoardOf : boardOf)(row, settings);
+
+/** How far a cut runs past the corner of the window: the show's, else the thickness of the board. */
+export const overcutOf = (row: Row, part: CutPart, settings: Settings): Length =>
+	settings.bench.overcut ?? boardThickness(row, settings, part === 'inner mount').thickness;
 
 /**
  * The four cuts of each window of a row and its copies, one mount after the other.
@@ -61,10 +77,9 @@ export function windowCuts(row: Row, result: RowResult, number: number, settings
 	if (result.isStopped) return [];
 	const { bench } = settings;
 	const { kind, correction = 0 } = bench;
-	const thickness = boardOf(row, settings)?.thickness;
-	const overcut = overcutOf(row, settings);
-	const fromEdge = (border: Length) => length(Math.max(0, minus(border, overcut)));
-	const stopsOf = ({ borders, width, height }: CutMount, side: CutSide) => {
+	const stopsOf = ({ part, borders, width, height }: CutMount, side: CutSide) => {
+		const overcut = overcutOf(row, part, settings);
+		const fromEdge = (border: Length) => length(Math.max(0, minus(border, overcut)));
 		if (kind !== 'guide and stops') return { start: undefined, end: undefined };
 		const [start, end] = endsOf(side, bench);
 		const edge = side === 'left' || side === 'right' ? height : width;
@@ -77,7 +92,8 @@ export function windowCuts(row: Row, result: RowResult, number: number, settings
 	const setUpOf = (mount: CutMount, side: CutSide): BoardSetUp => {
 		const border = mount.borders[side];
 		const guide = kind === 'straight edge' ? border : length(border - correction);
-		return { guide, ...stopsOf(mount, side), border, thickness };
+		const thickness = boardOfPart(row, mount.part, settings)?.thickness;
+		return { guide, ...stopsOf(mount, side), border, thickness, isTaped: mount.isTaped };
 	};
 	const mounts = cutMounts(result, settings);
 	return Array.from({ length: result.copies }, (_, index) => index + 1).flatMap((copy) =>

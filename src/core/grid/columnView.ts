@@ -8,7 +8,17 @@ export const viewColumns = [
 	...frozenColumns,
 	...(['shape', 'picture width', 'picture height', 'window width', 'window height', 'side', 'top', 'bottom'] as const),
 	...(['mount', 'mount width', 'mount height', 'steps', 'findings'] as const),
-	...(['overlap', 'reveal', 'signing space', 'bottom weight', 'inner mount', 'paper', 'surface', 'board'] as const),
+	...([
+		'overlap',
+		'reveal',
+		'signing space',
+		'bottom weight',
+		'inner mount',
+		'paper',
+		'surface',
+		'board',
+		'inner board',
+	] as const),
 	...(['frame', 'glazing', 'spacer', 'wall', 'hang order'] as const),
 	...(['maker', 'edition', 'signed on', 'copies', 'price', 'accepted', 'note'] as const),
 ] as const satisfies readonly (ColumnName | 'steps' | 'findings')[];

@@ -30,7 +30,18 @@ export const purposeViews: readonly ColumnView[] = [
 		...(['bottom weight', 'inner mount', 'findings'] as const),
 	]),
 	viewOf('Cutting', [
-		...(['board', 'copies', 'mount width', 'mount height', 'side', 'top', 'bottom', 'steps', 'inner mount'] as const),
+		...([
+			'board',
+			'inner board',
+			'copies',
+			'mount width',
+			'mount height',
+			'side',
+			'top',
+			'bottom',
+			'steps',
+			'inner mount',
+		] as const),
 		...(['findings'] as const),
 	]),
 	viewOf('Stock', [

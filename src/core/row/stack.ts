@@ -24,12 +24,17 @@ export function boardOf({ typed }: Row, settings: Settings): Board | undefined {
 	return settings.boards.find((board) => board.name !== undermount?.name) ?? settings.boards[0];
 }
 
-/** The thickness of a row's mount board, and whether it is known. */
+/** The board of a row's inner mount: as typed, else the outer one's. */
+export const innerBoardOf = (row: Row, settings: Settings): Board | undefined =>
+	row.typed['inner board']?.trim() ? boardNamed(row.typed['inner board'], settings) : boardOf(row, settings);
+
+/** The thickness of a row's mount board, or of its inner mount's, and whether it is known. */
 export function boardThickness(
 	row: Row,
 	settings: Settings,
+	isInner = false,
 ): { readonly thickness: Length; readonly isKnown: boolean } {
-	const thickness = boardOf(row, settings)?.thickness;
+	const thickness = (isInner ? innerBoardOf : boardOf)(row, settings)?.thickness;
 	return { thickness: thickness ?? usualBoardThickness, isKnown: thickness !== undefined };
 }
 
@@ -41,7 +46,7 @@ export function stackParts(row: Row, hasInnerMount: boolean, settings: Settings)
 		: undefined;
 	return [
 		thickness,
-		...(hasInnerMount ? [thickness] : []),
+		...(hasInnerMount ? [boardThickness(row, settings, true).thickness] : []),
 		printThickness,
 		...(undermount === undefined ? [] : [undermount]),
 	];

@@ -1,4 +1,5 @@
 import { inches, type Length, minus, mm, zero } from '../length/length.ts';
+import { isInnerTaped } from '../bench/windowCuts.ts';
 import type { RowResult } from '../row/rowResult.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings, Size } from '../show/settings.ts';
@@ -39,7 +40,7 @@ export function dropOutsOf(
 	const hasGrain = boardStock.some(({ grain }) => grain !== undefined);
 	return counted(
 		blanks.flatMap((blank) => {
-			const size = windowOf(blank, results[blank.row - 1]);
+			const size = windowOf(blank, results[blank.row - 1], settings);
 			// The long side of a mount lies along the grain; of a square one nobody knows how the grain runs.
 			if (size === undefined || (hasGrain && blank.width === blank.height)) return [];
 			if (Math.min(size.width, size.height) <= 2 * trim) return [];
@@ -61,14 +62,16 @@ export function rowsOfDropOut(
 		if (result === undefined || result.isStopped || result.copies === 0) return [];
 		if (result.solved.mountWidth === undefined || result.solved.mountHeight === undefined) return [];
 		const isIts = partsOf(row, result, settings).some((part) => {
-			const size = windowOf(part, result);
+			const size = windowOf(part, result, settings);
 			return part.board.toLowerCase() === board.toLowerCase() && size?.width === width && size.height === height;
 		});
 		return isIts ? place : [];
 	});
 }
 
-function windowOf({ part }: Pick<Blank, 'part'>, result: RowResult | undefined) {
+/** The size of what falls out of a blank's window; none where it is taped to what falls out of the other window of a double mount. */
+function windowOf({ part }: Pick<Blank, 'part'>, result: RowResult | undefined, settings: Settings) {
+	if (result?.innerMount && isInnerTaped(settings)) return undefined;
 	const { windowWidth: width, windowHeight: height } = result?.solved ?? {};
 	if (width === undefined || height === undefined || part === 'undermount') return undefined;
 	const shown = part === 'inner mount' ? (result?.innerMount ?? zero) : zero;

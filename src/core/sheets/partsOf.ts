@@ -1,6 +1,6 @@
 import { type Length, minus } from '../length/length.ts';
 import type { RowResult } from '../row/rowResult.ts';
-import { boardNamed, boardOf } from '../row/stack.ts';
+import { boardNamed, boardOf, innerBoardOf } from '../row/stack.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import type { BlankPart } from './blank.ts';
@@ -15,7 +15,7 @@ export interface Part {
 	readonly height: Length;
 }
 
-/** The blanks of a row whose mount has a size: the mount, the inner mount of the same board, the undermount. */
+/** The blanks of a row whose mount has a size: the mount, the inner mount, the undermount. */
 export function partsOf(
 	row: Row,
 	{ solved, innerMount }: Pick<RowResult, 'solved' | 'innerMount'>,
@@ -23,13 +23,16 @@ export function partsOf(
 ): readonly Part[] {
 	const size = { width: solved.mountWidth!, height: solved.mountHeight! };
 	const board = boardOf(row, settings)?.name ?? row.typed.board?.trim() ?? '';
+	const innerBoard = row.typed['inner board']?.trim()
+		? (innerBoardOf(row, settings)?.name ?? row.typed['inner board'].trim())
+		: board;
 	const smaller = settings.innerBlankSmaller;
 	const inward = (side: Length) => minus(side, smaller, smaller);
 	const undermount = boardNamed(settings.undermount, settings)?.name ?? settings.undermount?.trim() ?? '';
 	return [
 		{ board, part: 'mount', ...size },
 		...(innerMount
-			? [{ board, part: 'inner mount' as const, width: inward(size.width), height: inward(size.height) }]
+			? [{ board: innerBoard, part: 'inner mount' as const, width: inward(size.width), height: inward(size.height) }]
 			: []),
 		...(undermount === '' ? [] : [{ board: undermount, part: 'undermount' as const, ...size }]),
 	];

@@ -37,6 +37,7 @@ export const columns = [
 	{ name: 'signing space', kind: 'space' },
 	{ name: 'inner mount', kind: 'space' },
 	{ name: 'board', kind: 'text' },
+	{ name: 'inner board', kind: 'text' },
 	{ name: 'frame', kind: 'text' },
 	{ name: 'glazing', kind: 'text' },
 	{ name: 'spacer', kind: 'space' },

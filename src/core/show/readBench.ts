@@ -1,7 +1,7 @@
 import { benchWays } from '../bench/benchPlan.ts';
 import { type Length, zero } from '../length/length.ts';
 import type { Reading } from '../length/reading.ts';
-import { type Bench, benchHands, cutterHeads, endStops, guideSides } from './settings.ts';
+import { type Bench, benchHands, cutterHeads, endStops, guideSides, innerWays } from './settings.ts';
 import {
 	isAbsent,
 	isRecord,
@@ -38,6 +38,7 @@ export function readBench(value: unknown, context: SettingContext): Bench {
 		way: ['way', (typed) => wordSetting(typed, benchWays)],
 		bladeEvery: ['bladeEvery', (typed) => wholeSetting(typed, 1)],
 		hand: ['hand', (typed) => wordSetting(typed, benchHands)],
+		inner: ['inner', (typed) => wordSetting(typed, innerWays)],
 		head: ['head', (typed) => wordSetting(typed, cutterHeads)],
 		guideSide: ['guideSide', (typed) => wordSetting(typed, guideSides)],
 		endStop: ['endStop', (typed) => wordSetting(typed, endStops)],

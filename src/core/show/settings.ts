@@ -97,6 +97,8 @@ export interface Labels {
 /** The words that `bench.hand` may hold. */
 export const benchHands = ['right', 'left'] as const;
 
+/** The words that `bench.inner` may hold: how the window of an inner mount is cut. */
+export const innerWays = ['taped', 'own blank'] as const;
 /** The words that `bench.head` may hold: whether the head is pushed away from who cuts, or pulled. */
 export const cutterHeads = ['push', 'pull'] as const;
 /** The words that `bench.guideSide` may hold: where the guide is, for who stands at the cutter. */
@@ -121,6 +123,8 @@ export interface Bench {
 	readonly bladeEvery?: number;
 	/** The hand by whose thumb what is pressed at the bench lies. Blank: the right. */
 	readonly hand?: (typeof benchHands)[number];
+	/** Blank: taped behind the outer mount, and cut from its edges. */
+	readonly inner?: (typeof innerWays)[number];
 	/** Which way the head goes. Blank: it is pushed. */
 	readonly head?: (typeof cutterHeads)[number];
 	/** Blank: the left. */

@@ -53,8 +53,24 @@ export function viewsApart(stored: Stored): Stored {
 	return { ...stored, settings: others, views: views ?? among };
 }
 
+/** The window of an inner mount was cut on its own blank; where one is ticked off, what is cut stays right. */
+const withInnerCut: Upgrade = (stored) =>
+	hasInnerCut(stored['ticks']) ? { ...stored, settings: withOwnBlanks(stored['settings']) } : stored;
+
+const hasInnerCut = (ticks: unknown): boolean =>
+	Array.isArray(ticks) &&
+	ticks.some((tick: unknown) => isRecord(tick) && tick['part'] === 'inner mount' && tick['side'] !== 'spoilt');
+
+/** Settings under which inner mounts are cut on their own blanks. */
+export function withOwnBlanks<Settings>(settings: Settings): Settings {
+	if (!isRecord(settings)) return settings;
+	const { bench } = settings;
+	const typed = isRecord(bench) ? bench : typeof bench === 'string' ? { kind: bench } : {};
+	return { ...settings, bench: { ...typed, inner: 'own blank' } };
+}
+
 /** The version of the stored form that is written. */
-export const storedVersion = 5;
+export const storedVersion = 6;
 
 /**
  * What makes each version into the next, by the older version's number; a change of the stored form raises
@@ -65,6 +81,7 @@ export const upgrades: Readonly<Record<number, Upgrade>> = {
 	2: added('cutSheets'),
 	3: settingsNamed,
 	4: viewsApart,
+	5: withInnerCut,
 };
 
 /**

@@ -100,6 +100,7 @@ const plan: readonly Plan[] = [
 			['paper', 'paper', 116],
 			['surface', 'surface', 116],
 			['board', 'board', 128],
+			['inner board', 'inner', 128],
 		],
 	},
 	{

@@ -7,7 +7,7 @@ import { mm } from '../../../src/core/length/length.ts';
 const setUps = (count: number, from = 0): readonly BoardSetUp[] =>
 	Array.from({ length: count }, (_, place) => {
 		const [guide, start, end] = [50 + from + (place % 5), 60 + (place % 3), 60 + (place % 7)].map(mm);
-		return { guide: guide!, start, end, border: guide!, thickness: undefined };
+		return { guide: guide!, start, end, border: guide!, thickness: undefined, isTaped: false };
 	});
 
 /** A search that answers when it is told to. */

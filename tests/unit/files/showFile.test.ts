@@ -48,7 +48,7 @@ describe('a show file', () => {
 	});
 
 	test('says what it is, before anything else', () => {
-		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 5,\n/);
+		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 6,\n/);
 		expect(isShowFileText(writeShowFile(show))).toBe(true);
 		expect(isShowFileText('title,note\n{,}')).toBe(false);
 	});
@@ -128,8 +128,8 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		['settings', { border: 70 }, /^this is no show file/],
 		[
 			'newer',
-			{ ...file, version: 6 },
-			/a show file of version 6, newer than the 5 that this app opens: update the app/,
+			{ ...file, version: 7 },
+			/a show file of version 7, newer than the 6 that this app opens: update the app/,
 		],
 		['without a version', { ...file, version: undefined }, /its version is not given/],
 		['of version 0', { ...file, version: 0 }, /its version is 0/],
@@ -143,12 +143,12 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		],
 		[
 			'with views that go on for ever',
-			`{"format":"evenhang-show","version":5,"views":${'['.repeat(30)}${']'.repeat(30)}}`,
+			`{"format":"evenhang-show","version":6,"views":${'['.repeat(30)}${']'.repeat(30)}}`,
 			/damaged: views has lists in lists more than 20 deep/,
 		],
 		[
 			'with a row of which something goes on for ever',
-			`{"format":"evenhang-show","version":5,"rows":[{"id":"a","x":${'['.repeat(30)}${']'.repeat(30)}}]}`,
+			`{"format":"evenhang-show","version":6,"rows":[{"id":"a","x":${'['.repeat(30)}${']'.repeat(30)}}]}`,
 			/damaged: rows\[0\]\.x has lists in lists more than 20 deep/,
 		],
 		['with rows that are no list', { ...file, rows: {} }, /damaged: rows is not a list/],
@@ -345,6 +345,22 @@ describe('older forms', () => {
 		expect(readShowFile(writeShowFile(opened.value))).toEqual(opened);
 	});
 
+	const innerCut = { ...ticks[0]!, part: 'inner mount', border: 75, width: 594, height: 444, thickness: 1.4 };
+	test.each([
+		['guide and stops', [innerCut], { kind: 'guide and stops', inner: 'own blank' }],
+		[{ overcut: '2 mm' }, [innerCut], { overcut: '2 mm', inner: 'own blank' }],
+		[undefined, [innerCut], { inner: 'own blank' }],
+		['guide', [{ ...innerCut, part: 'mount' }], 'guide'],
+		['guide', [ticks[1]], 'guide'],
+	])(
+		'a file of version 5 on the bench %j keeps the inner windows that are cut: on their own blanks',
+		(bench, made, now) => {
+			const stored = { ...file, version: 5, settings: { bench }, ticks: made };
+			const opened = readShowFile(JSON.stringify(stored));
+			expect(opened).toMatchObject({ value: { settings: { bench: now } } });
+		},
+	);
+
 	test.each([undefined, null, 'Oak', { width: 3 }])('frames that are no list (%j) stay as they are', (frames) => {
 		const stored = JSON.stringify({ ...file, version: 3, settings: { frames } });
 		expect(readShowFile(stored)).toMatchObject({
@@ -354,7 +370,7 @@ describe('older forms', () => {
 
 	test.each([
 		['version 4', fourthForm],
-		['today’s version, written by hand', fourthForm.replace('"version": 4', '"version": 5')],
+		['today’s version, written by hand', fourthForm.replace('"version": 4', '"version": 6')],
 	])('views among the settings of a file of %s are those of the show', (_, text) => {
 		const opened = readShowFile(text);
 		if ('problem' in opened) throw new Error(opened.problem);

@@ -204,6 +204,24 @@ async function leaveFirstForm() {
 }
 const tick: Tick = { row: 'b', copy: 1, part: 'mount', side: 'spoilt', times: 2 };
 
+test('inner windows cut on their own blanks stay right: the show is kept to cut them so', async () => {
+	await leaveFirstForm();
+	const db = await openDB(databaseName, 3, {
+		upgrade(old) {
+			old.createObjectStore('exchanges');
+			old.createObjectStore('matchings');
+		},
+	});
+	const { rows: _, ...kept } = { ...show, settings: { unit: 'mm' }, revision: 7 };
+	await db.put('shows', kept);
+	await db.put('shows', { ...kept, id: 'plain' });
+	await db.put('ticks', { ...tick, part: 'inner mount', side: 'left' }, ['spring', 'b', 1, 'inner mount', 'left']);
+	db.close();
+	const store = open();
+	expect((await store.read('spring')).show.settings).toEqual({ unit: 'mm', bench: { inner: 'own blank' } });
+	expect((await store.read('plain')).show.settings).toEqual({ unit: 'mm' });
+});
+
 test('a frame kept when its width and height were its rebate is kept by its rebate', async () => {
 	await leaveFirstForm();
 	const db = await openDB(databaseName, 2, {

@@ -6,9 +6,14 @@ import { orderAtHand } from '../../../../src/core/bench/orderAtHand.ts';
 import { type BoardSetUp, changesAlong, setUpKey } from '../../../../src/core/bench/setUps.ts';
 
 const value = (greatest: number) => fc.integer({ min: 1, max: greatest }).map(length);
-const setUp = fc
-	.tuple(value(4), value(3), value(3), value(2))
-	.map(([guide, start, end, thickness]): BoardSetUp => ({ guide, start, end, border: guide, thickness }));
+const setUp = fc.tuple(value(4), value(3), value(3), value(2)).map(([guide, start, end, thickness]): BoardSetUp => ({
+	guide,
+	start,
+	end,
+	border: guide,
+	thickness,
+	isTaped: false,
+}));
 const setUps = (maxLength: number) => fc.uniqueArray(setUp, { selector: setUpKey, maxLength });
 const keys = (order: readonly BoardSetUp[]) => order.map(setUpKey);
 

@@ -93,7 +93,7 @@ test('every cut of every mount comes exactly once, on every bench and either way
 test('with a guide each setting of a thickness comes once, widest first', () =>
 	fc.assert(
 		fc.property(fc.array(typedRow, { maxLength: 12 }), fc.constantFrom('straight edge', 'guide'), (typed, kind) => {
-			const { plan } = benchOf(typed, kind);
+			const { plan } = benchOf(typed, { kind, inner: 'own blank' });
 			for (const [place, step] of plan.steps.entries()) {
 				const last = plan.steps[place - 1];
 				if (last === undefined) continue;
@@ -151,12 +151,13 @@ describe('what is set', () => {
 		expect(plan.steps.map(({ guide }) => toMm(guide))).toEqual([78, 72, 70]);
 	});
 
-	test('an inner mount is set by its own smaller blank, and comes behind the outer ones of its step', () => {
+	const onOwnBlank = { kind: 'guide', inner: 'own blank' };
+	test('an inner mount on its own blank is set by that, and comes behind the outer ones of its step', () => {
 		// its blank is 3 mm smaller a side: what shows 3 mm of it is set like the outer mount
-		const { plan } = benchOf([{ shape: '3:2', 'inner mount': '3' }, { shape: '3:2' }], 'guide');
+		const { plan } = benchOf([{ shape: '3:2', 'inner mount': '3' }, { shape: '3:2' }], onOwnBlank);
 		const parts = plan.steps.map(({ guide, cuts }) => [toMm(guide), cuts.map(({ row, part }) => `${row} ${part}`)]);
 		expect(parts.find(([guide]) => guide === 78)).toEqual([78, ['1 mount', '2 mount', '1 inner mount']]);
-		const { plan: wider } = benchOf([{ shape: '3:2', 'inner mount': '8' }], 'guide');
+		const { plan: wider } = benchOf([{ shape: '3:2', 'inner mount': '8' }], onOwnBlank);
 		const inner = wider.steps.filter(({ cuts }) => cuts.some(({ part }) => part === 'inner mount'));
 		const outer = wider.steps.filter(({ cuts }) => cuts.some(({ part }) => part === 'mount'));
 		const sums = (steps: typeof inner) => steps.map(({ border }) => toMm(border));
@@ -183,19 +184,22 @@ describe('what is set', () => {
 });
 
 test.each([
-	{ kind: 'straight edge', steps: 21, changes: 21, mountByMount: 54 },
-	{ kind: 'guide', steps: 21, changes: 21, mountByMount: 54 },
-	{ kind: 'guide and stops', steps: 63, changes: 89, mountByMount: 185 },
+	{ bench: { kind: 'straight edge', inner: 'own blank' }, steps: 21, changes: 21, least: 21, mountByMount: 54 },
+	{ bench: { kind: 'guide', inner: 'own blank' }, steps: 21, changes: 21, least: 21, mountByMount: 54 },
+	{ bench: { kind: 'guide and stops', inner: 'own blank' }, steps: 63, changes: 89, least: 89, mountByMount: 185 },
+	// Taped inner windows come last, where two settings come again.
+	{ bench: { kind: 'guide' }, steps: 24, changes: 24, least: 22, mountByMount: 53 },
+	{ bench: { kind: 'guide and stops' }, steps: 64, changes: 94, least: 93, mountByMount: 190 },
 ])(
-	'the example show on a bench with $kind: $changes changes, proven least',
-	({ kind, steps, changes, mountByMount }) => {
+	'the example show on the bench $bench: $changes changes, $least at least',
+	({ bench, steps, changes, least, mountByMount }) => {
 		const file = readShowFile(exampleShow);
 		if ('problem' in file) throw new Error(file.problem);
-		const { settings } = readSettings({ ...file.value.settings, bench: kind });
+		const { settings } = readSettings({ ...file.value.settings, bench });
 		const results = file.value.rows.map((row) => workOut(row, settings));
 		const plan = orderBench(file.value.rows, results, settings);
 		expect(plan.steps).toHaveLength(steps);
-		expect(plan).toMatchObject({ changes, leastChanges: changes, proven: true });
+		expect(plan).toMatchObject({ changes, leastChanges: least, proven: changes === least });
 		expect(plan.changesOfWays['mount by mount']).toBe(mountByMount);
 	},
 );

@@ -18,6 +18,7 @@ const stepOf = (lines: number, stop?: Length): BenchStep => ({
 	end: stop,
 	border: mm(70),
 	thickness: undefined,
+	isTaped: false,
 	cuts: Array.from({ length: lines }, (_, index) => ({ row: index + 1, copy: 1, part: 'mount', side: 'top' })),
 });
 

@@ -14,6 +14,7 @@ const setUp = ([guide, start, end, thickness]: readonly number[]): BoardSetUp =>
 	start: length(start!),
 	end: length(end!),
 	thickness: thickness === undefined ? undefined : length(thickness),
+	isTaped: false,
 });
 
 /** Devices that differ, counted apart from the code under test. */

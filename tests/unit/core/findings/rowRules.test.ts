@@ -165,7 +165,15 @@ const cases: readonly RuleCase[] = [
 		told: 'picture 456 x 306, inner mount 20',
 		says: 'The inner mount’s bottom 75: the cutter’s guide holds to 73 mm',
 		not: 'picture 490 x 340', // as wide as the outer mount of the other
-		show: stocked({ bench: { kind: 'guide', greatest: '73 mm' } }),
+		show: stocked({ bench: { kind: 'guide', greatest: '73 mm', inner: 'own blank' } }),
+	},
+	{
+		code: 'past-guide',
+		level: 'look',
+		told: 'picture 456 x 306, inner mount 20',
+		says: 'The inner mount’s bottom 78: the cutter’s guide holds to 76 mm',
+		not: 'picture 490 x 340',
+		show: stocked({ bench: { kind: 'guide', greatest: '76 mm' } }),
 	},
 ];
 

@@ -24,7 +24,10 @@ test('whose the blanks are that have no place is said, with how many of each, an
 });
 
 test('a drop-out may be of any print of its board whose window, or inner window, is of its size', () => {
-	const { settings } = readSettings({ mountSize: '600 x 450 mm', border: '70 mm', boards });
+	const { settings } = readSettings({
+		...{ mountSize: '600 x 450 mm', border: '70 mm', boards },
+		bench: { inner: 'own blank' },
+	});
 	const windowed = (typed: Typed): Typed => ({ 'window width': '400', 'window height': '260', ...typed });
 	const typed: Typed[] = [
 		windowed({}),

@@ -1,0 +1,185 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type BenchPlan, benchWays } from '../../../../src/core/bench/benchPlan.ts';
+import { fewestSettings } from '../../../../src/core/bench/fewestSettings.ts';
+import { orderAtHand } from '../../../../src/core/bench/orderAtHand.ts';
+import { orderBench, setUpsOf } from '../../../../src/core/bench/orderBench.ts';
+import { stationsOf } from '../../../../src/core/bench/stations.ts';
+import { toMm } from '../../../../src/core/length/length.ts';
+import { workOut } from '../../../../src/core/row/workOut.ts';
+import { jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
+import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import type { Row } from '../../../../src/core/show/row.ts';
+
+const kinds = ['straight edge', 'guide', 'guide and stops'] as const;
+const board = { kind: 'sheet', width: 1200, height: 900 };
+
+function benchOf(typed: readonly Row['typed'][], bench: object, more: object = {}) {
+	const { settings, problems } = readSettings({
+		...{ mountSize: '600 x 450 mm', border: 70, bottomWeight: '12%' },
+		boards: [
+			{ ...board, name: 'A', thickness: 1.4 },
+			{ ...board, name: 'B', thickness: 2.2 },
+		],
+		bench,
+		...more,
+	});
+	expect(problems).toEqual([]);
+	const rows = typed.map((each, index): Row => ({ id: `${index}`, order: index + 1, typed: each }));
+	const results = rows.map((row) => workOut(row, settings));
+	return { rows, results, settings, plan: orderBench(rows, results, settings) };
+}
+
+const typedRow = fc.record(
+	{
+		shape: fc.constantFrom('3:2', '1:1'),
+		'picture width': fc.constantFrom('300', '320', '332'),
+		copies: fc.constantFrom('1', '2'),
+		board: fc.constantFrom('A', 'B'),
+		'inner mount': fc.constantFrom('', '6', '5', '10'),
+		'inner board': fc.constantFrom('', 'A', 'B'),
+	},
+	{ requiredKeys: ['shape', 'board'] },
+);
+
+/** Steps in which a mount's cuts come. */
+const placesOf = ({ steps }: BenchPlan, row: number, copy: number, part: string) =>
+	steps.flatMap(({ cuts }, place) =>
+		cuts.some((cut) => cut.row === row && cut.copy === copy && cut.part === part) ? [place] : [],
+	);
+
+/**
+ * The fewest changes of any order in which each inner window comes after its own outer one, thicknesses as they fall: by
+ * going through every cut, which is less than the bench promises and so never more.
+ */
+function fewestAfterOuter(plan: BenchPlan): number {
+	const keys = plan.steps.map(({ guide, start, end }) => [guide, start, end].join(' '));
+	const cuts = plan.steps.flatMap((step, at) => step.cuts.map((cut) => ({ ...cut, key: keys[at]! })));
+	const nameOf = ({ row, copy }: (typeof cuts)[number]) => `${row} ${copy}`;
+	let fewest = Infinity;
+	const seen = new Map<string, number>();
+	const go = (last: string, left: typeof cuts, changes: number) => {
+		if (changes >= fewest) return;
+		if (left.length === 0) {
+			fewest = changes;
+			return;
+		}
+		const state = `${last}|${left.map((cut) => cuts.indexOf(cut)).join()}`;
+		if ((seen.get(state) ?? Infinity) <= changes) return;
+		seen.set(state, changes);
+		const open = new Set(left.filter(({ part }) => part === 'mount').map(nameOf));
+		const ready = left.filter((cut) => cut.part === 'mount' || !open.has(nameOf(cut)));
+		for (const key of new Set(ready.map((cut) => cut.key))) {
+			const made = ready.filter((cut) => cut.key === key);
+			const [now, before] = [key.split(' '), last.split(' ')];
+			const added = now.filter((value, device) => value !== '' && value !== before[device]).length;
+			go(
+				key,
+				left.filter((cut) => !made.includes(cut)),
+				changes + added,
+			);
+		}
+	};
+	go('', cuts, 0);
+	return fewest;
+}
+
+test('a taped inner window comes after its outer one, on every bench and either way, and no proof is too bold', () =>
+	fc.assert(
+		fc.property(
+			fc.array(typedRow, { minLength: 1, maxLength: 3 }),
+			fc.constantFrom(...kinds),
+			fc.constantFrom(...benchWays),
+			(typed, kind, way) => {
+				const { results, plan } = benchOf(typed, { kind, way });
+				results.forEach(({ innerMount, copies, isStopped }, index) => {
+					if (!innerMount || isStopped) return;
+					for (let copy = 1; copy <= copies; copy++) {
+						const outer = placesOf(plan, index + 1, copy, 'mount');
+						const inner = placesOf(plan, index + 1, copy, 'inner mount');
+						expect(Math.min(...inner)).toBeGreaterThan(Math.max(...outer));
+					}
+				});
+				if (plan.steps.length > 7 || !plan.steps.some(({ isTaped }) => isTaped)) return;
+				const fewest = fewestAfterOuter(plan);
+				expect(plan.leastChanges).toBeLessThanOrEqual(fewest);
+				expect(plan.changes).toBeGreaterThanOrEqual(fewest);
+				if (plan.proven) expect(plan.changes).toBe(fewest);
+			},
+		),
+		{ numRuns: 200 },
+	));
+
+test('in the way of the fewest settings all outer windows come first, so that the taping is done once', () =>
+	fc.assert(
+		fc.property(fc.array(typedRow, { maxLength: 6 }), fc.constantFrom(...kinds), (typed, kind) => {
+			const setUps = setUpsOf(benchOf(typed, { kind }).plan);
+			for (const { order } of [fewestSettings(setUps), orderAtHand(setUps, [])]) {
+				const taped = order.map(({ isTaped }) => Number(isTaped));
+				expect(taped).toEqual([...taped].sort((a, b) => a - b));
+			}
+			if (kind !== 'guide and stops') return;
+			expect(orderAtHand(setUps, []).leastChanges).toBeLessThanOrEqual(fewestSettings(setUps).leastChanges);
+		}),
+		{ numRuns: 100 },
+	));
+
+describe('what is set for an inner mount', () => {
+	const sums = ({ steps }: BenchPlan, part: string) =>
+		steps.filter(({ cuts }) => cuts.some((cut) => cut.part === part)).map(({ guide }) => toMm(guide));
+
+	test('taped: the border of the outer one and what shows; on its own blank less what that is smaller', () => {
+		const row = { shape: '3:2', 'inner mount': '8' };
+		expect(sums(benchOf([row], { kind: 'guide' }).plan, 'inner mount')).toEqual([86, 84, 78]);
+		expect(sums(benchOf([row], { kind: 'guide', inner: 'own blank' }).plan, 'inner mount')).toEqual([83, 81, 75]);
+	});
+
+	test('taped with end stops, the edges are those of the outer mount', () => {
+		const bench = { kind: 'guide and stops', overcut: 2, endStop: 'from the start' };
+		const of = (inner: string) => {
+			const { plan } = benchOf([{ shape: '3:2', 'inner mount': '8' }], { ...bench, inner });
+			const { guide, start, end } = plan.steps.find(({ cuts }) =>
+				cuts.some(({ part, side }) => part === 'inner mount' && side === 'left'),
+			)!;
+			return [guide, start!, end!].map(toMm);
+		};
+		// side 76, top 70, bottom 78 of the outer one of 450; the own blank is 3 mm smaller a side
+		expect(of('taped')).toEqual([84, 76, 450 - 86 + 2]);
+		expect(of('own blank')).toEqual([81, 73, 444 - 83 + 2]);
+	});
+
+	test('its board gives the thickness, with a test cut, and the blank is cut from it', () => {
+		const { rows, results, settings, plan } = benchOf([{ shape: '3:2', 'inner mount': '8', 'inner board': 'b' }], {
+			kind: 'guide',
+		});
+		expect(plan.steps.map(({ thickness }) => toMm(thickness!))).toEqual([1.4, 1.4, 1.4, 2.2, 2.2, 2.2]);
+		const { jobs } = jobsOf(rows, results, settings);
+		expect(jobs.map((job) => [job.board, job.blanks.map(({ part }) => part)])).toEqual([
+			['A', ['mount']],
+			['B', ['inner mount']],
+		]);
+		const keys = stationsOf(plan.steps, settings.bench).map(({ key }) => key);
+		expect(new Set(keys).size).toBe(keys.length);
+	});
+
+	test('a test cut that comes again after the taping has a name of its own', () => {
+		const rows = [
+			{ shape: '3:2', board: 'A', 'inner mount': '8' },
+			{ shape: '3:2', board: 'B', 'inner mount': '8' },
+		];
+		const { plan, settings } = benchOf(rows, { kind: 'guide' });
+		const steps = fewestSettings(setUpsOf(plan)).order.map((setUp) => ({ ...setUp, cuts: [] }));
+		const stations = stationsOf(steps, settings.bench);
+		expect(stations.filter(({ kind }) => kind === 'test cut')).toHaveLength(4);
+		expect(new Set(stations.map(({ key }) => key)).size).toBe(stations.length);
+	});
+});
+
+test('the drop-outs of a taped double mount stick to each other, and are no stock', () => {
+	const dropOuts = (inner: string) => {
+		const row = { 'window width': '400', 'window height': '300', 'inner mount': '8' };
+		const { rows, results, settings } = benchOf([row], { inner }, { dropOuts: 'yes' });
+		return jobsOf(rows, results, settings).jobs[0]!.stock.filter(({ kind }) => kind === 'drop-out').length;
+	};
+	expect([dropOuts('taped'), dropOuts('own blank')]).toEqual([0, 2]);
+});
