@@ -1,7 +1,7 @@
 import { innerBorder } from '../bench/windowCuts.ts';
 import { type Length, length, plus, sameWithin } from '../length/length.ts';
 import { frameOf, hiddenByFrame, insideFrame } from '../row/frame.ts';
-import { backingThickness, glazingThickness, stackParts, stackThickness } from '../row/stack.ts';
+import { backingThickness, glazingThickness, printThickness, stackParts, stackThickness } from '../row/stack.ts';
 import { clearEach, sizeColumns } from './candidates.ts';
 import { axes, type Finder } from './found.ts';
 
@@ -26,24 +26,38 @@ export const tooThick: Finder = (context) => {
 	];
 };
 
-/** `too-deep`: glazing, mounts, print, undermount and backing are deeper than the frame's rebate. */
+/**
+ * `too-deep`: glazing, spacer, mounts, print, undermount and backing are deeper than the frame's rebate (`stop`), or
+ * leave too little of it for the points behind them (`look`).
+ */
 export const tooDeep: Finder = (context) => {
 	const { row, read, settings, solution, words, figure, say } = context;
 	const depth = frameOf(row, insideFrame(read.cells, solution.solved), settings)?.depth;
 	if (depth === undefined) return [];
-	const mounts = read.cells.mount.kind === 'none' ? [] : stackParts(row, !!read.cells.innerMount, settings);
-	const parts = [glazingThickness[words.glazing ?? 'glass'], words.spacer, ...mounts, backingThickness].filter(
-		(part) => part > 0,
-	);
+	const isBare = read.cells.mount.kind === 'none';
+	const mounts = isBare ? [printThickness] : stackParts(row, !!read.cells.innerMount, settings);
+	const parts = [glazingThickness[words.glazing], words.spacer, ...mounts, backingThickness].filter((part) => part > 0);
 	const total = plus(...parts);
-	if (total <= depth + sameWithin) return [];
+	const left = depth - total;
+	if (left >= settings.pointsRoom - sameWithin) return [];
+	const what = [
+		...(words.glazing === 'none' ? [] : ['glazing']),
+		...(words.spacer > 0 ? ['spacer'] : []),
+		...(isBare ? [] : [read.cells.innerMount ? 'mounts' : 'mount']),
+		'print',
+	].join(', ');
+	const sum = () =>
+		`${what[0]!.toUpperCase()}${what.slice(1)} and backing are about ${parts.map(figure).join(' + ')} = ${figure(total)} deep`;
+	const isOver = left < -sameWithin;
 	return [
 		{
 			code: 'too-deep',
-			level: 'stop',
+			level: isOver ? 'stop' : 'look',
 			cells: ['frame'],
 			message: () =>
-				`Glazing, mounts, print and backing are ${parts.map(figure).join(' + ')} = ${figure(total)} deep, ${say(total - depth)} more than the rebate’s ${figure(depth)}.`,
+				isOver
+					? `${sum()}, ${say(-left)} more than the rebate’s ${figure(depth)}.`
+					: `${sum()}: ${say(left)} of the rebate’s ${figure(depth)} is left, and points need ${say(settings.pointsRoom)}.`,
 			candidates: () => clearEach(context, ['frame', 'inner mount', 'spacer', 'board', 'glazing']),
 		},
 	];

@@ -1,27 +1,77 @@
+import { formatTypeable } from '../length/formatLength.ts';
+import { inches, type Length, mm, sameWithin } from '../length/length.ts';
 import { clearEach } from './candidates.ts';
-import type { Finder } from './found.ts';
+import type { Candidate, Finder, RowContext } from './found.ts';
 
-/** `touches-glass`: glazed, no mount and no spacer. A `stop` for surfaces that stick to glass. */
-export const touchesGlass: Finder = ({ read, words, settings }) => {
-	if (read.cells.mount.kind !== 'none' || words.spacer > 0) return [];
-	if (words.glazing === undefined || words.glazing === 'none') return [];
-	const sticks = words.surface === 'gloss' || words.surface === 'resin-coated';
-	const spacer = settings.unit === 'in' ? '1/8 in' : '3 mm';
-	return [
+/** Surfaces that stick to glass, and that rub off on it. Common practice. */
+const sticking: readonly unknown[] = ['gloss', 'resin-coated'];
+const loose: readonly unknown[] = ['pastel', 'charcoal'];
+
+/**
+ * `touches-glass`: a print without a mount and without a spacer is glazed (`stop` for surfaces that stick to glass); or
+ * its spacer is thin, or a loose surface lies behind a single mount without one (`look`).
+ */
+export const touchesGlass: Finder = (context) => {
+	const { read, words } = context;
+	const { mount, innerMount } = read.cells;
+	const { surface, glazing, spacer } = words;
+	if (glazing === 'none') return [];
+	const found = (level: 'stop' | 'look', message: () => string) => [
 		{
 			code: 'touches-glass',
-			level: sticks ? 'stop' : 'look',
+			level,
 			cells: ['mount', 'glazing', 'spacer'],
-			message: () =>
-				`Nothing keeps the print off the ${words.glazing}: there is no mount and no spacer${sticks ? `, and a ${words.surface} surface sticks to it` : ''}.`,
-			candidates: () => [
-				{ label: () => `Put in a spacer of ${spacer}`, change: { spacer } },
-				{ label: () => 'Leave the glazing out', change: { glazing: 'none' } },
-				{ label: () => 'Give it a mount', change: { mount: '' } },
-			],
+			message,
+			candidates: () => protections(context),
 		},
 	];
+	if (mount.kind !== 'none')
+		return loose.includes(surface) && spacer === 0 && !innerMount
+			? found('look', () => `A ${surface} surface rubs off: behind a single mount it needs a spacer.`)
+			: [];
+	if (spacer === 0) {
+		const sticks = sticking.includes(surface);
+		return found(
+			sticks ? 'stop' : 'look',
+			() =>
+				`Nothing keeps the print off the ${glazing}: there is no mount and no spacer${sticks ? `, and a ${surface} surface sticks to it` : ''}.`,
+		);
+	}
+	const { least, over } = spacerNeeded(context);
+	if (spacer >= least - sameWithin) return [];
+	const why = over === undefined ? '' : ` for a side over ${context.say(over)}`;
+	return found(
+		'look',
+		() =>
+			`The spacer of ${context.say(spacer)} keeps the print too near the ${glazing}: ${context.say(least)} at least${why}.`,
+	);
 };
+
+/** The least spacer: the show's, and 5 mm (3/16 in) for a side over 600 mm (24 in), which bends. Common practice. */
+function spacerNeeded({ settings, solution: { solved } }: RowContext): { least: Length; over?: Length } {
+	const [large, over] = settings.unit === 'in' ? [inches(3 / 16), inches(24)] : [mm(5), mm(600)];
+	const isLarge = Math.max(solved.pictureWidth ?? 0, solved.pictureHeight ?? 0) > over + sameWithin;
+	return isLarge && large > settings.leastSpacer ? { least: large, over } : { least: settings.leastSpacer };
+}
+
+function protections(context: RowContext): Candidate[] {
+	const { settings, read } = context;
+	const { least } = spacerNeeded(context);
+	const spacer =
+		least > 0
+			? [
+					{
+						label: () => `Put in a spacer of ${context.say(least)}`,
+						change: { spacer: formatTypeable(least, settings.unit) },
+					},
+				]
+			: [];
+	return [
+		...spacer,
+		{ label: () => 'Leave the glazing out', change: { glazing: 'none' } },
+		...(read.cells.mount.kind === 'none' ? [{ label: () => 'Give it a mount', change: { mount: '' } }] : []),
+	];
+}
 
 /** `signed-on-mount`: a mount may be replaced, and the signature with it. */
 export const signedOnMount: Finder = ({ words }) =>

@@ -27,10 +27,14 @@ function nameOfFrame({ typed }: Row, { frame }: Settings): string | undefined {
 	return own === '' ? frame : own;
 }
 
+/** Whether it is said of a row that it has no frame. */
+export const isUnframed = (row: Row, settings: Settings): boolean =>
+	bare(nameOfFrame(row, settings) ?? '') === unframed;
+
 /** The frame that a row names and the show's list has not; undefined where it names none, or one of the list. */
 export function missingFrame(row: Row, settings: Settings): string | undefined {
 	const wanted = nameOfFrame(row, settings);
-	if (wanted === undefined || bare(wanted) === unframed) return undefined;
+	if (wanted === undefined || isUnframed(row, settings)) return undefined;
 	return settings.frames.some(({ name }) => bare(name) === bare(wanted)) ? undefined : wanted;
 }
 

@@ -4,11 +4,22 @@ import type { ColumnName } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import { type Edition, parseEdition } from './edition.ts';
+import { isUnframed } from './frame.ts';
 
 /** The words that `signed on` may hold. */
 export const signedOnWords = ['picture', 'margin', 'back', 'mount'] as const;
 /** The words that `surface` may hold. */
-export const surfaceWords = ['gloss', 'resin-coated', 'satin', 'matt', 'fine art'] as const;
+export const surfaceWords = [
+	'gloss',
+	'resin-coated',
+	'lustre',
+	'baryta',
+	'satin',
+	'matt',
+	'fine art',
+	'pastel',
+	'charcoal',
+] as const;
 /** The words that `glazing` may hold. */
 export const glazingWords = ['none', 'glass', 'acrylic'] as const;
 
@@ -16,7 +27,8 @@ export const glazingWords = ['none', 'glass', 'acrylic'] as const;
 export interface RowWords {
 	readonly signedOn: (typeof signedOnWords)[number] | undefined;
 	readonly surface: (typeof surfaceWords)[number] | undefined;
-	readonly glazing: (typeof glazingWords)[number] | undefined;
+	/** Blank or another name: glass, but none where the row has no frame. */
+	readonly glazing: (typeof glazingWords)[number];
 	readonly edition: Edition | undefined;
 	/** How far a spacer keeps the glazing off; zero where there is none. */
 	readonly spacer: Length;
@@ -33,7 +45,7 @@ export function readWords(row: Row, settings: Settings): RowWords {
 	return {
 		signedOn: oneOf('signed on', signedOnWords),
 		surface: oneOf('surface', surfaceWords),
-		glazing: oneOf('glazing', glazingWords),
+		glazing: oneOf('glazing', glazingWords) ?? (text('glazing') === '' && isUnframed(row, settings) ? 'none' : 'glass'),
 		edition: parseEdition(text('edition')),
 		spacer: spacerOf(row, settings),
 	};

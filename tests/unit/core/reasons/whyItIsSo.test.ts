@@ -51,6 +51,11 @@ test.each([
 		'picture 456 x 306, inner mount 5, glazing acrylic',
 		'The mount and the inner mount keep the print 2.8 mm off the acrylic (the board’s thickness is not known; 1.4 mm is usual).',
 	],
+	[
+		'picture 456 x 306, frame none',
+		'No glazing: nothing touches the print, and nothing keeps dust and fingers off it.',
+	],
+	['picture 456 x 306, mount none', 'Nothing keeps the print off the glass: it has neither mount nor spacer.'],
 	['picture 456 x 306, mount none, spacer 3, glazing glass', 'A spacer keeps the print 3 mm off the glass.'],
 	[
 		'picture 456 x 306, mount none, glazing glass',
