@@ -20,6 +20,7 @@ import type { Finder, Found, RowContext } from './found.ts';
 import { frameClash } from './frameClash.ts';
 import { lipShrinks, pastGuide, tooDeep, tooThick } from './frame.ts';
 import { overLimit, underLimit } from './limits.ts';
+import { needsPaper } from './needsPaper.ts';
 import { needsSize } from './needsSize.ts';
 import { noBoard } from './noBoard.ts';
 import { notRead } from './notRead.ts';
@@ -51,6 +52,7 @@ const finders: readonly Finder[] = [
 	touchesGlass,
 	editionNumber,
 	needsSize,
+	needsPaper,
 	ownSize,
 	shapeClash,
 	turned,

@@ -31,7 +31,7 @@ test('several are accepted side by side; a new acceptance takes the place of the
 });
 
 test('a stop cannot be accepted', () => {
-	const row = rowOf('picture 456 x 306, overlap 0, accepted falls-through');
+	const row = rowOf('picture 456 x 306, reveal 6, paper A4, accepted falls-through');
 	expect(codes(row)).toContain('falls-through');
 	expect(resultOf(row).isStopped).toBe(true);
 });

@@ -41,7 +41,7 @@ const cases: readonly RuleCase[] = [
 		level: 'stop',
 		told: 'picture 456 x 306, paper A3',
 		says: 'The paper 420 × 297 mm is smaller than the picture: its width 420 is 36 mm short of 456',
-		mend: 'Print on B3',
+		mend: 'Print on A3+, 483 × 329 mm',
 		not: 'picture 420 x 297, paper A3',
 	},
 	{
@@ -49,7 +49,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 420 x 280, reveal 6, paper 440 x 305',
 		says: 'The paper reaches under the mount by only 4 mm at the sides; 5 mm hold it',
-		mend: 'Print on B3',
+		mend: 'Print on A3+, 483 × 329 mm',
 		not: 'picture 420 x 280, reveal 6, paper 442 x 305',
 	},
 	{
@@ -57,7 +57,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, paper 592 x 400',
 		says: 'The paper is 4 mm from the mount’s edge at the side; 5 mm are asked',
-		mend: 'Print on B3',
+		mend: 'Print on A3+, 483 × 329 mm',
 		not: 'picture 456 x 306, paper 590 x 400',
 	},
 	{
