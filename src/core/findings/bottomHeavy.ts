@@ -3,11 +3,14 @@ import { fixedWeight, weightOf } from '../row/border.ts';
 import { clearEach } from './candidates.ts';
 import type { Finder, RowContext } from './found.ts';
 
-/** `bottom-heavy`: the bottom is wider than the top by more than twice the weight asked, and more than the tolerance. */
+/**
+ * `bottom-heavy`: the bottom is wider than the top by more than twice the weight asked, and more than the tolerance. A
+ * bottom that is typed was chosen.
+ */
 export const bottomHeavy: Finder = (context) => {
-	const { solution, settings, figure, say } = context;
+	const { solution, read, settings, figure, say } = context;
 	const { top, bottom } = solution.solved;
-	if (top === undefined || bottom === undefined) return [];
+	if (top === undefined || bottom === undefined || read.cells.bottom !== undefined) return [];
 	const wider = bottom - top;
 	const tolerance = (Math.min(top, bottom) * settings.unevenTolerancePercent) / 100;
 	if (wider <= 2 * askedOver(context, top) + sameWithin || wider <= tolerance + sameWithin) return [];
@@ -25,7 +28,7 @@ export const bottomHeavy: Finder = (context) => {
 };
 
 /** How much wider than the top the bottom was asked to be. */
-function askedOver({ read, settings, solution }: RowContext, top: number): number {
+export function askedOver({ read, settings, solution }: RowContext, top: number): number {
 	const weight = fixedWeight(weightOf(read.cells, settings));
 	if (weight) return top * (weight.times - 1) + weight.more;
 	const { mountWidth, windowWidth } = solution.solved;

@@ -34,6 +34,7 @@ import { thinOverlap } from './thinOverlap.ts';
 import { topHeavy } from './topHeavy.ts';
 import { turned } from './turned.ts';
 import { uneven } from './uneven.ts';
+import { weightLost } from './weightLost.ts';
 import { findUnitSlip } from './unitSlip.ts';
 
 /** Every finder but `unit-slip`, which asks what these found. Within a level, findings stand in this order. */
@@ -67,6 +68,7 @@ const finders: readonly Finder[] = [
 	pastGuide,
 	signatureCovered,
 	signedOnMount,
+	weightLost,
 	offRuler,
 ];
 

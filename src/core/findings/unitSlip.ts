@@ -27,7 +27,7 @@ const thinnestShare = 4;
 const shareLeft = 10;
 
 /** What a size brings that was not there before, or not known: no sign that it is the wrong one. */
-const broughtBySize: readonly string[] = ['own-size', 'needs-size', 'off-ruler'];
+const broughtBySize: readonly string[] = ['own-size', 'needs-size', 'off-ruler', 'weight-lost'];
 
 /** A mount within this factor of the show's, either way, is near it: a reading may bring it there, not take it further. */
 const nearShows = 3;

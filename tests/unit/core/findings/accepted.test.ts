@@ -5,7 +5,7 @@ import { resultOf, rowOf, withChange } from './rowOf.ts';
 const codes = (row: ReturnType<typeof rowOf>) => resultOf(row).findings.map(({ code }) => code);
 
 test('a look is accepted, kept in the row, and taken back', () => {
-	const row = rowOf('shape 1:1');
+	const row = rowOf('picture 308 x 308');
 	const { findings } = resultOf(row);
 	const accepted = withChange(row, accept(findings[0]!, row));
 	expect(accepted.typed.accepted).toBe('uneven(149/70/79/113/15)');
@@ -14,10 +14,10 @@ test('a look is accepted, kept in the row, and taken back', () => {
 });
 
 test('it comes back when its figures change, and only then', () => {
-	const accepted = rowOf('shape 1:1, accepted uneven(149/70/79/113/15)');
+	const accepted = rowOf('picture 308 x 308, accepted uneven(149/70/79/113/15)');
 	expect(codes(accepted)).toEqual([]);
 	expect(codes(withChange(accepted, { title: 'Tide' }))).toEqual([]);
-	expect(codes(withChange(accepted, { side: '150' }))).toContain('uneven');
+	expect(codes(withChange(accepted, { top: '73' }))).toContain('uneven');
 });
 
 test('several are accepted side by side; a new acceptance takes the place of the same one', () => {

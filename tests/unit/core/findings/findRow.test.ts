@@ -209,7 +209,7 @@ const cases: readonly RuleCase[] = [
 	{
 		code: 'uneven',
 		level: 'look',
-		told: 'shape 1:1',
+		told: 'picture 308 x 308',
 		says: 'Side 149 and top 70 differ by 79 mm, 113 % of the smaller; 15 % is allowed',
 		not: 'shape 3:2',
 	},
