@@ -1,6 +1,7 @@
 import { rowsWronged, type WorkedOutShow, type WrongedRow } from '../core/bench/cutWarning.ts';
 import { blanksLeftOver, type LeftOverRow } from '../core/sheets/blankWarning.ts';
 import type { Edit } from '../core/show/edit.ts';
+import type { Step } from './history.svelte.ts';
 
 /** A change that waits for a word, because something that is cut would be wrong, or left over. */
 export interface Question {
@@ -10,6 +11,14 @@ export interface Question {
 	readonly wronged: readonly WrongedRow[];
 	/** Rows whose blanks are cut and would be wanted no more. */
 	readonly leftOver: readonly LeftOverRow[];
+}
+
+/** An edit that waits for an answer. */
+export interface Asked {
+	readonly edit: Edit;
+	readonly question: Question;
+	/** The step in whose place the edit comes. */
+	readonly former: Step | undefined;
 }
 
 /** An answer to a `Question`: leave all as it is, or change and keep the cuts that stand, or begin the mounts again. */

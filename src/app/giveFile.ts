@@ -1,7 +1,8 @@
-import { type BackedUpShow, writeBackup } from '../files/backupFile.ts';
+import { writeBackup } from '../files/backupFile.ts';
 import { writeRows } from '../files/csv.ts';
 import { makeId } from '../files/makeId.ts';
 import { writeShowFile } from '../files/showFile.ts';
+import type { CopyMark } from './copyCount.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import type { Shelf } from './shelf.svelte.ts';
 
@@ -20,28 +21,35 @@ export const canShare = (): boolean =>
  */
 export async function giveRows(session: Session, way: Way = 'save'): Promise<string | undefined> {
 	const { show, results, bench, settings } = session;
+	const mark = session.copies.mark();
 	const text = writeRows({ rows: show.rows, results, bench, settings }, { hasIds: true });
 	const given = await handOut([new File([text], fileName(show.name, 'csv'), { type: 'text/csv' })], way);
-	if (given !== undefined) await keepGiven(session, show.rows, given, 'rows');
+	await noteGiven(session, mark, show.rows, given, 'rows');
 	return given;
 }
 
 /** Hands out the whole show as one file. @returns its name; undefined where the person has put it off */
 export async function giveShow(session: Session, way: Way = 'save'): Promise<string | undefined> {
 	const { show } = session;
+	const mark = session.copies.mark();
 	const given = await handOut(forms(writeShowFile(show), fileName(show.name, 'evenhang.json')), way);
-	if (given !== undefined) await keepGiven(session, show.rows, given, 'show');
+	await noteGiven(session, mark, show.rows, given, 'show');
 	return given;
 }
 
 /** Hands out all shows of this device in one file. @returns its name; undefined where the person has put it off */
-export async function giveBackup(shelf: Shelf, day: string, way: Way = 'save'): Promise<string | undefined> {
-	const at = Date.now();
-	const shows: readonly BackedUpShow[] = await shelf.everything();
-	const given = await handOut(forms(writeBackup(shows), fileName(`All shows ${day}`, 'evenhang.json')), way);
-	if (given !== undefined) await shelf.noteCopied(at);
+export async function giveBackup(shelf: Shelf, way: Way = 'save', now = new Date()): Promise<string | undefined> {
+	const at = now.getTime();
+	const { shows, note, forget } = await shelf.copyAll();
+	const given = await handOut(forms(writeBackup(shows), fileName(`All shows ${dayOf(now)}`, 'evenhang.json')), way);
+	if (given === undefined) forget();
+	else await note(at);
 	return given;
 }
+
+/** The day where one is, as it stands in the names of files. */
+const dayOf = (time: Date): string =>
+	[time.getFullYear(), time.getMonth() + 1, time.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
 
 /** Not every device shares JSON; all share plain text, and what a file is stands in it, not in its name. */
 const forms = (text: string, name: string): readonly File[] => [
@@ -49,18 +57,21 @@ const forms = (text: string, name: string): readonly File[] => [
 	new File([text], name.replace(/json$/, 'txt'), { type: 'text/plain' }),
 ];
 
-async function keepGiven(
+/** Keeps what was given, as the show was when it was marked; or forgets the mark, where nothing was. */
+async function noteGiven(
 	session: Session,
+	mark: CopyMark,
 	rows: Session['show']['rows'],
-	name: string,
+	name: string | undefined,
 	what: 'rows' | 'show',
 ): Promise<void> {
+	if (name === undefined) return session.copies.forget(mark);
 	const at = Date.now();
 	const { unit } = session.settings;
 	const exchange = { id: makeId(), direction: 'given', fileName: name, at, unit, rows } as const;
 	// Where it cannot be kept, the next file is compared with an older one: more is asked, and nothing is lost.
-	await session.keepExchange(exchange, true).catch(() => undefined);
-	await session.noteCopied(what, at);
+	await session.exchanges.keep(exchange, true).catch(() => undefined);
+	await session.copies.note(mark, what, at);
 }
 
 /** The name of a show as the name of a file, on every system; `show` where nothing of it can stand in one. */

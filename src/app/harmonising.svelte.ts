@@ -1,7 +1,9 @@
 import { changesFigures } from '../core/harmonise/changesFigures.ts';
 import type { Harmony } from '../core/harmonise/harmonise.ts';
 import type { RowId } from '../core/show/row.ts';
+import { typeCells } from '../core/show/typeCells.ts';
 import { harmoniseInWorker } from '../workers/harmoniseInWorker.ts';
+import type { Step } from './history.svelte.ts';
 import type { Session } from './session.svelte.ts';
 
 /** Harmonising a show: the choice is worked out beside the screen, shown, and taken whole, in part or not at all. */
@@ -59,14 +61,14 @@ export class Harmonising {
 
 	/**
 	 * Types what was chosen into the rows that are taken: one step to undo.
-	 * @returns how many rows that is
+	 * @returns how many rows that is, and the step; no step where it has to be asked about first
 	 */
-	take(): number {
+	take(): { readonly count: number; readonly step: Step | undefined } {
 		const changes = (this.harmony?.rows ?? [])
 			.filter(({ id, size }) => size !== undefined && this.taken.has(id))
 			.map(({ id, change }) => ({ id, cells: change }));
 		this.stop();
-		if (changes.length > 0) this.#session.typeCells(changes, 'Harmonise');
-		return changes.length;
+		const step = this.#session.do((show, settings) => typeCells(show, changes, settings, 'Harmonise'));
+		return { count: changes.length, step };
 	}
 }

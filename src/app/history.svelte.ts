@@ -1,49 +1,68 @@
 import { type Edit, invert } from '../core/show/edit.ts';
 
-/** The edits that can be taken back, and those taken back that can be done again. */
-export class History {
-	#done = $state.raw<readonly Edit[]>([]);
-	#undone = $state.raw<readonly Edit[]>([]);
+/** A step that can be taken back. Who offers to do so holds it, and takes back that one and no other. */
+export type Step = Edit;
 
-	/** The edit that undo would take back. */
-	get last(): Edit | undefined {
+/** The steps that can be taken back, and those taken back that can be done again. */
+export class History {
+	#done = $state.raw<readonly Step[]>([]);
+	#undone = $state.raw<readonly Step[]>([]);
+
+	/** The step that undo would take back. */
+	get last(): Step | undefined {
 		return this.#done.at(-1);
 	}
 
-	/** The edit that redo would do again. */
-	get next(): Edit | undefined {
+	/** The step that redo would do again. */
+	get next(): Step | undefined {
 		return this.#undone.at(-1);
 	}
 
-	/** How many edits can be taken back. */
+	/** How many steps can be taken back. */
 	get depth(): number {
 		return this.#done.length;
 	}
 
-	/** Adds an edit that was just made: what had been taken back before cannot be done again. */
-	add(edit: Edit): void {
-		this.#done = [...this.#done, edit];
+	/** The latest step for which `answers` has an answer, if that is yes; undefined where it is no for that step. */
+	latest(answers: (step: Step) => boolean | undefined): Step | undefined {
+		const step = this.#done.findLast((each) => answers(each) !== undefined);
+		return step && answers(step) ? step : undefined;
+	}
+
+	/** How many steps were made before this one; -1 for a step that is not to be taken back. */
+	placeOf(step: Step): number {
+		return this.#done.indexOf(step);
+	}
+
+	/** Adds a step that was just made: what had been taken back before cannot be done again. */
+	add(step: Step): void {
+		this.#done = [...this.#done, step];
 		this.#undone = [];
 	}
 
+	/** Puts a step in the place of another. @returns it */
+	replace(former: Step, step: Step): Step {
+		this.#done = this.#done.map((each) => (each === former ? step : each));
+		this.#undone = [];
+		return step;
+	}
+
 	/**
-	 * Takes the last edit back.
+	 * Takes a step back, whatever was made since; it can be done again.
 	 * @param make does an edit on the show as it is now and returns what it really changed
 	 */
-	undo(make: (edit: Edit) => Edit): Edit | undefined {
-		const edit = this.last;
-		if (!edit) return undefined;
-		const made = make(invert(edit));
-		this.#done = this.#done.slice(0, -1);
+	undo(step: Step, make: (edit: Edit) => Edit): Edit {
+		const made = make(invert(step));
+		this.#done = this.#done.filter((each) => each !== step);
 		this.#undone = [...this.#undone, invert(made)];
 		return made;
 	}
 
 	/** Does again what was taken back last; see `undo`. */
 	redo(make: (edit: Edit) => Edit): Edit | undefined {
-		const edit = this.next;
-		if (!edit) return undefined;
-		const made = make(edit);
+		const step = this.next;
+		if (!step) return undefined;
+		const made = make(step);
 		this.#undone = this.#undone.slice(0, -1);
 		this.#done = [...this.#done, made];
 		return made;

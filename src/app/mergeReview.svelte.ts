@@ -25,6 +25,7 @@ import { isEmpty } from '../core/show/edit.ts';
 import type { SettingsOfRows } from '../core/show/settingsOfRows.ts';
 import type { RowsOfFile } from '../files/csv.ts';
 import { makeId } from '../files/makeId.ts';
+import type { Step } from './history.svelte.ts';
 import type { Session } from './session.svelte.ts';
 
 /** A file to be taken into the show that is open. */
@@ -136,8 +137,9 @@ export class MergeReview {
 	 * Takes the file in as chosen: one step to undo. What was exchanged is kept with it, so that the next file is compared
 	 * with this one.
 	 * @param edit the one that `edit` has given
+	 * @returns the step; undefined where it changes nothing, or has to be asked about
 	 */
-	async take(edit: Edit): Promise<void> {
+	async take(edit: Edit): Promise<Step | undefined> {
 		const { columns: inFile } = this.file.read;
 		const exchange: Exchange = {
 			id: makeId(),
@@ -149,7 +151,7 @@ export class MergeReview {
 			rows: this.#merge.fileRows,
 		};
 		// Where it cannot be kept, the next file is compared with an older one: more is asked, and nothing is lost.
-		await this.#session.keepExchange(exchange, isEmpty(edit)).catch(() => undefined);
-		this.#session.take({ ...edit, exchange: { after: exchange.id } });
+		await this.#session.exchanges.keep(exchange, isEmpty(edit)).catch(() => undefined);
+		return this.#session.do(() => ({ ...edit, exchange: { after: exchange.id } }));
 	}
 }

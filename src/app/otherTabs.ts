@@ -1,35 +1,52 @@
-/** The other tabs in which the same shows are open. */
-export interface OtherTabs {
-	/** Tells them that a show on disk has got to that revision. */
-	announce(showId: string, revision: number): void;
-	close(): void;
+import type { Edit } from '../core/show/edit.ts';
+
+/** What another tab has done to a show on disk. */
+export interface News {
+	readonly showId: string;
+	/** What it has brought the show to. */
+	readonly revision: number;
+	/** The edit that has made that revision; absent where it is large, or more than an edit. */
+	readonly edit?: Edit;
+	/** Whether that takes one back that came after the last copy. */
+	readonly isTakingBack?: boolean;
 }
 
-interface News {
-	readonly showId: string;
-	readonly revision: number;
+/** The other tabs in which the same shows are open. */
+export interface OtherTabs {
+	/** Tells them what has become of a show on disk. Once closed, nobody is told. */
+	announce(news: News): void;
+	close(): void;
 }
 
 /** What other tabs, and this one's own sleep, may bring. */
 export interface TabEvents {
-	/** Another tab has brought a show on disk to that revision. */
-	readonly onNews: (showId: string, revision: number) => void;
+	/** Another tab has done something to a show on disk. */
+	readonly onNews: (news: News) => void;
 	/** This tab has come to the front: what was said while the browser had put it to sleep may be lost. */
 	readonly onReturn: () => void;
 }
 
+/** An edit of more rows is read from the disk: to send it takes the page longer than that. */
+const mostRowsSent = 400;
+
 /** Listens to the other tabs until closed. */
 export function listenToOtherTabs(databaseName: string, { onNews, onReturn }: TabEvents): OtherTabs {
 	const channel = new BroadcastChannel(`${databaseName} revisions`);
-	channel.onmessage = ({ data }: MessageEvent<News>) => onNews(data.showId, data.revision);
+	let isClosed = false;
+	channel.onmessage = ({ data }: MessageEvent<News>) => onNews(data);
 	const page = typeof document === 'undefined' ? undefined : document;
 	const onVisible = () => {
 		if (page?.visibilityState === 'visible') onReturn();
 	};
 	page?.addEventListener('visibilitychange', onVisible);
 	return {
-		announce: (showId, revision) => channel.postMessage({ showId, revision } satisfies News),
+		announce({ edit, ...news }) {
+			if (isClosed) return;
+			const isSmall = edit && edit.rows.length <= mostRowsSent;
+			channel.postMessage({ ...news, ...(isSmall && { edit }) } satisfies News);
+		},
 		close() {
+			isClosed = true;
 			channel.close();
 			page?.removeEventListener('visibilitychange', onVisible);
 		},

@@ -13,8 +13,8 @@ export interface SavingSource {
 	readonly show: () => Show;
 	/** Whether an edit takes one back that came after the last copy of the show. */
 	readonly isTakingBack: (edit: Edit) => boolean;
-	/** An edit is on disk, as that revision of the show. */
-	readonly onKept: (revision: number) => void;
+	/** Something is on disk, as that revision of the show; an edit, or where the show was missing there, all of it. */
+	readonly onKept: (revision: number, edit?: Edit) => void;
 	/** There is nothing left to write, or it failed. */
 	readonly onRest: () => void;
 }
@@ -25,7 +25,10 @@ export class Saving {
 	#unsaved = $state.raw<readonly Edit[]>([]);
 	#writing: Promise<void> | undefined;
 	#revision = $state.raw(0);
-	#isBehind = false;
+	/** The latest revision that is known to be on disk. */
+	#heard = 0;
+	/** Whether there may be later ones. */
+	#isUnsure = false;
 	readonly #store: ShowStore;
 	readonly #source: SavingSource;
 
@@ -56,7 +59,7 @@ export class Saving {
 
 	/** Whether the show on disk holds edits, of another tab, that this one has not taken in. */
 	get isBehind(): boolean {
-		return this.#isBehind;
+		return this.#isUnsure || this.#heard > this.#revision;
 	}
 
 	/** Takes an edit to be written, after those that could not be written before. */
@@ -65,9 +68,20 @@ export class Saving {
 		this.retry();
 	}
 
-	/** Another tab has made that revision. */
-	hear(revision: number): void {
-		if (revision > this.#revision) this.#isBehind = true;
+	/** Another tab has made that revision; without one, it is not known whether any has. */
+	hear(revision?: number): void {
+		if (revision === undefined) this.#isUnsure = true;
+		else this.#heard = Math.max(this.#heard, revision);
+	}
+
+	/**
+	 * An edit of another tab has made that revision.
+	 * @returns whether it can be made here as it is: nothing came between, and nothing of this tab is on its way
+	 */
+	follows(revision: number): boolean {
+		if (this.isWriting || this.#unsaved.length > 0 || this.isBehind || revision !== this.#revision + 1) return false;
+		this.#revision = revision;
+		return true;
 	}
 
 	/**
@@ -77,7 +91,7 @@ export class Saving {
 	caughtUp(revision: number): boolean {
 		const isNews = revision > this.#revision;
 		this.#revision = Math.max(revision, this.#revision);
-		this.#isBehind = false;
+		this.#isUnsure = false;
 		return isNews;
 	}
 
@@ -112,6 +126,7 @@ export class Saving {
 	async #writeOldest(): Promise<void> {
 		const { show, isTakingBack } = this.#source;
 		const held = this.#unsaved;
+		let edit = held[0];
 		let written = 1;
 		let revision: number;
 		try {
@@ -119,13 +134,14 @@ export class Saving {
 		} catch (cause) {
 			if (!(cause instanceof ShowMissing)) throw cause;
 			// The browser has cleared its storage under an open page: what the page holds is all there is.
+			edit = undefined;
 			written = held.length;
 			revision = await this.#store.keep(show(), this.#revision);
 			this.#revision = revision - 1;
 		}
 		this.#unsaved = this.#unsaved.slice(written);
 		if (revision === this.#revision + 1) this.#revision = revision;
-		else this.#isBehind = true;
-		this.#source.onKept(revision);
+		else this.hear(revision);
+		this.#source.onKept(revision, edit);
 	}
 }

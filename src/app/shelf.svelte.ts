@@ -6,8 +6,11 @@ import { notDone } from '../core/show/storageProblem.ts';
 import { makeId } from '../files/makeId.ts';
 import { openShelfStore, type ShelfStore, type ShelvedShow } from '../storage/shelfStore.ts';
 import { openShowStore } from '../storage/showStore.ts';
+import type { CopyMark } from './copyCount.svelte.ts';
 import { listenToOtherTabs, type OtherTabs } from './otherTabs.ts';
-import { openSession, type Session, type SessionOptions } from './session.svelte.ts';
+import { oneForMany } from './oneForMany.ts';
+import { openSession, type SessionOptions } from './openSession.ts';
+import type { Session } from './session.svelte.ts';
 import { rememberShowOfTab, showOfTab } from './tabShow.ts';
 
 /** What was done to a show last, to be taken back. */
@@ -15,6 +18,21 @@ export interface ShelfStep {
 	readonly did: 'archive' | 'delete';
 	readonly id: string;
 	readonly name: string;
+}
+
+/** A show of the shelf, whole. */
+export interface ShowOfShelf {
+	readonly show: Show;
+	readonly isArchived: boolean;
+}
+
+/** All shows as they were, for a copy that is about to leave. */
+export interface CopyOfAll {
+	readonly shows: readonly ShowOfShelf[];
+	/** Counts them as given, as they were then. */
+	readonly note: (at: number) => Promise<void>;
+	/** They have not left. */
+	readonly forget: () => void;
 }
 
 /** The shows on this device, and the one of them that is open in this tab. */
@@ -70,7 +88,9 @@ export class Shelf {
 	}
 
 	/** Looks at what is kept. */
-	async refresh(): Promise<void> {
+	readonly refresh = oneForMany(() => this.#refresh());
+
+	async #refresh(): Promise<void> {
 		const shows = await this.#store.list().catch(() => undefined);
 		if (shows) this.#shows = shows.toSorted((a, b) => (b.openedAt ?? 0) - (a.openedAt ?? 0) || (a.id < b.id ? -1 : 1));
 	}
@@ -81,9 +101,11 @@ export class Shelf {
 			if (id === this.#session.show.id) return;
 			await this.#session.whenSaved();
 			const next = await openSession({ ...this.#options, showId: id });
-			this.#session.close();
-			this.#session = next;
-			rememberShowOfTab(next.show.id);
+			await this.#session.close().catch(async (cause: unknown) => {
+				await next.close();
+				throw cause;
+			});
+			this.#enter(next);
 		});
 	}
 
@@ -129,15 +151,16 @@ export class Shelf {
 	rename(id: string, name: string): Promise<boolean> {
 		return this.#try(async () => {
 			if (id === this.#session.show.id) {
-				this.#session.rename(name);
+				this.#session.do((show) => rename(show, name, 'Rename show'));
 				await this.#session.whenSaved();
 				return;
 			}
 			const store = openShowStore(databaseOf(this.#options));
 			try {
 				const { show } = await store.read(id);
-				const revision = await store.apply(id, rename(show, name, 'Rename show'));
-				this.#tabs.announce(id, revision);
+				const edit = rename(show, name, 'Rename show');
+				const revision = await store.apply(id, edit);
+				this.#tabs.announce({ showId: id, revision, edit });
 			} finally {
 				store.close();
 			}
@@ -157,15 +180,25 @@ export class Shelf {
 		return this.#try(async () => {
 			const name = this.#nameOf(id);
 			const isOpen = id === this.#session.show.id;
-			if (isOpen) await this.#session.whenSaved();
-			await this.#store.mark(id, { deletedAt: Date.now() });
-			this.#last = { did: 'delete', id, name };
-			if (!isOpen) return;
-			const next = await openSession({ ...this.#options, showId: undefined });
-			this.#session.close();
-			this.#session = next;
-			rememberShowOfTab(next.show.id);
+			const mark = async () => {
+				await this.#store.mark(id, { deletedAt: Date.now() });
+				this.#last = { did: 'delete', id, name };
+			};
+			if (!isOpen) return mark();
+			let next: Session | undefined;
+			// An edit that came after the mark would bring the show back: none is made from here on.
+			await this.#session.close(async () => {
+				await mark();
+				next = await openSession({ ...this.#options, showId: undefined });
+			});
+			if (next) this.#enter(next);
 		});
+	}
+
+	/** Has a session open in the place of the one that has been closed. */
+	#enter(session: Session): void {
+		this.#session = session;
+		rememberShowOfTab(session.show.id);
 	}
 
 	/** Brings a deleted show back. */
@@ -184,29 +217,40 @@ export class Shelf {
 	}
 
 	/** All shows that are not deleted, whole. */
-	async everything(): Promise<readonly { readonly show: Show; readonly isArchived: boolean }[]> {
+	async everything(): Promise<readonly ShowOfShelf[]> {
 		await this.#session.whenSaved().catch(() => undefined);
 		await this.refresh();
 		const kept = this.#shows.filter(({ deletedAt }) => deletedAt === undefined);
 		return Promise.all(kept.map(async ({ id, isArchived = false }) => ({ show: await this.read(id), isArchived })));
 	}
 
-	/** Counts shows that are not open here as given. */
-	async noteCopied(at: number): Promise<void> {
+	/** All shows, for a copy of them that is about to leave. */
+	async copyAll(): Promise<CopyOfAll> {
+		const session = this.#session;
+		const mark = session.copies.mark();
+		const shows = await this.everything();
+		const others = this.#shows.filter(({ id, deletedAt }) => deletedAt === undefined && id !== session.show.id);
+		return {
+			shows,
+			note: (at) => this.#noteCopied(session, mark, others, at),
+			forget: () => session.copies.forget(mark),
+		};
+	}
+
+	/** Counts shows as given, as they were then. */
+	async #noteCopied(session: Session, mark: CopyMark, others: readonly ShelvedShow[], at: number): Promise<void> {
 		const store = openShowStore(databaseOf(this.#options));
 		try {
-			for (const { id, revision, deletedAt } of this.#shows)
-				if (deletedAt === undefined && id !== this.#session.show.id)
-					await store.keepCopied(id, { at, revision, what: 'show' });
+			for (const { id, revision } of others) await store.keepCopied(id, { at, revision, what: 'show' });
 		} finally {
 			store.close();
 		}
-		await this.#session.noteCopied('show', at);
+		await session.copies.note(mark, 'show', at);
 	}
 
-	/** Lets go of the database. */
-	close(): void {
-		this.#session.close();
+	/** Lets go of the database, once all of the show that is open is on disk. */
+	async close(): Promise<void> {
+		await this.#session.close();
 		this.#tabs.close();
 		this.#store.close();
 	}
@@ -233,7 +277,7 @@ export class Shelf {
 			return false;
 		} finally {
 			await this.refresh();
-			this.#tabs.announce('', 0);
+			this.#tabs.announce({ showId: '', revision: 0 });
 		}
 	}
 }

@@ -10,8 +10,10 @@ import {
 } from '../core/show/takenIn.ts';
 import { isColumnName } from '../core/show/columns.ts';
 import { difference, isEmpty } from '../core/show/edit.ts';
+import { replaceShow } from '../core/show/replaceShow.ts';
 import { newShow } from '../core/show/newShow.ts';
 import type { Row } from '../core/show/row.ts';
+import { questionFirst } from '../core/show/saidOfFiles.ts';
 import { settingsOfRows } from '../core/show/settingsOfRows.ts';
 import type { Show } from '../core/show/show.ts';
 import { workOut } from '../core/row/workOut.ts';
@@ -23,6 +25,7 @@ import { makeId } from '../files/makeId.ts';
 import { type ColumnsOfFile, readColumns } from '../files/readColumns.ts';
 import { isShowFileText, readDocument, readShowFile } from '../files/showFile.ts';
 import { readInWorker } from '../workers/readInWorker.ts';
+import type { Step } from './history.svelte.ts';
 import { MergeReview } from './mergeReview.svelte.ts';
 import type { Session } from './session.svelte.ts';
 
@@ -54,7 +57,7 @@ export interface Incoming {
 
 /** What comes of something that came in: it is told, or something has to be asked first, with nothing changed so far. */
 export type Taken =
-	| { readonly kind: 'told'; readonly report: TakenIn }
+	| { readonly kind: 'told'; readonly report: TakenIn; readonly step?: Step | undefined }
 	| {
 			readonly kind: 'columns';
 			readonly incoming: Incoming;
@@ -66,7 +69,7 @@ export type Taken =
 	| { readonly kind: 'show'; readonly incoming: Incoming; readonly show: Omit<Show, 'id'> }
 	| { readonly kind: 'backup'; readonly incoming: Incoming; readonly shows: readonly BackedUpShow[] };
 
-const told = (report: TakenIn): Taken => ({ kind: 'told', report });
+const told = (report: TakenIn, step?: Step): Taken => ({ kind: 'told', report, step });
 
 /** A file that came in. @returns a sentence where the device does not give it to read */
 export async function incomingFile(file: File): Promise<Incoming | { readonly report: TakenIn }> {
@@ -128,13 +131,13 @@ export async function takeExample(session: Session): Promise<TakenIn> {
 	const show = readShowFile(text);
 	if ('problem' in show) throw new Error(show.problem);
 	const before = session.show;
-	session.replaceShow(show.value, 'Load the example');
+	session.do((here) => replaceShow(here, show.value, session.makeId, 'Load the example'));
 	return showTakenIn(show.value.name, show.value.rows.length, !isUntouched(before));
 }
 
 /** Puts a show of a file in the place of the one that is open, in which nothing was typed. */
 async function takeShow(session: Session, show: Omit<Show, 'id'>, { fileName, source }: Incoming): Promise<TakenIn> {
-	session.replaceShow(show, `Open ${source}`);
+	session.do((here) => replaceShow(here, show, session.makeId, `Open ${source}`));
 	await keepTaken(session, fileName);
 	return showTakenIn(show.name, show.rows.length, false);
 }
@@ -142,10 +145,11 @@ async function takeShow(session: Session, show: Omit<Show, 'id'>, { fileName, so
 /** Keeps that the show is now as a file has it. */
 export async function keepTaken(session: Session, fileName: string): Promise<void> {
 	const { show, settings } = session;
+	const mark = session.copies.mark();
 	const at = Date.now();
 	const exchange = { id: makeId(), direction: 'taken', fileName, at, unit: settings.unit, rows: show.rows } as const;
-	await session.keepExchange(exchange, true).catch(() => undefined);
-	await session.noteCopied('show', at);
+	await session.exchanges.keep(exchange, true).catch(() => undefined);
+	await session.copies.note(mark, 'show', at);
 }
 
 /** Whether a show is as a new one is: nothing is lost if another takes its place. */
@@ -197,9 +201,9 @@ export async function compareWith(
 	file: MergeReview['file'],
 	options: TakeOptions = {},
 ): Promise<Taken> {
-	const exchanges = await session.exchanges().catch(() => []);
+	const exchanges = await session.exchanges.all().catch(() => []);
 	const review = new MergeReview(session, file, exchanges);
-	return review.isToBeSeen ? { kind: 'review', review } : told(await takeReviewed(session, review, options));
+	return review.isToBeSeen ? { kind: 'review', review } : takeReviewed(session, review, options);
 }
 
 function readAll(
@@ -214,17 +218,19 @@ function readAll(
 	return readInWorker(job, signal, (done, of) => onProgress?.('reading', done, of));
 }
 
-/** Takes a file in as it was chosen, as one edit. @returns what is to be said about it */
-export async function takeReviewed(session: Session, review: MergeReview, options: TakeOptions = {}): Promise<TakenIn> {
+/** Takes a file in as it was chosen, as one edit. */
+export async function takeReviewed(session: Session, review: MergeReview, options: TakeOptions = {}): Promise<Taken> {
 	const { read, settings } = review.file;
 	review.refresh();
 	const edit = review.edit();
 	const rows = edit.rows.flatMap(({ after }) => after ?? []);
 	const onProgress = (done: number) => options.onProgress?.('working out', done, rows.length);
 	await session.prepare(rows, options.signal, onProgress);
+	if (session.question) return told(notTakenIn(review.file.source, questionFirst));
 	const before = session.show;
-	await review.take(edit);
-	if (session.question) return rowsWaiting(read.rows.length);
+	const step = await review.take(edit);
+	session.signal.throwIfAborted();
+	if (session.question) return told(rowsWaiting(read.rows.length));
 	const known = new Map(before.rows.map((row) => [row.id, row]));
 	const isTaken = (row: Row) => known.get(row.id) !== row;
 	const after = session.show.rows;
@@ -241,7 +247,7 @@ export async function takeReviewed(session: Session, review: MergeReview, option
 		unread: unreadCells(session, isTaken),
 		settings,
 	};
-	return rowsTakenIn(counts, read.notes);
+	return told(rowsTakenIn(counts, read.notes), step);
 }
 
 const isOnlyMoved = (row: Row, before: Row): boolean => isSameValue({ ...row, order: 0 }, { ...before, order: 0 });

@@ -4,6 +4,8 @@ import { giveBackup, giveRows, giveShow, type Way } from '../app/giveFile.ts';
 import type { MergeReview } from '../app/mergeReview.svelte.ts';
 import type { Session } from '../app/session.svelte.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
+import type { Step as UndoStep } from '../app/history.svelte.ts';
+import { changeSettings } from '../core/show/changeSettings.ts';
 import { oneAtATime } from '../core/show/saidOfFiles.ts';
 import {
 	askAgain,
@@ -22,6 +24,8 @@ import { isSameShow, type StandingOfShow } from '../app/backupStandings.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import {
 	givenOut,
+	leftBehind,
+	notGivenOut,
 	notTakenIn,
 	restored,
 	rowsInWords,
@@ -47,6 +51,8 @@ interface Told {
 	readonly show: Show;
 	/** What came in, where one may say anew what its columns hold. */
 	readonly incoming: Incoming | undefined;
+	/** The step that brought it; undefined where nothing has changed. */
+	readonly step: UndoStep | undefined;
 }
 
 /** Where files and pasted rows come in and go out, and what there is to say about the last that came in. */
@@ -62,8 +68,8 @@ export class FileDesk {
 	#incoming: Incoming | undefined;
 	/** How many files came with the one that is taken in, and are not looked at. */
 	#others = 0;
-	/** The label of the edit to take back when its columns are said anew. */
-	#again: string | undefined;
+	/** The step to take back when the columns of what it brought are said anew. */
+	#again: UndoStep | undefined;
 
 	constructor(shelf: Shelf) {
 		this.#shelf = shelf;
@@ -150,7 +156,7 @@ export class FileDesk {
 		const step = await askAgain(told.incoming, this.#shelf.memory);
 		if (step?.kind !== 'columns' || this.#told !== told) return;
 		this.#stop();
-		this.#again = told.incoming.label;
+		this.#again = told.step;
 		this.#step = step;
 		this.#told = undefined;
 	}
@@ -165,24 +171,24 @@ export class FileDesk {
 	}
 
 	async export(way?: Way): Promise<void> {
-		const rows = rowsInWords(this.#session.show.rows.length);
-		this.#given(rows, await giveRows(this.#session, way));
+		const session = this.#session;
+		await this.#give(rowsInWords(session.show.rows.length), () => giveRows(session, way));
 	}
 
 	async save(way?: Way): Promise<void> {
-		this.#given('The show', await giveShow(this.#session, way));
+		const session = this.#session;
+		await this.#give('The show', () => giveShow(session, way));
 	}
 
 	/** Gives all shows in one file. */
 	async backUp(way?: Way): Promise<void> {
-		const day = new Date().toISOString().slice(0, 10);
-		this.#given('All shows', await giveBackup(this.#shelf, day, way));
+		await this.#give('All shows', () => giveBackup(this.#shelf, way));
 	}
 
 	/** Makes the settings that rows of a file were worked out with those of the show. */
 	takeSettings(change: Readonly<Record<string, unknown>>): void {
-		this.#session.changeSettings(change, 'Use settings of the file');
-		if (this.#session.question === undefined) this.#tell(settingsTaken);
+		const step = this.#session.do((show) => changeSettings(show, change, 'Use settings of the file'));
+		if (step) this.#tell(settingsTaken);
 	}
 
 	/** Says what the columns of the file mean. That is remembered for files with the same headers. */
@@ -193,17 +199,14 @@ export class FileDesk {
 		const again = this.#again;
 		this.#step = this.#again = undefined;
 		// What came in as it was understood before goes out again, unless something was done since: then it is compared.
-		if (again !== undefined && again === this.#session.undoLabel) this.#session.undo();
+		if (again === this.#session.lastStep) this.#session.takeBack(again);
 		await this.#take(step.incoming, { matching });
 	}
 
 	/** Takes the file in as it was chosen. */
 	async takeReview(review: MergeReview): Promise<void> {
 		this.#step = undefined;
-		await this.#work(review.file.source, async (options) => ({
-			kind: 'told',
-			report: await takeReviewed(this.#session, review, options),
-		}));
+		await this.#work(review.file.source, (options) => takeReviewed(this.#session, review, options));
 	}
 
 	/** Puts a show of a file on the shelf and opens it. */
@@ -251,11 +254,14 @@ export class FileDesk {
 		await this.#work(incoming.source, (options) => take(this.#session, incoming, { ...options, ...more }));
 	}
 
-	/** Does what may take long, with its progress shown, until it is done or left. */
+	/** Does what may take long, with its progress shown, until it is done or left, or its show is closed. */
 	async #work(source: string, work: (options: TakeOptions) => Promise<Taken>): Promise<void> {
 		this.#stop();
 		const job = new AbortController();
 		this.#job = job;
+		const session = this.#session;
+		const end = () => job.abort(session.signal.reason);
+		session.signal.addEventListener('abort', end);
 		try {
 			const taken = await work({
 				memory: this.#shelf.memory,
@@ -265,25 +271,37 @@ export class FileDesk {
 				},
 			});
 			if (this.#job !== job) return;
-			if (taken.kind === 'told') this.#tell(taken.report, this.#incoming);
+			session.signal.throwIfAborted();
+			if (taken.kind === 'told') this.#tell(taken.report, this.#incoming, taken.step);
 			else {
 				this.#step = taken;
 				this.#told = undefined;
 				this.isOpen = false;
 			}
 		} catch (cause) {
-			if (!job.signal.aborted) this.#tell(notTakenIn(source, (cause as Error).message));
+			if (session.signal.aborted) this.#tell(leftBehind(source));
+			else if (!job.signal.aborted) this.#tell(notTakenIn(source, (cause as Error).message));
 		} finally {
+			session.signal.removeEventListener('abort', end);
 			if (this.#job === job) this.#job = this.#progress = undefined;
 		}
 	}
 
-	#given(what: string, fileName: string | undefined): void {
-		if (fileName !== undefined) this.#tell(givenOut(what, fileName));
+	/** Gives something out, and says what has come of it; not on another show, which has been opened meanwhile. */
+	async #give(what: string, give: () => Promise<string | undefined>): Promise<void> {
+		const session = this.#session;
+		const report = await give().then(
+			(fileName) => (fileName === undefined ? undefined : givenOut(what, fileName)),
+			(cause: unknown) => notGivenOut(what, (cause as Error).name),
+		);
+		if (report && session === this.#session) this.#tell(report);
 	}
 
-	/** @param incoming what came in, where the report is of that */
-	#tell(report: TakenIn, incoming?: Incoming): void {
+	/**
+	 * @param incoming what came in, where the report is of that
+	 * @param step the step that brought it
+	 */
+	#tell(report: TakenIn, incoming?: Incoming, step?: UndoStep): void {
 		const isMatched = incoming !== undefined && !report.isProblem && mayBeMatched(incoming.content);
 		const sentences = [...report.sentences, ...(this.#others > 0 ? [oneAtATime(this.#others)] : [])];
 		this.#others = 0;
@@ -291,6 +309,7 @@ export class FileDesk {
 			report: { ...report, sentences },
 			show: this.#session.show,
 			incoming: isMatched ? incoming : undefined,
+			step,
 		};
 		if (!report.isProblem) this.isOpen = false;
 	}

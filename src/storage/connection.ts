@@ -19,14 +19,17 @@ export interface Connection {
 	 * @param transaction called twice where the connection turns out to be dead
 	 */
 	begin<Transaction>(transaction: (db: Database) => Transaction): Promise<Transaction>;
+	/** Lets go of the database, for good. */
 	close(): void;
 }
 
 /** A connection to the database of that name, opened when it is first needed. */
 export function openConnection(databaseName: string, { onBlocked, onSuperseded }: ConnectionEvents): Connection {
 	let opened: Promise<Database> | undefined;
+	let isClosed = false;
 
 	function database(): Promise<Database> {
+		if (isClosed) return Promise.reject(new DOMException('This connection has been closed.', 'AbortError'));
 		if (opened) return opened;
 		const forget = () => {
 			if (opened === opening) opened = undefined;
@@ -58,6 +61,7 @@ export function openConnection(databaseName: string, { onBlocked, onSuperseded }
 			}
 		},
 		close() {
+			isClosed = true;
 			opened?.then((db) => db.close()).catch(() => undefined);
 			opened = undefined;
 		},

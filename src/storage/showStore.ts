@@ -90,13 +90,16 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 				if (record) request(tx.objectStore('shows').put({ ...record, ...place }));
 			}),
 
-		/** Keeps that a copy of the show has left this device. */
-		keepCopied: (showId: string, copied: Copied): Promise<void> =>
+		/**
+		 * Keeps that a copy of the show has left this device.
+		 * @param takenBack how many of the transactions since that copy take each other back
+		 */
+		keepCopied: (showId: string, copied: Copied, takenBack = 0): Promise<void> =>
 			writes(async (tx, request) => {
 				const record = await tx.objectStore('shows').get(showId);
 				if (!record) return;
 				const { takenBack: _, ...kept } = record;
-				request(tx.objectStore('shows').put({ ...kept, copied }));
+				request(tx.objectStore('shows').put({ ...kept, copied, ...(takenBack > 0 && { takenBack }) }));
 			}),
 
 		/** The exchanges of a show that stand, newest first. */

@@ -92,11 +92,27 @@ export const rowsWaiting = (read: number): TakenIn => ({
 	sentences: ['Nothing here has changed yet: they come in once you have said what becomes of the cuts that were made.'],
 });
 
+/** After a file whose import was not done when another show was opened. */
+export const leftBehind = (source: string): TakenIn => ({
+	title: `${source} was not imported`,
+	isProblem: true,
+	sentences: ['Another show was opened before all of it was read. Import it again into the show that it is for.'],
+});
+
 /** After something was written to a file. */
 export const givenOut = (what: string, fileName: string): TakenIn => ({
 	title: `${what} written to “${fileName}”`,
 	isProblem: false,
 	sentences: [],
+});
+
+/** After what was to be given out, and could not be made. */
+export const notGivenOut = (what: string, errorName: string): TakenIn => ({
+	title: `${what} could not be saved`,
+	isProblem: true,
+	sentences: [
+		`No file was made (${errorName}). What is on this device is as it was: try again, or load the page again.`,
+	],
 });
 
 /** After the settings of a file were made those of the show. */

@@ -2,46 +2,45 @@ import { type FillWay, planFill, planSpread, spreadTo } from '../../core/grid/pl
 import { type CellPlan, type GridCells, planPaste } from '../../core/grid/planPaste.ts';
 import { type CellName, cellsTyped, saidOfPaste, withoutCells } from '../../core/grid/saidOfPaste.ts';
 import { at, type Range } from '../../core/grid/selection.ts';
-import { placeBehind } from '../../core/grid/shownRows.ts';
-import type { Views } from '../../core/grid/views.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
+import type { Edit } from '../../core/show/edit.ts';
 import type { CellTexts, Row, RowId } from '../../core/show/row.ts';
+import type { Settings } from '../../core/show/settings.ts';
+import type { Show } from '../../core/show/show.ts';
+import { typeAndAdd } from '../../core/show/typeAndAdd.ts';
+import { typeCells } from '../../core/show/typeCells.ts';
 import { exactText, textAndState } from './cellView.ts';
 import { gridColumns } from './gridColumns.ts';
 import { type GridFocus, GridHand, type GridRows } from './gridHand.svelte.ts';
 
-interface Change {
-	readonly id: RowId;
-	readonly cells: CellTexts;
-}
-
-/** What is in hand before an edit and, told the names of the rows that it adds, after it. */
+/** What is in hand before an edit and after it. */
 export interface FocusOfEdit {
 	readonly before: GridFocus | undefined;
-	readonly after: (added: readonly RowId[]) => GridFocus | undefined;
+	readonly after: GridFocus | undefined;
 }
 
-/** The edits that the grid asks for: each is one step of undo. `focus` is kept with the step and handed back. */
+/** Makes an edit of the show as it is. */
+export type Command = (show: Show, settings: Settings) => Edit;
+
+/** Where the grid's edits are made: each is one step of undo. The focus is kept with the step, and handed back by undo. */
 export interface GridSource extends GridRows {
-	typeCells(changes: readonly Change[], label: string, focus?: FocusOfEdit): void;
-	typeAndAdd(
-		changes: readonly Change[],
-		rows: readonly { readonly cells: CellTexts }[],
-		at: number,
-		label: string,
-		focus?: FocusOfEdit,
-	): readonly RowId[];
-	removeRows(ids: readonly RowId[], label?: string, focus?: FocusOfEdit): void;
-	moveRows(ids: readonly RowId[], to: number, label?: string, focus?: FocusOfEdit): void;
-	duplicateRows(ids: readonly RowId[], focus?: FocusOfEdit): readonly RowId[];
-	orderRows(ids: readonly RowId[], views: Views, label: string, focus?: FocusOfEdit): void;
+	/** Names rows. */
+	readonly makeId: () => RowId;
+	/** Makes an edit. @returns the step; undefined where nothing was done, or not yet */
+	do(command: Command, focus?: FocusOfEdit): Edit | undefined;
+	/** Makes an edit in the place of a step. */
+	doInstead(step: Edit, command: Command, focus?: FocusOfEdit): Edit | undefined;
+	/** Takes one step back. */
+	takeBack(step: Edit | undefined): unknown;
 	undo(): unknown;
 	redo(): unknown;
 }
 
 /** What can still be said to a paste that has just been made. */
 interface PasteOffer {
+	/** The step that it was. */
+	readonly step: Edit;
 	readonly plan: CellPlan;
 	/** The cells that it typed over and that had been worked out. */
 	readonly workedOut: readonly CellName[];
@@ -92,7 +91,7 @@ export class GridBlocks extends GridHand {
 		);
 		const changes = ids.map((id) => ({ id, cells }));
 		if (cleared.length === 0) this.announcement = 'Nothing was typed there';
-		else if (this.does(() => this.source.typeCells(changes, words, this.staying)))
+		else if (this.does((show, settings) => typeCells(show, changes, settings, words), this.staying))
 			this.announcement = this.#saidOfCleared(cleared);
 	}
 
@@ -116,18 +115,17 @@ export class GridBlocks extends GridHand {
 		const before = this.focus;
 		const done = this.#carryOut(plan, 'Paste', before);
 		if (done === undefined) return;
-		const { said, unread } = done;
+		const { step, said, unread } = done;
 		const isTold = workedOut.length > 0 || plan.skipped > 0 || plan.outside > 0 || unread > 0;
-		this.#offered = { plan, workedOut, said, isTold, before, rows: this.source.show.rows };
+		this.#offered = { step, plan, workedOut, said, isTold, before, rows: this.source.show.rows };
 	}
 
 	/** Makes the last paste again, without the cells that had been worked out: still one step of undo. */
 	leaveWorkedOut(): void {
 		const { offer } = this;
 		if (offer === undefined || offer.workedOut.length === 0) return;
-		this.source.undo();
 		this.#offered = undefined;
-		const done = this.#carryOut(withoutCells(offer.plan, offer.workedOut), 'Paste', offer.before);
+		const done = this.#carryOut(withoutCells(offer.plan, offer.workedOut), 'Paste', offer.before, offer.step);
 		const count = offer.workedOut.length;
 		const left = `${count} worked-out cell${count === 1 ? '' : 's'} left alone`;
 		this.announcement = done ? `${done.said}; ${left}` : left;
@@ -166,16 +164,14 @@ export class GridBlocks extends GridHand {
 	}
 
 	/** Asks for an edit. @returns whether it was made: it may change nothing, or wait for an answer */
-	protected does(edit: () => unknown): boolean {
-		const { rows } = this.source.show;
-		edit();
-		return this.source.show.rows !== rows;
+	protected does(command: Command, focus: FocusOfEdit): boolean {
+		return this.source.do(command, focus) !== undefined;
 	}
 
 	/** The cells in hand, before and after an edit that leaves them in hand. */
 	protected get staying(): FocusOfEdit {
 		const { focus } = this;
-		return { before: focus, after: () => focus };
+		return { before: focus, after: focus };
 	}
 
 	/** What a cell shows now; undefined if its row is gone. */
@@ -193,23 +189,30 @@ export class GridBlocks extends GridHand {
 		return row ? asTyped(row, column) : '';
 	};
 
-	/** @returns what was done, in a sentence, which is also said aloud, and how much of it could not be read */
-	#carryOut(plan: CellPlan, label: string, before: GridFocus | undefined) {
-		const { rows } = this;
-		const after = (added: readonly RowId[]) =>
-			this.focusOn(selectionOf(plan.range), [...rows, ...added.map((id) => ({ id }))]);
-		let added: readonly RowId[] = [];
-		const isDone = this.does(() => {
-			const place = placeBehind(this.arranged.shown, rows.length);
-			added = this.source.typeAndAdd(plan.changes, plan.added, place, label, { before, after });
-		});
-		if (!isDone) return undefined;
+	/**
+	 * @param former the step in whose place it is done
+	 * @returns what was done, in a sentence, which is also said aloud, and how much of it could not be read
+	 */
+	#carryOut(plan: CellPlan, label: string, before: GridFocus | undefined, former?: Edit) {
+		// In place of a step, the rows that it added are not there: its rows go, and those of this one come.
+		const gone = new Set(former?.rows.flatMap((diff) => (diff.before || !diff.after ? [] : [diff.after.id])));
+		const rows = this.rows.filter(({ id }) => !gone.has(id));
+		const ids = plan.added.map(this.source.makeId);
+		const after = this.focusOn(selectionOf(plan.range), [...rows, ...ids.map((id) => ({ id }))]);
+		const above = rows.at(-1)?.id;
+		const command: Command = (show, settings) => {
+			const at = show.rows.findIndex(({ id }) => id === above) + 1;
+			return typeAndAdd(show, plan.changes, { rows: plan.added, at, ids }, settings, label);
+		};
+		const focus = { before, after };
+		const step = former ? this.source.doInstead(former, command, focus) : this.source.do(command, focus);
+		if (step === undefined) return undefined;
 		this.selectRange(plan.range);
-		const unread = this.#unreadOf(plan, added);
+		const unread = this.#unreadOf(plan, ids);
 		const leftOut = this.source.show.rows.length - this.rows.length;
 		const said = saidOfPaste(label, plan, unread, leftOut);
 		this.announcement = said;
-		return { said, unread };
+		return { step, said, unread };
 	}
 
 	/** How many of the cells that a plan has typed could not be read. */

@@ -236,11 +236,11 @@ export class GridHand {
 		return { row, result: this.resultAt(index)!, steps: lateBench.stepsOf(row), settings };
 	}
 
-	/** A selection by its prints and columns; undefined in the head. */
+	/** A selection by its prints and columns; undefined in the head, and past the last row or column. */
 	protected focusOn(selection: Selection, rows: readonly { readonly id: RowId }[] = this.rows) {
 		const place = ({ row, column }: Position): CellPlace | undefined => {
-			const found = rows[row];
-			return found && { id: found.id, key: this.columns.list[column]!.key };
+			const [found, shown] = [rows[row], this.columns.list[column]];
+			return found && shown && { id: found.id, key: shown.key };
 		};
 		const [active, anchor, head] = [place(selection.active), place(selection.anchor), place(selection.head)];
 		return active && anchor && head && ({ active, anchor, head } satisfies GridFocus);

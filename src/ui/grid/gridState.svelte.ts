@@ -2,11 +2,19 @@ import type { Filter } from '../../core/grid/filterRows.ts';
 import { cannotMoveSorted, saidOfShown } from '../../core/grid/saidOfArranging.ts';
 import { placeBehind, placeInShow } from '../../core/grid/shownRows.ts';
 import type { Sort } from '../../core/grid/sortRows.ts';
+import { changeViews } from '../../core/grid/changeViews.ts';
+import { addRows } from '../../core/show/addRows.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
+import { duplicateRows } from '../../core/show/duplicateRows.ts';
+import { compose, type Edit } from '../../core/show/edit.ts';
+import { moveRows } from '../../core/show/moveRows.ts';
+import { orderRows } from '../../core/show/orderRows.ts';
+import { removeRows } from '../../core/show/removeRows.ts';
 import type { CellTexts, RowId } from '../../core/show/row.ts';
+import { typeCells } from '../../core/show/typeCells.ts';
 import { textAndState } from './cellView.ts';
 import { type EntryProblem, entryProblem } from './entryProblem.ts';
-import { type FocusOfEdit, GridBlocks } from './gridBlocks.svelte.ts';
+import { type Command, GridBlocks } from './gridBlocks.svelte.ts';
 import { type GridColumn, gridColumns } from './gridColumns.ts';
 import type { CellPlace, GridFocus } from './gridHand.svelte.ts';
 
@@ -98,25 +106,18 @@ export class GridState extends GridBlocks {
 
 	/** Types cells of one row, as a mend does, and says what the row is told then. */
 	take(id: RowId, cells: CellTexts, label: string): void {
-		if (this.does(() => this.source.typeCells([{ id, cells }], label, this.staying)))
+		if (this.does((show, settings) => typeCells(show, [{ id, cells }], settings, label), this.staying))
 			this.announcement = this.#toldOf(id);
 	}
 
 	/** Adds a blank row at a place and takes it in hand. */
 	addRow(place: number): void {
 		const key = this.gridColumn.column === undefined ? 'title' : this.gridColumn.key;
-		const focus: FocusOfEdit = {
-			before: this.focus,
-			after: ([id]) => (id === undefined ? undefined : oneCell({ id, key })),
-		};
-		const [id] = this.source.typeAndAdd(
-			[],
-			[{ cells: {} }],
-			placeBehind(this.arranged.shown, place),
-			'Add print',
-			focus,
-		);
-		if (id === undefined) return;
+		const id = this.source.makeId();
+		const at = placeBehind(this.arranged.shown, place);
+		const focus = { before: this.focus, after: oneCell({ id, key }) };
+		const add: Command = (show, settings) => addRows(show, [{ cells: {} }], at, [id], settings, 'Add print');
+		if (!this.does(add, focus)) return;
 		this.selectCell(id, key);
 		this.announcement = `Row ${this.rowIndex + 1} added`;
 	}
@@ -124,15 +125,14 @@ export class GridState extends GridBlocks {
 	/** Copies the rows in hand, under them, and takes the copies in hand. */
 	duplicateRows(): void {
 		const { key } = this.gridColumn;
-		const after = (ids: readonly RowId[]) => {
-			const [first, last] = [ids[0], ids.at(-1)];
-			return first === undefined || last === undefined
-				? undefined
-				: { ...oneCell({ id: first, key }), head: { id: last, key } };
-		};
-		const ids = this.source.duplicateRows(this.rowsInHand, { before: this.focus, after });
-		const focus = after(ids);
-		if (focus) this.restore(focus);
+		const { rowsInHand } = this;
+		const ids = rowsInHand.map(this.source.makeId);
+		const [first, last] = [ids[0], ids.at(-1)];
+		if (first === undefined || last === undefined) return;
+		const label = ids.length === 1 ? 'Duplicate row' : `Duplicate ${ids.length} rows`;
+		const after = { ...oneCell({ id: first, key }), head: { id: last, key } };
+		if (!this.does((show) => duplicateRows(show, rowsInHand, ids, label), { before: this.focus, after })) return;
+		this.restore(after);
 		this.announcement = ids.length === 1 ? 'Duplicated' : `${ids.length} prints duplicated`;
 	}
 
@@ -145,7 +145,7 @@ export class GridState extends GridBlocks {
 		const next = rows[range.bottom + 1] ?? rows[range.top - 1];
 		const left = next && oneCell({ id: next.id, key: this.gridColumn.key });
 		const label = ids.length === 1 ? 'Delete print' : `Delete ${ids.length} prints`;
-		if (!this.does(() => this.source.removeRows(ids, label, { before: focus, after: () => left }))) return;
+		if (!this.does((show) => removeRows(show, ids, label), { before: focus, after: left })) return;
 		if (left) this.restore(left);
 		this.announcement = (ids.length === 1 ? 'Print deleted' : `${ids.length} prints deleted`) + this.ofThoseSeen;
 	}
@@ -169,7 +169,8 @@ export class GridState extends GridBlocks {
 		const isUp = to < range.top;
 		const label = isUp ? 'Move up' : 'Move down';
 		const place = isUp ? placeInShow(shown, to) : placeBehind(shown, to);
-		if (!this.does(() => this.source.moveRows(this.rowsInHand, place, label, this.staying))) return;
+		const { rowsInHand } = this;
+		if (!this.does((show) => moveRows(show, rowsInHand, place, label), this.staying)) return;
 		this.announcement = `Moved to row ${isUp ? to + 1 : to - (range.bottom - range.top)}${this.ofThoseSeen}`;
 	}
 
@@ -204,7 +205,9 @@ export class GridState extends GridBlocks {
 	keepOrder(): void {
 		const ids = this.rows.map(({ id }) => id);
 		const views = { ...this.source.views, sort: undefined };
-		if (!this.does(() => this.source.orderRows(ids, views, 'Keep this order', this.staying))) return;
+		const label = 'Keep this order';
+		const order: Command = (show) => compose(orderRows(show, ids, label), changeViews(show, views, label));
+		if (!this.does(order, this.staying)) return;
 		this.announcement = 'The prints are in this order now';
 	}
 
@@ -252,6 +255,11 @@ export class GridState extends GridBlocks {
 	/** What is added to what was done, where prints are left out. */
 	private get ofThoseSeen(): string {
 		return this.rows.length === this.source.show.rows.length ? '' : ' of those that are seen';
+	}
+
+	/** Takes one step back, and selects what was selected before it. */
+	takeBack(step: Edit | undefined): void {
+		this.#return(this.source.takeBack(step));
 	}
 
 	undo(): void {

@@ -11,13 +11,16 @@ import {
 import type { Sort } from '../../core/grid/sortRows.ts';
 import { isPurpose, viewInHand, type Views, withoutView, withView } from '../../core/grid/views.ts';
 import type { Unit } from '../../core/length/reading.ts';
+import { changeViews } from '../../core/grid/changeViews.ts';
+import type { Edit } from '../../core/show/edit.ts';
+import type { Show } from '../../core/show/show.ts';
 import { type ColumnGroup, groupsOf, type GridColumn, gridColumns } from './gridColumns.ts';
 
 /** What the columns need: how the show is looked at, and the edit that changes it, which is one step of undo. */
 export interface ViewsSource {
 	readonly views: Views;
 	readonly settings: { readonly unit: Unit };
-	changeViews(views: Views, label: string): void;
+	do(command: (show: Show) => Edit): unknown;
 }
 
 /** A column as it is shown. */
@@ -119,6 +122,6 @@ export class ShownColumns {
 	}
 
 	#keep(views: Views, label: string): void {
-		this.#source.changeViews(views, label);
+		this.#source.do((show) => changeViews(show, views, label));
 	}
 }

@@ -1,12 +1,14 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, expect, onTestFinished, test } from 'vitest';
-import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import { openSession } from '../../../src/app/openSession.ts';
+import type { Session } from '../../../src/app/session.svelte.ts';
 import { fewestSettings } from '../../../src/core/bench/fewestSettings.ts';
 import { setUpsOf } from '../../../src/core/bench/orderBench.ts';
 import { setUpKey } from '../../../src/core/bench/setUps.ts';
 import { type CutTick, tickFor } from '../../../src/core/bench/ticks.ts';
 import { readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
 import { importEdit, namer } from '../core/show/randomEdits.ts';
+import { on } from './edits.ts';
 
 let databaseName = '';
 beforeEach(({ task }) => {
@@ -23,8 +25,8 @@ const shapes = { shape: '3:2', 'picture width': '300' };
 
 async function openTicked() {
 	const session = await open();
-	session.addRows([{ cells: shapes }, { cells: shapes }], 0, 'Add');
-	session.tickCuts(ticksOf(session), true, 'Tick');
+	on(session).addRows([{ cells: shapes }, { cells: shapes }], 0, 'Add');
+	on(session).tickCuts(ticksOf(session), true, 'Tick');
 	return session;
 }
 
@@ -39,12 +41,12 @@ test('ticks are there after a reload, and in the show file, and undo takes them 
 	const session = await openTicked();
 	const { ticks } = session.show;
 	expect(ticks).toHaveLength(4);
-	session.goAtBench('step 7');
-	session.goAtKnife('550 #1');
+	session.place.goTo({ atBench: 'step 7' });
+	session.place.goTo({ atKnife: '550 #1' });
 	await session.whenSaved();
 	const again = await open();
 	expect(sorted(again.show.ticks)).toEqual(sorted(ticks));
-	expect([again.atBench, again.atKnife]).toEqual(['step 7', '550 #1']);
+	expect([again.place.atBench, again.place.atKnife]).toEqual(['step 7', '550 #1']);
 	const read = readShowFile(writeShowFile(again.show));
 	expect('value' in read && sorted(read.value.ticks)).toEqual(sorted(ticks));
 	session.undo();
@@ -58,8 +60,8 @@ test('ticks are there after a reload, and in the show file, and undo takes them 
 test('a change of another row, or one that leaves the cuts as they are, is made at once', async () => {
 	const session = await openTicked();
 	const [first, second] = session.show.rows;
-	session.typeCells([{ id: second!.id, cells: { 'picture width': '280' } }], 'Type');
-	session.typeCells([{ id: first!.id, cells: { title: 'Ebb' } }], 'Type');
+	on(session).typeCells([{ id: second!.id, cells: { 'picture width': '280' } }], 'Type');
+	on(session).typeCells([{ id: first!.id, cells: { title: 'Ebb' } }], 'Type');
 	expect(session.question).toBeUndefined();
 	expect(session.show.rows.map(({ typed }) => typed['picture width'])).toEqual(['300', '280']);
 	expect(session.show.rows[0]!.typed.title).toBe('Ebb');
@@ -68,7 +70,7 @@ test('a change of another row, or one that leaves the cuts as they are, is made 
 test('a change that makes cuts wrong waits for a word; left, nothing has changed', async () => {
 	const session = await openTicked();
 	const before = session.show;
-	session.typeCells([{ id: before.rows[0]!.id, cells: { 'picture width': '280' } }], 'Type picture width');
+	on(session).typeCells([{ id: before.rows[0]!.id, cells: { 'picture width': '280' } }], 'Type picture width');
 	expect(session.show).toBe(before);
 	expect(session.question).toMatchObject({ label: 'Type picture width', wronged: [{ index: 0 }] });
 	session.answer('leave');
@@ -79,7 +81,7 @@ test('made all the same, it keeps the cuts that stand, and is one step of undo',
 	const session = await openTicked();
 	const { ticks, rows } = session.show;
 	const { top } = session.results[0]!.solved;
-	session.typeCells([{ id: rows[0]!.id, cells: { top: `${top! / 10_000_000 + 3}` } }], 'Type top');
+	on(session).typeCells([{ id: rows[0]!.id, cells: { top: `${top! / 10_000_000 + 3}` } }], 'Type top');
 	session.answer('keep');
 	expect(session.show.ticks!.map(({ side }) => side)).toEqual(['left', 'right']);
 	await session.whenSaved();
@@ -91,7 +93,7 @@ test('made all the same, it keeps the cuts that stand, and is one step of undo',
 
 test('or the mount is begun again', async () => {
 	const session = await openTicked();
-	session.typeCells([{ id: session.show.rows[0]!.id, cells: { top: '90' } }], 'Type top');
+	on(session).typeCells([{ id: session.show.rows[0]!.id, cells: { top: '90' } }], 'Type top');
 	session.answer('begin again');
 	expect(session.show.ticks).toEqual([]);
 	expect(session.show.rows[0]!.typed.top).toBe('90');
@@ -100,13 +102,13 @@ test('or the mount is begun again', async () => {
 test('settings, removing and importing ask too', async () => {
 	const session = await openTicked();
 	const before = session.show;
-	session.changeSettings({ mountSize: '700 x 560 mm' });
+	on(session).changeSettings({ mountSize: '700 x 560 mm' });
 	expect(session.question?.wronged).toHaveLength(1);
 	session.answer('leave');
-	session.removeRows([before.rows[0]!.id]);
+	on(session).removeRows([before.rows[0]!.id]);
 	expect(session.question?.wronged[0]?.sentence).toMatch(/left over/);
 	session.answer('leave');
-	session.take(
+	on(session).take(
 		importEdit(session.show, [{ ...before.rows[0]!, typed: { shape: '1:1' } }], ['shape', 'picture width'], namer('i')),
 	);
 	expect(session.question?.wronged).toHaveLength(1);
@@ -117,7 +119,7 @@ test('settings, removing and importing ask too', async () => {
 test('a spoilt board is counted, and its cuts are to be made again', async () => {
 	const session = await openTicked();
 	const mount = { row: session.show.rows[0]!.id, copy: 1, part: 'mount' } as const;
-	session.spoilBoard(mount, 'Spoilt');
+	on(session).spoilBoard(mount, 'Spoilt');
 	expect(session.question).toBeUndefined();
 	expect(session.show.ticks).toEqual([{ ...mount, side: 'spoilt', times: 1 }]);
 	session.undo();
@@ -136,9 +138,9 @@ test('on a bench with end stops the list is there at once, and has the fewest ch
 			}),
 	});
 	onTestFinished(() => session.close());
-	session.changeSettings({ bench: 'guide and stops' });
+	on(session).changeSettings({ bench: 'guide and stops' });
 	const widths = ['300', '310', '320', '330', '340', '350'];
-	session.addRows(
+	on(session).addRows(
 		widths.map((width, place) => ({ cells: { shape: place % 2 ? '3:2' : '4:5', 'picture width': width } })),
 		0,
 		'Add',

@@ -2,17 +2,19 @@ import 'fake-indexeddb/auto';
 import { expect, onTestFinished, test } from 'vitest';
 import { tickFor } from '../../../src/core/bench/ticks.ts';
 import { compareShow } from '../../../src/app/compareShow.ts';
-import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import { openSession } from '../../../src/app/openSession.ts';
+import type { Session } from '../../../src/app/session.svelte.ts';
 import { openShelf } from '../../../src/app/shelf.svelte.ts';
 import { incomingText, takeReviewed } from '../../../src/app/takeFile.ts';
 import { readBackup, writeBackup } from '../../../src/files/backupFile.ts';
 import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
+import { on } from './edits.ts';
 
 async function open(name: string): Promise<Session> {
 	const session = await openSession({ databaseName: name });
 	onTestFinished(() => session.close());
-	session.rename('Spring');
-	session.addRows([{ cells: { 'print id': 'P-1', shape: '3:2', mount: 'small', side: '70' } }], 0, 'Add row');
+	on(session).rename('Spring');
+	on(session).addRows([{ cells: { 'print id': 'P-1', shape: '3:2', mount: 'small', side: '70' } }], 0, 'Add row');
 	return session;
 }
 const incoming = {
@@ -25,12 +27,16 @@ const incoming = {
 test('what else differs between two shows is said, and the settings and the stock can be taken afterwards', async () => {
 	const [session, other] = [await open('compare here'), await open('compare there')];
 	const sizes = (width: string) => ({ sizes: [{ name: 'small', width, height: '400' }] });
-	session.changeSettings({ ...sizes('500'), border: '60' });
-	other.changeSettings({ ...sizes('510'), border: '65', boards: [{ name: 'white', width: '1200', height: '800' }] });
-	other.rename('Spring, hung');
+	on(session).changeSettings({ ...sizes('500'), border: '60' });
+	on(other).changeSettings({
+		...sizes('510'),
+		border: '65',
+		boards: [{ name: 'white', width: '1200', height: '800' }],
+	});
+	on(other).rename('Spring, hung');
 	const cut = { row: 1, copy: 1, part: 'mount', side: 'left' } as const;
-	other.tickCuts([tickFor(other.show.rows[0]!, other.results[0]!, other.settings, cut)!], true, 'Tick');
-	other.changeSettings({ unit: 'in' });
+	on(other).tickCuts([tickFor(other.show.rows[0]!, other.results[0]!, other.settings, cut)!], true, 'Tick');
+	on(other).changeSettings({ unit: 'in' });
 	const taken = await compareShow(session, other.show, incoming);
 	if (taken.kind !== 'told') throw new Error(`asked: ${taken.kind}`);
 	const { sentences, settings } = taken.report;
@@ -42,7 +48,7 @@ test('what else differs between two shows is said, and the settings and the stoc
 		'The file calls the show “Spring, hung”; it keeps its name here.',
 		'What is done is not the same in the file: 1 cut ticked off on one side only, or otherwise. What is done here stays; to have that of the file, open it as a show of its own.',
 	]);
-	session.changeSettings(settings!);
+	on(session).changeSettings(settings!);
 	expect(session.settings).toEqual(other.settings);
 	expect(session.results[0]?.solved).toEqual(other.results[0]?.solved);
 	const same = await compareShow(session, other.show, incoming);
@@ -56,13 +62,13 @@ test('a show of a backup is compared with the one of this device that it was, by
 	onTestFinished(() => shelf.close());
 	const desk = new FileDesk(shelf);
 	const { session } = shelf;
-	session.rename('Spring');
-	session.addRows([{ cells: { title: 'Pier', price: '100' } }, { cells: { title: 'Quay' } }], 0, 'Add rows');
+	on(session).rename('Spring');
+	on(session).addRows([{ cells: { title: 'Pier', price: '100' } }, { cells: { title: 'Quay' } }], 0, 'Add rows');
 	await session.whenSaved();
 	const backup = readBackup(writeBackup([{ show: session.show, isArchived: false }]));
 	const { show } = 'value' in backup ? backup.value[0]! : { show: session.show };
-	session.typeCells([{ id: session.show.rows[0]!.id, cells: { title: 'Pier, day' } }], 'Type');
-	session.removeRows([session.show.rows[1]!.id]);
+	on(session).typeCells([{ id: session.show.rows[0]!.id, cells: { title: 'Pier, day' } }], 'Type');
+	on(session).removeRows([session.show.rows[1]!.id]);
 	const autumn = await shelf.create();
 	await shelf.open(autumn!);
 	await desk.compare(show, incoming, show.id);

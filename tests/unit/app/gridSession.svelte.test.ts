@@ -1,7 +1,8 @@
 import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import { openSession } from '../../../src/app/openSession.ts';
+import type { Session } from '../../../src/app/session.svelte.ts';
 import { workOut } from '../../../src/core/row/workOut.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
@@ -206,7 +207,7 @@ test('any gestures: each is one step with its selection, and undo to the start a
 						if (step) holdTo(grid, session, step.after);
 					} else if (each.kind === 'leave' && before.rows !== after.rows) {
 						const pasted = done.pop()!;
-						if (session.canRedo) undone.push(pasted);
+						if (session.nextStep !== undefined) undone.push(pasted);
 						else done.push({ before: pasted.before, after });
 					} else if (show !== session.show) {
 						// A sort moves rows away from under a range: what was in hand then is not held to it.
@@ -229,7 +230,7 @@ test('any gestures: each is one step with its selection, and undo to the start a
 				}
 				expect(session.show.rows).toEqual(end);
 				await holdTogether(grid, session, name);
-				session.close();
+				await session.close();
 			},
 		),
 		{ numRuns: 100 },
@@ -254,16 +255,16 @@ const three = [
 
 test('the first row is not moved up, nor the last one down: nothing is done that could be undone', async () => {
 	const { session, grid, own } = await gridOf(...three);
-	const label = session.undoLabel;
+	const label = session.lastStep?.label;
 	grid.moveRows(-1);
-	expect([own(), session.undoLabel]).toEqual(['Tar Ebb Fog', label]);
+	expect([own(), session.lastStep?.label]).toEqual(['Tar Ebb Fog', label]);
 	grid.select(2, 1);
 	grid.moveRows(1);
-	expect([own(), session.undoLabel]).toEqual(['Tar Ebb Fog', label]);
+	expect([own(), session.lastStep?.label]).toEqual(['Tar Ebb Fog', label]);
 	grid.moveRows(-1);
 	grid.moveRows(-1);
 	expect([own(), grid.rowIndex], 'to the top').toEqual(['Fog Tar Ebb', 0]);
-	session.close();
+	await session.close();
 });
 
 test('sorted, the row in hand stays in hand, typing moves no row until they are arranged anew, and undo takes it back', async () => {
@@ -287,7 +288,7 @@ test('sorted, the row in hand stays in hand, typing moves no row until they are 
 	expect([own(), titles(), session.views.sort?.column]).toEqual(['Ash Ebb Fog', 'Fog Ash Ebb', 'picture width']);
 	grid.undo();
 	expect(titles()).toBe('Ash Ebb Fog');
-	session.close();
+	await session.close();
 });
 
 test('filtered, what is pasted, filled, moved and deleted is what is seen, and it is said', async () => {
@@ -312,7 +313,7 @@ test('filtered, what is pasted, filled, moved and deleted is what is seen, and i
 	expect([titles(), own()]).toEqual(['Ebb', 'Tar Ebb Fog Pier']);
 	grid.undo();
 	expect(titles()).toBe('Ebb Ebb two');
-	session.close();
+	await session.close();
 });
 
 test('the filter cleared, one is back where one was; a row that is gone to is seen whatever is left out', async () => {
@@ -335,7 +336,7 @@ test('the filter cleared, one is back where one was; a row that is gone to is se
 	grid.filterBy({ ...none, words: 'tar' });
 	grid.selectCell(session.show.rows[1]!.id, 'title');
 	expect([titles(), grid.rowIndex]).toEqual(['Tar Ebb', 1]);
-	session.close();
+	await session.close();
 });
 
 test('columns that are hidden, moved and sized leave the hand on its column, each one step; results stay what they are', async () => {
@@ -361,5 +362,5 @@ test('columns that are hidden, moved and sized leave the hand on its column, eac
 	grid.hideColumns();
 	expect(grid.notice).toContain('stay');
 	expect(session.results, 'nothing was worked out anew').toBe(results);
-	session.close();
+	await session.close();
 });

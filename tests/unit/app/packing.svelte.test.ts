@@ -1,7 +1,8 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, expect, onTestFinished, test, vi } from 'vitest';
 import { Packing } from '../../../src/app/packing.svelte.ts';
-import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import { openSession } from '../../../src/app/openSession.ts';
+import type { Session } from '../../../src/app/session.svelte.ts';
 import type { BoardPlan } from '../../../src/core/sheets/boardPlan.ts';
 import type { PackingJob } from '../../../src/core/sheets/packingJob.ts';
 import { packBoard } from '../../../src/core/sheets/packBoard.ts';
@@ -9,6 +10,7 @@ import { openPlanStore } from '../../../src/storage/planStore.ts';
 import type { packInWorker } from '../../../src/workers/packInWorker.ts';
 import { namer } from '../core/show/randomEdits.ts';
 import { showOf } from '../core/sheets/sheetsOf.ts';
+import { on } from './edits.ts';
 
 let databaseName = '';
 beforeEach(({ task }) => {
@@ -31,7 +33,7 @@ async function open(
 	prints = 4,
 ): Promise<{ session: Session; packing: Packing; asked: Asked[]; pause: () => Promise<void> }> {
 	const session = await openSession({ databaseName, makeId: namer() });
-	session.replaceShow(showOf(prints), 'Open');
+	on(session).replaceShow(showOf(prints), 'Open');
 	await session.whenSaved();
 	const asked: Asked[] = [];
 	const pack: typeof packInWorker = ({ jobs }, onPlan, signal) =>
@@ -50,7 +52,7 @@ async function open(
 	vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'setInterval', 'clearInterval'] });
 	onTestFinished(() => {
 		packing.close();
-		session.close();
+		void session.close();
 	});
 	const pause = async () => {
 		packing.later();
@@ -73,7 +75,8 @@ const planOf = ({ boards }: Packing) => {
 	if (board === undefined || !('plan' in board)) throw new Error('there is no plan yet');
 	return board;
 };
-const widen = (session: Session) => session.typeCells([{ id: 'r1', cells: { mount: '500 x 400 mm' } }], 'Type mount');
+const widen = (session: Session) =>
+	on(session).typeCells([{ id: 'r1', cells: { mount: '500 x 400 mm' } }], 'Type mount');
 
 test('changes close together are planned once, after the pause; a title changes nothing', async () => {
 	const { session, packing, asked, pause } = await open();
@@ -86,7 +89,7 @@ test('changes close together are planned once, after the pause; a title changes 
 	await vi.advanceTimersByTimeAsync(0);
 	expect(packing.isBusy).toBe(false);
 	expect(planOf(packing).sheets).toHaveLength(2);
-	session.typeCells([{ id: 'r1', cells: { title: 'Ebb' } }], 'Type title');
+	on(session).typeCells([{ id: 'r1', cells: { title: 'Ebb' } }], 'Type title');
 	await pause();
 	expect(asked).toHaveLength(1);
 });
@@ -99,7 +102,7 @@ test('the last good plan stays, marked as old, until a new one comes; the last j
 	expect(asked[0]!.signal.aborted).toBe(true);
 	expect(planOf(packing)).toMatchObject({ plan: before.plan, isOld: true });
 	const { jobs } = asked[1]!;
-	session.typeCells([{ id: 'r2', cells: { mount: '500 x 400 mm' } }], 'Type mount');
+	on(session).typeCells([{ id: 'r2', cells: { mount: '500 x 400 mm' } }], 'Type mount');
 	await pause();
 	expect(asked[1]!.signal.aborted).toBe(true);
 	asked[1]!.tell(planFor(jobs[0]!)); // a stale plan
@@ -124,11 +127,11 @@ test('a change taken back while it is planned leaves the plan as it was, and end
 test('a sheet begun as its plan has it leaves the plan standing; a spoilt one is planned anew', async () => {
 	const { session, packing, asked, pause } = await openPlanned();
 	const [first] = planOf(packing).sheets;
-	session.markCut([first!], 'Mark a sheet as cut');
+	on(session).markCut([first!], 'Mark a sheet as cut');
 	await pause();
 	expect(asked).toHaveLength(1);
 	expect(planOf(packing)).toMatchObject({ isOld: false, sheets: [{ id: first!.id }, {}] });
-	session.spoilSheet(session.show.cutSheets![0]!, 'Spoil a sheet');
+	on(session).spoilSheet(session.show.cutSheets![0]!, 'Spoil a sheet');
 	await pause();
 	expect(asked).toHaveLength(2);
 	expect(asked[1]!.jobs[0]).toMatchObject({ cutSheets: [{ blanks: [], isCut: true }] });
@@ -139,8 +142,8 @@ test('after a change the rest is planned round a sheet that is cut', async () =>
 	const { session, packing, asked, pause } = await openPlanned();
 	const [first] = planOf(packing).sheets;
 	const rowsOfFirst = first!.blanks.map(({ rowId }) => rowId);
-	session.markCut([first!], 'Mark a sheet as cut');
-	session.typeCells([{ id: 'r4', cells: { mount: '500 x 400 mm' } }], 'Type mount');
+	on(session).markCut([first!], 'Mark a sheet as cut');
+	on(session).typeCells([{ id: 'r4', cells: { mount: '500 x 400 mm' } }], 'Type mount');
 	await pause();
 	expect(asked[1]!.jobs[0]!.cutSheets).toHaveLength(1);
 	expect(asked[1]!.jobs[0]!.blanks.filter(({ rowId }) => rowsOfFirst.includes(rowId))).toEqual([]);
@@ -159,7 +162,7 @@ test('a better plan does not take the place of one that the knife has begun', as
 	const { jobs, tell } = asked[0]!;
 	tell(planFor(jobs[0]!));
 	const [first] = planOf(packing).sheets;
-	session.tickKnife([{ sheet: first!, places: [0] }], true, 'Tick');
+	on(session).tickKnife([{ sheet: first!, places: [0] }], true, 'Tick');
 	const other = planFor(jobs[0]!);
 	tell({ ...other, layouts: other.layouts.toReversed() });
 	expect(planOf(packing).sheets[0]!.id).toBe(first!.id);
@@ -186,7 +189,7 @@ test('a search is stopped with what it has found, and taken up again; what goes 
 
 test('without stock nothing is searched', async () => {
 	const { session, packing, asked, pause } = await open();
-	session.changeSettings({ boards: undefined });
+	on(session).changeSettings({ boards: undefined });
 	expect(packing.hasLooked).toBe(false);
 	await pause();
 	expect(packing.hasLooked, 'it is known that there is nothing to plan').toBe(true);
@@ -196,7 +199,7 @@ test('without stock nothing is searched', async () => {
 
 test('after a reload the sheets are those that they were, and nothing is planned anew', async () => {
 	const { packing, session, asked } = await openPlanned();
-	session.markCut([planOf(packing).sheets[0]!], 'Mark a sheet as cut');
+	on(session).markCut([planOf(packing).sheets[0]!], 'Mark a sheet as cut');
 	vi.useRealTimers();
 	await session.whenSaved();
 	await expect.poll(() => openPlanStore(databaseName).read(session.show.id)).toHaveLength(1);
@@ -204,7 +207,7 @@ test('after a reload the sheets are those that they were, and nothing is planned
 	const packingAgain = new Packing(again, { databaseName, pack: () => Promise.reject(new Error('planned anew')) });
 	onTestFinished(() => {
 		packingAgain.close();
-		again.close();
+		void again.close();
 	});
 	await packingAgain.restored;
 	packingAgain.later();

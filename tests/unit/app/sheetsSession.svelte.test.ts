@@ -1,9 +1,11 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, expect, onTestFinished, test } from 'vitest';
-import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import { openSession } from '../../../src/app/openSession.ts';
+import type { Session } from '../../../src/app/session.svelte.ts';
 import { readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
 import { plannedSheet, showOf } from '../core/sheets/sheetsOf.ts';
 import { namer } from '../core/show/randomEdits.ts';
+import { on } from './edits.ts';
 
 let databaseName = '';
 beforeEach(({ task }) => {
@@ -24,9 +26,9 @@ const kept = async (session: Session) => {
 
 test('a sheet marked as cut is there after a reload and in the show file; undo takes it back, redo brings it', async () => {
 	const session = await open();
-	session.replaceShow(showOf(4), 'Open');
+	on(session).replaceShow(showOf(4), 'Open');
 	const sheet = plannedSheet(session.show);
-	session.markCut([sheet], 'Mark a sheet as cut');
+	on(session).markCut([sheet], 'Mark a sheet as cut');
 	expect(session.show.cutSheets).toHaveLength(1);
 	expect(await kept(session)).toEqual(session.show.cutSheets);
 	const read = readShowFile(writeShowFile(session.show));
@@ -36,19 +38,19 @@ test('a sheet marked as cut is there after a reload and in the show file; undo t
 	expect(await kept(session)).toEqual([]);
 	session.redo();
 	expect(await kept(session)).toEqual(session.show.cutSheets);
-	session.spoilSheet(session.show.cutSheets![0]!, 'Spoil a sheet');
+	on(session).spoilSheet(session.show.cutSheets![0]!, 'Spoil a sheet');
 	expect(await kept(session)).toMatchObject([{ isSpoilt: true }]);
-	session.handBack(session.show.cutSheets!, 'Hand a sheet back');
+	on(session).handBack(session.show.cutSheets!, 'Hand a sheet back');
 	expect(await kept(session)).toEqual([]);
 });
 
 test('a change that leaves a cut blank over asks first; left, nothing is changed; made, it is one step of undo', async () => {
 	const session = await open();
-	session.replaceShow(showOf(4), 'Open');
-	session.markCut([plannedSheet(session.show)], 'Mark a sheet as cut');
+	on(session).replaceShow(showOf(4), 'Open');
+	on(session).markCut([plannedSheet(session.show)], 'Mark a sheet as cut');
 	const before = session.show;
 	const [first] = before.rows;
-	const type = (cells: Record<string, string>) => session.typeCells([{ id: first!.id, cells }], 'Type mount size');
+	const type = (cells: Record<string, string>) => on(session).typeCells([{ id: first!.id, cells }], 'Type mount size');
 	type({ title: 'Ebb' });
 	expect(session.question, 'what leaves the blank as it is').toBeUndefined();
 	session.undo();

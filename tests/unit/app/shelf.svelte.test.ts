@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
 import { openShelf, type Shelf } from '../../../src/app/shelf.svelte.ts';
 import { daysToBringBack } from '../../../src/core/show/shelf.ts';
+import { on } from './edits.ts';
 
 let databaseName = '';
 beforeEach(({ task }) => {
@@ -24,8 +25,8 @@ const names = ({ shows }: Shelf) =>
 
 async function withSpring(): Promise<{ shelf: Shelf; spring: string }> {
 	const shelf = await open();
-	shelf.session.rename('Spring');
-	shelf.session.addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
+	on(shelf.session).rename('Spring');
+	on(shelf.session).addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
 	await shelf.session.whenSaved();
 	await shelf.refresh();
 	return { shelf, spring: shelf.session.show.id };
@@ -60,8 +61,8 @@ test('what is done in one tab to its show leaves the show of another tab alone',
 	const autumn = await shelf.create();
 	const other = await open();
 	await other.open(autumn!);
-	other.session.addRows([{ cells: { title: 'Quay' } }], 0, 'Add row');
-	shelf.session.addRows([{ cells: { title: 'Mole' } }], 1, 'Add row');
+	on(other.session).addRows([{ cells: { title: 'Quay' } }], 0, 'Add row');
+	on(shelf.session).addRows([{ cells: { title: 'Mole' } }], 1, 'Add row');
 	await Promise.all([other.session.whenSaved(), shelf.session.whenSaved()]);
 	expect([shelf.session.show.id, other.session.show.id]).toEqual([spring, autumn]);
 	expect(shelf.session.show.rows.map(({ typed }) => typed.title)).toEqual(['Pier', 'Mole']);
@@ -107,7 +108,7 @@ test('a show that is typed into in another tab is not deleted', async () => {
 	const { shelf, spring } = await withSpring();
 	const other = await open();
 	await shelf.delete(spring);
-	other.session.typeCells([{ id: other.session.show.rows[0]!.id, cells: { title: 'Quay' } }], 'Type');
+	on(other.session).typeCells([{ id: other.session.show.rows[0]!.id, cells: { title: 'Quay' } }], 'Type');
 	await other.session.whenSaved();
 	await shelf.refresh();
 	expect(names(shelf)).toContain('Spring');
@@ -128,7 +129,7 @@ test('a show is not left while what was typed is not on disk', async () => {
 	vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
 		throw new DOMException('no room', 'QuotaExceededError');
 	});
-	shelf.session.rename('Spring, hung');
+	on(shelf.session).rename('Spring, hung');
 	expect(await shelf.open(autumn!)).toBe(false);
 	expect(shelf.session.show).toMatchObject({ id: spring, name: 'Spring, hung' });
 	expect(shelf.problem).toContain('no room left on this device');

@@ -4,10 +4,12 @@ import { tickFor } from '../../../src/core/bench/ticks.ts';
 import { mm } from '../../../src/core/length/length.ts';
 import { giveRows, giveShow, fileName } from '../../../src/app/giveFile.ts';
 import type { MergeReview } from '../../../src/app/mergeReview.svelte.ts';
-import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import { openSession } from '../../../src/app/openSession.ts';
+import type { Session } from '../../../src/app/session.svelte.ts';
 import { previewRows } from '../../../src/app/previewRows.ts';
 import { incomingText, type Taken, takeExample, takeFile, takeReviewed, takeText } from '../../../src/app/takeFile.ts';
 import type { TakenIn } from '../../../src/core/show/takenIn.ts';
+import { on } from './edits.ts';
 
 async function open(name: string): Promise<Session> {
 	const session = await openSession({ databaseName: name });
@@ -42,12 +44,12 @@ async function given(act: () => Promise<unknown>): Promise<File> {
 
 test('rows of a CSV are added, and what they change is asked first, all as one edit', async () => {
 	const session = await open('take rows');
-	session.addRows([{ cells: { 'print id': 'P-1', title: 'Pier' } }], 0, 'Add row');
+	on(session).addRows([{ cells: { 'print id': 'P-1', title: 'Pier' } }], 0, 'Add row');
 	const { show } = session;
 	const compared = review(await takeFile(session, file('spring.csv', 'print id;title\nP-1;Quay\nP-2;Mole\n')));
 	expect(session.show, 'nothing has changed').toBe(show);
 	compared.chooseRows(compared.merge.rows, 'there');
-	expect(await takeReviewed(session, compared)).toEqual({
+	expect(told(await takeReviewed(session, compared))).toEqual({
 		title: '2 rows read',
 		isProblem: false,
 		sentences: ['1 row added.', '1 row changed as chosen.'],
@@ -55,22 +57,22 @@ test('rows of a CSV are added, and what they change is asked first, all as one e
 		settings: undefined,
 	});
 	expect(titles(session)).toEqual(['Quay', 'Mole']);
-	expect(session.undoLabel).toBe('Import “spring.csv”');
+	expect(session.lastStep?.label).toBe('Import “spring.csv”');
 	session.undo();
 	expect(titles(session)).toEqual(['Pier']);
 });
 
 test('rows that are only new come in at once', async () => {
 	const session = await open('only new');
-	session.addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
+	on(session).addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
 	expect(told(await takeText(session, 'title\nQuay\n')).sentences).toEqual(['1 row added.']);
 	expect(titles(session)).toEqual(['Pier', 'Quay']);
 });
 
 test('a price list changes prices, not sizes, and removes no print that it does not list', async () => {
 	const session = await open('price list');
-	session.addRows([{ cells: { 'print id': 'P-1', 'picture width': '456', price: '120' } }], 0, 'Add row');
-	session.addRows([{ cells: { 'print id': 'P-2', price: '90' } }], 1, 'Add row');
+	on(session).addRows([{ cells: { 'print id': 'P-1', 'picture width': '456', price: '120' } }], 0, 'Add row');
+	on(session).addRows([{ cells: { 'print id': 'P-2', price: '90' } }], 1, 'Add row');
 	await given(() => giveRows(session));
 	const compared = review(await takeText(session, 'print id\tprice\nP-1\t150\n'));
 	expect(compared.merge.rows.map(({ kind }) => kind)).toEqual(['changed', 'removed there']);
@@ -83,29 +85,29 @@ test('a price list changes prices, not sizes, and removes no print that it does 
 
 test('an import that is undone is as if it had never been: the same file is asked about again', async () => {
 	const session = await open('undone');
-	session.addRows([{ cells: { 'print id': 'P-1', title: 'Pier' } }], 0, 'Add row');
+	on(session).addRows([{ cells: { 'print id': 'P-1', title: 'Pier' } }], 0, 'Add row');
 	await given(() => giveRows(session));
 	const text = 'print id\ttitle\nP-1\tQuay\n';
 	await takeReviewed(session, review(await takeText(session, text)));
 	expect(titles(session)).toEqual(['Quay']);
 	session.undo();
 	await session.whenSaved();
-	expect((await session.exchanges()).map(({ direction }) => direction)).toEqual(['given']);
+	expect((await session.exchanges.all()).map(({ direction }) => direction)).toEqual(['given']);
 	await takeReviewed(session, review(await takeText(session, text)));
 	expect(titles(session)).toEqual(['Quay']);
 	session.undo();
 	session.redo();
 	await session.whenSaved();
-	expect((await session.exchanges()).map(({ direction }) => direction)).toEqual(['taken', 'given']);
+	expect((await session.exchanges.all()).map(({ direction }) => direction)).toEqual(['taken', 'given']);
 	expect(told(await takeText(session, text)).sentences).toEqual(['1 row already here, left as it is.']);
 });
 
 test('what only here was changed stays, and is not asked about; what both have changed is', async () => {
 	const session = await open('both');
-	session.addRows([{ cells: { 'print id': 'P-1', title: 'Pier', price: '100', note: 'a' } }], 0, 'Add row');
+	on(session).addRows([{ cells: { 'print id': 'P-1', title: 'Pier', price: '100', note: 'a' } }], 0, 'Add row');
 	await given(() => giveRows(session));
 	const { id } = session.show.rows[0]!;
-	session.typeCells([{ id, cells: { price: '120', note: 'b' } }], 'Type');
+	on(session).typeCells([{ id, cells: { price: '120', note: 'b' } }], 'Type');
 	const compared = review(await takeText(session, 'print id\ttitle\tprice\tnote\nP-1\tPier\t130\ta\n'));
 	expect(compared.merge.rows).toMatchObject([
 		{
@@ -126,10 +128,10 @@ test('what only here was changed stays, and is not asked about; what both have c
 test('a print that was removed here, and rows that are left out, are not said to be here', async () => {
 	const session = await open('left out');
 	await takeText(session, 'print id\ttitle\nP-1\tPier\nP-2\tQuay\n');
-	session.removeRows([session.show.rows[1]!.id]);
+	on(session).removeRows([session.show.rows[1]!.id]);
 	const compared = review(await takeText(session, 'print id\ttitle\nP-1\tPier\nP-2\tQuay\n'));
 	expect(compared.merge.rows).toMatchObject([{ kind: 'removed here', isChangedThere: false }]);
-	expect((await takeReviewed(session, compared)).sentences).toEqual([
+	expect(told(await takeReviewed(session, compared)).sentences).toEqual([
 		'1 row already here, left as it is.',
 		'1 row of the file is not here, as chosen.',
 	]);
@@ -138,10 +140,10 @@ test('a print that was removed here, and rows that are left out, are not said to
 
 test('a file keeps its lengths where the show gets another unit while it is compared', async () => {
 	const session = await open('unit meanwhile');
-	session.addRows([{ cells: { 'print id': 'P-1', 'picture width': '456' } }], 0, 'Add row');
+	on(session).addRows([{ cells: { 'print id': 'P-1', 'picture width': '456' } }], 0, 'Add row');
 	const compared = review(await takeText(session, 'print id\tpicture width\nP-1\t300\nP-2\t200\n'));
 	const before = compared.merge.rows.map(({ id }) => id);
-	session.changeSettings({ unit: 'in' });
+	on(session).changeSettings({ unit: 'in' });
 	compared.refresh();
 	expect(compared.merge.rows.map(({ id }) => id)).toEqual(before);
 	compared.chooseEverything('there');
@@ -220,7 +222,7 @@ test.each([
 	{ name: 'broken.json', parts: ['{"format":"evenhang-show",'], says: 'breaks off' },
 ])('$name is told in a sentence, and changes nothing', async ({ name, parts, says }) => {
 	const session = await open(`bad ${name}`);
-	session.addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
+	on(session).addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
 	const { show } = session;
 	const { title, isProblem, sentences } = told(await takeFile(session, file(name, ...parts)));
 	expect([title, isProblem]).toEqual([`“${name}” could not be read`, true]);
@@ -231,7 +233,7 @@ test.each([
 
 test('columns that are not known are named, and cells that could not be read are counted', async () => {
 	const session = await open('unknown');
-	session.addRows([{ cells: { side: 'wide' } }], 0, 'Add row'); // was there before: not counted
+	on(session).addRows([{ cells: { side: 'wide' } }], 0, 'Add row'); // was there before: not counted
 	const taken = told(await takeText(session, 'title\thue\tside\ttop\nPier\tA3\tbroad\t70\nQuay\tA4\t70\thigh\n'));
 	expect(taken.sentences).toEqual([
 		'2 rows added.',
@@ -247,7 +249,7 @@ test('columns that are not known are named, and cells that could not be read are
 
 test('the settings that rows were worked out with are said where they differ, and can be taken', async () => {
 	const session = await open('settings of rows');
-	session.changeSettings({ mountSize: '500 x 400 mm', border: '65 mm', bottomWeight: '10 %', reveal: '4 mm' });
+	on(session).changeSettings({ mountSize: '500 x 400 mm', border: '65 mm', bottomWeight: '10 %', reveal: '4 mm' });
 	const stated = 'unit=mm; ruler=1 mm; mount=600 x 450 mm; border=70 mm; weight=12 %; overlap=3 mm';
 	const taken = told(await takeText(session, `shape\tresult side (mm)\tresult settings\n3:2\t72\t${stated}\n`));
 	expect(taken.sentences.slice(1)).toEqual([
@@ -255,7 +257,7 @@ test('the settings that rows were worked out with are said where they differ, an
 		'The rows of the file were worked out with other settings: mount size 600 × 450 mm (here 500 × 400 mm), ' +
 			'border 70 mm (here 65 mm), bottom weight 12 % (here 10 %), reveal none (here 4 mm).',
 	]);
-	session.changeSettings(taken.settings!);
+	on(session).changeSettings(taken.settings!);
 	expect(told(await takeText(session, `shape\tresult settings\n3:2\t${stated}\n`)).settings).toBeUndefined();
 	expect(session.settings.reveal).toBeUndefined();
 	expect(session.results[0]?.solved.side).toBe(mm(72));
@@ -263,13 +265,13 @@ test('the settings that rows were worked out with are said where they differ, an
 
 test('where something of the bench would go wrong, rows wait for a word', async () => {
 	const session = await open('rows wait');
-	session.addRows([{ cells: { 'print id': 'P-1', shape: '3:2' } }], 0, 'Add row');
+	on(session).addRows([{ cells: { 'print id': 'P-1', shape: '3:2' } }], 0, 'Add row');
 	const { show, results, settings } = session;
 	const cut = { row: 1, copy: 1, part: 'mount', side: 'left' } as const;
-	session.tickCuts([tickFor(show.rows[0]!, results[0]!, settings, cut)!], true, 'Tick');
+	on(session).tickCuts([tickFor(show.rows[0]!, results[0]!, settings, cut)!], true, 'Tick');
 	const compared = review(await takeText(session, 'print id\tshape\nP-1\t1:1\n'));
 	compared.chooseRows(compared.merge.rows, 'there');
-	const taken = await takeReviewed(session, compared);
+	const taken = told(await takeReviewed(session, compared));
 	expect(session.question).toBeDefined();
 	expect(taken.sentences[0]).toContain('Nothing here has changed yet');
 });
@@ -284,7 +286,7 @@ test('a file that the device does not give is told too', async () => {
 
 test('the example takes the place of the show, and undo brings that back', async () => {
 	const session = await open('example');
-	session.addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
+	on(session).addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
 	const { show } = session;
 	expect(await takeExample(session)).toMatchObject({
 		isProblem: false,
@@ -299,7 +301,7 @@ test('the example takes the place of the show, and undo brings that back', async
 test('a show that is handed out is the same when it is opened elsewhere', async () => {
 	const [here, there] = [await open('here'), await open('there')];
 	await takeExample(here);
-	here.rename('Spring: a “show”');
+	on(here).rename('Spring: a “show”');
 	const saved = await given(() => giveShow(here));
 	expect(saved.name).toBe('Spring a “show”.evenhang.json');
 	const taken = told(await takeFile(there, saved));
@@ -314,12 +316,12 @@ test('rows that are handed out are the same, and worked out the same, when they 
 	const csv = await given(() => giveRows(here));
 	expect(csv.name).toBe('Salt and slate, Kiln Lane Rooms.csv');
 	expect(told(await takeFile(here, csv)).sentences).toEqual(['30 rows already here, left as they are.']);
-	there.changeSettings(here.show.settings);
+	on(there).changeSettings(here.show.settings);
 	expect(told(await takeFile(there, csv)).sentences).toEqual(['30 rows added.']);
 	expect(there.results).toEqual(here.results);
 	// Elsewhere, with other settings, the results are compared and the difference is told.
 	const other = await open('rows other');
-	other.changeSettings({ ...here.show.settings, border: '90 mm' });
+	on(other).changeSettings({ ...here.show.settings, border: '90 mm' });
 	expect(told(await takeFile(other, csv)).sentences[1]).toMatch(/^The results of \d+ rows in the file are not what/);
 });
 

@@ -5,6 +5,7 @@ import { afterEach, expect, onTestFinished, test, vi } from 'vitest';
 import { filesFromOutside } from '../../../src/app/filesFromOutside.ts';
 import { canShare, giveBackup, giveRows, giveShow } from '../../../src/app/giveFile.ts';
 import { openShelf } from '../../../src/app/shelf.svelte.ts';
+import { on } from './edits.ts';
 
 afterEach(() => {
 	vi.restoreAllMocks();
@@ -39,7 +40,7 @@ function stand({ kinds, refuses }: Platform) {
 async function spring(name: string) {
 	const shelf = await openShelf({ databaseName: name, showId: undefined });
 	onTestFinished(() => shelf.close());
-	shelf.session.rename('Spring');
+	on(shelf.session).rename('Spring');
 	await shelf.session.whenSaved();
 	return { shelf, session: shelf.session };
 }
@@ -48,11 +49,11 @@ test('what the platform takes is shared, in a form that it takes, and counts as 
 	const { shelf, session } = await spring('shared');
 	const done = stand({ kinds: ['text/csv', 'text/plain'] });
 	expect(canShare()).toBe(true);
-	expect(session.changesSinceCopy).toBe(1);
+	expect(session.copies.changes).toBe(1);
 	expect(await giveRows(session, 'share')).toBe('Spring.csv');
-	expect([session.changesSinceCopy, session.copied?.what]).toEqual([0, 'rows']);
+	expect([session.copies.changes, session.copies.last?.what]).toEqual([0, 'rows']);
 	expect(await giveShow(session, 'share')).toBe('Spring.evenhang.txt');
-	expect(await giveBackup(shelf, '2026-11-25', 'share')).toBe('All shows 2026-11-25.evenhang.txt');
+	expect(await giveBackup(shelf, 'share', new Date(2026, 10, 25))).toBe('All shows 2026-11-25.evenhang.txt');
 	expect(done).toEqual([
 		'shared Spring.csv as Spring.csv',
 		'shared Spring.evenhang.txt as Spring.evenhang.txt',
@@ -66,10 +67,10 @@ test('changes that are in no file are counted without those that were taken back
 	const counts: number[] = [];
 	const count = async () => {
 		await session.whenSaved();
-		counts.push(session.changesSinceCopy);
+		counts.push(session.copies.changes);
 	};
 	await giveRows(session, 'share');
-	session.rename('Autumn');
+	on(session).rename('Autumn');
 	await count();
 	session.undo();
 	await count();
@@ -81,11 +82,11 @@ test('changes that are in no file are counted without those that were taken back
 	session.redo();
 	await count();
 	session.undo();
-	session.rename('Winter');
+	on(session).rename('Winter');
 	await count(); // one change back from the copy, and one on
 	session.undo();
 	await count();
-	session.rename('Summer');
+	on(session).rename('Summer');
 	await count();
 	expect(counts).toEqual([1, 0, 1, 1, 0, 2, 1, 2]);
 	await shelf.refresh();
@@ -93,16 +94,16 @@ test('changes that are in no file are counted without those that were taken back
 	vi.unstubAllGlobals();
 	const again = await openShelf({ databaseName: 'counted', showId: undefined });
 	onTestFinished(() => again.close());
-	expect(again.session.changesSinceCopy).toBe(2);
+	expect(again.session.copies.changes).toBe(2);
 });
 
 test('a person who puts sharing off has done nothing wrong, and nothing counts as given', async () => {
 	const { shelf, session } = await spring('put off');
 	const done = stand({ kinds: ['text/csv', 'application/json'], refuses: 'AbortError' });
 	expect([await giveRows(session, 'share'), await giveShow(session, 'share')]).toEqual([undefined, undefined]);
-	expect(await giveBackup(shelf, 'today', 'share')).toBeUndefined();
-	expect([done, session.copied, session.changesSinceCopy]).toEqual([[], undefined, 1]);
-	expect(await session.exchanges()).toEqual([]);
+	expect(await giveBackup(shelf, 'share')).toBeUndefined();
+	expect([done, session.copies.last, session.copies.changes]).toEqual([[], undefined, 1]);
+	expect(await session.exchanges.all()).toEqual([]);
 });
 
 test.each<[string, Platform]>([

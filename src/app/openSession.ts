@@ -1,0 +1,42 @@
+import { newShow } from '../core/show/newShow.ts';
+import { notOpened, otherTabsInTheWay } from '../core/show/storageProblem.ts';
+import { makeId } from '../files/makeId.ts';
+import { openShowStore } from '../storage/showStore.ts';
+import type { OrderSearch } from './benchOrder.svelte.ts';
+import { Session } from './session.svelte.ts';
+
+/** What a session is opened with; all of it has a default, and tests give their own. */
+export interface SessionOptions {
+	readonly databaseName?: string;
+	/** The show to open; by default the one that was open last. */
+	readonly showId?: string | undefined;
+	/** Names rows and shows. */
+	readonly makeId?: () => string;
+	/** Told, with a sentence, when opening waits for other tabs. */
+	readonly onWaiting?: (sentence: string) => void;
+	/** Looks for the order of the cuts with the fewest changes. */
+	readonly search?: OrderSearch;
+}
+
+/**
+ * Opens the show kept on this device, or begins one.
+ * @returns rejects with a sentence where what is kept cannot be opened; it is not touched then
+ */
+export async function openSession(options: SessionOptions = {}): Promise<Session> {
+	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting, showId, search } = options;
+	const opened: { session?: Session } = {};
+	const store = openShowStore(databaseName, {
+		onBlocked: () => onWaiting?.(otherTabsInTheWay),
+		onSuperseded: () => opened.session?.supersede(),
+	});
+	try {
+		const stored = await store.openShow(() => newShow(newId()), showId);
+		// Where it cannot be kept, another show may be opened the next time; this one opens all the same.
+		if (stored.revision > 1 || showId !== undefined)
+			store.keepPlace(stored.show.id, { openedAt: Date.now() }).catch(() => undefined);
+		return (opened.session = new Session(stored, store, databaseName, newId, search));
+	} catch (cause) {
+		store.close();
+		throw new Error(notOpened((cause as Error).name), { cause });
+	}
+}

@@ -1,0 +1,81 @@
+import type { BenchPlan } from '../core/bench/benchPlan.ts';
+import { orderBench, setUpsOf } from '../core/bench/orderBench.ts';
+import { readViews } from '../core/grid/views.ts';
+import type { RowResult } from '../core/row/rowResult.ts';
+import { readSettings } from '../core/show/readSettings.ts';
+import type { Row } from '../core/show/row.ts';
+import type { SettingProblem } from '../core/show/settingValue.ts';
+import type { Settings } from '../core/show/settings.ts';
+import type { Show } from '../core/show/show.ts';
+import { BenchOrder, type OrderSearch } from './benchOrder.svelte.ts';
+import { LateBench } from './lateBench.svelte.ts';
+import { ResultCache } from './resultCache.ts';
+
+/** What a show works out: its settings as read, the results of its rows, the cutting order. */
+export class WorkedOut {
+	readonly #show: () => Show;
+	readonly #cache = new ResultCache();
+	// By themselves: an edit of anything else works nothing out anew.
+	readonly #typedSettings = $derived.by(() => this.#show().settings);
+	readonly #rows = $derived.by(() => this.#show().rows);
+	readonly #typedViews = $derived.by(() => this.#show().views);
+	readonly #read = $derived.by(() => readSettings(this.#typedSettings));
+	readonly settings = $derived.by(() => this.#read.settings);
+	/** How the show is looked at. */
+	readonly views = $derived.by(() => readViewsToldOf(this.#typedViews));
+	/** What of the settings and the views cannot be read. */
+	readonly problems = $derived.by(() => [...this.#read.problems, ...this.views.problems]);
+	/** What each row works out, in the order of the rows. */
+	readonly results: readonly RowResult[] = $derived.by(() => this.#cache.resultsOf(this.#rows, this.settings));
+	readonly #order: BenchOrder;
+	readonly bench: BenchPlan = $derived.by(() =>
+		orderBench(this.#rows, this.results, this.settings, (setUps) => this.#order.orderOf(setUps)),
+	);
+	/** The cutting order as it was when typing last paused. */
+	readonly lateBench = new LateBench(() => {
+		void this.#lookForOrder();
+		return { rows: this.#rows, plan: this.bench };
+	});
+
+	/** @param search looks for the order of the cuts with the fewest changes; replaced in tests */
+	constructor(show: () => Show, search: OrderSearch | undefined) {
+		this.#show = show;
+		this.#order = new BenchOrder(search);
+		this.lateBench.later();
+	}
+
+	/** Whether an order with fewer changes is still looked for. */
+	get isOrdering(): boolean {
+		return this.#order.isSearching;
+	}
+
+	/** What the rows of another show work out; those that stand in this one too are not worked out again. */
+	resultsOf(rows: readonly Row[], settings: Settings): readonly RowResult[] {
+		return this.#cache.resultsOf(rows, settings);
+	}
+
+	/** Works rows out ahead, a slice at a time. Gives how many are done after each slice. */
+	ahead(rows: readonly Row[]): AsyncGenerator<number, void> {
+		return this.#cache.ahead(rows, this.settings);
+	}
+
+	/** Ends what is worked out beside the screen. */
+	stop(): void {
+		this.lateBench.stop();
+		this.#order.stop();
+	}
+
+	/** Has the order with the fewest changes looked for; the plan at hand stays until it is there. */
+	async #lookForOrder(): Promise<void> {
+		const before = this.bench;
+		await this.#order.look(setUpsOf(before));
+		if (this.bench !== before) this.lateBench.later();
+	}
+}
+
+/** How a show is looked at, and what of that cannot be read. */
+function readViewsToldOf(typed: unknown) {
+	const problems: SettingProblem[] = [];
+	const views = readViews(typed, { report: (key, problem) => void problems.push({ key, problem }) });
+	return { views, problems };
+}

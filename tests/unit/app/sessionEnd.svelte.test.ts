@@ -1,0 +1,122 @@
+import 'fake-indexeddb/auto';
+import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
+import { openSession } from '../../../src/app/openSession.ts';
+import type { Session } from '../../../src/app/session.svelte.ts';
+import { openShelf } from '../../../src/app/shelf.svelte.ts';
+import { tickFor } from '../../../src/core/bench/ticks.ts';
+import { openShowStore } from '../../../src/storage/showStore.ts';
+import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
+import { namer } from '../core/show/randomEdits.ts';
+import { on } from './edits.ts';
+
+let databaseName = '';
+beforeEach(({ task }) => {
+	databaseName = task.id;
+	vi.restoreAllMocks();
+});
+
+const open = (prefix = 'n'): Promise<Session> => openSession({ databaseName, makeId: namer(prefix) });
+
+async function stored(id: string) {
+	const store = openShowStore(databaseName);
+	const { show } = await store.read(id);
+	store.close();
+	return show;
+}
+
+const addTitled = (session: Session, title: string) => on(session).addRows([{ cells: { title } }], 0, 'Add row');
+
+test('what was typed before a session closes is on disk, and what comes after is refused and not shown', async () => {
+	const session = await open();
+	const { id } = session.show;
+	for (let n = 0; n < 8; n++) addTitled(session, `${n}`);
+	const closed = session.close();
+	for (let n = 8; n < 16; n++) addTitled(session, `${n}`);
+	await closed;
+	addTitled(session, 'late');
+	expect(session.show.rows).toHaveLength(8);
+	expect(session.lastStep !== undefined && session.undo()).toBeFalsy();
+	expect((await stored(id)).rows).toEqual(session.show.rows);
+});
+
+test('a session that cannot keep what was typed does not close, and goes on', async () => {
+	const session = await open();
+	const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+		throw new DOMException('full', 'QuotaExceededError');
+	});
+	addTitled(session, 'Pier');
+	await expect(session.close()).rejects.toThrow('no room left');
+	put.mockRestore();
+	addTitled(session, 'Quay');
+	await session.whenSaved();
+	expect((await stored(session.show.id)).rows).toHaveLength(2);
+	await session.close();
+});
+
+test('an opening that fails leaves no connection behind', async () => {
+	await (await open()).close();
+	const getAll = vi.spyOn(IDBObjectStore.prototype, 'getAll').mockImplementation(() => {
+		throw new DOMException('damaged', 'DataError');
+	});
+	const close = vi.spyOn(IDBDatabase.prototype, 'close');
+	await expect(open()).rejects.toThrow('cannot be opened');
+	await Promise.resolve();
+	getAll.mockRestore();
+	expect(close).toHaveBeenCalledOnce();
+});
+
+test('an import ends with its session: another show gets neither its rows nor its report', async () => {
+	const shelf = await openShelf({ databaseName, showId: undefined });
+	onTestFinished(() => shelf.close());
+	const first = shelf.session.show.id;
+	const other = await shelf.create();
+	const desk = new FileDesk(shelf);
+	const lines = Array.from({ length: 3000 }, (_, n) => `Print ${n},${200 + (n % 90)},${150 + (n % 70)}`);
+	const importing = desk.takeFiles([new File([`title,picture width,picture height\n${lines.join('\n')}`], 'l.csv')]);
+	await vi.waitFor(() => expect(desk.progress?.doing).toBe('working out'), { interval: 1, timeout: 20_000 });
+	await shelf.open(other!);
+	await importing;
+	expect(shelf.session.show).toMatchObject({ id: other, rows: [] });
+	expect((await stored(first)).rows).toEqual([]);
+	expect(desk.report?.isProblem).toBe(true);
+	expect(desk.report?.title).toBe('“l.csv” was not imported');
+	expect(desk.progress).toBeUndefined();
+});
+
+test('edits of another tab come as edits: the show is not read again for each', async () => {
+	const [one, two] = [await open('a'), await open('b')];
+	onTestFinished(async () => void (await Promise.all([one.close(), two.close()])));
+	addTitled(one, 'first');
+	await vi.waitFor(() => expect(two.show.rows).toHaveLength(1));
+	const reads = vi.spyOn(IDBObjectStore.prototype, 'getAll');
+	for (let n = 0; n < 20; n++) {
+		addTitled(one, `${n}`);
+		await one.whenSaved();
+	}
+	await vi.waitFor(() => expect(two.show.rows).toHaveLength(21));
+	expect(two.show.rows).toEqual(one.show.rows);
+	expect(reads.mock.calls.length).toBeLessThanOrEqual(2);
+	addTitled(two, 'answer');
+	await vi.waitFor(() => expect(one.show).toEqual(two.show));
+});
+
+test('while a question is open, nothing is taken back and nothing else is done', async () => {
+	const session = await open();
+	onTestFinished(() => session.close());
+	const cells = { 'picture width': '300', 'picture height': '200', mount: '500 x 400' };
+	const [id] = on(session).addRows([{ cells }], 0, 'Add row');
+	const ticks = (['left', 'right', 'top', 'bottom'] as const).map((side) =>
+		tickFor(session.show.rows[0]!, session.results[0]!, session.settings, { row: 1, copy: 1, part: 'mount', side })!,
+	);
+	on(session).tickCuts(ticks, true, 'Tick');
+	const before = session.show;
+	on(session).typeCells([{ id: id!, cells: { 'picture width': '320' } }], 'Type picture width');
+	expect(session.question).toBeDefined();
+	session.undo();
+	session.redo();
+	on(session).rename('Other');
+	expect(session.show).toBe(before);
+	session.answer('leave');
+	expect(session.show).toBe(before);
+	expect(session.lastStep?.label).toBe('Tick');
+});
