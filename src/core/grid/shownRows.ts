@@ -12,6 +12,8 @@ export interface ShownRows {
 	readonly of: readonly Row[];
 	/** Whether they stand in another sequence than the show's own. */
 	readonly isSorted: boolean;
+	/** Their names in that sequence with those of rows that have gone since, so that they come back where they were. */
+	readonly sequence?: readonly RowId[];
 }
 
 /** All rows of a show as they stand. */
@@ -42,29 +44,39 @@ export const placeBehind = (shown: ShownRows, place: number): number =>
  */
 export function keepShown(shown: ShownRows, rows: readonly Row[]): ShownRows {
 	if (shown.of === rows) return shown;
-	const { places, isSorted } = shown;
+	const { places, isSorted, sequence: before } = shown;
 	if (places === undefined) return showAll(rows);
-	if (isSameSequence(shown.of, rows)) return showAt(rows, places, isSorted);
+	if (isSameSequence(shown.of, rows)) return { ...showAt(rows, places, isSorted), ...(before && { sequence: before }) };
 	const known = new Set(shown.of.map(idOf));
 	const seen = new Set(shown.rows.map(idOf));
 	const isShown = ({ id }: Row) => seen.has(id) || !known.has(id);
 	if (!isSorted) return showAt(rows, placesWhere(rows, isShown), false);
-	const followers = new Map<RowId | undefined, number[]>();
+	const former = before ?? shown.rows.map(idOf);
+	const isIn = new Set(former);
+	const followers = new Map<RowId | undefined, RowId[]>();
 	const placeOf = new Map<RowId, number>();
 	let last: RowId | undefined;
 	for (const [place, { id }] of rows.entries()) {
-		if (seen.has(id)) placeOf.set((last = id), place);
+		if (isIn.has(id)) placeOf.set((last = id), place);
 		else if (!known.has(id)) {
+			placeOf.set(id, place);
 			const own = followers.get(last);
-			if (own) own.push(place);
-			else followers.set(last, [place]);
+			if (own) own.push(id);
+			else followers.set(last, [id]);
 		}
 	}
-	const sequence = shown.rows.flatMap(({ id }) => {
-		const place = placeOf.get(id);
-		return place === undefined ? [] : [place, ...(followers.get(id) ?? [])];
-	});
-	return showAt(rows, [...(followers.get(undefined) ?? []), ...sequence], true);
+	const sequence = [undefined, ...former].flatMap((id) => [
+		...(id === undefined ? [] : [id]),
+		...(followers.get(id) ?? []),
+	]);
+	return {
+		...showAt(
+			rows,
+			sequence.flatMap((id) => placeOf.get(id) ?? []),
+			true,
+		),
+		sequence,
+	};
 }
 
 /** The same rows and one more, where it would be seen if nothing were left out; in a sorted sequence at the end. */
@@ -72,6 +84,8 @@ export function alsoShown(shown: ShownRows, id: RowId): ShownRows {
 	const place = shown.of.findIndex((row) => row.id === id);
 	if (shown.places === undefined || place < 0 || shown.places.includes(place)) return shown;
 	const places = [...shown.places, place];
+	if (shown.isSorted && shown.sequence)
+		return { ...showAt(shown.of, places, true), sequence: [...shown.sequence.filter((each) => each !== id), id] };
 	return showAt(shown.of, shown.isSorted ? places : places.sort((a, b) => a - b), shown.isSorted);
 }
 

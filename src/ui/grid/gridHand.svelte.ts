@@ -97,6 +97,11 @@ export class GridHand {
 		this.columns = new ShownColumns(rows);
 	}
 
+	/** Another object each time something is selected, and the same while the rows change under what is selected. */
+	get choice(): object {
+		return this.#kept;
+	}
+
 	/** The rows that are seen. */
 	get rows(): readonly Row[] {
 		return this.arranged.shown.rows;

@@ -77,6 +77,12 @@ export class GridWindow {
 		[this.scrollTop, this.scrollLeft] = [this.scroller.scrollTop, this.scroller.scrollLeft];
 	}
 
+	/** Whether a row is seen, in part at least; the head always is. */
+	isRowInView(rowIndex: number): boolean {
+		const top = rowIndex * rowHeight - this.scrollTop;
+		return rowIndex < 0 || (top > -rowHeight && top < this.height - headHeight);
+	}
+
 	/**
 	 * Scrolls no more than it takes to see a cell. Reads nothing of the page's layout, which would have to be made at
 	 * once: only what scrolling has told.

@@ -190,7 +190,7 @@ test('a spoilt board is to be cut again, undo takes it back, and the left hand h
 			.tap();
 		await page.getByText('One board spoilt').waitFor();
 		expect(await page.locator('.tick').first().getAttribute('aria-pressed')).toBe('false');
-		await page.getByRole('button', { name: /^Undo: Spoilt/ }).tap();
+		await page.getByRole('button', { name: /^Undo tick: Spoilt/ }).tap();
 		await expect.poll(() => page.locator('.tick').first().getAttribute('aria-pressed')).toBe('true');
 		expect((await next(page).boundingBox())!.x).toBeGreaterThan(590);
 		await page.getByRole('link', { name: 'List' }).tap();

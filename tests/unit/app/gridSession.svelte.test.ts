@@ -9,6 +9,7 @@ import { openShowStore } from '../../../src/storage/showStore.ts';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import type { GridFocus } from '../../../src/ui/grid/gridHand.svelte.ts';
 import { GridState } from '../../../src/ui/grid/gridState.svelte.ts';
+import { typeCells } from '../../../src/core/show/typeCells.ts';
 import { namer } from '../core/show/randomEdits.ts';
 
 /** What a person does to the grid, by place, so that it can be done to any. */
@@ -362,5 +363,43 @@ test('columns that are hidden, moved and sized leave the hand on its column, eac
 	grid.hideColumns();
 	expect(grid.notice).toContain('stay');
 	expect(session.results, 'nothing was worked out anew').toBe(results);
+	await session.close();
+});
+
+test('after a delete in a sorted list, undo selects exactly the prints that came back', async () => {
+	const { session, grid, titles } = await gridOf(
+		['Tar', '300'],
+		['Ash', '310'],
+		['Fog', '320'],
+		['Ebb', '330'],
+		['Oak', '340'],
+	);
+	grid.sortBy({ column: 'title', way: 'up' });
+	expect(titles()).toBe('Ash Ebb Fog Oak Tar');
+	grid.selectRows(1, 3);
+	const deleted = grid.rowsInHand;
+	grid.removeRows();
+	expect(titles()).toBe('Ash Tar');
+	grid.undo();
+	expect([titles(), grid.rowsInHand]).toEqual(['Ash Ebb Fog Oak Tar', deleted]);
+	await session.close();
+});
+
+test('worked-out cells are left alone after a column was hidden: that stays hidden, and one undo takes the paste back', async () => {
+	const { session, grid } = await gridOf(['Tar', '300']);
+	const id = session.show.rows[0]!.id;
+	session.do((show, settings) => typeCells(show, [{ id, cells: { shape: '3:2' } }], settings, 'Type shape'));
+	const before = session.show.rows;
+	grid.selectCell(id, 'picture width');
+	grid.paste([['360', '240']]);
+	expect(grid.offer?.workedOut).toHaveLength(1);
+	grid.columns.hide(['maker']);
+	grid.leaveWorkedOut();
+	expect(session.show.rows[0]?.typed).toMatchObject({ 'picture width': '360' });
+	expect(session.show.rows[0]?.typed).not.toHaveProperty('picture height');
+	expect([grid.columns.indexOf('maker'), session.lastStep?.label]).toEqual([-1, 'Hide column']);
+	grid.undo();
+	grid.undo();
+	expect(session.show.rows).toEqual(before);
 	await session.close();
 });

@@ -7,6 +7,7 @@ import { tickFor } from '../../../src/core/bench/ticks.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
 import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
 import { namer } from '../core/show/randomEdits.ts';
+import { isTickNext, tickStep } from '../../../src/app/tickSteps.ts';
 import { on } from './edits.ts';
 
 let databaseName = '';
@@ -119,4 +120,32 @@ test('while a question is open, nothing is taken back and nothing else is done',
 	session.answer('leave');
 	expect(session.show).toBe(before);
 	expect(session.lastStep?.label).toBe('Tick');
+});
+
+test('at the bench undo takes ticks back and nothing else, however much was done since', async () => {
+	const session = await open();
+	onTestFinished(() => session.close());
+	const cells = { 'picture width': '300', 'picture height': '200', mount: '500 x 400' };
+	on(session).addRows([{ cells }], 0, 'Load the example');
+	expect([tickStep(session, 'bench'), tickStep(session, 'knife')]).toEqual([undefined, undefined]);
+	session.takeBack(tickStep(session, 'bench'));
+	expect(session.show.rows).toHaveLength(1);
+	const [left, right] = (['left', 'right'] as const).map(
+		(side) =>
+			tickFor(session.show.rows[0]!, session.results[0]!, session.settings, { row: 1, copy: 1, part: 'mount', side })!,
+	);
+	on(session).tickCuts([left!], true, 'Tick left');
+	on(session).tickCuts([right!], true, 'Tick right');
+	on(session).changeSettings({ views: {} }, 'Hide column');
+	on(session).rename('Autumn');
+	session.takeBack(tickStep(session, 'bench'));
+	expect([session.show.ticks, session.show.name]).toEqual([[left], 'Autumn']);
+	session.takeBack(tickStep(session, 'bench'));
+	expect([session.show.ticks ?? [], tickStep(session, 'bench')]).toEqual([[], undefined]);
+	expect(isTickNext(session, 'bench')).toBe(true);
+	session.redo();
+	expect([session.show.ticks, session.show.rows.length]).toEqual([[left], 1]);
+	// Past a change that took ticks along there is no way back to the ticks alone.
+	on(session).replaceShow({ name: 'Winter', settings: {}, rows: [] }, 'Load the example');
+	expect([tickStep(session, 'bench'), session.show.rows]).toEqual([undefined, []]);
 });

@@ -5,6 +5,7 @@ import { afterEach, expect, onTestFinished, test, vi } from 'vitest';
 import { filesFromOutside } from '../../../src/app/filesFromOutside.ts';
 import { canShare, giveBackup, giveRows, giveShow } from '../../../src/app/giveFile.ts';
 import { openShelf } from '../../../src/app/shelf.svelte.ts';
+import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
 import { on } from './edits.ts';
 
 afterEach(() => {
@@ -164,4 +165,43 @@ test('what could not be kept when it was shared is told; a page without any of t
 	await vi.waitFor(() => expect(refused).toEqual(['refused']));
 	expect(taken).toEqual([]);
 	expect(openedWith('', false).refused).toEqual([]);
+});
+
+test('an edit made while a file is being shared is not in it, and one that is taken back meanwhile is none', async () => {
+	const { session } = await spring('meanwhile');
+	let finish = () => {};
+	vi.stubGlobal('navigator', {
+		canShare: () => true,
+		share: () => new Promise<void>((resolve) => (finish = resolve)),
+	});
+	const giving = giveRows(session, 'share');
+	on(session).rename('Summer');
+	on(session).rename('Autumn');
+	session.undo();
+	finish();
+	await giving;
+	expect(session.copies.changes).toBe(1);
+	await session.whenSaved();
+	const again = await openShelf({ databaseName: 'meanwhile', showId: undefined });
+	onTestFinished(() => again.close());
+	expect(again.session.copies.changes).toBe(1);
+});
+
+test('a backup has the day where one is', async () => {
+	const { shelf } = await spring('day');
+	const done = stand({ kinds: ['text/plain'] });
+	const { TZ } = process.env;
+	onTestFinished(() => void (TZ === undefined ? delete process.env['TZ'] : (process.env['TZ'] = TZ)));
+	process.env['TZ'] = 'Pacific/Auckland';
+	await giveBackup(shelf, 'share', new Date('2026-11-25T20:00:00Z'));
+	expect(done).toEqual([expect.stringContaining('All shows 2026-11-26')]);
+});
+
+test('a backup that fails is told', async () => {
+	const { shelf } = await spring('failing');
+	const desk = new FileDesk(shelf);
+	vi.spyOn(shelf, 'everything').mockRejectedValue(new DOMException('gone', 'UnknownError'));
+	await desk.backUp();
+	expect(desk.report).toMatchObject({ title: 'All shows could not be saved', isProblem: true });
+	vi.restoreAllMocks();
 });
