@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
 import { cell, press } from '../screens/prints.ts';
-import { drag, grip, selected, withNumbered } from './cells.ts';
+import { grip, selected, withNumbered } from './cells.ts';
 
 const play = oneStage();
 

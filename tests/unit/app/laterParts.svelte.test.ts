@@ -45,7 +45,7 @@ vi.doMock(import('../../../src/core/show/columns.ts'), async (importOriginal) =>
 });
 
 const { isSameShow } = await import('../../../src/app/backupStandings.ts');
-const { openSession } = await import('../../../src/app/session.svelte.ts');
+const { openSession } = await import('../../../src/app/openSession.ts');
 const { orderBench } = await import('../../../src/core/bench/orderBench.ts');
 const { chooseMerge } = await import('../../../src/core/merge/choices.ts');
 const { mergeEdit } = await import('../../../src/core/merge/mergeEdit.ts');
@@ -56,6 +56,7 @@ const { columns, isColumnName } = await import('../../../src/core/show/columns.t
 const { duplicateRows } = await import('../../../src/core/show/duplicateRows.ts');
 const { apply, compose, difference, invert, isEmpty, rebase } = await import('../../../src/core/show/edit.ts');
 const { moveRows } = await import('../../../src/core/show/moveRows.ts');
+const { replaceShow } = await import('../../../src/core/show/replaceShow.ts');
 const { readSettings } = await import('../../../src/core/show/readSettings.ts');
 const { leftOfShow } = await import('../../../src/core/show/settingsOfShow.ts');
 const { takeIn } = await import('../../../src/core/show/takeIn.ts');
@@ -264,8 +265,10 @@ describe('on the device', () => {
 		};
 		const session = await open();
 		const parted = ({ id: _, ...others }: Show) => others;
-		session.replaceShow(older, 'Open older');
-		session.replaceShow(newer, 'Open newer');
+		const put = (next: Show, label: string) =>
+			session.do((show) => replaceShow(show, next, session.makeId, label));
+		put(older, 'Open older');
+		put(newer, 'Open newer');
 		expect(parted(session.show)).toEqual(parted(newer));
 		session.undo();
 		expect(parted(plain(session.show))).toEqual(parted(older));
