@@ -265,8 +265,7 @@ describe('on the device', () => {
 		};
 		const session = await open();
 		const parted = ({ id: _, ...others }: Show) => others;
-		const put = (next: Show, label: string) =>
-			session.do((show) => replaceShow(show, next, session.makeId, label));
+		const put = (next: Show, label: string) => session.do((show) => replaceShow(show, next, session.makeId, label));
 		put(older, 'Open older');
 		put(newer, 'Open newer');
 		expect(parted(session.show)).toEqual(parted(newer));

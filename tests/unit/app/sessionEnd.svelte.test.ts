@@ -130,9 +130,8 @@ test('at the bench undo takes ticks back and nothing else, however much was done
 	expect([tickStep(session, 'bench'), tickStep(session, 'knife')]).toEqual([undefined, undefined]);
 	session.takeBack(tickStep(session, 'bench'));
 	expect(session.show.rows).toHaveLength(1);
-	const [left, right] = (['left', 'right'] as const).map(
-		(side) =>
-			tickFor(session.show.rows[0]!, session.results[0]!, session.settings, { row: 1, copy: 1, part: 'mount', side })!,
+	const [left, right] = (['left', 'right'] as const).map((side) =>
+		tickFor(session.show.rows[0]!, session.results[0]!, session.settings, { row: 1, copy: 1, part: 'mount', side })!,
 	);
 	on(session).tickCuts([left!], true, 'Tick left');
 	on(session).tickCuts([right!], true, 'Tick right');
