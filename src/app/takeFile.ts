@@ -230,7 +230,7 @@ export async function takeReviewed(session: Session, review: MergeReview, option
 	const before = session.show;
 	const step = await review.take(edit);
 	session.signal.throwIfAborted();
-	if (session.question) return told(rowsWaiting(read.rows.length));
+	if (step === undefined && !isEmpty(edit)) return told(rowsWaiting(read.rows.length));
 	const known = new Map(before.rows.map((row) => [row.id, row]));
 	const isTaken = (row: Row) => known.get(row.id) !== row;
 	const after = session.show.rows;
