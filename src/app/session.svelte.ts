@@ -2,7 +2,16 @@ import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import { begunAgain, withoutWrongTicks } from '../core/bench/cutWarning.ts';
 import type { Views } from '../core/grid/views.ts';
 import type { RowResult } from '../core/row/rowResult.ts';
-import { apply, compose, type Edit, invert, isEmpty, rebase } from '../core/show/edit.ts';
+import {
+	apply,
+	type Command,
+	compose,
+	type Edit,
+	type FocusOfEdit,
+	invert,
+	isEmpty,
+	rebase,
+} from '../core/show/edit.ts';
 import { readSettings } from '../core/show/readSettings.ts';
 import type { Row } from '../core/show/row.ts';
 import type { SettingProblem } from '../core/show/settingValue.ts';
@@ -19,12 +28,6 @@ import type { LateBench } from './lateBench.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
 import type { Saved } from './saving.svelte.ts';
 import { WorkedOut } from './workedOut.svelte.ts';
-
-/** Makes an edit of the show as it is, under its settings as read: `typeCells` and its like, with all else said. */
-export type Command = (show: Show, settings: Settings) => Edit;
-
-/** What was selected before an edit and is after it: plain values, handed back by undo and redo, never looked into. */
-export type FocusOfEdit = NonNullable<Edit['focus']>;
 
 /**
  * The show that is open: every change of it is one edit, one transaction and one undo step. All values are raw, immutable

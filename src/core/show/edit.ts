@@ -2,6 +2,7 @@ import { everyPart, heldOf, type PartValues } from './everyPart.ts';
 import { type ItemDiff, itemDiff, itemOf } from './keyedList.ts';
 import type { DiffOf, Part, PartName } from './parts.ts';
 import type { Row, RowId } from './row.ts';
+import type { Settings } from './settings.ts';
 import type { Show } from './show.ts';
 import { composeValues, swapValues, type ValueDiff } from './singleValue.ts';
 
@@ -18,9 +19,14 @@ export interface Edit extends Diffs {
 	readonly rows: readonly RowDiff[];
 	/** The exchange that the edit takes in, by its id (`after`), or takes back (`before`); see `core/merge`. */
 	readonly exchange?: ItemDiff<string>;
-	/** What was selected before and after: a plain value, kept for whoever shows the rows and never looked into. */
-	readonly focus?: ValueDiff<unknown>;
+	readonly focus?: FocusOfEdit;
 }
+
+/** What was selected before an edit and after it: plain values, handed back by undo and redo, never looked into. */
+export type FocusOfEdit = ValueDiff<unknown>;
+
+/** Makes an edit of the show as it is, under its settings as read: `typeCells` and its like, with all else said. */
+export type Command = (show: Show, settings: Settings) => Edit;
 
 /** The row that a diff is about. */
 export const rowIdOf = (diff: RowDiff): RowId => itemOf(diff).id;

@@ -1,11 +1,11 @@
-import type { Command, FocusOfEdit, Session } from '../../../src/app/session.svelte.ts';
+import type { Session } from '../../../src/app/session.svelte.ts';
 import { spoilBoard, tickCuts } from '../../../src/core/bench/tickCuts.ts';
 import type { CutSheet } from '../../../src/core/sheets/cutSheet.ts';
 import { handBack, markCut, spoilSheet, tickKnife } from '../../../src/core/sheets/markSheets.ts';
 import type { NewRow } from '../../../src/core/show/addRows.ts';
 import { changeSettings } from '../../../src/core/show/changeSettings.ts';
 import { duplicateRows } from '../../../src/core/show/duplicateRows.ts';
-import type { Edit } from '../../../src/core/show/edit.ts';
+import type { Command, Edit, FocusOfEdit } from '../../../src/core/show/edit.ts';
 import { moveRows } from '../../../src/core/show/moveRows.ts';
 import { removeRows } from '../../../src/core/show/removeRows.ts';
 import { rename } from '../../../src/core/show/rename.ts';
