@@ -129,3 +129,19 @@ export function follow(
 	const isAround = contains(rangeOf({ active, anchor, head }), active);
 	return isAround ? { active, anchor, head } : at(active.row, active.column);
 }
+
+/** The selection on the same columns after columns have come, gone or moved, by the rule of `follow`. */
+export function followColumns(
+	selection: Selection,
+	before: readonly string[],
+	after: readonly string[],
+): Selection | undefined {
+	const followed = follow(turned(selection), before, after);
+	return followed && turned(followed);
+}
+
+/** Columns are to a selection what rows are: turned, one rule holds for both. */
+const turned = ({ active, anchor, head }: Selection): Selection => {
+	const turn = ({ row, column }: Position): Position => ({ row: column, column: row });
+	return { active: turn(active), anchor: turn(anchor), head: turn(head) };
+};

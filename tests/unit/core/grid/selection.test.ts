@@ -7,6 +7,7 @@ import {
 	everything,
 	extendTo,
 	follow,
+	followColumns,
 	headRow,
 	isSingle,
 	rangeOf,
@@ -67,3 +68,16 @@ test('a range shrinks to its active cell where its ends no longer stand around i
 	const middle = { ...between({ row: 0, column: 0 }, { row: 2, column: 0 }), active: { row: 1, column: 0 } };
 	expect(follow(middle, letters('abc'), letters('acb'))).toEqual(at(2, 0));
 });
+
+test.each([
+	{ after: 'xabcdef', columns: [4, 6] }, // a column came before them
+	{ after: 'abcef', columns: [3, 4] }, // the active column is gone, the next takes its place
+	{ after: 'abc', columns: [2, 2] }, // neither is left, nor any after them
+])(
+	'columns abcdef become $after: the selection from d to f stands at $columns',
+	({ after, columns: [active, head] }) => {
+		expect(followColumns(some, letters('abcdef'), letters(after))).toEqual(
+			between({ row: 2, column: active! }, { row: 1, column: head! }),
+		);
+	},
+);
