@@ -1,13 +1,7 @@
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import { isSameValue } from '../core/show/isSameValue.ts';
-import {
-	type CellPlace,
-	notTakenIn,
-	rowsTakenIn,
-	rowsWaiting,
-	showTakenIn,
-	type TakenIn,
-} from '../core/show/takenIn.ts';
+import { notTakenIn, rowsTakenIn, rowsWaiting, showTakenIn, type TakenIn } from '../core/show/takenIn.ts';
+import type { CellPlace } from '../core/show/cellPlace.ts';
 import { isColumnName } from '../core/show/columns.ts';
 import { difference, isEmpty } from '../core/show/edit.ts';
 import { replaceShow } from '../core/show/replaceShow.ts';

@@ -1,19 +1,14 @@
+import type { CellPlace } from '../show/cellPlace.ts';
 import type { ColumnName } from '../show/columns.ts';
-import type { CellTexts, RowId } from '../show/row.ts';
+import type { CellTexts } from '../show/row.ts';
 import type { CellPlan } from './planPaste.ts';
 
-/** A cell of a row. */
-export interface CellName {
-	readonly id: RowId;
-	readonly column: ColumnName;
-}
-
 /** The cells of rows that are there into which a plan types a text, without those that it clears. */
-export const cellsTyped = (plan: CellPlan): readonly CellName[] =>
+export const cellsTyped = (plan: CellPlan): readonly CellPlace[] =>
 	plan.changes.flatMap(({ id, cells }) => typedColumns(cells).map((column) => ({ id, column })));
 
 /** A plan that leaves some cells of the rows that are there as they are. */
-export function withoutCells(plan: CellPlan, left: readonly CellName[]): CellPlan {
+export function withoutCells(plan: CellPlan, left: readonly CellPlace[]): CellPlan {
 	const names = new Set(left.map(({ id, column }) => `${id} ${column}`));
 	const changes = plan.changes.map(({ id, cells }) => ({
 		id,

@@ -1,5 +1,4 @@
-import type { ColumnName } from './columns.ts';
-import type { RowId } from './row.ts';
+import type { CellPlace } from './cellPlace.ts';
 import type { SettingsOfRows } from './settingsOfRows.ts';
 
 /** What is said after something was taken in from outside or given out, or could not be. */
@@ -12,12 +11,6 @@ export interface TakenIn {
 	readonly unread?: CellPlace | undefined;
 	/** The change of settings that works the rows out as the file says; undefined where nothing is to be changed. */
 	readonly settings?: Readonly<Record<string, unknown>> | undefined;
-}
-
-/** A cell of a show. */
-export interface CellPlace {
-	readonly id: RowId;
-	readonly column: ColumnName;
 }
 
 /** What came of a file of rows. */

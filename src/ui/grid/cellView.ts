@@ -93,7 +93,7 @@ function lengthIn(key: GridColumn['key'], row: Row, settings: Settings): Length 
 	return name && readCells(row, settings).cells[name];
 }
 
-/** What a blank cell takes from the show. */
+/** What a blank cell has from the show. */
 function inherited(name: ColumnName, { row, result, settings }: RowSource): TextAndState {
 	if (name === 'mount' && !isShowsMount(result.solved, settings.mountSize)) return blank;
 	const text = inheritedText(name, row, settings);

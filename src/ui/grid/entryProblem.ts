@@ -4,11 +4,11 @@ import type { CellTexts, Row } from '../../core/show/row.ts';
 import type { Settings } from '../../core/show/settings.ts';
 import { splitSize } from '../../core/show/splitSize.ts';
 
-/** Why a text in hand cannot be read in its cell, and what it may have meant. */
+/** Why a typed text cannot be read in its cell, and what it may have meant. */
 export interface EntryProblem {
 	/** One plain sentence. */
 	readonly message: string;
-	/** Texts that can be read, likeliest first, each to be taken with one tap. */
+	/** Texts that can be read, likeliest first, each to be applied with one tap. */
 	readonly readings: readonly string[];
 }
 

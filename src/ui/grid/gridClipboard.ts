@@ -7,69 +7,69 @@ import type { GridState } from './gridState.svelte.ts';
 let lastCopied: { readonly text: string; readonly typed: readonly (readonly string[])[] } | undefined;
 
 /**
- * Copies or cuts the cells in hand: what they show, for other programs, and what of it was typed, for this one.
+ * Copies or cuts the selected cells: what they show, for other programs, and what of it was typed, for this one.
  * @returns whether the grid has dealt with it
  */
 export function copyCells(grid: GridState, { clipboardData, type }: ClipboardEvent): boolean {
-	const copied = grid.editing ? undefined : grid.copied();
+	const copied = grid.editor.editing ? undefined : grid.blocks.copied();
 	if (copied === undefined || clipboardData === null) return false;
 	clipboardData.setData('text/plain', writeTable(copied.shown));
 	clipboardData.setData(ownCellsType, writeOwnCells(copied.typed));
-	tellCopied(grid, type === 'cut' ? 'cut' : 'copy', copied.shown);
+	sayCopied(grid, type === 'cut' ? 'cut' : 'copy', copied.shown);
 	return true;
 }
 
 /**
- * Pastes into the cells in hand. Cells copied here stay what they are: typed where they were typed, else handed back.
+ * Pastes into the selected cells. Cells copied here stay what they are: typed where they were typed, else handed back.
  * @returns whether the grid has dealt with it
  */
 export function pasteCells(grid: GridState, { clipboardData }: ClipboardEvent): boolean {
-	if (grid.editing || clipboardData === null) return false;
+	if (grid.editor.editing || clipboardData === null) return false;
 	const own = readOwnCells(clipboardData.getData(ownCellsType));
 	const text = clipboardData.getData('text/plain');
-	if (own) grid.paste(own);
+	if (own) grid.pasting.paste(own);
 	else if (text !== '') pasteText(grid, text);
 	return true;
 }
 
-/** Copies or cuts the cells in hand, asked by a button. Nothing is cut that the browser did not take. */
+/** Copies or cuts the selected cells, asked by a button. Nothing is cut that the browser did not accept. */
 export async function copyByButton(grid: GridState, what: 'copy' | 'cut'): Promise<void> {
-	grid.commit('stay', true);
-	const copied = grid.copied();
+	grid.editor.commit('stay', true);
+	const copied = grid.blocks.copied();
 	if (copied === undefined) return;
 	const text = writeTable(copied.shown);
 	try {
 		await navigator.clipboard.writeText(text);
 	} catch {
-		return grid.tell(clipboardRefused('copy'));
+		return grid.notices.show(clipboardRefused('copy'));
 	}
 	lastCopied = { text, typed: copied.typed };
-	tellCopied(grid, what, copied.shown);
+	sayCopied(grid, what, copied.shown);
 }
 
-/** Pastes into the cells in hand, asked by a button: the browser may ask whether it may. */
+/** Pastes into the selected cells, asked by a button: the browser may ask whether it may. */
 export async function pasteByButton(grid: GridState): Promise<void> {
-	grid.commit('stay', true);
-	const { focus } = grid;
+	grid.editor.commit('stay', true);
+	const { focus } = grid.selection;
 	let text: string;
 	try {
 		text = await navigator.clipboard.readText();
 	} catch {
-		return grid.tell(clipboardRefused('paste'));
+		return grid.notices.show(clipboardRefused('paste'));
 	}
-	if (focus) grid.restore(focus); // one may have gone on while the browser asked
-	if (text === '') grid.tell(nothingToPaste);
+	grid.selection.restore(focus); // one may have gone on while the browser asked
+	if (text === '') grid.notices.show(nothingToPaste);
 	else pasteText(grid, text);
 }
 
 function pasteText(grid: GridState, text: string): void {
 	// A clipboard may give back other line ends than it was given.
 	const own = lastCopied?.text === text.replaceAll('\r\n', '\n') ? lastCopied.typed : undefined;
-	grid.paste(own ?? readTable(text));
+	grid.pasting.paste(own ?? readTable(text));
 }
 
-function tellCopied(grid: GridState, what: 'copy' | 'cut', shown: readonly string[][]): void {
+function sayCopied(grid: GridState, what: 'copy' | 'cut', shown: readonly string[][]): void {
 	const count = shown.length * shown[0]!.length;
-	if (what === 'cut') grid.clear('Cut');
-	grid.announcement = `${what === 'cut' ? 'Cut' : 'Copied'}: ${count} cell${count === 1 ? '' : 's'}`;
+	if (what === 'cut') grid.blocks.clear('Cut');
+	grid.notices.say(`${what === 'cut' ? 'Cut' : 'Copied'}: ${count} cell${count === 1 ? '' : 's'}`);
 }

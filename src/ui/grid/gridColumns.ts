@@ -18,7 +18,7 @@ export interface GridColumn {
 	readonly label: string;
 	/** Whether lengths in it are in the show's unit, which then stands in the group's head. */
 	readonly hasUnit: boolean;
-	/** In pixels at the usual size of type. Inches with their fractions take more. */
+	/** In pixels at the usual size of type. Inches with their fractions need more. */
 	readonly width: number;
 	/** Whether figures stand in it, to the right. */
 	readonly isFigure: boolean;

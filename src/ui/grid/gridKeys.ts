@@ -1,14 +1,17 @@
 import type { Move } from '../../core/grid/move.ts';
-import type { After, GridState } from './gridState.svelte.ts';
+import type { After } from './gridEditor.svelte.ts';
+import type { GridState } from './gridState.svelte.ts';
 
 /** What the keys of the grid need besides its state. */
 export interface KeyContext {
 	readonly grid: GridState;
-	/** Opens the menu of the row or of the column in hand. */
+	/** Opens the active cell for typing. */
+	readonly edit: () => void;
+	/** Opens the menu of the active row or column. */
 	readonly openMenu: (of: 'row' | 'column') => void;
-	/** Goes to what the row in hand is told. */
+	/** Goes to what is to be known about the active row. */
 	readonly goToSentences: () => void;
-	/** Takes the next or the former cell that something is said about in hand. */
+	/** Selects the next or the former cell that something is said about. */
 	readonly goToFinding: (by: 1 | -1) => void;
 	readonly showKeys: () => void;
 	/** Goes to where words are typed that are looked for. */
@@ -16,13 +19,15 @@ export interface KeyContext {
 }
 
 type Command = (context: KeyContext) => void;
+type Keys = Readonly<Record<string, Command>>;
 
 /** The name of a key with what is held down: `Ctrl+Shift+Z`. The command key of an Apple keyboard is `Ctrl` too. */
 export function keyName(event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>): string {
 	const { key } = event;
 	const name = key.length === 1 ? key.toUpperCase() : key;
-	// Shift is in the character already: `?`, not `Shift+?`.
-	const isShiftSaid = event.shiftKey && (key.length > 1 || event.ctrlKey || event.metaKey || event.altKey);
+	// Shift is in the character already: `?`, not `Shift+?`. A space is the same with it.
+	const isInName = key.length === 1 && key !== ' ' && !event.ctrlKey && !event.metaKey && !event.altKey;
+	const isShiftSaid = event.shiftKey && !isInName;
 	const held = [event.ctrlKey || event.metaKey ? 'Ctrl' : '', event.altKey ? 'Alt' : '', isShiftSaid ? 'Shift' : ''];
 	return [...held.filter((word) => word !== ''), name].join('+');
 }
@@ -44,41 +49,40 @@ const moves: Readonly<Record<string, Move>> = {
 	'Ctrl+End': 'grid end',
 };
 
-const selects: Readonly<Record<string, 'rows' | 'columns' | 'everything'>> = {
-	'Shift+ ': 'rows',
-	'Ctrl+ ': 'columns',
-	'Ctrl+A': 'everything',
-};
+const withShift = (key: string): string => (key.startsWith('Ctrl+') ? key.replace('+', '+Shift+') : `Shift+${key}`);
 
-/** Moves the hand, or selects, if the key is one of those that do; with Shift a move extends the selection. */
-export function selectByKey(grid: GridState, event: KeyboardEvent): boolean {
-	const name = event.key === ' ' && event.shiftKey ? 'Shift+ ' : keyName(event);
-	const way = moves[name.replace('Shift+', '')];
-	const what = selects[name];
-	if (what !== undefined) grid.selectWhole(what);
-	else if (way !== undefined) grid.go(way, event.shiftKey);
-	else if (grid.rowIndex < 0 && name === ' ') grid.selectColumns(grid.column);
-	else return false;
-	return true;
-}
+/** Each move, and with Shift the same as a way to extend the selection. */
+const moveKeys: Keys = Object.fromEntries(
+	Object.entries(moves).flatMap(([key, way]): (readonly [string, Command])[] => [
+		[key, ({ grid }) => grid.selection.go(way, false)],
+		[withShift(key), ({ grid }) => grid.selection.go(way, true)],
+	]),
+);
 
 /** What each key does while no cell is being typed into. */
-export const commandKeys: Readonly<Record<string, Command>> = {
-	Delete: ({ grid }) => grid.clear(),
-	Backspace: ({ grid }) => grid.clear(),
-	'Ctrl+D': ({ grid }) => grid.fill('down'),
-	'Ctrl+R': ({ grid }) => grid.fill('right'),
-	'Ctrl+Z': ({ grid }) => grid.undo(),
-	'Ctrl+Shift+Z': ({ grid }) => grid.redo(),
-	'Ctrl+Y': ({ grid }) => grid.redo(),
-	'Alt+ArrowUp': ({ grid }) => grid.moveRows(-1),
-	'Alt+ArrowDown': ({ grid }) => grid.moveRows(1),
-	'Alt+Shift+ArrowDown': ({ grid }) => grid.duplicateRows(),
-	'Ctrl+Enter': ({ grid }) => grid.addRow(grid.rowIndex + 1),
-	'Ctrl+Shift+Enter': ({ grid }) => grid.addRow(Math.max(0, grid.rowIndex)),
-	'Ctrl+Delete': ({ grid }) => grid.removeRows(),
-	'Ctrl+Backspace': ({ grid }) => grid.removeRows(),
-	F9: ({ grid }) => grid.leaveWorkedOut(),
+const cellKeys: Keys = {
+	...moveKeys,
+	'Shift+ ': ({ grid }) => grid.selection.selectWhole('rows'),
+	'Ctrl+Shift+ ': ({ grid }) => grid.selection.selectWhole('rows'),
+	'Ctrl+ ': ({ grid }) => grid.selection.selectWhole('columns'),
+	'Ctrl+A': ({ grid }) => grid.selection.selectWhole('everything'),
+	Enter: ({ edit }) => edit(),
+	F2: ({ edit }) => edit(),
+	Delete: ({ grid }) => grid.blocks.clear(),
+	Backspace: ({ grid }) => grid.blocks.clear(),
+	'Ctrl+D': ({ grid }) => grid.blocks.fill('down'),
+	'Ctrl+R': ({ grid }) => grid.blocks.fill('right'),
+	'Ctrl+Z': ({ grid }) => grid.edits.undo(),
+	'Ctrl+Shift+Z': ({ grid }) => grid.edits.redo(),
+	'Ctrl+Y': ({ grid }) => grid.edits.redo(),
+	'Alt+ArrowUp': ({ grid }) => grid.rowEdits.move(-1),
+	'Alt+ArrowDown': ({ grid }) => grid.rowEdits.move(1),
+	'Alt+Shift+ArrowDown': ({ grid }) => grid.rowEdits.duplicate(),
+	'Ctrl+Enter': ({ grid }) => grid.rowEdits.add(grid.selection.rowIndex + 1),
+	'Ctrl+Shift+Enter': ({ grid }) => grid.rowEdits.add(Math.max(0, grid.selection.rowIndex)),
+	'Ctrl+Delete': ({ grid }) => grid.rowEdits.remove(),
+	'Ctrl+Backspace': ({ grid }) => grid.rowEdits.remove(),
+	F9: ({ grid }) => grid.pasting.leaveWorkedOut(),
 	'Shift+F10': ({ openMenu }) => openMenu('row'),
 	ContextMenu: ({ openMenu }) => openMenu('row'),
 	F7: ({ openMenu }) => openMenu('column'),
@@ -90,19 +94,24 @@ export const commandKeys: Readonly<Record<string, Command>> = {
 };
 
 /** What keys do in the heads of the columns, where they do something else than in the cells. */
-export const headKeys: Readonly<Record<string, Command>> = {
+const headKeys: Keys = {
+	' ': ({ grid }) => grid.selection.selectWhole('columns'),
 	Enter: ({ openMenu }) => openMenu('column'),
 	F2: ({ openMenu }) => openMenu('column'),
 	'Shift+F10': ({ openMenu }) => openMenu('column'),
 	ContextMenu: ({ openMenu }) => openMenu('column'),
-	'Alt+ArrowLeft': ({ grid }) => grid.moveColumns(-1),
-	'Alt+ArrowRight': ({ grid }) => grid.moveColumns(1),
-	'Alt+Shift+ArrowLeft': ({ grid }) => grid.sizeColumn(-1),
-	'Alt+Shift+ArrowRight': ({ grid }) => grid.sizeColumn(1),
-	Delete: ({ grid }) => grid.hideColumns(),
+	'Alt+ArrowLeft': ({ grid }) => grid.columnEdits.move(-1),
+	'Alt+ArrowRight': ({ grid }) => grid.columnEdits.move(1),
+	'Alt+Shift+ArrowLeft': ({ grid }) => grid.columnEdits.size(-1),
+	'Alt+Shift+ArrowRight': ({ grid }) => grid.columnEdits.size(1),
+	Delete: ({ grid }) => grid.columnEdits.hide(),
 };
 
-/** Where each key that puts a typed text in takes the hand. */
+/** What a key does in the cells or in the heads; undefined where it does nothing. */
+export const commandOf = (name: string, isInHead: boolean): Command | undefined =>
+	(isInHead ? headKeys[name] : undefined) ?? cellKeys[name];
+
+/** Which cell each key that puts a typed text in makes active. */
 export const commitKeys: Readonly<Record<string, After>> = {
 	Enter: 'down',
 	'Shift+Enter': 'up',

@@ -1,12 +1,15 @@
-import type { GridSource } from './gridBlocks.svelte.ts';
+import type { RowsSource } from './gridSource.ts';
 import type { GridState } from './gridState.svelte.ts';
 import { columnsIn, keepRowViews, type RowView } from './rowViews.ts';
 import { headHeight, rowHeight, rowsInPage, shareSlots, type Slot } from './slots.ts';
 
+/** How wide an editor is at least, in pixels. */
+const editorWidth = 144;
+
 /** What is seen of the grid through its scrolled window: which rows are in the page, and where cells lie. */
 export class GridWindow {
 	readonly #grid: GridState;
-	readonly #source: GridSource;
+	readonly #source: RowsSource;
 	/** The element that is scrolled. */
 	scroller!: HTMLElement;
 	/** Room of the window, in pixels. */
@@ -26,19 +29,26 @@ export class GridWindow {
 	/** How much the grip and the columns that stay take, in pixels. */
 	readonly frozenWidth = $derived.by(() => this.edges[this.#grid.columns.list.findIndex(({ isFrozen }) => !isFrozen)]!);
 
+	/** What was selected when it was last followed, and whether it was typed into. */
+	#followed: { readonly choice: object; readonly isEditing: boolean } | undefined;
+	/** Whether what is looked at is in view, and so stays there. */
+	#isFollowing = true;
 	#slots: readonly Slot[] = [];
 	readonly #rowsInPage = $derived.by(() => {
-		const rows = rowsInPage(this.scrollTop, this.height, this.#grid.rows.length, this.#grid.rowIndex);
+		const rows = rowsInPage(this.scrollTop, this.height, this.#grid.cells.rows.length, this.#grid.selection.rowIndex);
 		this.#slots = shareSlots(this.#slots, rows);
 		return this.#slots;
 	});
 	#views: readonly RowView[] = [];
 	/** The rows in the page. */
 	readonly views: readonly RowView[] = $derived.by(() => {
-		const { rowIndex, range, editing, rows } = this.#grid;
-		const drawn = this.#grid.drawnTo?.target;
+		const { rowIndex, columnIndex, range } = this.#grid.selection;
+		const { cells, editor, blocks } = this.#grid;
+		const { rows } = cells;
+		const isEditing = editor.editing !== undefined;
+		const drawn = blocks.drawnTo?.target;
 		const next = this.#rowsInPage.flatMap(({ slot, index }): RowView | readonly [] => {
-			const [row, result] = [rows[index], this.#grid.resultAt(index)];
+			const [row, result] = [rows[index], cells.resultAt(index)];
 			if (row === undefined || result === undefined) return [];
 			const [selected, filled] = [columnsIn(range, index), columnsIn(drawn, index)];
 			const isShown = index === rowIndex;
@@ -49,20 +59,20 @@ export class GridWindow {
 				result,
 				steps: this.#source.lateBench.stepsOf(row),
 				settings: this.#source.settings,
-				activeColumn: isShown ? this.#grid.column : -1,
+				activeColumn: isShown ? columnIndex : -1,
 				selectedFrom: selected.from,
 				selectedTo: selected.to,
 				drawnFrom: filled.from,
 				drawnTo: filled.to,
 				isShown,
-				isEditing: isShown && editing !== undefined,
+				isEditing: isShown && isEditing,
 			};
 		});
 		this.#views = keepRowViews(this.#views, next);
 		return this.#views;
 	});
 
-	constructor(grid: GridState, source: GridSource) {
+	constructor(grid: GridState, source: RowsSource) {
 		this.#grid = grid;
 		this.#source = source;
 	}
@@ -72,15 +82,26 @@ export class GridWindow {
 		return Math.max(1, Math.floor((this.height - headHeight) / rowHeight) - 1);
 	}
 
-	/** Takes in where the window has been scrolled to. */
+	/** The window has been scrolled. */
 	scrolled(): void {
 		[this.scrollTop, this.scrollLeft] = [this.scroller.scrollTop, this.scroller.scrollLeft];
+		this.#isFollowing = this.#isRowInView(this.#grid.selection.lookedAt.row);
 	}
 
-	/** Whether a row is seen, in part at least; the head always is. */
-	isRowInView(rowIndex: number): boolean {
-		const top = rowIndex * rowHeight - this.scrollTop;
-		return rowIndex < 0 || (top > -rowHeight && top < this.height - headHeight);
+	/**
+	 * Brings what is looked at into view when something is selected or typed into. When the show or the window changes,
+	 * only what was in view stays so: who has scrolled away is not brought back by an edit of another tab.
+	 */
+	follow(): void {
+		const { selection, editor, columns } = this.#grid;
+		const { choice, lookedAt } = selection;
+		const isEditing = editor.editing !== undefined;
+		const isChosen = choice !== this.#followed?.choice || isEditing !== this.#followed.isEditing;
+		this.#followed = { choice, isEditing };
+		if (!isChosen && !this.#isFollowing) return;
+		const more = isEditing ? Math.max(0, editorWidth - (columns.list[lookedAt.column]?.shownWidth ?? 0)) : 0;
+		this.bringIntoView(lookedAt.row, lookedAt.column, more);
+		this.#isFollowing = true;
 	}
 
 	/**
@@ -101,6 +122,12 @@ export class GridWindow {
 		if (left - this.frozenWidth < this.scrollLeft || right - left > this.width - this.frozenWidth)
 			this.#scrollTo(this.scrollTop, left - this.frozenWidth);
 		else if (right > this.scrollLeft + this.width) this.#scrollTo(this.scrollTop, right - this.width);
+	}
+
+	/** Whether a row is seen, in part at least; the head always is. */
+	#isRowInView(rowIndex: number): boolean {
+		const top = rowIndex * rowHeight - this.scrollTop;
+		return rowIndex < 0 || (top > -rowHeight && top < this.height - headHeight);
 	}
 
 	#scrollTo(top: number, left: number): void {

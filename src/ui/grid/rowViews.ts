@@ -4,7 +4,7 @@ import type { Slot } from './slots.ts';
 
 /** All that a row of the grid is shown from. */
 export interface RowView extends Slot, RowSource {
-	/** Place of the column in hand if the row is in hand, else -1. */
+	/** Place of the active column in the active row; -1 in others. */
 	readonly activeColumn: number;
 	/** The selected columns of the row, the last one too; -1 where there are none. */
 	readonly selectedFrom: number;
@@ -12,9 +12,9 @@ export interface RowView extends Slot, RowSource {
 	/** The columns of the row that would be filled if the handle were let go, the last one too; -1 where none would. */
 	readonly drawnFrom: number;
 	readonly drawnTo: number;
-	/** Whether the row is in hand, and its drawing shown. */
+	/** Whether it is the active row, of which the drawing is shown. */
 	readonly isShown: boolean;
-	/** Whether the cell in hand is being typed into. */
+	/** Whether the active cell is being typed into. */
 	readonly isEditing: boolean;
 }
 

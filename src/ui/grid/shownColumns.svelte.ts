@@ -32,10 +32,10 @@ export interface ShownColumn extends GridColumn {
 }
 
 const byKey = new Map(gridColumns.map((column) => [column.key, column]));
-/** Inches with their fractions take more. */
+/** Inches with their fractions need more. */
 const moreForInches = 22;
 
-/** The columns in hand: those of the view, in its order, and what is done to them. Each change is one step of undo. */
+/** The columns of the active view, in its order, and what is done to them. Each change is one step of undo. */
 export class ShownColumns {
 	readonly #source: ViewsSource;
 	/** A column that is being drawn wider or narrower. */
@@ -101,7 +101,7 @@ export class ShownColumns {
 		this.#change(sizeColumn(this.view, key, width), 'Column width');
 	}
 
-	/** Takes a view in hand by its name. */
+	/** Makes a view the active one by its name. */
 	choose(name: string): void {
 		this.#keep({ ...this.#source.views, inHand: name }, `View: ${name}`);
 	}
@@ -111,7 +111,7 @@ export class ShownColumns {
 		this.#keep(withView(this.#source.views, { ...this.view, name }), `Keep view ${name}`);
 	}
 
-	/** Puts the view in hand back to how it began; one of the show's own goes. */
+	/** Puts the active view back to how it began; one of the show's own goes. */
 	putBack(): void {
 		const { name } = this.view;
 		this.#keep(withoutView(this.#source.views, name), isPurpose(name) ? 'Put view back' : `Remove view ${name}`);

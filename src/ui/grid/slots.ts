@@ -18,9 +18,9 @@ export interface Slot {
 }
 
 /**
- * The rows that have to be in the page: those in view with some to spare, and the one in hand wherever it is, so that
+ * The rows that have to be in the page: those in view with some to spare, and the active one wherever it is, so that
  * it keeps the focus.
- * @param active place of the row in hand, from 0; -1 where there is none
+ * @param active place of the active row, from 0; -1 where there is none
  */
 export function rowsInPage(scrollTop: number, height: number, rowCount: number, active: number): readonly number[] {
 	const count = Math.min(rowCount, Math.ceil(height / rowHeight) + 1 + 2 * spareRows);
@@ -31,17 +31,17 @@ export function rowsInPage(scrollTop: number, height: number, rowCount: number, 
 }
 
 /**
- * Gives each row an element. A row that has one keeps it (the one in hand would lose the focus otherwise); the others
- * take those that have become free.
+ * Gives each row an element. A row that has one keeps it (the active one would lose the focus otherwise); the others
+ * get those that have become free.
  */
 export function shareSlots(former: readonly Slot[], rows: readonly number[]): readonly Slot[] {
 	const wanted = new Set(rows);
 	const kept = new Map(former.filter(({ index }) => wanted.has(index)).map(({ slot, index }) => [index, slot]));
-	const taken = new Set(kept.values());
+	const used = new Set(kept.values());
 	let next = 0;
 	const free = () => {
-		while (taken.has(next)) next++;
-		taken.add(next);
+		while (used.has(next)) next++;
+		used.add(next);
 		return next;
 	};
 	return rows.map((index) => ({ slot: kept.get(index) ?? free(), index })).sort((one, other) => one.slot - other.slot);

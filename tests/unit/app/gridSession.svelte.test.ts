@@ -7,7 +7,7 @@ import { workOut } from '../../../src/core/row/workOut.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
-import type { GridFocus } from '../../../src/ui/grid/gridHand.svelte.ts';
+import type { GridFocus } from '../../../src/ui/grid/gridFocus.ts';
 import { GridState } from '../../../src/ui/grid/gridState.svelte.ts';
 import { typeCells } from '../../../src/core/show/typeCells.ts';
 import { namer } from '../core/show/randomEdits.ts';
@@ -93,43 +93,47 @@ function make(grid: GridState, session: Session, done: Gesture): void {
 	switch (done.kind) {
 		case 'select': {
 			const [top, left] = [Math.min(done.row, Math.max(0, rows - 1)), done.column];
-			return grid.selectRange({ top, left, bottom: top + done.tall, right: left + done.wide });
+			return grid.selection.selectRange({ top, left, bottom: top + done.tall, right: left + done.wide });
 		}
 		case 'whole':
-			return grid.selectWhole(done.what);
+			return grid.selection.selectWhole(done.what);
 		case 'type':
-			if (!grid.edit(true)) return;
-			grid.setText(done.text);
-			return void grid.commit('stay', true);
+			if (!grid.editor.open(true)) return;
+			grid.editor.setText(done.text);
+			return void grid.editor.commit('stay', true);
 		case 'paste':
-			return grid.paste(done.table);
+			return grid.pasting.paste(done.table);
 		case 'draw':
-			if (grid.range) grid.drawTo(Math.min(rows - 1, grid.range.bottom + done.down), grid.range.right + done.right);
-			return grid.fillDrawn();
+			if (grid.selection.range)
+				grid.blocks.drawTo(
+					Math.min(rows - 1, grid.selection.range.bottom + done.down),
+					grid.selection.range.right + done.right,
+				);
+			return grid.blocks.fillDrawn();
 		case 'add':
-			return grid.addRow(Math.min(done.place, rows));
+			return grid.rowEdits.add(Math.min(done.place, rows));
 		case 'move':
-			return grid.moveRowsTo(Math.min(done.place, rows));
+			return grid.rowEdits.moveTo(Math.min(done.place, rows));
 		case 'sort':
-			return grid.sortBy(done.column && { column: done.column, way: done.way });
+			return grid.order.sortBy(done.column && { column: done.column, way: done.way });
 		case 'keep order':
-			return grid.keepOrder();
+			return grid.order.keep();
 		case 'clear':
-			return grid.clear();
+			return grid.blocks.clear();
 		case 'fill down':
-			return grid.fill('down');
+			return grid.blocks.fill('down');
 		case 'fill right':
-			return grid.fill('right');
+			return grid.blocks.fill('right');
 		case 'duplicate':
-			return grid.duplicateRows();
+			return grid.rowEdits.duplicate();
 		case 'remove':
-			return grid.removeRows();
+			return grid.rowEdits.remove();
 		case 'leave':
-			return grid.leaveWorkedOut();
+			return grid.pasting.leaveWorkedOut();
 		case 'undo':
-			return grid.undo();
+			return grid.edits.undo();
 		case 'redo':
-			return grid.redo();
+			return grid.edits.redo();
 	}
 }
 
@@ -156,21 +160,21 @@ async function holdTogether(grid: GridState, session: Session, name: string): Pr
 	expect(await storedRows(name)).toEqual(rows);
 	expect(session.results.map(({ solved }) => solved)).toEqual(rows.map((row) => workOut(row, session.settings).solved));
 	expect(
-		[...grid.rows].sort((a, b) => a.order - b.order),
+		[...grid.cells.rows].sort((a, b) => a.order - b.order),
 		'every row is seen once',
 	).toEqual(rows);
-	if (session.views.sort === undefined) expect(grid.rows).toEqual(rows);
-	expect(grid.selection === undefined).toBe(rows.length === 0);
-	if (grid.range === undefined) return;
-	expect(grid.range.top).toBeGreaterThanOrEqual(0);
-	expect(grid.range.bottom).toBeLessThan(rows.length);
-	expect(grid.range.right).toBeLessThan(gridColumns.length);
-	expect(grid.rowsInHand).toHaveLength(grid.range.bottom - grid.range.top + 1);
+	if (session.views.sort === undefined) expect(grid.cells.rows).toEqual(rows);
+	expect(grid.selection.now === undefined).toBe(rows.length === 0);
+	if (grid.selection.range === undefined) return;
+	expect(grid.selection.range.top).toBeGreaterThanOrEqual(0);
+	expect(grid.selection.range.bottom).toBeLessThan(rows.length);
+	expect(grid.selection.range.right).toBeLessThan(gridColumns.length);
+	expect(grid.selection.rowIds).toHaveLength(grid.selection.range.bottom - grid.selection.range.top + 1);
 }
 
 function holdTo(grid: GridState, session: Session, { rows, focus }: Step['before']): void {
 	expect(session.show.rows).toEqual(rows);
-	if (focus !== undefined && rows.length > 0) expect(grid.focus).toEqual(focus);
+	if (focus !== undefined && rows.length > 0) expect(grid.selection.focus).toEqual(focus);
 }
 
 test('any gestures: each is one step with its selection, and undo to the start and redo to the end give both', () =>
@@ -181,7 +185,7 @@ test('any gestures: each is one step with its selection, and undo to the start a
 			async (gestures, name) => {
 				const session = await openSession({ databaseName: name, makeId: namer() });
 				const grid = new GridState(session);
-				grid.paste([
+				grid.pasting.paste([
 					['Low water', '', '300', '200'],
 					['Salt road', '3:2'],
 					['Kiln door', '', '', '', '290'],
@@ -191,9 +195,9 @@ test('any gestures: each is one step with its selection, and undo to the start a
 				const undone: Step[] = [];
 				for (const each of gestures) {
 					const { show } = session;
-					const before = { rows: show.rows, focus: grid.focus };
+					const before = { rows: show.rows, focus: grid.selection.focus };
 					make(grid, session, each);
-					const after = { rows: session.show.rows, focus: grid.focus };
+					const after = { rows: session.show.rows, focus: grid.selection.focus };
 					if (each.kind === 'undo') {
 						const step = done.pop();
 						if (step === undefined) {
@@ -221,12 +225,12 @@ test('any gestures: each is one step with its selection, and undo to the start a
 				}
 				const end = session.show.rows;
 				for (const step of done.toReversed()) {
-					grid.undo();
+					grid.edits.undo();
 					holdTo(grid, session, step.before);
 				}
 				expect(session.show.rows).toEqual(begun);
 				for (const step of done) {
-					grid.redo();
+					grid.edits.redo();
 					holdTo(grid, session, step.after);
 				}
 				expect(session.show.rows).toEqual(end);
@@ -241,9 +245,9 @@ test('any gestures: each is one step with its selection, and undo to the start a
 async function gridOf(...prints: readonly (readonly [title: string, width: string])[]) {
 	const session = await openSession({ databaseName: crypto.randomUUID(), makeId: namer() });
 	const grid = new GridState(session);
-	grid.paste(prints.map(([title, width]) => [title, '', width]));
-	grid.select(0, 1);
-	const titles = () => grid.rows.map(({ typed }) => typed.title ?? '').join(' ');
+	grid.pasting.paste(prints.map(([title, width]) => [title, '', width]));
+	grid.selection.select(0, 1);
+	const titles = () => grid.cells.rows.map(({ typed }) => typed.title ?? '').join(' ');
 	const own = () => session.show.rows.map(({ typed }) => typed.title ?? '').join(' ');
 	return { session, grid, titles, own };
 }
@@ -257,86 +261,91 @@ const three = [
 test('the first row is not moved up, nor the last one down: nothing is done that could be undone', async () => {
 	const { session, grid, own } = await gridOf(...three);
 	const label = session.lastStep?.label;
-	grid.moveRows(-1);
+	grid.rowEdits.move(-1);
 	expect([own(), session.lastStep?.label]).toEqual(['Tar Ebb Fog', label]);
-	grid.select(2, 1);
-	grid.moveRows(1);
+	grid.selection.select(2, 1);
+	grid.rowEdits.move(1);
 	expect([own(), session.lastStep?.label]).toEqual(['Tar Ebb Fog', label]);
-	grid.moveRows(-1);
-	grid.moveRows(-1);
-	expect([own(), grid.rowIndex], 'to the top').toEqual(['Fog Tar Ebb', 0]);
+	grid.rowEdits.move(-1);
+	grid.rowEdits.move(-1);
+	expect([own(), grid.selection.rowIndex], 'to the top').toEqual(['Fog Tar Ebb', 0]);
 	await session.close();
 });
 
 test('sorted, the row in hand stays in hand, typing moves no row until they are arranged anew, and undo takes it back', async () => {
 	const { session, grid, titles, own } = await gridOf(...three);
-	grid.sortBy({ column: 'title', way: 'up' });
-	expect([titles(), own(), grid.row?.typed.title, grid.rowIndex]).toEqual(['Ebb Fog Tar', 'Tar Ebb Fog', 'Tar', 2]);
-	grid.edit(true);
-	grid.setText('Ash');
-	grid.commit('stay');
-	expect([titles(), grid.rowIndex, grid.arranged.isLate]).toEqual(['Ebb Fog Ash', 2, true]);
-	grid.arrangeAnew();
-	expect([titles(), grid.rowIndex, grid.arranged.isLate]).toEqual(['Ash Ebb Fog', 0, false]);
-	grid.moveRows(1);
-	expect(grid.notice).toContain('sorted by title');
+	grid.order.sortBy({ column: 'title', way: 'up' });
+	expect([titles(), own(), grid.selection.row?.typed.title, grid.selection.rowIndex]).toEqual([
+		'Ebb Fog Tar',
+		'Tar Ebb Fog',
+		'Tar',
+		2,
+	]);
+	grid.editor.open(true);
+	grid.editor.setText('Ash');
+	grid.editor.commit('stay');
+	expect([titles(), grid.selection.rowIndex, grid.arranged.isLate]).toEqual(['Ebb Fog Ash', 2, true]);
+	grid.order.arrangeAnew();
+	expect([titles(), grid.selection.rowIndex, grid.arranged.isLate]).toEqual(['Ash Ebb Fog', 0, false]);
+	grid.rowEdits.move(1);
+	expect(grid.notices.shown).toContain('sorted by title');
 	expect(own()).toBe('Ash Ebb Fog');
-	grid.sortBy({ column: 'picture width', way: 'down' });
+	grid.order.sortBy({ column: 'picture width', way: 'down' });
 	expect(titles()).toBe('Fog Ash Ebb');
-	grid.keepOrder();
+	grid.order.keep();
 	expect([own(), session.views.sort]).toEqual(['Fog Ash Ebb', undefined]);
-	grid.undo();
+	grid.edits.undo();
 	expect([own(), titles(), session.views.sort?.column]).toEqual(['Ash Ebb Fog', 'Fog Ash Ebb', 'picture width']);
-	grid.undo();
+	grid.edits.undo();
 	expect(titles()).toBe('Ash Ebb Fog');
 	await session.close();
 });
 
 test('filtered, what is pasted, filled, moved and deleted is what is seen, and it is said', async () => {
 	const { session, grid, titles, own } = await gridOf(...three, ['Ebb two', '320'], ['Pier', '330']);
-	grid.filterBy({ ...grid.arranged.filter, words: 'ebb' });
-	expect([titles(), grid.row?.typed.title]).toEqual(['Ebb Ebb two', 'Ebb']);
-	grid.select(0, 3);
-	grid.paste([['400'], ['410'], ['420']]);
+	grid.order.filterBy({ ...grid.arranged.filter, words: 'ebb' });
+	expect([titles(), grid.selection.row?.typed.title]).toEqual(['Ebb Ebb two', 'Ebb']);
+	grid.selection.select(0, 3);
+	grid.pasting.paste([['400'], ['410'], ['420']]);
 	const widths = () => session.show.rows.map(({ typed }) => typed['picture width']);
 	expect(widths()).toEqual(['300', '400', '310', '410', '420', '330']);
-	expect(grid.announcement).toContain('3 prints left out');
-	grid.undo();
-	grid.selectRange({ top: 0, bottom: 1, left: 3, right: 3 });
-	grid.fill('down');
+	expect(grid.notices.heard).toContain('3 prints left out');
+	grid.edits.undo();
+	grid.selection.selectRange({ top: 0, bottom: 1, left: 3, right: 3 });
+	grid.blocks.fill('down');
 	expect(widths()).toEqual(['300', '290', '310', '290', '330']);
-	grid.undo();
-	grid.select(1, 1);
-	grid.moveRows(-1);
+	grid.edits.undo();
+	grid.selection.select(1, 1);
+	grid.rowEdits.move(-1);
 	expect([titles(), own()]).toEqual(['Ebb two Ebb', 'Tar Ebb two Ebb Fog Pier']);
-	grid.undo();
-	grid.removeRows();
+	grid.edits.undo();
+	grid.rowEdits.remove();
 	expect([titles(), own()]).toEqual(['Ebb', 'Tar Ebb Fog Pier']);
-	grid.undo();
+	grid.edits.undo();
 	expect(titles()).toBe('Ebb Ebb two');
 	await session.close();
 });
 
 test('the filter cleared, one is back where one was; a row that is gone to is seen whatever is left out', async () => {
 	const { session, grid, titles } = await gridOf(...three);
-	grid.select(2, 3);
+	grid.selection.select(2, 3);
 	const none = grid.arranged.filter;
-	grid.filterBy({ ...none, words: 'tar' });
-	expect(grid.row?.typed.title).toBe('Tar');
-	grid.filterBy({ ...none, words: 'no such print' });
-	expect([grid.rows.length, grid.selection]).toEqual([0, undefined]);
-	grid.filterBy(none);
-	expect([grid.row?.typed.title, grid.column]).toEqual(['Fog', 3]);
-	grid.edit(false);
-	grid.filterBy({ ...none, words: 'tar' });
+	grid.order.filterBy({ ...none, words: 'tar' });
+	expect(grid.selection.row?.typed.title).toBe('Tar');
+	grid.order.filterBy({ ...none, words: 'no such print' });
+	expect([grid.cells.rows.length, grid.selection.now]).toEqual([0, undefined]);
+	grid.order.filterBy(none);
+	expect([grid.selection.row?.typed.title, grid.selection.columnIndex]).toEqual(['Fog', 3]);
+	grid.editor.open(false);
+	grid.order.filterBy({ ...none, words: 'tar' });
 	expect(titles(), 'what is being typed into stays').toBe('Tar Fog');
-	grid.cancel();
-	grid.arrangeAnew();
+	grid.editor.cancel();
+	grid.order.arrangeAnew();
 	expect(titles()).toBe('Tar');
-	grid.filterBy(none);
-	grid.filterBy({ ...none, words: 'tar' });
-	grid.selectCell(session.show.rows[1]!.id, 'title');
-	expect([titles(), grid.rowIndex]).toEqual(['Tar Ebb', 1]);
+	grid.order.filterBy(none);
+	grid.order.filterBy({ ...none, words: 'tar' });
+	grid.selection.selectCell(session.show.rows[1]!.id, 'title');
+	expect([titles(), grid.selection.rowIndex]).toEqual(['Tar Ebb', 1]);
 	await session.close();
 });
 
@@ -344,24 +353,24 @@ test('columns that are hidden, moved and sized leave the hand on its column, eac
 	const { session, grid } = await gridOf(...three);
 	const { results } = session;
 	const shown = () => grid.columns.list.slice(0, 5).map(({ key }) => key);
-	grid.select(1, 3);
-	grid.moveColumns(-1);
+	grid.selection.select(1, 3);
+	grid.columnEdits.move(-1);
 	expect(shown()).toEqual(['number', 'title', 'picture width', 'shape', 'picture height']);
-	expect([grid.gridColumn.key, grid.column]).toEqual(['picture width', 2]);
-	grid.moveColumns(-1);
-	expect(grid.column, 'not before those that stay').toBe(2);
-	grid.hideColumns();
+	expect([grid.selection.column.key, grid.selection.columnIndex]).toEqual(['picture width', 2]);
+	grid.columnEdits.move(-1);
+	expect(grid.selection.columnIndex, 'not before those that stay').toBe(2);
+	grid.columnEdits.hide();
 	expect(shown()).toEqual(['number', 'title', 'shape', 'picture height', 'window width']);
-	expect(grid.gridColumn.key).toBe('shape');
-	grid.undo();
+	expect(grid.selection.column.key).toBe('shape');
+	grid.edits.undo();
 	expect(shown()[2]).toBe('picture width');
 	grid.columns.choose('Labels');
 	expect(grid.columns.list.map(({ key }) => key)).toEqual([
 		...['number', 'title', 'maker', 'edition', 'signed on', 'picture width', 'picture height', 'price', 'note'],
 	]);
-	grid.select(0, 1);
-	grid.hideColumns();
-	expect(grid.notice).toContain('stay');
+	grid.selection.select(0, 1);
+	grid.columnEdits.hide();
+	expect(grid.notices.shown).toContain('stay');
 	expect(session.results, 'nothing was worked out anew').toBe(results);
 	await session.close();
 });
@@ -374,14 +383,14 @@ test('after a delete in a sorted list, undo selects exactly the prints that came
 		['Ebb', '330'],
 		['Oak', '340'],
 	);
-	grid.sortBy({ column: 'title', way: 'up' });
+	grid.order.sortBy({ column: 'title', way: 'up' });
 	expect(titles()).toBe('Ash Ebb Fog Oak Tar');
-	grid.selectRows(1, 3);
-	const deleted = grid.rowsInHand;
-	grid.removeRows();
+	grid.selection.selectRows(1, 3);
+	const deleted = grid.selection.rowIds;
+	grid.rowEdits.remove();
 	expect(titles()).toBe('Ash Tar');
-	grid.undo();
-	expect([titles(), grid.rowsInHand]).toEqual(['Ash Ebb Fog Oak Tar', deleted]);
+	grid.edits.undo();
+	expect([titles(), grid.selection.rowIds]).toEqual(['Ash Ebb Fog Oak Tar', deleted]);
 	await session.close();
 });
 
@@ -390,16 +399,16 @@ test('worked-out cells are left alone after a column was hidden: that stays hidd
 	const id = session.show.rows[0]!.id;
 	session.do((show, settings) => typeCells(show, [{ id, cells: { shape: '3:2' } }], settings, 'Type shape'));
 	const before = session.show.rows;
-	grid.selectCell(id, 'picture width');
-	grid.paste([['360', '240']]);
-	expect(grid.offer?.workedOut).toHaveLength(1);
+	grid.selection.selectCell(id, 'picture width');
+	grid.pasting.paste([['360', '240']]);
+	expect(grid.pasting.offer?.workedOut).toHaveLength(1);
 	grid.columns.hide(['maker']);
-	grid.leaveWorkedOut();
+	grid.pasting.leaveWorkedOut();
 	expect(session.show.rows[0]?.typed).toMatchObject({ 'picture width': '360' });
 	expect(session.show.rows[0]?.typed).not.toHaveProperty('picture height');
 	expect([grid.columns.indexOf('maker'), session.lastStep?.label]).toEqual([-1, 'Hide column']);
-	grid.undo();
-	grid.undo();
+	grid.edits.undo();
+	grid.edits.undo();
 	expect(session.show.rows).toEqual(before);
 	await session.close();
 });

@@ -1,0 +1,151 @@
+import { asTyped } from '../../core/show/asTyped.ts';
+import type { Row, RowId } from '../../core/show/row.ts';
+import { textAndState } from './cellView.ts';
+import { type EntryProblem, entryProblem } from './entryProblem.ts';
+import { type GridColumn, gridColumns } from './gridColumns.ts';
+import type { GridPlace } from './gridFocus.ts';
+import type { GridNotices } from './gridNotices.svelte.ts';
+import type { GridSelection } from './gridSelection.svelte.ts';
+import type { RowsSource } from './gridSource.ts';
+import type { RowEdits } from './rowEdits.ts';
+import type { SeenCells } from './seenCells.ts';
+
+/** A cell that is being typed into. */
+export interface Editing extends GridPlace {
+	readonly text: string;
+	/** What the editor was opened with. */
+	readonly opened: string;
+	/** Whether the text is selected, so that typing replaces it. */
+	readonly isSelected: boolean;
+	/** Why the text could not be read when it was last put in. */
+	readonly problem: EntryProblem | undefined;
+}
+
+/** Which cell is active when one has been typed: the same, or one beside it. */
+export type After = 'stay' | 'down' | 'up' | 'right' | 'left';
+
+/** The editor of the active cell. */
+export class GridEditor {
+	readonly #source: RowsSource;
+	readonly #cells: SeenCells;
+	readonly #selection: GridSelection;
+	readonly #rowEdits: RowEdits;
+	readonly #notices: GridNotices;
+	#editing = $state.raw<Editing>();
+
+	constructor(
+		source: RowsSource,
+		cells: SeenCells,
+		selection: GridSelection,
+		rowEdits: RowEdits,
+		notices: GridNotices,
+	) {
+		this.#source = source;
+		this.#cells = cells;
+		this.#selection = selection;
+		this.#rowEdits = rowEdits;
+		this.#notices = notices;
+	}
+
+	/** The cell being typed into; undefined while the editor is closed. */
+	get editing(): Editing | undefined {
+		return this.#editing;
+	}
+
+	/**
+	 * Opens the active cell for typing.
+	 * @param isReplacing whether what it held is put away, as when one types over it
+	 * @returns false where nothing can be typed
+	 */
+	open(isReplacing: boolean): boolean {
+		const { row } = this.#selection;
+		const { column, key } = this.#selection.column;
+		if (row === undefined || column === undefined) return false;
+		// A line has no line ends; those of a pasted text stay until it is typed anew.
+		const opened = asTyped(row, column).replaceAll(/\s*[\r\n]+\s*/g, ' ');
+		const text = isReplacing ? '' : opened;
+		this.#editing = { id: row.id, key, text, opened, isSelected: !isReplacing, problem: undefined };
+		this.#cells.arranged.kept = row.id;
+		return true;
+	}
+
+	/** What the editor holds has become another text. */
+	setText(text: string): void {
+		if (this.#editing) this.#editing = { ...this.#editing, text, problem: undefined };
+	}
+
+	/** Closes the editor and leaves the cell as it was. */
+	cancel(): void {
+		this.#editing = undefined;
+		this.#cells.arranged.kept = undefined;
+	}
+
+	/**
+	 * Types what the editor holds into its cell. What cannot be read keeps the editor open with the reason, once: put
+	 * in again, it stays in the cell as typed, and marked.
+	 * @returns whether the editor is closed
+	 */
+	commit(after: After, isKeepingUnread = false): boolean {
+		const editing = this.#editing;
+		if (editing === undefined) return true;
+		const text = editing.text.trim();
+		const row = this.#source.show.rows.find(({ id }) => id === editing.id);
+		const gridColumn = gridColumns.find(({ key }) => key === editing.key)!;
+		const { column } = gridColumn;
+		if (row !== undefined && column !== undefined && text !== editing.opened.trim()) {
+			const isAskedAgain = editing.problem !== undefined || isKeepingUnread;
+			const problem = isAskedAgain ? undefined : entryProblem(row, column, text, this.#source.settings);
+			if (problem !== undefined) {
+				this.#editing = { ...editing, problem };
+				this.#notices.say(problem.message);
+				return false;
+			}
+			this.#type(row.id, gridColumn, text);
+		}
+		this.cancel();
+		this.#goOn(after);
+		return true;
+	}
+
+	/** Types one of the readings offered for what could not be read. */
+	applyReading(text: string): void {
+		this.setText(text);
+		this.commit('stay', true);
+	}
+
+	/** Types a cell and says what has become of it, and the gravest that is to be known of its row. */
+	#type(id: RowId, column: GridColumn, text: string): void {
+		const before = this.#viewOf(id, column)?.state;
+		this.#rowEdits.type(id, { [column.key]: text }, `Type ${column.label.toLowerCase()}`);
+		const said = saidOfTyped(column.label, before, this.#viewOf(id, column));
+		this.#notices.say([said, this.#rowEdits.gravestOf(id)].filter((part) => part !== '').join('. '));
+	}
+
+	#viewOf(id: RowId, column: GridColumn): View | undefined {
+		const index = this.#cells.indexOf(id);
+		return index < 0 ? undefined : textAndState(column, this.#cells.sourceOf(index));
+	}
+
+	#goOn(after: After): void {
+		if (after === 'stay') return;
+		const isSideways = after === 'right' || after === 'left';
+		const isMoved = this.#selection.step(isSideways ? 'tab' : 'enter', after === 'left' || after === 'up');
+		// Past the last row one is added, unless the last one is still blank.
+		const isForward = after === 'right' || after === 'down';
+		if (isMoved || !isForward || isBlank(this.#selection.row)) return;
+		this.#rowEdits.add(this.#selection.rowIndex + 1);
+		if (after === 'right') this.#selection.select(this.#selection.rowIndex, 0);
+	}
+}
+
+type View = ReturnType<typeof textAndState>;
+const isBlank = (row: Row | undefined) => Object.keys(row?.typed ?? {}).length === 0;
+
+/** What is said where a typed text takes the place of another state, or gives way to one. */
+function saidOfTyped(label: string, before: View['state'] | undefined, after: View | undefined): string {
+	if (after?.state === 'typed' && (before === 'worked out' || before === 'inherited'))
+		return `${label} typed; it was ${before === 'inherited' ? 'from the show' : before}`;
+	if (before === 'typed' && (after?.state === 'worked out' || after?.state === 'inherited'))
+		return `${label}, ${after.text}, ${after.state === 'inherited' ? 'from the show' : after.state}`;
+	return '';
+}

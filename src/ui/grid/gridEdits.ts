@@ -1,0 +1,52 @@
+import type { Command, Edit, FocusOfEdit } from '../../core/show/edit.ts';
+import type { RowId } from '../../core/show/row.ts';
+import type { GridSelection } from './gridSelection.svelte.ts';
+import type { GridSource } from './gridSource.ts';
+
+/** The edits of the grid, each kept with what was selected before and after it, which undo and redo select again. */
+export class GridEdits {
+	readonly #source: GridSource;
+	readonly #selection: GridSelection;
+
+	constructor(source: GridSource, selection: GridSelection) {
+		this.#source = source;
+		this.#selection = selection;
+	}
+
+	/** Names for rows to be added. */
+	newIds(count: number): readonly RowId[] {
+		return Array.from({ length: count }, () => this.#source.makeId());
+	}
+
+	/**
+	 * Makes an edit.
+	 * @param focus what is selected before and after it, by default the same
+	 * @returns the step; undefined where nothing was changed, or an answer is waited for
+	 */
+	do(command: Command, focus: FocusOfEdit = this.#staying()): Edit | undefined {
+		return this.#source.do(command, focus);
+	}
+
+	/** Makes an edit in the place of a step. */
+	doInstead(step: Edit, command: Command, focus: FocusOfEdit): Edit | undefined {
+		return this.#source.doInstead(step, command, focus);
+	}
+
+	/** Undoes one step, whatever was done since. */
+	takeBack(step: Edit | undefined): void {
+		this.#selection.restore(this.#source.takeBack(step));
+	}
+
+	undo(): void {
+		this.#selection.restore(this.#source.undo());
+	}
+
+	redo(): void {
+		this.#selection.restore(this.#source.redo());
+	}
+
+	#staying(): FocusOfEdit {
+		const { focus } = this.#selection;
+		return { before: focus, after: focus };
+	}
+}

@@ -1,0 +1,27 @@
+import type { Command, Edit, FocusOfEdit } from '../../core/show/edit.ts';
+import type { Row, RowId } from '../../core/show/row.ts';
+import type { ArrangedSource } from './arrangedRows.svelte.ts';
+import type { ViewsSource } from './shownColumns.svelte.ts';
+
+/** What the grid reads: the show as it is, how it is looked at, and what it works out. */
+export interface RowsSource extends ArrangedSource {
+	/** The bench steps in which the cuts of each row come; it may lag behind what is typed. */
+	readonly lateBench: { readonly stepsOf: (row: Row) => readonly number[] };
+}
+
+/** Where the grid's edits are made: each is one step of undo. The focus is kept with the step, and handed back by undo. */
+export interface GridSource extends RowsSource, ViewsSource {
+	readonly settings: RowsSource['settings'];
+	/** Names rows. */
+	readonly makeId: () => RowId;
+	/** Makes an edit. @returns the step; undefined where nothing was done, or not yet */
+	do(command: Command, focus?: FocusOfEdit): Edit | undefined;
+	/** Makes an edit in the place of a step. */
+	doInstead(step: Edit, command: Command, focus?: FocusOfEdit): Edit | undefined;
+	/** Undoes one step. @returns what was selected before it */
+	takeBack(step: Edit | undefined): unknown;
+	/** Undoes the last step. @returns what was selected before it */
+	undo(): unknown;
+	/** @returns what was selected after the step that is done again */
+	redo(): unknown;
+}

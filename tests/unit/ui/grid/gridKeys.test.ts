@@ -1,0 +1,46 @@
+import { expect, test } from 'vitest';
+import { commandOf, type KeyContext, keyName } from '../../../../src/ui/grid/gridKeys.ts';
+
+test.each([
+	{ key: 'z', ctrlKey: true, is: 'Ctrl+Z' },
+	{ key: 'Z', metaKey: true, shiftKey: true, is: 'Ctrl+Shift+Z' },
+	{ key: '?', shiftKey: true, is: '?' },
+	{ key: ' ', is: ' ' },
+	{ key: ' ', shiftKey: true, is: 'Shift+ ' },
+	{ key: 'Tab', shiftKey: true, is: 'Shift+Tab' },
+	{ key: 'ArrowUp', altKey: true, is: 'Alt+ArrowUp' },
+])('$key is called $is', ({ is, ...event }) => {
+	expect(keyName({ ctrlKey: false, metaKey: false, altKey: false, shiftKey: false, ...event })).toBe(is);
+});
+
+/** What a key calls, in words: `selection.go left`. */
+function calledBy(name: string, isInHead: boolean): string | undefined {
+	let called = '';
+	const note = (path: string): unknown =>
+		new Proxy(() => undefined, {
+			get: (_, key) => note(path === '' ? String(key) : `${path}.${String(key)}`),
+			apply: (_, __, args: readonly unknown[]) => void (called = [path, ...args].join(' ')),
+		});
+	const context = { grid: note(''), edit: note('edit'), openMenu: note('menu') } as unknown as KeyContext;
+	const command = commandOf(name, isInHead);
+	command?.(context);
+	return command && called;
+}
+
+test.each([
+	['ArrowLeft', 'selection.go left false', 'selection.go left false'],
+	['Shift+ArrowLeft', 'selection.go left true', 'selection.go left true'],
+	['Ctrl+Shift+End', 'selection.go grid end true', 'selection.go grid end true'],
+	['Enter', 'edit', 'menu column'],
+	['F2', 'edit', 'menu column'],
+	[' ', undefined, 'selection.selectWhole columns'],
+	['Shift+ ', 'selection.selectWhole rows', 'selection.selectWhole rows'],
+	['Delete', 'blocks.clear', 'columnEdits.hide'],
+	['Alt+ArrowUp', 'rowEdits.move -1', 'rowEdits.move -1'],
+	['Alt+ArrowLeft', undefined, 'columnEdits.move -1'],
+	['ContextMenu', 'menu row', 'menu column'],
+	['x', undefined, undefined],
+	['Tab', undefined, undefined],
+])('%s calls %s in a cell, %s in a head', (name, inCell, inHead) => {
+	expect([calledBy(name, false), calledBy(name, true)]).toEqual([inCell, inHead]);
+});
