@@ -18,6 +18,7 @@ import { tooLarge } from '../files/kindOfFile.ts';
 import { makeId } from '../files/makeId.ts';
 import { type ColumnsOfFile, readColumns } from '../files/readColumns.ts';
 import { isShowFileText, readDocument, readShowFile } from '../files/showFile.ts';
+import example from '../../shared/samples/example.evenhang.json?raw';
 import { readInWorker } from '../workers/readInWorker.ts';
 import type { Step } from './history.svelte.ts';
 import { MergeReview } from './mergeReview.svelte.ts';
@@ -120,9 +121,8 @@ export async function take(session: Session, incoming: Incoming, options: TakeOp
 }
 
 /** Puts the example show in the place of the one that is there, as one edit. */
-export async function takeExample(session: Session): Promise<TakenIn> {
-	const { default: text } = await import('../../shared/samples/example.evenhang.json?raw');
-	const show = readShowFile(text);
+export function takeExample(session: Session): TakenIn {
+	const show = readShowFile(example);
 	if ('problem' in show) throw new Error(show.problem);
 	const before = session.show;
 	session.do((here) => replaceShow(here, show.value, session.makeId, 'Load the example'));

@@ -161,8 +161,8 @@ export class FileDesk {
 		this.#told = undefined;
 	}
 
-	async loadExample(): Promise<void> {
-		this.#tell(await takeExample(this.#session));
+	loadExample(): void {
+		this.#tell(takeExample(this.#session));
 	}
 
 	/** Takes in pasted text. What cannot be read is left where it is, to be mended. */

@@ -288,7 +288,7 @@ test('the example takes the place of the show, and undo brings that back', async
 	const session = await open('example');
 	on(session).addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
 	const { show } = session;
-	expect(await takeExample(session)).toMatchObject({
+	expect(takeExample(session)).toMatchObject({
 		isProblem: false,
 		sentences: ['30 rows, in the place of the show that was here. Undo brings that one back.'],
 	});
@@ -300,7 +300,7 @@ test('the example takes the place of the show, and undo brings that back', async
 
 test('a show that is handed out is the same when it is opened elsewhere', async () => {
 	const [here, there] = [await open('here'), await open('there')];
-	await takeExample(here);
+	takeExample(here);
 	on(here).rename('Spring: a “show”');
 	const saved = await given(() => giveShow(here));
 	expect(saved.name).toBe('Spring a “show”.evenhang.json');
@@ -312,7 +312,7 @@ test('a show that is handed out is the same when it is opened elsewhere', async 
 
 test('rows that are handed out are the same, and worked out the same, when they are taken in again', async () => {
 	const [here, there] = [await open('rows here'), await open('rows there')];
-	await takeExample(here);
+	takeExample(here);
 	const csv = await given(() => giveRows(here));
 	expect(csv.name).toBe('Salt and slate, Kiln Lane Rooms.csv');
 	expect(told(await takeFile(here, csv)).sentences).toEqual(['30 rows already here, left as they are.']);
