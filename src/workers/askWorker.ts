@@ -1,3 +1,4 @@
+import { workStopped } from '../core/show/workProblem.ts';
 import type { AnswerOf, NewsOf, Reply } from './protocol.ts';
 
 /** As much of a worker as is used here. */
@@ -30,9 +31,10 @@ export function askWorker<Any extends Reply<unknown, unknown>>(
 			});
 		};
 		signal.addEventListener('abort', abort);
-		worker.onerror = ({ message }) => {
+		// A worker whose script does not arrive has nothing to say of it.
+		worker.onerror = ({ message }: Partial<ErrorEvent>) => {
 			finish(() => {
-				reject(new Error(`${what} stopped: ${message}`));
+				reject(new Error(workStopped(what, message)));
 			});
 		};
 		worker.onmessage = ({ data }: MessageEvent<Reply<AnswerOf<Any>, NewsOf<Any>>>) => {

@@ -55,7 +55,7 @@ test('a file that cannot be read is a problem, one that stops the worker is an e
 		() => stopped.worker,
 	);
 	(stopped.worker.onerror as (event: unknown) => void)({ message: 'out of memory' });
-	await expect(failing).rejects.toThrow('reading stopped: out of memory');
+	await expect(failing).rejects.toThrow('Something went wrong while reading (out of memory)');
 	expect(stopped.worker.isEnded).toBe(true);
 });
 
