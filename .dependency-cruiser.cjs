@@ -11,9 +11,11 @@ const floors = {
 	app: [
 		'^src/(core|files|storage|workers)/',
 		'^node_modules/svelte/',
-		'^virtual:pwa-register$', // vite-plugin-pwa makes it while building
+		'^src/serviceWorker/protocol\\.ts$', // what is said between the two
 		'^shared/samples/', // the example show, built in
 	],
+	serviceWorker: [],
+	start: ['^src/(core|files)/', '^src/app/download\\.ts$', '^src/storage/schema\\.ts$'],
 	ui: ['^src/core/', '^node_modules/svelte/'],
 	pages: ['^src/(core|app|ui)/', '^node_modules/svelte/', '^shared/samples/'],
 	cli: [

@@ -18,18 +18,19 @@ export interface BackedUpShow {
 }
 
 /** Writes shows into one file, each with everything that it is. */
-export function writeBackup(shows: readonly BackedUpShow[]): string {
-	const document = {
-		format: backupFormat,
-		version: backupVersion,
-		shows: shows.map(({ show, isArchived }) => ({
-			id: show.id,
-			...(isArchived && { isArchived }),
-			...showDocument(show),
-		})),
-	};
-	return `${JSON.stringify(document, null, '\t')}\n`;
-}
+export const writeBackup = (shows: readonly BackedUpShow[]): string =>
+	`${JSON.stringify(backupOf(shows), null, '\t')}\n`;
+
+/** What a backup holds, before it is written as text. */
+export const backupOf = (shows: readonly BackedUpShow[]): Stored => ({
+	format: backupFormat,
+	version: backupVersion,
+	shows: shows.map(({ show, isArchived }) => ({
+		id: show.id,
+		...(isArchived && { isArchived }),
+		...showDocument(show),
+	})),
+});
 
 /** Whether a document is a backup, whole or damaged. */
 export const isBackup = (document: Stored): boolean => document['format'] === backupFormat;

@@ -56,7 +56,13 @@ describe('imports', () => {
 			'src/app/d.ts',
 			`import 'svelte'; import '../storage/ok.ts'; import '../files/ok.ts'; import '../core/row/ok.ts';`,
 		],
-		['src/app/e.ts', `import 'virtual:pwa-register';`],
+		['src/app/e.ts', `import '../serviceWorker/protocol.ts';`],
+		['src/app/i.ts', `import '../serviceWorker/ok.ts';`, 'floor-app'],
+		['src/serviceWorker/a.ts', `import '../core/row/ok.ts';`, 'floor-serviceWorker'],
+		['src/serviceWorker/b.ts', `import './ok.ts';`],
+		['src/start/a.ts', `import '../app/ok.ts';`, 'floor-start'],
+		['src/start/b.ts', `import 'svelte';`, 'floor-start'],
+		['src/start/c.ts', `import '../files/ok.ts'; import '../core/row/ok.ts'; import '../app/download.ts';`],
 		['src/app/f.ts', `import 'svelte/reactivity';`],
 		['src/app/h.ts', `import text from '../../shared/samples/ok.csv?raw'; export const h = text;`],
 		['src/ui/a.ts', `import '../app/ok.ts';`, 'floor-ui'],
@@ -81,14 +87,15 @@ describe('imports', () => {
 
 	beforeAll(async () => {
 		const ok = 'export type Ok = 1;\n';
-		const others: [string, string][] = ['core/row', 'files', 'storage', 'workers', 'app', 'ui'].map((folder) => [
-			`src/${folder}/ok.ts`,
-			ok,
-		]);
+		const others: [string, string][] = ['core/row', 'files', 'storage', 'workers', 'serviceWorker', 'app', 'ui'].map(
+			(folder) => [`src/${folder}/ok.ts`, ok],
+		);
 		const house = await build({
 			...Object.fromEntries(others),
 			'src/pages/Ok.svelte': '<p>ok</p>',
 			'src/workers/packing.worker.ts': ok,
+			'src/serviceWorker/protocol.ts': ok,
+			'src/app/download.ts': ok,
 			'tests/ok.ts': ok,
 			'shared/samples/ok.csv': 'title\n',
 			// a circle is told once, at the file that comes first
@@ -133,6 +140,7 @@ describe('what compiles', () => {
 				['core', ['document', 'fetch', 'setTimeout', 'console', 'process', 'self', 'indexedDB', 'performance']],
 				['solver', ['document', 'localStorage', 'process']],
 				['workers', ['document', 'localStorage', 'process']],
+				['serviceWorker', ['document', 'localStorage', 'process']],
 				['cli', ['document', 'self', 'indexedDB']],
 			] as const
 		).flatMap(([floor, names]) =>
@@ -145,6 +153,7 @@ describe('what compiles', () => {
 		['src/core/own.ts', 'Math.max(1, 2).toString();'],
 		['src/solver/own.ts', 'self.postMessage(1);'],
 		['src/workers/own.ts', 'self.postMessage(1);'],
+		['src/serviceWorker/own.ts', 'self.caches.keys().catch(console.error);'],
 		['src/cli/own.ts', 'console.log(process.argv.length);'],
 		['src/core/entry.ts', 'const list: number[] = []; const first: number = list[0]; first;', /TS2322/],
 		['src/core/absent.ts', 'const say: { what?: string } = { what: undefined }; say;', /TS2375/],
@@ -157,10 +166,12 @@ describe('what compiles', () => {
 	let said: ReadonlyMap<string, string>;
 
 	beforeAll(async () => {
-		const configs = ['src/core', 'src/solver', 'src/workers', 'src/cli', 'tests'].map((floor): [string, string] => [
-			`${floor}/tsconfig.json`,
-			JSON.stringify({ extends: join(root, floor, 'tsconfig.json'), include: ['**/*.ts'] }),
-		]);
+		const configs = ['src/core', 'src/solver', 'src/workers', 'src/serviceWorker', 'src/cli', 'tests'].map(
+			(floor): [string, string] => [
+				`${floor}/tsconfig.json`,
+				JSON.stringify({ extends: join(root, floor, 'tsconfig.json'), include: ['**/*.ts'] }),
+			],
+		);
 		const files = compiled.map(([file, text]): [string, string] => [file, `${text}\nexport {};\n`]);
 		const house = await build({
 			'src/core/row/ok.ts': 'export type Ok = 1;\n',
