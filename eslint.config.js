@@ -92,8 +92,4 @@ export default tseslint.config(
 		files: ['**/*.js', '**/*.cjs'],
 		languageOptions: { globals: globals.node },
 	},
-	{
-		files: ['static/*.js'], // part of the service worker
-		languageOptions: { globals: globals.serviceworker },
-	},
 );

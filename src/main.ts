@@ -1,14 +1,26 @@
 import { mount } from 'svelte';
 import App from './App.svelte';
+import { keepApp } from './app/keepApp.ts';
 import { openShelf } from './app/shelf.svelte.ts';
 import { trustOwnScripts } from './app/trustedUrls.ts';
-import { watchForUpdate } from './app/watchForUpdate.ts';
+import { hasStopped, storageSilent } from './core/show/startProblem.ts';
+import { appIsThere, takeBackInPage, tellInPage } from './start/startPage.ts';
 import './ui/base.css';
+
+/** How long opening the show may take before something is said about it, in milliseconds. */
+const longestOpening = 10_000;
 
 trustOwnScripts();
 let tellWaiting: (sentence: string) => void = () => undefined;
 const opening = openShelf({ onWaiting: (sentence) => tellWaiting(sentence) });
-// A session that cannot be opened has nothing to lose; the screen says why, and the newer version may know better.
+const late = setTimeout(() => tellInPage(storageSilent), longestOpening);
+opening
+	.finally(() => {
+		clearTimeout(late);
+		takeBackInPage(storageSilent);
+	})
+	.catch((cause: unknown) => tellInPage(cause instanceof Error ? cause.message : String(cause)));
+// A session that cannot be opened has nothing to lose, and the newer version may know better.
 const whenSaved = () =>
 	opening.then(
 		({ session }) => session.whenSaved(),
@@ -18,7 +30,12 @@ mount(App, {
 	target: document.querySelector('#app')!,
 	props: {
 		opening,
-		update: watchForUpdate(whenSaved),
+		...keepApp(import.meta.url, whenSaved),
 		onwaiting: (tell: typeof tellWaiting) => void (tellWaiting = tell),
+		onstop: (cause: unknown) => {
+			console.error(cause);
+			tellInPage(hasStopped(cause instanceof Error ? cause.message : String(cause)));
+		},
 	},
 });
+appIsThere();

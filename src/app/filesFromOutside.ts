@@ -1,13 +1,9 @@
+import { sharedFiles, sharedName, sharedNotKept } from '../serviceWorker/protocol.ts';
+
 /** As much of the platform's file handling as is used here; TypeScript does not know it. */
 interface LaunchQueue {
 	setConsumer(consume: (launch: { readonly files?: readonly { getFile(): Promise<File> }[] }) => void): void;
 }
-
-/** Where the service worker leaves what another app has shared with this one; `static/shareTarget.js` has the same name. */
-const sharedFiles = 'evenhang-shared';
-
-/** What the address says where the service worker could not keep what was shared; `static/shareTarget.js` says it. */
-const notKept = 'not-kept';
 
 /**
  * Takes in the files with which the app was opened, or that another app has shared with it.
@@ -27,7 +23,7 @@ export function filesFromOutside(take: (files: readonly File[]) => void, onRefus
 		void Promise.all(files.map((file) => file.getFile())).then(hand, refuse);
 	});
 	const shared = new URLSearchParams(location.search).get('shared');
-	if (shared !== null) void sharedWithUs(shared !== notKept).then(hand, refuse);
+	if (shared !== null) void sharedWithUs(shared !== sharedNotKept).then(hand, refuse);
 	return () => (isStopped = true);
 }
 
@@ -39,7 +35,7 @@ async function sharedWithUs(isKept: boolean): Promise<readonly File[]> {
 	const files = await Promise.all(
 		(await cache.keys()).map(async (request) => {
 			const response = await cache.match(request);
-			const name = decodeURIComponent(response?.headers.get('x-file-name') ?? 'shared');
+			const name = decodeURIComponent(response?.headers.get(sharedName) ?? 'shared');
 			return new File([(await response?.blob()) ?? ''], name);
 		}),
 	);

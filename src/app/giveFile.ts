@@ -3,6 +3,7 @@ import { writeRows } from '../files/csv.ts';
 import { makeId } from '../files/makeId.ts';
 import { writeShowFile } from '../files/showFile.ts';
 import type { CopyMark } from './copyCount.svelte.ts';
+import { download } from './download.ts';
 import type { Session } from './session.svelte.ts';
 import type { Shelf } from './shelf.svelte.ts';
 
@@ -95,14 +96,4 @@ async function handOut(files: readonly File[], way: Way): Promise<string | undef
 		if ((cause as DOMException).name === 'AbortError') return undefined;
 		return download(files[0]!); // the device offered to share it, and then would not
 	}
-}
-
-function download(file: File): string {
-	const address = URL.createObjectURL(file);
-	const link = document.createElement('a');
-	link.href = address;
-	link.download = file.name;
-	link.click();
-	setTimeout(() => URL.revokeObjectURL(address), 60_000); // some browsers begin to read only after a question
-	return file.name;
 }

@@ -1,6 +1,6 @@
 /**
  * What there is to say about the app's own version. `waiting`: a newer one is on this device and starts when asked to.
- * `replaced`: it was started from another window, and this one still shows the older.
+ * `replaced`: it was started, from another window perhaps, and this one still shows the older.
  */
 export type UpdateState = 'none' | 'waiting' | 'replaced';
 

@@ -1,6 +1,6 @@
 // How long the app takes to a grid that can be typed in, with thirty prints and the host switched off; and how large
 // everything is that it keeps on the device. Part of `npm run bench`, after `npm run build`.
-import { readFile, stat } from 'node:fs/promises';
+import { readdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { builtApp, onStage } from '../browser/harness/stage.ts';
@@ -9,12 +9,11 @@ const starts = 5;
 
 const median = (values: readonly number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
 
-/** Bytes of the files that the service worker keeps, as they are listed in it. */
+/** Bytes of the files that the service worker keeps: all that was built but itself. */
 async function bytesKept(): Promise<number> {
-	const listed = new Set(
-		[...(await readFile(join(builtApp, 'sw.js'), 'utf8')).matchAll(/\burl:\s*"([^"]+)"/g)].map(([, url]) => url!),
-	);
-	const sizes = await Promise.all([...listed].map(async (file) => (await stat(join(builtApp, file))).size));
+	const entries = await readdir(builtApp, { recursive: true, withFileTypes: true });
+	const files = entries.filter((entry) => entry.isFile() && entry.name !== 'sw.js');
+	const sizes = await Promise.all(files.map(async ({ parentPath, name }) => (await stat(join(parentPath, name))).size));
 	return sizes.reduce((sum, size) => sum + size, 0);
 }
 

@@ -52,7 +52,7 @@ test('a file that another app shares comes in, and is there only once', () =>
 		const page = await stage.openShow();
 		await stage.isKept(page);
 		// What the device sends when one chooses this app in another app's "share": a form, which no page of ours may send.
-		await page.goto(`${stage.address}shareTarget.js`);
+		await page.goto(`${stage.address}start.css`);
 		await page.evaluate(() => {
 			const form = document.createElement('form');
 			Object.assign(form, { method: 'post', action: 'share-target', enctype: 'multipart/form-data' });

@@ -60,7 +60,7 @@ test('in the very first visit too; a second window is not reloaded under the han
 		await first.getByRole('button', { name: 'Start the new version' }).click();
 		await first.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });
 
-		await second.getByText('was started in another window').waitFor();
+		await second.getByText('this page still shows the older one').waitFor();
 		expect(await versionOf(second)).toBe(older);
 		await second.getByRole('button', { name: 'Start the new version' }).click();
 		await second.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });

@@ -32,6 +32,8 @@ export interface StageOptions {
 	readonly hasTouch?: boolean;
 	readonly reducedMotion?: 'reduce' | 'no-preference';
 	readonly locale?: string;
+	/** Serves the folder. Default: the small host of `npm start`. */
+	readonly serve?: typeof serveFolder;
 	/** Whether the browser has a profile of its own on disk, and so can be closed and opened again. Default false. */
 	readonly hasProfile?: boolean;
 }
@@ -75,7 +77,7 @@ export class Stage {
 		const folder = options.folder ?? builtApp;
 		if (!existsSync(join(folder, 'index.html'))) throw new Error(`${folder} is not built: run "npm run build" first`);
 		const hostOptions: HostOptions = options.under === undefined ? {} : { under: options.under };
-		const host = await serveFolder(folder, hostOptions);
+		const host = await (options.serve ?? serveFolder)(folder, hostOptions);
 		const hasProfile = options.hasProfile ?? false;
 		const profile = hasProfile ? await mkdtemp(join(tmpdir(), 'evenhang-profile-')) : undefined;
 		const stage = new Stage(options, profile, host);
@@ -161,19 +163,19 @@ export class Stage {
 	/** Switches the host on again at the same address, with another folder if one is given. */
 	async startHost(folder = this.options.folder ?? builtApp): Promise<void> {
 		if (this.#isServed) await this.#host.stop();
-		const { under = '/' } = this.options;
-		this.#host = await serveFolder(folder, { under, port: this.#host.port });
+		const { under = '/', serve = serveFolder } = this.options;
+		this.#host = await serve(folder, { under, port: this.#host.port });
 		this.#isServed = true;
 	}
 
-	/** The paths of every file in the folder that is served, the service worker's own two left out. */
+	/** The paths of every file in the folder that is served, the service worker left out. */
 	async filesServed(): Promise<string[]> {
 		const folder = this.options.folder ?? builtApp;
 		const entries = await readdir(folder, { recursive: true, withFileTypes: true });
 		return entries
 			.filter((entry) => entry.isFile())
 			.map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
-			.filter((file) => !/^(sw|workbox-[^/]*)\.js$/.test(file))
+			.filter((file) => file !== 'sw.js')
 			.map((file) => new URL(file, this.address).pathname);
 	}
 

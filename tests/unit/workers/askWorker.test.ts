@@ -17,11 +17,6 @@ test.each([
 	[{ message: '' }, 'The part of Evenhang for planning boards could not be loaded.'],
 	[{ message: 'out of memory' }, 'Something went wrong while planning boards (out of memory). Try again'],
 ])('a worker that fails with %j has words', async (event, words) => {
-	const asked = askWorker<Reply<number, never>>(
-		() => failing(event),
-		{},
-		new AbortController().signal,
-		'planning boards',
-	);
+	const asked = askWorker<Reply<number>>(() => failing(event), {}, new AbortController().signal, 'planning boards');
 	await expect(asked).rejects.toThrow(words);
 });

@@ -1,0 +1,10 @@
+/** Has the browser save a file. @returns its name */
+export function download(file: File): string {
+	const address = URL.createObjectURL(file);
+	const link = document.createElement('a');
+	link.href = address;
+	link.download = file.name;
+	link.click();
+	setTimeout(() => URL.revokeObjectURL(address), 60_000); // some browsers begin to read only after a question
+	return file.name;
+}

@@ -1,0 +1,38 @@
+import type { BuiltFile } from './builtFiles.ts';
+
+/** The ways in which a file is asked for, one after the other: what the browser has at hand may be what is wrong. */
+const tries: readonly { readonly cache: RequestCache; readonly afterMs: number }[] = [
+	{ cache: 'default', afterMs: 0 },
+	{ cache: 'reload', afterMs: 0 },
+	{ cache: 'reload', afterMs: 1000 },
+];
+
+/** How long one try may take. A network that has gone silent would hold up all others. */
+const longestMs = 120_000;
+
+/** The SHA-256 of bytes, in hexadecimal. */
+export async function sha256(bytes: ArrayBuffer): Promise<string> {
+	const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+	return Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+/**
+ * Fetches a file from the host. What a network puts in its place, and what arrives in part, is not taken for it.
+ * @returns rejects, naming the file, where it does not come exactly as it was built
+ */
+export async function fetchBuilt(file: BuiltFile, address: string): Promise<ArrayBuffer> {
+	let problem = '';
+	for (const { cache, afterMs } of tries) {
+		if (afterMs > 0) await new Promise((resolve) => setTimeout(resolve, afterMs));
+		try {
+			const signal = AbortSignal.timeout(longestMs);
+			const response = await fetch(address, { cache, mode: 'same-origin', signal });
+			const bytes = await response.arrayBuffer();
+			if (response.ok && (await sha256(bytes)) === file.sha256) return bytes;
+			problem = response.ok ? 'what came is not what was built' : `status ${response.status}`;
+		} catch (cause) {
+			problem = (cause as Error).message;
+		}
+	}
+	throw new Error(`${file.path} is not kept: ${problem}`);
+}

@@ -1,0 +1,77 @@
+import { readdir } from 'node:fs/promises';
+import { join, relative, sep } from 'node:path';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { builtApp, type Stage } from '../harness/stage.ts';
+import { portalPage } from './spoiltHost.ts';
+
+/** Forgets what the browser says by itself of answers that were spoilt on purpose. */
+export function forgive(stage: Stage): void {
+	const said = /Failed to load resource|fetching the script|MIME type|ERR_|integrity|is not kept/;
+	stage.problems.splice(0, Infinity, ...stage.problems.filter((problem) => !said.test(problem)));
+}
+
+/** The header says that all of the app is on the device. */
+export const isReady = (page: Page) => page.getByText(/Ready offline/).waitFor();
+
+/** The button of the header that says that it is not. */
+export const notKept = (page: Page) => page.getByRole('button', { name: 'Not kept yet: try again' });
+
+/** The app opens again with its host switched off, and every part of it is there. */
+export async function worksOffline(stage: Stage, page: Page): Promise<void> {
+	await stage.stopHost();
+	await page.reload();
+	await everyPartWorks(page);
+	await stage.startHost();
+}
+
+/** The example and the plans of its boards, which the app loads only when they are asked for. */
+export async function everyPartWorks(page: Page): Promise<void> {
+	await page.getByRole('navigation', { name: 'Places' }).waitFor();
+	if ((await page.getByRole('button', { name: 'Load the example' }).count()) > 0)
+		await page.getByRole('button', { name: 'Load the example' }).click();
+	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Boards' }).click();
+	await page
+		.getByText(/^Proven least/)
+		.nth(1)
+		.waitFor();
+	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Prints' }).click();
+}
+
+/** Nothing that the network put in the place of a file is kept anywhere. */
+export async function expectNothingOfThePortal(page: Page): Promise<void> {
+	const kept = await page.evaluate(async () => {
+		const texts: string[] = [];
+		for (const name of await caches.keys()) {
+			const cache = await caches.open(name);
+			for (const request of await cache.keys()) texts.push((await (await cache.match(request))?.text()) ?? '');
+		}
+		return texts;
+	});
+	expect(kept.filter((text) => text === portalPage)).toEqual([]);
+}
+
+/** The file of the built app with that in its name. */
+export async function builtFile(part: string): Promise<string> {
+	const found = (await builtFiles()).find((file) => file.includes(part));
+	if (found === undefined) throw new Error(`nothing built is called ${part}`);
+	return found;
+}
+
+/** All that the app is made of but its page and the service worker, as the page or the service worker asks for it. */
+export async function builtFiles(): Promise<readonly string[]> {
+	const entries = await readdir(builtApp, { recursive: true, withFileTypes: true });
+	return entries
+		.filter((entry) => entry.isFile())
+		.map(({ parentPath, name }) => relative(builtApp, join(parentPath, name)).split(sep).join('/'))
+		.filter((file) => file !== 'sw.js' && file !== 'index.html');
+}
+
+/** Takes away all that is kept of the app, as if it had never been here; the page stays. */
+export async function forgetApp(page: Page): Promise<void> {
+	await page.evaluate(async () => {
+		for (const name of await caches.keys()) await caches.delete(name);
+		for (const each of await navigator.serviceWorker.getRegistrations()) await each.unregister();
+	});
+	await page.goto('about:blank');
+}

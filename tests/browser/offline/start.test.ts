@@ -1,0 +1,276 @@
+import { readFile, rm } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { buildVersion } from '../harness/buildVersion.ts';
+import { chooseFile } from '../harness/screens.ts';
+import { onStage, type Stage } from '../harness/stage.ts';
+import { everyPartWorks, forgetApp, forgive, isReady } from './offline.ts';
+import { type Fault, faults, SpoiltHost } from './spoiltHost.ts';
+
+/** What the page says in itself. */
+const said = (page: Page) => page.getByRole('region', { name: 'Opening' }).getByRole('alert');
+
+const saveButton = (page: Page) => page.getByRole('button', { name: 'Save what is stored as a file' });
+
+/** Loads the example, so that there is something to lose. */
+async function withSomethingStored(stage: Stage): Promise<Page> {
+	const page = await stage.openShow();
+	await page.getByRole('button', { name: 'Load the example' }).click();
+	await page.getByText('Saved on this device').waitFor();
+	return page;
+}
+
+/** Saves what is stored without the app. @returns the file */
+async function savedFile(page: Page): Promise<{ name: string; text: string }> {
+	const asked = page.waitForEvent('download');
+	await saveButton(page).click();
+	const given = await asked;
+	await page.getByText(/^1 show saved as/).waitFor();
+	return { name: given.suggestedFilename(), text: await readFile(await given.path(), 'utf8') };
+}
+
+test('the script of the app does not come: a sentence, and what is stored is saved as a file that opens again', async () => {
+	const host = new SpoiltHost();
+	await onStage({ serve: host.serve }, async (stage) => {
+		const page = await withSomethingStored(stage);
+		let saved = { name: '', text: '' };
+		for (const fault of faults) {
+			await forgetApp(page);
+			host.spoil = (file) => (/^assets\/index-.*js$/.test(file) || file === 'sw.js' ? fault : undefined);
+			await page.goto(stage.address);
+			await said(page).waitFor();
+			expect(await said(page).textContent(), fault).toMatch(
+				/^(A part of Evenhang has not arrived|Evenhang has stopped)/,
+			);
+			await page.getByRole('link', { name: 'Load the page again' }).waitFor();
+			saved = await savedFile(page);
+		}
+		expect(saved.name).toMatch(/^All shows \d{4}-\d\d-\d\d\.evenhang\.json$/);
+		host.mend();
+		await page.getByRole('link', { name: 'Load the page again' }).click();
+		await page.getByRole('link', { name: /Shows$/ }).click();
+		await chooseFile(page, 'Open a file or a backup', saved.name, saved.text);
+		await page.getByRole('heading', { name: 'A backup of 1 show' }).waitFor();
+		expect(await page.getByText('on this device, the same').count()).toBe(1);
+		stage.problems.splice(0); // scripts that were none
+	});
+});
+
+test.each([
+	['the style sheet', /^assets\/index-.*css$/, 'missing'],
+	['the style sheet', /^assets\/index-.*css$/, 'portal'],
+	['the style sheet', /^assets\/index-.*css$/, 'portal of that type'],
+	['the style sheet of the page before the app', /^start\.css$/, 'missing'],
+] as const)('%s does not come: a sentence above the app, which works', async (_what, isSpoilt, fault) => {
+	const host = new SpoiltHost();
+	await onStage({ serve: host.serve }, async (stage) => {
+		host.spoil = (file, isForPage) => (isForPage && isSpoilt.test(file) ? fault : undefined);
+		const page = await stage.openShow();
+		await said(page).filter({ hasText: 'has not arrived' }).waitFor();
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+		forgive(stage);
+	});
+});
+
+test.each(['missing', 'portal of that type', 'dropped'] as const satisfies readonly Fault[])(
+	'no script at all comes (%s): after a while the page says so by itself',
+	async (fault) => {
+		const host = new SpoiltHost();
+		await onStage({ serve: host.serve }, async (stage) => {
+			host.spoil = (file) => (file.endsWith('.js') ? fault : undefined);
+			const page = await stage.openApp();
+			await page.getByText('If this is all you see after a minute').waitFor();
+			await page.getByRole('link', { name: 'Load the page again' }).waitFor();
+			stage.problems.splice(0); // scripts that were none
+		});
+	},
+);
+
+/** What may be wrong with a device or the app as it starts, as it is done to the page before any script of ours. */
+const atStart: readonly (readonly [what: string, spoil: () => void, sentence: RegExp])[] = [
+	[
+		'storage is refused',
+		() => {
+			IDBFactory.prototype.open = () => {
+				throw new DOMException('refused', 'SecurityError');
+			};
+		},
+		/^This browser does not let the page keep anything/,
+	],
+	[
+		'storage fails to open',
+		() => {
+			const open = Reflect.get<IDBFactory, 'open'>(IDBFactory.prototype, 'open');
+			IDBFactory.prototype.open = function (name) {
+				const request = open.call(this, `${name} not`, 1);
+				queueMicrotask(() => {
+					Object.defineProperty(request, 'error', { value: new DOMException('broken', 'UnknownError') });
+					request.dispatchEvent(new Event('error'));
+				});
+				return request;
+			};
+		},
+		/cannot be opened just now \(UnknownError\)/,
+	],
+	[
+		'there is no storage',
+		() => void Object.defineProperty(window, 'indexedDB', { value: undefined }),
+		/cannot be opened just now/,
+	],
+	[
+		'storage never answers',
+		() => {
+			const open = Reflect.get<IDBFactory, 'open'>(IDBFactory.prototype, 'open');
+			IDBFactory.prototype.open = function (name) {
+				const request = open.call(this, `${name} not`, 1);
+				request.addEventListener('success', (event) => event.stopImmediatePropagation());
+				return request;
+			};
+		},
+		/has not opened yet/,
+	],
+	[
+		'an error as the screen is drawn',
+		() => {
+			Object.defineProperty(window, 'visualViewport', {
+				get() {
+					throw new TypeError('made up');
+				},
+			});
+		},
+		/^Evenhang has stopped \(made up\)/,
+	],
+	[
+		'an error before anything is drawn',
+		() => {
+			Object.defineProperty(window, 'trustedTypes', {
+				value: {
+					createPolicy() {
+						throw new TypeError('made up');
+					},
+				},
+			});
+		},
+		/^Evenhang has stopped \(Uncaught TypeError: made up\)/,
+	],
+];
+
+test.each(atStart)('%s: a sentence in the page, and what to do', (_what, spoil, sentence) =>
+	onStage({}, async (stage) => {
+		await stage.context.addInitScript(spoil);
+		const page = await stage.openApp();
+		await said(page).filter({ hasText: sentence }).waitFor();
+		await page.getByRole('link', { name: 'Load the page again' }).waitFor();
+		await saveButton(page).click();
+		await page.getByText(/Nothing is stored|could not be read|^1 show saved/).waitFor();
+		stage.problems.splice(0); // the errors that were made
+	}),
+);
+
+test('what is stored is saved where it cannot be opened by the app, damaged records too', () =>
+	onStage({}, async (stage) => {
+		const page = await withSomethingStored(stage);
+		await page.evaluate(
+			() =>
+				new Promise<void>((resolve, reject) => {
+					const request = indexedDB.open('evenhang');
+					request.onsuccess = () => {
+						const tx = request.result.transaction(['shows', 'rows'], 'readwrite');
+						tx.objectStore('shows').put({ id: 'bad', name: 7, settings: 'none' });
+						tx.objectStore('rows').put({ id: 'lost', typed: 'none' }, ['bad', 'lost']);
+						tx.oncomplete = () => (request.result.close(), resolve());
+						tx.onerror = () => reject(new Error('not put'));
+					};
+				}),
+		);
+		await page.evaluate(() => {
+			const start = document.querySelector<HTMLElement>('#start')!;
+			start.hidden = false;
+			start.classList.add('told');
+		});
+		const { text } = await savedFile(page);
+		await page.getByText('2 damaged records are in it as stored').waitFor();
+		const file = JSON.parse(text) as { shows: { rows: unknown[] }[]; unread: { store: string; value: unknown }[] };
+		expect(file.shows.map(({ rows }) => rows.length)).toEqual([30]);
+		expect(file.unread.map(({ store }) => store)).toEqual(['rows', 'shows']);
+		expect(file.unread.map(({ value }) => value)).toEqual([
+			{ id: 'lost', typed: 'none' },
+			{ id: 'bad', name: 7, settings: 'none' },
+		]);
+	}));
+
+test('asked to save where nothing was ever stored, it makes no database', () =>
+	onStage({}, async (stage) => {
+		await stage.context.addInitScript(() => {
+			Object.defineProperty(window, 'trustedTypes', { get: () => (location.hash === '#broken' ? 7 : undefined) });
+		});
+		const page = await stage.openApp();
+		await page.goto('about:blank');
+		await page.goto(`${stage.address}#broken`);
+		await page.evaluate(
+			() =>
+				new Promise((resolve) => {
+					indexedDB.deleteDatabase('evenhang').onsuccess = resolve;
+				}),
+		);
+		await said(page).waitFor();
+		await saveButton(page).click();
+		await page.getByText('Nothing is stored on this device yet').waitFor();
+		expect(await page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name))).not.toContain(
+			'evenhang',
+		);
+		stage.problems.splice(0); // the errors that were made
+	}));
+
+let newer: string;
+
+beforeAll(async () => {
+	newer = await buildVersion('99.0.0', '--assetsDir', 'parts');
+});
+
+afterAll(() => rm(newer, { recursive: true, force: true }));
+
+test('a page that is open while a newer build takes over loads all its parts, until it is left', async () => {
+	await onStage({}, async (stage) => {
+		const first = await stage.openShow();
+		await isReady(first);
+		const second = await stage.openShow();
+		await isReady(second);
+		await stage.startHost(newer);
+		await first.evaluate(async () => (await navigator.serviceWorker.ready).update());
+		await first.getByRole('button', { name: 'Start the new version' }).click();
+		await first.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });
+		await isReady(first);
+
+		await second.bringToFront();
+		await second.getByText('this page still shows the older one').waitFor();
+		await everyPartWorks(second);
+		const versionsKept = () =>
+			first.evaluate(async () => (await caches.keys()).filter((name) => name.includes('files')).length);
+		expect(await versionsKept()).toBe(2);
+		await second.close();
+		await first.reload();
+		await expect.poll(versionsKept).toBe(1);
+		await everyPartWorks(first);
+	});
+});
+
+test('a newer build is put on the host during the very first visit: what is missing has words, and a reload mends it', async () => {
+	const host = new SpoiltHost();
+	await onStage({ serve: host.serve }, async (stage) => {
+		host.spoil = (file) => (file.includes('worker') || file === 'sw.js' ? 'missing' : undefined);
+		const page = await stage.openShow();
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('link', { name: 'Boards' }).click();
+		await page.getByText('The part of Evenhang for planning boards could not be loaded').waitFor();
+		await stage.startHost(newer);
+		host.mend();
+		await page.getByRole('button', { name: 'Not kept yet: try again' }).click();
+		await page.getByText('this page still shows the older one').waitFor();
+		await page.getByRole('button', { name: 'Start the new version' }).click();
+		await page.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });
+		await everyPartWorks(page);
+		forgive(stage);
+	});
+});
