@@ -3,6 +3,7 @@ import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import type { Unit } from '../core/length/reading.ts';
 import type { RowResult } from '../core/row/rowResult.ts';
 import { type ColumnName, columns, hasUnit, kindOf } from '../core/show/columns.ts';
+import { ownValue } from '../core/show/ownValue.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/show/settings.ts';
 import { sizePairs } from '../core/show/splitSize.ts';
@@ -48,7 +49,7 @@ export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): stri
 		return [
 			...typed.map((column) => column.textOf(row)),
 			...resultCells(result, stepsOfRow(bench, index), settings),
-			...extra.map((name) => row.extra?.[name] ?? ''),
+			...extra.map((name) => ownValue(row.extra, name) ?? ''),
 		];
 	});
 	const lineEnd = options.lineEnd ?? '\r\n';

@@ -39,19 +39,20 @@ const vulgarFractions: Readonly<Record<string, string>> = {
 	'⅞': '7/8',
 };
 
-const units: Readonly<Record<string, TypedUnit>> = {
-	mm: 'mm',
-	cm: 'cm',
-	m: 'm',
-	in: 'in',
-	inch: 'in',
-	inches: 'in',
-	'"': 'in',
-	ft: 'ft',
-	foot: 'ft',
-	feet: 'ft',
-	"'": 'ft',
-};
+/** A map: every record answers to words such as `constructor`. */
+const units: ReadonlyMap<string, TypedUnit> = new Map([
+	['mm', 'mm'],
+	['cm', 'cm'],
+	['m', 'm'],
+	['in', 'in'],
+	['inch', 'in'],
+	['inches', 'in'],
+	['"', 'in'],
+	['ft', 'ft'],
+	['foot', 'ft'],
+	['feet', 'ft'],
+	["'", 'ft'],
+]);
 
 /** Plain spaces, slashes, minus signs and quotation marks for all the forms in which they are typed. */
 function plain(text: string): string {
@@ -70,8 +71,12 @@ const wordPattern = /[a-z]+\.?/iy;
 /** A unit that stands close before the `x` of a size: `60cmx45cm`. */
 const unitBeforeTimes = /(?:mm|cm|m|in|inch|inches|ft|foot|feet)(?=(?:x|by)(?![a-z]))/iy;
 
-/** Cuts a typed text into pieces. What is none of ours is a piece of the kind `unknown`. */
+/** No length, size, shape or weight is typed longer, in signs; a cell of a megabyte is not looked into. */
+const longestTyped = 1000;
+
+/** Cuts a typed text into pieces. What is none of ours is a piece of the kind `unknown`, and so is what is far too long. */
 export function tokenize(typed: string): Tokens {
+	if (typed.trim().length > longestTyped) return { text: '', tokens: [{ kind: 'unknown', start: 0, end: 0 }] };
 	const text = plain(typed);
 	const tokens: Token[] = [];
 	for (let start = 0; start < text.length;) {
@@ -110,7 +115,7 @@ function tokenAt(text: string, start: number): Token | undefined {
 	const end = start + word.length;
 	const name = word.toLowerCase();
 	if (name === 'x' || name === 'by') return { kind: 'times', start, end };
-	const unit = units[name.replace('.', '')];
+	const unit = units.get(name.replace('.', ''));
 	return unit === undefined ? { kind: 'unknown', start, end } : { kind: 'unit', unit, start, end };
 }
 

@@ -1,6 +1,7 @@
 import type { Unit } from '../length/reading.ts';
 import { barenessOf } from '../show/bareness.ts';
 import { type ColumnName, hasUnit, kindOf } from '../show/columns.ts';
+import { ownValue } from '../show/ownValue.ts';
 import type { Row } from '../show/row.ts';
 import type { NamedSize } from '../show/settings.ts';
 import { sizePairs } from '../show/splitSize.ts';
@@ -27,7 +28,7 @@ export interface Meaning {
 
 /** A cell of a row; blank where there is no row. */
 export function cellOf(row: Row | undefined, { name, isExtra }: MergeColumn): CellValue {
-	if (isExtra) return { text: row?.extra?.[name] ?? '' };
+	if (isExtra) return { text: ownValue(row?.extra, name) ?? '' };
 	const column = name as ColumnName;
 	return { text: row?.typed[column] ?? '', unit: row?.units?.[column] };
 }
