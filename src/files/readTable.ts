@@ -9,6 +9,7 @@ import { type Header, readHeader } from './headers.ts';
 import { problemOfKind } from './kindOfFile.ts';
 import { distinctHeaders, matchColumns, type MatchedColumn } from './matchColumns.ts';
 import { isTotal, passedOver } from './passedOver.ts';
+import { withPlainLineEnds } from './plainLineEnds.ts';
 import { scanRecords } from './scanRecords.ts';
 
 /** A delimited file as a table. */
@@ -70,7 +71,7 @@ export function readTable(
 	file: string,
 	{ matching, isAsking = false, isBeginning = false }: TableOptions = {},
 ): Table | { readonly problem: string } {
-	const text = withoutEndMark(file);
+	const text = withPlainLineEnds(withoutEndMark(file));
 	if (/^[,;\t|"'\s]*$/.test(text)) return { problem: 'line 1, column 1: the file is empty' };
 	const { delimiter, skippedLines } = findDelimiter(text);
 	const scanned = scanRecords(text, delimiter);
@@ -84,13 +85,14 @@ export function readTable(
 	const [first, rows] = headerAndRows(filled.slice(headerRow));
 	if (first === undefined) return { problem: 'line 1, column 1: the file is empty' };
 	const [rest, ruledOut] = withoutRules(rows, first.cells);
-	const samples = first.cells.map((_, at) => rest.slice(0, mostSamples).map(({ cells }) => cells[at] ?? ''));
+	const sampled = rest.slice(0, mostSamples);
+	const samples = first.cells.map((_, at) => sampled.map(({ cells }) => cells[at] ?? ''));
 	const matched = matchColumns(first.cells, samples, matching);
 	const isAsked = isAsking && matched.some(({ guesses }) => guesses.length > 0);
 	const headerProblem = isAsked ? undefined : problemOfHeaders(first.cells, matched, first.line);
 	const { quoteProblem } = scanned;
 	if (!isBeginning && quoteProblem !== undefined && !(headerProblem !== undefined && quoteProblem.line > first.line)) {
-		const name = quoteProblem.line === first.line ? '' : (first.cells[quoteProblem.field]?.trim() ?? '');
+		const name = quoteProblem.line === first.line ? '' : shortened(first.cells[quoteProblem.field] ?? '');
 		const column = name === '' ? `${quoteProblem.field + 1}` : name;
 		return { problem: `line ${quoteProblem.line}, column ${column}: ${quoteProblem.problem}` };
 	}
@@ -112,6 +114,11 @@ export function readTable(
 			...above.map(({ cells, line }) => noteOfTitle(cells, line)),
 			...ruledOut,
 			...notes,
+			...(text.endsWith('\ufffd')
+				? [
+						`line ${rest.at(-1)?.line ?? first.line}: the file breaks off in the middle of its last character, shown as \ufffd`,
+					]
+				: []),
 			...(isTotal(rest.at(-1)?.cells ?? [])
 				? [`line ${rest.at(-1)!.line} reads like a total; it has come in as a print: remove it if it is none`]
 				: []),
