@@ -1,4 +1,5 @@
 import { formatSize } from '../core/length/formatLength.ts';
+import { shownText } from '../core/show/shownText.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import { workOut } from '../core/row/workOut.ts';
 import { readRows } from '../files/csv.ts';
@@ -36,7 +37,7 @@ export function previewRows({ settings }: Session, { content }: Incoming, matchi
 		];
 		const stop = findings.find(({ level }) => level === 'stop');
 		return {
-			title: row.typed.title ?? row.typed.number ?? `Row ${place + 1}`,
+			title: shownText(row.typed.title ?? row.typed.number ?? `Row ${place + 1}`),
 			words: [words.join(', ') || 'no size yet', ...(stop ? [stop.message] : [])].join(' · '),
 		};
 	});

@@ -12,17 +12,19 @@ const mostTitleLines = 30;
  */
 export function findHeaderRow(rows: readonly (readonly string[])[]): number {
 	const first = rows.slice(0, mostTitleLines);
-	const sure = first.map((cells) => countOf(cells, isSure));
-	const surest = sure.findIndex((count) => count >= 2);
-	if (surest >= 0 || (sure[0] ?? 0) > 0) return Math.max(surest, 0);
+	const surest = first.findIndex((cells) => hasAtLeast(2, cells, isSure));
+	if (surest >= 0 || hasAtLeast(1, first[0] ?? [], isSure)) return Math.max(surest, 0);
 	return Math.max(
-		first.findIndex((cells) => countOf(cells, (cell) => isSure(cell) || isLikely(cell)) >= 2),
+		first.findIndex((cells) => hasAtLeast(2, cells, (cell) => isSure(cell) || isLikely(cell))),
 		0,
 	);
 }
 
-const countOf = (cells: readonly string[], isSuch: (cell: string) => boolean): number =>
-	cells.filter((cell) => cell.trim() !== '' && isSuch(cell)).length;
+/** Whether so many cells are such; no more of them are looked at than it takes. */
+function hasAtLeast(wanted: number, cells: readonly string[], isSuch: (cell: string) => boolean): boolean {
+	let found = 0;
+	return cells.some((cell) => cell.trim() !== '' && isSuch(cell) && ++found >= wanted);
+}
 
 const isSure = (cell: string): boolean => readHeader(cell).kind !== 'unknown';
 

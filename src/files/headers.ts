@@ -120,7 +120,7 @@ export function readHeader(text: string): Header {
 
 /** The same few texts are read for each of what may stand between cells, and in each line that may name the columns. */
 const remembered = new Map<string, Header>();
-const mostRemembered = 2000;
+const mostRemembered = 200_000;
 
 function readAnew(text: string): Header {
 	const whole = named(text.trim(), undefined);

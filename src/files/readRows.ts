@@ -5,6 +5,7 @@ import { type ColumnName, kindOf } from '../core/show/columns.ts';
 import { isMadeId } from '../core/show/madeId.ts';
 import type { Row, RowId, Typed } from '../core/show/row.ts';
 import type { NamedSize, Settings } from '../core/show/settings.ts';
+import { shownText } from '../core/show/shownText.ts';
 import { sizePairs, splitSize } from '../core/show/splitSize.ts';
 import { barenessOf } from '../core/show/bareness.ts';
 import type { Header, HeaderUnit } from './headers.ts';
@@ -74,13 +75,18 @@ export function readRows(
 	const printIdAt = headers.findIndex(({ kind, name }) => kind === 'typed' && name === 'print id');
 	const printIds = records.map((cells) => cells[printIdAt]?.trim() ?? '');
 	const unnamed: RowId[] = [];
+	/** The lines whose print id a row before has, by the id. */
+	const repeated = new Map<string, number[]>();
 	const taken = new Set<RowId>(printIds);
 	const seen = new Set<RowId>(['']);
 	const rows = records.map((cells, index) => {
 		const printId = printIds[index]!;
 		const isFirst = !seen.has(printId);
-		if (!isFirst && printId !== '')
-			notes.push(`line ${lines[index]!}, column print id: “${printId}” names a row before it too`);
+		if (!isFirst && printId !== '') {
+			const others = repeated.get(printId);
+			if (others) others.push(lines[index]!);
+			else repeated.set(printId, [lines[index]!]);
+		}
 		const id = isFirst ? printId : freeId(makeId, index + 1, taken);
 		seen.add(printId);
 		taken.add(id);
@@ -88,11 +94,23 @@ export function readRows(
 		if (index % progressStep === 0) onProgress?.(index, records.length);
 		return { id, order: index + 1, ...readRow(cells, headers, settings) };
 	});
+	for (const [printId, repeats] of repeated) notes.push(noteOfRepeats(printId, repeats));
 	const results = records.map((cells) =>
 		headers.flatMap((header, at) => (header.kind === 'result' ? [{ ...header, text: cells[at] ?? '' }] : [])),
 	);
 	const columns = headers.flatMap((header) => (header.kind === 'typed' ? [header.name] : []));
 	return { rows, columns, unknown, unnamed, lines, results, notes };
+}
+
+/** The most lines that are named one by one. */
+const mostLines = 6;
+
+function noteOfRepeats(printId: string, [first, ...others]: readonly number[]): string {
+	const note = `line ${first}, column print id: “${shownText(printId)}” names a row before it too`;
+	if (others.length === 0) return note;
+	const more = others.length - mostLines;
+	const named = others.slice(0, mostLines).join(', ');
+	return `${note}; so it does in line${others.length === 1 ? '' : 's'} ${named}${more > 0 ? ` and ${more} more` : ''}`;
 }
 
 function freeId(makeId: MakeId, place: number, taken: ReadonlySet<RowId>): RowId {

@@ -1,5 +1,6 @@
 import { parseEdition } from '../row/edition.ts';
 import type { RowResult } from '../row/rowResult.ts';
+import { shownText } from '../show/shownText.ts';
 import type { Row } from '../show/row.ts';
 import type { Finding } from './finding.ts';
 
@@ -11,18 +12,16 @@ export function withEditionClashes(rows: readonly Row[], results: readonly RowRe
 	const byNumber = new Map<string, number[]>();
 	rows.forEach((row, i) => {
 		const key = numberKey(row);
-		if (key !== undefined) byNumber.set(key, [...(byNumber.get(key) ?? []), i]);
+		if (key === undefined) return;
+		const places = byNumber.get(key);
+		if (places) places.push(i);
+		else byNumber.set(key, [i]);
 	});
 	const clashing = [...byNumber.values()].filter((places) => places.length > 1);
 	if (clashing.length === 0) return results;
 	const all = [...results];
 	for (const places of clashing)
-		for (const place of places)
-			all[place] = withClash(
-				all[place]!,
-				rows[place]!,
-				places.filter((other) => other !== place),
-			);
+		for (const place of places) all[place] = withClash(all[place]!, rows[place]!, place, places);
 	return all;
 }
 
@@ -37,14 +36,23 @@ function numberKey({ typed }: Row): string | undefined {
 
 const plain = (text = '') => text.trim().toLowerCase().replace(/\s+/g, ' ');
 
-function withClash(result: RowResult, { typed }: Row, places: readonly number[]): RowResult {
-	const where = places.map((place) => place + 1).join(' and ');
-	const times = places.length === 1 ? 'twice' : `${places.length + 1} times`;
+/** The most other rows that are named one by one. */
+const mostNamed = 12;
+
+function withClash(result: RowResult, { typed }: Row, own: number, places: readonly number[]): RowResult {
+	const named = places
+		.slice(0, mostNamed + 1)
+		.filter((place) => place !== own)
+		.slice(0, mostNamed)
+		.map((place) => `${place + 1}`);
+	const more = places.length - 1 - named.length;
+	const where = [...named, ...(more > 0 ? [`${more} more`] : [])].join(' and ');
+	const times = places.length === 2 ? 'twice' : `${places.length} times`;
 	const clash: Finding = {
 		code: 'edition-clash',
 		level: 'stop',
 		cells: ['edition'],
-		message: `Edition ${typed.edition?.trim()} of “${typed.title?.trim()}” is there ${times}: also in row${places.length === 1 ? '' : 's'} ${where}.`,
+		message: `Edition ${typed.edition?.trim()} of “${shownText(typed.title?.trim() ?? '')}” is there ${times}: also in row${places.length === 2 ? '' : 's'} ${where}.`,
 		mends: [],
 	};
 	// That the number is there twice says more than that the row asks for copies of it: one finding a code.

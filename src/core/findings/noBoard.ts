@@ -2,6 +2,7 @@ import { type Part, partsOf } from '../sheets/partsOf.ts';
 import { type Stock, waysOf } from '../sheets/stock.ts';
 import { stockOf } from '../sheets/stockOf.ts';
 import type { Settings } from '../show/settings.ts';
+import { shownText } from '../show/shownText.ts';
 import { clearEach, cutToSuit } from './candidates.ts';
 import type { Finder } from './found.ts';
 import { sizeText } from './sizeText.ts';
@@ -44,12 +45,12 @@ export const noBoard: Finder = (context) => {
 			cells: isThere ? ['mountWidth', 'mountHeight'] : ['board'],
 			message: () =>
 				isThere
-					? `No sheet or ready-cut blank of “${missing.board}” gives a blank of ${sizeText(context, missing.width, missing.height)}${what}. Take another board, or add a size of it to the stock.`
-					: `There is no “${missing.board}”${what} in stock. Add it to the boards, or take another.`,
+					? `No sheet or ready-cut blank of “${shownText(missing.board)}” gives a blank of ${sizeText(context, missing.width, missing.height)}${what}. Take another board, or add a size of it to the stock.`
+					: `There is no “${shownText(missing.board)}”${what} in stock. Add it to the boards, or take another.`,
 			candidates: () => [
 				...clearEach(context, ['board', 'mount', 'mount width', 'mount height']),
 				...[...new Set(settings.boards.map(({ name }) => name))].map((board) => ({
-					label: () => `Take “${board}”`,
+					label: () => `Take “${shownText(board)}”`,
 					change: { board },
 				})),
 				cutToSuit,

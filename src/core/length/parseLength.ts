@@ -67,10 +67,12 @@ export const notALength = (text: string): Problem => ({
 	problem: `${quoted(text)} is not a length: type a number, with or without a unit, such as 70, 7.5 cm or 2 5/8 in`,
 });
 
+const mostQuoted = 40;
+
 /** A typed text for use in a sentence, cut short where it is long. */
 export function quoted(text: string): string {
-	const typed = Array.from(text.trim());
-	return `“${typed.length > 40 ? `${typed.slice(0, 39).join('')}…` : typed.join('')}”`;
+	const typed = Array.from(text.trim().slice(0, 2 * mostQuoted + 1)); // a sign has up to two units
+	return `“${typed.length > mostQuoted ? `${typed.slice(0, mostQuoted - 1).join('')}…` : typed.join('')}”`;
 }
 
 /** The problem of a fraction without a unit where inches are not a matter of course, with both meanings offered. */

@@ -3,6 +3,7 @@ import { isSame, type Length } from '../length/length.ts';
 import { parseEdition, type Series } from '../row/edition.ts';
 import type { RowResult } from '../row/rowResult.ts';
 import type { Row } from './row.ts';
+import { shownText } from './shownText.ts';
 import type { Settings } from './settings.ts';
 
 /** Something that only shows across the rows of a show. */
@@ -41,7 +42,9 @@ function editionsOf(rows: readonly Row[], results: readonly RowResult[]): Map<st
 		if (edition?.kind !== 'numbered' || !title) return;
 		const key = JSON.stringify([row.typed.maker?.trim().toLowerCase() ?? '', title]);
 		const numbered = { place: i + 1, row, result: results[i]!, series: edition.series, size: edition.size };
-		editions.set(key, [...(editions.get(key) ?? []), numbered]);
+		const others = editions.get(key);
+		if (others) others.push(numbered);
+		else editions.set(key, [numbered]);
 	});
 	return editions;
 }
@@ -58,7 +61,7 @@ function atTwoSizes(edition: readonly Numbered[], settings: Settings): Remark[] 
 	return [
 		{
 			code: 'edition-sizes',
-			message: `“${edition[0]!.row.typed.title!.trim()}” is printed at ${words} in one edition: an edition has one size.`,
+			message: `“${shownText(edition[0]!.row.typed.title!.trim())}” is printed at ${words} in one edition: an edition has one size.`,
 			rows: known.map(({ place }) => place),
 		},
 	];
@@ -72,7 +75,7 @@ function tooManyProofs(edition: readonly Numbered[]): Remark[] {
 	return [
 		{
 			code: 'many-proofs',
-			message: `“${edition[0]!.row.typed.title!.trim()}”: ${count} artist’s proof${count === 1 ? ' is' : 's are'} over a tenth of its edition of ${size}.`,
+			message: `“${shownText(edition[0]!.row.typed.title!.trim())}”: ${count} artist’s proof${count === 1 ? ' is' : 's are'} over a tenth of its edition of ${size}.`,
 			rows: proofs.map(({ place }) => place),
 		},
 	];

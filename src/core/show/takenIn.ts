@@ -1,5 +1,6 @@
 import type { CellPlace } from './cellPlace.ts';
 import type { SettingsOfRows } from './settingsOfRows.ts';
+import { shownText } from './shownText.ts';
 
 /** What is said after something was taken in from outside or given out, or could not be. */
 export interface TakenIn {
@@ -63,14 +64,22 @@ export function rowsTakenIn(counts: RowCounts, notes: readonly string[]): TakenI
 	return {
 		title: `${rows(read)} read`,
 		isProblem: false,
-		sentences: [...sentences.filter((sentence) => sentence !== ''), ...notes.map(asSentence)],
+		sentences: [...sentences.filter((sentence) => sentence !== ''), ...notesInWords(notes)],
 		unread: unread[0],
 		settings: settings?.change,
 	};
 }
 
+/** The most notes on a file that are told one by one; a page of thousands takes seconds to lay out. */
+const mostNotes = 200;
+
+const notesInWords = (notes: readonly string[]): readonly string[] => [
+	...notes.slice(0, mostNotes).map(asSentence),
+	...(notes.length > mostNotes ? [`And ${notes.length - mostNotes} more notes of this kind.`] : []),
+];
+
 function unknownColumns(names: readonly string[]): string {
-	const told = names.slice(0, mostNames).map((name) => `“${name}”`);
+	const told = names.slice(0, mostNames).map((name) => `“${shownText(name)}”`);
 	const all = names.length > mostNames ? `${told.join(', ')} and ${names.length - mostNames} more` : told.join(', ');
 	if (names.length === 0) return '';
 	return names.length === 1

@@ -1,3 +1,4 @@
+import { shownText } from '../../core/show/shownText.ts';
 import type { Row } from '../../core/show/row.ts';
 
 /**
@@ -6,5 +7,5 @@ import type { Row } from '../../core/show/row.ts';
  */
 export function nameOfPrint({ typed }: Row, index: number): string {
 	const name = [typed.number, typed.title].filter((text) => text !== undefined).join(' ');
-	return name === '' ? `Row ${index + 1}` : name;
+	return name === '' ? `Row ${index + 1}` : shownText(name);
 }

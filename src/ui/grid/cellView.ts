@@ -11,6 +11,7 @@ import { asTyped } from '../../core/show/asTyped.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { Row } from '../../core/show/row.ts';
 import type { BottomWeight, Settings, Size } from '../../core/show/settings.ts';
+import { shownText } from '../../core/show/shownText.ts';
 import { columnOfFindingCell, type GridColumn } from './gridColumns.ts';
 
 /** Where the text of a cell comes from: typed here, inherited from the show, worked out, or there is none. */
@@ -44,7 +45,12 @@ export function cellViews(source: RowSource, columns: readonly GridColumn[]): re
 			({ code, cells }) => code === 'not-read' && cells.includes(column.key),
 		);
 		const level = column.key === 'number' ? source.result.findings[0]?.level : levels.get(column.key);
-		return { text, state, level: column.key === 'findings' ? undefined : level, isUnread };
+		return {
+			text: state === 'typed' ? shownText(text) : text,
+			state,
+			level: column.key === 'findings' ? undefined : level,
+			isUnread,
+		};
 	});
 }
 
