@@ -61,7 +61,7 @@ function decode(
 }
 
 /** A first byte of UTF-8 at the end of a file is a letter of Windows-1252 where no sign of UTF-8 stands before it. */
- 
+
 const hasSignsOfUtf8 = (text: string): boolean => /[^\0-\x7f]/.test(text);
 
 /** Windows-1252 from 80 to 9F; five of its bytes stand for nothing and stay as they are. */

@@ -110,3 +110,12 @@ export function byDefault(key: string, unit: Unit): string {
 	const text: string | undefined = { ...defaultSettings(unit), reveal: 'none', frame: '' }[key];
 	return (text ?? 'none').replace(' x ', ' × ').replace(/(\d)%/, '$1 %');
 }
+
+/** The settings that have a field elsewhere on the screen, by their keys or by what their keys begin with. */
+const otherFields =
+	/^(?:(?:sizes|boards|offcuts|frames)\[|undermount$|spares$|bench\.(?:greatest|least|correction|overcut|slipBoard|bladeEvery)$)/;
+
+/** Whether what is wrong with a setting is said beside a field, where it can be typed anew. */
+export const hasField = (key: string): boolean =>
+	otherFields.test(key) ||
+	settingGroups.some(({ fields }) => fields.some((each) => key === each.key || key.startsWith(`${each.key}.`)));

@@ -57,6 +57,7 @@ export function readViews(value: unknown, context: Pick<SettingContext, 'report'
 		context.report('views', `${shown(value)} is not a record of views`);
 		return firstViews;
 	}
+	const names = new Set<string>();
 	const full = { ...context, unit: 'mm', sizes: [] } as const;
 	const own = recordsOf(value['list'], 'views.list', full).flatMap(([record, key]): ColumnView | readonly [] => {
 		const name = record['name'];
@@ -64,12 +65,16 @@ export function readViews(value: unknown, context: Pick<SettingContext, 'report'
 			context.report(`${key}.name`, 'no name is given');
 			return [];
 		}
+		if (names.has(name.trim())) {
+			context.report(`${key}.name`, `“${name.trim()}” is the name of a view before it too, and only that one is shown`);
+			return [];
+		}
+		names.add(name.trim());
 		const order = wholeOrder(readColumns(record['order'], `${key}.order`, context));
 		const hidden = new Set(readColumns(record['hidden'], `${key}.hidden`, context));
 		return { name: name.trim(), order, hidden, widths: readWidths(record['widths'], `${key}.widths`, context) };
 	});
-	const first = own.filter(({ name }, place) => own.findIndex((each) => each.name === name) === place);
-	return { inHand: readInHand(value['inHand'], first, context), own: first, sort: readSort(value['sort'], context) };
+	return { inHand: readInHand(value['inHand'], own, context), own, sort: readSort(value['sort'], context) };
 }
 
 type Report = Pick<SettingContext, 'report'>;

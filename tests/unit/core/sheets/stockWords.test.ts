@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { uselessWords } from '../../../../src/core/sheets/stockWords.ts';
+import { twiceWords, uselessWords } from '../../../../src/core/sheets/stockWords.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 
 test.each([
@@ -14,4 +14,16 @@ test.each([
 ])('a sheet of 120 × 900 mm with $board', ({ board, is }) => {
 	const { settings } = readSettings({ boards: [{ name: 'Chalk', width: 120, height: 900, ...board }] });
 	expect(uselessWords(settings.boards[0]!, settings)).toBe(is);
+});
+
+test('a board that is there already is told, another size of it is not', () => {
+	const { settings } = readSettings({
+		boards: [
+			{ name: 'Chalk', width: 1200, height: 800 },
+			{ name: 'Chalk', width: 800, height: 600 },
+			{ name: 'Chalk', width: '120 cm', height: 800 },
+		],
+	});
+	const told = settings.boards.map((board, place) => twiceWords(board, settings.boards.slice(0, place)));
+	expect(told).toEqual([undefined, undefined, expect.stringMatching(/^This size of “Chalk” stands above too\./)]);
 });

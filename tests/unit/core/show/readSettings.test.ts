@@ -403,3 +403,23 @@ test('thicknesses are read as boards are sold', () => {
 	expect(settings.limits.thickness).toBe(42_000_000);
 	expect(settings.bench.slipBoard).toBe(28_000_000);
 });
+
+test('a name given twice is told at its place, and the first counts', () => {
+	const twice = readSettings({
+		sizes: [
+			{ name: 'Small frame', width: 300, height: 200 },
+			{ name: ' small  FRAME', width: 400, height: 300 },
+			{ name: 'Large', width: 600, height: 400 },
+		],
+		views: { list: [{ name: 'Mine' }, { name: 'Mine ', hidden: ['title'] }, { name: 'Yours' }] },
+	});
+	expect(twice.settings.sizes.map(({ name }) => name)).toEqual(['Small frame', 'Large']);
+	expect(twice.views.own.map(({ name, hidden }) => [name, hidden.size])).toEqual([
+		['Mine', 0],
+		['Yours', 0],
+	]);
+	expect(twice.problems).toEqual([
+		{ key: 'sizes[1].name', problem: '“small  FRAME” is the name of a size before it too; give this one another' },
+		{ key: 'views.list[1].name', problem: '“Mine” is the name of a view before it too, and only that one is shown' },
+	]);
+});

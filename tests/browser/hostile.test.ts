@@ -1,0 +1,106 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { oneStage } from './screens/oneStage.ts';
+import { cell } from './screens/prints.ts';
+
+const play = oneStage();
+
+/** Chooses a file on the first screen, or under Files once there is a show. */
+async function choose(page: Page, name: string, text: string): Promise<void> {
+	const asked = page.waitForEvent('filechooser');
+	await page.getByRole('button', { name: 'Import a file' }).click();
+	await (await asked).setFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
+}
+
+const size = { width: 500, height: 400 };
+const twice = {
+	format: 'evenhang-show',
+	version: 3,
+	name: 'Twice',
+	settings: {
+		sizes: [
+			{ name: 'Small', ...size },
+			{ name: 'Small', width: 600, height: 450 },
+		],
+		boards: [
+			{ name: 'Chalk', width: 1200, height: 800 },
+			{ name: 'Chalk', width: 1200, height: 800 },
+		],
+		offcuts: [
+			{ board: 'Chalk', ...size },
+			{ board: 'Chalk', ...size },
+		],
+		frames: [
+			{ name: 'Oak', ...size },
+			{ name: 'Oak', ...size },
+		],
+		views: { inHand: 'Mine', list: [{ name: 'Mine' }, { name: 'Mine', hidden: ['top'] }] },
+		labels: { corner: 'nowhere' },
+	},
+	rows: [
+		{
+			id: 'a',
+			typed: { title: 'Pier', mount: 'Small', board: 'Chalk', frame: 'Oak', 'picture width': '300', shape: '3:2' },
+		},
+	],
+};
+
+test('names given twice are said in the settings, and can be mended there', () =>
+	play(async (page) => {
+		await choose(page, 'twice.json', JSON.stringify(twice));
+		await cell(page, 0, 'title').waitFor();
+		for (const place of ['Boards', 'Bench', 'Across', 'Prints', 'Settings']) {
+			await page.getByRole('link', { name: place }).click();
+			await page.getByRole('heading', { level: 1 }).or(page.getByRole('grid')).first().waitFor();
+		}
+		await page.getByText('“Small” is the name of a size before it too; give this one another').waitFor();
+		await page.getByText('This size of “Chalk” stands above too.').waitFor();
+		await page
+			.getByRole('textbox', { name: /^Name, Small/ })
+			.nth(1)
+			.fill('Large');
+		await page.keyboard.press('Tab');
+		await expect.poll(() => page.getByText('is the name of a size before it too').count()).toBe(0);
+
+		const unread = page.getByRole('region', { name: 'Could not be read' });
+		expect(await unread.getByRole('listitem').allInnerTexts()).toEqual([
+			expect.stringContaining('labels.corner'),
+			expect.stringContaining('“Mine” is the name of a view before it too, and only that one is shown.'),
+		]);
+		await unread.getByRole('button', { name: 'Remove views.list[1].name' }).click();
+		await unread.getByRole('button', { name: 'Remove labels.corner' }).click();
+		await unread.waitFor({ state: 'detached' });
+		await page.getByRole('button', { name: /^Undo: remove labels.corner/ }).click();
+		await unread.waitFor();
+		await page.getByText('Saved on this device').waitFor();
+		await page.reload();
+		await page.getByRole('link', { name: 'Settings' }).click();
+		expect(await unread.getByRole('listitem').count()).toBe(1);
+	}));
+
+const columns = Array.from({ length: 100_000 }, (_, place) => `column ${place}`);
+
+describe('a list that is far too large comes in, and the page goes on answering', () => {
+	test.each<[what: string, list: string, said: string]>([
+		['100,000 columns', `title,side,${columns.join(',')}\nPier,70,${columns.join(',')}\n`, '1 row read'],
+		['a cell of 5 MB of words', `title,side\n${'word '.repeat(1_000_000)},70\n`, '1 row read'],
+		['a cell of 5 MB of lengths', `title,picture size\nPier,${'5 x '.repeat(1_250_000)}\n`, '1 row read'],
+		['a cell of 5 MB of lines', `title,note\nPier,"${'word\n'.repeat(1_000_000)}"\n`, '1 row read'],
+		['5,000 equal ids', `print id,title\n${'same,Pier\n'.repeat(5000)}`, '5000 rows read'],
+	])('%s', (_, list, said) =>
+		play(async (page) => {
+			const debug = await page.context().newCDPSession(page);
+			await debug.send('Performance.enable', { timeDomain: 'threadTicks' });
+			const seconds = async () => {
+				const { metrics } = await debug.send('Performance.getMetrics');
+				return metrics.find(({ name }) => name === 'ThreadTime')!.value;
+			};
+			const before = await seconds();
+			await choose(page, 'large.csv', list);
+			await page.getByRole('status', { name: said }).waitFor();
+			await page.getByText('Saved on this device').waitFor();
+			// What the page itself works, whatever else the machine does: while it works it answers nobody.
+			expect((await seconds()) - before).toBeLessThan(4);
+		}),
+	);
+});
