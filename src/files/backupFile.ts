@@ -1,5 +1,5 @@
 import type { Reading } from '../core/length/reading.ts';
-import { isRecord } from '../core/show/settingValue.ts';
+import { isRecord, shown } from '../core/show/settingValue.ts';
 import type { Show } from '../core/show/show.ts';
 import type { Stored } from '../core/show/upgrade.ts';
 import { readDocument, readShowDocument, showDocument } from './showFile.ts';
@@ -46,7 +46,7 @@ export function readBackup(file: Uint8Array | string): Reading<readonly BackedUp
 	if (!isBackup(read.value)) return { problem: 'this is no backup: it is not marked as one' };
 	if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
 		return {
-			problem: `this backup cannot be opened: its version is ${version === undefined ? 'not given' : JSON.stringify(version)}`,
+			problem: `this backup cannot be opened: its version is ${version === undefined ? 'not given' : shown(version)}`,
 		};
 	if (version > backupVersion)
 		return {

@@ -1,28 +1,58 @@
-const token =
-	/[\t\n\r ]*(?:([{}[\],:])|("(?:[^"\\\0-\x1f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*")|(-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null))/y; // eslint-disable-line no-control-regex -- a JSON text has none
-
 type Expected = 'value' | 'value or ]' | 'key' | 'key or }' | ':' | ', or ]' | ', or }' | 'the end';
 
 /**
- * Where a text stops being JSON, in words: engines differ in whether they say it.
+ * Where a text stops being JSON, in words: engines differ in whether they say it. Signs are looked at one by one, for
+ * a pattern that runs over a text of megabytes may run out of stack.
  * @returns undefined if the text is JSON
  */
 export function jsonProblem(text: string): string | undefined {
 	const open: ('{' | '[')[] = [];
 	let expected: Expected = 'value';
-	for (token.lastIndex = 0; ;) {
-		const at = token.lastIndex;
-		const match = token.exec(text);
-		if (match === null) {
-			const isEnd = /^[\t\n\r ]*$/.test(text.slice(at));
-			if (isEnd) return expected === 'the end' ? undefined : `it breaks off in line ${lineAt(text, text.length)}`;
-			return problemAt(text, at, expected);
-		}
-		const [, sign, string] = match;
-		const next = after(sign, string !== undefined, expected, open);
-		if (next === undefined) return problemAt(text, at, expected);
+	for (let at = pastBlanks(text, 0); ; at = pastBlanks(text, at)) {
+		if (at >= text.length)
+			return expected === 'the end' ? undefined : `it breaks off in line ${lineAt(text, text.length)}`;
+		const sign = signs.includes(text[at]!) ? text[at] : undefined;
+		const isString = text[at] === '"';
+		const end = sign !== undefined ? at + 1 : isString ? endOfString(text, at) : endOfLiteral(text, at);
+		const next = end === undefined ? undefined : after(sign, isString, expected, open);
+		if (end === undefined || next === undefined) return problemAt(text, at, expected);
 		expected = next;
+		at = end;
 	}
+}
+
+const signs = '{}[],:';
+
+function pastBlanks(text: string, start: number): number {
+	let at = start;
+	while (at < text.length && '\t\n\r '.includes(text[at]!)) at++;
+	return at;
+}
+
+const escape = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
+const literal = /(?:-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null)/y;
+
+/** Where a string ends that begins at a place; undefined where it does not, or holds what a string cannot. */
+function endOfString(text: string, start: number): number | undefined {
+	for (let at = start + 1; at < text.length;) {
+		const code = text.charCodeAt(at);
+		if (code === 0x22) return at + 1;
+		if (code < 0x20) return undefined;
+		if (code !== 0x5c) {
+			at++;
+			continue;
+		}
+		escape.lastIndex = at;
+		if (!escape.test(text)) return undefined;
+		at = escape.lastIndex;
+	}
+	return undefined;
+}
+
+/** Where a number or a word ends that begins at a place; undefined where it is none. */
+function endOfLiteral(text: string, start: number): number | undefined {
+	literal.lastIndex = start;
+	return literal.test(text) ? literal.lastIndex : undefined;
 }
 
 /** What may stand after a token; undefined if the token itself may not stand here. */
@@ -54,9 +84,8 @@ function after(
 }
 
 function problemAt(text: string, at: number, expected: Expected): string {
-	const start = at + /^[\t\n\r ]*/.exec(text.slice(at))![0].length;
-	const found = text.slice(start, start + 12).split('\n')[0]!;
-	return `it is damaged in line ${lineAt(text, start)}: “${found}” stands where ${words[expected]} should`;
+	const found = text.slice(at, at + 12).split('\n')[0]!;
+	return `it is damaged in line ${lineAt(text, at)}: “${found}” stands where ${words[expected]} should`;
 }
 
 const words: Readonly<Record<Expected, string>> = {

@@ -7,6 +7,7 @@ import { unsureProblem } from '../length/quantity.ts';
 import type { Reading, Unit } from '../length/reading.ts';
 import { tokenize } from '../length/tokens.ts';
 import type { NamedSize, Size } from './settings.ts';
+import { shownText } from './shownText.ts';
 
 /** A setting that could not be read. */
 export interface SettingProblem {
@@ -45,7 +46,7 @@ export function valueOf<Value>(reading: Reading<Value>, key: string, context: Se
 
 /** A value in words, for a sentence about what it is not. */
 export const shown = (value: unknown): string =>
-	Array.isArray(value) ? 'a list' : isRecord(value) ? 'a record' : String(value);
+	Array.isArray(value) ? 'a list' : isRecord(value) ? 'a record' : shownText(String(value));
 
 const readTyped = <Value>(value: unknown, bareUnit: string, read: (text: string) => Reading<Value>, wanted: string) => {
 	if (typeof value === 'number') return read(`${value} ${bareUnit}`);

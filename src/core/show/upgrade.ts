@@ -1,6 +1,6 @@
 import type { Reading } from '../length/reading.ts';
 import { type PartName, parts } from './parts.ts';
-import { isRecord } from './settingValue.ts';
+import { isRecord, shown } from './settingValue.ts';
 
 /** A stored form of a show, of any version, not yet looked into. */
 export type Stored = Readonly<Record<string, unknown>>;
@@ -92,7 +92,7 @@ export function upgrade(stored: Stored, newest = storedVersion, steps = upgrades
 	const { version } = stored;
 	if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
 		return {
-			problem: `its version is ${version === undefined ? 'not given' : JSON.stringify(version)}, which is no version of a show file`,
+			problem: `its version is ${version === undefined ? 'not given' : shown(version)}, which is no version of a show file`,
 		};
 	if (version > newest)
 		return {
