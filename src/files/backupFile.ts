@@ -1,7 +1,7 @@
 import type { Reading } from '../core/length/reading.ts';
-import { isRecord, shown } from '../core/show/settingValue.ts';
+import { isRecord } from '../core/show/settingValue.ts';
 import type { Show } from '../core/show/show.ts';
-import type { Stored } from '../core/show/upgrade.ts';
+import { type Stored, versionWords } from '../core/show/upgrade.ts';
 import { readDocument, readShowDocument, showDocument } from './showFile.ts';
 
 /** What marks a backup of all shows. */
@@ -46,7 +46,7 @@ export function readBackup(file: Uint8Array | string): Reading<readonly BackedUp
 	if (!isBackup(read.value)) return { problem: 'this is no backup: it is not marked as one' };
 	if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
 		return {
-			problem: `this backup cannot be opened: its version is ${version === undefined ? 'not given' : shown(version)}`,
+			problem: `this backup cannot be opened: its version is ${versionWords(version)}`,
 		};
 	if (version > backupVersion)
 		return {

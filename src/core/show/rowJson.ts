@@ -3,6 +3,7 @@ import { isColumnName } from './columns.ts';
 import { nestingProblem } from './nesting.ts';
 import { byOrder } from './orderNumbers.ts';
 import type { Row } from './row.ts';
+import { shownText } from './shownText.ts';
 import { isRecord } from './settingValue.ts';
 
 /** Reads the rows of a show file, which has them as they are. @returns a problem that names the place */
@@ -41,7 +42,7 @@ function readRow(stored: unknown, place: number): Reading<Row> {
 	const ownUnits = readTexts(units, '.units');
 	if (isProblem(ownUnits)) return ownUnits;
 	const odd = ownUnits.value.find(([column, unit]) => !isColumnName(column) || !isUnit(unit));
-	if (odd !== undefined) return { problem: `.units gives “${odd[0]}” the unit “${odd[1]}”` };
+	if (odd !== undefined) return { problem: `.units gives “${shownText(odd[0])}” the unit “${shownText(odd[1])}”` };
 	const tooDeep = Object.keys(others).find((key) => nestingProblem(others[key]) !== undefined);
 	if (tooDeep !== undefined) return { problem: `.${tooDeep}${nestingProblem(others[tooDeep])!}` };
 	// A column that this version does not have is kept as one of another program.
@@ -68,5 +69,5 @@ function readTexts(stored: unknown, key: string): Reading<[string, string][]> {
 	const odd = entries.find(([, text]) => typeof text !== 'string');
 	return odd === undefined
 		? { value: entries as [string, string][] }
-		: { problem: `${key}[${JSON.stringify(odd[0])}] is not a text` };
+		: { problem: `${key}[${JSON.stringify(shownText(odd[0]))}] is not a text` };
 }

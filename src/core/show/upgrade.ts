@@ -1,6 +1,7 @@
 import type { Reading } from '../length/reading.ts';
 import { type PartName, parts } from './parts.ts';
 import { isRecord, shown } from './settingValue.ts';
+import { shownText } from './shownText.ts';
 
 /** A stored form of a show, of any version, not yet looked into. */
 export type Stored = Readonly<Record<string, unknown>>;
@@ -92,7 +93,7 @@ export function upgrade(stored: Stored, newest = storedVersion, steps = upgrades
 	const { version } = stored;
 	if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
 		return {
-			problem: `its version is ${version === undefined ? 'not given' : shown(version)}, which is no version of a show file`,
+			problem: `its version is ${versionWords(version)}, which is no version of a show file`,
 		};
 	if (version > newest)
 		return {
@@ -105,4 +106,10 @@ export function upgrade(stored: Stored, newest = storedVersion, steps = upgrades
 		current = { ...step(current), version: from + 1 };
 	}
 	return { value: current };
+}
+
+/** A version that is none, for a sentence. */
+export function versionWords(version: unknown): string {
+	if (version === undefined) return 'not given';
+	return typeof version === 'string' ? JSON.stringify(shownText(version)) : shown(version);
 }

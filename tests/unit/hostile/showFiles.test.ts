@@ -36,8 +36,8 @@ const document = {
 		frames: [{ name: 'Oak', width: 502, height: 402, depth: 20, lip: 6 }],
 		bench: { kind: 'guide and stops', greatest: 100, correction: '-0.5 mm', bladeEvery: 10 },
 		labels: { name: 'forbidden', corner: 'top left' },
-		views: { inHand: 'Mine', sort: { column: 'title', way: 'up' }, list: [{ name: 'Mine', hidden: ['top'] }] },
 	},
+	views: { inHand: 'Mine', sort: { column: 'title', way: 'up' }, list: [{ name: 'Mine', hidden: ['top'] }] },
 	rows: [
 		{ id: 'a', order: 1, typed: { title: 'Pier', shape: '3:2', board: 'Chalk', frame: 'Oak' }, extra: { lab: 'x' } },
 		{ id: 'b', order: 2, typed: { title: 'Quay', 'picture width': '30', top: '7,5' }, units: { top: 'cm' } },
@@ -76,7 +76,7 @@ async function open(): Promise<Session> {
 
 /** A sentence that says where: the line, or the part of the file and mostly its place in it. */
 const place =
-	/\b(?:line \d+|name|settings|rows|ticks|cutSheets|shows|version)\b|not marked as one|holds no show|the file is empty/i;
+	/\b(?:line \d+|name|settings|views|rows|ticks|cutSheets|shows|version)\b|not marked as one|holds no show|the file is empty/i;
 
 /** Opens a show that came of a file and looks at all of it: nothing throws, and it can be written and read again. */
 function lookAtAllOf(show: Omit<Show, 'id'>, session: Session): void {

@@ -140,3 +140,19 @@ test('views that a file of settings gives are known, and change none of them', (
 	expect(readSettings(typed)).toEqual(readSettings({}));
 	expect(unknownSettings(typed)).toEqual([]);
 });
+
+test('a view whose name another before it has is told and left out', () => {
+	const problems: string[] = [];
+	const report = (key: string, problem: string) => void problems.push(`${key}: ${problem}`);
+	const { own } = readViews(
+		{ list: [{ name: 'Mine' }, { name: 'Mine ', hidden: ['title'] }, { name: 'Yours' }] },
+		{ report },
+	);
+	expect(own.map(({ name, hidden }) => [name, hidden.size])).toEqual([
+		['Mine', 0],
+		['Yours', 0],
+	]);
+	expect(problems).toEqual([
+		'views.list[1].name: “Mine” is the name of a view before it too, and only that one is shown',
+	]);
+});

@@ -411,15 +411,9 @@ test('a name given twice is told at its place, and the first counts', () => {
 			{ name: ' small  FRAME', width: 400, height: 300 },
 			{ name: 'Large', width: 600, height: 400 },
 		],
-		views: { list: [{ name: 'Mine' }, { name: 'Mine ', hidden: ['title'] }, { name: 'Yours' }] },
 	});
 	expect(twice.settings.sizes.map(({ name }) => name)).toEqual(['Small frame', 'Large']);
-	expect(twice.views.own.map(({ name, hidden }) => [name, hidden.size])).toEqual([
-		['Mine', 0],
-		['Yours', 0],
-	]);
 	expect(twice.problems).toEqual([
 		{ key: 'sizes[1].name', problem: '“small  FRAME” is the name of a size before it too; give this one another' },
-		{ key: 'views.list[1].name', problem: '“Mine” is the name of a view before it too, and only that one is shown' },
 	]);
 });
