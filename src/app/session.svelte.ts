@@ -26,6 +26,7 @@ import { History, type Step } from './history.svelte.ts';
 import { KeptPlace } from './keptPlace.svelte.ts';
 import type { LateBench } from './lateBench.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
+import { plainCopy } from './plainCopy.ts';
 import type { Saved } from './saving.svelte.ts';
 import { WorkedOut } from './workedOut.svelte.ts';
 
@@ -249,7 +250,7 @@ export class Session {
 	/** Makes an edit, or asks first. */
 	#make(asked: Edit, former?: Step): Step | undefined {
 		// A form may have handed over what it goes on changing.
-		const edit = { ...asked, ...(asked.settings && { settings: $state.snapshot(asked.settings) }) };
+		const edit = { ...asked, ...(asked.settings && { settings: plainCopy(asked.settings) }) };
 		const question = this.#questionOf(edit);
 		if (!question) return this.#commit(edit, former);
 		this.#asked = { edit, question, former };

@@ -14,7 +14,7 @@ export function jsonProblem(text: string): string | undefined {
 		const sign = signs.includes(text[at]!) ? text[at] : undefined;
 		const isString = text[at] === '"';
 		const end = sign !== undefined ? at + 1 : isString ? endOfString(text, at) : endOfLiteral(text, at);
-		const next = end === undefined ? undefined : after(sign, isString, expected, open);
+		const next: Expected | undefined = end === undefined ? undefined : after(sign, isString, expected, open);
 		if (end === undefined || next === undefined) return problemAt(text, at, expected);
 		expected = next;
 		at = end;

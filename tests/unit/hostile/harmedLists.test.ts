@@ -1,7 +1,9 @@
 import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { expect, onTestFinished, test } from 'vitest';
-import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import { on } from '../app/edits.ts';
+import { openSession } from '../../../src/app/openSession.ts';
+import type { Session } from '../../../src/app/session.svelte.ts';
 import { takeFile } from '../../../src/app/takeFile.ts';
 import { nameOfPrint } from '../../../src/ui/findings/nameOfPrint.ts';
 import { encode, encodings } from '../files/encode.ts';
@@ -93,7 +95,7 @@ async function open(): Promise<Session> {
 
 test('a list that is harmed comes in, or it is said where it is damaged, and the open show stays as it is', async () => {
 	const session = await open();
-	session.addRows([{ cells: { title: 'Here' } }], 0, 'Add row');
+	on(session).addRows([{ cells: { title: 'Here' } }], 0, 'Add row');
 	await fc.assert(
 		fc.asyncProperty(bytesOf, async (bytes) => {
 			const before = session.show;

