@@ -1,9 +1,9 @@
 import { fewestSettings, type SetUpOrder } from '../core/bench/fewestSettings.ts';
 import { orderAtHand } from '../core/bench/orderAtHand.ts';
-import { type BoardSetUp, setUpKey } from '../core/bench/setUps.ts';
+import { jobKey, type OrderJob } from '../core/bench/orderJob.ts';
 import { orderInWorker } from '../workers/orderInWorker.ts';
 
-/** Up to so many set-ups all orders are weighed, which takes less time than starting a worker. */
+/** Up to so many set-ups the search takes less time than starting a worker. */
 const mostAtOnce = 12;
 
 /** Looks for an order beside the screen. */
@@ -34,15 +34,15 @@ export class BenchOrder {
 	}
 
 	/** The order with the fewest changes, or the one at hand. */
-	orderOf(setUps: readonly BoardSetUp[]): SetUpOrder {
-		if (!needsSearch(setUps)) return fewestSettings(setUps);
-		if (this.#found?.key === keyOf(setUps)) return this.#found.result;
-		return orderAtHand(setUps, this.#found?.result.order ?? []);
+	orderOf(job: OrderJob): SetUpOrder {
+		if (!needsSearch(job)) return fewestSettings(job);
+		if (this.#found?.key === jobKey(job)) return this.#found.result;
+		return orderAtHand(job, this.#found?.result.order ?? []);
 	}
 
 	/** Begins the search for these set-ups, and ends the one for others; does nothing where they are known. */
-	async look(setUps: readonly BoardSetUp[]): Promise<void> {
-		const key = needsSearch(setUps) ? keyOf(setUps) : undefined;
+	async look(asked: OrderJob): Promise<void> {
+		const key = needsSearch(asked) ? jobKey(asked) : undefined;
 		if (key !== undefined && key === this.#job?.key) return;
 		this.stop();
 		if (key === undefined || key === this.#found?.key) return;
@@ -50,7 +50,7 @@ export class BenchOrder {
 		const job = { key, controller };
 		this.#job = job;
 		// Where the search breaks off, the order at hand is a right one too, only not proven.
-		const result = await this.#search({ setUps }, controller.signal).catch(() => undefined);
+		const result = await this.#search(asked, controller.signal).catch(() => undefined);
 		if (this.#job !== job) return;
 		this.#job = undefined;
 		if (result) this.#found = { key, result };
@@ -63,6 +63,6 @@ export class BenchOrder {
 	}
 }
 
-const needsSearch = (setUps: readonly BoardSetUp[]) => setUps.length > mostAtOnce && setUps[0]!.start !== undefined;
-
-const keyOf = (setUps: readonly BoardSetUp[]) => setUps.map(setUpKey).sort().join(';');
+/** With a guide alone, what waits for nothing asks no search. */
+const needsSearch = ({ setUps }: OrderJob): boolean =>
+	setUps.length > mostAtOnce && (setUps[0]!.start !== undefined || setUps.some(({ isTaped }) => isTaped));

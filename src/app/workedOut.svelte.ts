@@ -1,5 +1,6 @@
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
-import { orderBench, setUpsOf } from '../core/bench/orderBench.ts';
+import { orderBench } from '../core/bench/orderBench.ts';
+import { orderJob } from '../core/bench/orderJob.ts';
 import { readViews } from '../core/grid/views.ts';
 import type { RowResult } from '../core/row/rowResult.ts';
 import { readSettings } from '../core/show/readSettings.ts';
@@ -29,7 +30,7 @@ export class WorkedOut {
 	readonly results: readonly RowResult[] = $derived.by(() => this.#cache.resultsOf(this.#rows, this.settings));
 	readonly #order: BenchOrder;
 	readonly bench: BenchPlan = $derived.by(() =>
-		orderBench(this.#rows, this.results, this.settings, (setUps) => this.#order.orderOf(setUps)),
+		orderBench(this.#rows, this.results, this.settings, (job) => this.#order.orderOf(job)),
 	);
 	/** The cutting order as it was when typing last paused. */
 	readonly lateBench = new LateBench(() => {
@@ -68,7 +69,7 @@ export class WorkedOut {
 	/** Has the order with the fewest changes looked for; the plan at hand stays until it is there. */
 	async #lookForOrder(): Promise<void> {
 		const before = this.bench;
-		await this.#order.look(setUpsOf(before));
+		await this.#order.look(orderJob(before.steps));
 		if (this.bench !== before) this.lateBench.later();
 	}
 }

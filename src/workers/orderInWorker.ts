@@ -1,6 +1,7 @@
 import type { SetUpOrder } from '../core/bench/fewestSettings.ts';
+import type { OrderJob } from '../core/bench/orderJob.ts';
 import { type AskedWorker, askWorker } from './askWorker.ts';
-import type { OrderJob, OrderReply } from './protocol.ts';
+import type { OrderReply } from './protocol.ts';
 
 const startOrderingWorker = (): AskedWorker =>
 	new Worker(new URL('./ordering.worker.ts', import.meta.url), { type: 'module' });

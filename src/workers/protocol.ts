@@ -1,7 +1,6 @@
 import type { BoardPlan } from '../core/sheets/boardPlan.ts';
 import type { PackingJob } from '../core/sheets/packingJob.ts';
 import type { SetUpOrder } from '../core/bench/fewestSettings.ts';
-import type { BoardSetUp } from '../core/bench/setUps.ts';
 import type { Harmony } from '../core/harmonise/harmonise.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import type { Row } from '../core/show/row.ts';
@@ -44,13 +43,7 @@ export interface PackingNews {
 /** What it answers: better plans as they come, then the last ones. */
 export type PackingReply = Reply<readonly BoardPlan[], PackingNews>;
 
-/** What the worker that orders set-ups is asked. */
-export interface OrderJob {
-	/** All different. */
-	readonly setUps: readonly BoardSetUp[];
-}
-
-/** What it answers. */
+/** What the worker that orders set-ups answers. */
 export type OrderReply = Reply<SetUpOrder>;
 
 /** What the reading worker is asked. */

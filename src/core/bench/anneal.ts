@@ -10,11 +10,11 @@ const [hot, cold] = [0.45, 0.1];
 /**
  * Makes an order cheaper: brings places together that lie near each other, by turning a stretch of the order round or by
  * carrying a stretch elsewhere; dearer moves are now and then taken too, less and less. Chance is from a fixed seed, so
- * that the same show has the same order each time.
+ * that the same show has the same order each time. What must come after something stays after it.
  * @param least no order costs less: it ends where it gets there
  */
 export function anneal(start: readonly number[], costs: Costs, least: number): readonly number[] {
-	const { count, between } = costs;
+	const { count, between, later } = costs;
 	const near = nearPlaces(costs);
 	const order = Int32Array.from(start);
 	const placeOf = new Int32Array(count);
@@ -36,11 +36,19 @@ export function anneal(start: readonly number[], costs: Costs, least: number): r
 		}
 	}
 
+	/** Whether something at the places `from` to `to` must stay before something at `low` to `high`. */
+	function isBound(from: number, to: number, low: number, high: number): boolean {
+		if (later === undefined) return false;
+		for (let at = from; at <= to; at++)
+			for (const item of later[order[at]!]!) if (placeOf[item]! >= low && placeOf[item]! <= high) return true;
+		return false;
+	}
+
 	/** Turns a stretch round if that is taken. @returns what it wins */
 	function tryTurning(first: number, last: number, heat: number): number {
 		if (first >= last) return 0;
 		const gain = cost(first - 1, first) + cost(last, last + 1) - cost(first - 1, last) - cost(first, last + 1);
-		if (!isTaken(gain, heat)) return 0;
+		if (!isTaken(gain, heat) || isBound(first, last, first, last)) return 0;
 		turn(first, last);
 		return gain;
 	}
@@ -52,8 +60,9 @@ export function anneal(start: readonly number[], costs: Costs, least: number): r
 		const apart = cost(first - 1, first) + cost(last, last + 1) + cost(to, to + 1);
 		const gain = apart - cost(first - 1, last + 1) - cost(to, head) - cost(tail, to + 1);
 		if (!isTaken(gain, heat)) return 0;
-		if (isTurned) turn(first, last);
 		const [low, middle, high] = to < first ? [to + 1, first - 1, last] : [first, last, to];
+		if (isBound(low, middle, middle + 1, high) || (isTurned && isBound(first, last, first, last))) return 0;
+		if (isTurned) turn(first, last);
 		turn(low, middle);
 		turn(middle + 1, high);
 		turn(low, high);

@@ -2,6 +2,8 @@
 export interface Costs {
 	readonly count: number;
 	readonly between: Int32Array;
+	/** For each place those that come after it, where any must. */
+	readonly later?: readonly (readonly number[])[];
 }
 
 /** Sum of the costs from each place of an order to the next. */

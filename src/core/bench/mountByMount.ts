@@ -1,5 +1,7 @@
 import { groupBy } from './groupBy.ts';
+import { byWidth, type OrderJob } from './orderJob.ts';
 import { type BoardSetUp, changesAlong, changesBetween, setUpKey, widestFirst } from './setUps.ts';
+import { thicknessesInTurn } from './settingBySetting.ts';
 import type { SetCut } from './windowCuts.ts';
 
 /** An order of the set-ups of one mount. */
@@ -11,30 +13,23 @@ interface Option {
 }
 
 /**
- * The cuts in an order that finishes each mount before the next, boards of one thickness together. Next is always the
- * mount that asks the fewest changes; of those that ask the same the first of the show, and an outer mount before the
- * inner one that is fitted to it. One that is taped behind its outer mount waits for that; of a board of another thickness
- * it waits for all that are not.
+ * The cuts in an order that finishes each mount before the next, boards of one thickness together as far as the taping lets
+ * them. Next is always the mount that asks the fewest changes; of those that ask the same the first of the show, and an outer
+ * mount before the inner one that is fitted to it. One that is taped behind its outer mount waits for that.
+ * @param job the set-ups of the cuts
  */
-export function mountByMount(cuts: readonly SetCut[]): readonly SetCut[] {
+export function mountByMount(cuts: readonly SetCut[], job: OrderJob): readonly SetCut[] {
+	const sorted = byWidth(job);
+	const runs = thicknessesInTurn(sorted);
+	const runOf = new Map(
+		runs.flatMap((run, turn) => run.map((place) => [setUpKey(sorted.setUps[place]!), turn] as const)),
+	);
 	const mounts = [...groupBy(cuts, ({ cut: { row, copy, part } }) => `${row} ${copy} ${part}`).values()];
-	const outer = new Map(
-		mounts
-			.filter(([first]) => first!.cut.part === 'mount')
-			.map(([first]) => [coupleOf(first!), first!.setUp.thickness]),
-	);
-	const isLate = ({ setUp, cut }: SetCut) => setUp.isTaped && outer.get(coupleOf({ cut })) !== setUp.thickness;
-	const stretches = [...groupBy(mounts, ([first]) => `${first!.setUp.thickness} ${isLate(first!)}`).values()];
-	const order = ([mount]: (typeof stretches)[number]) => mount![0]!;
-	stretches.sort(
-		(a, b) =>
-			Number(isLate(order(a))) - Number(isLate(order(b))) ||
-			(order(a).setUp.thickness ?? 0) - (order(b).setUp.thickness ?? 0),
-	);
+	const stretches = groupBy(mounts, ([first]) => runOf.get(setUpKey(first!.setUp))!);
 	const ordered: SetCut[] = [];
 	const done = new Set<string>();
-	for (const left of stretches) {
-		const kinds = kindsOf(left);
+	for (const turn of runs.keys()) {
+		const kinds = kindsOf(stretches.get(turn)!);
 		while (kinds.size > 0) {
 			const { kind, option } = nextOf(kinds, ordered.at(-1)?.setUp, done);
 			const { mount } = kind.waiting[kind.done++]!;

@@ -1,48 +1,66 @@
 import type { SetUpOrder } from './fewestSettings.ts';
-import { type BoardSetUp, changesBetween, isOneStretch, setUpKey, widestFirst } from './setUps.ts';
+import { byWidth, isInTurn, type OrderJob } from './orderJob.ts';
+import { type BoardSetUp, changesBetween, runsOf, setUpKey } from './setUps.ts';
+import { settingBySetting } from './settingBySetting.ts';
+
+/** Work put into the settings that are visited twice: it is to be there at once. */
+const littleWork = 20_000;
 
 /**
- * An order that is there at once on a bench with end stops, while the one with the fewest changes is looked for: what is
- * still asked of the order before stays where it is, and each new set-up goes where it costs the fewest changes, boards
- * of one thickness together, taped inner mounts behind all others.
+ * An order that is there at once, while the one with the fewest changes is looked for: what is still asked of the order
+ * before stays where it is, and each new set-up goes where it costs the fewest changes, boards of one thickness together
+ * and taped inner mounts behind their outer ones. Where that cannot be, and with a guide alone, setting by setting.
  *
  *     before   78 72 70         asked now   78 74 72
  *     at hand  78 74 72
- *
- * @param setUps all different
  */
-export function orderAtHand(setUps: readonly BoardSetUp[], before: readonly BoardSetUp[]): SetUpOrder {
-	const asked = new Map(setUps.map((setUp) => [setUpKey(setUp), setUp]));
-	const order: BoardSetUp[] = [];
-	for (const setUp of before) {
-		const own = asked.get(setUpKey(setUp));
-		if (own && asked.delete(setUpKey(setUp))) order.push(own);
-	}
-	for (const setUp of [...asked.values()].sort(widestFirst)) order.splice(placeFor(setUp, order), 0, setUp);
-	return { order, leastChanges: leastOf(setUps) };
+export function orderAtHand(job: OrderJob, before: readonly BoardSetUp[]): SetUpOrder {
+	const sorted = byWidth(job);
+	const { places, least } = settingBySetting(sorted, littleWork);
+	const runs = runsOf(places.map((place) => sorted.setUps[place]!));
+	const kept = asBefore(sorted, before);
+	const isKept =
+		sorted.setUps[0]?.start !== undefined &&
+		isInTurn(kept, sorted) &&
+		runsOf(kept.map((place) => sorted.setUps[place]!)) === runs;
+	return {
+		order: (isKept ? kept : places).map((place) => sorted.setUps[place]!),
+		leastChanges: Math.max(least, leastOf(job.setUps)),
+	};
 }
 
-/** Where a set-up costs the fewest changes among board of its thickness; at the end where there is none of it. */
-function placeFor(setUp: BoardSetUp, order: readonly BoardSetUp[]): number {
-	const isOwn = (other: BoardSetUp) => isOneStretch(other, setUp);
-	const first = order.findIndex(isOwn);
-	if (first < 0) {
-		const taped = order.findIndex(({ isTaped }) => isTaped);
-		return setUp.isTaped || taped < 0 ? order.length : taped;
+function asBefore(job: OrderJob, before: readonly BoardSetUp[]): readonly number[] {
+	const left = new Map(job.setUps.map((setUp, place) => [setUpKey(setUp), place]));
+	const order: number[] = [];
+	for (const key of before.map(setUpKey)) {
+		const place = left.get(key);
+		if (place !== undefined && left.delete(key)) order.push(place);
 	}
-	const last = order.findLastIndex(isOwn);
-	let [best, fewest] = [first, Infinity];
-	for (let place = first; place <= last + 1; place++) {
-		const [from, to] = [order[place - 1], order[place]];
-		const added = changesBetween(from, setUp) + (to ? changesBetween(setUp, to) - changesBetween(from, to) : 0);
-		if (added < fewest) [best, fewest] = [place, added];
+	for (const place of left.values()) order.splice(turnFor(place, order, job), 0, place);
+	return order;
+}
+
+/** Where a set-up costs the fewest changes among board of its thickness, behind what it waits for. */
+function turnFor(place: number, order: readonly number[], { setUps, later }: OrderJob): number {
+	const cost = (from: number | undefined, to: number | undefined) => {
+		if (from === undefined || to === undefined) return 0;
+		const [a, b] = [setUps[from]!, setUps[to]!];
+		return changesBetween(a, b) + (a.thickness === b.thickness ? 0 : 4);
+	};
+	const earliest = order.findLastIndex((each) => later[each]!.includes(place)) + 1;
+	const next = order.findIndex((each) => later[place]!.includes(each));
+	const latest = next < 0 ? order.length : next;
+	let [best, fewest] = [earliest, Infinity];
+	for (let turn = earliest; turn <= latest; turn++) {
+		const [from, to] = [order[turn - 1], order[turn]];
+		const added = cost(from, place) + cost(place, to) - cost(from, to);
+		if (added < fewest) [best, fewest] = [turn, added];
 	}
 	return best;
 }
 
-/** What no order is under: each value is set once, and each set-up but the first asks one device at least. */
+/** What no order is under: each value is set once. */
 function leastOf(setUps: readonly BoardSetUp[]): number {
-	const valuesOf = (device: 'guide' | 'start' | 'end') => new Set(setUps.map((setUp) => setUp[device])).size;
-	const different = new Set(setUps.map(({ guide, start, end }) => `${guide} ${start} ${end}`)).size;
-	return setUps.length === 0 ? 0 : Math.max(valuesOf('guide') + valuesOf('start') + valuesOf('end'), different + 2);
+	const valuesOf = (device: 'guide' | 'start' | 'end') => new Set(setUps.flatMap((setUp) => setUp[device] ?? [])).size;
+	return valuesOf('guide') + valuesOf('start') + valuesOf('end');
 }

@@ -5,37 +5,40 @@ import type { BenchPlan, BenchStep, BenchWay, Cut } from './benchPlan.ts';
 import { fewestSettings, type SetUpOrder } from './fewestSettings.ts';
 import { groupBy } from './groupBy.ts';
 import { mountByMount } from './mountByMount.ts';
-import { type BoardSetUp, changesAlong, setUpKey } from './setUps.ts';
+import { type OrderJob, orderJob } from './orderJob.ts';
+import { changesAlong, setUpKey } from './setUps.ts';
 import { cutSides, type SetCut, windowCuts } from './windowCuts.ts';
 
 /**
  * The cutting order of a show on its bench, boards of one thickness together, in the way that its settings ask.
  * Rows with a `stop`, and rows without a window, are left out.
- * @param orderOf orders set-ups that are all different; for one that cannot wait for the fewest changes
+ * @param orderOf orders the set-ups; for one that cannot wait for the fewest changes
  */
 export function orderBench(
 	rows: readonly Row[],
 	results: readonly RowResult[],
 	settings: Settings,
-	orderOf: (setUps: readonly BoardSetUp[]) => SetUpOrder = fewestSettings,
+	orderOf: (job: OrderJob) => SetUpOrder = fewestSettings,
 ): BenchPlan {
 	const cuts = rows.flatMap((row, index) => {
 		const result = results[index];
 		return result ? windowCuts(row, result, index + 1, settings) : [];
 	});
 	const bySetUp = groupBy(cuts, ({ setUp }) => setUpKey(setUp));
-	const { order, leastChanges } = orderOf([...bySetUp.values()].map(([first]) => first!.setUp));
+	const asked = [...bySetUp.values()].map((own) => ({ ...own[0]!.setUp, cuts: inOrder(own) }));
+	const job = orderJob(asked);
+	const { order, leastChanges } = orderOf(job);
 	// The way that is not asked is ordered when somebody compares: with thousands of mounts it takes its time.
 	const ways: Record<BenchWay, () => readonly BenchStep[]> = {
 		'fewest settings': once(() => {
 			const steps = order.map((setUp) => ({ ...setUp, cuts: inOrder(bySetUp.get(setUpKey(setUp))!) }));
-			// With all outer windows before the taped inner ones it may set more than where each is finished by itself.
+			// An order that is not proven may be beaten by finishing each mount by itself.
 			const mayBeBeaten = order.some(({ isTaped }) => isTaped) && changesAlong(steps) > leastChanges;
 			return mayBeBeaten && changesAlong(ways['mount by mount']()) < changesAlong(steps)
 				? ways['mount by mount']()
 				: steps;
 		}),
-		'mount by mount': once(() => stepsAlong(mountByMount(cuts))),
+		'mount by mount': once(() => stepsAlong(mountByMount(cuts, job))),
 	};
 	const steps = ways[settings.bench.way ?? 'fewest settings']();
 	const changes = changesAlong(steps);
@@ -55,13 +58,6 @@ export function orderBench(
 		stepsOfRows: stepsOfRows(rows, steps),
 	};
 }
-
-/** The set-ups of a plan, each once. */
-export const setUpsOf = ({ steps }: Pick<BenchPlan, 'steps'>): readonly BoardSetUp[] =>
-	[...groupBy(steps, setUpKey).values()].map(([first]) => {
-		const { guide, start, end, border, thickness, isTaped } = first!;
-		return { guide, start, end, border, thickness, isTaped };
-	});
 
 function once<Value>(make: () => Value): () => Value {
 	let made: { readonly value: Value } | undefined;

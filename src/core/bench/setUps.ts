@@ -30,9 +30,12 @@ export const changesAlong = (order: readonly SetUp[]): number =>
 export const setUpKey = ({ thickness, guide, start, end, isTaped }: BoardSetUp): string =>
 	[thickness, guide, start, end].map((value) => value ?? '').join(' ') + (isTaped ? ' taped' : '');
 
-/** Set-ups that come together: of board of one thickness, before or after the inner boards are taped on. */
-export const isOneStretch = (a: BoardSetUp, b: BoardSetUp): boolean =>
-	a.thickness === b.thickness && a.isTaped === b.isTaped;
+/** Tells settings apart, whatever board is cut at them. */
+export const settingKey = ({ guide, start, end }: SetUp): string => `${guide} ${start ?? ''} ${end ?? ''}`;
+
+/** How often board of one thickness is come to along an order. */
+export const runsOf = (order: readonly BoardSetUp[]): number =>
+	order.filter(({ thickness }, turn) => turn === 0 || thickness !== order[turn - 1]!.thickness).length;
 
 /**
  * What is taped last; thinner board first (unknown thickness before all), then the wider setting first, then the wider

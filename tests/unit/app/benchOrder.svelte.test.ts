@@ -1,24 +1,28 @@
 import { expect, test } from 'vitest';
 import { BenchOrder } from '../../../src/app/benchOrder.svelte.ts';
 import { fewestSettings, type SetUpOrder } from '../../../src/core/bench/fewestSettings.ts';
+import type { OrderJob } from '../../../src/core/bench/orderJob.ts';
 import type { BoardSetUp } from '../../../src/core/bench/setUps.ts';
 import { mm } from '../../../src/core/length/length.ts';
 
-const setUps = (count: number, from = 0): readonly BoardSetUp[] =>
-	Array.from({ length: count }, (_, place) => {
-		const [guide, start, end] = [50 + from + (place % 5), 60 + (place % 3), 60 + (place % 7)].map(mm);
-		return { guide: guide!, start, end, border: guide!, thickness: undefined, isTaped: false };
-	});
+const jobOf = (setUps: readonly BoardSetUp[]): OrderJob => ({ setUps, later: setUps.map(() => []) });
+
+const setUps = (count: number, from = 0): OrderJob =>
+	jobOf(
+		Array.from({ length: count }, (_, place) => {
+			const [guide, start, end] = [50 + from + (place % 5), 60 + (place % 3), 60 + (place % 7)].map(mm);
+			return { guide: guide!, start, end, border: guide!, thickness: undefined, isTaped: false };
+		}),
+	);
 
 /** A search that answers when it is told to. */
 function heldSearch() {
-	const jobs: { readonly setUps: readonly BoardSetUp[]; readonly signal: AbortSignal; readonly answer: () => void }[] =
-		[];
+	const jobs: { readonly signal: AbortSignal; readonly answer: () => void }[] = [];
 	const order = new BenchOrder(
 		(job, signal) =>
 			new Promise<SetUpOrder>((resolve, reject) => {
 				signal.addEventListener('abort', () => reject(signal.reason as Error));
-				jobs.push({ ...job, signal, answer: () => resolve(fewestSettings(job.setUps)) });
+				jobs.push({ signal, answer: () => resolve(fewestSettings(job)) });
 			}),
 	);
 	return { order, jobs };
@@ -37,9 +41,9 @@ test('the order at hand stays until the one with the fewest changes is there', a
 	expect(order.isSearching).toBe(false);
 	expect(order.orderOf(asked)).toEqual(found);
 	// One set-up less: what is left stays in its place, and the same set-ups again are not looked for again.
-	const less = asked.slice(1);
-	expect(order.orderOf(less).order).toEqual(found.order.filter((setUp) => setUp !== asked[0]));
-	await order.look(asked.toReversed());
+	const less = jobOf(asked.setUps.slice(1));
+	expect(order.orderOf(less).order).toEqual(found.order.filter((setUp) => setUp !== asked.setUps[0]));
+	await order.look(jobOf(asked.setUps.toReversed()));
 	expect(jobs).toHaveLength(1);
 });
 

@@ -3,7 +3,7 @@ import { beforeEach, expect, onTestFinished, test } from 'vitest';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { fewestSettings } from '../../../src/core/bench/fewestSettings.ts';
-import { setUpsOf } from '../../../src/core/bench/orderBench.ts';
+import { orderJob } from '../../../src/core/bench/orderJob.ts';
 import { setUpKey } from '../../../src/core/bench/setUps.ts';
 import { type CutTick, tickFor } from '../../../src/core/bench/ticks.ts';
 import { readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
@@ -131,9 +131,9 @@ test('on a bench with end stops the list is there at once, and has the fewest ch
 	const session = await openSession({
 		databaseName,
 		makeId: namer(),
-		search: ({ setUps }) =>
+		search: (job) =>
 			new Promise((resolve) => {
-				const { order, leastChanges } = fewestSettings(setUps);
+				const { order, leastChanges } = fewestSettings(job);
 				answers.push(() => resolve({ order: order.toReversed(), leastChanges }));
 			}),
 	});
@@ -150,7 +150,7 @@ test('on a bench with end stops the list is there at once, and has the fewest ch
 	const atHand = session.bench.steps;
 	answers.at(-1)!();
 	await expect.poll(() => session.isOrdering).toBe(false);
-	const { order } = fewestSettings(setUpsOf({ steps: atHand }));
+	const { order } = fewestSettings(orderJob(atHand));
 	expect(session.bench.steps.map(setUpKey), 'the one that was found').toEqual(order.toReversed().map(setUpKey));
 	await expect.poll(() => session.lateBench.steps).toBe(session.bench.steps);
 });

@@ -187,9 +187,10 @@ test.each([
 	{ bench: { kind: 'straight edge', inner: 'own blank' }, steps: 21, changes: 21, least: 21, mountByMount: 54 },
 	{ bench: { kind: 'guide', inner: 'own blank' }, steps: 21, changes: 21, least: 21, mountByMount: 54 },
 	{ bench: { kind: 'guide and stops', inner: 'own blank' }, steps: 63, changes: 89, least: 89, mountByMount: 185 },
-	// Taped inner windows come last, where two settings come again.
-	{ bench: { kind: 'guide' }, steps: 24, changes: 24, least: 22, mountByMount: 53 },
-	{ bench: { kind: 'guide and stops' }, steps: 64, changes: 94, least: 93, mountByMount: 190 },
+	// No setting is visited twice for the taping: each is come to when the outer windows that it waits for are cut.
+	{ bench: { kind: 'straight edge' }, steps: 24, changes: 22, least: 22, mountByMount: 53 },
+	{ bench: { kind: 'guide' }, steps: 24, changes: 22, least: 22, mountByMount: 53 },
+	{ bench: { kind: 'guide and stops' }, steps: 64, changes: 93, least: 93, mountByMount: 190 },
 ])(
 	'the example show on the bench $bench: $changes changes, $least at least',
 	({ bench, steps, changes, least, mountByMount }) => {

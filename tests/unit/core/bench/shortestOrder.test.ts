@@ -4,6 +4,7 @@ import { length } from '../../../../src/core/length/length.ts';
 import { leastByTrees } from '../../../../src/core/bench/leastByTrees.ts';
 import { anneal } from '../../../../src/core/bench/anneal.ts';
 import { fewestSettings } from '../../../../src/core/bench/fewestSettings.ts';
+import type { OrderJob } from '../../../../src/core/bench/orderJob.ts';
 import { type BoardSetUp, changesAlong } from '../../../../src/core/bench/setUps.ts';
 import { costAlong, type Costs } from '../../../../src/core/bench/costs.ts';
 import { shortestOrder } from '../../../../src/core/bench/shortestOrder.ts';
@@ -15,6 +16,12 @@ const setUp = ([guide, start, end, thickness]: readonly number[]): BoardSetUp =>
 	end: length(end!),
 	thickness: thickness === undefined ? undefined : length(thickness),
 	isTaped: false,
+});
+
+/** Set-ups that wait for nothing. */
+const jobOf = (some: readonly (readonly number[])[]): OrderJob => ({
+	setUps: some.map(setUp),
+	later: some.map(() => []),
 });
 
 /** Devices that differ, counted apart from the code under test. */
@@ -54,7 +61,7 @@ const cuts = (minLength: number, maxLength: number, thicknesses = 2) =>
 test('with up to 8 set-ups on a bench with end stops no order has fewer changes', () =>
 	fc.assert(
 		fc.property(cuts(1, 8), (some) => {
-			const { order, leastChanges } = fewestSettings(some.map(setUp));
+			const { order, leastChanges } = fewestSettings(jobOf(some));
 			const thicknesses = order.map(({ thickness }) => thickness);
 			const runs = thicknesses.filter((thickness, place) => thickness !== thicknesses[place - 1]).length;
 			expect(runs, 'boards of one thickness together').toBe(new Set(thicknesses).size);
@@ -96,10 +103,8 @@ test('of many set-ups each comes once, and no order is said to be under the boun
 	));
 
 test('the same set-ups give the same order, whatever was asked before', () => {
-	const some = Array.from({ length: 30 }, (_, index) => [70 + (index % 7), 60 + (index % 5), 60 + (index % 3)]).map(
-		setUp,
-	);
-	const first = fewestSettings(some);
-	fewestSettings(some.slice(0, 5));
-	expect(fewestSettings(some)).toEqual(first);
+	const some = Array.from({ length: 30 }, (_, index) => [70 + (index % 7), 60 + (index % 5), 60 + (index % 3)]);
+	const first = fewestSettings(jobOf(some));
+	fewestSettings(jobOf(some.slice(0, 5)));
+	expect(fewestSettings(jobOf(some))).toEqual(first);
 });
