@@ -84,8 +84,9 @@ export class GridWindow {
 
 	/** The window has been scrolled. */
 	scrolled(): void {
-		[this.scrollTop, this.scrollLeft] = [this.scroller.scrollTop, this.scroller.scrollLeft];
-		this.#isFollowing = this.#isRowInView(this.#grid.selection.lookedAt.row);
+		this.#readScroll();
+		// With another size the browser has scrolled, not the person: what was in view is brought back.
+		if (this.#isMeasured()) this.#isFollowing = this.#isRowInView(this.#grid.selection.lookedAt.row);
 	}
 
 	/**
@@ -124,6 +125,11 @@ export class GridWindow {
 		else if (right > this.scrollLeft + this.width) this.#scrollTo(this.scrollTop, right - this.width);
 	}
 
+	/** Whether the window has the size that is known of it. */
+	#isMeasured(): boolean {
+		return this.scroller.clientWidth === this.width && this.scroller.clientHeight === this.height;
+	}
+
 	/** Whether a row is seen, in part at least; the head always is. */
 	#isRowInView(rowIndex: number): boolean {
 		const top = rowIndex * rowHeight - this.scrollTop;
@@ -132,6 +138,10 @@ export class GridWindow {
 
 	#scrollTo(top: number, left: number): void {
 		this.scroller.scrollTo(left, top);
-		this.scrolled();
+		this.#readScroll();
+	}
+
+	#readScroll(): void {
+		[this.scrollTop, this.scrollLeft] = [this.scroller.scrollTop, this.scroller.scrollLeft];
 	}
 }
