@@ -20,7 +20,7 @@ test('handles draw the selection larger and smaller and fill from it; each can b
 			...['300 typed', '300 typed', '300 typed', '376 worked-out'],
 		]);
 		await page.getByRole('button', { name: 'Undo' }).tap();
-		expect(await seen(page, 4, 'picture width')).toBe('376 worked-out');
+		await expect.poll(() => seen(page, 4, 'picture width')).toBe('376 worked-out');
 
 		await finger.draw(page.locator(handle('end')), cell(page, 4, 'window width'));
 		expect(await selected(page)).toBe('2 picture width to 4 window width');
