@@ -20,6 +20,7 @@ export class ResultCache {
 		return withEditionClashes(
 			rows,
 			rows.map((row) => resultOf(row, settings, known)),
+			settings,
 		);
 	}
 

@@ -50,7 +50,7 @@ export async function planCommand(args: readonly string[], standing: string | un
 	}
 	const unknown = unknownSettings(typedSettings).map((key) => `no setting is called ${key}: passed over`);
 	const alone = rows.map((row) => workOut(row, settings));
-	const results = withEditionClashes(rows, alone);
+	const results = withEditionClashes(rows, alone, settings);
 	const show = { rows, results, settings, bench: orderBench(rows, results, settings) };
 	const output = read.value.isJson
 		? planJson(show, await planBoards(show, input.value, read.value.seconds))

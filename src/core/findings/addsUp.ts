@@ -3,6 +3,7 @@ import { innerWindowIsSmaller } from '../row/cover.ts';
 import { isKnown } from '../row/equations.ts';
 import type { ColumnName } from '../show/columns.ts';
 import { clearEach, columnOf, coverColumns } from './candidates.ts';
+import type { FiguresByCode } from './figures.ts';
 import { axes, type AxisKeys, type Candidate, type Finder, type RowContext } from './found.ts';
 
 /** `adds-up`: the typed cells of an axis cannot all be true. Says the sum and the excess, and which cell to clear. */
@@ -15,7 +16,7 @@ export const addsUp: Finder = (context) =>
 			cells: [keys.mount, ...keys.borders, keys.window, keys.picture].filter((key) =>
 				isKnown(context.solution.typed[key]),
 			),
-			message: () => messageOf(context, keys),
+			figures: () => figuresOf(context, keys),
 			candidates: () => [...clearEach(context, columnsOf(keys)), ...overlapThatFits(context, keys)],
 		}));
 
@@ -28,30 +29,36 @@ const columnsOf = (keys: AxisKeys): ColumnName[] => [
 	...coverColumns,
 ];
 
-function messageOf(context: RowContext, keys: AxisKeys): string {
-	const { read, solution, figure, say } = context;
+function figuresOf(context: RowContext, keys: AxisKeys): FiguresByCode['adds-up'] {
+	const { read, solution } = context;
 	const { cells } = read;
+	const { axis } = keys;
 	const mount = cells[keys.mount];
-	if (cells.mount.kind === 'size' && mount !== undefined) {
-		const named = cells.mount.size[keys.axis];
-		if (isKnown(solution.typed[keys.mount]) && !sumOf(context, keys))
-			return `The mount ${keys.axis} ${say(mount)} is not a side of the size in the mount cell, ${figure(named)} as it lies.`;
-	}
+	const sum = sumOf(context, keys);
+	if (cells.mount.kind === 'size' && mount !== undefined && isKnown(solution.typed[keys.mount]) && !sum)
+		return { kind: 'mount cell', axis, mount, named: cells.mount.size[axis] };
 	const window = cells[keys.window];
 	const picture = cells[keys.picture];
-	if (window !== undefined && picture !== undefined && !solution.cover[keys.axis].isStated) {
-		const asked = length(picture + solution.cover[keys.axis].added);
+	const { cover } = solution;
+	if (window !== undefined && picture !== undefined && !cover[axis].isStated) {
+		const asked = length(picture + cover[axis].added);
 		if (Math.abs(asked - window) > 1)
-			return `Picture ${keys.axis} ${figure(picture)} asks for a window of ${figure(asked)} (${coverWords(context, keys)}), but ${say(window)} is typed: ${excess(context, window, asked)}.`;
+			return {
+				kind: 'cover',
+				axis,
+				picture,
+				asked,
+				...(cover.reveal === undefined ? { overlap: cover.overlap } : { reveal: cover.reveal }),
+				signingSpace: axis === 'height' && cover.signingSpace > 0 ? cover.signingSpace : undefined,
+				window,
+				more: minus(window, asked),
+			};
 	}
-	const sum = sumOf(context, keys);
-	if (sum)
-		return `${sum.words} = ${figure(sum.total)}, ${excess(context, sum.total, sum.mount)} the mount’s ${say(sum.mount)}.`;
-	return `The typed ${keys.axis}s cannot all be true.`;
+	return sum ? { kind: 'sum', ...sum, more: minus(sum.total, sum.mount) } : { kind: 'all typed', axis };
 }
 
-/** "70 + 310 + 84", where all parts of the mount and the mount itself are typed and do not agree. */
-function sumOf({ read, solution, figure }: RowContext, keys: AxisKeys) {
+/** The parts "70 + 310 + 84" and their total, where all of them and the mount itself are typed and do not agree. */
+function sumOf({ read, solution }: RowContext, keys: AxisKeys) {
 	const { cells } = read;
 	const mount = solution.typed[keys.mount];
 	const window =
@@ -60,23 +67,12 @@ function sumOf({ read, solution, figure }: RowContext, keys: AxisKeys) {
 	if (!isKnown(mount) || window === undefined || borders.some((border) => border === undefined)) return undefined;
 	const [first, last] = borders as [Length, Length];
 	const total = length(first + window + last);
-	return total === mount
-		? undefined
-		: { words: `${figure(first)} + ${figure(window)} + ${figure(last)}`, total, mount: length(mount) };
-}
-
-const excess = ({ figure }: RowContext, is: Length, should: Length) =>
-	is > should ? `${figure(minus(is, should))} more than` : `${figure(minus(should, is))} less than`;
-
-function coverWords({ solution, figure, say }: RowContext, { axis }: AxisKeys): string {
-	const { reveal, overlap, signingSpace } = solution.cover;
-	const sides = reveal === undefined ? `overlap ${figure(overlap)} a side` : `reveal ${figure(reveal)} a side`;
-	return axis === 'height' && signingSpace > 0 ? `${sides}, signing space ${say(signingSpace)}` : sides;
+	return total === mount ? undefined : { parts: [first, window, last], total, mount: length(mount) };
 }
 
 /** The overlap that would make the axis true, where only one that the row inherits stands in the way. */
 function overlapThatFits(context: RowContext, keys: AxisKeys): Candidate[] {
-	const { solution, read, text, say } = context;
+	const { solution, read, text } = context;
 	const { cells } = read;
 	const picture = cells[keys.picture];
 	if (!solution.cover.isOverlapInherited || picture === undefined) return [];
@@ -87,7 +83,7 @@ function overlapThatFits(context: RowContext, keys: AxisKeys): Candidate[] {
 	const hasSpace = keys.axis === 'height' && solution.cover.signingSpace > 0;
 	const overlap = hasSpace ? length(covered + solution.cover.signingSpace) : length(Math.round(covered / 2));
 	if (overlap < zero || (!hasSpace && times(overlap, 2) !== covered)) return [];
-	return [{ label: () => `Set the overlap to ${say(overlap)}`, change: { overlap: text(overlap) } }];
+	return [{ offer: { kind: 'set the overlap', overlap }, change: { overlap: text(overlap) } }];
 }
 
 const bordersOf = ({ read }: RowContext, { axis }: AxisKeys): Length[] =>

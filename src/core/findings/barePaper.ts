@@ -5,7 +5,7 @@ import { axes, type Candidate, type Finder, type RowContext } from './found.ts';
 
 /** `bare-paper`: the window is larger than the picture, and no reveal was asked. */
 export const barePaper: Finder = (context) => {
-	const { solution, figure, say } = context;
+	const { solution } = context;
 	return axes.flatMap((keys) => {
 		const bare = uncovered(context, keys.axis);
 		if (bare === undefined || bare <= sameWithin || isRevealAsked(context, keys.axis)) return [];
@@ -15,8 +15,7 @@ export const barePaper: Finder = (context) => {
 				code: 'bare-paper',
 				level: 'look',
 				cells: [keys.window, keys.picture],
-				message: () =>
-					`The window’s ${keys.axis} ${figure(window)} is larger than the picture’s ${figure(picture)}: ${say(length(Math.round(bare / 2)))} of bare paper shows ${keys.axis === 'width' ? 'at each side' : 'at top and bottom'}, and no reveal is asked.`,
+				figures: () => ({ axis: keys.axis, window, picture, bare: Math.round(bare / 2) }),
 				candidates: () => [
 					...(keys.axis === 'width' &&
 					context.read.cells.windowWidth !== undefined &&
@@ -35,5 +34,5 @@ export const barePaper: Finder = (context) => {
 function askFor(context: RowContext, bare: number): Candidate[] {
 	if (bare % 2 !== 0) return [];
 	const reveal = length(bare / 2);
-	return [{ label: () => `Ask for a reveal of ${context.say(reveal)}`, change: { reveal: context.text(reveal) } }];
+	return [{ offer: { kind: 'ask for a reveal', reveal }, change: { reveal: context.text(reveal) } }];
 }

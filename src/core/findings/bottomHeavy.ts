@@ -8,7 +8,7 @@ import type { Finder, RowContext } from './found.ts';
  * bottom that is typed was chosen.
  */
 export const bottomHeavy: Finder = (context) => {
-	const { solution, read, settings, figure, say } = context;
+	const { solution, read, settings } = context;
 	const { top, bottom } = solution.solved;
 	if (top === undefined || bottom === undefined || read.cells.bottom !== undefined) return [];
 	const wider = bottom - top;
@@ -19,8 +19,7 @@ export const bottomHeavy: Finder = (context) => {
 			code: 'bottom-heavy',
 			level: 'look',
 			cells: ['top', 'bottom'],
-			message: () =>
-				`The bottom ${figure(bottom)} is ${say(wider)} wider than the top ${figure(top)}, more than twice what is asked.`,
+			figures: () => ({ bottom, wider, top }),
 			candidates: () =>
 				clearEach(context, ['bottom', 'top', 'side', 'window height', 'mount height', 'mount', 'picture height']),
 		},

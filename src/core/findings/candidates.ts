@@ -1,7 +1,8 @@
 import type { SizeKey } from '../row/cells.ts';
+import type { Solution } from '../row/solution.ts';
 import type { ColumnName } from '../show/columns.ts';
-import { sizeText } from './sizeText.ts';
 import type { Candidate, RowContext } from './found.ts';
+import type { BorderKey, Borders, Sides } from './figures.ts';
 
 /** The column of a size or border. */
 export const columnOf = (key: SizeKey): ColumnName =>
@@ -30,11 +31,9 @@ export const typedOf = ({ row }: RowContext, columns: readonly ColumnName[]): Co
 /** Clears one typed cell, or several at once; says what the first becomes. */
 export function clear(...columns: readonly ColumnName[]): Candidate {
 	return {
-		label: (after) => {
-			const key = keysOfColumns.get(columns[0]!);
-			const value = key && after.solution.solved[key];
-			const becomes = columns.length === 1 && value !== undefined ? `: it becomes ${after.say(value)}` : '';
-			return `Clear ${columns.join(' and ')}${becomes}`;
+		offer: ({ solution }) => {
+			const key = columns.length === 1 ? keysOfColumns.get(columns[0]!) : undefined;
+			return { kind: 'clear', columns, becomes: key && solution.solved[key] };
 		},
 		change: Object.fromEntries(columns.map((column) => [column, ''])),
 	};
@@ -46,11 +45,10 @@ export const clearEach = (context: RowContext, columns: readonly ColumnName[]): 
 
 /** Has the mount cut to suit the borders. */
 export const cutToSuit: Candidate = {
-	label: (after) => {
-		const { mountWidth, mountHeight } = after.solution.solved;
-		const size = mountWidth && mountHeight ? `: ${sizeText(after, mountWidth, mountHeight)}` : '';
-		return `Cut the mount to fit${size}`;
-	},
+	offer: ({ solution: { solved } }) => ({
+		kind: 'cut to fit',
+		mount: sidesOf(solved.mountWidth, solved.mountHeight),
+	}),
 	change: { mount: 'fit' },
 };
 
@@ -70,3 +68,11 @@ export const sizeColumns: readonly ColumnName[] = [
 
 /** The columns that say how the window lies over the picture. */
 export const coverColumns: readonly ColumnName[] = ['overlap', 'reveal', 'signing space'];
+
+/** A size, where both its sides are known. */
+export const sidesOf = (width: number | undefined, height: number | undefined): Sides | undefined =>
+	width === undefined || height === undefined ? undefined : { width, height };
+
+/** Some borders of a row by their names. */
+export const bordersIn = ({ solved }: Solution, keys: readonly BorderKey[]): Borders =>
+	Object.fromEntries(keys.map((key) => [key, solved[key]]));

@@ -1,6 +1,7 @@
 import { isKnown } from '../row/equations.ts';
 import { greatestWorkedOut } from '../row/solveRow.ts';
 import { clearEach, columnOf, coverColumns, cutToSuit, typedOf } from './candidates.ts';
+import type { FiguresByCode } from './figures.ts';
 import { axes, type AxisKeys, type Finder, type RowContext } from './found.ts';
 
 /** `does-not-fit`: a size or border of an axis comes out at zero or less. */
@@ -11,7 +12,7 @@ export const doesNotFit: Finder = (context) =>
 			code: 'does-not-fit',
 			level: 'stop',
 			cells: [keys.mount, ...keys.borders, keys.window, keys.picture],
-			message: () => messageOf(context, keys),
+			figures: () => figuresOf(context, keys),
 			candidates: () => {
 				const columns = [...keys.borders, keys.window, keys.mount, keys.picture].map(columnOf);
 				const clears = clearEach(context, [...columns, 'mount', 'shape', 'bottom weight', ...coverColumns]);
@@ -19,27 +20,23 @@ export const doesNotFit: Finder = (context) =>
 			},
 		}));
 
-function messageOf(context: RowContext, keys: AxisKeys): string {
-	const { exact } = context.solution;
-	const { figure, say } = context;
+function figuresOf({ solution: { exact }, read, settings }: RowContext, keys: AxisKeys): FiguresByCode['does-not-fit'] {
+	const { axis } = keys;
 	const [mount, window, picture] = [exact[keys.mount], exact[keys.window], exact[keys.picture]];
-	const borders = keys.axis === 'width' ? [exact.side, exact.side] : [exact.top, exact.bottom];
-	const [first, last] = borders as [number, number];
+	const [first, last] = axis === 'width' ? [exact.side, exact.side] : [exact.top, exact.bottom];
 	if ([mount, window, picture, first, last].some((value) => value > greatestWorkedOut))
-		return `The ${keys.axis} comes out at more than ${say(greatestWorkedOut)}.`;
-	const typed = context.read.cells[keys.picture];
-	if (typed !== undefined && exact[keys.window] <= 0)
-		return `The picture’s ${keys.axis} ${say(typed)} is all covered: the overlap takes ${figure(typed - exact[keys.window])} of it.`;
+		return { kind: 'too large', axis, most: greatestWorkedOut };
+	const typed = read.cells[keys.picture];
+	if (typed !== undefined && window <= 0) return { kind: 'all covered', axis, picture: typed, covered: typed - window };
 	if (isKnown(mount) && isKnown(window) && window >= mount)
-		return `The window’s ${keys.axis} ${figure(window)} is ${window - mount < 1 ? 'as large as' : `${figure(window - mount)} larger than`} the mount’s ${say(mount)}.`;
+		return { kind: 'window too large', axis, window, larger: window - mount < 1 ? 0 : window - mount, mount };
 	if (isKnown(window) && isKnown(mount) && window <= 0)
-		return `Borders of ${figure(first)} and ${figure(last)} leave ${window === 0 ? 'nothing' : figure(window)} of the mount’s ${keys.axis} ${say(mount)} for the window.`;
+		return { kind: 'no window', axis, borders: [first, last], left: window, mount };
 	if (isKnown(first) && isKnown(last) && (first <= 0 || last <= 0)) {
-		const other = first <= 0 ? last : first;
-		return `A border of ${figure(other)} and the window’s ${figure(window)} make ${figure(other + window)} of the mount’s ${keys.axis} ${say(mount)}: ${figure(Math.min(first, last))} is left for the other border.`;
+		const border = first <= 0 ? last : first;
+		return { kind: 'no border', axis, border, window, both: border + window, mount, left: Math.min(first, last) };
 	}
-	if (isKnown(picture) && picture <= 0)
-		return `The picture’s ${keys.axis} comes out at ${say(picture)}: the window’s ${figure(window)} is all reveal.`;
-	if (isKnown(window) && window <= 0) return `The window’s ${keys.axis} comes out at ${say(window)}.`;
-	return `On the ruler of ${say(context.settings.ruler)}, a border or the window comes out at nothing in the mount’s ${keys.axis} ${say(mount)}.`;
+	if (isKnown(picture) && picture <= 0) return { kind: 'all reveal', axis, picture, window };
+	if (isKnown(window) && window <= 0) return { kind: 'window below nothing', axis, window };
+	return { kind: 'ruler', axis, ruler: settings.ruler, mount };
 }

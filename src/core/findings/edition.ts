@@ -17,7 +17,7 @@ export const editionNumber: Finder = (context) => {
 				code: 'edition-clash',
 				level: 'stop',
 				cells: ['edition'],
-				message: () => `Edition ${typed}: number ${number} is not in an edition of ${size}.`,
+				figures: () => ({ kind: 'no such number', edition: typed, number: number!, size: size! }),
 				candidates: () => clearEach(context, ['edition']),
 			},
 		];
@@ -28,11 +28,8 @@ export const editionNumber: Finder = (context) => {
 			code: 'edition-clash',
 			level: 'look',
 			cells: ['edition', 'copies'],
-			message: () => `Edition ${typed} is one print, and ${read.copies} copies are typed.`,
-			candidates: () => [
-				{ label: () => 'Make it one copy', change: { copies: '1' } },
-				...clearEach(context, ['edition']),
-			],
+			figures: () => ({ kind: 'copies', edition: typed, copies: { count: read.copies } }),
+			candidates: () => [{ offer: { kind: 'one copy' }, change: { copies: '1' } }, ...clearEach(context, ['edition'])],
 		},
 	];
 };

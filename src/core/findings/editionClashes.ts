@@ -1,14 +1,18 @@
 import { parseEdition } from '../row/edition.ts';
 import type { RowResult } from '../row/rowResult.ts';
-import { shownText } from '../show/shownText.ts';
 import type { Row } from '../show/row.ts';
-import type { Finding } from './finding.ts';
+import type { Scale } from '../length/formatLength.ts';
+import { told } from './told.ts';
 
 /**
  * The results of a show with `edition-clash` where the same number of one maker's title is there twice. Results without
  * a clash stay the same objects.
  */
-export function withEditionClashes(rows: readonly Row[], results: readonly RowResult[]): readonly RowResult[] {
+export function withEditionClashes(
+	rows: readonly Row[],
+	results: readonly RowResult[],
+	scale: Scale,
+): readonly RowResult[] {
 	const byNumber = new Map<string, number[]>();
 	rows.forEach((row, i) => {
 		const key = numberKey(row);
@@ -21,7 +25,7 @@ export function withEditionClashes(rows: readonly Row[], results: readonly RowRe
 	if (clashing.length === 0) return results;
 	const all = [...results];
 	for (const places of clashing)
-		for (const place of places) all[place] = withClash(all[place]!, rows[place]!, place, places);
+		for (const place of places) all[place] = withClash(all[place]!, rows[place]!, place, places, scale);
 	return all;
 }
 
@@ -39,22 +43,27 @@ const plain = (text = '') => text.trim().toLowerCase().replace(/\s+/g, ' ');
 /** The most other rows that are named one by one. */
 const mostNamed = 12;
 
-function withClash(result: RowResult, { typed }: Row, own: number, places: readonly number[]): RowResult {
-	const named = places
-		.slice(0, mostNamed + 1)
-		.filter((place) => place !== own)
-		.slice(0, mostNamed)
-		.map((place) => `${place + 1}`);
-	const more = places.length - 1 - named.length;
-	const where = [...named, ...(more > 0 ? [`${more} more`] : [])].join(' and ');
-	const times = places.length === 2 ? 'twice' : `${places.length} times`;
-	const clash: Finding = {
-		code: 'edition-clash',
-		level: 'stop',
-		cells: ['edition'],
-		message: `Edition ${typed.edition?.trim()} of “${shownText(typed.title?.trim() ?? '')}” is there ${times}: also in row${places.length === 2 ? '' : 's'} ${where}.`,
-		mends: [],
-	};
+function withClash(result: RowResult, { typed }: Row, own: number, places: readonly number[], scale: Scale): RowResult {
+	const clash = told(
+		{
+			code: 'edition-clash',
+			level: 'stop',
+			cells: ['edition'],
+			figures: () => ({
+				kind: 'again',
+				edition: typed.edition!.trim(),
+				title: typed.title!.trim(),
+				times: { count: places.length },
+				rows: places
+					.slice(0, mostNamed + 1)
+					.filter((place) => place !== own)
+					.slice(0, mostNamed)
+					.map((place) => ({ count: place + 1 })),
+			}),
+		},
+		scale,
+		() => [],
+	);
 	// That the number is there twice says more than that the row asks for copies of it: one finding a code.
 	const others = result.findings.filter(({ code, level }) => code !== clash.code || level === 'stop');
 	return { ...result, findings: [clash, ...others], isStopped: true };

@@ -6,21 +6,22 @@ import { coverMends } from './needsPaper.ts';
 
 /** `falls-through`: the window is as large as the typed paper, or larger. */
 export const fallsThrough: Finder = (context) => {
-	const { solution, read, figure, say } = context;
+	const { solution, read } = context;
 	if (!read.cells.paper) return [];
 	const paper = paperAsItLies(read.cells.paper, solution.solved);
 	return axes.flatMap(({ axis, window, picture }) => {
 		const opening = solution.solved[window];
 		const held = paper[axis];
 		if (opening === undefined || opening < held - sameWithin) return [];
-		const by = opening - held > sameWithin ? `${say(opening - held)} larger than` : 'as large as';
 		return [
 			{
 				code: 'falls-through',
 				level: 'stop',
 				cells: [window, picture],
-				message: () =>
-					`The window’s ${axis} ${figure(opening)} is ${by} the paper’s ${figure(held)}: the print falls through.`,
+				figures: () => {
+					const larger = opening - held > sameWithin ? opening - held : 0;
+					return { axis, window: opening, larger, paper: held };
+				},
 				candidates: () => [...coverMends(context), clear('paper')],
 			},
 		];

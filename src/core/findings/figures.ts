@@ -1,50 +1,277 @@
-import { finestSteps, formatFiner, formatLength, type Scale } from '../length/formatLength.ts';
-import { isSame, type Length, nearestLength, zero } from '../length/length.ts';
+import type { BlankPart } from '../sheets/blank.ts';
+import type { ColumnName } from '../show/columns.ts';
 
-/** The lengths of sentences, in the show's unit. */
-export interface Figures {
-	/** A length with its unit: "70 mm". */
-	readonly say: (value: Length | number) => string;
-	/** A length whose unit another one of the sentence names. */
-	readonly figure: (value: Length | number) => string;
-	/** The sentence that is written; again, and finer, where figures of it would contradict it by their rounding. */
-	readonly sentence: (write: () => string) => string;
+/** An axis of a row. */
+export type Axis = 'width' | 'height';
+
+/** A border by its name. */
+export type BorderKey = 'side' | 'top' | 'bottom';
+
+/** A share of something, in per cent. */
+export interface Share {
+	readonly percent: number;
 }
 
-/** What a sentence has said so far. */
-interface Said {
-	/** Lengths by what they look like. */
-	readonly lengths: Map<string, Length>;
-	isContradicted: boolean;
+/** A number of things, or a place among them from 1. */
+export interface Count {
+	readonly count: number;
 }
 
-/**
- * Figures that do not contradict their sentence: "side 40 is under the least border of 40 mm" is written with 39.96, for
- * lengths which do not count as equal must not look alike in one sentence, nor what is more than nothing look like it.
- */
-export function makeFigures(scale: Scale): Figures {
-	let steps = 0;
-	let said: Said = { lengths: new Map(), isContradicted: false };
+/** An area. */
+export interface Area {
+	readonly mm2: number;
+}
 
-	function figure(value: Length | number): string {
-		const length = nearestLength(value);
-		const text = steps === 0 ? formatLength(length, scale) : formatFiner(length, scale, steps);
-		const alike = text === '0' ? zero : said.lengths.get(text);
-		if (alike !== undefined && !isSame(alike, length)) said.isContradicted = true;
-		said.lengths.set(text, length);
-		return text;
-	}
+/** A length that is usual, a round one in the show's unit. It is said, and is no figure of the row: another unit has another. */
+export interface Usual {
+	readonly usual: number;
+}
 
-	function sentence(write: () => string): string {
-		let text: string;
-		for (steps = 0; ; steps++) {
-			said = { lengths: new Map(), isContradicted: false };
-			text = write();
-			if (!said.isContradicted || steps === finestSteps[scale.unit]) break;
-		}
-		steps = 0;
-		return text;
-	}
+/** Columns that may be typed or cleared. They are said, and are no figure of the row: they are ways out. */
+export interface Columns {
+	readonly columns: readonly ColumnName[];
+}
 
-	return { figure, say: (value) => `${figure(value)} ${scale.unit}`, sentence };
+/** A length in units, as it was worked out: not always a whole number of them. */
+export type Measure = number;
+
+/** A size as it lies. */
+export interface Sides {
+	readonly width: Measure;
+	readonly height: Measure;
+}
+
+/** Borders by their names. */
+export type Borders = Readonly<Partial<Record<BorderKey, Measure>>>;
+
+/** What goes into a frame. */
+export type InFrame = 'mount' | 'paper' | 'picture';
+
+/** A border that is cut: the mount's, or the inner mount's. */
+export interface CutBorder {
+	readonly of: 'mount' | 'inner mount';
+	readonly border: BorderKey;
+	readonly length: Measure;
+}
+
+/** How a length may have been meant. */
+export type SlipWord = 'cm' | 'mm' | 'inches' | 'ten times' | 'a tenth' | '25.4 times' | 'the 25.4th part';
+
+/** Typed lengths of one column, two for a size. */
+export interface TypedLengths {
+	readonly column: ColumnName;
+	readonly lengths: readonly Measure[];
+}
+
+/** What each finding found: lengths, shares, counts and names, of which its sentence is made. */
+export interface FiguresByCode {
+	readonly 'not-read': { readonly column: ColumnName; readonly problem: string };
+	readonly 'adds-up':
+		| { readonly kind: 'mount cell'; readonly axis: Axis; readonly mount: Measure; readonly named: Measure }
+		| {
+				readonly kind: 'cover';
+				readonly axis: Axis;
+				readonly picture: Measure;
+				readonly asked: Measure;
+				readonly overlap?: Measure | undefined;
+				readonly reveal?: Measure | undefined;
+				readonly signingSpace?: Measure | undefined;
+				readonly window: Measure;
+				readonly more: Measure;
+		  }
+		| {
+				readonly kind: 'sum';
+				readonly parts: readonly Measure[];
+				readonly total: Measure;
+				readonly more: Measure;
+				readonly mount: Measure;
+		  }
+		| { readonly kind: 'all typed'; readonly axis: Axis };
+	readonly 'does-not-fit':
+		| { readonly kind: 'too large'; readonly axis: Axis; readonly most: Measure }
+		| { readonly kind: 'all covered'; readonly axis: Axis; readonly picture: Measure; readonly covered: Measure }
+		| {
+				readonly kind: 'window too large';
+				readonly axis: Axis;
+				readonly window: Measure;
+				readonly larger: Measure;
+				readonly mount: Measure;
+		  }
+		| {
+				readonly kind: 'no window';
+				readonly axis: Axis;
+				readonly borders: readonly [Measure, Measure];
+				readonly left: Measure;
+				readonly mount: Measure;
+		  }
+		| {
+				readonly kind: 'no border';
+				readonly axis: Axis;
+				readonly border: Measure;
+				readonly window: Measure;
+				readonly both: Measure;
+				readonly mount: Measure;
+				readonly left: Measure;
+		  }
+		| { readonly kind: 'all reveal'; readonly axis: Axis; readonly picture: Measure; readonly window: Measure }
+		| { readonly kind: 'window below nothing'; readonly axis: Axis; readonly window: Measure }
+		| { readonly kind: 'ruler'; readonly axis: Axis; readonly ruler: Measure; readonly mount: Measure };
+	readonly 'falls-through': {
+		readonly axis: Axis;
+		readonly window: Measure;
+		readonly larger: Measure;
+		readonly paper: Measure;
+	};
+	readonly 'paper-short':
+		| {
+				readonly kind: 'smaller';
+				readonly axis: Axis;
+				readonly paper: Sides;
+				readonly short: Measure;
+				readonly picture: Measure;
+		  }
+		| { readonly kind: 'hardly held'; readonly at: BorderKey; readonly reaches: Measure; readonly held: Usual };
+	readonly 'over-limit': MountLimit;
+	readonly 'under-limit': MountLimit | { readonly kind: 'picture area'; readonly area: Area; readonly least: Area };
+	readonly 'too-thick': { readonly parts: readonly Measure[]; readonly total: Measure; readonly most: Measure };
+	readonly 'frame-clash':
+		| { readonly kind: 'not listed'; readonly frame: string }
+		| (InRebate & { readonly kind: 'too large'; readonly over: Measure; readonly rebate: Measure })
+		| (InRebate & { readonly kind: 'gap'; readonly play: Measure; readonly lip: Measure })
+		| (InRebate & {
+				readonly kind: 'unusual play';
+				readonly play: Measure;
+				readonly least: Usual;
+				readonly most: Usual;
+		  });
+	readonly 'too-deep': {
+		readonly what: readonly ('glazing' | 'spacer' | 'mount' | 'mounts' | 'print')[];
+		readonly parts: readonly Measure[];
+		readonly total: Measure;
+		readonly depth: Measure;
+		/** What is left of the depth; below zero where it is deeper. */
+		readonly left: Measure;
+		/** The room that points need, where that is what is missing. */
+		readonly points?: Measure | undefined;
+	};
+	readonly 'no-board':
+		| { readonly kind: 'not in stock'; readonly board: string; readonly part: BlankPart }
+		| { readonly kind: 'too small'; readonly board: string; readonly part: BlankPart; readonly blank: Sides };
+	readonly 'touches-glass':
+		| { readonly kind: 'nothing between'; readonly glazing: string; readonly surface?: string | undefined }
+		| { readonly kind: 'loose'; readonly surface: string }
+		| {
+				readonly kind: 'thin spacer';
+				readonly glazing: string;
+				readonly spacer: Measure;
+				readonly least: Measure | Usual;
+				/** The side over which a spacer has to be so thick. */
+				readonly over?: Usual | undefined;
+		  };
+	readonly 'edition-clash':
+		| { readonly kind: 'no such number'; readonly edition: string; readonly number: string; readonly size: string }
+		| { readonly kind: 'copies'; readonly edition: string; readonly copies: Count }
+		| {
+				readonly kind: 'again';
+				readonly edition: string;
+				readonly title: string;
+				readonly times: Count;
+				readonly rows: readonly Count[];
+		  };
+	readonly 'needs-size':
+		| {
+				readonly kind: 'open';
+				readonly open: readonly Axis[];
+				readonly or: 'shape' | 'window' | 'window or mount' | 'any';
+		  }
+		| {
+				readonly kind: 'left by the mount';
+				readonly size?: Sides | undefined;
+				readonly side?: Measure | undefined;
+				readonly blank: Columns;
+		  };
+	readonly 'needs-paper':
+		| { readonly kind: 'both'; readonly window: Sides; readonly picture: Sides }
+		| { readonly kind: 'one'; readonly axis: Axis; readonly window: Measure; readonly picture: Measure };
+	readonly 'own-size': {
+		readonly mount: { readonly [Side in Axis]: Measure | undefined };
+		readonly shows: Sides;
+		readonly clear?: Columns | undefined;
+		readonly typed?: Columns | undefined;
+	};
+	readonly 'shape-clash': {
+		readonly picture: Sides;
+		readonly shape: string;
+		readonly lost: Share;
+		readonly axis: Axis;
+		readonly by: 'picture' | 'window';
+	};
+	readonly turned: { readonly picture: Sides; readonly mount: Sides };
+	readonly uneven: {
+		readonly side: Measure;
+		readonly top: Measure;
+		readonly difference: Measure;
+		readonly share: Share;
+		readonly allowed: Share;
+	};
+	readonly 'thin-border': { readonly borders: Borders; readonly least: Measure };
+	readonly 'lip-shrinks': {
+		readonly frame: string;
+		readonly seen: readonly { readonly border: BorderKey; readonly shows: Measure; readonly length: Measure }[];
+		readonly least: Measure;
+	};
+	readonly 'top-heavy': { readonly bottom: Measure; readonly narrower: Measure; readonly top: Measure };
+	readonly 'bottom-heavy': { readonly bottom: Measure; readonly wider: Measure; readonly top: Measure };
+	readonly 'weight-lost': {
+		readonly bottom: Measure;
+		readonly top: Measure;
+		/** Bottom less top. */
+		readonly over: Measure;
+		readonly asked: Measure;
+	};
+	readonly 'bare-paper': {
+		readonly axis: Axis;
+		readonly window: Measure;
+		readonly picture: Measure;
+		readonly bare: Measure;
+	};
+	readonly 'thin-overlap': {
+		readonly at: 'side' | 'top' | 'top and bottom';
+		readonly covered: Measure;
+		readonly tolerance: Measure;
+	};
+	readonly 'paper-crowds': { readonly at: BorderKey; readonly from: Measure; readonly margin: Measure };
+	readonly 'past-guide':
+		| { readonly kind: 'below nothing'; readonly cuts: readonly CutBorder[]; readonly setting: Measure }
+		| {
+				readonly kind: 'out of range';
+				readonly cuts: readonly CutBorder[];
+				readonly least?: Measure | undefined;
+				readonly greatest?: Measure | undefined;
+		  };
+	readonly 'signature-covered': { readonly covered: Measure };
+	readonly 'signed-on-mount': object;
+	readonly 'off-ruler': { readonly borders: Borders; readonly ruler: Measure };
+	readonly 'unit-slip': {
+		readonly typed: readonly TypedLengths[];
+		readonly readings: readonly { readonly as: SlipWord; readonly lengths: readonly (readonly Measure[])[] }[];
+		readonly outcome: 'fits' | 'nearly fits';
+	};
+}
+
+/** What a row can be told. */
+export type Code = keyof FiguresByCode;
+
+interface MountLimit {
+	readonly kind: 'largest' | 'smallest' | 'exact';
+	readonly mount: Sides;
+	readonly limit: Sides;
+	readonly within?: Measure | undefined;
+}
+
+interface InRebate {
+	readonly what: InFrame;
+	readonly axis: Axis;
+	readonly inside: Measure;
+	readonly frame: string;
 }

@@ -15,8 +15,7 @@ import { doesNotFit } from './doesNotFit.ts';
 import { fallsThrough } from './fallsThrough.ts';
 import { editionNumber } from './edition.ts';
 import type { Finding, Level, Mend } from './finding.ts';
-import { makeFigures } from './figures.ts';
-import type { Finder, Found, RowContext } from './found.ts';
+import type { Candidate, Finder, Found, RowContext } from './found.ts';
 import { frameClash } from './frameClash.ts';
 import { lipShrinks, pastGuide, tooDeep, tooThick } from './frame.ts';
 import { overLimit, underLimit } from './limits.ts';
@@ -36,6 +35,8 @@ import { turned } from './turned.ts';
 import { uneven } from './uneven.ts';
 import { weightLost } from './weightLost.ts';
 import { findUnitSlip } from './unitSlip.ts';
+import { labelOf } from './words/inWords.ts';
+import { told } from './told.ts';
 
 /** Every finder but `unit-slip`, which asks what these found. Within a level, findings stand in this order. */
 const finders: readonly Finder[] = [
@@ -98,7 +99,6 @@ function contextOf(
 		read,
 		solution,
 		words,
-		...makeFigures(settings),
 		text: (value) => formatExact(nearestLength(value), unit),
 		workedOut: (changed) => {
 			const changedRead = readCells(changed, settings);
@@ -116,32 +116,21 @@ function allFound(context: RowContext): readonly Found[] {
 	return [...findUnitSlip(context, found), ...found];
 }
 
-function withMends({ candidates, message, ...finding }: Found, all: readonly Found[], context: RowContext): Finding {
-	let mends: readonly Mend[] | undefined;
-	return {
-		...finding,
-		message: context.sentence(message),
-		get mends() {
-			mends ??= candidates ? mendsOf(finding, candidates(), all, context) : [];
-			return mends;
-		},
-	};
-}
-
-type Told = Pick<Found, 'code' | 'cells' | 'level'>;
+const withMends = (found: Found, all: readonly Found[], context: RowContext): Finding =>
+	told(found, context.settings, () => (found.candidates ? mendsOf(found, found.candidates(), all, context) : []));
 
 /** The candidates by which the finding goes away and no `stop` comes that was not there. */
 function mendsOf(
-	finding: Told,
-	candidates: readonly ReturnType<NonNullable<Found['candidates']>>[number][],
+	finding: Found,
+	candidates: readonly Candidate[],
 	all: readonly Found[],
 	context: RowContext,
 ): readonly Mend[] {
 	const mends: Mend[] = [];
-	const key = ({ code, cells }: Told) =>
+	const key = ({ code, cells }: Found) =>
 		`${code} ${code === 'not-read' ? cells[0] : (cells.find((cell) => /Width|side/.test(cell)) ?? 'height')}`;
 	const stops = new Set(all.filter(({ level }) => level === 'stop').map(key));
-	for (const { label, change } of candidates) {
+	for (const { offer, change } of candidates) {
 		if (mends.some((mend) => JSON.stringify(mend.change) === JSON.stringify(change))) continue;
 		const after = context.workedOut(withCells(context.row, change, context.settings));
 		// What a slip of units may be is looked for only where that is asked, or a row has come out: it is many trials.
@@ -151,7 +140,8 @@ function mendsOf(
 		const isMended = !found.some((one) => key(one) === key(finding));
 		// A reading that was meant may well bring what the unread text hid.
 		const isNewStop = finding.code !== 'not-read' && found.some((one) => one.level === 'stop' && !stops.has(key(one)));
-		if (isMended && !isNewStop) mends.push({ label: label(after), change });
+		if (isMended && !isNewStop)
+			mends.push({ label: labelOf(typeof offer === 'function' ? offer(after) : offer, context.settings), change });
 		if (mends.length === mostMends) break;
 	}
 	return mends;

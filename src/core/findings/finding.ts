@@ -1,4 +1,5 @@
 import type { CellTexts } from '../show/row.ts';
+import type { Code, FiguresByCode } from './figures.ts';
 
 /** `stop`: do not cut. `look`: decide. `note`: good to know. */
 export type Level = 'stop' | 'look' | 'note';
@@ -13,11 +14,13 @@ export interface Mend {
 
 /** Something a row is told. */
 export interface Finding {
-	readonly code: string;
+	readonly code: Code;
 	readonly level: Level;
 	/** The keys of `SolvedRow` that it concerns; for `not-read`, and where no such key fits, column names. */
 	readonly cells: readonly string[];
-	/** One plain sentence with the numbers in it, in the show's unit. */
+	/** What was found, from which its sentence is made, and by which it is accepted. */
+	readonly figures: FiguresByCode[Code];
+	/** One plain sentence with the figures in it, in the show's unit. */
 	readonly message: string;
 	readonly mends: readonly Mend[];
 }

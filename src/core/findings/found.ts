@@ -5,11 +5,12 @@ import type { RowWords } from '../row/rowWords.ts';
 import type { Solution } from '../row/solution.ts';
 import type { CellTexts, Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
-import type { Figures } from './figures.ts';
+import type { Axis, BorderKey, Code, FiguresByCode } from './figures.ts';
 import type { Level } from './finding.ts';
+import type { Offer } from './offers.ts';
 
 /** A row worked out, as the finders see it. */
-export interface RowContext extends Figures {
+export interface RowContext {
 	readonly row: Row;
 	readonly settings: Settings;
 	readonly read: ReadCells;
@@ -26,19 +27,21 @@ export interface RowContext extends Figures {
 
 /** A change that may mend a finding: kept only if the finding goes away by it and no new `stop` comes. */
 export interface Candidate {
-	/** @param after the row with the change made */
-	readonly label: (after: RowContext) => string;
+	/** What it does; asked with the row as the change leaves it, where that is said too. */
+	readonly offer: Offer | ((after: RowContext) => Offer);
 	readonly change: CellTexts;
 }
 
-/** What a finder returns: a finding before its candidates are tried. */
-export interface Found {
-	readonly code: string;
+/** What a finder returns: a finding before its sentence is made and its candidates are tried. */
+export type Found = { [C in Code]: FoundOf<C> }[Code];
+
+interface FoundOf<C extends Code> {
+	readonly code: C;
 	readonly level: Level;
 	/** Keys of the results; for a cell that has none, its column's name. */
 	readonly cells: readonly string[];
-	/** The sentence: made only where it is told, for rows are also tried out of sight. */
-	readonly message: () => string;
+	/** Its figures: put together only where it is told, for rows are also tried out of sight. */
+	readonly figures: () => FiguresByCode[C];
 	readonly candidates?: () => readonly Candidate[];
 }
 
@@ -47,11 +50,11 @@ export type Finder = (context: RowContext) => readonly Found[];
 
 /** An axis of a row, by the names of its cells. */
 export interface AxisKeys {
-	readonly axis: 'width' | 'height';
+	readonly axis: Axis;
 	readonly mount: SizeKey;
 	readonly window: SizeKey;
 	readonly picture: SizeKey;
-	readonly borders: readonly SizeKey[];
+	readonly borders: readonly BorderKey[];
 }
 
 /** Both axes. */

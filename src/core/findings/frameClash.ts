@@ -2,8 +2,8 @@ import { inches, mm, sameWithin } from '../length/length.ts';
 import { frameOf, insideFrame, missingFrame, seatIn, takes } from '../row/frame.ts';
 import type { Frame, Settings, Size } from '../show/settings.ts';
 import { clear, clearEach, typedOf } from './candidates.ts';
+import type { Axis, FiguresByCode, InFrame } from './figures.ts';
 import { axes, type Candidate, type Finder, type Found, type RowContext } from './found.ts';
-import { sizeText } from './sizeText.ts';
 
 /** The play of a mount in its rebate that needs no second look, in all on each axis. Common practice. */
 const usualPlay = ({ unit }: Settings) =>
@@ -22,14 +22,15 @@ export const frameClash: Finder = (context) => {
 	if (!frame || !inside) return [];
 	const { rebate, play } = seatIn(frame, inside);
 	return axes.flatMap((keys) => {
-		const told = wordsOf(context, frame, inside[keys.axis], rebate[keys.axis], play[keys.axis]);
-		if (!told) return [];
+		const { axis } = keys;
+		const clash = clashOf(context, frame, axis, inside[axis], rebate[axis], play[axis]);
+		if (!clash) return [];
 		return [
 			{
 				code: 'frame-clash',
-				level: told.level,
+				level: clash.level,
 				cells: [read.cells.mount.kind === 'none' ? keys.picture : keys.mount],
-				message: () => `The ${whatGoesIn(context)}’s ${keys.axis} ${told.words()}.`,
+				figures: () => clash.figures,
 				candidates: () => [...mountThatGoesIn(context, frame, rebate), ...framesThatTake(context, inside)],
 			},
 		];
@@ -41,31 +42,32 @@ function notListed(context: RowContext, name: string, inside: Size | undefined):
 		code: 'frame-clash',
 		level: 'stop',
 		cells: ['frame'],
-		message: () => `There is no frame “${name}” in the show’s list.`,
+		figures: () => ({ kind: 'not listed', frame: name }),
 		candidates: () => [...(inside ? framesThatTake(context, inside) : []), ...clearEach(context, ['frame'])],
 	};
 }
 
-/** What is wrong on one axis, from its own length on. */
-function wordsOf(context: RowContext, frame: Frame, own: number, rebate: number, play: number) {
-	const { settings, figure, say } = context;
-	const { least, most } = usualPlay(settings);
-	if (play < -sameWithin)
-		return {
-			level: 'stop' as const,
-			words: () => `${figure(own)} is ${say(-play)} larger than the ${figure(rebate)} of the rebate of “${frame.name}”`,
-		};
-	const has = () => `${figure(own)} has ${say(Math.max(0, play))} of play in “${frame.name}”`;
+/** What is wrong on one axis: undefined where nothing is. */
+function clashOf(
+	context: RowContext,
+	frame: Frame,
+	axis: Axis,
+	inside: number,
+	rebate: number,
+	play: number,
+): { level: 'stop' | 'look'; figures: FiguresByCode['frame-clash'] } | undefined {
+	const { least, most } = usualPlay(context.settings);
+	const of = { what: whatGoesIn(context), axis, inside, frame: frame.name };
+	if (play < -sameWithin) return { level: 'stop', figures: { kind: 'too large', ...of, over: -play, rebate } };
+	const left = Math.max(0, play);
 	if (frame.lip !== undefined && play >= frame.lip - sameWithin)
-		return {
-			level: 'stop' as const,
-			words: () => `${has()}, and its lip of ${say(frame.lip!)} does not hide a gap`,
-		};
+		return { level: 'stop', figures: { kind: 'gap', ...of, play: left, lip: frame.lip } };
 	if (play >= least - sameWithin && play <= most + sameWithin) return undefined;
-	return { level: 'look' as const, words: () => `${has()}; ${figure(least)} to ${say(most)} are usual` };
+	const usual = { least: { usual: least }, most: { usual: most } };
+	return { level: 'look', figures: { kind: 'unusual play', ...of, play: left, ...usual } };
 }
 
-function whatGoesIn({ read: { cells } }: RowContext): string {
+function whatGoesIn({ read: { cells } }: RowContext): InFrame {
 	if (cells.mount.kind !== 'none') return 'mount';
 	return cells.paper ? 'paper' : 'picture';
 }
@@ -79,7 +81,7 @@ function mountThatGoesIn(context: RowContext, { size }: Frame, rebate: Size): Ca
 	const typed = `${context.text(across)} x ${context.text(down)}`;
 	return [
 		{
-			label: () => `Make the mount ${sizeText(context, across, down)}`,
+			offer: { kind: 'make the mount', size: { width: across, height: down } },
 			change: { mount: typed, 'mount width': '', 'mount height': '' },
 		},
 		...(typedOf(context, ['mount width', 'mount height']).length > 1 ? [clear('mount width', 'mount height')] : []),
@@ -91,4 +93,4 @@ function mountThatGoesIn(context: RowContext, { size }: Frame, rebate: Size): Ca
 const framesThatTake = ({ settings }: RowContext, inside: Size): Candidate[] =>
 	settings.frames
 		.filter((frame) => !frame.size || takes(frame, inside, settings))
-		.map(({ name }) => ({ label: () => `Use the frame “${name}”`, change: { frame: name } }));
+		.map(({ name }) => ({ offer: { kind: 'use the frame', frame: name }, change: { frame: name } }));

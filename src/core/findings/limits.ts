@@ -1,9 +1,7 @@
-import { type Length, sameWithin, toMm, unitsPerInch } from '../length/length.ts';
-import type { Unit } from '../length/reading.ts';
+import { type Length, sameWithin, toMm } from '../length/length.ts';
 import type { Size } from '../show/settings.ts';
 import { clear, clearEach, cutToSuit, sizeColumns } from './candidates.ts';
 import type { Candidate, Finder, Found, RowContext } from './found.ts';
-import { sizeText } from './sizeText.ts';
 
 /** `over-limit`: the mount is larger than the show's rules allow, either way round. */
 export const overLimit: Finder = (context) => found(context, 'over-limit', mountLimits(context, 'over'));
@@ -16,7 +14,7 @@ export const underLimit: Finder = (context) => {
 
 interface Breach {
 	readonly limit: Size;
-	readonly words: string;
+	readonly kind: 'largest' | 'smallest' | 'exact';
 }
 
 function mountLimits({ solution, settings }: RowContext, way: 'over' | 'under'): Breach | undefined {
@@ -26,8 +24,8 @@ function mountLimits({ solution, settings }: RowContext, way: 'over' | 'under'):
 	const [outer, inner] = [way === 'over' ? largest : smallest, exact];
 	const sign = way === 'over' ? 1 : -1;
 	if (outer && isPast(width, height, outer, 0, sign))
-		return { limit: outer, words: way === 'over' ? 'the largest allowed is' : 'the smallest allowed is' };
-	if (inner && isPast(width, height, inner, within ?? 0, sign)) return { limit: inner, words: 'the rules ask for' };
+		return { limit: outer, kind: way === 'over' ? 'largest' : 'smallest' };
+	if (inner && isPast(width, height, inner, within ?? 0, sign)) return { limit: inner, kind: 'exact' };
 	return undefined;
 }
 
@@ -40,18 +38,21 @@ const isPast = (width: Length, height: Length, limit: Size, within: number, sign
 		([across, down]) => sign * (width - across!) > within + sameWithin || sign * (height - down!) > within + sameWithin,
 	);
 
-function found(context: RowContext, code: string, breach: Breach | undefined): Found[] {
+function found(context: RowContext, code: 'over-limit' | 'under-limit', breach: Breach | undefined): Found[] {
 	if (!breach) return [];
 	const { mountWidth, mountHeight } = context.solution.solved;
-	const { exact, within } = context.settings.limits;
-	const tolerance = breach.limit === exact && within ? ` ± ${context.say(within)}` : '';
+	const { within } = context.settings.limits;
 	return [
 		{
 			code,
 			level: 'stop',
 			cells: ['mountWidth', 'mountHeight'],
-			message: () =>
-				`The mount is ${sizeText(context, mountWidth!, mountHeight!)}; ${breach.words} ${sizeText(context, breach.limit.width, breach.limit.height)}${tolerance}, either way round.`,
+			figures: () => ({
+				kind: breach.kind,
+				mount: { width: mountWidth!, height: mountHeight! },
+				limit: breach.limit,
+				within: breach.kind === 'exact' && within ? within : undefined,
+			}),
 			candidates: () => sizeMends(context, breach.limit),
 		},
 	];
@@ -64,7 +65,7 @@ function sizeMends(context: RowContext, limit: Size): Candidate[] {
 		...clearEach(context, sizeColumns),
 		cutToSuit,
 		{
-			label: () => `Make the mount ${sizeText(context, limit.width, limit.height)}`,
+			offer: { kind: 'make the mount', size: limit },
 			change: { mount: typed, 'mount width': '', 'mount height': '' },
 		},
 	];
@@ -76,25 +77,11 @@ function pictureArea(context: RowContext): Found | undefined {
 	if (pictureAreaMm2 === undefined || pictureWidth === undefined || pictureHeight === undefined) return undefined;
 	const areaMm2 = toMm(pictureWidth) * toMm(pictureHeight);
 	if (areaMm2 >= pictureAreaMm2 - 0.01) return undefined;
-	const { unit } = context.settings;
 	return {
 		code: 'under-limit',
 		level: 'stop',
 		cells: ['pictureWidth', 'pictureHeight'],
-		message: () => {
-			const [is, least] = areasApart(areaMm2, pictureAreaMm2, unit);
-			return `The picture’s area is ${is}, under the least that the rules allow, ${least}.`;
-		},
+		figures: () => ({ kind: 'picture area', area: { mm2: areaMm2 }, least: { mm2: pictureAreaMm2 } }),
 		candidates: () => clearEach(context, sizeColumns),
 	};
-}
-
-/** Two areas that differ, with as many decimals as show that: whole ones of cm² or in² if they do. */
-function areasApart(areaMm2: number, otherMm2: number, unit: Unit): readonly [string, string] {
-	const one = unit === 'in' ? toMm(unitsPerInch as Length) ** 2 : 100;
-	const words = (mm2: number, places: number) =>
-		`${Number((mm2 / one).toFixed(places))} ${unit === 'in' ? 'in' : 'cm'}²`;
-	let places = 0;
-	while (places < 5 && words(areaMm2, places) === words(otherMm2, places)) places++;
-	return [words(areaMm2, places), words(otherMm2, places)];
 }

@@ -1,7 +1,5 @@
-import type { ColumnName } from '../show/columns.ts';
 import { axes, type Candidate, type Finder, type RowContext } from './found.ts';
 import { clear, clearEach, columnOf } from './candidates.ts';
-import { sizeText } from './sizeText.ts';
 
 /**
  * `needs-size`: something stays open (`stop`); or neither the shape, both sides of the picture nor both of the window
@@ -13,21 +11,19 @@ export const needsSize: Finder = (context) => {
 	const open = axes.filter(({ axis }) => solution[axis] === 'open');
 	if (open.length > 0) {
 		const isAlone = cells.mount.kind === 'none';
-		const missing = open.map(({ axis }) => `picture ${axis}`).join(' and ');
 		const otherwise = isAlone
-			? 'or one of them and the shape'
+			? 'shape'
 			: cells.mount.kind === 'fit'
 				? cells.shape
-					? 'the window, or the mount'
-					: 'or the shape with one of them, the window, or the mount'
-				: 'or the window';
+					? 'window or mount'
+					: 'any'
+				: 'window';
 		return [
 			{
 				code: 'needs-size',
 				level: 'stop',
 				cells: open.flatMap(({ mount, window, picture }) => (isAlone ? [picture] : [mount, window, picture])),
-				message: () =>
-					`The ${open.length > 1 ? 'size' : open[0]!.axis} cannot be worked out yet: type ${missing}, ${otherwise}.`,
+				figures: () => ({ kind: 'open', open: open.map(({ axis }) => axis), or: otherwise }),
 				candidates: () =>
 					cells.mount.kind === 'fit'
 						? [clear('mount')]
@@ -45,18 +41,16 @@ export const needsSize: Finder = (context) => {
 	const blank = axes.filter(({ picture }) => cells[picture] === undefined).map(({ picture }) => picture);
 	/** What the mount leaves, of what is not typed. */
 	const leaves = () => {
-		if (!pictureWidth || !pictureHeight) return '';
-		if (blank.length > 1) return `: ${sizeText(context, pictureWidth, pictureHeight)} is what the mount leaves`;
-		const left = solution.solved[blank[0] ?? 'pictureWidth'];
-		return left === undefined ? '' : `: a ${columnOf(blank[0]!)} of ${context.say(left)} is what the mount leaves`;
+		if (!pictureWidth || !pictureHeight) return {};
+		if (blank.length > 1) return { size: { width: pictureWidth, height: pictureHeight } };
+		return { side: solution.solved[blank[0] ?? 'pictureWidth'] };
 	};
 	return [
 		{
 			code: 'needs-size',
 			level: 'look',
 			cells: blank,
-			message: () =>
-				`No shape is typed, nor both sides of the picture or of the window${leaves()}. Type ${listOf(blank.map(columnOf))}, or the shape.`,
+			figures: () => ({ kind: 'left by the mount', ...leaves(), blank: { columns: blank.map(columnOf) } }),
 		},
 	];
 };
@@ -65,9 +59,7 @@ export const needsSize: Finder = (context) => {
 function nameTheShows(context: RowContext): Candidate {
 	const { width, height } = context.settings.mountSize;
 	return {
-		label: () => `Use the show’s mount, ${sizeText(context, width, height)}`,
+		offer: { kind: 'use the show’s mount', size: { width, height } },
 		change: { mount: `${context.text(width)} x ${context.text(height)}` },
 	};
 }
-
-const listOf = (columns: readonly ColumnName[]) => columns.join(' and ');

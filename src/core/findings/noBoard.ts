@@ -2,10 +2,8 @@ import { type Part, partsOf } from '../sheets/partsOf.ts';
 import { type Stock, waysOf } from '../sheets/stock.ts';
 import { stockOf } from '../sheets/stockOf.ts';
 import type { Settings } from '../show/settings.ts';
-import { shownText } from '../show/shownText.ts';
 import { clearEach, cutToSuit } from './candidates.ts';
 import type { Finder } from './found.ts';
-import { sizeText } from './sizeText.ts';
 
 /** Rows of one show ask for the same few boards: their stock is put together once. */
 const known = new WeakMap<Settings, Map<string, readonly Stock[]>>();
@@ -37,20 +35,21 @@ export const noBoard: Finder = (context) => {
 	);
 	if (missing === undefined) return [];
 	const isThere = stockAtHand(missing.board, settings).length > 0;
-	const what = missing.part === 'mount' ? '' : ` for the ${missing.part}`;
 	return [
 		{
 			code: 'no-board',
 			level: 'stop',
 			cells: isThere ? ['mountWidth', 'mountHeight'] : ['board'],
-			message: () =>
-				isThere
-					? `No sheet or ready-cut blank of “${shownText(missing.board)}” gives a blank of ${sizeText(context, missing.width, missing.height)}${what}. Take another board, or add a size of it to the stock.`
-					: `There is no “${shownText(missing.board)}”${what} in stock. Add it to the boards, or take another.`,
+			figures: () => {
+				const { board, part, width, height } = missing;
+				return isThere
+					? { kind: 'too small', board, part, blank: { width, height } }
+					: { kind: 'not in stock', board, part };
+			},
 			candidates: () => [
 				...clearEach(context, ['board', 'mount', 'mount width', 'mount height']),
 				...[...new Set(settings.boards.map(({ name }) => name))].map((board) => ({
-					label: () => `Take “${shownText(board)}”`,
+					offer: { kind: 'use the board' as const, board },
 					change: { board },
 				})),
 				cutToSuit,

@@ -6,6 +6,6 @@ export const notRead: Finder = ({ read }) =>
 		code: 'not-read',
 		level: 'stop',
 		cells: [column],
-		message: () => `${column[0]!.toUpperCase()}${column.slice(1)}: ${problem}${/[.?!]$/.test(problem) ? '' : '.'}`,
-		candidates: () => readings.map((text) => ({ label: () => `Read as ${text}`, change: { [column]: text } })),
+		figures: () => ({ column, problem }),
+		candidates: () => readings.map((text) => ({ offer: { kind: 'read as text', text }, change: { [column]: text } })),
 	}));

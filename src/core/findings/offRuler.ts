@@ -2,25 +2,23 @@ import { isSame, times } from '../length/length.ts';
 import { downToRuler, isOnRuler } from '../length/ruler.ts';
 import type { SizeKey } from '../row/cells.ts';
 import { axes, type AxisKeys, type Candidate, type Finder, type RowContext } from './found.ts';
-import { columnOf } from './candidates.ts';
+import { bordersIn, columnOf } from './candidates.ts';
 
 /** `off-ruler`: a worked-out border that the ruler cannot set. */
 export const offRuler: Finder = (context) => {
-	const { solution, read, settings, say, figure } = context;
+	const { solution, read, settings } = context;
 	return axes.flatMap((keys) => {
 		const off = keys.borders.filter((key) => {
 			const border = solution.solved[key];
 			return border !== undefined && read.cells[key] === undefined && !isOnRuler(border, settings.ruler);
 		});
 		if (off.length === 0) return [];
-		const words = off.map((key) => `${key} ${figure(solution.solved[key]!)}`).join(' and ');
 		return [
 			{
 				code: 'off-ruler',
 				level: 'note',
 				cells: off,
-				message: () =>
-					`${words[0]!.toUpperCase()}${words.slice(1)} ${off.length > 1 ? 'are' : 'is'} not on the ruler of ${say(settings.ruler)}.`,
+				figures: () => ({ borders: bordersIn(solution, off), ruler: settings.ruler }),
 				candidates: () => windowOnRuler(context, keys, off),
 			},
 		];
@@ -29,7 +27,7 @@ export const offRuler: Finder = (context) => {
 
 /** The typed window, made so much smaller that the borders come out on the ruler. */
 function windowOnRuler(context: RowContext, keys: AxisKeys, off: readonly SizeKey[]): Candidate[] {
-	const { solution, read, settings, text, say } = context;
+	const { solution, read, settings, text } = context;
 	const window = read.cells[keys.window];
 	const mount = solution.solved[keys.mount];
 	if (window === undefined || mount === undefined || !isOnRuler(mount, settings.ruler)) return [];
@@ -38,5 +36,5 @@ function windowOnRuler(context: RowContext, keys: AxisKeys, off: readonly SizeKe
 	const smaller = mount - Math.ceil(spareUp / step) * step;
 	if (smaller <= 0 || isSame(smaller, window)) return [];
 	const column = columnOf(keys.window);
-	return [{ label: () => `Make the ${column} ${say(smaller)}`, change: { [column]: text(smaller) } }];
+	return [{ offer: { kind: 'make a side', column, length: smaller }, change: { [column]: text(smaller) } }];
 }

@@ -1,8 +1,8 @@
 import { isSame, type Length } from '../length/length.ts';
 import type { ColumnName } from '../show/columns.ts';
 import { clear, columnOf, sizeColumns, typedOf } from './candidates.ts';
+import type { FiguresByCode } from './figures.ts';
 import { axes, type Candidate, type Finder, type RowContext } from './found.ts';
-import { sizeText } from './sizeText.ts';
 
 /** `own-size`: the mount is not the show's, because of what is typed. Says which cell to clear. */
 export const ownSize: Finder = (context) => {
@@ -16,29 +16,27 @@ export const ownSize: Finder = (context) => {
 			code: 'own-size',
 			level: 'look',
 			cells: axes.map(({ mount }) => mount).filter((key) => solution.solved[key] !== undefined),
-			message: () => messageOf(context),
+			figures: () => figuresOf(context),
 			candidates: () => backToTheShows(context),
 		},
 	];
 };
 
-function messageOf(context: RowContext): string {
+function figuresOf(context: RowContext): FiguresByCode['own-size'] {
 	const { solution, settings } = context;
 	const { mountWidth, mountHeight } = solution.solved;
-	const show = sizeText(context, settings.mountSize.width, settings.mountSize.height);
 	// A picture that is too large is no slip: what else is typed, then both sides of it, are named first.
 	const first = backToTheShows(context).find(({ change }) => {
 		const after = context.workedOut({ ...context.row, typed: without(context, Object.keys(change) as ColumnName[]) });
 		return after.solution.mountSource === 'show';
 	});
-	const because = first
-		? `Clear ${Object.keys(first.change).join(' and ')} to get back to it.`
-		: `${typedWords(context)} leave${typedOf(context, sizeColumns).length === 1 ? 's' : ''} no room in it.`;
-	const is =
-		mountWidth !== undefined && mountHeight !== undefined
-			? sizeText(context, mountWidth, mountHeight)
-			: `${context.say((mountWidth ?? mountHeight)!)} ${mountWidth === undefined ? 'high' : 'wide'}`;
-	return `The mount is ${is}, not the show’s ${show}. ${because}`;
+	return {
+		mount: { width: mountWidth, height: mountHeight },
+		shows: settings.mountSize,
+		...(first
+			? { clear: { columns: Object.keys(first.change) as ColumnName[] } }
+			: { typed: { columns: typedOf(context, sizeColumns) } }),
+	};
 }
 
 const isShows = ({ settings: { mountSize } }: RowContext, width: Length, height: Length) =>
@@ -64,9 +62,3 @@ function backToTheShows(context: RowContext): Candidate[] {
 
 const without = ({ row }: RowContext, columns: readonly ColumnName[]) =>
 	Object.fromEntries(Object.entries(row.typed).filter(([column]) => !columns.includes(column as ColumnName)));
-
-function typedWords(context: RowContext): string {
-	const typed = typedOf(context, sizeColumns);
-	const words = typed.length > 0 ? typed.join(', ') : 'The borders';
-	return words[0]!.toUpperCase() + words.slice(1);
-}

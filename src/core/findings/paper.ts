@@ -1,9 +1,9 @@
-import { type Length, length, sameWithin } from '../length/length.ts';
+import { sameWithin } from '../length/length.ts';
 import { paperAsItLies, paperPlace } from '../row/paperPlace.ts';
 import { clear, clearEach, sizeColumns } from './candidates.ts';
+import type { Axis, FiguresByCode } from './figures.ts';
 import type { Finder, Found } from './found.ts';
 import { heldBy } from './heldBy.ts';
-import { sizeText } from './sizeText.ts';
 import { paperThatHolds } from './paperThatHolds.ts';
 
 /**
@@ -11,16 +11,16 @@ import { paperThatHolds } from './paperThatHolds.ts';
  * reaches under the mount by less than holds it (`look`).
  */
 export const paperShort: Finder = (context) => {
-	const { read, settings, solution, say, figure } = context;
+	const { read, settings, solution } = context;
 	const { pictureWidth, pictureHeight } = solution.solved;
 	const { paper } = read.cells;
 	if (!paper || !pictureWidth || !pictureHeight) return [];
 	const lies = paperAsItLies(paper, solution.solved);
-	const found = (level: Found['level'], axis: 'width' | 'height', message: () => string): Found => ({
+	const found = (level: Found['level'], axis: Axis, figures: () => FiguresByCode['paper-short']): Found => ({
 		code: 'paper-short',
 		level,
 		cells: [axis === 'width' ? 'pictureWidth' : 'pictureHeight'],
-		message,
+		figures,
 		candidates: () => [
 			...paperThatHolds(context),
 			clear('paper'),
@@ -34,12 +34,13 @@ export const paperShort: Finder = (context) => {
 	const stops = short.flatMap(([axis, paperSide, picture]) =>
 		paperSide < picture - sameWithin
 			? [
-					found(
-						'stop',
+					found('stop', axis, () => ({
+						kind: 'smaller',
 						axis,
-						() =>
-							`The paper ${sizeText(context, lies.width, lies.height)} is smaller than the picture: its ${axis} ${figure(paperSide)} is ${say(picture - paperSide)} short of ${figure(picture)}.`,
-					),
+						paper: { width: lies.width, height: lies.height },
+						short: picture - paperSide,
+						picture,
+					})),
 				]
 			: [],
 	);
@@ -51,22 +52,16 @@ export const paperShort: Finder = (context) => {
 		if (paperSide < picture - sameWithin || reaches[axis] >= held - sameWithin) return [];
 		const isLarger = paperSide > picture + sameWithin;
 		if (solution.cover.reveal === undefined && !isLarger) return [];
-		const reach = length(Math.floor(reaches[axis]));
-		const where =
-			axis === 'width' ? 'at the sides' : place.reachesTop <= place.reachesBottom ? 'at the top' : 'at the bottom';
-		return [found('look', axis, () => `The paper ${reachWords(reach, say)} ${where}; ${say(held)} hold it.`)];
+		const at = axis === 'width' ? 'side' : place.reachesTop <= place.reachesBottom ? 'top' : 'bottom';
+		const usual = { usual: held };
+		return [found('look', axis, () => ({ kind: 'hardly held', at, reaches: Math.floor(reaches[axis]), held: usual }))];
 	});
 	return [...stops, ...looks];
 };
 
-function reachWords(reach: Length, say: (value: Length | number) => string): string {
-	if (reach > 0) return `reaches under the mount by only ${say(reach)}`;
-	return reach === 0 ? 'ends at the window' : `ends ${say(-reach)} inside the window`;
-}
-
 /** `paper-crowds`: the paper is nearer the mount's edge than the hinge margin. */
 export const paperCrowds: Finder = (context) => {
-	const { read, solution, settings, say } = context;
+	const { read, solution, settings } = context;
 	const place = paperPlace(read.cells, solution.solved);
 	if (!place) return [];
 	const edges = [
@@ -75,13 +70,12 @@ export const paperCrowds: Finder = (context) => {
 	] as const;
 	return edges.flatMap(([axis, edge, from]) => {
 		if (from >= settings.hingeMargin - sameWithin) return [];
-		const words = from < 0 ? `is ${say(-from)} past the mount’s edge` : `is ${say(from)} from the mount’s edge`;
 		return [
 			{
 				code: 'paper-crowds',
 				level: 'look' as const,
 				cells: axis === 'width' ? ['side'] : ['top', 'bottom'],
-				message: () => `The paper ${words} at the ${edge}; ${say(settings.hingeMargin)} are asked for hinges.`,
+				figures: () => ({ at: edge, from, margin: settings.hingeMargin }),
 				candidates: () => [...paperThatHolds(context), clear('paper'), ...clearEach(context, sizeColumns)],
 			},
 		];

@@ -4,7 +4,6 @@ import { innerWindowIsSmaller } from '../row/cover.ts';
 import type { Size } from '../show/settings.ts';
 import type { Candidate, RowContext } from './found.ts';
 import { heldBy } from './heldBy.ts';
-import { sizeText } from './sizeText.ts';
 
 /** A paper by its size; a name that says more than the size is said too. */
 interface Paper extends Size {
@@ -39,7 +38,8 @@ export function paperThatHolds(context: RowContext): Candidate[] {
 		.sort((a, b) => a.width * a.height - b.width * b.height)[0];
 	if (!holds) return [];
 	const [across, down] = width > height ? [holds.height, holds.width] : [holds.width, holds.height];
-	const name = holds.name === undefined ? '' : `${holds.name}, `;
 	const typed = `${context.text(across)} x ${context.text(down)}`;
-	return [{ label: () => `Print on ${name}${sizeText(context, across, down)}`, change: { paper: typed } }];
+	return [
+		{ offer: { kind: 'print on', paper: holds.name, size: { width: across, height: down } }, change: { paper: typed } },
+	];
 }

@@ -1,7 +1,8 @@
 import { formatTypeable } from '../length/formatLength.ts';
 import { inches, type Length, mm, sameWithin } from '../length/length.ts';
 import { clearEach } from './candidates.ts';
-import type { Candidate, Finder, RowContext } from './found.ts';
+import type { FiguresByCode } from './figures.ts';
+import type { Candidate, Finder, Found, RowContext } from './found.ts';
 
 /** Surfaces that stick to glass, and that rub off on it. Common practice. */
 const sticking: readonly unknown[] = ['gloss', 'resin-coated'];
@@ -16,35 +17,36 @@ export const touchesGlass: Finder = (context) => {
 	const { mount, innerMount } = read.cells;
 	const { surface, glazing, spacer } = words;
 	if (glazing === 'none') return [];
-	const found = (level: 'stop' | 'look', message: () => string) => [
+	const found = (level: 'stop' | 'look', figures: () => FiguresByCode['touches-glass']): readonly Found[] => [
 		{
 			code: 'touches-glass',
 			level,
 			cells: ['mount', 'glazing', 'spacer'],
-			message,
+			figures,
 			candidates: () => protections(context),
 		},
 	];
 	if (mount.kind !== 'none')
 		return loose.includes(surface) && spacer === 0 && !innerMount
-			? found('look', () => `A ${surface} surface rubs off: behind a single mount it needs a spacer.`)
+			? found('look', () => ({ kind: 'loose', surface: surface! }))
 			: [];
 	if (spacer === 0) {
 		const sticks = sticking.includes(surface);
-		return found(
-			sticks ? 'stop' : 'look',
-			() =>
-				`Nothing keeps the print off the ${glazing}: there is no mount and no spacer${sticks ? `, and a ${surface} surface sticks to it` : ''}.`,
-		);
+		return found(sticks ? 'stop' : 'look', () => ({
+			kind: 'nothing between',
+			glazing,
+			surface: sticks ? surface : undefined,
+		}));
 	}
 	const { least, over } = spacerNeeded(context);
 	if (spacer >= least - sameWithin) return [];
-	const why = over === undefined ? '' : ` for a side over ${context.say(over)}`;
-	return found(
-		'look',
-		() =>
-			`The spacer of ${context.say(spacer)} keeps the print too near the ${glazing}: ${context.say(least)} at least${why}.`,
-	);
+	return found('look', () => ({
+		kind: 'thin spacer',
+		glazing,
+		spacer,
+		least: over === undefined ? least : { usual: least },
+		over: over && { usual: over },
+	}));
 };
 
 /** The least spacer: the show's, and 5 mm (3/16 in) for a side over 600 mm (24 in), which bends. Common practice. */
@@ -61,15 +63,15 @@ function protections(context: RowContext): Candidate[] {
 		least > 0
 			? [
 					{
-						label: () => `Put in a spacer of ${context.say(least)}`,
+						offer: { kind: 'put in a spacer' as const, spacer: least },
 						change: { spacer: formatTypeable(least, settings.unit) },
 					},
 				]
 			: [];
 	return [
 		...spacer,
-		{ label: () => 'Leave the glazing out', change: { glazing: 'none' } },
-		...(read.cells.mount.kind === 'none' ? [{ label: () => 'Give it a mount', change: { mount: '' } }] : []),
+		{ offer: { kind: 'no glazing' }, change: { glazing: 'none' } },
+		...(read.cells.mount.kind === 'none' ? [{ offer: { kind: 'give a mount' as const }, change: { mount: '' } }] : []),
 	];
 }
 
@@ -81,10 +83,10 @@ export const signedOnMount: Finder = ({ words }) =>
 					code: 'signed-on-mount',
 					level: 'look',
 					cells: ['signed on'],
-					message: () => 'The mount is signed: it may be replaced, and the signature with it. Sign the print.',
+					figures: () => ({}),
 					candidates: () => [
-						{ label: () => 'Sign the back of the print', change: { 'signed on': 'back' } },
-						{ label: () => 'Sign the picture', change: { 'signed on': 'picture' } },
+						{ offer: { kind: 'sign the print', on: 'back' }, change: { 'signed on': 'back' } },
+						{ offer: { kind: 'sign the print', on: 'picture' }, change: { 'signed on': 'picture' } },
 					],
 				},
 			]
@@ -95,19 +97,21 @@ export const signatureCovered: Finder = (context) => {
 	const { words, solution, settings } = context;
 	const { overlapBottom } = solution.solved;
 	if (words.signedOn !== 'margin' || overlapBottom === undefined || overlapBottom < 0) return [];
-	const space = settings.unit === 'in' ? '1/2 in' : '10 mm';
+	const space = settings.unit === 'in' ? inches(1 / 2) : mm(10);
 	return [
 		{
 			code: 'signature-covered',
 			level: 'look',
 			cells: ['overlapBottom'],
-			message: () =>
-				`The signature on the margin is under the mount, which covers the picture by ${context.say(overlapBottom)} below.`,
+			figures: () => ({ covered: overlapBottom }),
 			candidates: () => [
 				...clearEach(context, ['window height']),
-				{ label: () => `Leave a signing space of ${space}`, change: { 'signing space': space } },
-				{ label: () => 'It is signed on the picture', change: { 'signed on': 'picture' } },
-				{ label: () => 'It is signed on the back', change: { 'signed on': 'back' } },
+				{
+					offer: { kind: 'leave a signing space', space },
+					change: { 'signing space': formatTypeable(space, settings.unit) },
+				},
+				{ offer: { kind: 'is signed', on: 'picture' }, change: { 'signed on': 'picture' } },
+				{ offer: { kind: 'is signed', on: 'back' }, change: { 'signed on': 'back' } },
 			],
 		},
 	];

@@ -1,7 +1,8 @@
 import type { Length } from '../length/length.ts';
+import type { ColumnName } from '../show/columns.ts';
+import type { Offer } from './offers.ts';
 import { clear, clearEach } from './candidates.ts';
 import type { Finder, RowContext } from './found.ts';
-import { sizeText } from './sizeText.ts';
 
 /** How far typed sizes may be from the shape: 1 %. */
 const allowedPercent = 1;
@@ -16,25 +17,27 @@ export const shapeClash: Finder = (context) => {
 	const is = typed.width / typed.height;
 	const lost = is > ratio ? 1 - ratio / is : 1 - is / ratio;
 	if (Math.max(is / ratio, ratio / is) - 1 <= allowedPercent / 100) return [];
-	const percent = (100 * lost).toFixed(1).replace(/\.0$/, '');
-	const side = is > ratio ? 'height' : 'width';
-	const what = typed.isPicture ? 'cut off, or the picture is stretched' : 'covered by the mount';
 	return [
 		{
 			code: 'shape-clash',
 			level: 'look',
 			cells: typed.isPicture ? ['pictureWidth', 'pictureHeight'] : ['windowWidth', 'windowHeight'],
-			message: () =>
-				`The typed sizes ask for a picture of ${sizeText(context, typed.width, typed.height)}, which is not ${row.typed.shape?.trim()}: ${percent} % of its ${side} is ${what}.`,
+			figures: () => ({
+				picture: { width: typed.width, height: typed.height },
+				shape: row.typed.shape!.trim(),
+				lost: { percent: 100 * lost },
+				axis: is > ratio ? 'height' : 'width',
+				by: typed.isPicture ? 'picture' : 'window',
+			}),
 			candidates: () => [
 				...(typed.isPicture
 					? [
 							{
-								label: () => `Make the picture height ${context.say(typed.width / ratio)}`,
+								offer: makeSide('picture height', typed.width / ratio),
 								change: { 'picture height': context.text(typed.width / ratio) },
 							},
 							{
-								label: () => `Make the picture width ${context.say(typed.height * ratio)}`,
+								offer: makeSide('picture width', typed.height * ratio),
 								change: { 'picture width': context.text(typed.height * ratio) },
 							},
 						]
@@ -55,3 +58,5 @@ export const shapeClash: Finder = (context) => {
 		return { width, height, isPicture: cells.pictureWidth !== undefined && cells.pictureHeight !== undefined };
 	}
 };
+
+const makeSide = (column: ColumnName, length: number): Offer => ({ kind: 'make a side', column, length });

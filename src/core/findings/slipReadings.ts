@@ -4,18 +4,19 @@ import type { Unit } from '../length/reading.ts';
 import { type Cells, type SizeKey, sizeKeys } from '../row/cells.ts';
 import { multiplyDivide } from '../row/multiplyDivide.ts';
 import type { Size } from '../show/settings.ts';
+import type { SlipWord } from './figures.ts';
 import type { RowContext } from './found.ts';
 
 /** How a length may have been meant: the factor that it is off by, in the words of the show's unit. */
 export interface Slip {
-	readonly as: string;
+	readonly as: SlipWord;
 	readonly numerator: number;
 	readonly denominator: number;
 }
 
-const tenTimes: Slip = { as: 'ten times as much', numerator: 10, denominator: 1 };
+const tenTimes: Slip = { as: 'ten times', numerator: 10, denominator: 1 };
 const aTenth: Slip = { as: 'a tenth', numerator: 1, denominator: 10 };
-const inchTimes: Slip = { as: '25.4 times as much', numerator: 254, denominator: 10 };
+const inchTimes: Slip = { as: '25.4 times', numerator: 254, denominator: 10 };
 const inchPart: Slip = { as: 'the 25.4th part', numerator: 10, denominator: 254 };
 
 /** × 10, ÷ 10, × 25.4 and ÷ 25.4, the likeliest first. */

@@ -5,7 +5,7 @@ import { uncovered } from './uncovered.ts';
 
 /** `thin-overlap`: the mount covers the picture by less than the cutting tolerance, and no reveal was asked. */
 export const thinOverlap: Finder = (context) => {
-	const { solution, settings, say } = context;
+	const { solution, settings } = context;
 	if (solution.cover.reveal !== undefined) return [];
 	return axes.flatMap(({ axis, window, picture }) => {
 		const covered = axis === 'width' ? solution.solved.overlapSide : solution.solved.overlapTop;
@@ -13,18 +13,17 @@ export const thinOverlap: Finder = (context) => {
 		const hasSpaceBelow = axis === 'height' && solution.cover.signingSpace > 0;
 		if (covered === undefined || bare === undefined || (bare > sameWithin && !hasSpaceBelow)) return [];
 		if (covered < -sameWithin || covered >= settings.cuttingTolerance - sameWithin) return [];
-		const where = axis === 'width' ? 'at the sides' : hasSpaceBelow ? 'at the top' : 'at top and bottom';
+		const at = axis === 'width' ? 'side' : hasSpaceBelow ? 'top' : 'top and bottom';
 		return [
 			{
 				code: 'thin-overlap',
 				level: 'look',
 				cells: [window, picture],
-				message: () =>
-					`The mount covers ${covered === 0 ? 'nothing' : `only ${say(covered)}`} of the picture ${where}, less than the cutting tolerance of ${say(settings.cuttingTolerance)}.`,
+				figures: () => ({ at, covered, tolerance: settings.cuttingTolerance }),
 				candidates: () => [
 					...clearEach(context, [...coverColumns, columnOf(window), ...sizeColumns]),
 					{
-						label: () => `Cover it by ${say(settings.cuttingTolerance)} a side`,
+						offer: { kind: 'cover', overlap: settings.cuttingTolerance },
 						change: { overlap: context.text(settings.cuttingTolerance) },
 					},
 				],

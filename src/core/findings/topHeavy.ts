@@ -11,8 +11,7 @@ export const topHeavy: Finder = (context) => {
 			code: 'top-heavy',
 			level: 'look',
 			cells: ['top', 'bottom'],
-			message: () =>
-				`The bottom ${context.figure(bottom)} is ${context.say(top - bottom)} narrower than the top ${context.figure(top)}.`,
+			figures: () => ({ bottom, narrower: top - bottom, top }),
 			candidates: () =>
 				clearEach(context, ['top', 'bottom', 'side', 'window height', 'mount height', 'mount', 'picture height']),
 		},

@@ -9,30 +9,28 @@ import type { Finder, RowContext } from './found.ts';
  * as its shape can be, for then nobody can do otherwise. The optical centre asks for what it gives.
  */
 export const uneven: Finder = (context) => {
-	const { solution, read, settings, figure, say } = context;
+	const { solution, read, settings } = context;
 	const { side, top } = solution.solved;
 	if (!side || !top || weightOf(read.cells, settings).kind === 'optical centre') return [];
 	const difference = Math.abs(side - top);
 	const allowed = (Math.min(side, top) * settings.unevenTolerancePercent) / 100;
 	if (difference <= allowed + sameWithin) return [];
-	const percent = percentAbove((100 * difference) / Math.min(side, top), settings.unevenTolerancePercent);
 	return [
 		{
 			code: 'uneven',
 			level: isSettledByShape(context) ? 'note' : 'look',
 			cells: ['side', 'top'],
-			message: () =>
-				`Side ${figure(side)} and top ${figure(top)} differ by ${say(difference)}, ${percent} % of the smaller; ${settings.unevenTolerancePercent} % is allowed.`,
+			figures: () => ({
+				side,
+				top,
+				difference,
+				share: { percent: (100 * difference) / Math.min(side, top) },
+				allowed: { percent: settings.unevenTolerancePercent },
+			}),
 			candidates: () => [...clearEach(context, sizeColumns), cutToSuit],
 		},
 	];
 };
-
-/** A share in whole per cent, or with a decimal or two where it would look like no more than what is allowed. */
-function percentAbove(percent: number, allowed: number): number {
-	const rounded = [0, 1].map((places) => Number(percent.toFixed(places))).find((each) => each > allowed);
-	return rounded ?? Math.ceil(percent * 100) / 100;
-}
 
 /** Whether nothing but the shape, and the mount that it is for, settles the picture. */
 const isSettledByShape = ({ read, solution }: RowContext): boolean =>

@@ -185,37 +185,31 @@ function bringsMore(before: readonly Found[], after: readonly Found[]): boolean 
 	});
 }
 
-function foundIn(context: RowContext, keys: SlipGroup, readings: readonly SlipReading[]): Found {
-	const { text, figure, say, read } = context;
-	const wordsOf = (cells: Cells, key: SlipKey, last: Say) => {
-		if (key !== 'mount' && key !== 'paper') return last(cells[key]!);
+function foundIn({ text, read }: RowContext, keys: SlipGroup, readings: readonly SlipReading[]): Found {
+	const lengthsOf = (cells: Cells, key: SlipKey): readonly Length[] => {
+		if (key !== 'mount' && key !== 'paper') return [cells[key]!];
 		const { width, height } = sizeIn(cells, key)!;
-		return `${figure(width)} × ${last(height)}`;
-	};
-	const textOf = (cells: Cells, key: SlipKey) => {
-		if (key !== 'mount' && key !== 'paper') return text(cells[key]!);
-		const { width, height } = sizeIn(cells, key)!;
-		return `${text(width)} x ${text(height)}`;
+		return [width, height];
 	};
 	const columnOfKey = (key: SlipKey) =>
 		key === 'mount' || key === 'paper' || key === 'overlap' || key === 'reveal' ? key : columnOf(key as SizeKey);
-	const typedWords = () => keys.map((key) => `${columnOfKey(key)} ${wordsOf(read.cells, key, figure)}`).join(', ');
-	const all = (cells: Cells) =>
-		keys.map((key, i) => wordsOf(cells, key, i === keys.length - 1 ? say : figure)).join(', ');
-	const outcome = readings.every(({ isNearly }) => isNearly) ? 'all but adds up' : 'works out';
+	const meant = readings.map(({ slip, cells }) => ({
+		as: slip.as,
+		lengths: keys.map((key) => lengthsOf(cells, key)),
+	}));
 	return {
 		code: 'unit-slip',
 		level: 'stop',
 		cells: keys.flatMap((key) => (key === 'mount' ? ['mountWidth', 'mountHeight'] : [cellOf(key)])),
-		message: () => {
-			const words = typedWords();
-			const meant = readings.map(({ slip, cells }) => `${slip.as} (${all(cells)})`);
-			return `${words[0]!.toUpperCase()}${words.slice(1)} may be in another unit: read as ${meant.join(' or ')}, the row ${outcome}.`;
-		},
+		figures: () => ({
+			typed: keys.map((key) => ({ column: columnOfKey(key), lengths: lengthsOf(read.cells, key) })),
+			readings: meant,
+			outcome: readings.every(({ isNearly }) => isNearly) ? 'nearly fits' : 'fits',
+		}),
 		candidates: () =>
-			readings.map(({ slip, cells }) => ({
-				label: () => `Read as ${slip.as}: ${all(cells)}`,
-				change: Object.fromEntries(keys.map((key) => [columnOfKey(key), textOf(cells, key)])),
+			meant.map((reading) => ({
+				offer: { kind: 'read in a unit', ...reading },
+				change: Object.fromEntries(keys.map((key, i) => [columnOfKey(key), reading.lengths[i]!.map(text).join(' x ')])),
 			})),
 	};
 }
@@ -223,5 +217,3 @@ function foundIn(context: RowContext, keys: SlipGroup, readings: readonly SlipRe
 /** A cell as findings name it: by its result, else by its column. */
 const cellOf = (key: SlipKey): string =>
 	key === 'signingSpace' ? 'signing space' : key === 'innerMount' ? 'inner mount' : key;
-
-type Say = (value: Length) => string;

@@ -6,20 +6,18 @@ import type { Finder, RowContext } from './found.ts';
 
 /** `weight-lost`: a bottom weight is asked, and what is typed leaves another, by more than a graduation. */
 export const weightLost: Finder = (context) => {
-	const { solution, settings, figure, say } = context;
+	const { solution, settings } = context;
 	const { top, bottom } = solution.solved;
 	if (top === undefined || bottom === undefined || solution.height !== 'fits' || isKept(context)) return [];
 	const asked = askedOver(context, top);
 	const over = bottom - top;
 	if (asked <= 0 || Math.abs(over - asked) <= settings.ruler + sameWithin) return [];
-	const isUnder = over < 0;
 	return [
 		{
 			code: 'weight-lost',
 			level: 'note',
 			cells: ['top', 'bottom'],
-			message: () =>
-				`The bottom ${figure(bottom)} is ${say(Math.abs(over))} ${isUnder ? 'under' : 'over'} the top ${figure(top)}; the weight asks for ${say(asked)}${isUnder ? ' over it' : ''}.`,
+			figures: () => ({ bottom, top, over, asked }),
 			candidates: () =>
 				clearEach(context, ['bottom', 'top', 'side', 'window height', 'mount height', 'mount', 'picture height']),
 		},

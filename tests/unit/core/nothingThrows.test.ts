@@ -137,6 +137,7 @@ test('nothing of core throws for anything that a cell or a setting can hold', ()
 			const results = withEditionClashes(
 				rows,
 				rows.map((one) => workOut(one, read)),
+				read,
 			);
 			rows.forEach((one, i) => {
 				const result = results[i]!;

@@ -7,7 +7,14 @@ import { columnIndexOf } from '../../../src/ui/grid/gridColumns.ts';
 import { stepPrints } from '../../../src/pages/stepPrints.ts';
 
 const solved = Object.fromEntries(solvedKeys.map((key) => [key, undefined])) as unknown as SolvedRow;
-const finding = (...cells: string[]): Finding => ({ code: 'uneven', level: 'look', cells, message: '', mends: [] });
+const finding = (...cells: string[]): Finding => ({
+	code: 'signed-on-mount',
+	level: 'look',
+	cells,
+	figures: {},
+	message: '',
+	mends: [],
+});
 const results = [
 	{ solved, findings: [finding('side'), finding('pictureWidth')], isStopped: false },
 	{ solved, findings: [], isStopped: false },

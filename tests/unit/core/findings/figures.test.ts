@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { makeFigures } from '../../../../src/core/findings/figures.ts';
+import { type Say, writeSentence } from '../../../../src/core/findings/words/say.ts';
 import { inches, mm } from '../../../../src/core/length/length.ts';
 import type { TypedSettings } from '../../../../src/core/show/settings.ts';
 import { resultOf, rowOf, wideShow } from './rowOf.ts';
@@ -36,6 +36,16 @@ test.each<[string, TypedSettings, string]>([
 		wideShow,
 		'covers only 1.97 mm of the picture at the sides, less than the cutting tolerance of 2 mm',
 	],
+	[
+		'picture 456 x 306, side 90.04',
+		{ ...wideShow, bench: { greatest: '90 mm' } },
+		'Side 90.04: the cutter’s guide holds to 90 mm',
+	],
+	[
+		'picture 516.28 x 340, side 44.86',
+		{ ...wideShow, frames: [{ name: 'Oak', width: 602, height: 452, lip: 6 }] },
+		'one sees 39.96 of the side’s 44.86, under the least border of 40 mm',
+	],
 	['picture 456 x 306, side 75, top 65.1', wideShow, 'differ by 9.9 mm, 15.2 % of the smaller; 15 % is allowed'],
 ])('of %s no sentence contradicts itself by rounding', (line, show, says) =>
 	expect(
@@ -46,28 +56,28 @@ test.each<[string, TypedSettings, string]>([
 );
 
 describe('figures of one sentence', () => {
-	const inMm = makeFigures({ unit: 'mm', ruler: mm(1) });
-	const inInches = makeFigures({ unit: 'in', ruler: inches(1 / 16) });
+	const inMm = (write: (say: Say) => string) => writeSentence({ unit: 'mm', ruler: mm(1) }, write);
+	const inInches = (write: (say: Say) => string) => writeSentence({ unit: 'in', ruler: inches(1 / 16) }, write);
 
 	test('are rounded where they are not to be mistaken', () =>
-		expect(inMm.sentence(() => `${inMm.figure(mm(257.333))} and ${inMm.say(mm(70))}`)).toBe('257.3 and 70 mm'));
+		expect(inMm(({ figure, say }) => `${figure(mm(257.333))} and ${say(mm(70))}`)).toBe('257.3 and 70 mm'));
 
 	test('are as fine as tells them apart, and no finer', () => {
-		expect(inMm.sentence(() => `${inMm.figure(mm(39.96))} and ${inMm.say(mm(40))}`)).toBe('39.96 and 40 mm');
-		expect(inMm.sentence(() => `${inMm.figure(mm(39.998))} and ${inMm.say(mm(40))}`)).toBe('39.998 and 40 mm');
-		expect(inInches.sentence(() => `${inInches.figure(inches(2.499))} and ${inInches.say(inches(2.5))}`)).toBe(
+		expect(inMm(({ figure, say }) => `${figure(mm(39.96))} and ${say(mm(40))}`)).toBe('39.96 and 40 mm');
+		expect(inMm(({ figure, say }) => `${figure(mm(39.998))} and ${say(mm(40))}`)).toBe('39.998 and 40 mm');
+		expect(inInches(({ figure, say }) => `${figure(inches(2.499))} and ${say(inches(2.5))}`)).toBe(
 			'2 255/512 and 2½ in',
 		);
 	});
 
 	test('what is more than nothing does not look like nothing', () =>
-		expect(inMm.sentence(() => inMm.say(mm(0.02)))).toBe('0.02 mm'));
+		expect(inMm(({ say }) => say(mm(0.02)))).toBe('0.02 mm'));
 
 	test('lengths that count as equal may look alike', () =>
-		expect(inMm.sentence(() => `${inMm.figure(mm(70.0004))} and ${inMm.say(mm(70))}`)).toBe('70 and 70 mm'));
+		expect(inMm(({ figure, say }) => `${figure(mm(70.0004))} and ${say(mm(70))}`)).toBe('70 and 70 mm'));
 
 	test('the next sentence is rounded again', () => {
-		inMm.sentence(() => `${inMm.figure(mm(39.96))} and ${inMm.say(mm(40))}`);
-		expect(inMm.sentence(() => inMm.say(mm(39.96)))).toBe('40 mm');
+		inMm(({ figure, say }) => `${figure(mm(39.96))} and ${say(mm(40))}`);
+		expect(inMm(({ say }) => say(mm(39.96)))).toBe('40 mm');
 	});
 });

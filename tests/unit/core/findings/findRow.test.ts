@@ -132,7 +132,7 @@ const cases: readonly RuleCase[] = [
 		code: 'adds-up',
 		level: 'stop',
 		told: 'picture 456 x 306, window 446 x 296, overlap 3',
-		says: 'asks for a window of 450 (overlap 3 a side), but 446 mm is typed: 4 less than',
+		says: 'asks for a window of 450 (overlap 3 a side), but 446 mm is typed: 4 less.',
 		mend: 'Clear overlap',
 		not: 'picture 456 x 306, window 446 x 296, overlap 5',
 	},

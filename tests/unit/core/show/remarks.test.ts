@@ -52,7 +52,7 @@ test('the same number twice stops both rows, and a proof is no number', () => {
 		'title Tide , edition 3/25, shape 3:2',
 		'title Tide, edition AP 3/5, shape 3:2',
 	);
-	const all = withEditionClashes(rows, results);
+	const all = withEditionClashes(rows, results, settings);
 	expect(all.map(({ isStopped }) => isStopped)).toEqual([true, true, false]);
 	expect(all[0]!.findings[0]!.message).toBe('Edition 3/25 of “Tide” is there twice: also in row 2.');
 	expect(all[2]).toBe(results[2]);
@@ -70,7 +70,7 @@ test('the same number of a title in other figures or letters is another print on
 			`title Tide, shape 3:2, edition ${first}`,
 			`title Tide, shape 3:2, edition ${second}`,
 		);
-		return withEditionClashes(rows, results).map(({ isStopped, findings }) => [
+		return withEditionClashes(rows, results, settings).map(({ isStopped, findings }) => [
 			findings.filter(({ code }) => code === 'edition-clash').map(({ level }) => level),
 			isStopped,
 		])[0];

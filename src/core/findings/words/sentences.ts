@@ -1,0 +1,271 @@
+import { shownText } from '../../show/shownText.ts';
+import type { Borders, Code, CutBorder, FiguresByCode, Sides } from '../figures.ts';
+import { lengthsInARow } from './labels.ts';
+import type { Say } from './say.ts';
+import { slipWords } from './slipWords.ts';
+
+/** The sentence of each finding: one plain one, with its figures. */
+export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: Say) => string } = {
+	'not-read': ({ column, problem }) => `${capital(column)}: ${problem}${/[.?!]$/.test(problem) ? '' : '.'}`,
+
+	'adds-up': (found, say) => {
+		switch (found.kind) {
+			case 'mount cell':
+				return `The mount ${found.axis} ${say.say(found.mount)} is not a side of the size in the mount cell, ${say.figure(found.named)} as it lies.`;
+			case 'cover':
+				return `Picture ${found.axis} ${say.figure(found.picture)} asks for a window of ${say.figure(found.asked)} (${coverWords(found, say)}), but ${say.say(found.window)} is typed: ${moreOrLess(found.more, say)}.`;
+			case 'sum':
+				return `${sum(found.parts, say)} = ${say.figure(found.total)}, ${moreOrLess(found.more, say)} than the mount’s ${say.say(found.mount)}.`;
+			case 'all typed':
+				return `The typed ${found.axis}s cannot all be true.`;
+		}
+	},
+
+	'does-not-fit': (found, { figure, say }) => {
+		const { axis } = found;
+		switch (found.kind) {
+			case 'too large':
+				return `The ${axis} comes out at more than ${say(found.most)}.`;
+			case 'all covered':
+				return `The picture’s ${axis} ${say(found.picture)} is all covered: the overlap takes ${figure(found.covered)} of it.`;
+			case 'window too large':
+				return `The window’s ${axis} ${figure(found.window)} is ${found.larger === 0 ? 'as large as' : `${figure(found.larger)} larger than`} the mount’s ${say(found.mount)}.`;
+			case 'no window':
+				return `Borders of ${found.borders.map(figure).join(' and ')} leave ${found.left === 0 ? 'nothing' : figure(found.left)} of the mount’s ${axis} ${say(found.mount)} for the window.`;
+			case 'no border':
+				return `A border of ${figure(found.border)} and the window’s ${figure(found.window)} make ${figure(found.both)} of the mount’s ${axis} ${say(found.mount)}: ${figure(found.left)} is left for the other border.`;
+			case 'all reveal':
+				return `The picture’s ${axis} comes out at ${say(found.picture)}: the window’s ${figure(found.window)} is all reveal.`;
+			case 'window below nothing':
+				return `The window’s ${axis} comes out at ${say(found.window)}.`;
+			case 'ruler':
+				return `On the ruler of ${say(found.ruler)}, a border or the window comes out at nothing in the mount’s ${axis} ${say(found.mount)}.`;
+		}
+	},
+
+	'falls-through': ({ axis, window, larger, paper }, { figure, say }) =>
+		`The window’s ${axis} ${figure(window)} is ${larger === 0 ? 'as large as' : `${say(larger)} larger than`} the paper’s ${figure(paper)}: the print falls through.`,
+
+	'paper-short': (found, { figure, say, size }) => {
+		if (found.kind === 'smaller')
+			return `The paper ${size(found.paper)} is smaller than the picture: its ${found.axis} ${figure(found.paper[found.axis])} is ${say(found.short)} short of ${figure(found.picture)}.`;
+		const { reaches, at, held } = found;
+		const words =
+			reaches > 0
+				? `reaches under the mount by only ${say(reaches)}`
+				: reaches === 0
+					? 'ends at the window'
+					: `ends ${say(-reaches)} inside the window`;
+		return `The paper ${words} ${at === 'side' ? 'at the sides' : `at the ${at}`}; ${say(held)} hold it.`;
+	},
+
+	'over-limit': mountLimit,
+
+	'under-limit': (found, say) => {
+		if (found.kind !== 'picture area') return mountLimit(found, say);
+		const [is, least] = areasApart(found.area.mm2, found.least.mm2, say.unit);
+		return `The picture’s area is ${is}, under the least that the rules allow, ${least}.`;
+	},
+
+	'too-thick': ({ parts, total, most }, say) =>
+		`Mounts, print and undermount are ${sum(parts, say)} = ${say.figure(total)} thick; ${say.say(most)} at most are allowed.`,
+
+	'frame-clash': (found, { figure, say }) => {
+		if (found.kind === 'not listed') return `There is no frame “${shownText(found.frame)}” in the show’s list.`;
+		const own = `The ${found.what}’s ${found.axis} ${figure(found.inside)}`;
+		if (found.kind === 'too large')
+			return `${own} is ${say(found.over)} larger than the ${figure(found.rebate)} of the rebate of “${shownText(found.frame)}”.`;
+		const has = `${own} has ${say(found.play)} of play in “${shownText(found.frame)}”`;
+		return found.kind === 'gap'
+			? `${has}, and its lip of ${say(found.lip)} does not hide a gap.`
+			: `${has}; ${figure(found.least)} to ${say(found.most)} are usual.`;
+	},
+
+	'too-deep': ({ what, parts, total, depth, left, points }, say) => {
+		const deep = `${capital(what.join(', '))} and backing are about ${sum(parts, say)} = ${say.figure(total)} deep`;
+		return points === undefined
+			? `${deep}, ${say.say(-left)} more than the rebate’s ${say.figure(depth)}.`
+			: `${deep}: ${say.say(left)} of the rebate’s ${say.figure(depth)} is left, and points need ${say.say(points)}.`;
+	},
+
+	'no-board': (found, { size }) => {
+		const what = found.part === 'mount' ? '' : ` for the ${found.part}`;
+		return found.kind === 'too small'
+			? `No sheet or ready-cut blank of “${shownText(found.board)}” gives a blank of ${size(found.blank)}${what}. Take another board, or add a size of it to the stock.`
+			: `There is no “${shownText(found.board)}”${what} in stock. Add it to the boards, or take another.`;
+	},
+
+	'touches-glass': (found, { say }) => {
+		switch (found.kind) {
+			case 'loose':
+				return `A ${found.surface} surface rubs off: behind a single mount it needs a spacer.`;
+			case 'nothing between':
+				return `Nothing keeps the print off the ${found.glazing}: there is no mount and no spacer${found.surface === undefined ? '' : `, and a ${found.surface} surface sticks to it`}.`;
+			case 'thin spacer':
+				return `The spacer of ${say(found.spacer)} keeps the print too near the ${found.glazing}: ${say(found.least)} at least${found.over === undefined ? '' : ` for a side over ${say(found.over)}`}.`;
+		}
+	},
+
+	'edition-clash': (found) => {
+		switch (found.kind) {
+			case 'no such number':
+				return `Edition ${found.edition}: number ${found.number} is not in an edition of ${found.size}.`;
+			case 'copies':
+				return `Edition ${found.edition} is one print, and ${found.copies.count} copies are typed.`;
+			case 'again': {
+				const { rows } = found;
+				const times = found.times.count;
+				const more = times - 1 - rows.length;
+				const where = [...rows.map(({ count }) => `${count}`), ...(more > 0 ? [`${more} more`] : [])].join(' and ');
+				return `Edition ${found.edition} of “${shownText(found.title)}” is there ${times === 2 ? 'twice' : `${times} times`}: also in row${times === 2 ? '' : 's'} ${where}.`;
+			}
+		}
+	},
+
+	'needs-size': (found, { say, size }) => {
+		if (found.kind === 'open') {
+			const missing = found.open.map((axis) => `picture ${axis}`).join(' and ');
+			return `The ${found.open.length > 1 ? 'size' : found.open[0]} cannot be worked out yet: type ${missing}, ${openWays[found.or]}.`;
+		}
+		const { columns } = found.blank;
+		const left = found.size
+			? `: ${size(found.size)} is what the mount leaves`
+			: found.side === undefined
+				? ''
+				: `: a ${columns[0]} of ${say(found.side)} is what the mount leaves`;
+		return `No shape is typed, nor both sides of the picture or of the window${left}. Type ${columns.join(' and ')}, or the shape.`;
+	},
+
+	'needs-paper': (found, { figure, size }) => {
+		const compared =
+			found.kind === 'both'
+				? `The window ${size(found.window)} is no smaller than the picture ${size(found.picture)}`
+				: `The window’s ${found.axis} ${figure(found.window)} is no smaller than the picture’s ${figure(found.picture)}`;
+		return `${compared}. Type the paper that reaches under the mount.`;
+	},
+
+	'own-size': ({ mount: { width, height }, shows, clear, typed }, { say, size }) => {
+		const is =
+			width !== undefined && height !== undefined
+				? size({ width, height })
+				: width === undefined
+					? `${say(height!)} high`
+					: `${say(width)} wide`;
+		const columns = typed?.columns ?? [];
+		const because = clear
+			? `Clear ${clear.columns.join(' and ')} to get back to it.`
+			: `${columns.length > 0 ? capital(columns.join(', ')) : 'The borders'} leave${columns.length === 1 ? 's' : ''} no room in it.`;
+		return `The mount is ${is}, not the show’s ${size(shows)}. ${because}`;
+	},
+
+	'shape-clash': ({ picture, shape, lost, axis, by }, { size }) =>
+		`The typed sizes ask for a picture of ${size(picture)}, which is not ${shape}: ${lost.percent.toFixed(1).replace(/\.0$/, '')} % of its ${axis} is ${by === 'picture' ? 'cut off, or the picture is stretched' : 'covered by the mount'}.`,
+
+	turned: ({ picture, mount }, { size }) =>
+		`The picture ${size(picture)} lies ${wayOf(picture)}, its mount ${size(mount)} ${wayOf(mount)}.`,
+
+	uneven: ({ side, top, difference, share, allowed }, { figure, say }) =>
+		`Side ${figure(side)} and top ${figure(top)} differ by ${say(difference)}, ${percentAbove(share.percent, allowed.percent)} % of the smaller; ${allowed.percent} % is allowed.`,
+
+	'thin-border': ({ borders, least }, say) =>
+		`${bordersAre(borders, say)} under the least border of ${say.say(least)}.`,
+
+	'lip-shrinks': ({ frame, seen, least }, { figure, say }) =>
+		`In the frame “${shownText(frame)}” one sees ${seen.map(({ border, shows, length }) => `${figure(shows)} of the ${border}’s ${figure(length)}`).join(' and ')}, under the least border of ${say(least)}.`,
+
+	'top-heavy': ({ bottom, narrower, top }, { figure, say }) =>
+		`The bottom ${figure(bottom)} is ${say(narrower)} narrower than the top ${figure(top)}.`,
+
+	'bottom-heavy': ({ bottom, wider, top }, { figure, say }) =>
+		`The bottom ${figure(bottom)} is ${say(wider)} wider than the top ${figure(top)}, more than twice what is asked.`,
+
+	'weight-lost': ({ bottom, top, over, asked }, { figure, say }) =>
+		`The bottom ${figure(bottom)} is ${say(Math.abs(over))} ${over < 0 ? 'under' : 'over'} the top ${figure(top)}; the weight asks for ${say(asked)}${over < 0 ? ' over it' : ''}.`,
+
+	'bare-paper': ({ axis, window, picture, bare }, { figure, say }) =>
+		`The window’s ${axis} ${figure(window)} is larger than the picture’s ${figure(picture)}: ${say(bare)} of bare paper shows ${axis === 'width' ? 'at each side' : 'at top and bottom'}, and no reveal is asked.`,
+
+	'thin-overlap': ({ at, covered, tolerance }, { say }) =>
+		`The mount covers ${covered === 0 ? 'nothing' : `only ${say(covered)}`} of the picture ${{ side: 'at the sides', top: 'at the top', 'top and bottom': 'at top and bottom' }[at]}, less than the cutting tolerance of ${say(tolerance)}.`,
+
+	'paper-crowds': ({ at, from, margin }, { say }) =>
+		`The paper is ${from < 0 ? `${say(-from)} past` : `${say(from)} from`} the mount’s edge at the ${at}; ${say(margin)} are asked for hinges.`,
+
+	'past-guide': (found, say) => {
+		const cuts = capital(found.cuts.map((cut) => cutWords(cut, say)).join(' and '));
+		if (found.kind === 'below nothing') return `${cuts}: the cutter’s guide would be set to ${say.say(found.setting)}.`;
+		const range = [
+			...(found.least === undefined ? [] : [`from ${say.say(found.least)}`]),
+			...(found.greatest === undefined ? [] : [`to ${say.say(found.greatest)}`]),
+		];
+		return `${cuts}: the cutter’s guide holds ${range.join(' ')}.`;
+	},
+
+	'signature-covered': ({ covered }, { say }) =>
+		`The signature on the margin is under the mount, which covers the picture by ${say(covered)} below.`,
+
+	'signed-on-mount': () => 'The mount is signed: it may be replaced, and the signature with it. Sign the print.',
+
+	'off-ruler': ({ borders, ruler }, say) => `${bordersAre(borders, say)} not on the ruler of ${say.say(ruler)}.`,
+
+	'unit-slip': ({ typed, readings, outcome }, say) => {
+		const words = typed.map(({ column, lengths }) => `${column} ${lengths.map(say.figure).join(' × ')}`).join(', ');
+		const meant = readings.map(({ as, lengths }) => `${slipWords[as]} (${lengthsInARow(lengths, say)})`).join(' or ');
+		return `${capital(words)} may be in another unit: read as ${meant}, the row ${outcome === 'fits' ? 'works out' : 'all but adds up'}.`;
+	},
+};
+
+const openWays = {
+	shape: 'or one of them and the shape',
+	window: 'or the window',
+	'window or mount': 'the window, or the mount',
+	any: 'or the shape with one of them, the window, or the mount',
+} as const satisfies Record<(FiguresByCode['needs-size'] & { kind: 'open' })['or'], string>;
+
+const capital = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
+
+const sum = (parts: readonly number[], { figure }: Say): string => parts.map(figure).join(' + ');
+
+const moreOrLess = (more: number, { figure }: Say): string => `${figure(Math.abs(more))} ${more > 0 ? 'more' : 'less'}`;
+
+function coverWords(
+	{ overlap, reveal, signingSpace }: FiguresByCode['adds-up'] & { kind: 'cover' },
+	{ figure, say }: Say,
+): string {
+	const sides = reveal === undefined ? `overlap ${figure(overlap!)} a side` : `reveal ${figure(reveal)} a side`;
+	return signingSpace === undefined ? sides : `${sides}, signing space ${say(signingSpace)}`;
+}
+
+function mountLimit({ kind, mount, limit, within }: FiguresByCode['over-limit'], { say, size }: Say): string {
+	const rule = { largest: 'the largest allowed is', smallest: 'the smallest allowed is', exact: 'the rules ask for' }[
+		kind
+	];
+	const tolerance = within === undefined ? '' : ` ± ${say(within)}`;
+	return `The mount is ${size(mount)}; ${rule} ${size(limit)}${tolerance}, either way round.`;
+}
+
+const wayOf = ({ width, height }: Sides) => (width > height ? 'wide' : 'tall');
+
+function bordersAre(borders: Borders, { figure }: Say): string {
+	const words = Object.entries(borders).map(([border, value]) => `${border} ${figure(value)}`);
+	return `${capital(words.join(' and '))} ${words.length > 1 ? 'are' : 'is'}`;
+}
+
+const cutWords = ({ of, border, length }: CutBorder, { figure }: Say): string =>
+	`${of === 'mount' ? '' : `the ${of}’s `}${border} ${figure(length)}`;
+
+/** A share in whole per cent, or with a decimal or two where it would look like no more than what is allowed. */
+function percentAbove(percent: number, allowed: number): number {
+	const rounded = [0, 1].map((places) => Number(percent.toFixed(places))).find((each) => each > allowed);
+	return rounded ?? Math.ceil(percent * 100) / 100;
+}
+
+/** Two areas that differ, with as many decimals as show that: whole ones of cm² or in² if they do. */
+function areasApart(areaMm2: number, otherMm2: number, unit: Say['unit']): readonly [string, string] {
+	const one = unit === 'in' ? 25.4 ** 2 : 100;
+	const words = (mm2: number, places: number) =>
+		`${Number((mm2 / one).toFixed(places))} ${unit === 'in' ? 'in' : 'cm'}²`;
+	let places = 0;
+	while (places < 5 && words(areaMm2, places) === words(otherMm2, places)) places++;
+	return [words(areaMm2, places), words(otherMm2, places)];
+}
