@@ -1,18 +1,20 @@
+import { formatExact } from '../length/formatLength.ts';
+import { length, nearestLength } from '../length/length.ts';
 import type { CellTexts, Row } from '../show/row.ts';
 import type { Finding } from './finding.ts';
+import { isFormerAcceptance } from './formerAcceptance.ts';
 
 /**
- * What a finding is accepted by: its code with every figure of its sentence, `uneven(149/70/79/113/15)`. It holds no
- * space, so that the cell `accepted` can hold several. With other figures it is another finding, and is told again.
+ * What a finding is accepted by: its code with every figure that was found, lengths in millimetres under every unit:
+ * `uneven(side:149mm/top:70mm/difference:79mm/share:112.857%/allowed:15%)`. It holds no space, so that the cell `accepted`
+ * can hold several. With other figures it is another finding, and is told again.
  */
-export function acceptanceOf({ code, message }: Pick<Finding, 'code' | 'message'>): string {
-	const figures = message.match(/\d[\d.:/]*[½¼¾⅛⅜⅝⅞]?|[½¼¾⅛⅜⅝⅞]/gu) ?? [];
-	return `${code}(${figures.map((figure) => figure.replace(/[.:/]+$/, '')).join('/')})`;
-}
+export const acceptanceOf = ({ code, figures }: Pick<Finding, 'code' | 'figures'>): string =>
+	`${code}(${named(figures).join('/')})`;
 
 /** Whether a finding is accepted: a `look` whose figures are as they were then. */
 export const isAccepted = (finding: Finding, row: Row): boolean =>
-	finding.level === 'look' && acceptancesOf(row).includes(acceptanceOf(finding));
+	finding.level === 'look' && acceptancesOf(row).some((text) => isFor(text, finding));
 
 /** The change that accepts a `look`. */
 export const accept = (finding: Finding, row: Row): CellTexts => ({
@@ -22,7 +24,35 @@ export const accept = (finding: Finding, row: Row): CellTexts => ({
 /** The change that takes an acceptance back. */
 export const takeBack = (finding: Finding, row: Row): CellTexts => ({ accepted: without(finding, row).join(' ') });
 
-const without = (finding: Finding, row: Row) => acceptancesOf(row).filter((each) => each !== acceptanceOf(finding));
+const without = (finding: Finding, row: Row) => acceptancesOf(row).filter((text) => !isFor(text, finding));
+
+const isFor = (text: string, finding: Finding): boolean =>
+	text === acceptanceOf(finding) || isFormerAcceptance(text, finding.code, finding.figures);
 
 const acceptancesOf = ({ typed }: Row): readonly string[] =>
 	(typed.accepted ?? '').split(/[\s;,]+/).filter((each) => each !== '');
+
+/** The figures in an order that is theirs, each with its name. A number is a length; what is none says what it counts. */
+function named(figures: object): readonly string[] {
+	return Object.entries(figures).flatMap(([name, figure]: [string, unknown]) => textsOf(figure, name));
+}
+
+function textsOf(figure: unknown, name: string): readonly string[] {
+	if (typeof figure === 'number') return [`${name}:${inMm(figure)}mm`];
+	if (typeof figure === 'string') return [`${name}:${figure.replace(/[\s;,/()]+/g, '_')}`];
+	if (Array.isArray(figure)) return figure.flatMap((each: unknown) => textsOf(each, name));
+	if (typeof figure !== 'object' || figure === null) return [];
+	if ('percent' in figure) return [`${name}:${rounded(figure.percent)}%`];
+	if ('count' in figure) return [`${name}:${rounded(figure.count)}`];
+	if ('mm2' in figure) return [`${name}:${rounded(figure.mm2)}mm2`];
+	if ('usual' in figure || 'columns' in figure) return [];
+	return named(figure);
+}
+
+/** Lengths within 1 µm count as equal: no finer is kept. */
+const unitsKept = 10_000;
+
+const inMm = (units: number): string =>
+	formatExact(length(Math.round(nearestLength(units) / unitsKept) * unitsKept), 'mm');
+
+const rounded = (value: unknown): number => Number(Number(value).toFixed(3));

@@ -8,13 +8,15 @@ test('a look is accepted, kept in the row, and taken back', () => {
 	const row = rowOf('picture 308 x 308');
 	const { findings } = resultOf(row);
 	const accepted = withChange(row, accept(findings[0]!, row));
-	expect(accepted.typed.accepted).toBe('uneven(149/70/79/113/15)');
+	expect(accepted.typed.accepted).toBe('uneven(side:149mm/top:70mm/difference:79mm/share:112.857%/allowed:15%)');
 	expect(resultOf(accepted)).toMatchObject({ findings: [], accepted: [{ code: 'uneven' }] });
 	expect(withChange(accepted, takeBack(findings[0]!, accepted))).toEqual(row);
 });
 
 test('it comes back when its figures change, and only then', () => {
-	const accepted = rowOf('picture 308 x 308, accepted uneven(149/70/79/113/15)');
+	const accepted = rowOf(
+		'picture 308 x 308, accepted uneven(side:149mm/top:70mm/difference:79mm/share:112.857%/allowed:15%)',
+	);
 	expect(codes(accepted)).toEqual([]);
 	expect(codes(withChange(accepted, { title: 'Tide' }))).toEqual([]);
 	expect(codes(withChange(accepted, { top: '73' }))).toContain('uneven');
@@ -26,7 +28,10 @@ test('several are accepted side by side; a new acceptance takes the place of the
 	let accepted = row;
 	for (const finding of findings) accepted = withChange(accepted, accept(finding, accepted));
 	for (const finding of findings) accepted = withChange(accepted, accept(finding, accepted));
-	expect(accepted.typed.accepted?.split(' ')).toEqual(['uneven(39/55/16/41/15)', 'thin-border(39/40)']);
+	expect(accepted.typed.accepted?.split(' ')).toEqual([
+		'uneven(side:39mm/top:55mm/difference:16mm/share:41.026%/allowed:15%)',
+		'thin-border(side:39mm/least:40mm)',
+	]);
 	expect(codes(accepted)).toEqual([]);
 });
 
