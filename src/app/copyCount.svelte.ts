@@ -1,6 +1,6 @@
-import type { Edit } from '../core/show/edit.ts';
+import { type Edit, isToBackUp } from '../core/show/edit.ts';
 import type { Copied } from '../storage/schema.ts';
-import { pairOfEdits, type StoredShow } from '../storage/showStore.ts';
+import type { StoredShow } from '../storage/showStore.ts';
 
 /** The show as it was when a copy of it was made: opaque to who hands the copy out. */
 export interface CopyMark {
@@ -10,10 +10,17 @@ export interface CopyMark {
 interface Since extends CopyMark {
 	/** How deep the history was when the show was as in the copy: below nothing, for a copy from before it began. */
 	depth: number;
-	/** How many of the edits since then take each other back. */
+	/** How many of the edits since then are no change to back up. */
 	takenBack: number;
-	/** The edits since then that take others back. */
-	readonly takingBack: WeakSet<Edit>;
+	/** To which of them that is due; see `CopyCount.takenBackBy`. */
+	readonly takenBackBy: WeakMap<Edit, number>;
+}
+
+/** What the changes are counted from, as a show is kept with it. */
+interface Counted {
+	readonly revision: number;
+	readonly copied?: Copied | undefined;
+	readonly takenBack?: number;
 }
 
 /** What is counted from: how the session stands now, and how a copy is kept. */
@@ -29,7 +36,14 @@ export interface CopySource {
 /** The first revision of a show is the empty one, which nobody misses. */
 const begun = 1;
 
-/** What is in no file that has left this device: the edits since the last copy, less those that take each other back. */
+/** How many changes of a show are in no file, as it is kept. */
+export const changesSinceCopy = ({ revision, copied, takenBack = 0 }: Counted): number =>
+	Math.max(0, revision - (copied?.revision ?? begun) - takenBack);
+
+/**
+ * What is in no file that has left this device: the edits since the last copy, less those that take each other back and
+ * those that only change how the show is looked at.
+ */
 export class CopyCount {
 	#last = $state.raw<Copied>();
 	#takenBack = $state.raw(0);
@@ -38,13 +52,13 @@ export class CopyCount {
 	readonly #leaving = new Set<Since>();
 	readonly #source: CopySource;
 
-	constructor({ copied, takenBack = 0, revision }: StoredShow, source: CopySource) {
+	constructor(stored: StoredShow, source: CopySource) {
+		const { copied, takenBack = 0 } = stored;
 		this.#source = source;
 		this.#last = copied;
 		this.#takenBack = takenBack;
-		const since = copied?.revision ?? begun;
-		const changes = Math.max(0, revision - since - takenBack);
-		this.#since = { revision: since, depth: -changes, takenBack, takingBack: new WeakSet() };
+		const depth = -changesSinceCopy(stored);
+		this.#since = { revision: copied?.revision ?? begun, depth, takenBack, takenBackBy: new WeakMap() };
 	}
 
 	/** The last copy that left this device; undefined where none has. */
@@ -54,13 +68,13 @@ export class CopyCount {
 
 	/** How many changes are in no file that was given; one that was taken back is none. */
 	get changes(): number {
-		return Math.max(0, this.#source.revision() - (this.#last?.revision ?? begun) - this.#takenBack);
+		return changesSinceCopy({ revision: this.#source.revision(), copied: this.#last, takenBack: this.#takenBack });
 	}
 
 	/** Marks the show as it is now, for a copy that is about to leave: edits from now on are not in it. */
 	mark(): CopyMark {
 		const { revision, depth } = this.#source;
-		const mark: Since = { revision: revision(), depth: depth(), takenBack: 0, takingBack: new WeakSet() };
+		const mark: Since = { revision: revision(), depth: depth(), takenBack: 0, takenBackBy: new WeakMap() };
 		this.#leaving.add(mark);
 		return mark;
 	}
@@ -80,14 +94,24 @@ export class CopyCount {
 		await this.#source.keep(this.#last, this.#takenBack).catch(() => undefined);
 	}
 
-	/** Whether an edit takes one back that came after the last copy. */
-	isTakingBack(edit: Edit): boolean {
-		return this.#since.takingBack.has(edit);
+	/**
+	 * How many of the edits since the last copy are no change with this one, itself counted: two where it takes one of
+	 * them back, one where it only changes how the show is looked at.
+	 */
+	takenBackBy(edit: Edit): number {
+		return this.#since.takenBackBy.get(edit) ?? 0;
 	}
 
-	/** An edit is about to be made: past this there is no way back to what was copied by taking back. */
-	making(): void {
-		for (const since of this.#all) since.depth = Math.min(since.depth, this.#source.depth());
+	/**
+	 * An edit is about to be made: past this there is no way back to what was copied by taking back.
+	 * @param instead where it comes in the place of a step: that one, what both are together, and where they stand
+	 */
+	making(edit: Edit, instead?: { readonly former: Edit; readonly step: Edit; readonly place: number }): void {
+		for (const since of this.#all) {
+			const isNew = instead === undefined || instead.place < since.depth;
+			this.#count(since, edit, 1 - (isNew ? changesIn(edit) : changesIn(instead.step) - changesIn(instead.former)));
+			since.depth = Math.min(since.depth, this.#source.depth());
+		}
 	}
 
 	/**
@@ -95,26 +119,32 @@ export class CopyCount {
 	 * @param isTowards whether that leads towards a copy that was made at that depth of the history
 	 */
 	returning(edit: Edit, isTowards: (depth: number) => boolean): void {
-		for (const since of this.#all) {
-			if (!isTowards(since.depth)) continue;
-			since.takingBack.add(edit);
-			since.takenBack += pairOfEdits;
-		}
-		this.#takenBack = this.#since.takenBack;
+		for (const since of this.#all)
+			this.#count(since, edit, 1 - (isTowards(since.depth) ? -changesIn(edit) : changesIn(edit)));
 	}
 
-	/** Another tab has taken back an edit that came after the last copy. */
-	returnedElsewhere(): void {
-		this.#since.takenBack = this.#takenBack += pairOfEdits;
+	/** Another tab has made an edit. @param takenBack see `takenBackBy`, as that tab has it */
+	madeElsewhere(edit: Edit, takenBack: number): void {
+		for (const since of this.#leaving) since.takenBack += 1 - changesIn(edit);
+		this.#since.takenBack = this.#takenBack += takenBack;
 	}
 
 	/** What has come from the disk, with what other tabs have done. @param unsaved the edits that are not on it yet */
 	caughtUp({ takenBack = 0 }: StoredShow, unsaved: readonly Edit[]): void {
-		const waiting = unsaved.filter((edit) => this.isTakingBack(edit));
-		this.#since.takenBack = this.#takenBack = takenBack + waiting.length * pairOfEdits;
+		const waiting = unsaved.reduce((sum, edit) => sum + this.takenBackBy(edit), 0);
+		this.#since.takenBack = this.#takenBack = takenBack + waiting;
+	}
+
+	#count(since: Since, edit: Edit, takenBack: number): void {
+		since.takenBackBy.set(edit, takenBack);
+		since.takenBack += takenBack;
+		this.#takenBack = this.#since.takenBack;
 	}
 
 	get #all(): readonly Since[] {
 		return [this.#since, ...this.#leaving];
 	}
 }
+
+/** How many changes to back up an edit is. */
+const changesIn = (edit: Edit): number => (isToBackUp(edit) ? 1 : 0);

@@ -40,11 +40,10 @@ export class History {
 		this.#undone = [];
 	}
 
-	/** Puts a step in the place of another. @returns it */
-	replace(former: Step, step: Step): Step {
+	/** Puts a step in the place of another. */
+	replace(former: Step, step: Step): void {
 		this.#done = this.#done.map((each) => (each === former ? step : each));
 		this.#undone = [];
-		return step;
 	}
 
 	/**

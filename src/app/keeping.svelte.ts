@@ -15,7 +15,7 @@ export interface KeepingSource {
 	readonly show: () => Show;
 	/** Puts the show as other tabs have made it in the place of the one that is here. */
 	readonly set: (show: Show) => void;
-	readonly copies: Pick<CopyCount, 'isTakingBack' | 'returnedElsewhere' | 'caughtUp'>;
+	readonly copies: Pick<CopyCount, 'takenBackBy' | 'madeElsewhere' | 'caughtUp'>;
 }
 
 /** Keeps the show on the device, and the same in all tabs: edits go to the disk and to the others, theirs come in. */
@@ -42,10 +42,10 @@ export class Keeping {
 		});
 		this.#saving = new Saving(store, revision, {
 			show: source.show,
-			isTakingBack: (edit) => source.copies.isTakingBack(edit),
+			takenBackBy: (edit) => source.copies.takenBackBy(edit),
 			onKept: (kept, edit) => {
-				const isTakingBack = edit !== undefined && source.copies.isTakingBack(edit);
-				this.#tabs.announce({ showId: show.id, revision: kept, ...(edit && { edit, isTakingBack }) });
+				const made = edit && { edit, takenBack: source.copies.takenBackBy(edit) };
+				this.#tabs.announce({ showId: show.id, revision: kept, ...made });
 				askToPersist();
 			},
 			onRest: () => void this.#catchUp(),
@@ -92,11 +92,11 @@ export class Keeping {
 	}
 
 	/** Makes what another tab has made, where nothing came between; else it is read from the disk. */
-	#hear({ showId, revision, edit, isTakingBack = false }: News): void {
+	#hear({ showId, revision, edit, takenBack = 0 }: News): void {
 		const { show, set, copies } = this.#source;
 		if (showId !== show().id) return;
 		if (edit && this.#saving.follows(revision)) {
-			if (isTakingBack) copies.returnedElsewhere();
+			copies.madeElsewhere(edit, takenBack);
 			return set(apply(show(), edit));
 		}
 		this.#saving.hear(revision);

@@ -7,8 +7,8 @@ export interface News {
 	readonly revision: number;
 	/** The edit that has made that revision; absent where it is large, or more than an edit. */
 	readonly edit?: Edit;
-	/** Whether that takes one back that came after the last copy. */
-	readonly isTakingBack?: boolean;
+	/** How many edits since the last copy are no change with it; see `CopyCount.takenBackBy`. */
+	readonly takenBack?: number;
 }
 
 /** The other tabs in which the same shows are open. */

@@ -11,8 +11,8 @@ export type Saved =
 export interface SavingSource {
 	/** The show as it is now, all edits made. */
 	readonly show: () => Show;
-	/** Whether an edit takes one back that came after the last copy of the show. */
-	readonly isTakingBack: (edit: Edit) => boolean;
+	/** How many edits since the last copy are no change with this one; see `CopyCount.takenBackBy`. */
+	readonly takenBackBy: (edit: Edit) => number;
 	/** Something is on disk, as that revision of the show; an edit, or where the show was missing there, all of it. */
 	readonly onKept: (revision: number, edit?: Edit) => void;
 	/** There is nothing left to write, or it failed. */
@@ -124,13 +124,13 @@ export class Saving {
 	}
 
 	async #writeOldest(): Promise<void> {
-		const { show, isTakingBack } = this.#source;
+		const { show, takenBackBy } = this.#source;
 		const held = this.#unsaved;
 		let edit = held[0];
 		let written = 1;
 		let revision: number;
 		try {
-			revision = await this.#store.apply(show().id, held[0]!, isTakingBack(held[0]!));
+			revision = await this.#store.apply(show().id, held[0]!, takenBackBy(held[0]!));
 		} catch (cause) {
 			if (!(cause instanceof ShowMissing)) throw cause;
 			// The browser has cleared its storage under an open page: what the page holds is all there is.

@@ -179,7 +179,7 @@ export class Session {
 	takeBack(step: Step | undefined): unknown {
 		const place = step === undefined ? -1 : this.#history.placeOf(step);
 		if (this.#isWaiting || step === undefined || place < 0) return undefined;
-		return this.#history.undo(step, (edit) => this.#apply(edit, (depth) => place >= depth)).focus?.after;
+		return this.#history.undo(step, (edit) => this.#return(edit, (depth) => place >= depth)).focus?.after;
 	}
 
 	/** @returns what was selected before the step that is taken back */
@@ -191,7 +191,7 @@ export class Session {
 	redo(): unknown {
 		const now = this.#history.depth;
 		if (this.#isWaiting) return undefined;
-		return this.#history.redo((edit) => this.#apply(edit, (depth) => now < depth))?.focus?.after;
+		return this.#history.redo((edit) => this.#return(edit, (depth) => now < depth))?.focus?.after;
 	}
 
 	/**
@@ -259,11 +259,13 @@ export class Session {
 
 	#commit(edit: Edit, former?: Step): Step | undefined {
 		if (isEmpty(edit) || !this.isOpen) return undefined;
-		this.copies.making();
-		const made = this.#apply(edit);
-		if (former === undefined) this.#history.add(made);
-		else return this.#history.replace(former, { ...compose(former, made), label: made.label });
-		return made;
+		const made = rebase(edit, this.#show);
+		const step = former ? { ...compose(former, made), label: made.label } : made;
+		this.copies.making(made, former && { former, step, place: this.#history.placeOf(former) });
+		this.#apply(made);
+		if (former) this.#history.replace(former, step);
+		else this.#history.add(step);
+		return step;
 	}
 
 	#questionOf(edit: Edit): Question | undefined {
@@ -275,16 +277,18 @@ export class Session {
 		return questionOf(edit.label, now, { show, settings, results });
 	}
 
-	/**
-	 * Makes an edit on the show as it is, and has it written.
-	 * @param isTowards of one that takes a step back or does it again; see `CopyCount.returning`
-	 */
-	#apply(edit: Edit, isTowards?: (depth: number) => boolean): Edit {
+	/** Takes a step back, or does it again. @param isTowards see `CopyCount.returning` */
+	#return(edit: Edit, isTowards: (depth: number) => boolean): Edit {
 		const made = rebase(edit, this.#show);
-		if (isTowards) this.copies.returning(made, isTowards);
+		this.copies.returning(made, isTowards);
+		this.#apply(made);
+		return made;
+	}
+
+	/** Makes an edit of the show as it is, and has it written. */
+	#apply(made: Edit): void {
 		this.#set(apply(this.#show, made));
 		this.#keeping.add(made);
-		return made;
 	}
 
 	#set(show: Show): void {

@@ -38,7 +38,7 @@ export interface ShowRecord extends Omit<Show, PartApart> {
 	readonly deletedAt?: number;
 	readonly left?: LeftAt;
 	readonly copied?: Copied;
-	/** How many of the transactions since then only take others of them back, these counted too. */
+	/** How many of the transactions since then are no change to back up: take each other back, or change only views. */
 	readonly takenBack?: number;
 }
 

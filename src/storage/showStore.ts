@@ -18,7 +18,7 @@ export interface StoredShow {
 	readonly left?: LeftAt;
 	/** The last copy of it that left this device. */
 	readonly copied?: Copied;
-	/** How many of the transactions since that copy take each other back. */
+	/** How many of the transactions since that copy are no change to back up; see `ShowRecord`. */
 	readonly takenBack?: number;
 }
 
@@ -26,9 +26,6 @@ export interface StoredShow {
 export class ShowMissing extends Error {
 	override readonly name = 'ShowMissing';
 }
-
-/** An edit and the one that takes it back: no change that is in no file. */
-export const pairOfEdits = 2;
 
 /**
  * The shows kept on this device. Everything goes in and out as plain data. All that changes anything is one
@@ -59,18 +56,19 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		/**
 		 * Keeps one edit, in one transaction. It is made on what is kept, which may be more than the tab has seen: two tabs
 		 * that change different cells of a row lose neither.
-		 * @param isTakingBack whether it takes an edit back that came after the last copy
+		 * @param takenBack how many transactions since the last copy are no change with it, itself counted
 		 * @returns the revision that it makes
 		 */
-		apply: (showId: string, edit: Edit, isTakingBack = false): Promise<number> =>
+		apply: (showId: string, edit: Edit, takenBack = 0): Promise<number> =>
 			writes(async (tx, request) => {
 				const record = await tx.objectStore('shows').get(showId);
 				if (!record) throw new ShowMissing(showId);
 				// A show that is still typed into, in another tab, is not deleted.
 				const { deletedAt: _, ...kept } = await applyToParts(tx, request, record, edit);
 				const revision = record.revision + 1;
-				const takenBack = (record.takenBack ?? 0) + (isTakingBack ? pairOfEdits : 0);
-				request(tx.objectStore('shows').put({ ...kept, revision, ...(takenBack > 0 && { takenBack }) }));
+				const allTakenBack = (record.takenBack ?? 0) + takenBack;
+				const counted = { revision, ...(allTakenBack > 0 && { takenBack: allTakenBack }) };
+				request(tx.objectStore('shows').put({ ...kept, ...counted }));
 				const { exchange } = edit;
 				if (exchange) await setStanding(tx, request, showId, exchange.after ?? exchange.before!, !!exchange.after);
 				return revision;
@@ -92,7 +90,7 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 
 		/**
 		 * Keeps that a copy of the show has left this device.
-		 * @param takenBack how many of the transactions since that copy take each other back
+		 * @param takenBack how many of the transactions since that copy are no change to back up
 		 */
 		keepCopied: (showId: string, copied: Copied, takenBack = 0): Promise<void> =>
 			writes(async (tx, request) => {

@@ -34,6 +34,9 @@ export const rowIdOf = (diff: RowDiff): RowId => itemOf(diff).id;
 /** Whether an edit leaves everything as it is. */
 export const isEmpty = (edit: Edit): boolean => touched(edit).length === 0;
 
+/** Whether an edit changes more than how the show is looked at: it is missed where no copy has it. */
+export const isToBackUp = (edit: Edit): boolean => touched(edit).some(([, part]) => part.isToBackUp);
+
 /** The edit that makes one show of another; parts that hold the same are not touched. */
 export const difference = (from: Show, to: Omit<Show, 'id'>, label: string): Edit => ({
 	label,

@@ -29,6 +29,8 @@ export interface Part<Value, Diff> extends PartShape<Value, Diff> {
 	readonly nothing: Value;
 	/** Whether every show has it, were it only `nothing`; else it is absent where there is nothing of it. */
 	readonly isInEvery: boolean;
+	/** Whether a change of it is one that a copy should be given of. */
+	readonly isToBackUp: boolean;
 	/** Its form in a show file; undefined: the file has none. */
 	write(value: Value): unknown;
 	/** Reads its form in a show file. @returns a problem that names the place */
@@ -63,7 +65,7 @@ export const parts = {
 	/** What the show is called. */
 	name: {
 		...singleValue<string>(),
-		...{ nothing: 'Show', isInEvery: true, apart: undefined },
+		...{ nothing: 'Show', isInEvery: true, isToBackUp: true, apart: undefined },
 		write: asItIs,
 		read: (stored) => (typeof stored === 'string' ? { value: stored } : { problem: 'name is not a text' }),
 		left: ({ after }: ValueDiff<string>) => ({
@@ -73,7 +75,7 @@ export const parts = {
 	/** The settings as typed; see `readSettings`. */
 	settings: {
 		...recordByKey(),
-		...{ nothing: {}, isInEvery: true, apart: undefined },
+		...{ nothing: {}, isInEvery: true, isToBackUp: true, apart: undefined },
 		write: asItIs,
 		read: (stored): Reading<TypedSettings> => {
 			if (!isRecord(stored)) return { problem: 'settings is not a record' };
@@ -85,7 +87,7 @@ export const parts = {
 	/** How the rows and columns are looked at, as it is kept: no size and no cut follows from it. Absent: as it begins. */
 	views: {
 		...singleValue<unknown>(),
-		...{ nothing: undefined, isInEvery: false, apart: undefined },
+		...{ nothing: undefined, isInEvery: false, isToBackUp: false, apart: undefined },
 		write: asItIs,
 		read: (stored): Reading<unknown> => {
 			const problem = nestingProblem(stored);
@@ -96,7 +98,7 @@ export const parts = {
 	/** The prints, in order. */
 	rows: {
 		...keyedList(rows),
-		...{ nothing: [], isInEvery: true, apart: rows },
+		...{ nothing: [], isInEvery: true, isToBackUp: true, apart: rows },
 		write: asItIs,
 		read: readRowsJson,
 		left: () => nothingLeft, // `core/merge` compares them cell by cell
@@ -104,7 +106,7 @@ export const parts = {
 	/** What is ticked off at the bench; absent where nothing is. */
 	ticks: {
 		...keyedList(ticks),
-		...{ nothing: [], isInEvery: false, apart: ticks },
+		...{ nothing: [], isInEvery: false, isToBackUp: true, apart: ticks },
 		write: ticksJson,
 		read: readTicks,
 		left: (diffs: readonly ItemDiff<Tick>[]) => {
@@ -117,7 +119,7 @@ export const parts = {
 	/** The sheets of board that the knife has begun: few; absent where there is none. */
 	cutSheets: {
 		...keyedList(cutSheets),
-		...{ nothing: [], isInEvery: false, apart: undefined },
+		...{ nothing: [], isInEvery: false, isToBackUp: true, apart: undefined },
 		write: cutSheetsJson,
 		read: readCutSheets,
 		left: (diffs: readonly ItemDiff<CutSheet>[]) => ({ done: counted(diffs.length, 'sheet', 'begun by the knife') }),

@@ -24,7 +24,10 @@ vi.doMock(import('../../../src/core/show/parts.ts'), async (importOriginal) => {
 	const { recordByKey } = await import('../../../src/core/show/recordByKey.ts');
 	const { singleValue } = await import('../../../src/core/show/singleValue.ts');
 	const walls = { keyOf: ({ name }: Wall) => [name], merge: replaceItem<Wall> };
-	const form = { write: (value: unknown) => value, read: (value: unknown) => ({ value }), left: () => ({}) };
+	const form = {
+		...{ isToBackUp: true, left: () => ({}) },
+		...{ write: (value: unknown) => value, read: (value: unknown) => ({ value }) },
+	};
 	const later = {
 		walls: {
 			...keyedList(walls),

@@ -1,0 +1,88 @@
+import 'fake-indexeddb/auto';
+import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
+import { changesSinceCopy } from '../../../src/app/copyCount.svelte.ts';
+import { openSession } from '../../../src/app/openSession.ts';
+import type { Session } from '../../../src/app/session.svelte.ts';
+import { changeViews } from '../../../src/core/grid/changeViews.ts';
+import { rename } from '../../../src/core/show/rename.ts';
+import { openShelfStore } from '../../../src/storage/shelfStore.ts';
+import { on } from './edits.ts';
+
+let databaseName = '';
+beforeEach(({ task }) => {
+	databaseName = task.id;
+});
+
+async function open(): Promise<Session> {
+	const session = await openSession({ databaseName });
+	onTestFinished(() => session.close());
+	return session;
+}
+
+const give = (session: Session) => session.copies.note(session.copies.mark(), 'show', 1000);
+
+const sort = (session: Session, way: 'up' | 'down') =>
+	session.do((show) => changeViews(show, { ...session.views, sort: { column: 'title', way } }, 'Sort'));
+
+/** How many changes the device says are in no file, read as the list of shows reads it. */
+async function countOnDisk(session: Session): Promise<number> {
+	await session.whenSaved();
+	const store = openShelfStore(databaseName);
+	const [record] = await store.list();
+	store.close();
+	return changesSinceCopy(record!);
+}
+
+test('how a show is looked at is no change to back up, undone and done again neither', async () => {
+	const session = await open();
+	on(session).rename('Spring');
+	await give(session);
+	const counts = [session.copies.changes];
+	const count = (act: () => unknown) => {
+		act();
+		counts.push(session.copies.changes);
+	};
+	count(() => sort(session, 'up'));
+	count(() => on(session).rename('Autumn'));
+	count(() => sort(session, 'down'));
+	count(() => session.undo());
+	count(() => session.redo());
+	count(() => session.undo());
+	count(() => session.undo()); // the name
+	count(() => session.undo()); // the first sort
+	count(() => session.undo()); // what the copy has is taken back
+	expect(counts).toEqual([0, 0, 1, 1, 1, 1, 1, 0, 0, 1]);
+	expect(await countOnDisk(session)).toBe(1);
+	await session.close();
+	expect((await open()).copies.changes).toBe(1);
+});
+
+test('another tab that is told of an edit counts it as the one that made it does', async () => {
+	const [one, two] = [await open(), await open()];
+	on(one).rename('Spring');
+	sort(one, 'up');
+	await vi.waitFor(() => expect(two.views.sort?.way).toBe('up'));
+	expect([one.copies.changes, two.copies.changes, await countOnDisk(one)]).toEqual([1, 1, 1]);
+	const mark = two.copies.mark();
+	sort(one, 'down');
+	on(one).rename('Summer');
+	await vi.waitFor(() => expect(two.show.name).toBe('Summer'));
+	await two.copies.note(mark, 'show', 1000);
+	expect([two.copies.changes, await countOnDisk(two)]).toEqual([1, 1]);
+});
+
+test('a change made in the place of another is one change, and undone none', async () => {
+	const session = await open();
+	on(session).rename('Spring');
+	await give(session);
+	const former = on(session).rename('Autumn')!;
+	session.doInstead(former, (show) => rename(show, 'Winter', 'Rename show'));
+	expect([session.show.name, session.copies.changes, await countOnDisk(session)]).toEqual(['Winter', 1, 1]);
+	session.undo();
+	expect([session.show.name, session.copies.changes, await countOnDisk(session)]).toEqual(['Spring', 0, 0]);
+	session.redo();
+	expect([session.show.name, session.copies.changes]).toEqual(['Winter', 1]);
+	await give(session);
+	session.doInstead(session.lastStep!, (show) => rename(show, 'Summer', 'Rename show'));
+	expect([session.show.name, session.copies.changes], 'the copy has what was replaced').toEqual(['Summer', 1]);
+});
