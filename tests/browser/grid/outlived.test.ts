@@ -1,9 +1,12 @@
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
-import { press } from '../screens/prints.ts';
+import { cell, press } from '../screens/prints.ts';
 import { grip, selected, withNumbered } from './cells.ts';
 
 const play = oneStage();
+
+const scrollTop = (page: Page): Promise<number> => page.getByRole('grid').evaluate((grid) => grid.scrollTop);
 
 test('a drag ends with its grid: gone from the page and come back to, nothing is being dragged', () =>
 	play(async (page) => {
@@ -35,4 +38,23 @@ test('the menu of three rows speaks of three prints', () =>
 		await press(page, 'Control+z');
 		await page.locator('[role=grid][aria-rowcount="8"]').waitFor();
 		expect(await selected(page)).toMatch(/^1 .* to 3 /);
+	}));
+
+test('an edit of another tab leaves this tab scrolled to where one is reading', () =>
+	play(async (page, stage) => {
+		await withNumbered(page, 200);
+		await page.getByText('Saved on this device').waitFor();
+		const other = await page.context().newPage();
+		try {
+			await other.goto(stage.address);
+			await other.getByRole('grid').waitFor();
+			await page.getByRole('grid').evaluate((grid) => grid.scrollTo(0, 3000));
+			await expect.poll(() => scrollTop(page)).toBe(3000);
+			await cell(other, 0, 'title').click();
+			await press(other, 'H', 'u', 'n', 'g', 'Enter');
+			await page.locator('[data-row="0"]').getByText('Hung').waitFor({ state: 'attached' });
+			expect(await scrollTop(page)).toBe(3000);
+		} finally {
+			await other.close();
+		}
 	}));

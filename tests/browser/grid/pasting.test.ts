@@ -191,7 +191,12 @@ test('rows copied in full and pasted back as text change no size', () =>
 		expect(await figures()).toEqual(before);
 		expect((await seenIn(page, 0, ...keys)).every((each) => each.endsWith(' typed'))).toBe(true);
 		expect(await page.locator('[aria-invalid=true]').count()).toBe(0);
-		expect((await copied(page))['text/plain'], 'and copied again it is the same').toBe(text);
+		// What is said of them may be graver: a size that is typed could be another.
+		const withoutSaid = (lines: string) =>
+			lines.split('\n').map((line) => line.split('\t').filter((_, column) => gridColumns[column]?.key !== 'findings'));
+		expect(withoutSaid((await copied(page))['text/plain']!), 'and copied again it is the same').toEqual(
+			withoutSaid(text),
+		);
 	}));
 
 test('five hundred rows pasted are five hundred rows, and what could not be read is there, marked', () =>

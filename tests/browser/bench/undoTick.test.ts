@@ -1,0 +1,71 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { oneStage } from '../screens/oneStage.ts';
+import { press } from '../screens/prints.ts';
+
+const play = oneStage();
+
+const undo = (page: Page) => page.getByRole('button', { name: /^Undo tick/ });
+const ticked = (page: Page) => page.locator('[aria-pressed=true]').count();
+
+async function loadExample(page: Page): Promise<void> {
+	await page.getByRole('button', { name: 'Load the example' }).click();
+	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+}
+
+/** Goes to where one cuts and on to the first step with something to tick off. */
+async function goToWork(page: Page, address: string, at: 'cut' | 'knife'): Promise<void> {
+	await page.goto(`${address}#${at}`);
+	const next = page.getByRole('button', { name: 'Next', exact: true });
+	await expect.poll(() => next.getAttribute('aria-disabled'), { timeout: 20_000 }).toBe('false');
+	if ((await page.locator('[aria-pressed]').count()) === 0) await next.click();
+	await page.locator('[aria-pressed]').first().waitFor();
+}
+
+test.each(['cut', 'knife'] as const)('undo at the %s takes ticks off, and never the show with them', (at) =>
+	play(async (page, { address }) => {
+		await loadExample(page);
+		await goToWork(page, address, at);
+		const things = await page.locator('[aria-pressed]').count();
+		expect([await undo(page).innerText(), await undo(page).getAttribute('aria-disabled')]).toEqual([
+			'Undo tick',
+			'true',
+		]);
+		await undo(page).click({ force: true });
+		await press(page, 'Control+z');
+		expect(await page.locator('[aria-pressed]').count(), 'all that is to be cut is there').toBe(things);
+		await page.locator('[aria-pressed=false]').first().click();
+		await expect.poll(() => ticked(page)).toBe(1);
+		await undo(page).click();
+		await expect.poll(() => ticked(page)).toBe(0);
+		await press(page, 'Control+y');
+		await expect.poll(() => ticked(page)).toBe(1);
+		for (let turn = 0; turn < 3; turn++) await press(page, 'Control+z');
+		await expect.poll(() => ticked(page)).toBe(0);
+		expect(await page.locator('[aria-pressed]').count()).toBe(things);
+		await page.goto(`${address}#prints`);
+		await page.locator('[role=grid][aria-rowcount="32"]').waitFor();
+		await press(page, 'Control+z'); // elsewhere it is what one did that goes
+		await page.getByRole('button', { name: 'Load the example', exact: true }).waitFor();
+	}),
+);
+
+test('behind the question about a cut print the keys of undo and redo do nothing', () =>
+	play(async (page, { address }) => {
+		await loadExample(page);
+		await goToWork(page, address, 'cut');
+		const name = await page.locator('.tick .name').first().innerText();
+		await page.locator('[aria-pressed=false]').first().click();
+		await expect.poll(() => ticked(page)).toBe(1);
+		await page.goto(`${address}#settings`);
+		const border = page.getByLabel('Mount size', { exact: true });
+		await border.fill('720 x 560 mm');
+		await press(page, 'Tab');
+		const question = page.getByRole('dialog', { name: 'Already cut' });
+		await question.waitFor();
+		await press(page, 'Control+z', 'Control+y', 'Control+Shift+z');
+		expect(await question.innerText(), 'it is asked still').toContain(name);
+		await question.getByRole('button', { name: 'Leave it as it was' }).click();
+		await page.goto(`${address}#cut`);
+		await expect.poll(() => ticked(page)).toBe(1);
+	}));
