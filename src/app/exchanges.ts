@@ -1,12 +1,12 @@
 import type { Exchange } from '../core/merge/exchange.ts';
-import type { ShowStore } from '../storage/showStore.ts';
+import type { GivenNotes } from './outliving.ts';
 
 /** What a show was exchanged as with others. */
 export class Exchanges {
-	readonly #store: Pick<ShowStore, 'exchanges' | 'keepExchange'>;
+	readonly #store: Pick<GivenNotes, 'exchanges' | 'keepExchange'>;
 	readonly #showId: string;
 
-	constructor(store: Pick<ShowStore, 'exchanges' | 'keepExchange'>, showId: string) {
+	constructor(store: Pick<GivenNotes, 'exchanges' | 'keepExchange'>, showId: string) {
 		this.#store = store;
 		this.#showId = showId;
 	}

@@ -27,6 +27,7 @@ import { KeptPlace } from './keptPlace.svelte.ts';
 import type { LateBench } from './lateBench.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { plainCopy } from './plainCopy.ts';
+import { outliving } from './outliving.ts';
 import type { Saved } from './saving.svelte.ts';
 import { WorkedOut } from './workedOut.svelte.ts';
 
@@ -40,7 +41,7 @@ export class Session {
 	#asked = $state.raw<Asked>();
 	#state = $state.raw<'open' | 'closing' | 'closed'>('open');
 	#closing: Promise<void> | undefined;
-	readonly #ending = new AbortController();
+	#ending = new AbortController();
 	/** Names rows. */
 	readonly makeId: () => string;
 	/** Where one is in the show. */
@@ -60,12 +61,13 @@ export class Session {
 		this.makeId = newId;
 		this.#workedOut = new WorkedOut(() => this.#show, search);
 		this.place = new KeptPlace(store, stored);
-		this.exchanges = new Exchanges(store, id);
+		const notes = outliving(store, databaseName, () => this.#state === 'closed');
+		this.exchanges = new Exchanges(notes, id);
 		this.copies = new CopyCount(stored, {
 			revision: () => this.#keeping.revision,
 			depth: () => this.#history.depth,
 			whenSaved: () => this.whenSaved(),
-			keep: (copied, takenBack) => store.keepCopied(id, copied, takenBack),
+			keep: (copied, takenBack) => notes.keepCopied(id, copied, takenBack),
 		});
 		this.#keeping = new Keeping(store, stored, databaseName, {
 			show: () => this.#show,
@@ -121,7 +123,7 @@ export class Session {
 		return this.#state === 'open';
 	}
 
-	/** Aborted when the session is closed: what works for it stops then. */
+	/** Aborted when the session begins to close: what works for it stops then. Where closing fails there is another. */
 	get signal(): AbortSignal {
 		return this.#ending.signal;
 	}
@@ -199,10 +201,10 @@ export class Session {
 	 * @param onProgress told how many are done
 	 */
 	async prepare(rows: readonly Row[], signal?: AbortSignal, onProgress?: (done: number) => void): Promise<void> {
+		const ends = [this.signal, ...(signal ? [signal] : [])];
 		for await (const done of this.#workedOut.ahead(rows)) {
 			onProgress?.(done);
-			signal?.throwIfAborted();
-			this.signal.throwIfAborted();
+			for (const end of ends) end.throwIfAborted();
 		}
 	}
 
@@ -227,17 +229,18 @@ export class Session {
 
 	async #close(last?: () => Promise<void>): Promise<void> {
 		this.#state = 'closing';
+		this.#ending.abort(new DOMException('The show has been closed.', 'AbortError'));
 		try {
 			await this.#keeping.flush();
 			await last?.();
 		} catch (cause) {
 			this.#state = 'open';
 			this.#closing = undefined;
+			this.#ending = new AbortController();
 			throw cause;
 		}
 		this.#state = 'closed';
 		this.#asked = undefined;
-		this.#ending.abort(new DOMException('The show has been closed.', 'AbortError'));
 		this.#workedOut.stop();
 		this.#keeping.close();
 	}

@@ -41,6 +41,7 @@ export class Shelf {
 	#shows = $state.raw<readonly ShelvedShow[]>([]);
 	#last = $state.raw<ShelfStep>();
 	#problem = $state.raw<string>();
+	#acting: Promise<unknown> = Promise.resolve();
 	readonly #options: SessionOptions;
 	readonly #store: ShelfStore;
 	readonly #tabs: OtherTabs;
@@ -115,12 +116,10 @@ export class Shelf {
 	}
 
 	/** Copies a show with all that is in it, ticks too. */
-	copy(id: string): Promise<string | undefined> {
-		let made: string | undefined;
-		return this.#try(async () => {
-			const show = await this.read(id);
-			made = await this.add([{ ...show, name: this.freeName(`${show.name} copy`) }]);
-		}).then(() => made);
+	async copy(id: string): Promise<string | undefined> {
+		let show: Show | undefined;
+		const isRead = await this.#try(async () => void (show = await this.read(id)));
+		return isRead && show ? this.add([{ ...show, name: this.freeName(`${show.name} copy`) }]) : undefined;
 	}
 
 	/** Puts shows on the shelf, under names of their own. @returns the id of the first */
@@ -266,7 +265,12 @@ export class Shelf {
 		return id === show.id ? show.name : (this.#shows.find((each) => each.id === id)?.name ?? '');
 	}
 
-	async #try(act: () => Promise<void>): Promise<boolean> {
+	/** Does one thing after the other: each may open another show in the place of the one that is open. */
+	#try(act: () => Promise<void>): Promise<boolean> {
+		return (this.#acting = this.#acting.then(() => this.#tryNow(act)));
+	}
+
+	async #tryNow(act: () => Promise<void>): Promise<boolean> {
 		this.#problem = undefined;
 		try {
 			await act();

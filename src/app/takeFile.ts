@@ -215,6 +215,7 @@ function readAll(
 /** Takes a file in as it was chosen, as one edit. */
 export async function takeReviewed(session: Session, review: MergeReview, options: TakeOptions = {}): Promise<Taken> {
 	const { read, settings } = review.file;
+	const { signal } = session;
 	review.refresh();
 	const edit = review.edit();
 	const rows = edit.rows.flatMap(({ after }) => after ?? []);
@@ -223,7 +224,7 @@ export async function takeReviewed(session: Session, review: MergeReview, option
 	if (session.question) return told(notTakenIn(review.file.source, questionFirst));
 	const before = session.show;
 	const step = await review.take(edit);
-	session.signal.throwIfAborted();
+	signal.throwIfAborted();
 	if (step === undefined && !isEmpty(edit)) return told(rowsWaiting(read.rows.length));
 	const known = new Map(before.rows.map((row) => [row.id, row]));
 	const isTaken = (row: Row) => known.get(row.id) !== row;

@@ -260,8 +260,9 @@ export class FileDesk {
 		const job = new AbortController();
 		this.#job = job;
 		const session = this.#session;
-		const end = () => job.abort(session.signal.reason);
-		session.signal.addEventListener('abort', end);
+		const { signal } = session;
+		const end = () => job.abort(signal.reason);
+		signal.addEventListener('abort', end);
 		try {
 			const taken = await work({
 				memory: this.#shelf.memory,
@@ -271,7 +272,7 @@ export class FileDesk {
 				},
 			});
 			if (this.#job !== job) return;
-			session.signal.throwIfAborted();
+			signal.throwIfAborted();
 			if (taken.kind === 'told') this.#tell(taken.report, this.#incoming, taken.step);
 			else {
 				this.#step = taken;
@@ -279,10 +280,10 @@ export class FileDesk {
 				this.isOpen = false;
 			}
 		} catch (cause) {
-			if (session.signal.aborted) this.#tell(leftBehind(source));
+			if (signal.aborted) this.#tell(leftBehind(source));
 			else if (!job.signal.aborted) this.#tell(notTakenIn(source, (cause as Error).message));
 		} finally {
-			session.signal.removeEventListener('abort', end);
+			signal.removeEventListener('abort', end);
 			if (this.#job === job) this.#job = this.#progress = undefined;
 		}
 	}

@@ -50,7 +50,7 @@ test.each(['cut', 'knife'] as const)('undo at the %s takes ticks off, and never 
 	}),
 );
 
-test('behind the question about a cut print the keys of undo and redo do nothing', () =>
+test('behind the question about a cut print the key of undo does nothing', () =>
 	play(async (page, { address }) => {
 		await loadExample(page);
 		await goToWork(page, address, 'cut');
@@ -63,7 +63,7 @@ test('behind the question about a cut print the keys of undo and redo do nothing
 		await press(page, 'Tab');
 		const question = page.getByRole('dialog', { name: 'Already cut' });
 		await question.waitFor();
-		await press(page, 'Control+z', 'Control+y', 'Control+Shift+z');
+		await press(page, 'Control+z');
 		expect(await question.innerText(), 'it is asked still').toContain(name);
 		await question.getByRole('button', { name: 'Leave it as it was' }).click();
 		await page.goto(`${address}#cut`);

@@ -91,7 +91,6 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		await page.getByRole('searchbox', { name: 'Find prints' }).fill('');
 		await page.getByRole('button', { name: 'Filter' }).tap();
 		await page.getByRole('combobox', { name: 'What to know' }).selectOption('look');
-
 		await page.getByText(/Print \d of 4/).waitFor();
 		await page.getByRole('button', { name: 'Accept as it is' }).first().tap();
 		await page.getByRole('link', { name: 'Bench', exact: true }).tap();

@@ -3,6 +3,8 @@ import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { openShelf } from '../../../src/app/shelf.svelte.ts';
+import { giveShow } from '../../../src/app/giveFile.ts';
+import { takeText } from '../../../src/app/takeFile.ts';
 import { tickFor } from '../../../src/core/bench/ticks.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
 import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
@@ -147,4 +149,57 @@ test('at the bench undo takes ticks back and nothing else, however much was done
 	// Past a change that took ticks along there is no way back to the ticks alone.
 	on(session).replaceShow({ name: 'Winter', settings: {}, rows: [] }, 'Load the example');
 	expect([tickStep(session, 'bench'), session.show.rows]).toEqual([undefined, []]);
+});
+
+test('an import whose show is closing stops, and is not said to wait; where closing fails another goes through', async () => {
+	const session = await open();
+	let fail: ((cause: Error) => void) | undefined;
+	const closing = session.close(() => new Promise<void>((_, reject) => (fail = reject)));
+	const { signal } = session;
+	await vi.waitFor(() => expect(fail).toBeDefined());
+	await expect(takeText(session, 'title\nPier')).rejects.toThrow('closed');
+	fail?.(new Error('no room'));
+	await expect(closing).rejects.toThrow('no room');
+	expect([signal.aborted, session.signal.aborted, session.isOpen]).toEqual([true, false, true]);
+	await takeText(session, 'title\nPier');
+	expect(session.show.rows).toHaveLength(1);
+	await session.close();
+});
+
+test('two shows asked for at once are opened one after the other: the last stays, and the first is let go of', async () => {
+	const opened = vi.spyOn(IDBFactory.prototype, 'open');
+	const closed = vi.spyOn(IDBDatabase.prototype, 'close');
+	const shelf = await openShelf({ databaseName, showId: undefined });
+	const ids = [await shelf.create(), await shelf.create()] as [string, string];
+	const { session: first } = shelf;
+	const close = first.close.bind(first);
+	vi.spyOn(first, 'close').mockImplementation(async () => {
+		await new Promise((resolve) => setTimeout(resolve, 50)); // there is much to write
+		await close();
+	});
+	const sessions = new Set([first]);
+	const both = ids.map((id) => shelf.open(id).then(() => sessions.add(shelf.session)));
+	await Promise.all(both);
+	expect(shelf.session.show.id).toBe(ids[1]);
+	await shelf.close();
+	await vi.waitFor(() => expect(closed.mock.calls.length).toBe(opened.mock.calls.length));
+	expect([...sessions].map(({ isOpen }) => isOpen)).toEqual([false, false, false]);
+});
+
+test('a file that leaves when its show is closed already counts as given all the same', async () => {
+	const session = await open();
+	addTitled(session, 'Pier');
+	let finish: (() => void) | undefined;
+	vi.stubGlobal('navigator', {
+		canShare: () => true,
+		share: () => new Promise<void>((resolve) => (finish = resolve)),
+	});
+	onTestFinished(() => void vi.unstubAllGlobals());
+	const giving = giveShow(session, 'share');
+	await session.close();
+	finish?.();
+	await giving;
+	const again = await open();
+	onTestFinished(() => again.close());
+	expect([again.copies.changes, again.copies.last?.what, (await again.exchanges.all()).length]).toEqual([0, 'show', 1]);
 });
