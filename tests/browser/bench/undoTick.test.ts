@@ -15,6 +15,10 @@ async function loadExample(page: Page): Promise<void> {
 
 /** Goes to where one cuts and on to the first step with something to tick off. */
 async function goToWork(page: Page, address: string, at: 'cut' | 'knife'): Promise<void> {
+	if (at === 'knife') {
+		await page.goto(`${address}#boards`);
+		await expect.poll(() => page.getByText(/^Proven least/).count(), { timeout: 20_000 }).toBe(2);
+	}
 	await page.goto(`${address}#${at}`);
 	const next = page.getByRole('button', { name: 'Next', exact: true });
 	await expect.poll(() => next.getAttribute('aria-disabled'), { timeout: 20_000 }).toBe('false');
