@@ -1,6 +1,9 @@
 import { rowsWronged, type WorkedOutShow, type WrongedRow } from '../core/bench/cutWarning.ts';
 import { blanksLeftOver, type LeftOverRow } from '../core/sheets/blankWarning.ts';
-import type { Edit } from '../core/show/edit.ts';
+import { apply, type Edit, isEmpty } from '../core/show/edit.ts';
+import { readSettings } from '../core/show/readSettings.ts';
+import type { Row } from '../core/show/row.ts';
+import type { Settings } from '../core/show/settings.ts';
 import type { Step } from './history.svelte.ts';
 
 /** A change that waits for a word, because something that is cut would be wrong, or left over. */
@@ -25,12 +28,23 @@ export interface Asked {
 export type Answer = 'leave' | 'keep' | 'begin again';
 
 /** Whether anything is cut that an edit might make wrong; what only ticks and marks does not. */
-export const mayBeAsked = (edit: Edit, { ticks = [], cutSheets = [] }: WorkedOutShow['show']): boolean =>
+const mayBeAsked = (edit: Edit, { ticks = [], cutSheets = [] }: WorkedOutShow['show']): boolean =>
 	ticks.length + cutSheets.length > 0 && !edit.ticks && !edit.cutSheets;
 
-/** What has to be asked before a change; undefined where it leaves all that is cut as it is. */
-export function questionOf(label: string, before: WorkedOutShow, after: WorkedOutShow): Question | undefined {
+/**
+ * What has to be asked before an edit; undefined where it leaves all that is cut as it is.
+ * @param workOut works out the rows that the edit would leave
+ */
+export function questionOf(
+	edit: Edit,
+	before: WorkedOutShow,
+	workOut: (rows: readonly Row[], settings: Settings) => WorkedOutShow['results'],
+): Question | undefined {
+	if (isEmpty(edit) || !mayBeAsked(edit, before.show)) return undefined;
+	const show = apply(before.show, edit);
+	const settings = edit.settings ? readSettings(show.settings).settings : before.settings;
+	const after = { show, settings, results: workOut(show.rows, settings) };
 	const wronged = rowsWronged(before, after);
 	const leftOver = blanksLeftOver(before, after);
-	return wronged.length + leftOver.length > 0 ? { label, wronged, leftOver } : undefined;
+	return wronged.length + leftOver.length > 0 ? { label: edit.label, wronged, leftOver } : undefined;
 }

@@ -20,14 +20,14 @@ import type { Show } from '../core/show/show.ts';
 import type { ShowStore, StoredShow } from '../storage/showStore.ts';
 import type { OrderSearch } from './benchOrder.svelte.ts';
 import { CopyCount } from './copyCount.svelte.ts';
-import { type Answer, type Asked, mayBeAsked, type Question, questionOf } from './cutQuestion.ts';
+import { type Answer, type Asked, type Question, questionOf } from './cutQuestion.ts';
 import { Exchanges } from './exchanges.ts';
 import { History, type Step } from './history.svelte.ts';
 import { KeptPlace } from './keptPlace.svelte.ts';
 import type { LateBench } from './lateBench.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
-import { plainCopy } from './plainCopy.ts';
 import { outliving } from './outliving.ts';
+import { plainCopy } from './plainCopy.ts';
 import type { Saved } from './saving.svelte.ts';
 import { WorkedOut } from './workedOut.svelte.ts';
 
@@ -272,12 +272,8 @@ export class Session {
 	}
 
 	#questionOf(edit: Edit): Question | undefined {
-		if (isEmpty(edit) || !mayBeAsked(edit, this.#show)) return undefined;
-		const show = apply(this.#show, edit);
-		const settings = edit.settings ? readSettings(show.settings).settings : this.settings;
-		const results = this.#workedOut.resultsOf(show.rows, settings);
-		const now = { show: this.#show, settings: this.settings, results: this.results };
-		return questionOf(edit.label, now, { show, settings, results });
+		const { show, settings, results } = this;
+		return questionOf(edit, { show, settings, results }, (...after) => this.#workedOut.resultsOf(...after));
 	}
 
 	/** Takes a step back, or does it again. @param isTowards see `CopyCount.returning` */
