@@ -267,7 +267,9 @@ export class Shelf {
 
 	/** Does one thing after the other: each may open another show in the place of the one that is open. */
 	#try(act: () => Promise<void>): Promise<boolean> {
-		return (this.#acting = this.#acting.then(() => this.#tryNow(act)));
+		const acted = this.#acting.then(() => this.#tryNow(act));
+		this.#acting = acted;
+		return acted;
 	}
 
 	async #tryNow(act: () => Promise<void>): Promise<boolean> {
