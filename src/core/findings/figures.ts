@@ -156,7 +156,8 @@ export interface FiguresByCode {
 	};
 	readonly 'no-board':
 		| { readonly kind: 'not in stock'; readonly board: string; readonly part: BlankPart }
-		| { readonly kind: 'too small'; readonly board: string; readonly part: BlankPart; readonly blank: Sides };
+		| { readonly kind: 'too small'; readonly board: string; readonly part: BlankPart; readonly blank: Sides }
+		| { readonly kind: 'inner blank'; readonly smaller: Measure; readonly behind: Borders };
 	readonly 'touches-glass':
 		| { readonly kind: 'nothing between'; readonly glazing: string; readonly surface?: string | undefined }
 		| { readonly kind: 'loose'; readonly surface: string }

@@ -21,6 +21,7 @@ import { lipShrinks, pastGuide, tooDeep, tooThick } from './frame.ts';
 import { overLimit, underLimit } from './limits.ts';
 import { needsPaper } from './needsPaper.ts';
 import { needsSize } from './needsSize.ts';
+import { innerBlank } from './innerBlank.ts';
 import { noBoard } from './noBoard.ts';
 import { notRead } from './notRead.ts';
 import { offRuler } from './offRuler.ts';
@@ -51,6 +52,7 @@ const finders: readonly Finder[] = [
 	frameClash,
 	tooDeep,
 	noBoard,
+	innerBlank,
 	touchesGlass,
 	editionNumber,
 	needsSize,

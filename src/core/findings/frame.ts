@@ -20,7 +20,7 @@ export const tooThick: Finder = (context) => {
 			level: 'stop',
 			cells: ['board'],
 			figures: () => ({ parts: stackParts(row, hasInner, settings), total, most: thickness }),
-			candidates: () => clearEach(context, ['inner mount', 'board']),
+			candidates: () => clearEach(context, ['inner board', 'inner mount', 'board']),
 		},
 	];
 };
@@ -58,7 +58,7 @@ export const tooDeep: Finder = (context) => {
 				left,
 				points: isOver ? undefined : settings.pointsRoom,
 			}),
-			candidates: () => clearEach(context, ['frame', 'inner mount', 'spacer', 'board', 'glazing']),
+			candidates: () => clearEach(context, ['frame', 'inner board', 'inner mount', 'spacer', 'board', 'glazing']),
 		},
 	];
 };

@@ -34,12 +34,14 @@ export const noBoard: Finder = (context) => {
 		(part) => !isGiven(part, settings),
 	);
 	if (missing === undefined) return [];
+	const isInner = missing.part === 'inner mount' && !!row.typed['inner board']?.trim();
+	const column = isInner ? 'inner board' : 'board';
 	const isThere = stockAtHand(missing.board, settings).length > 0;
 	return [
 		{
 			code: 'no-board',
 			level: 'stop',
-			cells: isThere ? ['mountWidth', 'mountHeight'] : ['board'],
+			cells: isThere ? ['mountWidth', 'mountHeight'] : [column],
 			figures: () => {
 				const { board, part, width, height } = missing;
 				return isThere
@@ -47,10 +49,10 @@ export const noBoard: Finder = (context) => {
 					: { kind: 'not in stock', board, part };
 			},
 			candidates: () => [
-				...clearEach(context, ['board', 'mount', 'mount width', 'mount height']),
+				...clearEach(context, [column, 'mount', 'mount width', 'mount height']),
 				...[...new Set(settings.boards.map(({ name }) => name))].map((board) => ({
 					offer: { kind: 'use the board' as const, board },
-					change: { board },
+					change: { [column]: board },
 				})),
 				cutToSuit,
 			],

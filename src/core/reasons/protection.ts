@@ -12,14 +12,15 @@ export function protectionOf(row: Row, settings: Settings): string {
 	const { glazing, spacer } = readWords(row, settings);
 	const say = (value: Parameters<typeof formatWithUnit>[0]) => formatWithUnit(value, settings);
 	if (glazing === 'none') return 'No glazing: nothing touches the print, and nothing keeps dust and fingers off it.';
-	const { thickness, isKnown } = boardThickness(row, settings);
-	const mounts = cells.mount.kind === 'none' ? [] : cells.innerMount ? [thickness, thickness] : [thickness];
+	const outer = boardThickness(row, settings);
+	const inner = boardThickness(row, settings, true);
+	const mounts = cells.mount.kind === 'none' ? [] : cells.innerMount ? [outer, inner] : [outer];
 	const parts = [
 		...(mounts.length === 2 ? ['the mount and the inner mount'] : mounts.length === 1 ? ['the mount'] : []),
 		...(spacer > 0 ? ['a spacer'] : []),
 	];
 	if (parts.length === 0) return `Nothing keeps the print off the ${glazing}: it has neither mount nor spacer.`;
-	const far = plus(...mounts, spacer);
-	const guess = mounts.length > 0 && !isKnown ? ' (the board’s thickness is not known; 1.4 mm is usual)' : '';
+	const far = plus(...mounts.map(({ thickness }) => thickness), spacer);
+	const guess = mounts.some(({ isKnown }) => !isKnown) ? ' (the board’s thickness is not known; 1.4 mm is usual)' : '';
 	return `${parts.join(' and ').replace(/^./, (first) => first.toUpperCase())} keep${parts.length > 1 || mounts.length === 2 ? '' : 's'} the print ${say(far)} off the ${glazing}${guess}.`;
 }

@@ -19,7 +19,7 @@ export const labels: {
 	'ask for a reveal': ({ reveal }, { say }) => `Ask for a reveal of ${say(reveal)}`,
 	'leave a signing space': ({ space }, { say }) => `Leave a signing space of ${say(space)}`,
 	'print on': ({ paper, size: sides }, { size }) => `Print on ${paper === undefined ? '' : `${paper}, `}${size(sides)}`,
-	'use the board': ({ board }) => `Take “${shownText(board)}”`,
+	'use the board': ({ board }) => `Use “${shownText(board)}”`,
 	'use the frame': ({ frame }) => `Use the frame “${shownText(frame)}”`,
 	'put in a spacer': ({ spacer }, { say }) => `Put in a spacer of ${say(spacer)}`,
 	'no glazing': () => 'Leave the glazing out',

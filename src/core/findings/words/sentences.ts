@@ -88,11 +88,15 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			: `${deep}: ${say.say(left)} of the rebate’s ${say.figure(depth)} is left, and points need ${say.say(points)}.`;
 	},
 
-	'no-board': (found, { size }) => {
+	'no-board': (found, { say, figure, size }) => {
+		if (found.kind === 'inner blank') {
+			const behind = Object.entries(found.behind).map(([border, wide]) => `${border} of ${figure(wide)}`);
+			return `The inner mount’s blank, ${say(found.smaller)} smaller a side, does not reach behind the mount’s ${behind.join(' and ')}.`;
+		}
 		const what = found.part === 'mount' ? '' : ` for the ${found.part}`;
 		return found.kind === 'too small'
-			? `No sheet or ready-cut blank of “${shownText(found.board)}” gives a blank of ${size(found.blank)}${what}. Take another board, or add a size of it to the stock.`
-			: `There is no “${shownText(found.board)}”${what} in stock. Add it to the boards, or take another.`;
+			? `No sheet or ready-cut blank of “${shownText(found.board)}” gives a blank of ${size(found.blank)}${what}. Use another board, or add a size of it to the stock.`
+			: `There is no “${shownText(found.board)}”${what} in stock. Add it to the boards, or use another.`;
 	},
 
 	'touches-glass': (found, { say }) => {
