@@ -27,10 +27,10 @@ import type { SeenCells } from './seenCells.ts';
 import type { ShownColumn } from './shownColumns.svelte.ts';
 
 /**
- * What of a selection is to be in view: its active cell, the corner that was moved, only its column, or the corner that
- * was moved with the first of the columns that scroll.
+ * What of a selection is to be in view: its active cell, the corner that was moved, only the row of that or the active
+ * column, or the corner that was moved with the first of the columns that scroll.
  */
-type Look = 'active' | 'head' | 'column' | 'start';
+type Look = 'active' | 'head' | 'row' | 'column' | 'start';
 
 /** A selection, and the rows and columns among which its places were counted. */
 interface Kept {
@@ -75,6 +75,7 @@ export class GridSelection {
 		const { look } = this.#kept;
 		if (now === undefined || look === 'column') return { row: headRow, column: this.columnIndex };
 		if (look === 'start') return { row: now.head.row, column: frozenColumns.length };
+		if (look === 'row') return { row: now.head.row, column: this.columnIndex };
 		return look === 'head' ? now.head : now.active;
 	});
 
@@ -160,7 +161,7 @@ export class GridSelection {
 
 	/** Selects whole rows, from one to another. */
 	selectRows(from: number, to = from): void {
-		if (this.now) this.#set(rowsBetween(from, to, this.columnIndex, this.#cells.extent), 'head');
+		if (this.now) this.#set(rowsBetween(from, to, this.columnIndex, this.#cells.extent), 'row');
 	}
 
 	/** Selects a cell by its row and column, if the row is there; one that is left out is seen then. */

@@ -412,3 +412,12 @@ test('worked-out cells are left alone after a column was hidden: that stays hidd
 	expect(session.show.rows).toEqual(before);
 	await session.close();
 });
+
+test('whole rows that are selected leave the columns where one is reading', async () => {
+	const { session, grid } = await gridOf(['Tar', '300'], ['Ash', '310'], ['Fog', '320']);
+	const column = grid.columns.indexOf('picture width');
+	grid.selection.select(0, column);
+	grid.selection.selectRows(0, 2);
+	expect([grid.selection.rowIds.length, grid.selection.lookedAt]).toEqual([3, { row: 2, column }]);
+	await session.close();
+});
