@@ -111,6 +111,18 @@ test('with end stops it is asked once which cutter it is, with a drawing; then e
 		const question = page.getByRole('region', { name: 'Which kind of cutter is it?' });
 		await question.getByRole('img', { name: /pushed away from you: the cut starts at the top border/ }).waitFor();
 		expect(await axeProblems(page)).toEqual([]);
+		await page.emulateMedia({ colorScheme: 'dark' });
+		const drawing = question.getByRole('img');
+		const [mount, word] = await drawing.evaluate((svg) => {
+			const ink = document.createElement('canvas').getContext('2d')!;
+			const words = [...svg.querySelectorAll('text')].find(({ textContent }) => textContent === 'start')!;
+			return [svg.querySelector('rect')!, words].map((each) => {
+				ink.fillStyle = getComputedStyle(each).fill;
+				ink.fillRect(0, 0, 1, 1);
+				return ink.getImageData(0, 0, 1, 1).data[1]!;
+			});
+		});
+		expect(Math.abs(mount! - word!), 'words on the mount stand out in the dark').toBeGreaterThan(100);
 		await question.getByRole('radio', { name: 'pulled' }).check();
 		await question.getByRole('img', { name: /pulled towards you: the cut starts at the bottom border/ }).waitFor();
 		await question.getByRole('button', { name: 'It is as drawn' }).tap();
