@@ -153,13 +153,13 @@ export const showTakenIn = (name: string, read: number, isInPlace: boolean): Tak
 });
 
 /**
- * Where nothing could be taken in. What is said of the first sign of a file is said of all of it.
+ * Where nothing could be taken in. What is said of the file as a whole needs no place in it.
  * @param source what it came from: the name of a file, or what was pasted
  */
 export const notTakenIn = (source: string, problem: string): TakenIn => ({
 	title: `${source} could not be read`,
 	isProblem: true,
-	sentences: [asSentence(problem.replace(/^line 1, column 1: /, '')), 'Nothing here has changed.'],
+	sentences: [asSentence(problem.replace(/^line 1, column 1: (?=the file )/, '')), 'Nothing here has changed.'],
 });
 
 /** A remark without its capital and full stop, as a sentence. */

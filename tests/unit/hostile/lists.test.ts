@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { on } from '../app/edits.ts';
 import { openSession } from '../../../src/app/openSession.ts';
+import { takeText } from '../../../src/app/takeFile.ts';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { mergeRows } from '../../../src/core/merge/mergeRows.ts';
 import { workOut } from '../../../src/core/row/workOut.ts';
@@ -192,4 +193,19 @@ describe('a file that breaks off within its last sign', () => {
 		expect(rows.map(({ typed }) => typed.side)).toEqual(['70', '6\ufffd']);
 		expect(notes).toEqual(['line 3: the file breaks off in the middle of its last character, shown as \ufffd']);
 	});
+});
+
+test.each<[what: string, list: string, said: string]>([
+	['the first cell', '"title"x,side\nPier,70\n', 'Line 1, column 1: text follows a closing quote'],
+	['the first cell, to the end', '"title,side\nPier,70\n', 'Line 1, column 1: a quote is opened and never closed'],
+	['a later line', 'title,side\n"Pier"x,70\n', 'Line 2, column title: text follows a closing quote'],
+	['nothing', '\n,,\n', 'The file is empty.'],
+	['a picture', '\x89PNG\r\n\x1a\n', 'The file is not text: it is a picture or a film.'],
+])('%s that breaks the rules is said with its place, what is wrong with all of it without', async (_, list, said) => {
+	const session = await openSession({ databaseName: `place ${said} ${list}` });
+	onTestFinished(() => session.close());
+	const came = await takeText(session, list);
+	if (came.kind !== 'told') throw new Error(`asked: ${came.kind}`);
+	expect(came.report.sentences[0]).toMatch(new RegExp(`^${said}`));
+	expect(came.report.sentences[1]).toBe('Nothing here has changed.');
 });
