@@ -38,6 +38,17 @@ export default defineConfig({
 					isolate,
 				},
 			},
+			{
+				test: {
+					name: 'engines',
+					include: ['tests/engines/**/*.test.ts'],
+					globalSetup: ['./tests/engines/getEngines.ts'],
+					execArgv: ['--experimental-websocket'], // from Node 22 on it is there without
+					testTimeout: 300_000,
+					hookTimeout: 300_000,
+					maxWorkers: 1,
+				},
+			},
 		],
 	},
 });

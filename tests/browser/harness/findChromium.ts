@@ -1,7 +1,6 @@
-import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { delimiter, join } from 'node:path';
 import { chromium } from 'playwright-core';
+import { aptInstall, onPath, run } from './programs.ts';
 
 const names = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'];
 
@@ -17,16 +16,8 @@ export const whatToDo =
 	'"npx playwright-core install --with-deps chromium", or set CHROME_PATH to the program.';
 
 /** The Chromium that is installed; undefined if there is none in the usual places. */
-export function installedChromium(): string | undefined {
-	const folders = (process.env.PATH ?? '').split(delimiter).filter(Boolean);
-	const places = [...names.flatMap((name) => folders.map((folder) => join(folder, name))), ...usualPlaces];
-	return [...places, chromium.executablePath()].find((place) => existsSync(place));
-}
-
-function run(command: string, ...args: string[]): boolean {
-	console.log(`${command} ${args.join(' ')}`);
-	return spawnSync(command, args, { stdio: 'inherit' }).status === 0;
-}
+export const installedChromium = (): string | undefined =>
+	onPath(...names) ?? [...usualPlaces, chromium.executablePath()].find((place) => existsSync(place));
 
 /**
  * The Chromium that the tests run in: the one named by CHROME_PATH, else an installed one, else one that is installed
@@ -42,9 +33,7 @@ export function findChromium(): string {
 	const installed = installedChromium();
 	if (installed !== undefined) return installed;
 	console.log('No Chromium is installed; getting one.');
-	if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
-		if (run('apt-get', 'update', '-q')) run('apt-get', 'install', '-y', '-q', '--no-install-recommends', 'chromium');
-	}
+	aptInstall('chromium');
 	if (installedChromium() === undefined) run('npx', 'playwright-core', 'install', 'chromium');
 	const got = installedChromium();
 	if (got === undefined) throw new Error(whatToDo);
