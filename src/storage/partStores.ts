@@ -3,6 +3,7 @@ import { everyPart, heldOf, showOf } from '../core/show/everyPart.ts';
 import { type ItemDiff, itemOf } from '../core/show/keyedList.ts';
 import type { PartApart } from '../core/show/parts.ts';
 import type { Show } from '../core/show/show.ts';
+import { getSound } from './putAside.ts';
 import { type KeyInShow, type Schema, type ShowRecord, storesApart } from './schema.ts';
 import { inSlices, rangeOfShow, type Requests, type Writing } from './writing.ts';
 
@@ -39,7 +40,9 @@ export async function applyToParts(
 		const diffs: readonly ItemDiff<object>[] = edit[name] ?? [];
 		const keyOf = (diff: ItemDiff<object>): KeyInShow => [record.id, ...items.keyOf(itemOf(diff))];
 		const nothing = Promise.resolve(undefined);
-		const current = await Promise.all(diffs.map((diff) => (diff.before ? store.get(keyOf(diff)) : nothing)));
+		const current = await Promise.all(
+			diffs.map((diff) => (diff.before ? getSound(tx, request, name, keyOf(diff)) : nothing)),
+		);
 		await inSlices([...diffs.entries()], request, ([place, diff]) => {
 			const item = items.merge(current[place], diff);
 			return item ? store.put(item as Item, keyOf(diff)) : store.delete(keyOf(diff));

@@ -1,5 +1,9 @@
 import { type DBSchema, openDB } from 'idb';
 import type { PlannedBoard } from '../core/sheets/plannedSheets.ts';
+import { plansProblem } from '../core/show/plansProblem.ts';
+import { isRecord } from '../core/show/settingValue.ts';
+import { recordPutAside } from './putAside.ts';
+import { openPutAsideStore } from './putAsideStore.ts';
 
 /** The form of what is kept; another form is as good as nothing, for plans can be worked out again. */
 const formVersion = 1;
@@ -28,11 +32,27 @@ export function openPlanStore(databaseName: string) {
 		upgrade: (db) => void db.createObjectStore('plans'),
 	}).catch(() => undefined);
 
+	/** Plans that cannot be used are put aside, for the knife may have begun by them. */
+	async function putAside(showId: string, kept: unknown, problem: string): Promise<void> {
+		const store = openPutAsideStore(databaseName);
+		try {
+			await store.add(recordPutAside('plans', showId, kept, problem));
+			await (await opening)?.delete('plans', showId);
+		} finally {
+			store.close();
+		}
+	}
+
 	return {
 		/** The plans of a show; none where there are none. */
 		async read(showId: string): Promise<readonly PlannedBoard[]> {
 			const kept = await opening.then((db) => db?.get('plans', showId)).catch(() => undefined);
-			return kept?.form === formVersion ? kept.boards : [];
+			if (kept === undefined || (isRecord(kept) && typeof kept.form === 'number' && kept.form !== formVersion))
+				return [];
+			const problem = isRecord(kept) && kept.form === formVersion ? plansProblem(kept.boards) : 'it has no known form';
+			if (problem === undefined) return kept.boards;
+			await putAside(showId, kept, problem).catch(() => undefined);
+			return [];
 		},
 
 		/** Keeps the plans of a show in place of those before. @param now in milliseconds since 1970 */
@@ -42,7 +62,7 @@ export function openPlanStore(databaseName: string) {
 			try {
 				const tx = db.transaction('plans', 'readwrite');
 				const [keys, all] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()]);
-				const oldest = keys.map((key, place) => ({ key, at: all[place]!.at })).sort((a, b) => b.at - a.at);
+				const oldest = keys.map((key, place) => ({ key, at: whenKept(all[place]) })).sort((a, b) => b.at - a.at);
 				for (const { key } of oldest.slice(mostShows - 1)) if (key !== showId) void tx.store.delete(key);
 				await Promise.all([tx.store.put({ form: formVersion, at: now, boards }, showId), tx.done]);
 			} catch {
@@ -53,6 +73,9 @@ export function openPlanStore(databaseName: string) {
 		close: () => void opening.then((db) => db?.close()),
 	};
 }
+
+/** What has no time that can be read, as the oldest. */
+const whenKept = (kept: unknown): number => (isRecord(kept) && typeof kept['at'] === 'number' ? kept['at'] : 0);
 
 /** See `openPlanStore`. */
 export type PlanStore = ReturnType<typeof openPlanStore>;

@@ -47,6 +47,21 @@ export interface KeptExchange extends Exchange {
 	readonly stands: boolean;
 }
 
+/** A record that could not be used as it was kept, put aside so that nothing of it is lost. */
+export interface RecordPutAside {
+	/** The store that it was in; `plans` for a board plan. */
+	readonly store: string;
+	readonly key: unknown;
+	/** The record, as it was. */
+	readonly value: unknown;
+	/** What is wrong with it, in words. */
+	readonly problem: string;
+	/** When it was put aside, in milliseconds since 1970. */
+	readonly at: number;
+	/** Whether the person has been told. */
+	readonly isTold: boolean;
+}
+
 /** The key of an item that belongs to a show. */
 export type KeyInShow = [showId: string, ...keyOfItem: (string | number)[]];
 
@@ -62,11 +77,17 @@ export interface Schema extends DBSchema, StoresApart {
 	exchanges: { key: [showId: string, exchangeId: string]; value: KeptExchange };
 	/** What the columns of files mean, by the headers that they have together. */
 	matchings: { key: string; value: ColumnMatching };
+	/** Records that could not be used, as they were. */
+	putAside: { key: number; value: RecordPutAside };
 }
 
 type Database = IDBPDatabase<Schema>;
 /** The transaction in which the stores are brought to another form. */
-export type Upgrading = IDBPTransaction<Schema, (PartApart | 'shows' | 'exchanges' | 'matchings')[], 'versionchange'>;
+export type Upgrading = IDBPTransaction<
+	Schema,
+	(PartApart | 'shows' | 'exchanges' | 'matchings' | 'putAside')[],
+	'versionchange'
+>;
 
 function beginShows(db: Database): void {
 	db.createObjectStore('shows', { keyPath: 'id' });
@@ -94,10 +115,16 @@ const takeViewsApart = (_db: Database, tx: Upgrading): Promise<void> =>
 /** Inner mounts were cut on their own blanks until then; where the window of one is ticked off, it stays right. */
 async function keepInnerCut(_db: Database, tx: Upgrading): Promise<void> {
 	const keys = await tx.objectStore('ticks').getAllKeys();
-	const cut = new Set(keys.flatMap(([id, , , part, side]) => (part === 'inner mount' && side !== 'spoilt' ? id : [])));
+	const ofInner = ([id, , , part, side]: KeyInShow) => (part === 'inner mount' && side !== 'spoilt' ? id : []);
+	const cut = new Set(keys.flatMap((key) => (Array.isArray(key) ? ofInner(key) : [])));
 	await changeRecords(tx, (record) =>
 		cut.has(record.id) ? { ...record, settings: withOwnBlanks(record.settings) } : record,
 	);
+}
+
+/** A record that could not be used was in the way until then. */
+function addPutAside(db: Database): void {
+	db.createObjectStore('putAside', { autoIncrement: true });
 }
 
 /** What makes each form of the stores into the next, the first of nothing. */
@@ -107,6 +134,7 @@ const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] 
 	renewSettings,
 	takeViewsApart,
 	keepInnerCut,
+	addPutAside,
 ];
 
 /** The form in which this version of the app keeps things. */

@@ -1,6 +1,7 @@
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import type { Show } from '../core/show/show.ts';
 import { type ConnectionEvents, openConnection } from './connection.ts';
+import { getSound, putAside, readSound } from './putAside.ts';
 import { type ShowRecord, storesApart } from './schema.ts';
 import { putShow, readStored, ShowMissing } from './showStore.ts';
 import { rangeOfShow, type Requests, write, type Writing } from './writing.ts';
@@ -19,8 +20,9 @@ export function openShelfStore(databaseName: string, events: ConnectionEvents = 
 		/** Every show, the deleted ones too, in no order. */
 		async list(): Promise<readonly ShelvedShow[]> {
 			const tx = await connection.begin((db) => db.transaction(['shows', 'rows']));
-			const records = await tx.objectStore('shows').getAll();
+			const { values: records, damaged } = await readSound(tx.objectStore('shows'));
 			const counts = await Promise.all(records.map(({ id }) => tx.objectStore('rows').count(rangeOfShow(id))));
+			await putAside(connection, damaged);
 			return records.map((record, index) => ({ ...record, prints: counts[index]! }));
 		},
 
@@ -36,7 +38,7 @@ export function openShelfStore(databaseName: string, events: ConnectionEvents = 
 		/** Puts a show away or deletes it, or takes that back. */
 		mark: (showId: string, marks: MarksOfShow): Promise<void> =>
 			writes(async (tx, request) => {
-				const record = await tx.objectStore('shows').get(showId);
+				const record = await getSound(tx, request, 'shows', showId);
 				if (!record) throw new ShowMissing(showId);
 				const { isArchived = record.isArchived, deletedAt = record.deletedAt } = marks;
 				const { isArchived: _, deletedAt: __, ...kept } = record;
@@ -53,9 +55,9 @@ export function openShelfStore(databaseName: string, events: ConnectionEvents = 
 		async forget(deletedBefore: number): Promise<void> {
 			const isOver = ({ deletedAt = Infinity }: ShowRecord) => deletedAt < deletedBefore;
 			const reading = await connection.begin((db) => db.transaction('shows'));
-			if (!(await reading.store.getAll()).some(isOver)) return;
+			if (!(await readSound(reading.store)).values.some(isOver)) return;
 			await writes(async (tx, request) => {
-				for (const { id } of (await tx.objectStore('shows').getAll()).filter(isOver)) {
+				for (const { id } of (await readSound(tx.objectStore('shows'))).values.filter(isOver)) {
 					request(tx.objectStore('shows').delete(id));
 					for (const store of [...storesApart, 'exchanges'] as const)
 						request(tx.objectStore(store).delete(rangeOfShow(id)));
@@ -66,7 +68,9 @@ export function openShelfStore(databaseName: string, events: ConnectionEvents = 
 		/** What the columns of a file with these headers were said to mean. */
 		async matching(headers: string): Promise<ColumnMatching | undefined> {
 			const tx = await connection.begin((db) => db.transaction('matchings'));
-			return tx.store.get(headers);
+			const { values, damaged } = await readSound(tx.store, IDBKeyRange.only(headers));
+			await putAside(connection, damaged);
+			return values[0];
 		},
 
 		/** Keeps what the columns of a file with these headers mean. */

@@ -1,9 +1,12 @@
+import type { IDBPTransaction } from 'idb';
 import { type Exchange, worthKeeping } from '../core/merge/exchange.ts';
 import type { Edit } from '../core/show/edit.ts';
+import type { PartApart } from '../core/show/parts.ts';
 import type { Show } from '../core/show/show.ts';
 import { type Connection, type ConnectionEvents, openConnection } from './connection.ts';
 import { applyToParts, putParts, readParts } from './partStores.ts';
-import { type Copied, type KeptExchange, type LeftAt, type ShowRecord, storesApart } from './schema.ts';
+import { getSound, type Place, putAside, readSound } from './putAside.ts';
+import { type Copied, type KeptExchange, type LeftAt, type Schema, type ShowRecord, storesApart } from './schema.ts';
 import { rangeOfShow, type Requests, write, type Writing } from './writing.ts';
 
 /** A show as it is kept, and how many transactions have made it so. */
@@ -36,19 +39,31 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 
 	const writes = <Result>(work: (tx: Writing, request: Requests) => Promise<Result>) => write(connection, work);
 
+	/** Begins a show where there is none; another tab may have begun one meanwhile. */
+	async function beginShow(makeShow: () => Show, now: number): Promise<StoredShow> {
+		const begun = await writes(async (tx, request) => {
+			const record = toOpen((await readSound(tx.objectStore('shows'))).values, undefined);
+			if (record) return record.id;
+			const show = makeShow();
+			return { show, revision: await putShow(tx, request, show, { openedAt: now }) };
+		});
+		return typeof begun === 'string' ? readStored(connection, begun) : begun;
+	}
+
 	return {
 		/**
 		 * The show that is wanted, else the one that was open last; where there is none yet, `makeShow` gives it and it is
 		 * kept from then on.
 		 * @param now in milliseconds since 1970
 		 */
-		openShow: (makeShow: () => Show, wanted?: string, now = Date.now()): Promise<StoredShow> =>
-			writes(async (tx, request) => {
-				const record = toOpen(await tx.objectStore('shows').getAll(), wanted);
-				if (record) return stored(record, (store) => tx.objectStore(store).getAll(rangeOfShow(record.id)));
-				const show = makeShow();
-				return { show, revision: await putShow(tx, request, show, { openedAt: now }) };
-			}),
+		async openShow(makeShow: () => Show, wanted?: string, now = Date.now()): Promise<StoredShow> {
+			const tx = await connection.begin((db) => db.transaction(['shows', ...storesApart]));
+			const { values, damaged } = await readSound(tx.objectStore('shows'));
+			const record = toOpen(values, wanted);
+			const there = record && (await readWhole(tx, record));
+			await putAside(connection, [...damaged, ...(there?.damaged ?? [])]);
+			return there?.stored ?? beginShow(makeShow, now);
+		},
 
 		/** The show as it is kept now. */
 		read: (showId: string): Promise<StoredShow> => readStored(connection, showId),
@@ -61,7 +76,7 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		 */
 		apply: (showId: string, edit: Edit, takenBack = 0): Promise<number> =>
 			writes(async (tx, request) => {
-				const record = await tx.objectStore('shows').get(showId);
+				const record = await getSound(tx, request, 'shows', showId);
 				if (!record) throw new ShowMissing(showId);
 				// A show that is still typed into, in another tab, is not deleted.
 				const { deletedAt: _, ...kept } = await applyToParts(tx, request, record, edit);
@@ -84,7 +99,7 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		/** Keeps which step is in hand at the bench or the knife, where one is, or when it was opened; that is no edit of the show. */
 		keepPlace: (showId: string, place: Pick<ShowRecord, 'atBench' | 'atKnife' | 'left' | 'openedAt'>): Promise<void> =>
 			writes(async (tx, request) => {
-				const record = await tx.objectStore('shows').get(showId);
+				const record = await getSound(tx, request, 'shows', showId);
 				if (record) request(tx.objectStore('shows').put({ ...record, ...place }));
 			}),
 
@@ -94,7 +109,7 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		 */
 		keepCopied: (showId: string, copied: Copied, takenBack = 0): Promise<void> =>
 			writes(async (tx, request) => {
-				const record = await tx.objectStore('shows').get(showId);
+				const record = await getSound(tx, request, 'shows', showId);
 				if (!record) return;
 				const { takenBack: _, ...kept } = record;
 				request(tx.objectStore('shows').put({ ...kept, copied, ...(takenBack > 0 && { takenBack }) }));
@@ -103,8 +118,9 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		/** The exchanges of a show that stand, newest first. */
 		async exchanges(showId: string): Promise<readonly Exchange[]> {
 			const tx = await connection.begin((db) => db.transaction('exchanges'));
-			const kept = await tx.store.getAll(rangeOfShow(showId));
-			return kept.filter(({ stands }) => stands).sort((a, b) => b.at - a.at);
+			const { values, damaged } = await readSound(tx.store, rangeOfShow(showId));
+			await putAside(connection, damaged);
+			return values.filter(({ stands }) => stands).sort((a, b) => b.at - a.at);
 		},
 
 		/**
@@ -114,7 +130,8 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		keepExchange: (showId: string, exchange: Exchange, stands: boolean): Promise<void> =>
 			writes(async (tx, request) => {
 				const exchanges = tx.objectStore('exchanges');
-				const kept: KeptExchange[] = [...(await exchanges.getAll(rangeOfShow(showId))), { ...exchange, stands }];
+				const { values } = await readSound(exchanges, rangeOfShow(showId));
+				const kept: KeptExchange[] = [...values, { ...exchange, stands }];
 				const worth = new Set(worthKeeping(kept));
 				for (const each of kept) if (!worth.has(each)) request(exchanges.delete([showId, each.id]));
 				request(exchanges.put({ ...exchange, stands }, [showId, exchange.id]));
@@ -137,23 +154,36 @@ function toOpen(records: readonly ShowRecord[], wanted: string | undefined): Sho
 /** A show as it is kept now. */
 export async function readStored(connection: Connection, showId: string): Promise<StoredShow> {
 	const tx = await connection.begin((db) => db.transaction(['shows', ...storesApart]));
-	const record = await tx.objectStore('shows').get(showId);
-	if (!record) throw new ShowMissing(showId);
-	return stored(record, (store) => tx.objectStore(store).getAll(rangeOfShow(showId)));
+	const { values, damaged } = await readSound(tx.objectStore('shows'), IDBKeyRange.only(showId));
+	const there = values[0] && (await readWhole(tx, values[0]));
+	await putAside(connection, [...damaged, ...(there?.damaged ?? [])]);
+	if (!there) throw new ShowMissing(showId);
+	return there.stored;
 }
 
+type WholeReading = IDBPTransaction<Schema, ('shows' | PartApart)[]>;
+
 /** What is kept of a show, put together. */
-async function stored(record: ShowRecord, itemsIn: Parameters<typeof readParts>[1]): Promise<StoredShow> {
+async function readWhole(
+	tx: WholeReading,
+	record: ShowRecord,
+): Promise<{ readonly stored: StoredShow; readonly damaged: readonly Place[] }> {
 	const { revision, atBench, atKnife, left, copied, takenBack } = record;
-	return {
-		show: await readParts(record, itemsIn),
-		revision,
+	const damaged: Place[] = [];
+	const show = await readParts(record, async (name) => {
+		const items = await readSound(tx.objectStore(name), rangeOfShow(record.id));
+		damaged.push(...items.damaged);
+		return items.values;
+	});
+	const stored = {
+		...{ show, revision },
 		...(atBench !== undefined && { atBench }),
 		...(atKnife !== undefined && { atKnife }),
 		...(left && { left }),
 		...(copied && { copied }),
 		...(takenBack !== undefined && { takenBack }),
 	};
+	return { stored, damaged };
 }
 
 /** Puts a whole show in place of what is kept of it. @returns the revision that it makes */
@@ -163,7 +193,7 @@ export async function putShow(
 	show: Show,
 	{ seen = 0, ...more }: { readonly seen?: number } & Partial<Omit<ShowRecord, keyof Show | 'revision'>> = {},
 ): Promise<number> {
-	const before = await tx.objectStore('shows').get(show.id);
+	const before = await getSound(tx, request, 'shows', show.id);
 	const revision = Math.max(seen, before?.revision ?? 0) + 1;
 	await putParts(tx, request, { ...before, ...more, id: show.id, revision }, show);
 	return revision;
@@ -172,6 +202,6 @@ export async function putShow(
 /** Has an exchange stand, or not, in the transaction of the edit that takes it in or back. */
 async function setStanding(tx: Writing, request: Requests, showId: string, id: string, stands: boolean): Promise<void> {
 	const exchanges = tx.objectStore('exchanges');
-	const kept = await exchanges.get([showId, id]);
+	const kept = await getSound(tx, request, 'exchanges', [showId, id]);
 	if (kept) request(exchanges.put({ ...kept, stands }, [showId, id]));
 }

@@ -4,7 +4,13 @@ import { abort } from './abort.ts';
 import type { Connection } from './connection.ts';
 import { type Schema, storesApart } from './schema.ts';
 
-const stores: ('shows' | 'exchanges' | PartApart)[] = ['shows', ...storesApart, 'exchanges'];
+const stores: ('shows' | 'exchanges' | 'matchings' | 'putAside' | PartApart)[] = [
+	'shows',
+	...storesApart,
+	'exchanges',
+	'matchings',
+	'putAside',
+];
 
 /** A transaction that writes. */
 export type Writing = IDBPTransaction<Schema, typeof stores, 'readwrite'>;

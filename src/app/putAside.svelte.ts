@@ -1,0 +1,45 @@
+import { writePutAside } from '../files/putAsideFile.ts';
+import type { RecordPutAside } from '../storage/schema.ts';
+import { openPutAsideStore, type PutAsideStore } from '../storage/putAsideStore.ts';
+
+/** The damaged records that were put aside on this device: told of once, and kept until they are wanted as a file. */
+export class PutAside {
+	#records = $state.raw<readonly RecordPutAside[]>([]);
+	readonly #store: PutAsideStore;
+
+	/** @param databaseName replaced in tests */
+	constructor(databaseName = 'evenhang') {
+		this.#store = openPutAsideStore(databaseName);
+	}
+
+	/** How many there are. */
+	get count(): number {
+		return this.#records.length;
+	}
+
+	/** How many of them the person has not been told of. */
+	get untold(): number {
+		return this.#records.filter(({ isTold }) => !isTold).length;
+	}
+
+	/** Looks what there is. */
+	async refresh(): Promise<void> {
+		this.#records = await this.#store.list().catch(() => this.#records);
+	}
+
+	/** The person has been told of all that there are. */
+	async noteTold(): Promise<void> {
+		this.#records = this.#records.map((record) => ({ ...record, isTold: true }));
+		await this.#store.noteTold().catch(() => undefined); // then it is said once more the next time
+	}
+
+	/** What a file of them holds. */
+	get asFile(): string {
+		return writePutAside(this.#records);
+	}
+
+	/** Lets go of the database. */
+	close(): void {
+		this.#store.close();
+	}
+}
