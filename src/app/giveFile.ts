@@ -48,6 +48,14 @@ export async function giveBackup(shelf: Shelf, way: Way = 'save', now = new Date
 	return given;
 }
 
+/** Hands out the damaged records of this device, as they are. @returns the name of the file */
+export async function givePutAside(shelf: Shelf, now = new Date()): Promise<string | undefined> {
+	const name = fileName(`Damaged records ${dayOf(now)}`, 'evenhang-damaged.json');
+	const given = await handOut(forms(shelf.putAside.asFile, name), 'save');
+	await shelf.putAside.noteTold();
+	return given;
+}
+
 /** The day where one is, as it stands in the names of files. */
 const dayOf = (time: Date): string =>
 	[time.getFullYear(), time.getMonth() + 1, time.getDate()].map((part) => String(part).padStart(2, '0')).join('-');

@@ -29,7 +29,7 @@ export class Keeping {
 	/** Reads the show from the disk where other tabs have changed it: once, however much that was. */
 	readonly #catchUp = oneForMany(() => this.#readAgain());
 
-	constructor(store: ShowStore, { show, revision }: StoredShow, databaseName: string, source: KeepingSource) {
+	constructor(store: ShowStore, { show, revision, notKept }: StoredShow, databaseName: string, source: KeepingSource) {
 		this.#store = store;
 		this.#source = source;
 		this.#tabs = listenToOtherTabs(databaseName, {
@@ -50,6 +50,7 @@ export class Keeping {
 			},
 			onRest: () => void this.#catchUp(),
 		});
+		if (notKept !== undefined) this.#saving.fail(notKept);
 		this.#stopWarning = warnBeforeLeaving(() => this.saved.state === 'saved');
 	}
 

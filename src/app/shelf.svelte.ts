@@ -11,6 +11,7 @@ import { listenToOtherTabs, type OtherTabs } from './otherTabs.ts';
 import { oneForMany } from './oneForMany.ts';
 import { openSession, type SessionOptions } from './openSession.ts';
 import type { Session } from './session.svelte.ts';
+import { PutAside } from './putAside.svelte.ts';
 import { rememberShowOfTab, showOfTab } from './tabShow.ts';
 
 /** What was done to a show last, to be taken back. */
@@ -45,12 +46,15 @@ export class Shelf {
 	readonly #options: SessionOptions;
 	readonly #store: ShelfStore;
 	readonly #tabs: OtherTabs;
+	/** The damaged records of this device. */
+	readonly putAside: PutAside;
 
 	/** Use `openShelf`. */
 	constructor(session: Session, store: ShelfStore, options: SessionOptions) {
 		this.#session = session;
 		this.#store = store;
 		this.#options = options;
+		this.putAside = new PutAside(databaseOf(options));
 		this.#tabs = listenToOtherTabs(databaseOf(options), {
 			onNews: () => void this.refresh(),
 			onReturn: () => void this.refresh(),
@@ -94,6 +98,7 @@ export class Shelf {
 	async #refresh(): Promise<void> {
 		const shows = await this.#store.list().catch(() => undefined);
 		if (shows) this.#shows = shows.toSorted((a, b) => (b.openedAt ?? 0) - (a.openedAt ?? 0) || (a.id < b.id ? -1 : 1));
+		await this.putAside.refresh();
 	}
 
 	/** Opens another show in this tab, once all of this one is on disk. @returns whether it is open */
@@ -215,12 +220,16 @@ export class Shelf {
 		return last.did === 'delete' ? this.bringBack(last.id) : this.archive(last.id, false);
 	}
 
-	/** All shows that are not deleted, whole. */
+	/** All shows that are not deleted, whole; the open one too where this device could not keep it. */
 	async everything(): Promise<readonly ShowOfShelf[]> {
 		await this.#session.whenSaved().catch(() => undefined);
 		await this.refresh();
 		const kept = this.#shows.filter(({ deletedAt }) => deletedAt === undefined);
-		return Promise.all(kept.map(async ({ id, isArchived = false }) => ({ show: await this.read(id), isArchived })));
+		const all = await Promise.all(
+			kept.map(async ({ id, isArchived = false }) => ({ show: await this.read(id), isArchived })),
+		);
+		const { show } = this.#session;
+		return this.#shows.some(({ id }) => id === show.id) ? all : [{ show, isArchived: false }, ...all];
 	}
 
 	/** All shows, for a copy of them that is about to leave. */
@@ -252,6 +261,7 @@ export class Shelf {
 		await this.#session.close();
 		this.#tabs.close();
 		this.#store.close();
+		this.putAside.close();
 	}
 
 	/** A show as it is now, the deleted ones too; the open one as it is here. */

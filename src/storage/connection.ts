@@ -30,6 +30,8 @@ export function openConnection(databaseName: string, { onBlocked, onSuperseded }
 
 	function database(): Promise<Database> {
 		if (isClosed) return Promise.reject(new DOMException('This connection has been closed.', 'AbortError'));
+		if (typeof indexedDB === 'undefined')
+			return Promise.reject(new DOMException('This browser keeps nothing for pages.', 'NotSupportedError'));
 		if (opened) return opened;
 		const forget = () => {
 			if (opened === opening) opened = undefined;

@@ -28,9 +28,9 @@ interface PlanSchema extends DBSchema {
  * worked out again, so no method rejects.
  */
 export function openPlanStore(databaseName: string) {
-	const opening = openDB<PlanSchema>(`${databaseName} plans`, 1, {
-		upgrade: (db) => void db.createObjectStore('plans'),
-	}).catch(() => undefined);
+	const open = async () =>
+		openDB<PlanSchema>(`${databaseName} plans`, 1, { upgrade: (db) => void db.createObjectStore('plans') });
+	const opening = open().catch(() => undefined);
 
 	/** Plans that cannot be used are put aside, for the knife may have begun by them. */
 	async function putAside(showId: string, kept: unknown, problem: string): Promise<void> {

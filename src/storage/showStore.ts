@@ -23,6 +23,8 @@ export interface StoredShow {
 	readonly copied?: Copied;
 	/** How many of the transactions since that copy are no change to back up; see `ShowRecord`. */
 	readonly takenBack?: number;
+	/** The name of the error, where it was begun just now and could not be kept. */
+	readonly notKept?: string;
 }
 
 /** Thrown where a show that should be kept is not: the browser has cleared its storage. */
@@ -50,19 +52,26 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		return typeof begun === 'string' ? readStored(connection, begun) : begun;
 	}
 
+	/** Where a new show cannot be kept there is nothing to lose: it opens all the same, and is kept with its first edit. */
+	const beginAnyhow = (makeShow: () => Show, now: number): Promise<StoredShow> =>
+		beginShow(makeShow, now).catch((cause: unknown) => unkept(makeShow(), cause, full));
+
 	return {
 		/**
 		 * The show that is wanted, else the one that was open last; where there is none yet, `makeShow` gives it and it is
-		 * kept from then on.
+		 * kept from then on, or `notKept` says why not.
 		 * @param now in milliseconds since 1970
 		 */
 		async openShow(makeShow: () => Show, wanted?: string, now = Date.now()): Promise<StoredShow> {
-			const tx = await connection.begin((db) => db.transaction(['shows', ...storesApart]));
+			const tx = await connection
+				.begin((db) => db.transaction(['shows', ...storesApart]))
+				.catch((cause: unknown) => unkept(makeShow(), cause, denied));
+			if ('notKept' in tx) return tx;
 			const { values, damaged } = await readSound(tx.objectStore('shows'));
 			const record = toOpen(values, wanted);
 			const there = record && (await readWhole(tx, record));
 			await putAside(connection, [...damaged, ...(there?.damaged ?? [])]);
-			return there?.stored ?? beginShow(makeShow, now);
+			return there?.stored ?? beginAnyhow(makeShow, now);
 		},
 
 		/** The show as it is kept now. */
@@ -143,6 +152,18 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 
 /** See `openShowStore`. */
 export type ShowStore = ReturnType<typeof openShowStore>;
+
+/** What a browser says that lets a page keep nothing at all, as some do in private windows. */
+const denied = new Set(['SecurityError', 'NotSupportedError']);
+/** What it says where a page may keep things, and there is no room for more. */
+const full = new Set(['QuotaExceededError']);
+
+/** A new show that cannot be kept for one of these reasons; any other is thrown again, for there may be shows. */
+function unkept(show: Show, cause: unknown, reasons: ReadonlySet<string>): StoredShow & { readonly notKept: string } {
+	const { name } = cause as Error;
+	if (!reasons.has(name)) throw cause;
+	return { show, revision: 1, notKept: name };
+}
 
 /** The record of the show to open: the one wanted, else the last that was open, those put away only if there is no other. */
 function toOpen(records: readonly ShowRecord[], wanted: string | undefined): ShowRecord | undefined {

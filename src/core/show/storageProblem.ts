@@ -9,6 +9,9 @@ export function notKept(name: string): string {
 			return `There is no room left on this device to keep the show. ${still} Save the show as a file, or make room.`;
 		case 'VersionError':
 			return 'Another tab has opened a newer version of this app. Save the show as a file, then load this page again.';
+		case 'SecurityError':
+		case 'NotSupportedError':
+			return 'Not saved: this browser lets the page store nothing, as in a private window. Save the show as a file before you close the page.';
 		default:
 			return `The show could not be kept on this device (${name}). ${still} Save the show as a file.`;
 	}
@@ -39,6 +42,12 @@ export function notOpened(name: string): string {
 			return `What is kept on this device cannot be opened just now (${name}): load the page again.`;
 	}
 }
+
+/** A sentence for damaged records that were put aside. */
+export const recordsPutAside = (count: number): string =>
+	count === 1
+		? 'One damaged record was set aside. Everything else has opened. Save the damaged record as a file to keep it.'
+		: `${count} damaged records were set aside. Everything else has opened. Save the damaged records as a file to keep them.`;
 
 /** One sentence for an opening that waits for other tabs. */
 export const otherTabsInTheWay =
