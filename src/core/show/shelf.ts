@@ -14,6 +14,10 @@ export const daysLeft = (deletedAt: number, now: number): number =>
 export const deletedElsewhere = (name: string): string =>
 	`“${name}” was deleted in another tab. Nothing of it is lost: bring it back, or type on, which brings it back too.`;
 
+/** Where a print was deleted in another tab while a cell of it was typed into here. @param text what was typed */
+export const typedIntoDeleted = (text: string): string =>
+	`The print you were typing in was deleted in another tab. Not kept: “${text}”.`;
+
 /** A name that no other show has: `Spring`, `Spring (2)`. */
 export function freeName(wanted: string, taken: readonly string[]): string {
 	const names = new Set(taken.map((name) => name.trim()));

@@ -36,8 +36,6 @@ export function notOpened(name: string): string {
 	switch (name) {
 		case 'VersionError':
 			return 'A newer version of this app has been used here, and this one cannot read what it keeps: load the page again to get the newer one.';
-		case 'SecurityError':
-			return 'This browser does not let the page keep anything: allow it to store data for this address, then load the page again.';
 		default:
 			return `What is kept on this device cannot be opened just now (${name}): load the page again.`;
 	}

@@ -42,6 +42,12 @@ export class CellFocus {
 		if (this.#isInGrid() || isLost) this.give();
 	}
 
+	/** Has the grid let go of the focus: who goes on typing types into no other cell. */
+	letGo(): void {
+		this.#hadFocus = false;
+		if (this.#isInGrid()) (document.activeElement as HTMLElement).blur();
+	}
+
 	/** The focus has come to a cell. */
 	entered(): void {
 		this.#hadFocus = true;

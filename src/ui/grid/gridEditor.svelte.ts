@@ -1,5 +1,6 @@
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
+import { typedIntoDeleted } from '../../core/show/shelf.ts';
 import { textAndState } from './cellView.ts';
 import { type EntryProblem, entryProblem } from './entryProblem.ts';
 import { type GridColumn, gridColumns } from './gridColumns.ts';
@@ -74,6 +75,23 @@ export class GridEditor {
 		if (this.#editing) this.#editing = { ...this.#editing, text, problem: undefined };
 	}
 
+	/**
+	 * Where the print that is typed into has been deleted, in another tab say, the editor closes and says what it held.
+	 * @returns false where it has closed so
+	 */
+	follow(): boolean {
+		const editing = this.#editing;
+		if (editing === undefined || this.#rowOf(editing) !== undefined) return true;
+		const text = editing.text.trim();
+		if (text !== editing.opened.trim()) this.#notices.show(typedIntoDeleted(text));
+		this.cancel();
+		return false;
+	}
+
+	#rowOf({ id }: Editing): Row | undefined {
+		return this.#source.show.rows.find((row) => row.id === id);
+	}
+
 	/** Closes the editor and leaves the cell as it was. */
 	cancel(): void {
 		this.#editing = undefined;
@@ -86,10 +104,11 @@ export class GridEditor {
 	 * @returns whether the editor is closed
 	 */
 	commit(after: After, isKeepingUnread = false): boolean {
+		this.follow();
 		const editing = this.#editing;
 		if (editing === undefined) return true;
 		const text = editing.text.trim();
-		const row = this.#source.show.rows.find(({ id }) => id === editing.id);
+		const row = this.#rowOf(editing);
 		const gridColumn = gridColumns.find(({ key }) => key === editing.key)!;
 		const { column } = gridColumn;
 		if (row !== undefined && column !== undefined && text !== editing.opened.trim()) {

@@ -90,15 +90,6 @@ test.each(['missing', 'portal of that type', 'dropped'] as const satisfies reado
 /** What may be wrong with a device or the app as it starts, as it is done to the page before any script of ours. */
 const atStart: readonly (readonly [what: string, spoil: () => void, sentence: RegExp])[] = [
 	[
-		'storage is refused',
-		() => {
-			IDBFactory.prototype.open = () => {
-				throw new DOMException('refused', 'SecurityError');
-			};
-		},
-		/^This browser does not let the page keep anything/,
-	],
-	[
 		'storage fails to open',
 		() => {
 			const open = Reflect.get<IDBFactory, 'open'>(IDBFactory.prototype, 'open');
@@ -112,11 +103,6 @@ const atStart: readonly (readonly [what: string, spoil: () => void, sentence: Re
 			};
 		},
 		/cannot be opened just now \(UnknownError\)/,
-	],
-	[
-		'there is no storage',
-		() => void Object.defineProperty(window, 'indexedDB', { value: undefined }),
-		/cannot be opened just now/,
 	],
 	[
 		'storage never answers',
