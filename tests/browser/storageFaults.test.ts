@@ -78,17 +78,19 @@ test('a device that fills up at an import: all stays, is said, is in a file, and
 		await isSaved(page);
 		const many = Array.from(
 			{ length: 400 },
-			(_, at) => `Print ${String(at).padStart(3, '0')} ${'of many '.repeat(100)}`,
+			(_, at) => `Print ${String(at).padStart(3, '0')}${' of many'.repeat(100)}`,
 		);
 		await paste(page, ['Kiln door', ...many].join('\n'));
 		await page.locator('[role=grid][aria-rowcount="404"]').waitFor();
 		await noRoom(page).waitFor();
+		await type(page, 0, 'side', '70');
+		await noRoom(page).waitFor();
 		expect(await page.getByText('Saved on this device').count()).toBe(0);
 		expect(await titlesOnDisk(page)).toEqual(['High water', 'Kiln door']);
-		const all = ['High water', 'Kiln door', ...many.map((title) => title.trim())];
+		const all = ['High water', 'Kiln door', ...many];
 		expect(await titlesInFile(page)).toEqual(all);
 		await setRoom(empty, stage);
-		await type(page, 0, 'side', '70');
+		await type(page, 0, 'top', '80');
 		await isSaved(page);
 		expect(await titlesOnDisk(page)).toEqual(all);
 		await page.reload();
@@ -246,7 +248,6 @@ test('a text that is typed into a print which another tab deletes is said, and u
 		await one.keyboard.type(', again');
 		await one.keyboard.press('Enter');
 		expect(await seen(one, 0, 'title')).toBe('Low water typed');
-		await one.getByText('Not kept: “Kiln door, closed”').first().waitFor();
 		await press(other, 'Control+z');
 		await one.locator('[role=grid][aria-rowcount="4"]').waitFor();
 		await type(one, 1, 'title', 'Kiln door, closed');

@@ -44,8 +44,8 @@ export class CellFocus {
 
 	/** Has the grid let go of the focus: who goes on typing types into no other cell. */
 	letGo(): void {
-		this.#hadFocus = false;
 		if (this.#isInGrid()) (document.activeElement as HTMLElement).blur();
+		this.#hadFocus = false;
 	}
 
 	/** The focus has come to a cell. */

@@ -33,6 +33,7 @@ export class GridEditor {
 	readonly #rowEdits: RowEdits;
 	readonly #notices: GridNotices;
 	#editing = $state.raw<Editing>();
+	#deletions = $state.raw(0);
 
 	constructor(
 		source: RowsSource,
@@ -75,17 +76,19 @@ export class GridEditor {
 		if (this.#editing) this.#editing = { ...this.#editing, text, problem: undefined };
 	}
 
-	/**
-	 * Where the print that is typed into has been deleted, in another tab say, the editor closes and says what it held.
-	 * @returns false where it has closed so
-	 */
-	follow(): boolean {
+	/** How often the print that was typed into was deleted meanwhile. */
+	get deletions(): number {
+		return this.#deletions;
+	}
+
+	/** Where the print that is typed into has been deleted, in another tab say, the editor closes and says what it held. */
+	follow(): void {
 		const editing = this.#editing;
-		if (editing === undefined || this.#rowOf(editing) !== undefined) return true;
+		if (editing === undefined || this.#rowOf(editing) !== undefined) return;
 		const text = editing.text.trim();
 		if (text !== editing.opened.trim()) this.#notices.show(typedIntoDeleted(text));
+		this.#deletions++;
 		this.cancel();
-		return false;
 	}
 
 	#rowOf({ id }: Editing): Row | undefined {

@@ -45,7 +45,7 @@ export class GridWindow {
 		const { rowIndex, columnIndex, range } = this.#grid.selection;
 		const { cells, editor, blocks } = this.#grid;
 		const { rows } = cells;
-		const isEditing = editor.editing !== undefined;
+		const edited = editor.editing?.id;
 		const drawn = blocks.drawnTo?.target;
 		const next = this.#rowsInPage.flatMap(({ slot, index }): RowView | readonly [] => {
 			const [row, result] = [rows[index], cells.resultAt(index)];
@@ -65,7 +65,7 @@ export class GridWindow {
 				drawnFrom: filled.from,
 				drawnTo: filled.to,
 				isShown,
-				isEditing: isShown && isEditing,
+				isEditing: isShown && row.id === edited,
 			};
 		});
 		this.#views = keepRowViews(this.#views, next);
