@@ -1,5 +1,5 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { columns } from '../../src/core/show/columns.ts';
@@ -32,30 +32,46 @@ const commandsIn = (text: string) =>
 		.map(([, name]) => name!)
 		.filter((name) => !['ci', 'install', 'i'].includes(name));
 
-/** Paths in the repository that a text names in code type. */
-const pathsIn = (text: string) =>
-	[...text.matchAll(/`((?:src|tests|static|shared|\.ci)\/[^`\s*<>{}]+|[\w.-]+\.(?:ts|cjs|js|md))`/g)].map(
-		([, path]) => path!,
-	);
+/** What ends the names of our files. */
+const ending = String.raw`(?:ts|cjs|js|json|md|css|csv|svelte|svg|png|html|webmanifest)`;
+/** `parts.ts`, `words/sentences.ts`, `src/core/row`: a name of a file, or folders with a slash between them. */
+const pathInCode = new RegExp(String.raw`\`([\w.-]+\.${ending}|\.?[a-z][\w.-]+(?:/[\w.-]{2,})+/?)\``, 'g');
 
-/** The names of all files of ours, wherever they lie. */
-const fileNames = new Set(
-	['.', 'src', 'tests'].flatMap((folder) =>
-		readdirSync(join(root, folder), { recursive: folder !== '.', encoding: 'utf8' }).map((path) => basename(path)),
+/** What is no file of the house: what the build and npm make, and the files that the README has a person make. */
+const isNotOurs = (path: string) => /^(?:dist|node_modules)\/|^(?:rows\.csv|show\.json)$/.test(path);
+
+/** Paths of the house that a text names in code type. */
+const pathsIn = (text: string) =>
+	[...text.matchAll(pathInCode)].map(([, path]) => path!).filter((path) => !isNotOurs(path));
+
+/** Every file and folder of ours, by its path from the root. */
+const allPaths = ['', 'src', 'tests', 'shared', 'static', 'vite'].flatMap((folder) =>
+	readdirSync(join(root, folder), { recursive: folder !== '', encoding: 'utf8' }).map((path) =>
+		[folder, ...path.split(sep)].filter((part) => part !== '').join('/'),
 	),
 );
 
-/** Whether a file exists that a text names by its path, or by its bare name; `your…` stands for one to be written. */
-const isThere = (path: string) =>
-	/^your[A-Z]/.test(basename(path)) || existsSync(join(root, path)) || fileNames.has(path);
+/**
+ * What is wrong with a path that a document names; undefined where it leads to one file or folder: beside the document,
+ * from the root, or by as much of its end as tells it from others. `your…` stands for a file to be written.
+ */
+function problemOf(path: string, document: string): string | undefined {
+	const wanted = path.replace(/\/$/, '');
+	if (/^your[A-Z]/.test(basename(wanted))) return undefined;
+	if (existsSync(join(root, dirname(document), wanted)) || existsSync(join(root, wanted))) return undefined;
+	const meant = allPaths.filter((each) => each.endsWith(`/${wanted}`));
+	if (meant.length === 1) return undefined;
+	return `${path}: ${meant.length === 0 ? 'no such file' : `one of ${meant.join(', ')}`}`;
+}
 
-describe.each(['README.md', 'DEVELOPERS.md'])('%s', (name) => {
+/** The documents of the house: those at the root, and those of a folder with rules of its own. */
+const documents = allPaths.filter((path) => /(?:^|\/)(?:README|DEVELOPERS)\.md$/.test(path));
+
+describe.each(documents)('%s', (name) => {
 	const text = readFileSync(join(root, name), 'utf8');
 
 	test('its commands exist', () => {
-		const commands = commandsIn(text);
-		expect(commands.length).toBeGreaterThan(0);
-		expect(commands.filter((command) => !(command in scripts))).toEqual([]);
+		expect(commandsIn(text).filter((command) => !(command in scripts))).toEqual([]);
 	});
 
 	test('its links lead somewhere', () => {
@@ -69,9 +85,18 @@ describe.each(['README.md', 'DEVELOPERS.md'])('%s', (name) => {
 		expect(broken).toEqual([]);
 	});
 
-	test('the files that it names exist', () => {
-		expect(pathsIn(text).filter((path) => !isThere(path))).toEqual([]);
+	test('each path that it names leads to one file', () => {
+		expect(pathsIn(text).flatMap((path) => problemOf(path, name) ?? [])).toEqual([]);
 	});
+});
+
+test('DEVELOPERS.md is read in one go: 12 kB at most', () => {
+	expect(Buffer.byteLength(readFileSync(join(root, 'DEVELOPERS.md')))).toBeLessThanOrEqual(12_000);
+});
+
+test('DEVELOPERS.md names every document of a folder', () => {
+	const linked = linksIn(readFileSync(join(root, 'DEVELOPERS.md'), 'utf8'));
+	expect(documents.filter((path) => path.includes('/') && !linked.includes(path))).toEqual([]);
 });
 
 test('every command is explained', () => {
@@ -130,10 +155,25 @@ describe('the tables of the README are those of the code', () => {
 describe('the reading of documents', () => {
 	test('finds links, commands, paths and headings', () => {
 		const text =
-			'# Two words, one\n[a](b.md#c) ![d](e.png) <img src="f.png">\n`npm run -s plan -- x`, npm test, `src/core/row`';
+			'# Two words, one\n[a](b.md#c) ![d](e.png) <img src="f.png">\n`npm run -s plan -- x`, npm test, `src/core/row`, `1/8 in`';
 		expect(linksIn(text)).toEqual(['b.md#c', 'e.png', 'f.png']);
 		expect(commandsIn(text)).toEqual(['plan', 'test']);
 		expect(pathsIn(text)).toEqual(['src/core/row']);
 		expect(anchorsIn(text)).toEqual(['two-words-one']);
+	});
+
+	test('finds names of files and folders, and nothing else', () => {
+		const text =
+			'`edit.ts`, `words/say.ts`, `words/`, `.ci/run.js`, `dist/sw.js`, `3/25`, `III/X`, `plus(top, bottom)`';
+		expect(pathsIn(text)).toEqual(['edit.ts', 'words/say.ts', '.ci/run.js']);
+	});
+
+	test('says of a path that it leads nowhere, or to more than one file', () => {
+		expect(problemOf('frame.ts', 'src/core/row/README.md')).toBeUndefined();
+		expect(problemOf('core/show/edit.ts', 'README.md')).toBeUndefined();
+		expect(problemOf('src/core/row/noSuch.ts', 'README.md')).toBe('src/core/row/noSuch.ts: no such file');
+		expect(problemOf('frame.ts', 'README.md')).toBe(
+			'frame.ts: one of src/core/findings/frame.ts, src/core/row/frame.ts',
+		);
 	});
 });

@@ -49,7 +49,7 @@ export const columns = [
 	{ name: 'note', kind: 'text' },
 ] as const satisfies readonly { name: string; kind: ColumnKind }[];
 
-/** The name of a typed column, as DEVELOPERS.md and the CSV write it. */
+/** The name of a typed column, as the README and the CSV write it. */
 export type ColumnName = (typeof columns)[number]['name'];
 
 /** What is asked of a list of columns. */
