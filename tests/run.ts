@@ -92,16 +92,24 @@ async function runAll(): Promise<Sum[]> {
 	return [await runChecks(checks), await runTests(['unit', 'published', 'house']), ...(await runBuilt('browser'))];
 }
 
-/** Builds, and runs a project against what was built. */
-async function runBuilt(project: string): Promise<Sum[]> {
+/** Builds, and runs a project against what was built. @param more files to run alone, or options */
+async function runBuilt(project: string, env?: NodeJS.ProcessEnv, ...more: string[]): Promise<Sum[]> {
 	const built = await runChecks([['build', 'vite', 'build']]);
-	return built.failed === 0 ? [built, await runTests([project])] : [built];
+	return built.failed === 0 ? [built, await runTests([project], env, ...more)] : [built];
+}
+
+/** The tests that are harder in the soak: in the browser those of a host and a device that fail. */
+async function runSoak(): Promise<Sum[]> {
+	const env = { EVENHANG_SOAK: '1' };
+	const patience = '--testTimeout=1800000';
+	const sum = await runTests(['unit', 'published'], env, patience);
+	return [sum, ...(await runBuilt('browser', env, patience, 'tests/browser/kills.test.ts', 'tests/browser/offline'))];
 }
 
 async function runAsked(what: string): Promise<Sum[]> {
 	if (what === 'all') return runAll();
 	if (what === 'check') return [await runChecks(checks)];
-	if (what === 'soak') return [await runTests(['unit', 'published'], { EVENHANG_SOAK: '1' }, '--testTimeout=1800000')];
+	if (what === 'soak') return runSoak();
 	if (what === 'browsers') return runBuilt('engines');
 	throw new RangeError(`there is no run "${what}": all, check, soak or browsers`);
 }
