@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { glazingWords, signedOnWords, surfaceWords } from '../../src/core/row/rowWords.ts';
 import { columns } from '../../src/core/show/columns.ts';
 import { defaultSettings } from '../../src/core/show/defaults.ts';
 import { settingKeys } from '../../src/core/show/readSettings.ts';
@@ -9,6 +10,9 @@ import { resultLengths, resultTexts } from '../../src/files/headers.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> };
+
+/** A text without its line ends. */
+const inOneLine = (text: string) => text.replace(/\s+/g, ' ');
 
 /** The part of a link that names a heading: lower case, words joined by hyphens. */
 const anchorOf = (heading: string) =>
@@ -110,9 +114,18 @@ test('the tools that scripts start exist', () => {
 	expect(files.filter((file) => !existsSync(join(root, file)))).toEqual([]);
 });
 
-describe('the tables of the README are those of the code', () => {
-	const readme = readFileSync(join(root, 'README.md'), 'utf8');
+const readme = readFileSync(join(root, 'README.md'), 'utf8');
 
+test('what the README says to press stands on a screen', () => {
+	const labels = [...readme.matchAll(/_([A-Z][^_]+)_/g)].map(([, label]) => inOneLine(label!));
+	const screens = allPaths
+		.filter((path) => /^src\/(?:pages|ui)\/.*\.(?:svelte|ts)$/.test(path))
+		.map((path) => inOneLine(readFileSync(join(root, path), 'utf8')));
+	expect(labels).toContain('Ready offline');
+	expect(labels.filter((label) => !screens.some((text) => text.includes(label)))).toEqual([]);
+});
+
+describe('the tables of the README are those of the code', () => {
 	/** The rows of the table under a heading, cell by cell. */
 	const tableUnder = (head: string) => {
 		const lines = readme.split('\n');
@@ -126,10 +139,17 @@ describe('the tables of the README are those of the code', () => {
 				.slice(1, -1),
 		);
 	};
-	const inCode = (text = '') => [...text.matchAll(/`([^`]+)`/g)].map(([, name]) => name!);
+	const inCode = (text = '') => [...text.matchAll(/`([^`]+)`/g)].map(([, name]) => inOneLine(name!));
 
 	test('columns that are typed', () => {
 		expect(tableUnder('column').flatMap(([names]) => inCode(names))).toEqual(columns.map(({ name }) => name));
+	});
+
+	test('words that a cell may hold', () => {
+		const held = new Map(tableUnder('column').map(([names, texts]) => [inCode(names)[0], inCode(texts)]));
+		expect(held.get('surface')).toEqual(surfaceWords);
+		expect(held.get('glazing')).toEqual(glazingWords);
+		expect(held.get('signed on')).toEqual(signedOnWords);
 	});
 
 	test('columns that are worked out', () => {
