@@ -9,10 +9,18 @@ export interface GridPlace {
 }
 
 /** What is selected, as it is kept with a step of undo: prints may have moved by then. */
-export type GridFocus = Readonly<Record<keyof Selection, GridPlace>>;
+export interface GridFocus extends Readonly<Record<keyof Selection, GridPlace>> {
+	/** Every print that is selected or has a selected cell; absent in a place that an earlier version kept. */
+	readonly rows?: readonly RowId[];
+}
 
 /** One cell. */
-export const focusOnCell = (cell: GridPlace): GridFocus => ({ active: cell, anchor: cell, head: cell });
+export const focusOnCell = (cell: GridPlace): GridFocus => ({
+	active: cell,
+	anchor: cell,
+	head: cell,
+	rows: [cell.id],
+});
 
 /** Whether a value that was kept is a selection of the grid. */
 export const isGridFocus = (value: unknown): value is GridFocus =>

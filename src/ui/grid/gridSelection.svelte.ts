@@ -127,21 +127,28 @@ export class GridSelection {
 			return found && shown && { id: found.id, key: shown.key };
 		};
 		const [active, anchor, head] = [place(selection.active), place(selection.anchor), place(selection.head)];
-		return active && anchor && head && { active, anchor, head };
+		if (!active || !anchor || !head) return undefined;
+		const { top, bottom } = rangeOf(selection);
+		return { active, anchor, head, rows: rows.slice(top, bottom + 1).map(idOf) };
 	}
 
-	/** Selects what was kept with an edit or a show, if its active cell is still there; else nothing changes. */
+	/**
+	 * Selects what was kept with an edit or a show, if its active cell is still there; else nothing changes. Only the active
+	 * cell where its rows no longer stand together: after another sort or filter, other rows may stand between them.
+	 */
 	restore(focus: unknown): void {
 		if (!isGridFocus(focus)) return;
 		this.#cells.arranged.reveal(focus.active.id);
-		const find = ({ id, key }: GridPlace): Position => ({
-			row: this.#cells.indexOf(id),
-			column: Math.max(0, this.#cells.columns.indexOf(key)),
-		});
-		const [active, anchor, head] = [find(focus.active), find(focus.anchor), find(focus.head)];
-		if (active.row < 0) return;
-		const isWhole = anchor.row >= 0 && head.row >= 0;
-		this.#set(isWhole ? { active, anchor, head } : at(active.row, active.column));
+		const row = this.#cells.indexOf(focus.active.id);
+		if (row < 0) return;
+		const column = (key: GridPlace['key']) => Math.max(0, this.#cells.columns.indexOf(key));
+		const active = { row, column: column(focus.active.key) };
+		const span = spanOf(focus.rows ?? [], this.#cells.rows);
+		if (span === undefined) return this.#set(at(active.row, active.column));
+		const isUpward = this.#cells.indexOf(focus.anchor.id) > this.#cells.indexOf(focus.head.id);
+		const [from, to] = isUpward ? [span.last, span.first] : [span.first, span.last];
+		const anchor = { row: from, column: column(focus.anchor.key) };
+		this.#set({ active, anchor, head: { row: to, column: column(focus.head.key) } });
 	}
 
 	/** Selects one cell. Past an edge: the cell at the edge. */
@@ -236,4 +243,16 @@ function onColumns(selection: Selection, before: readonly ShownColumn[], after: 
 	return followColumns(selection, keys(before), keys(after)) ?? selection;
 }
 
-const idOf = ({ id }: Row): RowId => id;
+/** Where rows stand together, with none between them that is not one of them; undefined where they do not. */
+function spanOf(
+	ids: readonly RowId[],
+	rows: readonly Row[],
+): { readonly first: number; readonly last: number } | undefined {
+	const wanted = new Set(ids);
+	const first = rows.findIndex(({ id }) => wanted.has(id));
+	const last = first + wanted.size - 1;
+	const isTogether = first >= 0 && last < rows.length && rows.slice(first, last + 1).every(({ id }) => wanted.has(id));
+	return isTogether ? { first, last } : undefined;
+}
+
+const idOf = ({ id }: { readonly id: RowId }): RowId => id;

@@ -62,7 +62,7 @@ export class RowEdits {
 		if (first === undefined || last === undefined) return;
 		const label = ids.length === 1 ? 'Duplicate row' : `Duplicate ${ids.length} rows`;
 		const { key } = column;
-		const after = { ...focusOnCell({ id: first, key }), head: { id: last, key } };
+		const after = { ...focusOnCell({ id: first, key }), head: { id: last, key }, rows: ids };
 		if (!this.#edits.do((show) => duplicateRows(show, rowIds, ids, label), { before: focus, after })) return;
 		this.#selection.restore(after);
 		this.#notices.say(ids.length === 1 ? 'Duplicated' : `${ids.length} prints duplicated`);

@@ -174,7 +174,15 @@ async function holdTogether(grid: GridState, session: Session, name: string): Pr
 
 function holdTo(grid: GridState, session: Session, { rows, focus }: Step['before']): void {
 	expect(session.show.rows).toEqual(rows);
-	if (focus !== undefined && rows.length > 0) expect(grid.selection.focus).toEqual(focus);
+	if (focus === undefined || rows.length === 0) return;
+	const now = grid.selection.focus!;
+	expect(now.active).toEqual(focus.active);
+	// After another sort the rows may stand in another sequence, or with others between them.
+	const places = focus.rows!.map((id) => grid.cells.indexOf(id));
+	const isTogether = Math.max(...places) - Math.min(...places) === places.length - 1;
+	expect(new Set(now.rows)).toEqual(new Set(isTogether ? focus.rows : [focus.active.id]));
+	const columns = isTogether ? [focus.anchor.key, focus.head.key] : [focus.active.key, focus.active.key];
+	expect([now.anchor.key, now.head.key]).toEqual(columns);
 }
 
 test('any gestures: each is one step with its selection, and undo to the start and redo to the end give both', () =>
@@ -215,7 +223,7 @@ test('any gestures: each is one step with its selection, and undo to the start a
 						if (session.nextStep !== undefined) undone.push(pasted);
 						else done.push({ before: pasted.before, after });
 					} else if (show !== session.show) {
-						// A sort moves rows away from under a range: what was in hand then is not held to it.
+						// A sort moves rows away from under a range: what was selected then is not held to it.
 						const isSort = each.kind === 'sort';
 						const without = ({ rows }: Step['before']) => ({ rows, focus: undefined });
 						done.push(isSort ? { before: without(before), after: without(after) } : { before, after });
@@ -241,7 +249,7 @@ test('any gestures: each is one step with its selection, and undo to the start a
 		{ numRuns: 100 },
 	));
 
-/** A grid of prints with these titles and picture widths, its first cell in hand. */
+/** A grid of prints with these titles and picture widths, its first cell active. */
 async function gridOf(...prints: readonly (readonly [title: string, width: string])[]) {
 	const session = await openSession({ databaseName: crypto.randomUUID(), makeId: namer() });
 	const grid = new GridState(session);
@@ -251,6 +259,10 @@ async function gridOf(...prints: readonly (readonly [title: string, width: strin
 	const own = () => session.show.rows.map(({ typed }) => typed.title ?? '').join(' ');
 	return { session, grid, titles, own };
 }
+
+/** The titles of the prints that are selected, in the sequence in which they are seen. */
+const selectedTitles = ({ cells, selection }: GridState): string =>
+	cells.rows.flatMap(({ id, typed }) => (selection.rowIds.includes(id) ? (typed.title ?? '') : [])).join(' ');
 
 const three = [
 	['Tar', '300'],
@@ -272,7 +284,7 @@ test('the first row is not moved up, nor the last one down: nothing is done that
 	await session.close();
 });
 
-test('sorted, the row in hand stays in hand, typing moves no row until they are arranged anew, and undo takes it back', async () => {
+test('sorted, the active row stays active, typing moves no row until they are arranged anew, and undo takes it back', async () => {
 	const { session, grid, titles, own } = await gridOf(...three);
 	grid.order.sortBy({ column: 'title', way: 'up' });
 	expect([titles(), own(), grid.selection.row?.typed.title, grid.selection.rowIndex]).toEqual([
@@ -349,7 +361,7 @@ test('the filter cleared, one is back where one was; a row that is gone to is se
 	await session.close();
 });
 
-test('columns that are hidden, moved and sized leave the hand on its column, each one step; results stay what they are', async () => {
+test('columns that are hidden, moved and sized leave the active cell in its column, each one step; results stay what they are', async () => {
 	const { session, grid } = await gridOf(...three);
 	const { results } = session;
 	const shown = () => grid.columns.list.slice(0, 5).map(({ key }) => key);
@@ -391,6 +403,38 @@ test('after a delete in a sorted list, undo selects exactly the prints that came
 	expect(titles()).toBe('Ash Tar');
 	grid.edits.undo();
 	expect([titles(), grid.selection.rowIds]).toEqual(['Ash Ebb Fog Oak Tar', deleted]);
+	await session.close();
+});
+
+test.each([
+	{ own: 'Fog Tar Oak Ash', shown: 'Fog Ash Tar Oak', selected: 'Fog', why: 'Ash and Tar stand between them' },
+	{ own: 'Oak Elm Fog Tar Ash', shown: 'Oak Elm Fog Ash Tar', selected: 'Oak Elm Fog', why: 'they stand together' },
+])(
+	'arranged anew between a delete and its undo, the rows come back as $shown: $selected selected, for $why',
+	async (at) => {
+		const { session, grid, titles } = await gridOf(...at.own.split(' ').map((title) => [title, '300'] as const));
+		grid.order.sortBy({ column: 'title', way: 'up' });
+		grid.selection.selectRows(1, titles().split(' ').indexOf('Oak'));
+		const active = grid.selection.row;
+		grid.rowEdits.remove();
+		expect(titles()).toBe('Ash Tar');
+		grid.order.arrangeAnew();
+		grid.edits.undo();
+		expect([titles(), selectedTitles(grid)]).toEqual([at.shown, at.selected]);
+		expect(grid.selection.row?.id).toBe(active?.id);
+		await session.close();
+	},
+);
+
+test('filtered anew between a delete and its undo, no print is selected that was left out when they were deleted', async () => {
+	const { session, grid, titles } = await gridOf(['Fog', '320'], ['Ash', '310'], ['Oak', '330']);
+	const none = grid.arranged.filter;
+	grid.order.filterBy({ ...none, words: 'o' });
+	grid.selection.selectRows(0, 1);
+	grid.rowEdits.remove();
+	grid.order.filterBy(none);
+	grid.edits.undo();
+	expect([titles(), selectedTitles(grid)]).toEqual(['Fog Ash Oak', 'Fog']);
 	await session.close();
 });
 
