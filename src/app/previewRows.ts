@@ -1,7 +1,7 @@
 import { formatSize } from '../core/length/formatLength.ts';
 import { shownText } from '../core/show/shownText.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
-import { workOut } from '../core/row/workOut.ts';
+import { judgeRow } from '../core/findings/judgeRow.ts';
 import { readRows } from '../files/csv.ts';
 import { firstLines, textOf } from '../files/readTable.ts';
 import type { Session } from './session.svelte.ts';
@@ -27,7 +27,7 @@ export function previewRows({ settings }: Session, { content }: Incoming, matchi
 	});
 	if ('problem' in read) return { problem: `So they cannot be read: ${read.problem}.`, rows: [] };
 	const rows = read.rows.slice(0, most).map((row, place) => {
-		const { solved, findings } = workOut(row, settings);
+		const { solved, findings } = judgeRow(row, settings);
 		const size = (name: string, width?: typeof solved.mountWidth, height?: typeof solved.mountHeight) =>
 			width === undefined || height === undefined ? [] : [`${name} ${formatSize(width, height, settings)}`];
 		const words = [

@@ -1,6 +1,6 @@
 import { withEditionClashes } from '../core/findings/editionClashes.ts';
-import type { RowResult } from '../core/row/rowResult.ts';
-import { workOut } from '../core/row/workOut.ts';
+import type { RowResult } from '../core/findings/rowResult.ts';
+import { judgeRow } from '../core/findings/judgeRow.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/show/settings.ts';
 
@@ -45,7 +45,7 @@ export class ResultCache {
 }
 
 function resultOf(row: Row, settings: Settings, known: WeakMap<Row, RowResult>): RowResult {
-	const result = known.get(row) ?? workOut(row, settings);
+	const result = known.get(row) ?? judgeRow(row, settings);
 	known.set(row, result);
 	return result;
 }

@@ -1,7 +1,7 @@
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import { begunAgain, withoutWrongTicks } from '../core/bench/cutWarning.ts';
 import type { Views } from '../core/grid/views.ts';
-import type { RowResult } from '../core/row/rowResult.ts';
+import type { RowResult } from '../core/findings/rowResult.ts';
 import {
 	apply,
 	type Command,

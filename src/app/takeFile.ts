@@ -10,7 +10,7 @@ import type { Row } from '../core/show/row.ts';
 import { questionFirst } from '../core/show/saidOfFiles.ts';
 import { settingsOfRows } from '../core/show/settingsOfRows.ts';
 import type { Show } from '../core/show/show.ts';
-import { workOut } from '../core/row/workOut.ts';
+import { judgeRow } from '../core/findings/judgeRow.ts';
 import { type BackedUpShow, isBackup, readBackup } from '../files/backupFile.ts';
 import { compareResults, readRows, type RowsOfFile } from '../files/csv.ts';
 import { decodeText } from '../files/decodeText.ts';
@@ -262,7 +262,7 @@ function countDiffering({ show, results, settings }: Session, { rows, results: f
 		if (cells.every(({ text }) => text.trim() === '')) return [];
 		const here = show.rows[places.get(row.id) ?? -1];
 		const isKnown = here && isSameValue([here.typed, here.units], [row.typed, row.units]);
-		return [{ cells, result: isKnown ? results[places.get(row.id)!]! : workOut(row, settings) }];
+		return [{ cells, result: isKnown ? results[places.get(row.id)!]! : judgeRow(row, settings) }];
 	});
 	return compareResults(
 		compared.map(({ cells }) => cells),

@@ -2,7 +2,7 @@ import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import { orderBench } from '../core/bench/orderBench.ts';
 import { orderJob } from '../core/bench/orderJob.ts';
 import { readViews } from '../core/grid/views.ts';
-import type { RowResult } from '../core/row/rowResult.ts';
+import type { RowResult } from '../core/findings/rowResult.ts';
 import { readSettings } from '../core/show/readSettings.ts';
 import type { Row } from '../core/show/row.ts';
 import type { SettingProblem } from '../core/show/settingValue.ts';

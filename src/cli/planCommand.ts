@@ -5,7 +5,7 @@ import { orderBench } from '../core/bench/orderBench.ts';
 import { readViews } from '../core/grid/views.ts';
 import type { Reading } from '../core/length/reading.ts';
 import { withEditionClashes } from '../core/findings/editionClashes.ts';
-import { workOut } from '../core/row/workOut.ts';
+import { judgeRow } from '../core/findings/judgeRow.ts';
 import type { BoardPlan } from '../core/sheets/boardPlan.ts';
 import { type CutSheet, layoutOf } from '../core/sheets/cutSheet.ts';
 import { jobsOf } from '../core/sheets/jobsOf.ts';
@@ -49,7 +49,7 @@ export async function planCommand(args: readonly string[], standing: string | un
 		return { exitCode: 1, output: '', said };
 	}
 	const unknown = unknownSettings(typedSettings).map((key) => `no setting is called ${key}: passed over`);
-	const alone = rows.map((row) => workOut(row, settings));
+	const alone = rows.map((row) => judgeRow(row, settings));
 	const results = withEditionClashes(rows, alone, settings);
 	const show = { rows, results, settings, bench: orderBench(rows, results, settings) };
 	const output = read.value.isJson

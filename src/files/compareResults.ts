@@ -1,7 +1,7 @@
 import { parseExact } from '../core/length/formatLength.ts';
 import { isSame } from '../core/length/length.ts';
 import type { Unit } from '../core/length/reading.ts';
-import type { RowResult } from '../core/row/rowResult.ts';
+import type { RowResult } from '../core/findings/rowResult.ts';
 import { resultLengths } from './headers.ts';
 import type { ResultCell } from './readRows.ts';
 

@@ -1,7 +1,7 @@
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import { formatExact, formatTypeable } from '../core/length/formatLength.ts';
 import { fraction } from '../core/length/fraction.ts';
-import type { RowResult } from '../core/row/rowResult.ts';
+import type { RowResult } from '../core/findings/rowResult.ts';
 import type { BottomWeight, Settings } from '../core/show/settings.ts';
 import { resultLengths } from './headers.ts';
 

@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import type { Unit } from '../core/length/reading.ts';
-import type { RowResult } from '../core/row/rowResult.ts';
+import type { RowResult } from '../core/findings/rowResult.ts';
 import { type ColumnName, columns, hasUnit, kindOf } from '../core/show/columns.ts';
 import { ownValue } from '../core/show/ownValue.ts';
 import type { Row } from '../core/show/row.ts';

@@ -1,4 +1,4 @@
-import type { RowResult } from '../core/row/rowResult.ts';
+import type { RowResult } from '../core/findings/rowResult.ts';
 import type { NameOfBlank } from '../core/sheets/layout.ts';
 import { isBlankWanted } from '../core/sheets/wantedBlanks.ts';
 import type { Row } from '../core/show/row.ts';
@@ -19,6 +19,6 @@ export function blankNames(rows: readonly Row[], results: readonly RowResult[], 
 		const [row, result] = [rows[index]!, results[index]];
 		const isOneOfSeveral = (result?.copies ?? 1) > 1;
 		const name = nameOfPrint(row, index) + (isOneOfSeveral ? ` (${copy})` : '');
-		return result && isBlankWanted(blank, board, row, result, settings) ? name : `${name}, left over`;
+		return result && isBlankWanted(blank, board, result, settings) ? name : `${name}, left over`;
 	};
 }

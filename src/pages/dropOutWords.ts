@@ -1,5 +1,5 @@
 import { formatWithUnit, type Scale } from '../core/length/formatLength.ts';
-import type { RowResult } from '../core/row/rowResult.ts';
+import type { RowResult } from '../core/findings/rowResult.ts';
 import { rowsOfDropOut } from '../core/sheets/leftOvers.ts';
 import type { Stock } from '../core/sheets/stock.ts';
 import type { Row } from '../core/show/row.ts';
@@ -34,7 +34,7 @@ export function windowOfDropOut(
 	settings: Settings,
 ): string {
 	if (stock.kind !== 'drop-out') return '';
-	const places = rowsOfDropOut(stock, rows, results, settings);
+	const places = rowsOfDropOut(stock, results, settings);
 	if (places.length === 0) return '';
 	const names = places.slice(0, mostNamed).map((place) => nameOfPrint(rows[place]!, place));
 	const others = places.length - names.length;

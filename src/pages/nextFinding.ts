@@ -1,4 +1,4 @@
-import type { RowResult } from '../core/row/rowResult.ts';
+import type { RowResult } from '../core/findings/rowResult.ts';
 import { columnOfFindingCell, type GridColumn } from '../ui/grid/gridColumns.ts';
 
 /** A cell that something is said about. */

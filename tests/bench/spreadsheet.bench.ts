@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { bench, describe, expect } from 'vitest';
 import { initSync, Model } from '@ironcalc/wasm';
 import { toMm } from '../../src/core/length/length.ts';
-import { workOut } from '../../src/core/row/workOut.ts';
+import { judgeRow } from '../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../src/core/show/readSettings.ts';
 import type { Row } from '../../src/core/show/row.ts';
 
@@ -55,7 +55,7 @@ model.evaluate();
 
 // Both say the same, or the comparison is of nothing.
 for (const place of [0, 1, 777, 9999]) {
-	const { solved } = workOut(rows[place]!, settingsOf(3));
+	const { solved } = judgeRow(rows[place]!, settingsOf(3));
 	const cells = ['side', 'top', 'bottom', 'windowWidth', 'windowHeight'] as const;
 	expect(cells.map((_, i) => Number(model.getFormattedCellValue(0, place + 1, 3 + i)))).toEqual(
 		cells.map((key) => toMm(solved[key]!)),
@@ -67,7 +67,7 @@ describe(`the overlap of the show changes, ${rowCount} rows follow`, () => {
 
 	bench('rows with all rules and findings', () => {
 		const settings = settingsOf(3 + (turn++ % 2));
-		for (const row of rows) workOut(row, settings);
+		for (const row of rows) judgeRow(row, settings);
 	});
 
 	bench('spreadsheet engine, the arithmetic of these rows alone', () => {

@@ -1,6 +1,6 @@
 import { bench, describe } from 'vitest';
 import { orderBench } from '../../src/core/bench/orderBench.ts';
-import { workOut } from '../../src/core/row/workOut.ts';
+import { judgeRow } from '../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../src/core/show/readSettings.ts';
 import type { Row, Typed } from '../../src/core/show/row.ts';
 
@@ -23,17 +23,17 @@ const showOf = (count: number): readonly Row[] =>
 describe('a row', () => {
 	typings.forEach((typed, order) => {
 		bench(Object.entries(typed).flat().join(' '), () => {
-			workOut({ id: 'row', order, typed }, settings);
+			judgeRow({ id: 'row', order, typed }, settings);
 		});
 	});
 });
 
 describe.each([30, 300])('a show of %i prints', (count) => {
 	const rows = showOf(count);
-	const results = rows.map((row) => workOut(row, settings));
+	const results = rows.map((row) => judgeRow(row, settings));
 
 	bench('every row', () => {
-		for (const row of rows) workOut(row, settings);
+		for (const row of rows) judgeRow(row, settings);
 	});
 
 	bench('the cutting order', () => {

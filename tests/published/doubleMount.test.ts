@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { cases } from '../../shared/check-values/doubleMount.json' with { type: 'json' };
 import { orderBench } from '../../src/core/bench/orderBench.ts';
 import { inches, toInches } from '../../src/core/length/length.ts';
-import { workOut } from '../../src/core/row/workOut.ts';
+import { judgeRow } from '../../src/core/findings/judgeRow.ts';
 import { jobsOf } from '../../src/core/sheets/jobsOf.ts';
 import { readSettings } from '../../src/core/show/readSettings.ts';
 
@@ -15,7 +15,7 @@ describe.each(cases)('a double mount with $outerGuideIn in and $innerGuideIn in 
 		'inner mount': `${published.shownIn}`,
 	};
 	const rows = [{ id: 'r1', order: 1, typed }];
-	const results = rows.map((row) => workOut(row, settings));
+	const results = rows.map((row) => judgeRow(row, settings));
 
 	test('the outer window first, then the inner one from the same edges', () => {
 		const { steps } = orderBench(rows, results, settings);

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { inches, mm, toInches, toMm } from '../../src/core/length/length.ts';
-import { frameOf, insideFrame } from '../../src/core/row/frame.ts';
 import { faceOpening, stackThickness, usualBoardThickness } from '../../src/core/row/stack.ts';
 import { solveRow } from '../../src/core/row/solveRow.ts';
-import { blankCells } from '../../src/core/row/cells.ts';
 import { workOut } from '../../src/core/row/workOut.ts';
+import { blankCells } from '../../src/core/row/cells.ts';
+import { judgeRow } from '../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../src/core/show/readSettings.ts';
 import type { Row, Typed } from '../../src/core/show/row.ts';
 import type { TypedSettings } from '../../src/core/show/settings.ts';
@@ -13,7 +13,7 @@ import { cases } from '../../shared/check-values/materials.json' with { type: 'j
 const row = (typed: Typed): Row => ({ id: 'row', order: 1, typed });
 const settingsOf = (typed: TypedSettings) => readSettings(typed).settings;
 const codes = (typed: Typed, show: TypedSettings) =>
-	workOut(row(typed), settingsOf(show)).findings.map(({ code }) => code);
+	judgeRow(row(typed), settingsOf(show)).findings.map(({ code }) => code);
 
 test(`board of which no thickness is known is 4-ply (${cases.boardMm.source})`, () => {
 	expect(toMm(usualBoardThickness)).toBeGreaterThanOrEqual(cases.boardMm.least);
@@ -31,7 +31,7 @@ test.each([cases.stackPasses, cases.stackFails])('a stack of $totalMm mm ($sourc
 	const boards = [board(1.4), ...(undermountMm === 1.4 ? [] : [board(undermountMm)])];
 	const show = { boards, undermount: `${undermountMm} mm`, limits: { thickness: cases.thicknessRuleMm.greatest } };
 	const typed = { shape: '3:2', board: '1.4 mm' };
-	expect(toMm(stackThickness(row(typed), false, settingsOf(show)))).toBeCloseTo(totalMm, 9);
+	expect(toMm(stackThickness(workOut(row(typed), settingsOf(show)), settingsOf(show)))).toBeCloseTo(totalMm, 9);
 	expect(codes(typed, show).includes('too-thick')).toBe(totalMm > cases.thicknessRuleMm.greatest);
 });
 
@@ -49,8 +49,7 @@ test.each([
 	const show = settingsOf({
 		frames: [{ name: 'Plain', rebateWidth: 500 + 2 * playMm, rebateHeight: 400 + 2 * playMm }],
 	});
-	const { solved } = workOut(row({ shape: '3:2' }), show);
-	expect(frameOf(row({}), insideFrame(blankCells, solved), show) !== undefined).toBe(isFrame);
+	expect(workOut(row({ shape: '3:2' }), show).frame.frame !== undefined).toBe(isFrame);
 });
 
 test(`bottom to top as 4 to 3 (${cases.threeToFour.source})`, () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { toInches, toMm } from '../../src/core/length/length.ts';
 import type { SolvedKey } from '../../src/core/row/solvedRow.ts';
-import { workOut } from '../../src/core/row/workOut.ts';
+import { judgeRow } from '../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../src/core/show/readSettings.ts';
 import type { Typed } from '../../src/core/show/row.ts';
 import type { TypedSettings } from '../../src/core/show/settings.ts';
@@ -19,7 +19,7 @@ interface Case {
 function check(show: TypedSettings, { typed, expectMm, expectInches, findings, message }: Case) {
 	const { settings, problems } = readSettings(show);
 	expect(problems).toEqual([]);
-	const result = workOut({ id: 'row', order: 1, typed }, settings);
+	const result = judgeRow({ id: 'row', order: 1, typed }, settings);
 	for (const [key, value] of Object.entries(expectMm ?? {}))
 		expect(toMm(result.solved[key as SolvedKey]!), key).toBeCloseTo(value, 6);
 	for (const [key, value] of Object.entries(expectInches ?? {}))

@@ -2,12 +2,11 @@ import { formatExact, formatLength, formatSize, formatWithUnit, type Scale } fro
 import { greatestLength, type Length, length } from '../length/length.ts';
 import { greatestCommonDivisor } from '../length/greatestCommonDivisor.ts';
 import { onRuler } from '../length/ruler.ts';
+import { judgeRow } from '../findings/judgeRow.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import { fixedWeight, weightOf } from '../row/border.ts';
 import { type Cells, type Shape, sizeKeys } from '../row/cells.ts';
 import { coverOf } from '../row/cover.ts';
-import { readCells } from '../row/readCells.ts';
-import type { RowResult } from '../row/rowResult.ts';
-import { solveRow } from '../row/solveRow.ts';
 import { workOut } from '../row/workOut.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { CellTexts, Row } from '../show/row.ts';
@@ -31,14 +30,14 @@ export interface RowAdvice {
  */
 export function advise(row: Row, result: RowResult, settings: Settings): RowAdvice {
 	if (!result.findings.some(({ code }) => troubles.includes(code))) return { advice: [], cannotBeEven: undefined };
-	const { cells } = readCells(row, settings);
+	const { cells } = result.read;
 	// A row in the wrong unit is first to be read in the right one: advice on its figures would be of no use.
 	const isSlipped = result.findings.some(({ code }) => code === 'unit-slip');
-	if (cells.mount.kind === 'none' || isSlipped) return { advice: [], cannotBeEven: undefined };
+	if (!result.hasMount || isSlipped) return { advice: [], cannotBeEven: undefined };
 	const stops = new Set(result.findings.filter(({ level }) => level === 'stop').map(({ code }) => code));
 	const offers: { readonly advice: Advice; readonly looks: number }[] = [];
 	for (const draft of draftsOf(row, cells, settings)) {
-		const after = workOut(withCells(row, draft.change, settings), settings);
+		const after = judgeRow(withCells(row, draft.change, settings), settings);
 		const codes = after.findings.map(({ code }) => code);
 		if (!isWhole(after)) continue;
 		if (codes.includes('adds-up') || codes.includes('does-not-fit')) continue;
@@ -100,7 +99,7 @@ function draftsOf(row: Row, cells: Cells, settings: Settings): readonly Draft[] 
 	const mount = isMountGiven ? {} : mountCells;
 	const drafts: Draft[] = [];
 
-	const even = shape && evenPicture(row, { ...free, ...mount, ...shapeText }, shape, settings);
+	const even = shape && evenPicture(row, cells, { ...free, ...mount, ...shapeText }, shape, settings);
 	if (even)
 		drafts.push({
 			kind: 'even',
@@ -116,7 +115,13 @@ function draftsOf(row: Row, cells: Cells, settings: Settings): readonly Draft[] 
 			message: ({ solved }) =>
 				`Print it at ${say.picture(solved)}, the largest with no border under the one asked: ${say.borders(solved)}.`,
 		});
-	const cropped = croppedPicture(row, { ...free, ...mount, ...keptBorder(row, cells), ...shapeText }, shape, settings);
+	const cropped = croppedPicture(
+		row,
+		cells,
+		{ ...free, ...mount, ...keptBorder(row, cells), ...shapeText },
+		shape,
+		settings,
+	);
 	if (cropped)
 		drafts.push({
 			kind: 'crop',
@@ -194,13 +199,17 @@ const typedPicture = (width: Length, height: Length, { unit }: Settings): CellTe
 });
 
 /** The picture whose borders come out exactly even, where there is one: its width, or both sides where no shape is typed. */
-function evenPicture(row: Row, change: CellTexts, shape: Shape, settings: Settings): { change: CellTexts } | undefined {
-	const changed = withCells(row, change, settings);
-	const { cells } = readCells(changed, settings);
-	const solution = solveRow(cells, settings);
-	const { mountWidth, mountHeight } = solution.solved;
+function evenPicture(
+	row: Row,
+	cells: Cells,
+	change: CellTexts,
+	shape: Shape,
+	settings: Settings,
+): { change: CellTexts } | undefined {
+	const { read, solution, solved } = workOut(withCells(row, change, settings), settings);
+	const { mountWidth, mountHeight } = solved;
 	if (!mountWidth || !mountHeight) return undefined;
-	const weight = fixedWeight(weightOf(cells, settings));
+	const weight = fixedWeight(weightOf(read.cells, settings));
 	if (!weight) return undefined;
 	const { width, height } = solution.cover;
 	const picture = exactlyEven(mountWidth, mountHeight, width.added, height.added, shape, weight);
@@ -210,7 +219,7 @@ function evenPicture(row: Row, change: CellTexts, shape: Shape, settings: Settin
 	const pictureWidth = mountWidth - width.added - 2 * side;
 	if (pictureWidth <= 0 || picture.height > greatestLength) return undefined;
 	const text = formatExact(length(pictureWidth), settings.unit);
-	if (cells.shape && row.typed.shape) return { change: { 'picture width': text } };
+	if (cells.shape) return { change: { 'picture width': text } };
 	const pictureHeight = length(Math.round((pictureWidth * shape.denominator) / shape.numerator / 10) * 10);
 	return { change: { 'picture width': text, 'picture height': formatExact(pictureHeight, settings.unit) } };
 }
@@ -218,6 +227,7 @@ function evenPicture(row: Row, change: CellTexts, shape: Shape, settings: Settin
 /** The border kept on both axes and the picture cropped to what the window then shows. */
 function croppedPicture(
 	row: Row,
+	cells: Cells,
 	change: CellTexts,
 	shape: Shape | undefined,
 	settings: Settings,
@@ -236,7 +246,7 @@ function croppedPicture(
 	if (!pictureWidth || !pictureHeight) return undefined;
 	const [is, ratio] = [pictureWidth / pictureHeight, shape.numerator / shape.denominator];
 	const lost = is > ratio ? 1 - ratio / is : 1 - is / ratio;
-	if (lost < 0.0005 || isEnlarged(row, pictureWidth, pictureHeight, settings)) return undefined;
+	if (lost < 0.0005 || isEnlarged(cells, pictureWidth, pictureHeight)) return undefined;
 	return {
 		change: { ...change, ...typedPicture(pictureWidth, pictureHeight, settings) },
 		words: `${(100 * lost).toFixed(1)} % of the ${is > ratio ? 'height' : 'width'} is cut off`,
@@ -244,8 +254,7 @@ function croppedPicture(
 }
 
 /** Whether a picture is larger than the one that the row has typed: that is no crop of it. */
-function isEnlarged(row: Row, width: Length, height: Length, settings: Settings): boolean {
-	const { cells } = readCells(row, settings);
+function isEnlarged(cells: Cells, width: Length, height: Length): boolean {
 	return width > (cells.pictureWidth ?? width) && height > (cells.pictureHeight ?? height);
 }
 

@@ -1,4 +1,4 @@
-import type { RowResult } from '../row/rowResult.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import { cutsThatStand, type Tick } from './ticks.ts';

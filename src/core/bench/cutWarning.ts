@@ -1,5 +1,5 @@
 import { formatWithUnit, type Scale } from '../length/formatLength.ts';
-import type { RowResult } from '../row/rowResult.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import { compose, type Edit } from '../show/edit.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';

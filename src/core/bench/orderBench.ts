@@ -1,4 +1,4 @@
-import type { RowResult } from '../row/rowResult.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import type { BenchPlan, BenchStep, BenchWay, Cut } from './benchPlan.ts';
@@ -20,9 +20,9 @@ export function orderBench(
 	settings: Settings,
 	orderOf: (job: OrderJob) => SetUpOrder = fewestSettings,
 ): BenchPlan {
-	const cuts = rows.flatMap((row, index) => {
+	const cuts = rows.flatMap((_, index) => {
 		const result = results[index];
-		return result ? windowCuts(row, result, index + 1, settings) : [];
+		return result ? windowCuts(result, index + 1, settings) : [];
 	});
 	const bySetUp = groupBy(cuts, ({ setUp }) => setUpKey(setUp));
 	const asked = [...bySetUp.values()].map((own) => ({ ...own[0]!.setUp, cuts: inOrder(own) }));

@@ -1,5 +1,5 @@
 import { type Length, toMm } from '../length/length.ts';
-import type { RowResult } from '../row/rowResult.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import type { BenchStep } from './benchPlan.ts';
@@ -40,7 +40,7 @@ export const paperMounts = (
 		cutMounts(results[index]!, settings).map((mount) => ({
 			index,
 			mount,
-			overcut: overcutOf(rows[index]!, mount.part, settings),
+			overcut: overcutOf(results[index]!, mount.part, settings),
 		})),
 	);
 

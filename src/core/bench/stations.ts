@@ -1,5 +1,5 @@
 import { isSame, type Length } from '../length/length.ts';
-import type { RowResult } from '../row/rowResult.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import type { Row } from '../show/row.ts';
 import type { Bench, Settings } from '../show/settings.ts';
 import type { BenchStep, CutPart, CutSide } from './benchPlan.ts';

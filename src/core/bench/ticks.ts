@@ -1,9 +1,9 @@
 import { isSame, type Length } from '../length/length.ts';
-import type { RowResult } from '../row/rowResult.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import type { Row, RowId } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import type { Cut, CutPart, CutSide } from './benchPlan.ts';
-import { boardOfPart, cutMounts } from './windowCuts.ts';
+import { cutMounts } from './windowCuts.ts';
 
 /** One mount of a show: which row's, which copy, which part. */
 export interface MountId {
@@ -54,9 +54,7 @@ export function tickFor(
 	const mount = cutMounts(result, settings).find((each) => each.part === part);
 	if (mount === undefined || copy > result.copies) return undefined;
 	const { borders, width, height } = mount;
-	const hasOwnBoard = part === 'inner mount' && !!row.typed['inner board']?.trim();
-	const board = row.typed[hasOwnBoard ? 'inner board' : 'board']?.trim();
-	const thickness = boardOfPart(row, part, settings)?.thickness;
+	const { asked: board, board: { thickness } = {} } = result.boards[part];
 	return {
 		...{ row: row.id, copy, part, side, border: borders[side], width, height },
 		...(board && { board }),

@@ -1,8 +1,8 @@
 import { type Length, length, minus, plus, zero } from '../length/length.ts';
-import type { RowResult } from '../row/rowResult.ts';
-import { boardOf, boardThickness, innerBoardOf } from '../row/stack.ts';
-import type { Row } from '../show/row.ts';
-import type { Board, Settings } from '../show/settings.ts';
+import type { RowResult } from '../findings/rowResult.ts';
+import { boardThickness } from '../row/stack.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
+import type { Settings } from '../show/settings.ts';
 import type { Cut, CutPart, CutSide } from './benchPlan.ts';
 import { endsOf } from './cutEnds.ts';
 import type { BoardSetUp } from './setUps.ts';
@@ -39,12 +39,13 @@ export const innerBorder = (border: Length, innerMount: Length, settings: Settin
 	isInnerTaped(settings) ? plus(border, innerMount) : minus(plus(border, innerMount), settings.innerBlankSmaller);
 
 /** The mounts of one copy of a row that have a window, the outer one first; none where a size is missing. */
-export function cutMounts({ solved, innerMount }: RowResult, settings: Settings): readonly CutMount[] {
+export function cutMounts({ solved, read }: WorkedRow, settings: Settings): readonly CutMount[] {
 	const { side, top, bottom, windowWidth, windowHeight, mountWidth, mountHeight } = solved;
 	if (side === undefined || top === undefined || bottom === undefined) return [];
 	if (windowWidth === undefined || windowHeight === undefined) return [];
 	if (mountWidth === undefined || mountHeight === undefined) return [];
 	const borders = { top, bottom, left: side, right: side };
+	const { innerMount } = read.cells;
 	const outer: CutMount = { part: 'mount', borders, width: mountWidth, height: mountHeight, isTaped: false };
 	if (innerMount === undefined || innerMount === 0) return [outer];
 	const isTaped = isInnerTaped(settings);
@@ -60,25 +61,21 @@ export function cutMounts({ solved, innerMount }: RowResult, settings: Settings)
 	return [outer, inner];
 }
 
-/** The board that a mount is cut in. */
-export const boardOfPart = (row: Row, part: CutPart, settings: Settings): Board | undefined =>
-	(part === 'inner mount' ? innerBoardOf : boardOf)(row, settings);
-
 /** How far a cut runs past the corner of the window: the show's, else the thickness of the board. */
-export const overcutOf = (row: Row, part: CutPart, settings: Settings): Length =>
-	settings.bench.overcut ?? boardThickness(row, settings, part === 'inner mount').thickness;
+export const overcutOf = ({ boards }: Pick<WorkedRow, 'boards'>, part: CutPart, settings: Settings): Length =>
+	settings.bench.overcut ?? boardThickness(boards[part]).thickness;
 
 /**
  * The four cuts of each window of a row and its copies, one mount after the other.
  * @param number place of the row in the show, from 1
  * @returns none where the row has a `stop` or no window
  */
-export function windowCuts(row: Row, result: RowResult, number: number, settings: Settings): readonly SetCut[] {
+export function windowCuts(result: RowResult, number: number, settings: Settings): readonly SetCut[] {
 	if (result.isStopped) return [];
 	const { bench } = settings;
 	const { kind, correction = 0 } = bench;
 	const stopsOf = ({ part, borders, width, height }: CutMount, side: CutSide) => {
-		const overcut = overcutOf(row, part, settings);
+		const overcut = overcutOf(result, part, settings);
 		const fromEdge = (border: Length) => length(Math.max(0, minus(border, overcut)));
 		if (kind !== 'guide and stops') return { start: undefined, end: undefined };
 		const [start, end] = endsOf(side, bench);
@@ -92,7 +89,7 @@ export function windowCuts(row: Row, result: RowResult, number: number, settings
 	const setUpOf = (mount: CutMount, side: CutSide): BoardSetUp => {
 		const border = mount.borders[side];
 		const guide = kind === 'straight edge' ? border : length(border - correction);
-		const thickness = boardOfPart(row, mount.part, settings)?.thickness;
+		const thickness = result.boards[mount.part].board?.thickness;
 		return { guide, ...stopsOf(mount, side), border, thickness, isTaped: mount.isTaped };
 	};
 	const mounts = cutMounts(result, settings);

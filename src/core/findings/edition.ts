@@ -1,3 +1,4 @@
+import { asTyped } from '../show/asTyped.ts';
 import { clearEach } from './candidates.ts';
 import type { Finder } from './found.ts';
 
@@ -9,7 +10,7 @@ export const editionNumber: Finder = (context) => {
 	const { words, row, read } = context;
 	const { edition } = words;
 	if (edition?.kind !== 'numbered') return [];
-	const typed = row.typed.edition!.trim();
+	const typed = asTyped(row, 'edition').trim();
 	if (edition.number > edition.size || edition.number === 0) {
 		const [, number, size] = /([\divxlc]+)\s*(?:\/|of)\s*([\divxlc]+)/i.exec(typed)!;
 		return [

@@ -1,7 +1,7 @@
-import { parseEdition } from '../row/edition.ts';
-import type { RowResult } from '../row/rowResult.ts';
+import { asTyped } from '../show/asTyped.ts';
 import type { Row } from '../show/row.ts';
 import type { Scale } from '../length/formatLength.ts';
+import type { RowResult } from './rowResult.ts';
 import { told } from './told.ts';
 
 /**
@@ -15,7 +15,7 @@ export function withEditionClashes(
 ): readonly RowResult[] {
 	const byNumber = new Map<string, number[]>();
 	rows.forEach((row, i) => {
-		const key = numberKey(row);
+		const key = numberKey(row, results[i]!);
 		if (key === undefined) return;
 		const places = byNumber.get(key);
 		if (places) places.push(i);
@@ -30,11 +30,10 @@ export function withEditionClashes(
 }
 
 /** One number of one title of one maker; undefined where the row has no title or no number. */
-function numberKey({ typed }: Row): string | undefined {
-	if (typed.edition === undefined) return undefined;
-	const edition = parseEdition(typed.edition);
+function numberKey({ typed }: Row, { words: { edition } }: RowResult): string | undefined {
+	if (edition?.kind !== 'numbered') return undefined;
 	const title = plain(typed.title);
-	if (edition?.kind !== 'numbered' || title === '') return undefined;
+	if (title === '') return undefined;
 	return JSON.stringify([plain(typed.maker), title, edition.series, edition.number, edition.size]);
 }
 
@@ -43,7 +42,7 @@ const plain = (text = '') => text.trim().toLowerCase().replace(/\s+/g, ' ');
 /** The most other rows that are named one by one. */
 const mostNamed = 12;
 
-function withClash(result: RowResult, { typed }: Row, own: number, places: readonly number[], scale: Scale): RowResult {
+function withClash(result: RowResult, row: Row, own: number, places: readonly number[], scale: Scale): RowResult {
 	const clash = told(
 		{
 			code: 'edition-clash',
@@ -51,8 +50,8 @@ function withClash(result: RowResult, { typed }: Row, own: number, places: reado
 			cells: ['edition'],
 			figures: () => ({
 				kind: 'again',
-				edition: typed.edition!.trim(),
-				title: typed.title!.trim(),
+				edition: asTyped(row, 'edition').trim(),
+				title: row.typed.title!.trim(),
 				times: { count: places.length },
 				rows: places
 					.slice(0, mostNamed + 1)

@@ -1,10 +1,8 @@
 import { formatExact } from '../length/formatLength.ts';
 import { nearestLength } from '../length/length.ts';
 import type { Cells } from '../row/cells.ts';
-import { readCells, type ReadCells } from '../row/readCells.ts';
-import { readWords, type RowWords } from '../row/rowWords.ts';
-import { solveRow } from '../row/solveRow.ts';
-import type { Solution } from '../row/solution.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
+import { workedOutAs, workOut } from '../row/workOut.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import { withCells } from '../show/typeCells.ts';
@@ -81,33 +79,32 @@ const weights: Readonly<Record<Level, number>> = { stop: 0, look: 1, note: 2 };
 const mostMends = 6;
 
 /** All that a row is told, in order of weight. Mends are tried only when they are asked for. */
-export function findRow(row: Row, settings: Settings, read: ReadCells, solution: Solution): readonly Finding[] {
-	const context = contextOf(row, settings, read, solution);
+export function findRow(row: Row, settings: Settings, worked: WorkedRow): readonly Finding[] {
+	const context = contextOf(row, settings, worked);
 	const found = allFound(context);
 	return found.map((one) => withMends(one, found, context)).sort((a, b) => weights[a.level] - weights[b.level]);
 }
 
-function contextOf(
-	row: Row,
-	settings: Settings,
-	read: ReadCells,
-	solution: Solution,
-	words: RowWords = readWords(row, settings),
-): RowContext {
+function contextOf(row: Row, settings: Settings, worked: WorkedRow): RowContext {
 	const { unit } = settings;
+	const { read, words, inherited, hasMount, solution, solved, boards, frame, copies } = worked;
+	// Written out, for spreading costs more than solving a row, and rows are tried by the dozen.
 	return {
+		read,
+		words,
+		inherited,
+		hasMount,
+		solution,
+		solved,
+		boards,
+		frame,
+		copies,
 		row,
 		settings,
-		read,
-		solution,
-		words,
 		text: (value) => formatExact(nearestLength(value), unit),
-		workedOut: (changed) => {
-			const changedRead = readCells(changed, settings);
-			return contextOf(changed, settings, changedRead, solveRow(changedRead.cells, settings));
-		},
+		workedOut: (changed) => contextOf(changed, settings, workOut(changed, settings)),
 		readAs: (cells: Cells) => {
-			const other = contextOf(row, settings, { ...read, cells }, solveRow(cells, settings), words);
+			const other = contextOf(row, settings, workedOutAs(worked, cells, settings));
 			return { solution: other.solution, found: () => finders.flatMap((find) => find(other)) };
 		},
 	};

@@ -1,8 +1,7 @@
 import type { Length } from '../length/length.ts';
 import type { Cells, SizeKey } from '../row/cells.ts';
-import type { ReadCells } from '../row/readCells.ts';
-import type { RowWords } from '../row/rowWords.ts';
 import type { Solution } from '../row/solution.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
 import type { CellTexts, Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import type { Axis, BorderKey, Code, FiguresByCode } from './figures.ts';
@@ -10,13 +9,9 @@ import type { Level } from './finding.ts';
 import type { Offer } from './offers.ts';
 
 /** A row worked out, as the finders see it. */
-export interface RowContext {
+export interface RowContext extends WorkedRow {
 	readonly row: Row;
 	readonly settings: Settings;
-	readonly read: ReadCells;
-	readonly solution: Solution;
-	/** What the cells of words say. */
-	readonly words: RowWords;
 	/** The text that types a length into a cell of its own. */
 	readonly text: (length: Length | number) => string;
 	/** Another row of the same show, worked out; used to try changes. */

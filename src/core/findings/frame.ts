@@ -1,6 +1,6 @@
 import { innerBorder } from '../bench/windowCuts.ts';
-import { plus, sameWithin } from '../length/length.ts';
-import { frameOf, hiddenByFrame, insideFrame } from '../row/frame.ts';
+import { plus, sameWithin, zero } from '../length/length.ts';
+import { hiddenByFrame } from '../row/frame.ts';
 import { backingThickness, glazingThickness, printThickness, stackParts, stackThickness } from '../row/stack.ts';
 import { clearEach, sizeColumns } from './candidates.ts';
 import type { CutBorder } from './figures.ts';
@@ -8,18 +8,17 @@ import { axes, type Finder } from './found.ts';
 
 /** `too-thick`: mounts, print and undermount are thicker than the show's rules allow. */
 export const tooThick: Finder = (context) => {
-	const { row, read, settings } = context;
+	const { hasMount, settings } = context;
 	const { thickness } = settings.limits;
-	if (thickness === undefined || read.cells.mount.kind === 'none') return [];
-	const hasInner = !!read.cells.innerMount;
-	const total = stackThickness(row, hasInner, settings);
+	if (thickness === undefined || !hasMount) return [];
+	const total = stackThickness(context, settings);
 	if (total <= thickness + sameWithin) return [];
 	return [
 		{
 			code: 'too-thick',
 			level: 'stop',
 			cells: ['board'],
-			figures: () => ({ parts: stackParts(row, hasInner, settings), total, most: thickness }),
+			figures: () => ({ parts: stackParts(context, settings), total, most: thickness }),
 			candidates: () => clearEach(context, ['inner board', 'inner mount', 'board']),
 		},
 	];
@@ -30,12 +29,12 @@ export const tooThick: Finder = (context) => {
  * leave too little of it for the points behind them (`look`).
  */
 export const tooDeep: Finder = (context) => {
-	const { row, read, settings, solution, words } = context;
-	const depth = frameOf(row, insideFrame(read.cells, solution.solved), settings)?.depth;
+	const { hasMount, read, frame, settings, words } = context;
+	const depth = frame.frame?.depth;
 	if (depth === undefined) return [];
-	const isBare = read.cells.mount.kind === 'none';
-	const mounts = isBare ? [printThickness] : stackParts(row, !!read.cells.innerMount, settings);
-	const parts = [glazingThickness[words.glazing], words.spacer, ...mounts, backingThickness].filter((part) => part > 0);
+	const { spacer = zero } = read.cells;
+	const mounts = hasMount ? stackParts(context, settings) : [printThickness];
+	const parts = [glazingThickness[words.glazing], spacer, ...mounts, backingThickness].filter((part) => part > 0);
 	const total = plus(...parts);
 	const left = depth - total;
 	if (left >= settings.pointsRoom - sameWithin) return [];
@@ -48,8 +47,8 @@ export const tooDeep: Finder = (context) => {
 			figures: () => ({
 				what: [
 					...(words.glazing === 'none' ? [] : ['glazing' as const]),
-					...(words.spacer > 0 ? ['spacer' as const] : []),
-					...(isBare ? [] : [read.cells.innerMount ? ('mounts' as const) : ('mount' as const)]),
+					...(spacer > 0 ? ['spacer' as const] : []),
+					...(!hasMount ? [] : [read.cells.innerMount ? ('mounts' as const) : ('mount' as const)]),
 					'print',
 				],
 				parts,
@@ -65,8 +64,8 @@ export const tooDeep: Finder = (context) => {
 
 /** `lip-shrinks`: what the lip of the frame leaves to be seen of a border is under the least border. */
 export const lipShrinks: Finder = (context) => {
-	const { row, settings, solution } = context;
-	const hidden = hiddenByFrame(row, solution.solved, settings);
+	const { settings, solution } = context;
+	const hidden = hiddenByFrame(context);
 	if (!hidden) return [];
 	return axes.flatMap(({ axis, borders }) => {
 		const thin = borders.filter((key) => {

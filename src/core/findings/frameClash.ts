@@ -1,5 +1,5 @@
 import { inches, mm, sameWithin } from '../length/length.ts';
-import { frameOf, insideFrame, missingFrame, seatIn, takes } from '../row/frame.ts';
+import { takes } from '../row/frame.ts';
 import type { Frame, Settings, Size } from '../show/settings.ts';
 import { clear, clearEach, typedOf } from './candidates.ts';
 import type { Axis, FiguresByCode, InFrame } from './figures.ts';
@@ -14,13 +14,10 @@ const usualPlay = ({ unit }: Settings) =>
  * slide so far that a gap shows beside it (`stop`), or has less or more play than is usual (`look`).
  */
 export const frameClash: Finder = (context) => {
-	const { row, read, settings, solution } = context;
-	const missing = missingFrame(row, settings);
-	const inside = insideFrame(read.cells, solution.solved);
-	if (missing !== undefined) return [notListed(context, missing, inside)];
-	const frame = frameOf(row, inside, settings);
-	if (!frame || !inside) return [];
-	const { rebate, play } = seatIn(frame, inside);
+	const { frame, inside, seat, named } = context.frame;
+	if (named.missing !== undefined) return [notListed(context, named.missing, inside)];
+	if (!frame || !inside || !seat) return [];
+	const { rebate, play } = seat;
 	return axes.flatMap((keys) => {
 		const { axis } = keys;
 		const clash = clashOf(context, frame, axis, inside[axis], rebate[axis], play[axis]);
@@ -29,7 +26,7 @@ export const frameClash: Finder = (context) => {
 			{
 				code: 'frame-clash',
 				level: clash.level,
-				cells: [read.cells.mount.kind === 'none' ? keys.picture : keys.mount],
+				cells: [context.hasMount ? keys.mount : keys.picture],
 				figures: () => clash.figures,
 				candidates: () => [...mountThatGoesIn(context, frame, rebate), ...framesThatTake(context, inside)],
 			},
@@ -67,14 +64,14 @@ function clashOf(
 	return { level: 'look', figures: { kind: 'unusual play', ...of, play: left, ...usual } };
 }
 
-function whatGoesIn({ read: { cells } }: RowContext): InFrame {
-	if (cells.mount.kind !== 'none') return 'mount';
-	return cells.paper ? 'paper' : 'picture';
+function whatGoesIn({ hasMount, read }: RowContext): InFrame {
+	if (hasMount) return 'mount';
+	return read.cells.paper ? 'paper' : 'picture';
 }
 
 /** The mount that the frame takes, as the rebate lies; a print without a mount has none to change. */
 function mountThatGoesIn(context: RowContext, { size }: Frame, rebate: Size): Candidate[] {
-	if (!size || context.read.cells.mount.kind === 'none') return [];
+	if (!size || !context.hasMount) return [];
 	const isAsGiven = rebate.width === size.rebate.width;
 	const { width, height } = size.takes;
 	const [across, down] = isAsGiven ? [width, height] : [height, width];

@@ -6,12 +6,11 @@ import { clear, clearEach, columnOf } from './candidates.ts';
  * are typed, so that the size is what the show's mount leaves (`look`).
  */
 export const needsSize: Finder = (context) => {
-	const { solution, read } = context;
+	const { solution, read, hasMount } = context;
 	const { cells } = read;
 	const open = axes.filter(({ axis }) => solution[axis] === 'open');
 	if (open.length > 0) {
-		const isAlone = cells.mount.kind === 'none';
-		const otherwise = isAlone
+		const otherwise = !hasMount
 			? 'shape'
 			: cells.mount.kind === 'fit'
 				? cells.shape
@@ -22,7 +21,7 @@ export const needsSize: Finder = (context) => {
 			{
 				code: 'needs-size',
 				level: 'stop',
-				cells: open.flatMap(({ mount, window, picture }) => (isAlone ? [picture] : [mount, window, picture])),
+				cells: open.flatMap(({ mount, window, picture }) => (hasMount ? [mount, window, picture] : [picture])),
 				figures: () => ({ kind: 'open', open: open.map(({ axis }) => axis), or: otherwise }),
 				candidates: () =>
 					cells.mount.kind === 'fit'
@@ -36,7 +35,7 @@ export const needsSize: Finder = (context) => {
 	}
 	const hasPicture = cells.pictureWidth !== undefined && cells.pictureHeight !== undefined;
 	const hasWindow = cells.windowWidth !== undefined && cells.windowHeight !== undefined;
-	if (cells.shape || hasPicture || hasWindow || cells.mount.kind === 'none') return [];
+	if (cells.shape || hasPicture || hasWindow || !hasMount) return [];
 	const { pictureWidth, pictureHeight } = solution.solved;
 	const blank = axes.filter(({ picture }) => cells[picture] === undefined).map(({ picture }) => picture);
 	/** What the mount leaves, of what is not typed. */

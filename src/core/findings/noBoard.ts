@@ -25,14 +25,11 @@ const isGiven = (part: Part, settings: Settings): boolean =>
 
 /** `no-board`: no sheet or ready-cut blank in stock gives this blank. A show without any stock is told nothing. */
 export const noBoard: Finder = (context) => {
-	const { row, settings, read, solution } = context;
+	const { settings, hasMount, solution } = context;
 	const { mountWidth, mountHeight } = solution.solved;
-	if (settings.boards.length === 0 || read.cells.mount.kind === 'none') return [];
+	if (settings.boards.length === 0 || !hasMount) return [];
 	if (mountWidth === undefined || mountHeight === undefined) return [];
-	const { innerMount } = read.cells;
-	const missing = partsOf(row, { solved: solution.solved, innerMount }, settings).find(
-		(part) => !isGiven(part, settings),
-	);
+	const missing = partsOf(context, settings).find((part) => !isGiven(part, settings));
 	if (missing === undefined) return [];
 	const isInner = missing.part === 'inner mount' && !!row.typed['inner board']?.trim();
 	const column = isInner ? 'inner board' : 'board';

@@ -1,5 +1,5 @@
 import { formatTypeable } from '../length/formatLength.ts';
-import { inches, type Length, mm, sameWithin } from '../length/length.ts';
+import { inches, type Length, mm, sameWithin, zero } from '../length/length.ts';
 import { clearEach } from './candidates.ts';
 import type { FiguresByCode } from './figures.ts';
 import type { Candidate, Finder, Found, RowContext } from './found.ts';
@@ -13,9 +13,9 @@ const loose: readonly unknown[] = ['pastel', 'charcoal'];
  * its spacer is thin, or a loose surface lies behind a single mount without one (`look`).
  */
 export const touchesGlass: Finder = (context) => {
-	const { read, words } = context;
-	const { mount, innerMount } = read.cells;
-	const { surface, glazing, spacer } = words;
+	const { read, hasMount, words } = context;
+	const { innerMount, spacer = zero } = read.cells;
+	const { surface, glazing } = words;
 	if (glazing === 'none') return [];
 	const found = (level: 'stop' | 'look', figures: () => FiguresByCode['touches-glass']): readonly Found[] => [
 		{
@@ -26,7 +26,7 @@ export const touchesGlass: Finder = (context) => {
 			candidates: () => protections(context),
 		},
 	];
-	if (mount.kind !== 'none')
+	if (hasMount)
 		return loose.includes(surface) && spacer === 0 && !innerMount
 			? found('look', () => ({ kind: 'loose', surface: surface! }))
 			: [];
@@ -57,7 +57,7 @@ function spacerNeeded({ settings, solution: { solved } }: RowContext): { least: 
 }
 
 function protections(context: RowContext): Candidate[] {
-	const { settings, read } = context;
+	const { settings, hasMount } = context;
 	const { least } = spacerNeeded(context);
 	const spacer =
 		least > 0
@@ -71,7 +71,7 @@ function protections(context: RowContext): Candidate[] {
 	return [
 		...spacer,
 		{ offer: { kind: 'no glazing' }, change: { glazing: 'none' } },
-		...(read.cells.mount.kind === 'none' ? [{ offer: { kind: 'give a mount' as const }, change: { mount: '' } }] : []),
+		...(hasMount ? [] : [{ offer: { kind: 'give a mount' as const }, change: { mount: '' } }]),
 	];
 }
 

@@ -1,4 +1,5 @@
 import type { Length } from '../length/length.ts';
+import { asTyped } from '../show/asTyped.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { Offer } from './offers.ts';
 import { clear, clearEach } from './candidates.ts';
@@ -9,7 +10,7 @@ const allowedPercent = 1;
 
 /** `shape-clash`: typed sizes are not of the row's shape. Says what share of which side is lost. */
 export const shapeClash: Finder = (context) => {
-	const { read, row, solution } = context;
+	const { read, row, solution, hasMount } = context;
 	const { shape } = read.cells;
 	const typed = typedPicture(context);
 	if (!shape || !typed) return [];
@@ -24,7 +25,7 @@ export const shapeClash: Finder = (context) => {
 			cells: typed.isPicture ? ['pictureWidth', 'pictureHeight'] : ['windowWidth', 'windowHeight'],
 			figures: () => ({
 				picture: { width: typed.width, height: typed.height },
-				shape: row.typed.shape!.trim(),
+				shape: asTyped(row, 'shape').trim(),
 				lost: { percent: 100 * lost },
 				axis: is > ratio ? 'height' : 'width',
 				by: typed.isPicture ? 'picture' : 'window',
@@ -48,12 +49,12 @@ export const shapeClash: Finder = (context) => {
 	];
 	function typedPicture({ solution: { cover } }: RowContext) {
 		const { cells } = read;
-		if (cells.mount.kind === 'none' && (!cells.pictureWidth || !cells.pictureHeight)) return undefined;
-		const asked = (picture: Length | undefined, window: Length | undefined, added: Length, hasMount: boolean) =>
-			picture ?? (window !== undefined && hasMount ? window - added : undefined);
-		const hasMount = solution.typed.mountWidth !== 0 && cells.mount.kind !== 'none';
-		const width = asked(cells.pictureWidth, cells.windowWidth, cover.width.added, hasMount);
-		const height = asked(cells.pictureHeight, cells.windowHeight, cover.height.added, hasMount);
+		if (!hasMount && (!cells.pictureWidth || !cells.pictureHeight)) return undefined;
+		const asked = (picture: Length | undefined, window: Length | undefined, added: Length) =>
+			picture ?? (window !== undefined && isWindowed ? window - added : undefined);
+		const isWindowed = solution.typed.mountWidth !== 0 && hasMount;
+		const width = asked(cells.pictureWidth, cells.windowWidth, cover.width.added);
+		const height = asked(cells.pictureHeight, cells.windowHeight, cover.height.added);
 		if (!width || !height || width <= 0 || height <= 0) return undefined;
 		return { width, height, isPicture: cells.pictureWidth !== undefined && cells.pictureHeight !== undefined };
 	}

@@ -1,6 +1,6 @@
 import type { CutState } from '../bench/cutState.ts';
 import { formatLength } from '../length/formatLength.ts';
-import type { RowResult } from '../row/rowResult.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import type { Row } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 
@@ -36,7 +36,7 @@ export interface FilterSource {
 export function answers(filter: Filter, { row, result, settings, cut }: FilterSource): boolean {
 	const { words, told, mount, board, maker } = filter;
 	if (filter.cut !== '' && filter.cut !== cut) return false;
-	if (board !== '' && plain(row.typed.board) !== plain(board)) return false;
+	if (board !== '' && plain(result.boards.mount.asked) !== plain(board)) return false;
 	if (maker !== '' && plain(row.typed.maker) !== plain(maker)) return false;
 	if (told !== '' && !isTold(told, result)) return false;
 	if (mount !== '' && mountSizeOf(result, settings) !== mount) return false;

@@ -1,14 +1,12 @@
 import { mm } from '../length/length.ts';
-import { parseSize } from '../length/parseSize.ts';
-import { isProblem } from '../length/reading.ts';
 import type { Level } from '../findings/finding.ts';
-import { readCells } from '../row/readCells.ts';
-import type { RowResult } from '../row/rowResult.ts';
-import { readWords } from '../row/rowWords.ts';
+import type { Cells } from '../row/cells.ts';
+import type { Inherited } from '../row/inherited.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import type { SolvedRow } from '../row/solvedRow.ts';
 import { kindOf } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings, Size } from '../show/settings.ts';
+import type { Size } from '../show/settings.ts';
 import type { ViewColumn } from './columnView.ts';
 import type { SortKey } from './sortRows.ts';
 
@@ -18,7 +16,6 @@ export interface SortSource {
 	readonly result: RowResult;
 	/** The bench steps in which its cuts come, from 1. */
 	readonly steps: readonly number[];
-	readonly settings: Settings;
 }
 
 const results: Partial<Record<ViewColumn, keyof SolvedRow>> = {
@@ -40,27 +37,23 @@ const gravity: Record<Level, number> = { stop: 0, look: 1, note: 2 };
  * What a row is sorted by in a column: sizes by how large they are, in whatever unit they were typed, shapes by how wide
  * they are, steps by the first, what there is to know by the gravest. What cannot be read is a text.
  */
-export function sortKeyOf(column: ViewColumn, { row, result, steps, settings }: SortSource): SortKey {
+export function sortKeyOf(column: ViewColumn, { row, result, steps }: SortSource): SortKey {
 	if (column === 'steps') return steps[0];
 	if (column === 'findings') return result.findings[0] && gravity[result.findings[0].level];
-	if (result.findings.some(({ code, cells }) => code === 'not-read' && cells.includes(column)))
-		return textKey(row.typed[column]);
-	const solved = results[column];
-	if (solved !== undefined) return result.solved[solved] ?? textKey(row.typed[column]);
-	if (column === 'mount') return mountKey(result.solved) ?? textKey(row.typed.mount);
 	const typed = row.typed[column];
-	if (typed === undefined) return inherited(column, row, settings);
+	if (result.read.unread.some((cell) => cell.column === column)) return textKey(typed);
+	const solved = results[column];
+	if (solved !== undefined) return result.solved[solved] ?? textKey(typed);
+	if (column === 'mount') return mountKey(result.solved) ?? textKey(typed);
+	if (typed === undefined) return inherited(column, result.inherited);
+	const { cells } = result.read;
 	switch (kindOf(column)) {
 		case 'space':
-			return spaceOf(column, row, settings) ?? textKey(typed);
-		case 'size': {
-			const reading = parseSize(typed, { unit: row.units?.[column] ?? settings.unit, sizes: settings.sizes });
-			return isProblem(reading) ? textKey(typed) : sizeKey(reading.value);
-		}
-		case 'shape': {
-			const { shape } = readCells(row, settings).cells;
-			return shape ? shape.numerator / shape.denominator : textKey(typed);
-		}
+			return spaceOf(column, cells) ?? textKey(typed);
+		case 'size':
+			return cells.paper ? sizeKey(cells.paper) : textKey(typed);
+		case 'shape':
+			return cells.shape ? cells.shape.numerator / cells.shape.denominator : textKey(typed);
 		default:
 			return textKey(typed);
 	}
@@ -73,17 +66,13 @@ const sizeKey = ({ width, height }: Size): number =>
 const mountKey = ({ mountWidth: width, mountHeight: height }: SolvedRow): SortKey =>
 	width === undefined || height === undefined ? undefined : sizeKey({ width, height });
 
-function spaceOf(column: ViewColumn, row: Row, settings: Settings): SortKey {
-	if (column === 'spacer') return readWords(row, settings).spacer;
-	const { overlap, reveal, signingSpace, innerMount } = readCells(row, settings).cells;
-	return { overlap, reveal, 'signing space': signingSpace, 'inner mount': innerMount }[column as 'overlap'];
+function spaceOf(column: ViewColumn, cells: Cells): SortKey {
+	const { overlap, reveal, signingSpace, innerMount, spacer } = cells;
+	return { overlap, reveal, 'signing space': signingSpace, 'inner mount': innerMount, spacer }[column as 'overlap'];
 }
 
-function inherited(column: ViewColumn, { typed }: Row, { overlap, reveal }: Settings): SortKey {
-	const hasReveal = reveal !== undefined && reveal > 0;
-	if (column === 'overlap' && typed.reveal === undefined && !hasReveal) return overlap;
-	return column === 'reveal' && typed.overlap === undefined && hasReveal ? reveal : undefined;
-}
+const inherited = (column: ViewColumn, { overlap, reveal }: Inherited): SortKey =>
+	({ overlap, reveal })[column as 'overlap'];
 
 function textKey(typed = ''): SortKey {
 	const text = typed.trim();

@@ -1,6 +1,9 @@
 import { type Length, sameWithin } from '../length/length.ts';
+import { judgeRow } from '../findings/judgeRow.ts';
 import type { SolvedRow } from '../row/solvedRow.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
 import { workOut } from '../row/workOut.ts';
+import { asTyped } from '../show/asTyped.ts';
 import type { CellTexts, Row, RowId } from '../show/row.ts';
 import type { NamedSize, Settings } from '../show/settings.ts';
 import { withCells } from '../show/typeCells.ts';
@@ -92,15 +95,15 @@ const freed: CellTexts = {
 };
 
 function tryRow(row: Row, sizes: readonly NamedSize[], settings: Settings) {
-	const result = workOut(row, settings);
+	const result = judgeRow(row, settings);
 	const before = result.solved;
 	// A row that must not be cut as it is, or has no mount, is not to be brought in order unasked.
-	const isLeft = result.isStopped || row.typed.mount?.trim().toLowerCase() === 'none';
-	const { shape, wanted } = isLeft ? { shape: undefined, wanted: undefined } : wantedOf(row, before, settings);
+	const isLeft = result.isStopped || !result.hasMount;
+	const { shape, wanted } = isLeft ? { shape: undefined, wanted: undefined } : wantedOf(row, result, settings);
 	const options = sizes.map((size) => {
 		if (wanted === undefined || shape === undefined) return undefined;
 		const change: CellTexts = { ...freed, mount: size.name, shape };
-		const tried = workOut(withCells(row, change, settings), settings);
+		const tried = judgeRow(withCells(row, change, settings), settings);
 		const after = tried.solved;
 		const long = longSide(after);
 		const { side, top, bottom, mountWidth, mountHeight } = after;
@@ -120,14 +123,12 @@ function tryRow(row: Row, sizes: readonly NamedSize[], settings: Settings) {
 /** The long side that a row wants, and its shape as text: typed, else that of its typed picture. */
 function wantedOf(
 	row: Row,
-	before: SolvedRow,
+	{ read: { cells }, solved: before }: WorkedRow,
 	settings: Settings,
 ): { shape: string | undefined; wanted: Length | undefined } {
-	const typed = row.typed;
-	const hasPicture = !!typed['picture width']?.trim() || !!typed['picture height']?.trim();
+	const hasPicture = cells.pictureWidth !== undefined || cells.pictureHeight !== undefined;
 	const own = hasPicture ? before : workOut(withCells(row, { ...freed, mount: '' }, settings), settings).solved;
-	const shape = typed.shape?.trim() ?? '';
-	return { shape: shape === '' ? shapeText(own) : shape, wanted: longSide(own) };
+	return { shape: cells.shape ? asTyped(row, 'shape').trim() : shapeText(own), wanted: longSide(own) };
 }
 
 /** A picture's sides, to a thousandth of a millimetre, as a shape in lowest terms. */

@@ -1,20 +1,18 @@
 import { formatWithUnit } from '../length/formatLength.ts';
-import { plus } from '../length/length.ts';
-import { readCells } from '../row/readCells.ts';
-import { readWords } from '../row/rowWords.ts';
+import { plus, zero } from '../length/length.ts';
 import { boardThickness } from '../row/stack.ts';
-import type { Row } from '../show/row.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../show/settings.ts';
 
 /** What keeps the print of a row off the glass, and how far, in one sentence. */
-export function protectionOf(row: Row, settings: Settings): string {
-	const { cells } = readCells(row, settings);
-	const { glazing, spacer } = readWords(row, settings);
+export function protectionOf({ read, words, hasMount, boards }: WorkedRow, settings: Settings): string {
+	const { innerMount, spacer = zero } = read.cells;
+	const { glazing } = words;
 	const say = (value: Parameters<typeof formatWithUnit>[0]) => formatWithUnit(value, settings);
 	if (glazing === 'none') return 'No glazing: nothing touches the print, and nothing keeps dust and fingers off it.';
-	const outer = boardThickness(row, settings);
-	const inner = boardThickness(row, settings, true);
-	const mounts = cells.mount.kind === 'none' ? [] : cells.innerMount ? [outer, inner] : [outer];
+	const outer = boardThickness(boards.mount);
+	const inner = boardThickness(boards['inner mount']);
+	const mounts = !hasMount ? [] : innerMount ? [outer, inner] : [outer];
 	const parts = [
 		...(mounts.length === 2 ? ['the mount and the inner mount'] : mounts.length === 1 ? ['the mount'] : []),
 		...(spacer > 0 ? ['a spacer'] : []),

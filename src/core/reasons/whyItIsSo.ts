@@ -4,19 +4,17 @@ import { fixedWeight, weightOf } from '../row/border.ts';
 import { type Cells, type SizeKey, sizeKeys } from '../row/cells.ts';
 import { innerWindowIsSmaller } from '../row/cover.ts';
 import { isKnown } from '../row/equations.ts';
-import { readCells } from '../row/readCells.ts';
-import { solveRow } from '../row/solveRow.ts';
 import type { Solution } from '../row/solution.ts';
-import type { Row } from '../show/row.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../show/settings.ts';
 
 /**
  * Why a size or border of a row is what it is, as the sum that gives it: "600 − 2 × 72 = 456".
  * @returns undefined where the row has no such result
  */
-export function whyItIsSo(row: Row, key: SizeKey, settings: Settings): string | undefined {
-	const { cells } = readCells(row, settings);
-	const solution = solveRow(cells, settings);
+export function whyItIsSo(worked: WorkedRow, key: SizeKey, settings: Settings): string | undefined {
+	const { solution } = worked;
+	const { cells } = worked.read;
 	const value = solution.solved[key];
 	if (value === undefined) return undefined;
 	if (cells[key] !== undefined) return `${formatWithUnit(value, settings)} is typed.`;

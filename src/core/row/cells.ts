@@ -14,6 +14,9 @@ export type MountCell =
 	| { readonly kind: 'none' }
 	| { readonly kind: 'size'; readonly size: Size };
 
+/** Whether a row has a mount, as its cells say. */
+export const hasMount = ({ mount }: Pick<Cells, 'mount'>): boolean => mount.kind !== 'none';
+
 /** The sizes and borders that a row may type or work out. */
 export const sizeKeys = [
 	'mountWidth',
@@ -33,7 +36,7 @@ export type SizeKey = (typeof sizeKeys)[number];
 /** The sizes and borders that were typed and could be read. */
 export type TypedSizes = { readonly [Key in SizeKey]: Length | undefined };
 
-/** The cells of a row that its geometry follows from, read; undefined where blank. */
+/** The cells of figures, read; undefined where blank. */
 export interface Cells extends TypedSizes {
 	readonly mount: MountCell;
 	readonly shape: Shape | undefined;
@@ -46,6 +49,8 @@ export interface Cells extends TypedSizes {
 	/** How far an inner mount shows inside the window, per side. */
 	readonly innerMount: Length | undefined;
 	readonly paper: Size | undefined;
+	/** How far a spacer keeps the glazing off the print. */
+	readonly spacer: Length | undefined;
 }
 
 /** A row in which nothing was typed. */
@@ -67,4 +72,5 @@ export const blankCells: Cells = {
 	signingSpace: undefined,
 	innerMount: undefined,
 	paper: undefined,
+	spacer: undefined,
 };

@@ -21,6 +21,7 @@ const proofs = [
 /** Reads an edition; undefined where it is blank or says something else, which is kept as typed. */
 export function parseEdition(text: string): Edition | undefined {
 	const words = text.trim().toLowerCase();
+	if (words === '') return undefined;
 	if (words === 'open') return { kind: 'open' };
 	for (const [series, mark] of proofs) {
 		const proof = new RegExp(`^${mark}(?:\\s*(?=\\d)|\\s+|$)(.*)$|^(.*\\S)\\s+${mark}$`).exec(words);

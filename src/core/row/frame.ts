@@ -1,19 +1,33 @@
-import { inches, type Length, mm, plus, sameWithin } from '../length/length.ts';
+import { inches, mm, plus, sameWithin } from '../length/length.ts';
 import type { Row } from '../show/row.ts';
 import type { Frame, Settings, Size } from '../show/settings.ts';
-import type { Cells } from './cells.ts';
+import type { RowBoards } from './boards.ts';
+import { type Cells, hasMount } from './cells.ts';
 import { paperAsItLies } from './paperPlace.ts';
 import type { SolvedRow } from './solvedRow.ts';
 import { boardThickness } from './stack.ts';
 
-/** What goes into the frame: the mount; with none, the paper, or the picture where no paper is typed. */
-export function insideFrame({ mount, paper }: Pick<Cells, 'mount' | 'paper'>, solved: SolvedRow): Size | undefined {
-	const isBare = mount.kind === 'none';
-	if (isBare && paper) return paperAsItLies(paper, solved);
-	const [width, height] = isBare
-		? [solved.pictureWidth, solved.pictureHeight]
-		: [solved.mountWidth, solved.mountHeight];
-	return width === undefined || height === undefined ? undefined : { width, height };
+/** What is said of a row's frame, by the row or else by the show. */
+export interface NamedFrame {
+	/** Who says it; undefined where nobody does: then the frame goes by the size of what goes in. */
+	readonly by: 'row' | 'show' | undefined;
+	/** Whether it is said that there is no frame. */
+	readonly isUnframed: boolean;
+	/** The frame of the show's list that is named. */
+	readonly listed: Frame | undefined;
+	/** The name, where the show's list has no such frame. */
+	readonly missing: string | undefined;
+}
+
+/** The frame of a row. */
+export interface RowFrame {
+	readonly named: NamedFrame;
+	/** The one that is named, else the first of the list that takes what goes in. */
+	readonly frame: Frame | undefined;
+	/** What goes in: the mount; with none, the paper, or the picture where no paper is typed. Undefined while not known. */
+	readonly inside: Size | undefined;
+	/** How that lies in the frame; undefined where there is none, or nothing known to go in. */
+	readonly seat: Seat | undefined;
 }
 
 /** The word that says that a row has no frame. */
@@ -21,28 +35,34 @@ export const unframed = 'none';
 
 const bare = (name: string) => name.trim().toLowerCase();
 
-/** The name of a row's frame: as typed, else the show's; undefined where none is named. */
-function nameOfFrame({ typed }: Row, { frame }: Settings): string | undefined {
+const unnamed: NamedFrame = { by: undefined, isUnframed: false, listed: undefined, missing: undefined };
+
+/** What is said of a row's frame. */
+export function nameFrame({ typed }: Row, { frame, frames }: Settings): NamedFrame {
 	const own = typed.frame?.trim() ?? '';
-	return own === '' ? frame : own;
+	const name = own === '' ? frame : own;
+	if (name === undefined) return unnamed;
+	const isUnframed = bare(name) === unframed;
+	const listed = frames.find((each) => bare(each.name) === bare(name));
+	const missing = isUnframed || listed ? undefined : name;
+	return { by: own === '' ? 'show' : 'row', isUnframed, listed, missing };
 }
 
-/** Whether it is said of a row that it has no frame. */
-export const isUnframed = (row: Row, settings: Settings): boolean =>
-	bare(nameOfFrame(row, settings) ?? '') === unframed;
-
-/** The frame that a row names and the show's list has not; undefined where it names none, or one of the list. */
-export function missingFrame(row: Row, settings: Settings): string | undefined {
-	const wanted = nameOfFrame(row, settings);
-	if (wanted === undefined || isUnframed(row, settings)) return undefined;
-	return settings.frames.some(({ name }) => bare(name) === bare(wanted)) ? undefined : wanted;
+/** The frame of a row as it is worked out. */
+export function findFrame(named: NamedFrame, cells: Cells, solved: SolvedRow, settings: Settings): RowFrame {
+	const inside = insideFrame(cells, solved);
+	const bySize = () => inside && settings.frames.find((frame) => takes(frame, inside, settings));
+	const frame = named.by === undefined ? bySize() : named.listed;
+	return { named, frame, inside, seat: frame && inside && seatIn(frame, inside) };
 }
 
-/** A row's frame: the one that it names, else the show's, else the first of the list that takes what goes in. */
-export function frameOf(row: Row, inside: Size | undefined, settings: Settings): Frame | undefined {
-	const wanted = nameOfFrame(row, settings);
-	if (wanted !== undefined) return settings.frames.find(({ name }) => bare(name) === bare(wanted));
-	return inside && settings.frames.find((frame) => takes(frame, inside, settings));
+function insideFrame(cells: Cells, solved: SolvedRow): Size | undefined {
+	const isMounted = hasMount(cells);
+	if (!isMounted && cells.paper) return paperAsItLies(cells.paper, solved);
+	const [width, height] = isMounted
+		? [solved.mountWidth, solved.mountHeight]
+		: [solved.pictureWidth, solved.pictureHeight];
+	return width === undefined || height === undefined ? undefined : { width, height };
 }
 
 /**
@@ -65,7 +85,7 @@ export interface Seat {
  * How something lies in a frame: long side along long side, unless it goes in the other way round only. A moulding is
  * made to it.
  */
-export function seatIn(frame: Frame, inside: Size): Seat {
+function seatIn(frame: Frame, inside: Size): Seat {
 	if (!frame.size) {
 		const { clearance } = frame;
 		const rebate = { width: plus(inside.width, clearance), height: plus(inside.height, clearance) };
@@ -92,22 +112,27 @@ const playIn = (rebate: Size, inside: Size) => ({
 	height: rebate.height - inside.height,
 });
 
+/** What of a row its frame hides something of. */
+export interface Framed {
+	readonly hasMount: boolean;
+	readonly frame: RowFrame;
+	readonly boards: RowBoards;
+}
+
 /**
  * How much of the border a frame and the bevel hide: the board's thickness, and what the lip covers beyond the play of the
  * mount in the rebate (half of rebate less mount). Undefined where the frame has no lip given or does not take the mount.
  */
-export function hiddenByFrame(
-	row: Row,
-	{ mountWidth, mountHeight }: SolvedRow,
-	settings: Settings,
-): { readonly width: number; readonly height: number; readonly frame: Frame } | undefined {
-	if (mountWidth === undefined || mountHeight === undefined) return undefined;
-	const inside: Size = { width: mountWidth, height: mountHeight };
-	const frame = frameOf(row, inside, settings);
-	if (frame?.lip === undefined) return undefined;
-	const { play } = seatIn(frame, inside);
+export function hiddenByFrame({
+	hasMount,
+	frame: { frame, seat },
+	boards,
+}: Framed): { readonly width: number; readonly height: number; readonly frame: Frame } | undefined {
+	const lip = frame?.lip;
+	if (!hasMount || !frame || !seat || lip === undefined) return undefined;
+	const { play } = seat;
 	if (play.width < -sameWithin || play.height < -sameWithin) return undefined;
-	const { thickness } = boardThickness(row, settings);
-	const hidden = (free: number, lip: Length) => thickness + lip - free / 2;
-	return { width: hidden(play.width, frame.lip), height: hidden(play.height, frame.lip), frame };
+	const { thickness } = boardThickness(boards.mount);
+	const hidden = (free: number) => thickness + lip - free / 2;
+	return { width: hidden(play.width), height: hidden(play.height), frame };
 }

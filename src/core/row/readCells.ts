@@ -89,10 +89,9 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 		reveal: lengthOf('reveal'),
 		signingSpace: lengthOf('signing space'),
 		innerMount: lengthOf('inner mount'),
+		spacer: lengthOf('spacer'),
 	};
-	const copies = read('copies', readCount) ?? 1;
-	lengthOf('spacer');
-	return { cells, copies, unread: withoutTwice(unread) };
+	return { cells, copies: read('copies', readCount) ?? 1, unread: withoutTwice(unread) };
 }
 
 function mountCell(text: string, size: () => Cells['paper']): MountCell {

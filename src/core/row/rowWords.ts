@@ -1,10 +1,7 @@
-import { type Length, zero } from '../length/length.ts';
-import { parseLength } from '../length/parseLength.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
 import { type Edition, parseEdition } from './edition.ts';
-import { isUnframed } from './frame.ts';
+import type { NamedFrame } from './frame.ts';
 
 /** The words that `signed on` may hold. */
 export const signedOnWords = ['picture', 'margin', 'back', 'mount'] as const;
@@ -30,12 +27,10 @@ export interface RowWords {
 	/** Blank or another name: glass, but none where the row has no frame. */
 	readonly glazing: (typeof glazingWords)[number];
 	readonly edition: Edition | undefined;
-	/** How far a spacer keeps the glazing off; zero where there is none. */
-	readonly spacer: Length;
 }
 
 /** Reads the cells of a row that hold words. */
-export function readWords(row: Row, settings: Settings): RowWords {
+export function readWords(row: Row, { isUnframed }: NamedFrame): RowWords {
 	const text = (column: ColumnName) => row.typed[column]?.trim().toLowerCase() ?? '';
 	const oneOf = <Word extends string>(column: ColumnName, words: readonly Word[]) => {
 		if (row.typed[column] === undefined) return undefined;
@@ -45,19 +40,7 @@ export function readWords(row: Row, settings: Settings): RowWords {
 	return {
 		signedOn: oneOf('signed on', signedOnWords),
 		surface: oneOf('surface', surfaceWords),
-		glazing: oneOf('glazing', glazingWords) ?? (text('glazing') === '' && isUnframed(row, settings) ? 'none' : 'glass'),
+		glazing: oneOf('glazing', glazingWords) ?? (text('glazing') === '' && isUnframed ? 'none' : 'glass'),
 		edition: parseEdition(text('edition')),
-		spacer: spacerOf(row, settings),
 	};
-}
-
-function spacerOf({ typed, units }: Row, settings: Settings): Length {
-	if (!typed.spacer?.trim()) return zero;
-	const unit = units?.spacer;
-	const reading = parseLength(typed.spacer, {
-		unit: unit ?? settings.unit,
-		isUnitStated: unit !== undefined,
-		allowZero: true,
-	});
-	return 'value' in reading ? reading.value.length : zero;
 }

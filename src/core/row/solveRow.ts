@@ -1,7 +1,7 @@
 import { isSame, type Length, length, minus, plus } from '../length/length.ts';
 import type { Settings } from '../show/settings.ts';
 import { applyRules, type RuledRow } from './applyRules.ts';
-import type { Cells, SizeKey } from './cells.ts';
+import { type Cells, hasMount, type SizeKey } from './cells.ts';
 import { type Cover, coverOf, innerWindowIsSmaller } from './cover.ts';
 import { isKnown, unknownValues } from './equations.ts';
 import { downToRuler, onRuler } from '../length/ruler.ts';
@@ -51,7 +51,7 @@ function withoutShown(cells: Cells, settings: Settings, seen: Map<number, Soluti
 
 function solveByRules(cells: Cells, settings: Settings): Solution {
 	const cover = coverOf(cells, settings);
-	if (cells.mount.kind === 'none') return pictureAlone(cells, cover);
+	if (!hasMount(cells)) return pictureAlone(cells, cover);
 	const ruled = applyRules(cells, cover, settings);
 	let width = outcomeBeforeRuler(ruled, ruled.agrees.width, widthKeys);
 	let height = outcomeBeforeRuler(ruled, ruled.agrees.height, heightKeys);

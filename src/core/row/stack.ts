@@ -1,6 +1,7 @@
 import { type Length, mm, plus, zero } from '../length/length.ts';
-import type { Row } from '../show/row.ts';
-import type { Board, Settings } from '../show/settings.ts';
+import type { Settings } from '../show/settings.ts';
+import { boardNamed, type FoundBoard, type RowBoards } from './boards.ts';
+import type { ReadCells } from './readCells.ts';
 
 /** A print on fine-art paper: about 0.3 mm. Common practice. */
 export const printThickness = mm(0.3);
@@ -11,50 +12,33 @@ export const glazingThickness = { none: zero, glass: mm(2), acrylic: mm(3) } as 
 /** A backing of 3 mm MDF. Common practice. */
 export const backingThickness = mm(3);
 
-/** A board of the show by its name. */
-export function boardNamed(name: string | undefined, { boards }: Settings): Board | undefined {
-	const wanted = name?.trim().toLowerCase();
-	return wanted ? boards.find((board) => board.name.trim().toLowerCase() === wanted) : undefined;
-}
+/** The thickness of a board, and whether it is known. */
+export const boardThickness = ({ board }: FoundBoard): { readonly thickness: Length; readonly isKnown: boolean } => ({
+	thickness: board?.thickness ?? usualBoardThickness,
+	isKnown: board?.thickness !== undefined,
+});
 
-/** The board of a row's mount: as typed, else the show's first that is not the undermount's. */
-export function boardOf({ typed }: Row, settings: Settings): Board | undefined {
-	if (typed.board?.trim()) return boardNamed(typed.board, settings);
-	const undermount = boardNamed(settings.undermount, settings);
-	return settings.boards.find((board) => board.name !== undermount?.name) ?? settings.boards[0];
-}
-
-/** The board of a row's inner mount: as typed, else the outer one's. */
-export const innerBoardOf = (row: Row, settings: Settings): Board | undefined =>
-	row.typed['inner board']?.trim() ? boardNamed(row.typed['inner board'], settings) : boardOf(row, settings);
-
-/** The thickness of a row's mount board, or of its inner mount's, and whether it is known. */
-export function boardThickness(
-	row: Row,
-	settings: Settings,
-	isInner = false,
-): { readonly thickness: Length; readonly isKnown: boolean } {
-	const thickness = (isInner ? innerBoardOf : boardOf)(row, settings)?.thickness;
-	return { thickness: thickness ?? usualBoardThickness, isKnown: thickness !== undefined };
+/** What of a row its stack is of. */
+export interface Stacked {
+	readonly boards: RowBoards;
+	readonly read: Pick<ReadCells, 'cells'>;
 }
 
 /** The parts of a row's stack that the show's rules count: mounts, print and undermount. */
-export function stackParts(row: Row, hasInnerMount: boolean, settings: Settings): readonly Length[] {
-	const { thickness } = boardThickness(row, settings);
+export function stackParts({ boards, read }: Stacked, settings: Settings): readonly Length[] {
 	const undermount = settings.undermount?.trim()
 		? (boardNamed(settings.undermount, settings)?.thickness ?? usualBoardThickness)
 		: undefined;
 	return [
-		thickness,
-		...(hasInnerMount ? [boardThickness(row, settings, true).thickness] : []),
+		boardThickness(boards.mount).thickness,
+		...(read.cells.innerMount ? [boardThickness(boards['inner mount']).thickness] : []),
 		printThickness,
 		...(undermount === undefined ? [] : [undermount]),
 	];
 }
 
 /** The thickness of mounts, print and undermount together. */
-export const stackThickness = (row: Row, hasInnerMount: boolean, settings: Settings): Length =>
-	plus(...stackParts(row, hasInnerMount, settings));
+export const stackThickness = (stacked: Stacked, settings: Settings): Length => plus(...stackParts(stacked, settings));
 
 /** The face opening of a window with a 45° bevel: larger than the sight edge by twice the board's thickness. */
 export const faceOpening = (window: Length, thickness: Length): Length => plus(window, thickness, thickness);

@@ -31,7 +31,7 @@ export function blanksLeftOver(before: WorkedOutShow, after: WorkedOutShow): rea
 	const places = new Map(after.show.rows.map(({ id }, place) => [id, place]));
 	const isWanted = ({ blank, board }: CutBlank, { show, results, settings }: WorkedOutShow, place: number) => {
 		const [row, result] = [show.rows[place], results[place]];
-		return row !== undefined && result !== undefined && isBlankWanted(blank, board, row, result, settings);
+		return row !== undefined && result !== undefined && isBlankWanted(blank, board, result, settings);
 	};
 	return before.show.rows.flatMap((row, index): LeftOverRow[] => {
 		const place = places.get(row.id) ?? -1;

@@ -1,5 +1,5 @@
 import type { Tick } from '../bench/ticks.ts';
-import type { RowResult } from '../row/rowResult.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import type { Row, RowId } from '../show/row.ts';
 import type { Settings } from '../show/settings.ts';
 import type { Blank } from './blank.ts';
@@ -49,13 +49,13 @@ export function jobsOf(
 	const wanted = new Map<string, Wanted>();
 	rows.forEach((row, index) => {
 		const result = results[index];
-		if (result === undefined || result.copies === 0 || row.typed.mount?.trim().toLowerCase() === 'none') return;
+		if (result === undefined || result.copies === 0 || !result.hasMount) return;
 		const { mountWidth, mountHeight } = result.solved;
 		if (result.isStopped || mountWidth === undefined || mountHeight === undefined) {
 			leftOut.push({ row: index + 1, rowId: row.id, reason: result.isStopped ? 'stop' : 'no-size' });
 			return;
 		}
-		for (const { board, part, width, height } of partsOf(row, result, settings)) {
+		for (const { board, part, width, height } of partsOf(result, settings)) {
 			const key = keyOf(board);
 			const entry = wanted.get(key) ?? { board, blanks: [] };
 			wanted.set(key, entry);

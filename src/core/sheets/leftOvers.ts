@@ -1,7 +1,6 @@
 import { inches, type Length, minus, mm, zero } from '../length/length.ts';
 import { isInnerTaped } from '../bench/windowCuts.ts';
-import type { RowResult } from '../row/rowResult.ts';
-import type { Row } from '../show/row.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import type { Settings, Size } from '../show/settings.ts';
 import type { Blank } from './blank.ts';
 import type { Layout } from './layout.ts';
@@ -53,15 +52,13 @@ export function dropOutsOf(
 /** The places of the rows in whose windows a drop-out may have been: those of its board and size, from 0. */
 export function rowsOfDropOut(
 	{ board, width, height }: Pick<Stock, 'board' | 'width' | 'height'>,
-	rows: readonly Row[],
 	results: readonly RowResult[],
 	settings: Settings,
 ): readonly number[] {
-	return rows.flatMap((row, place) => {
-		const result = results[place];
-		if (result === undefined || result.isStopped || result.copies === 0) return [];
+	return results.flatMap((result, place) => {
+		if (result.isStopped || result.copies === 0) return [];
 		if (result.solved.mountWidth === undefined || result.solved.mountHeight === undefined) return [];
-		const isIts = partsOf(row, result, settings).some((part) => {
+		const isIts = partsOf(result, settings).some((part) => {
 			const size = windowOf(part, result, settings);
 			return part.board.toLowerCase() === board.toLowerCase() && size?.width === width && size.height === height;
 		});
@@ -71,10 +68,10 @@ export function rowsOfDropOut(
 
 /** The size of what falls out of a blank's window; none where it is taped to what falls out of the other window of a double mount. */
 function windowOf({ part }: Pick<Blank, 'part'>, result: RowResult | undefined, settings: Settings) {
-	if (result?.innerMount && isInnerTaped(settings)) return undefined;
+	if (result?.read.cells.innerMount && isInnerTaped(settings)) return undefined;
 	const { windowWidth: width, windowHeight: height } = result?.solved ?? {};
 	if (width === undefined || height === undefined || part === 'undermount') return undefined;
-	const shown = part === 'inner mount' ? (result?.innerMount ?? zero) : zero;
+	const shown = part === 'inner mount' ? (result?.read.cells.innerMount ?? zero) : zero;
 	const size = { width: minus(width, shown, shown), height: minus(height, shown, shown) };
 	return size.width > 0 && size.height > 0 ? size : undefined;
 }

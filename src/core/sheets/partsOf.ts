@@ -1,7 +1,6 @@
 import { type Length, minus } from '../length/length.ts';
-import type { RowResult } from '../row/rowResult.ts';
-import { boardNamed, boardOf, innerBoardOf } from '../row/stack.ts';
-import type { Row } from '../show/row.ts';
+import { boardNamed } from '../row/boards.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../show/settings.ts';
 import type { BlankPart } from './blank.ts';
 
@@ -17,22 +16,24 @@ export interface Part {
 
 /** The blanks of a row whose mount has a size: the mount, the inner mount, the undermount. */
 export function partsOf(
-	row: Row,
-	{ solved, innerMount }: Pick<RowResult, 'solved' | 'innerMount'>,
+	{ solved, read, boards }: Pick<WorkedRow, 'solved' | 'read' | 'boards'>,
 	settings: Settings,
 ): readonly Part[] {
 	const size = { width: solved.mountWidth!, height: solved.mountHeight! };
-	const board = boardOf(row, settings)?.name ?? row.typed.board?.trim() ?? '';
-	const innerBoard = row.typed['inner board']?.trim()
-		? (innerBoardOf(row, settings)?.name ?? row.typed['inner board'].trim())
-		: board;
 	const smaller = settings.innerBlankSmaller;
 	const inward = (side: Length) => minus(side, smaller, smaller);
 	const undermount = boardNamed(settings.undermount, settings)?.name ?? settings.undermount?.trim() ?? '';
 	return [
-		{ board, part: 'mount', ...size },
-		...(innerMount
-			? [{ board: innerBoard, part: 'inner mount' as const, width: inward(size.width), height: inward(size.height) }]
+		{ board: boards.mount.name, part: 'mount', ...size },
+		...(read.cells.innerMount
+			? [
+					{
+						board: boards['inner mount'].name,
+						part: 'inner mount' as const,
+						width: inward(size.width),
+						height: inward(size.height),
+					},
+				]
 			: []),
 		...(undermount === '' ? [] : [{ board: undermount, part: 'undermount' as const, ...size }]),
 	];

@@ -1,5 +1,4 @@
-import type { RowResult } from '../row/rowResult.ts';
-import type { Row } from '../show/row.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import type { Settings } from '../show/settings.ts';
 import type { Blank } from './blank.ts';
 import { partsOf } from './partsOf.ts';
@@ -11,14 +10,13 @@ import { partsOf } from './partsOf.ts';
 export function isBlankWanted(
 	{ part, copy, width, height }: Pick<Blank, 'part' | 'copy' | 'width' | 'height'>,
 	board: string,
-	row: Row,
 	result: RowResult,
 	settings: Settings,
 ): boolean {
 	const { mountWidth, mountHeight } = result.solved;
 	if (mountWidth === undefined || mountHeight === undefined) return true;
 	if (copy > result.copies) return false;
-	return partsOf(row, result, settings).some(
+	return partsOf(result, settings).some(
 		(wanted) =>
 			wanted.part === part &&
 			isSameBoard(wanted.board, board) &&

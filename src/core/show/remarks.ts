@@ -1,7 +1,7 @@
 import { formatSize } from '../length/formatLength.ts';
 import { isSame, type Length } from '../length/length.ts';
-import { parseEdition, type Series } from '../row/edition.ts';
-import type { RowResult } from '../row/rowResult.ts';
+import type { Series } from '../row/edition.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
 import type { Row } from './row.ts';
 import { shownText } from './shownText.ts';
 import type { Settings } from './settings.ts';
@@ -20,13 +20,13 @@ const mostProofs = 10;
 interface Numbered {
 	readonly place: number;
 	readonly row: Row;
-	readonly result: RowResult;
+	readonly result: WorkedRow;
 	readonly series: Series;
 	readonly size: number;
 }
 
 /** What is to be said of the editions of a show: one title at two sizes in one edition, and too many artist's proofs. */
-export function remarksOf(rows: readonly Row[], results: readonly RowResult[], settings: Settings): readonly Remark[] {
+export function remarksOf(rows: readonly Row[], results: readonly WorkedRow[], settings: Settings): readonly Remark[] {
 	return [...editionsOf(rows, results).values()].flatMap((edition) => [
 		...atTwoSizes(edition, settings),
 		...tooManyProofs(edition),
@@ -34,10 +34,10 @@ export function remarksOf(rows: readonly Row[], results: readonly RowResult[], s
 }
 
 /** The numbered prints of each title of a maker. */
-function editionsOf(rows: readonly Row[], results: readonly RowResult[]): Map<string, Numbered[]> {
+function editionsOf(rows: readonly Row[], results: readonly WorkedRow[]): Map<string, Numbered[]> {
 	const editions = new Map<string, Numbered[]>();
 	rows.forEach((row, i) => {
-		const edition = parseEdition(row.typed.edition ?? '');
+		const { edition } = results[i]!.words;
 		const title = row.typed.title?.trim().toLowerCase();
 		if (edition?.kind !== 'numbered' || !title) return;
 		const key = JSON.stringify([row.typed.maker?.trim().toLowerCase() ?? '', title]);
@@ -90,7 +90,7 @@ export interface Needs {
 }
 
 /** How many mount sizes and borders the rows need that come out. */
-export function needsOf(results: readonly RowResult[]): Needs {
+export function needsOf(results: readonly WorkedRow[]): Needs {
 	const sizes = new Set<string>();
 	const borders = new Set<Length>();
 	for (const { solved } of results) {

@@ -1,6 +1,6 @@
 import { changesFigures } from '../../core/harmonise/changesFigures.ts';
 import type { HarmonisedRow } from '../../core/harmonise/harmonise.ts';
-import type { RowResult } from '../../core/row/rowResult.ts';
+import type { RowResult } from '../../core/findings/rowResult.ts';
 import type { Row } from '../../core/show/row.ts';
 import { nameOfPrint } from '../findings/nameOfPrint.ts';
 
@@ -34,14 +34,14 @@ export function harmonyRows(
 		const index = places.get(each.id);
 		const row = index === undefined ? undefined : rows[index];
 		if (index === undefined || row === undefined) return [];
-		const standing = standingOf(each, row, results[index]);
+		const standing = standingOf(each, results[index]);
 		return [{ name: nameOfPrint(row, index), row, standing, harmonised: each }];
 	});
 }
 
-function standingOf(harmonised: HarmonisedRow, { typed }: Row, result: RowResult | undefined): Standing {
+function standingOf(harmonised: HarmonisedRow, result: RowResult | undefined): Standing {
 	if (changesFigures(harmonised)) return 'changes';
 	if (harmonised.size !== undefined) return 'same';
-	if (typed.mount?.trim().toLowerCase() === 'none') return 'no mount';
+	if (result?.hasMount === false) return 'no mount';
 	return result?.isStopped ? 'stopped' : 'not taken';
 }

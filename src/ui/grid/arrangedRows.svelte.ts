@@ -6,7 +6,7 @@ import { alsoShown, keepShown, showAll, showAt, type ShownRows } from '../../cor
 import { sortKeyOf } from '../../core/grid/sortKey.ts';
 import { type Sort, sortedPlaces } from '../../core/grid/sortRows.ts';
 import type { Views } from '../../core/grid/views.ts';
-import type { RowResult } from '../../core/row/rowResult.ts';
+import type { RowResult } from '../../core/findings/rowResult.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
 import type { Settings } from '../../core/show/settings.ts';
 
@@ -104,7 +104,7 @@ export class ArrangedRows {
 		if (sort === undefined) return showAt(rows, places, false);
 		const steps = sort.column === 'steps' ? this.#source.bench.stepsOfRows : [];
 		const keys = places.map((place) =>
-			sortKeyOf(sort.column, { row: rows[place]!, result: results[place]!, steps: steps[place] ?? [], settings }),
+			sortKeyOf(sort.column, { row: rows[place]!, result: results[place]!, steps: steps[place] ?? [] }),
 		);
 		return showAt(
 			rows,

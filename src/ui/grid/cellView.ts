@@ -1,12 +1,9 @@
 import type { Finding, Level } from '../../core/findings/finding.ts';
 import { formatExact, formatLength, formatWithUnit, type Scale } from '../../core/length/formatLength.ts';
-import { isSame, type Length } from '../../core/length/length.ts';
+import type { Length } from '../../core/length/length.ts';
 import type { Cells } from '../../core/row/cells.ts';
-import { coverOf } from '../../core/row/cover.ts';
-import { readCells } from '../../core/row/readCells.ts';
-import type { RowResult } from '../../core/row/rowResult.ts';
-import { readWords } from '../../core/row/rowWords.ts';
-import type { SolvedRow } from '../../core/row/solvedRow.ts';
+import type { Inherited } from '../../core/row/inherited.ts';
+import type { RowResult } from '../../core/findings/rowResult.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { Row } from '../../core/show/row.ts';
@@ -41,9 +38,7 @@ export function cellViews(source: RowSource, columns: readonly GridColumn[]): re
 	const levels = levelsOf(source.result.findings);
 	return columns.map((column) => {
 		const { text, state } = textAndState(column, source);
-		const isUnread = source.result.findings.some(
-			({ code, cells }) => code === 'not-read' && cells.includes(column.key),
-		);
+		const isUnread = isUnreadIn(source.result, column);
 		const level = column.key === 'number' ? source.result.findings[0]?.level : levels.get(column.key);
 		return {
 			text: state === 'typed' ? shownText(text) : text,
@@ -65,6 +60,10 @@ function levelsOf(findings: readonly Finding[]): ReadonlyMap<GridColumn['key'], 
 	return levels;
 }
 
+/** Whether what is typed in a column could not be read. */
+const isUnreadIn = ({ read }: RowResult, { key }: GridColumn): boolean =>
+	read.unread.some(({ column }) => column === key);
+
 type TextAndState = Pick<CellView, 'text' | 'state'>;
 const blank: TextAndState = { text: '', state: 'blank' };
 
@@ -81,46 +80,37 @@ export function textAndState(column: GridColumn, source: RowSource): TextAndStat
 }
 
 /** A typed text as it is shown: a length in the show's unit, everything else, and what cannot be read, as typed. */
-function shownTyped(column: GridColumn, text: string, { row, result, settings }: RowSource): string {
-	const isUnread = result.findings.some(({ code, cells }) => code === 'not-read' && cells.includes(column.key));
-	if (isUnread) return text;
-	const value = column.solved === undefined ? lengthIn(column.key, row, settings) : result.solved[column.solved];
+function shownTyped(column: GridColumn, text: string, { result, settings }: RowSource): string {
+	if (isUnreadIn(result, column)) return text;
+	const value = column.solved === undefined ? lengthIn(column.key, result.read.cells) : result.solved[column.solved];
 	return value === undefined ? text : formatLength(value, settings);
 }
 
 /** The columns that hold one length which is not among the results. */
-const cellOf: Partial<Record<GridColumn['key'], keyof Cells & ('overlap' | 'reveal' | 'signingSpace' | 'innerMount')>> =
-	{ overlap: 'overlap', reveal: 'reveal', 'signing space': 'signingSpace', 'inner mount': 'innerMount' };
+const cellOf = {
+	overlap: 'overlap',
+	reveal: 'reveal',
+	'signing space': 'signingSpace',
+	'inner mount': 'innerMount',
+	spacer: 'spacer',
+} as const satisfies Partial<Record<GridColumn['key'], keyof Cells>>;
 
 /** The length typed into such a column; undefined in other columns. */
-function lengthIn(key: GridColumn['key'], row: Row, settings: Settings): Length | undefined {
-	if (key === 'spacer') return readWords(row, settings).spacer;
-	const name = cellOf[key];
-	return name && readCells(row, settings).cells[name];
-}
+const lengthIn = (key: GridColumn['key'], cells: Cells): Length | undefined =>
+	key in cellOf ? cells[cellOf[key as keyof typeof cellOf]] : undefined;
 
 /** What a blank cell has from the show. */
-function inherited(name: ColumnName, { row, result, settings }: RowSource): TextAndState {
-	if (name === 'mount' && !isShowsMount(result.solved, settings.mountSize)) return blank;
-	const text = inheritedText(name, row, settings);
+function inherited(name: ColumnName, { result, settings }: RowSource): TextAndState {
+	const text = inheritedText(name, result.inherited, settings);
 	return text === undefined ? blank : { text, state: 'inherited' };
 }
 
-/** Whether a mount is the show's, either way round, or not known. */
-function isShowsMount({ mountWidth, mountHeight }: SolvedRow, { width, height }: Size): boolean {
-	const is = (value: Length | undefined, wanted: Length) => value === undefined || isSame(value, wanted);
-	return (is(mountWidth, width) && is(mountHeight, height)) || (is(mountWidth, height) && is(mountHeight, width));
-}
-
-function inheritedText(name: ColumnName, row: Row, settings: Settings): string | undefined {
-	if (name === 'mount') return sizeText(settings.mountSize, settings);
-	if (row.typed.mount?.trim().toLowerCase() === 'none') return undefined;
-	if (name === 'bottom weight') return weightText(settings.bottomWeight, settings);
-	// A reveal, the row's or the show's, takes the place of the show's overlap; a row's overlap that of the show's reveal.
-	if (name !== 'overlap' && name !== 'reveal') return undefined;
-	const { overlap, reveal } = coverOf(readCells(row, settings).cells, settings);
-	if (name === 'overlap') return reveal === undefined ? formatLength(overlap, settings) : undefined;
-	return reveal && formatLength(reveal, settings);
+function inheritedText(name: ColumnName, inherited: Inherited, settings: Settings): string | undefined {
+	const { mount, bottomWeight, overlap, reveal } = inherited;
+	if (name === 'mount') return mount && sizeText(mount, settings);
+	if (name === 'bottom weight') return bottomWeight && weightText(bottomWeight, settings);
+	const length = name === 'overlap' ? overlap : name === 'reveal' ? reveal : undefined;
+	return length === undefined ? undefined : formatLength(length, settings);
 }
 
 /** A size in the show's unit, by its name where the show's list has it. */

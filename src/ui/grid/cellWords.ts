@@ -9,7 +9,7 @@ import { columnOfFindingCell, type GridColumn } from './gridColumns.ts';
 export function cellWords({ key, column, solved }: GridColumn, { row, result, settings }: RowSource): string {
 	const asked = askableKeys.find((each) => each === solved);
 	const isTyped = column !== undefined && row.typed[column] !== undefined;
-	const why = asked === undefined || isTyped ? undefined : whyItIsSo(row, asked, settings);
+	const why = asked === undefined || isTyped ? undefined : whyItIsSo(result, asked, settings);
 	const told = result.findings
 		.filter(({ cells }) => key === 'number' || cells.some((cell) => columnOfFindingCell(cell) === key))
 		.map(({ message }) => message);

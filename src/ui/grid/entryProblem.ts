@@ -1,4 +1,4 @@
-import { readCells } from '../../core/row/readCells.ts';
+import { workOut } from '../../core/row/workOut.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { CellTexts, Row } from '../../core/show/row.ts';
 import type { Settings } from '../../core/show/settings.ts';
@@ -16,7 +16,7 @@ export interface EntryProblem {
 export function entryProblem(row: Row, column: ColumnName, text: string, settings: Settings): EntryProblem | undefined {
 	const change: CellTexts = splitSize(column, text, settings.unit, settings.sizes);
 	const units = Object.fromEntries(Object.entries(row.units ?? {}).filter(([name]) => name !== column));
-	const { unread } = readCells({ ...row, typed: { ...row.typed, ...change }, units }, settings);
+	const { unread } = workOut({ ...row, typed: { ...row.typed, ...change }, units }, settings).read;
 	const found = unread.find((cell) => cell.column === column);
 	return found && { message: found.problem, readings: found.readings };
 }

@@ -1,5 +1,5 @@
 import { mountSizeOf } from '../../core/grid/filterRows.ts';
-import type { RowResult } from '../../core/row/rowResult.ts';
+import type { RowResult } from '../../core/findings/rowResult.ts';
 import type { Row } from '../../core/show/row.ts';
 import type { Settings } from '../../core/show/settings.ts';
 
@@ -17,7 +17,7 @@ export function filterChoices(rows: readonly Row[], results: readonly RowResult[
 	return {
 		codes: inOrder(results.flatMap(({ findings }) => findings.map(({ code }) => code))),
 		mounts: inOrder(results.map((result) => mountSizeOf(result, settings))),
-		boards: inOrder(rows.map(({ typed }) => typed.board?.trim() ?? '')),
+		boards: inOrder(results.map(({ boards }) => boards.mount.asked ?? '')),
 		makers: inOrder(rows.map(({ typed }) => typed.maker?.trim() ?? '')),
 	};
 }

@@ -1,6 +1,6 @@
 import type { Extent, Position } from '../../core/grid/selection.ts';
 import { placeInShow } from '../../core/grid/shownRows.ts';
-import type { RowResult } from '../../core/row/rowResult.ts';
+import type { RowResult } from '../../core/findings/rowResult.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { CellPlace } from '../../core/show/cellPlace.ts';
 import type { ColumnName } from '../../core/show/columns.ts';

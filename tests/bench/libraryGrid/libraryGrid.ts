@@ -1,8 +1,8 @@
 // The same cells, worked out by the same core, shown by a general-purpose grid: what `npm run bench` measures ours
 // against. `?rows=` says how many.
 import { AllCommunityModule, createGrid, ModuleRegistry } from 'ag-grid-community';
-import type { RowResult } from '../../../src/core/row/rowResult.ts';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import type { RowResult } from '../../../src/core/findings/rowResult.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import type { Settings } from '../../../src/core/show/settings.ts';
@@ -23,7 +23,7 @@ class Shown {
 
 	constructor(row: Row) {
 		this.row = row;
-		this.result = workOut(row, settings);
+		this.result = judgeRow(row, settings);
 		this.views = this.#made();
 	}
 
@@ -33,7 +33,7 @@ class Shown {
 	}
 
 	follow(): void {
-		this.result = workOut(this.row, settings);
+		this.result = judgeRow(this.row, settings);
 		this.views = this.#made();
 	}
 

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
@@ -158,7 +158,9 @@ async function holdTogether(grid: GridState, session: Session, name: string): Pr
 	await session.whenSaved();
 	const { rows } = session.show;
 	expect(await storedRows(name)).toEqual(rows);
-	expect(session.results.map(({ solved }) => solved)).toEqual(rows.map((row) => workOut(row, session.settings).solved));
+	expect(session.results.map(({ solved }) => solved)).toEqual(
+		rows.map((row) => judgeRow(row, session.settings).solved),
+	);
 	expect(
 		[...grid.cells.rows].sort((a, b) => a.order - b.order),
 		'every row is seen once',

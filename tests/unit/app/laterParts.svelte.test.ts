@@ -53,7 +53,7 @@ const { orderBench } = await import('../../../src/core/bench/orderBench.ts');
 const { chooseMerge } = await import('../../../src/core/merge/choices.ts');
 const { mergeEdit } = await import('../../../src/core/merge/mergeEdit.ts');
 const { mergeRows } = await import('../../../src/core/merge/mergeRows.ts');
-const { workOut } = await import('../../../src/core/row/workOut.ts');
+const { judgeRow } = await import('../../../src/core/findings/judgeRow.ts');
 const { changeSettings } = await import('../../../src/core/show/changeSettings.ts');
 const { columns, isColumnName } = await import('../../../src/core/show/columns.ts');
 const { duplicateRows } = await import('../../../src/core/show/duplicateRows.ts');
@@ -208,7 +208,7 @@ test('of a show of which only the prints are compared, it is said that the part 
 
 test('a list of rows has the column', () => {
 	const { settings } = readSettings({});
-	const results = newer.rows.map((row) => workOut(row, settings));
+	const results = newer.rows.map((row) => judgeRow(row, settings));
 	const bench = orderBench(newer.rows, results, settings);
 	const text = writeRows({ rows: newer.rows, results, settings, bench }, { lineEnd: '\n', hasIds: true });
 	const read = readRows(text, settings, () => 'new');

@@ -5,7 +5,7 @@ import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import type { Edit } from '../../../src/core/show/edit.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
 import { schemaVersion } from '../../../src/storage/schema.ts';
@@ -140,11 +140,11 @@ test('an edit of one row works out that row alone; what is remembered is what wo
 	on(session).typeCells([{ id: ids[2]!, cells: { top: '90' } }], 'Type top');
 	const after = session.results;
 	expect(after.map((result, place) => result === before[place])).toEqual([true, true, false, true, true]);
-	expect(after).toEqual(session.show.rows.map((row) => workOut(row, session.settings)));
+	expect(after).toEqual(session.show.rows.map((row) => judgeRow(row, session.settings)));
 	expect(session.bench).toEqual(orderBench(session.show.rows, after, session.settings));
 	on(session).changeSettings({ border: '80' });
 	expect(session.results).toEqual(
-		session.show.rows.map((row) => workOut(row, readSettings(session.show.settings).settings)),
+		session.show.rows.map((row) => judgeRow(row, readSettings(session.show.settings).settings)),
 	);
 	session.undo();
 	session.undo();

@@ -8,7 +8,7 @@ import { harmonise } from '../../../src/core/harmonise/harmonise.ts';
 import { factsOf } from '../../../src/core/reasons/factsOf.ts';
 import { protectionOf } from '../../../src/core/reasons/protection.ts';
 import { askableKeys, whyItIsSo } from '../../../src/core/reasons/whyItIsSo.ts';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { columns } from '../../../src/core/show/columns.ts';
 import { readSettings, settingKeys } from '../../../src/core/show/readSettings.ts';
 import { needsOf, remarksOf } from '../../../src/core/show/remarks.ts';
@@ -136,7 +136,7 @@ test('nothing of core throws for anything that a cell or a setting can hold', ()
 			const rows = some.map((one, i) => ({ ...one, id: `${i}`, order: i }));
 			const results = withEditionClashes(
 				rows,
-				rows.map((one) => workOut(one, read)),
+				rows.map((one) => judgeRow(one, read)),
 				read,
 			);
 			rows.forEach((one, i) => {
@@ -145,15 +145,15 @@ test('nothing of core throws for anything that a cell or a setting can hold', ()
 					expect(withoutQuotes(finding.message)).not.toMatch(/undefined|NaN|\[object/);
 					for (const { label, change } of finding.mends) {
 						expect(label).not.toMatch(/undefined|NaN (mm|cm|in)/);
-						workOut(withCells(one, change, read), read);
+						judgeRow(withCells(one, change, read), read);
 					}
-					workOut(withCells(one, accept(finding, one), read), read);
+					judgeRow(withCells(one, accept(finding, one), read), read);
 					withCells(one, takeBack(finding, one), read);
 				}
 				for (const { message } of advise(one, result, read).advice) expect(message).not.toMatch(/undefined|NaN/);
-				for (const key of askableKeys) expect(whyItIsSo(one, key, read) ?? '').not.toMatch(/undefined|NaN/);
-				protectionOf(one, read);
-				for (const fact of factsOf(one, result.solved, read)) expect(withoutQuotes(fact)).not.toMatch(/undefined|NaN/);
+				for (const key of askableKeys) expect(whyItIsSo(result, key, read) ?? '').not.toMatch(/undefined|NaN/);
+				protectionOf(result, read);
+				for (const fact of factsOf(result, read)) expect(withoutQuotes(fact)).not.toMatch(/undefined|NaN/);
 			});
 			orderBench(rows, results, read);
 			remarksOf(rows, results, read);

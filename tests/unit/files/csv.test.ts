@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import type { Unit } from '../../../src/core/length/reading.ts';
 import { readCells } from '../../../src/core/row/readCells.ts';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { type ColumnName, columns, kindOf } from '../../../src/core/show/columns.ts';
 import { type SolvedRow, solvedKeys } from '../../../src/core/row/solvedRow.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
@@ -32,14 +32,14 @@ function problemOf(file: Uint8Array | string): string {
 }
 
 function write(rows: readonly Row[], settings: Settings = mm, options?: WriteOptions): string {
-	const results = rows.map((row) => workOut(row, settings));
+	const results = rows.map((row) => judgeRow(row, settings));
 	return writeRows({ rows, results, settings, bench: orderBench(rows, results, settings) }, options);
 }
 
 /** Writes rows without working them out, which takes most of the time. */
 function writeTyped(rows: readonly Row[], settings: Settings, options: WriteOptions): string {
 	const solved = Object.fromEntries(solvedKeys.map((key) => [key, undefined])) as unknown as SolvedRow;
-	const result = { solved, findings: [], accepted: [], isStopped: false, copies: 1, innerMount: undefined };
+	const result = { ...judgeRow({ id: 'none', order: 1, typed: {} }, settings), solved };
 	return writeRows({ rows, results: rows.map(() => result), settings, bench: orderBench([], [], settings) }, options);
 }
 
@@ -346,7 +346,7 @@ test('columns that are not known are named, as often as they stand there', () =>
 
 describe('results that came with the rows', () => {
 	const rows = [row({ 'picture width': '456', 'picture height': '306' }), row({ shape: '3:2' }, { id: 's' })];
-	const worked = (settings: Settings) => rows.map((each) => workOut(each, settings));
+	const worked = (settings: Settings) => rows.map((each) => judgeRow(each, settings));
 	test('agree with what their own settings give', () => {
 		for (const unit of ['mm', 'cm', 'in'] as const) {
 			const settings = settingsOf(unit);
@@ -521,8 +521,8 @@ describe('export and import again', () => {
 			fc.property(anyRows(true), options, anyUnit, ([first], chosen, unit) => {
 				const settings = settingsOf(unit);
 				const again = read(write([first!], settings, chosen), settings);
-				const here = again.rows.map((each) => workOut(each, settings));
-				expect(here[0]!.solved).toEqual(workOut(first!, settings).solved);
+				const here = again.rows.map((each) => judgeRow(each, settings));
+				expect(here[0]!.solved).toEqual(judgeRow(first!, settings).solved);
 				expect(compareResults(again.results, here, unit)).toBe(0);
 			}),
 			{ numRuns: 10 },

@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { createRequire } from 'node:module';
 import { expect, test } from 'vitest';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
 import { readRows, type RowsOfFile, writeRows } from '../../../src/files/csv.ts';
 
@@ -40,7 +40,7 @@ test.each(names)('%s is read as the set says, and the same when it has been writ
 	const first = Object.keys(expected[0]!)[0]!;
 	const rows = read(bytes, first);
 	expect(cellsOf(rows, first)).toEqual(expected);
-	const results = rows.rows.map((row) => workOut(row, settings));
+	const results = rows.rows.map((row) => judgeRow(row, settings));
 	const bench = orderBench(rows.rows, results, settings);
 	const written = writeRows({ rows: rows.rows, results, settings, bench });
 	const again = readRows(written, settings, (place) => `row ${place}`);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { type SolvedRow, solvedKeys } from '../../../src/core/row/solvedRow.ts';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { type ColumnName, columns } from '../../../src/core/show/columns.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../src/core/show/row.ts';
@@ -20,7 +20,7 @@ function read(file: string | Uint8Array): RowsOfFile {
 	return rows;
 }
 const write = (rows: readonly Row[]) => {
-	const results = rows.map((row) => workOut(row, settings));
+	const results = rows.map((row) => judgeRow(row, settings));
 	return writeRows({ rows, results, settings, bench: orderBench(rows, results, settings) }, { hasIds: true });
 };
 
@@ -465,7 +465,7 @@ describe('fuzzed files', () => {
 	/** Without working the rows out, which takes most of the time. */
 	const writeTyped = (rows: readonly Row[]) => {
 		const solved = Object.fromEntries(solvedKeys.map((key) => [key, undefined])) as unknown as SolvedRow;
-		const result = { solved, findings: [], accepted: [], isStopped: false, copies: 1, innerMount: undefined };
+		const result = { ...judgeRow({ id: 'none', order: 1, typed: {} }, settings), solved };
 		return writeRows(
 			{ rows, results: rows.map(() => result), settings, bench: orderBench([], [], settings) },
 			{ hasIds: true },

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import exampleRows from '../../../shared/samples/example.csv?raw';
 import exampleShow from '../../../shared/samples/example.evenhang.json?raw';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { readRows } from '../../../src/files/csv.ts';
@@ -26,12 +26,12 @@ test('the example is thirty prints by two makers, and its settings are read', ()
 });
 
 test.each(rows)('print $typed.number, $typed.title, is told what its note says', (row) => {
-	const codes = workOut(row, settings).findings.map(({ code }) => code);
+	const codes = judgeRow(row, settings).findings.map(({ code }) => code);
 	expect([...new Set(codes)].sort()).toEqual(codesOfNote(row));
 });
 
 test('most of its rows are quiet, and a few hold the usual slips', () => {
-	const quiet = rows.filter((row) => workOut(row, settings).findings.length === 0);
+	const quiet = rows.filter((row) => judgeRow(row, settings).findings.length === 0);
 	expect(quiet.length).toBeGreaterThanOrEqual(20);
 	expect(quiet.length).toBeLessThanOrEqual(25);
 });

@@ -5,7 +5,7 @@ import { openSession } from '../../../src/app/openSession.ts';
 import { takeText } from '../../../src/app/takeFile.ts';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { mergeRows } from '../../../src/core/merge/mergeRows.ts';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { mergeRow } from '../../../src/core/show/mergeRow.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../src/core/show/row.ts';
@@ -36,7 +36,7 @@ describe.each(wordsOfRecords)('a column named %s', (name) => {
 		expect(unknown).toEqual([name]);
 		expect(rows.map(({ extra }) => Object.entries(extra ?? {}))).toEqual([[[name, 'oak']], [[name, '']]]);
 		const all = [...rows, without];
-		const results = all.map((row) => workOut(row, settings));
+		const results = all.map((row) => judgeRow(row, settings));
 		const csv = writeRows({ rows: all, results, settings, bench: orderBench(all, results, settings) });
 		expect(read(csv).rows.map(({ extra }) => Object.entries(extra ?? {}))).toEqual([
 			[
@@ -92,7 +92,7 @@ test.each(['5 constructor', 'constructor', '3:2 constructor', '12 constructor x 
 	(typed) => {
 		const columns = ['side', 'mount', 'shape', 'bottom weight'] as const;
 		for (const column of columns) {
-			const { findings } = workOut({ id: 'a', order: 1, typed: { [column]: typed } }, settings);
+			const { findings } = judgeRow({ id: 'a', order: 1, typed: { [column]: typed } }, settings);
 			expect(findings.map(({ code }) => code)).toContain('not-read');
 		}
 	},

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { mm } from '../../../src/core/length/length.ts';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { plannedBoard } from '../../../src/core/sheets/plannedSheets.ts';
 import { markCut, tickKnife } from '../../../src/core/sheets/markSheets.ts';
 import { apply } from '../../../src/core/show/edit.ts';
@@ -69,7 +69,7 @@ test('a blank is named by its print and copy, and is left over where the print w
 		const rows = [{ id, order: 1, typed: { shape: '3:2', title: 'Ebb', ...typed } }];
 		return blankNames(
 			rows,
-			rows.map((row) => workOut(row, settings)),
+			rows.map((row) => judgeRow(row, settings)),
 			settings,
 		)(blank!, { stock: { board } });
 	};

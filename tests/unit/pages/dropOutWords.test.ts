@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { mm } from '../../../src/core/length/length.ts';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import type { Stock } from '../../../src/core/sheets/stock.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
 import { dropOutWords } from '../../../src/pages/dropOutWords.ts';
@@ -14,13 +14,11 @@ const { settings } = readSettings({
 	boards: [{ name: 'Chalk', width: 1200, height: 900 }],
 });
 const rows = [{ id: 'r1', order: 1, typed: { title: 'Ebb', 'window width': '400', 'window height': '260' } }];
-const results = rows.map((row) => workOut(row, settings));
+const results = rows.map((row) => judgeRow(row, settings));
 const words = (piece: Stock) => dropOutWords(piece, rows, results, settings);
 
 test('of a drop-out it is said where it falls out and that it is squared first; of another piece nothing', () => {
-	expect(words(stock)).toMatch(
-		/^from the window of Ebb; bevelled.* square it first: 1 mm off each of its four sides$/,
-	);
+	expect(words(stock)).toMatch(/^from the window of Ebb; bevelled.* square it first: 1 mm off each of its four sides$/);
 	expect(words({ ...stock, trim: mm(1.5875) })).toMatch(/four sides$/);
 	expect(words({ ...stock, kind: 'sheet' })).toBe('');
 });

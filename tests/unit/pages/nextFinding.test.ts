@@ -1,12 +1,13 @@
 import { expect, test } from 'vitest';
 import type { Finding } from '../../../src/core/findings/finding.ts';
-import type { RowResult } from '../../../src/core/row/rowResult.ts';
-import { solvedKeys, type SolvedRow } from '../../../src/core/row/solvedRow.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
+import type { RowResult } from '../../../src/core/findings/rowResult.ts';
+import { readSettings } from '../../../src/core/show/readSettings.ts';
 import { nextFinding } from '../../../src/pages/nextFinding.ts';
 import { columnIndexOf } from '../../../src/ui/grid/gridColumns.ts';
 import { stepPrints } from '../../../src/pages/stepPrints.ts';
 
-const solved = Object.fromEntries(solvedKeys.map((key) => [key, undefined])) as unknown as SolvedRow;
+const blank = judgeRow({ id: 'a', order: 1, typed: {} }, readSettings({}).settings);
 const finding = (...cells: string[]): Finding => ({
 	code: 'signed-on-mount',
 	level: 'look',
@@ -15,11 +16,9 @@ const finding = (...cells: string[]): Finding => ({
 	message: '',
 	mends: [],
 });
-const results = [
-	{ solved, findings: [finding('side'), finding('pictureWidth')], isStopped: false },
-	{ solved, findings: [], isStopped: false },
-	{ solved, findings: [finding('bottom weight')], isStopped: false },
-].map((result): RowResult => ({ ...result, accepted: [], copies: 1, innerMount: undefined }));
+const results = [[finding('side'), finding('pictureWidth')], [], [finding('bottom weight')]].map(
+	(findings): RowResult => ({ ...blank, findings }),
+);
 
 test.each([
 	{ from: [0, 'number'], by: 1, to: { index: 0, key: 'picture width' } },

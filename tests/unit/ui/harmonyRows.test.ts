@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { harmonise } from '../../../src/core/harmonise/harmonise.ts';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
 import { harmonyRows } from '../../../src/ui/across/harmonyRows.ts';
 import { rowOf, wideShow } from '../core/findings/rowOf.ts';
@@ -16,7 +16,7 @@ test('each print of a choice says whether it changes, and if not, why', () => {
 		'shape 20:1',
 	];
 	const rows = lines.map((line, index) => ({ ...rowOf(line), id: `${index}`, order: index }));
-	const results = rows.map((row) => workOut(row, settings));
+	const results = rows.map((row) => judgeRow(row, settings));
 	const harmonised = harmonise(rows, settings, 1).rows;
 	expect(harmonyRows(harmonised, rows, results).map(({ standing }) => standing)).toEqual([
 		'changes',

@@ -5,7 +5,7 @@ import type { Unit } from '../../../src/core/length/reading.ts';
 import { factsOf } from '../../../src/core/reasons/factsOf.ts';
 import { protectionOf } from '../../../src/core/reasons/protection.ts';
 import { askableKeys, whyItIsSo } from '../../../src/core/reasons/whyItIsSo.ts';
-import { workOut } from '../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { kindOf } from '../../../src/core/show/columns.ts';
 import { pinRow } from '../../../src/core/show/pinRow.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
@@ -45,7 +45,7 @@ function textsOf(row: Row, unit: Unit): readonly string[] {
 	const typed = { ...exampleSettings, unit, ruler: rulers[unit] };
 	const { settings } = readSettings(typed);
 	const own = pinRow(row, 'mm', unit, settings.sizes);
-	const result = workOut(own, settings);
+	const result = judgeRow(own, settings);
 	const { advice, cannotBeEven = '' } = advise(own, result, settings);
 	const cells = cellViews({ row: own, result, steps: [], settings }, gridColumns).filter((_, place) => {
 		const { column } = gridColumns[place]!;
@@ -55,9 +55,9 @@ function textsOf(row: Row, unit: Unit): readonly string[] {
 		...result.findings.flatMap(({ message, mends }) => [message, ...mends.map(({ label }) => label)]),
 		...advice.map(({ message }) => message),
 		cannotBeEven,
-		...askableKeys.map((key) => whyItIsSo(own, key, settings) ?? ''),
-		...factsOf(own, result.solved, settings),
-		protectionOf(own, settings),
+		...askableKeys.map((key) => whyItIsSo(result, key, settings) ?? ''),
+		...factsOf(result, settings),
+		protectionOf(result, settings),
 		frontWords(result.solved, settings),
 		...cells.map(({ text }) => text),
 	].filter((text) => text !== '');

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { advise } from '../../../../src/core/advice/advise.ts';
 import { inches, mm } from '../../../../src/core/length/length.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import { withCells } from '../../../../src/core/show/typeCells.ts';
 import { rowOf, wideShow } from '../findings/rowOf.ts';
@@ -16,7 +16,7 @@ const sizes = [
 const { settings } = readSettings({ ...wideShow, sizes });
 const adviceFor = (line: string) => {
 	const row = rowOf(line);
-	return advise(row, workOut(row, settings), settings);
+	return advise(row, judgeRow(row, settings), settings);
 };
 
 test.each([
@@ -59,10 +59,10 @@ test('advice, taken, gives the figures it promised, no conflict, no new stop, an
 				],
 			};
 			const row = rowOfCells(cells);
-			const before = workOut(row, show);
+			const before = judgeRow(row, show);
 			const stops = before.findings.filter(({ level }) => level === 'stop').map(({ code }) => code);
 			for (const { change, promised, saysEven } of advise(row, before, show).advice) {
-				const after = workOut(withCells(row, change, show), show);
+				const after = judgeRow(withCells(row, change, show), show);
 				const codes = after.findings.map(({ code }) => code);
 				expect(after.solved).toEqual(promised);
 				expect(codes).not.toContain('adds-up');

@@ -4,7 +4,7 @@ import type { CutSide } from '../../../../src/core/bench/benchPlan.ts';
 import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import { stopPlaces, stopsInWords } from '../../../../src/core/bench/stopWords.ts';
 import { toMm } from '../../../../src/core/length/length.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 
@@ -25,7 +25,7 @@ function benchOf(typed: readonly Row['typed'][], cutter: object) {
 	});
 	expect(problems).toEqual([]);
 	const rows = typed.map((each, index): Row => ({ id: `${index}`, order: index + 1, typed: each }));
-	const results = rows.map((row) => workOut(row, settings));
+	const results = rows.map((row) => judgeRow(row, settings));
 	return { settings, results, plan: orderBench(rows, results, settings) };
 }
 

@@ -4,7 +4,7 @@ import exampleShow from '../../../../shared/samples/example.evenhang.json?raw';
 import { type BenchPlan, benchWays, type Cut } from '../../../../src/core/bench/benchPlan.ts';
 import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import { toMm } from '../../../../src/core/length/length.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import { readShowFile } from '../../../../src/files/showFile.ts';
@@ -27,7 +27,7 @@ function benchOf(typed: readonly Row['typed'][], bench: unknown, more: Readonly<
 	});
 	expect(problems).toEqual([]);
 	const rows = typed.map((each, index): Row => ({ id: `${index}`, order: index + 1, typed: each }));
-	const results = rows.map((row) => workOut(row, settings));
+	const results = rows.map((row) => judgeRow(row, settings));
 	return { rows, results, settings, plan: orderBench(rows, results, settings) };
 }
 
@@ -65,11 +65,11 @@ test('every cut of every mount comes exactly once, on every bench and either way
 			fc.constantFrom(...benchWays),
 			(typed, kind, way) => {
 				const { results, plan } = benchOf(typed, { kind, way });
-				const expected = results.flatMap(({ isStopped, copies, innerMount }, index) =>
+				const expected = results.flatMap(({ isStopped, copies, read }, index) =>
 					isStopped
 						? []
 						: Array.from({ length: copies }, (_, copy) => copy + 1).flatMap((copy) =>
-								['mount', ...(innerMount ? ['inner mount'] : [])].flatMap((part) =>
+								['mount', ...(read.cells.innerMount ? ['inner mount'] : [])].flatMap((part) =>
 									['top', 'bottom', 'left', 'right'].map((side) => `${index + 1} ${copy} ${part} ${side}`),
 								),
 							),
@@ -197,7 +197,7 @@ test.each([
 		const file = readShowFile(exampleShow);
 		if ('problem' in file) throw new Error(file.problem);
 		const { settings } = readSettings({ ...file.value.settings, bench });
-		const results = file.value.rows.map((row) => workOut(row, settings));
+		const results = file.value.rows.map((row) => judgeRow(row, settings));
 		const plan = orderBench(file.value.rows, results, settings);
 		expect(plan.steps).toHaveLength(steps);
 		expect(plan).toMatchObject({ changes, leastChanges: least, proven: changes === least });

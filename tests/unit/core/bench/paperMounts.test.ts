@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import { cornerTemplates, paperMounts } from '../../../../src/core/bench/paperMounts.ts';
 import { toMm } from '../../../../src/core/length/length.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 
@@ -15,7 +15,7 @@ function mountsOf(...typed: readonly Row['typed'][]) {
 		bench: { overcut: 1 },
 	});
 	const rows = typed.map((each, index): Row => ({ id: `${index}`, order: index + 1, typed: each }));
-	const results = rows.map((row) => workOut(row, settings));
+	const results = rows.map((row) => judgeRow(row, settings));
 	return paperMounts(rows, results, orderBench(rows, results, settings).steps, settings);
 }
 

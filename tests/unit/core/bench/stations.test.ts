@@ -8,7 +8,7 @@ import {
 	stepMounts,
 } from '../../../../src/core/bench/stations.ts';
 import { tickKey } from '../../../../src/core/bench/ticks.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 
@@ -20,7 +20,7 @@ const boards = [
 function benchOf(bench: unknown, typed: readonly Row['typed'][]) {
 	const { settings } = readSettings({ mountSize: '600 x 450 mm', border: 70, bottomWeight: 12, boards, bench });
 	const rows = typed.map((each, index): Row => ({ id: `r${index}`, order: index + 1, typed: each }));
-	const results = rows.map((row) => workOut(row, settings));
+	const results = rows.map((row) => judgeRow(row, settings));
 	const { steps } = orderBench(rows, results, settings);
 	return { rows, results, settings, steps, stations: stationsOf(steps, settings.bench) };
 }

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import { stepOfBorder } from '../../../../src/core/bench/stepOfBorder.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 
 test('two prints of one border in boards of two thicknesses are cut in two steps, and each is told its own', () => {
@@ -14,7 +14,7 @@ test('two prints of one border in boards of two thicknesses are cut in two steps
 		],
 	});
 	const rows = ['Thick', 'Thin'].map((board, place) => ({ id: board, order: place, typed: { shape: '3:2', board } }));
-	const results = rows.map((row) => workOut(row, settings));
+	const results = rows.map((row) => judgeRow(row, settings));
 	const { steps, stepsOfRows } = orderBench(rows, results, settings);
 	for (const [place, { solved }] of results.entries()) {
 		const own = stepsOfRows[place]!;

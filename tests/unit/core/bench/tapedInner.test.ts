@@ -5,7 +5,7 @@ import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import { orderJob } from '../../../../src/core/bench/orderJob.ts';
 import { stationsOf } from '../../../../src/core/bench/stations.ts';
 import { toMm } from '../../../../src/core/length/length.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
@@ -25,7 +25,7 @@ function benchOf(typed: readonly Row['typed'][], bench: object, more: object = {
 	});
 	expect(problems).toEqual([]);
 	const rows = typed.map((each, index): Row => ({ id: `${index}`, order: index + 1, typed: each }));
-	const results = rows.map((row) => workOut(row, settings));
+	const results = rows.map((row) => judgeRow(row, settings));
 	return { rows, results, settings, plan: orderBench(rows, results, settings) };
 }
 
@@ -93,8 +93,8 @@ test('taped inner windows come after their outer ones with the fewest changes, o
 			fc.constantFrom(...benchWays),
 			(typed, kind, way) => {
 				const { results, plan } = benchOf(typed, { kind, way });
-				results.forEach(({ innerMount, copies, isStopped }, index) => {
-					if (!innerMount || isStopped) return;
+				results.forEach(({ read, copies, isStopped }, index) => {
+					if (!read.cells.innerMount || isStopped) return;
 					for (let copy = 1; copy <= copies; copy++) {
 						const outer = placesOf(plan, index + 1, copy, 'mount');
 						const inner = placesOf(plan, index + 1, copy, 'inner mount');

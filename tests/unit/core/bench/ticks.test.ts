@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { rowsWronged } from '../../../../src/core/bench/cutWarning.ts';
 import { spoilBoard, tickCuts } from '../../../../src/core/bench/tickCuts.ts';
 import { type CutTick, cutsThatStand, tickFor } from '../../../../src/core/bench/ticks.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { apply, invert } from '../../../../src/core/show/edit.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
@@ -21,7 +21,7 @@ const row = (typed: Row['typed']): Row => ({ id: 'a', order: 1, typed });
 const begun = row({ shape: '3:2', copies: '2' }); // side 72, top 70, bottom 78
 const ticksOf = (each: Row): CutTick[] =>
 	(['left', 'right', 'top', 'bottom'] as const).map((side) =>
-		tickFor(each, workOut(each, settings), settings, { row: 1, copy: 1, part: 'mount', side })!,
+		tickFor(each, judgeRow(each, settings), settings, { row: 1, copy: 1, part: 'mount', side })!,
 	);
 const sides = (ticks: readonly CutTick[]) => ticks.map(({ side }) => side);
 
@@ -36,7 +36,7 @@ test.each<{ change: Row['typed']; standing: string[] }>([
 	{ change: { board: 'Slate' }, standing: ['left', 'right', 'top', 'bottom'] }, // no board was asked for by name
 ])('after $change of what was cut there stand $standing', ({ change, standing }) => {
 	const changed = row({ ...begun.typed, 'picture width': '462', 'picture height': '308', ...change });
-	const made = cutsThatStand(changed, workOut(changed, settings), settings, ticksOf(begun));
+	const made = cutsThatStand(changed, judgeRow(changed, settings), settings, ticksOf(begun));
 	expect(sides(made.standing)).toEqual(standing);
 	expect(made.standing.length + made.wrong.length).toBe(4);
 });
@@ -49,7 +49,7 @@ test.each([
 	const asked = row({ ...begun.typed, board });
 	const { standing } = cutsThatStand(
 		asked,
-		workOut(asked, settings),
+		judgeRow(asked, settings),
 		settings,
 		ticksOf(row({ ...begun.typed, board: 'Chalk' })),
 	);
@@ -59,7 +59,7 @@ test.each([
 test('a cut of a copy that is no longer made, or of a row that is gone, does not stand', () => {
 	const second = ticksOf(begun).map((tick) => ({ ...tick, copy: 2 }));
 	const single = row({ shape: '3:2' });
-	expect(cutsThatStand(single, workOut(single, settings), settings, second).standing).toEqual([]);
+	expect(cutsThatStand(single, judgeRow(single, settings), settings, second).standing).toEqual([]);
 	expect(cutsThatStand(undefined, undefined, settings, second).wrong).toHaveLength(4);
 });
 
@@ -89,7 +89,7 @@ test('a tick is one edit, and can be taken back; a spoilt board takes its own ti
 test('a change says which cuts stand and which would be wrong, each with what it was cut at', () => {
 	const typed = row({ ...begun.typed, 'picture width': '462', 'picture height': '308' });
 	const ticked = { ...show, rows: [typed], ticks: ticksOf(typed) };
-	const worked = (each: Show) => ({ show: each, settings, results: each.rows.map((one) => workOut(one, settings)) });
+	const worked = (each: Show) => ({ show: each, settings, results: each.rows.map((one) => judgeRow(one, settings)) });
 	const changed = { ...ticked, rows: [row({ ...typed.typed, top: '71' })] };
 	const [wronged, ...others] = rowsWronged(worked(ticked), worked(changed));
 	expect(others).toEqual([]);

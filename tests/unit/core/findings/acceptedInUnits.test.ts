@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { accept, takeBack } from '../../../../src/core/findings/accepted.ts';
 import type { Unit } from '../../../../src/core/length/reading.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { changeSettings } from '../../../../src/core/show/changeSettings.ts';
 import { apply } from '../../../../src/core/show/edit.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
@@ -52,7 +52,7 @@ const formerly: readonly (readonly [string, TypedSettings, ...string[]])[] = [
 ];
 
 const looksOf = (row: Row, settings: TypedSettings) =>
-	workOut(row, readSettings(settings).settings).findings.filter(({ level }) => level === 'look');
+	judgeRow(row, readSettings(settings).settings).findings.filter(({ level }) => level === 'look');
 const codes = (row: Row, settings: TypedSettings) => looksOf(row, settings).map(({ code }) => code);
 
 /** The row and the settings of a show that changes its unit. */

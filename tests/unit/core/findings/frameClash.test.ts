@@ -1,8 +1,5 @@
 import { expect, test } from 'vitest';
-import { insideFrame, frameOf, seatIn } from '../../../../src/core/row/frame.ts';
-import { readCells } from '../../../../src/core/row/readCells.ts';
 import { toMm } from '../../../../src/core/length/length.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/show/settings.ts';
 import { codesOf, resultOf, rowOf } from './rowOf.ts';
 import { describeRules, type RuleCase } from './ruleCases.ts';
@@ -116,12 +113,7 @@ test('a frame takes a mount either way round: the way with no stop', () => {
 });
 
 test('the frame of a row is the one it names, else the show’s, else the first that takes the mount', () => {
-	const nameOf = (line: string, show: TypedSettings) => {
-		const { settings } = readSettings(show);
-		const row = rowOf(line);
-		const inside = insideFrame(readCells(row, settings).cells, resultOf(row, show).solved);
-		return frameOf(row, inside, settings)?.name;
-	};
+	const nameOf = (line: string, show: TypedSettings) => resultOf(rowOf(line), show).frame.frame?.name;
 	const show = framed({ name: 'Moulding' }, { name: 'Elm', width: 800, height: 600 }, oak, ash);
 	expect(nameOf('shape 3:2', show)).toBe('Oak');
 	expect(nameOf('shape 2:3', show)).toBe('Oak');
@@ -138,9 +130,7 @@ test('the frame of a row is the one it names, else the show’s, else the first 
 test('a moulding is made to the mount, with its clearance', () => {
 	const show = framed({ name: 'Moulding', clearance: '4 mm', lip: '7 mm' });
 	expect(codesOf('shape 3:2, frame moulding', show)).not.toContain('frame-clash');
-	const { settings } = readSettings(show);
-	const { mountWidth, mountHeight } = resultOf(rowOf('shape 3:2'), show).solved;
-	const { rebate, play } = seatIn(settings.frames[0]!, { width: mountWidth!, height: mountHeight! });
+	const { rebate, play } = resultOf(rowOf('shape 3:2, frame moulding'), show).frame.seat!;
 	expect([rebate.width, rebate.height].map(toMm)).toEqual([504, 404]);
 	expect([play.width, play.height]).toEqual([40_000_000, 40_000_000]);
 });

@@ -1,4 +1,4 @@
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { type ColumnName, isColumnName } from '../../../../src/core/show/columns.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { CellTexts, Row } from '../../../../src/core/show/row.ts';
@@ -38,7 +38,7 @@ export function rowOf(line: string): Row {
 }
 
 /** What a row is told, in a show. */
-export const resultOf = (row: Row, show: TypedSettings = wideShow) => workOut(row, readSettings(show).settings);
+export const resultOf = (row: Row, show: TypedSettings = wideShow) => judgeRow(row, readSettings(show).settings);
 
 /** The codes that a row is told. */
 export const codesOf = (line: string, show?: TypedSettings) =>

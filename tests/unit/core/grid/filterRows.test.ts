@@ -4,14 +4,14 @@ import { tickFor } from '../../../../src/core/bench/ticks.ts';
 import { answers, type Filter, isNoFilter, noFilter } from '../../../../src/core/grid/filterRows.ts';
 import { askedOf, saidOfShown } from '../../../../src/core/grid/saidOfArranging.ts';
 import { sortWords } from '../../../../src/core/grid/sortWords.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row, Typed } from '../../../../src/core/show/row.ts';
 
 const { settings } = readSettings({ mountSize: '600 x 450', border: '70' });
 const sourceOf = (typed: Typed) => {
 	const row: Row = { id: 'a', order: 1, typed };
-	return { row, result: workOut(row, settings), settings, cut: 'not cut' as const };
+	return { row, result: judgeRow(row, settings), settings, cut: 'not cut' as const };
 };
 
 const even: Typed = {
@@ -51,7 +51,7 @@ test('a row is cut when every cut of every copy stands as the row is now', () =>
 	expect(cutStateOf(row, result, settings, [])).toBe('not cut');
 	expect(cutStateOf(row, result, settings, all.slice(0, 7))).toBe('begun');
 	expect(cutStateOf(row, result, settings, all)).toBe('cut');
-	const changed = workOut({ ...row, typed: uneven }, settings);
+	const changed = judgeRow({ ...row, typed: uneven }, settings);
 	expect(cutStateOf(row, changed, settings, all)).not.toBe('cut');
 });
 

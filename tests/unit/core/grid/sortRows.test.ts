@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { sortKeyOf } from '../../../../src/core/grid/sortKey.ts';
 import { sortedPlaces, type SortKey } from '../../../../src/core/grid/sortRows.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row, Typed } from '../../../../src/core/show/row.ts';
 
@@ -11,7 +11,7 @@ const { settings } = readSettings({ mountSize: '600 x 450', border: '70' });
 
 const keyOf = (column: Parameters<typeof sortKeyOf>[0], typed: Typed): SortKey => {
 	const row: Row = { id: 'a', order: 1, typed };
-	return sortKeyOf(column, { row, result: workOut(row, settings), steps: [3, 7], settings });
+	return sortKeyOf(column, { row, result: judgeRow(row, settings), steps: [3, 7] });
 };
 
 /** The titles of rows sorted by a column. */

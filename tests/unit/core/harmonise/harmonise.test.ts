@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { harmonise, mostPrints } from '../../../../src/core/harmonise/harmonise.ts';
 import { length, toMm } from '../../../../src/core/length/length.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import { withCells } from '../../../../src/core/show/typeCells.ts';
 import { rowOf, wideShow } from '../findings/rowOf.ts';
@@ -48,7 +48,7 @@ test('taken, a row is what the table showed, and no border is under the least', 
 		'shape 16:9, mount width 500',
 	);
 	for (const { id, change, after } of harmonise(rows, settings, 2).rows) {
-		const taken = workOut(withCells(rows[Number(id)]!, change, settings), settings);
+		const taken = judgeRow(withCells(rows[Number(id)]!, change, settings), settings);
 		expect(taken.solved).toEqual(after);
 		for (const border of [after.side!, after.top!, after.bottom!])
 			expect(border).toBeGreaterThanOrEqual(settings.leastBorder);

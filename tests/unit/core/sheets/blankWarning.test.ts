@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { blanksLeftOver } from '../../../../src/core/sheets/blankWarning.ts';
 import { markCut, spoilSheet, tickKnife } from '../../../../src/core/sheets/markSheets.ts';
 import { apply } from '../../../../src/core/show/edit.ts';
@@ -14,7 +14,7 @@ const cut = apply(show, markCut(show, [sheet], 'Mark'));
 
 const worked = (show: Show) => {
 	const { settings } = readSettings(show.settings);
-	return { show, settings, results: show.rows.map((row) => workOut(row, settings)) };
+	return { show, settings, results: show.rows.map((row) => judgeRow(row, settings)) };
 };
 const withFirst = (show: Show, typed: Typed): Show => ({
 	...show,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import type { Layout } from '../../../../src/core/sheets/layout.ts';
 import { type JobOptions, jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
 import { knifeSteps } from '../../../../src/core/sheets/knifeSteps.ts';
@@ -18,7 +18,7 @@ function jobs(cells: readonly CellTexts[], settings: object = {}, options: JobOp
 	const rows = cells.map((typed, index) => ({ id: `r${index + 1}`, order: index + 1, typed }));
 	return jobsOf(
 		rows,
-		rows.map((row) => workOut(row, read)),
+		rows.map((row) => judgeRow(row, read)),
 		read,
 		options,
 	);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { rowsOfDropOut } from '../../../../src/core/sheets/leftOvers.ts';
 import { hasBounds, unplacedWords } from '../../../../src/core/sheets/planWords.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
@@ -38,7 +38,7 @@ test('a drop-out may be of any print of its board whose window, or inner window,
 		windowed({ 'window width': '410' }),
 	];
 	const rows = typed.map((cells, place) => ({ id: `r${place}`, order: place, typed: cells }));
-	const results = rows.map((row) => workOut(row, settings));
+	const results = rows.map((row) => judgeRow(row, settings));
 	const piece = { board: 'chalk', width: mm(400), height: mm(260) };
-	expect(rowsOfDropOut(piece, rows, results, settings)).toEqual([0, 4]);
+	expect(rowsOfDropOut(piece, results, settings)).toEqual([0, 4]);
 });

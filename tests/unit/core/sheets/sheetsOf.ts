@@ -1,4 +1,4 @@
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import type { BoardPlan } from '../../../../src/core/sheets/boardPlan.ts';
 import { layoutOf } from '../../../../src/core/sheets/cutSheet.ts';
 import { jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
@@ -27,7 +27,7 @@ export const showOf = (prints: number, settings: Readonly<Record<string, unknown
 /** The jobs of a show with all that is ticked and cut in it. */
 export function jobsOfShow(show: Show): readonly PackingJob[] {
 	const { settings } = readSettings(show.settings);
-	const results = show.rows.map((row) => workOut(row, settings));
+	const results = show.rows.map((row) => judgeRow(row, settings));
 	const cutSheets = (show.cutSheets ?? []).map(layoutOf);
 	return jobsOf(show.rows, results, settings, { cutSheets, ticks: show.ticks ?? [] }).jobs;
 }

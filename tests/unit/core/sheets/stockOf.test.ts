@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
 import { stockOf } from '../../../../src/core/sheets/stockOf.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
@@ -25,7 +25,7 @@ test('drop-outs are stock only where the show says so', () => {
 		const settings = read({ boards: [chalk], ...typed });
 		const [job] = jobsOf(
 			rows,
-			rows.map((row) => workOut(row, settings)),
+			rows.map((row) => judgeRow(row, settings)),
 			settings,
 		).jobs;
 		return job!.stock.map(({ kind }) => kind);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Unit } from '../../../../src/core/length/reading.ts';
 import { readCells } from '../../../../src/core/row/readCells.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { changeSettings } from '../../../../src/core/show/changeSettings.ts';
 import { columns, type ColumnName, kindOf } from '../../../../src/core/show/columns.ts';
 import { apply } from '../../../../src/core/show/edit.ts';
@@ -201,8 +201,8 @@ test('whatever is typed, a change of unit changes nothing that is worked out', (
 	fc.assert(
 		fc.property(changes, ({ show, to }) => {
 			const after = changed(show, { unit: to });
-			const was = workOut(show.rows[0]!, readSettings(show.settings).settings);
-			const is = workOut(after.rows[0]!, readSettings(after.settings).settings);
+			const was = judgeRow(show.rows[0]!, readSettings(show.settings).settings);
+			const is = judgeRow(after.rows[0]!, readSettings(after.settings).settings);
 			expect(is.solved).toEqual(was.solved);
 			expect(is.findings.map(({ code }) => code)).toEqual(was.findings.map(({ code }) => code));
 		}),

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { withEditionClashes } from '../../../../src/core/findings/editionClashes.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import { needsOf, remarksOf } from '../../../../src/core/show/remarks.ts';
@@ -8,7 +8,7 @@ import { rowOf, wideShow } from '../findings/rowOf.ts';
 const { settings } = readSettings(wideShow);
 const shown = (...lines: string[]) => {
 	const rows = lines.map(rowOf);
-	return { rows, results: rows.map((row) => workOut(row, settings)) };
+	return { rows, results: rows.map((row) => judgeRow(row, settings)) };
 };
 const remarks = (...lines: string[]) => {
 	const { rows, results } = shown(...lines);

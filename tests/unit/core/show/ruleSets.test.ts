@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import { chooseRules, ruleSets, rulesOf } from '../../../../src/core/show/ruleSets.ts';
 import type { TypedSettings } from '../../../../src/core/show/settings.ts';
@@ -10,7 +10,7 @@ const choose = (name: string, before: TypedSettings = {}): TypedSettings => ({
 	...chooseRules(ruleSets.find((set) => set.name === name)!),
 });
 const codes = (line: string, typed: TypedSettings) =>
-	workOut(rowOf(line), readSettings(typed).settings).findings.map(({ code }) => code);
+	judgeRow(rowOf(line), readSettings(typed).settings).findings.map(({ code }) => code);
 
 test.each(ruleSets)('$name can be read, chosen and recognised', (set) => {
 	const typed = choose(set.name, { border: '70 mm', limits: { thickness: '1 mm' } });

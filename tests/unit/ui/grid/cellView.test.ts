@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import { cellViews, exactText } from '../../../../src/ui/grid/cellView.ts';
@@ -8,7 +8,7 @@ import { columnIndexOf, gridColumns } from '../../../../src/ui/grid/gridColumns.
 const sourceOf = (typed: Row['typed'], settings: Record<string, unknown> = {}, units?: Row['units']) => {
 	const read = readSettings({ mountSize: '600 x 450', border: '70', bottomWeight: '12%', ...settings }).settings;
 	const row: Row = { id: 'a', order: 1, typed, ...(units && { units }) };
-	return { row, result: workOut(row, read), steps: [1, 3], settings: read };
+	return { row, result: judgeRow(row, read), steps: [1, 3], settings: read };
 };
 
 const shown = (key: string, ...source: Parameters<typeof sourceOf>) => {

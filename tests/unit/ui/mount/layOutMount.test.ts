@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
-import { workOut } from '../../../../src/core/row/workOut.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import { layOutMount, place } from '../../../../src/ui/mount/layOutMount.ts';
@@ -9,7 +9,7 @@ import { clashWords, coverWords, frontWords } from '../../../../src/ui/mount/mou
 const scale = { unit: 'mm', ruler: mm(1) } as const;
 
 const { settings } = readSettings({ mountSize: '600 x 450', border: '70', bottomWeight: '12%' });
-const solvedOf = (typed: Row['typed']) => workOut({ id: 'a', order: 1, typed }, settings).solved;
+const solvedOf = (typed: Row['typed']) => judgeRow({ id: 'a', order: 1, typed }, settings).solved;
 
 test('window and picture lie where the borders and the overlap put them', () => {
 	// 600 x 450: side 75, top 71, bottom 79, window 450 x 300; the picture 3 under the mount on each side
@@ -80,5 +80,5 @@ test.each([
 		says: 'the width does not fit',
 	},
 ])('$typed: “$says”', ({ typed, says }) =>
-	expect(clashWords(workOut({ id: 'a', order: 1, typed }, settings).findings)).toBe(says),
+	expect(clashWords(judgeRow({ id: 'a', order: 1, typed }, settings).findings)).toBe(says),
 );

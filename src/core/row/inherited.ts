@@ -1,0 +1,32 @@
+import { isSame, type Length } from '../length/length.ts';
+import type { BottomWeight, Settings, Size } from '../show/settings.ts';
+import { type Cells, hasMount } from './cells.ts';
+import type { Solution } from './solution.ts';
+
+/** What holds in a row without being typed there: it comes from the show. Undefined where it does not. */
+export interface Inherited {
+	readonly mount: Size | undefined;
+	readonly bottomWeight: BottomWeight | undefined;
+	readonly overlap: Length | undefined;
+	readonly reveal: Length | undefined;
+}
+
+const nothing: Inherited = { mount: undefined, bottomWeight: undefined, overlap: undefined, reveal: undefined };
+
+/**
+ * What a row has from the show. A reveal, the row's or the show's, takes the place of the show's overlap; a row's overlap
+ * that of the show's reveal.
+ */
+export function inheritedBy(cells: Cells, { solved, cover }: Solution, settings: Settings): Inherited {
+	if (!hasMount(cells)) return nothing;
+	const { mountSize, bottomWeight } = settings;
+	const is = (value: Length | undefined, wanted: Length) => value === undefined || isSame(value, wanted);
+	const lies = (width: Length, height: Length) => is(solved.mountWidth, width) && is(solved.mountHeight, height);
+	const isShows = lies(mountSize.width, mountSize.height) || lies(mountSize.height, mountSize.width);
+	return {
+		mount: cells.mount.kind === 'show' && isShows ? mountSize : undefined,
+		bottomWeight: cells.bottomWeight === undefined ? bottomWeight : undefined,
+		overlap: cover.isOverlapInherited ? cover.overlap : undefined,
+		reveal: cells.reveal === undefined ? cover.reveal : undefined,
+	};
+}

@@ -1,0 +1,29 @@
+import type { RowBoards } from './boards.ts';
+import type { RowFrame } from './frame.ts';
+import type { Inherited } from './inherited.ts';
+import type { ReadCells } from './readCells.ts';
+import type { RowWords } from './rowWords.ts';
+import type { Solution } from './solution.ts';
+import type { SolvedRow } from './solvedRow.ts';
+
+/**
+ * A row worked out, with all that was read on the way: plain data, read once. Whoever wants to know what a row says asks
+ * this, never its texts again.
+ */
+export interface WorkedRow {
+	/** What the cells of figures say. */
+	readonly read: ReadCells;
+	/** What the cells of words say. */
+	readonly words: RowWords;
+	/** What holds from the show. */
+	readonly inherited: Inherited;
+	/** Whether it has a mount: `none` in its cell says that it has not. */
+	readonly hasMount: boolean;
+	readonly solution: Solution;
+	/** The results of the solution. */
+	readonly solved: SolvedRow;
+	readonly boards: RowBoards;
+	readonly frame: RowFrame;
+	/** How many of it are made: 1 where no number is typed, 0 for a row in which nothing is. */
+	readonly copies: number;
+}
