@@ -44,6 +44,23 @@ module.exports = {
 			to: { dependencyTypes: ['core'] },
 		},
 		{
+			name: 'cells-are-read-once',
+			comment: 'workOut reads the cells of a row; whoever else wants to know asks its result',
+			severity: 'error',
+			from: { path: '^src/', pathNot: '^src/core/row/' },
+			to: {
+				path: '^src/core/row/(readCells|readCount|rowWords|edition)\\.ts$',
+				dependencyTypesNot: ['type-only'],
+			},
+		},
+		{
+			name: 'rows-judge-nothing',
+			comment: 'a row is worked out below what is found in it',
+			severity: 'error',
+			from: { path: '^src/core/row/' },
+			to: { path: '^src/core/(findings|advice|reasons|harmonise|bench|sheets|grid|merge)/' },
+		},
+		{
 			name: 'no-cycles',
 			comment: 'a cycle has no floor',
 			severity: 'error',

@@ -19,6 +19,20 @@ const chance = [
 	{ selector: 'CallExpression[callee.name="Date"]', message: 'core has no clock: pass the time in.' },
 ];
 
+/** What a cell says stands in the row's result: read again, it would soon be read another way. */
+const readCells = '/^(edition|copies|shape|paper|surface|mount|board|inner board|frame|glazing|spacer|signed on)$/';
+const secondReading = [
+	{
+		selector: `MemberExpression:matches([object.name="typed"], [object.property.name="typed"]):matches([computed=false][property.name=${readCells}], [property.value=${readCells}])`,
+		message: 'Ask the result of the row, which has read the cell.',
+	},
+	{
+		selector:
+			'BinaryExpression[left.property.name="kind"][right.value="none"]:matches([left.object.name="mount"], [left.object.property.name="mount"])',
+		message: 'Ask hasMount.',
+	},
+];
+
 /** The page's policy allows no inline style; `style:name={value}` is set by script and is fine. */
 const inlineStyle = {
 	selector: 'SvelteAttribute[key.name="style"]',
@@ -53,6 +67,10 @@ export default tseslint.config(
 		},
 	},
 	{
+		files: ['src/**/*.ts'],
+		rules: { 'no-restricted-syntax': ['error', importsWithEnding, namedExports, ...secondReading] },
+	},
+	{
 		files: ['**/*.svelte', '**/*.svelte.ts'],
 		languageOptions: {
 			globals: globals.browser,
@@ -62,7 +80,7 @@ export default tseslint.config(
 			'svelte/no-at-html-tags': 'error',
 			'svelte/prefer-svelte-reactivity': 'off', // a Map that only remembers need not tell anyone
 			'svelte/button-has-type': 'error',
-			'no-restricted-syntax': ['error', importsWithEnding, namedExports, inlineStyle],
+			'no-restricted-syntax': ['error', importsWithEnding, namedExports, inlineStyle, ...secondReading],
 			'prefer-const': 'off', // `$props()` and bindable state are let
 			'svelte/prefer-const': ['error', { destructuring: 'all' }],
 		},
@@ -70,7 +88,7 @@ export default tseslint.config(
 	{
 		files: ['src/core/**/*.ts'],
 		rules: {
-			'no-restricted-syntax': ['error', importsWithEnding, namedExports, ...chance],
+			'no-restricted-syntax': ['error', importsWithEnding, namedExports, ...chance, ...secondReading],
 			'no-restricted-properties': [
 				'error',
 				{ object: 'Math', property: 'random', message: 'core leaves nothing to chance: pass the number in.' },
@@ -78,6 +96,10 @@ export default tseslint.config(
 			],
 			'no-restricted-globals': ['error', 'console', 'performance', 'crypto', 'process', 'setTimeout', 'fetch'],
 		},
+	},
+	{
+		files: ['src/core/{row,show,merge}/**/*.ts'], // they read cells, or carry texts from one show to another
+		rules: { 'no-restricted-syntax': ['error', importsWithEnding, namedExports, ...chance] },
 	},
 	{
 		files: ['tests/**/*.ts'],

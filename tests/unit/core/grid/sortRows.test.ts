@@ -73,3 +73,12 @@ test('rows that are alike keep their sequence, and each row is there once', () =
 			},
 		),
 	));
+
+test('a blank cell is sorted by what it shows of the show', () => {
+	const overlap = settings.overlap;
+	expect(keyOf('overlap', { shape: '3:2' })).toBe(overlap);
+	// A reveal of zero takes away none: the show's overlap holds. Without a mount there is none.
+	expect(keyOf('overlap', { shape: '3:2', reveal: '0' })).toBe(overlap);
+	expect(keyOf('overlap', { shape: '3:2', reveal: '6' })).toBeUndefined();
+	expect(keyOf('overlap', { shape: '3:2', mount: 'none' })).toBeUndefined();
+});
