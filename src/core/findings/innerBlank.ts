@@ -4,8 +4,8 @@ import type { Finder } from './found.ts';
 
 /** `no-board`, of an inner mount: a blank so much smaller than the outer one has nothing left behind a border. */
 export const innerBlank: Finder = (context) => {
-	const { read, settings, solution } = context;
-	if (!read.cells.innerMount || read.cells.mount.kind === 'none') return [];
+	const { read, hasMount, settings, solution } = context;
+	if (!read.cells.innerMount || !hasMount) return [];
 	const smaller = settings.innerBlankSmaller;
 	const short = (['side', 'top', 'bottom'] as const).filter((key) => {
 		const border = solution.solved[key];

@@ -25,14 +25,13 @@ const isGiven = (part: Part, settings: Settings): boolean =>
 
 /** `no-board`: no sheet or ready-cut blank in stock gives this blank. A show without any stock is told nothing. */
 export const noBoard: Finder = (context) => {
-	const { settings, hasMount, solution } = context;
+	const { settings, hasMount, solution, boards } = context;
 	const { mountWidth, mountHeight } = solution.solved;
 	if (settings.boards.length === 0 || !hasMount) return [];
 	if (mountWidth === undefined || mountHeight === undefined) return [];
 	const missing = partsOf(context, settings).find((part) => !isGiven(part, settings));
 	if (missing === undefined) return [];
-	const isInner = missing.part === 'inner mount' && !!row.typed['inner board']?.trim();
-	const column = isInner ? 'inner board' : 'board';
+	const column = missing.part === 'undermount' ? 'board' : boards[missing.part].cell;
 	const isThere = stockAtHand(missing.board, settings).length > 0;
 	return [
 		{

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { protectionOf } from '../../../../src/core/reasons/protection.ts';
+import { workOut } from '../../../../src/core/row/workOut.ts';
 import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import { rowOf, wideShow } from '../findings/rowOf.ts';
 
@@ -12,7 +13,8 @@ const { settings } = readSettings({
 		{ ...board, name: 'Plain' },
 	],
 });
-const protection = (line: string) => protectionOf(rowOf(`picture 456 x 306, glazing glass, ${line}`), settings);
+const protection = (line: string) =>
+	protectionOf(workOut(rowOf(`picture 456 x 306, glazing glass, ${line}`), settings), settings);
 
 test.each([
 	['board White', 'The mount keeps the print 1.4 mm off the glass.'],

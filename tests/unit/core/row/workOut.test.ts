@@ -34,12 +34,16 @@ test('it says what holds from the show', () => {
 });
 
 test('it has found its boards and its frame', () => {
-	expect(worked('shape 3:2').boards['inner mount']).toMatchObject({ asked: undefined, name: 'White' });
+	expect(worked('shape 3:2').boards['inner mount']).toMatchObject({ asked: undefined, cell: 'board', name: 'White' });
 	expect(worked('shape 3:2, inner board grey').boards).toMatchObject({
 		mount: { asked: undefined, name: 'White' },
-		'inner mount': { asked: 'grey', name: 'Grey' },
+		'inner mount': { asked: 'grey', cell: 'inner board', name: 'Grey' },
 	});
-	expect(worked('shape 3:2, board brown').boards.mount).toEqual({ asked: 'brown', name: 'brown', board: undefined });
+	expect(worked('shape 3:2, board brown').boards.mount).toMatchObject({
+		asked: 'brown',
+		name: 'brown',
+		board: undefined,
+	});
 	expect(worked('shape 3:2').frame).toMatchObject({ named: { by: undefined }, frame: { name: 'Oak' } });
 	expect(worked('shape 3:2, frame elm').frame).toMatchObject({
 		named: { by: 'row', missing: 'elm' },
