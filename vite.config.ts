@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
-import { offlineFiles } from './vite/offlineFiles.ts';
+import { keptApp } from './vite/keptApp.ts';
+import { startScript } from './vite/startScript.ts';
 
-const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8')) as {
+const { version, description } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8')) as {
 	version: string;
+	description: string;
 };
 
 /**
@@ -58,5 +60,5 @@ export default defineConfig({
 		modulePreload: { polyfill: false },
 		reportCompressedSize: false,
 	},
-	plugins: [policyInPage, versionInPage, svelte(), offlineFiles()],
+	plugins: [versionInPage, svelte(), startScript(), policyInPage, keptApp(description)],
 });

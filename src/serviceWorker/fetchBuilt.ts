@@ -10,10 +10,10 @@ const tries: readonly { readonly cache: RequestCache; readonly afterMs: number }
 /** How long one try may take. A network that has gone silent would hold up all others. */
 const longestMs = 120_000;
 
-/** The SHA-256 of bytes, in hexadecimal. */
-export async function sha256(bytes: ArrayBuffer): Promise<string> {
+/** What bytes are known by: their SHA-256, as a page says it of its scripts. */
+export async function integrityOf(bytes: ArrayBuffer | Uint8Array<ArrayBuffer>): Promise<string> {
 	const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-	return Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
+	return `sha256-${btoa(String.fromCharCode(...digest))}`;
 }
 
 /**
@@ -28,11 +28,11 @@ export async function fetchBuilt(file: BuiltFile, address: string): Promise<Arra
 			const signal = AbortSignal.timeout(longestMs);
 			const response = await fetch(address, { cache, mode: 'same-origin', signal });
 			const bytes = await response.arrayBuffer();
-			if (response.ok && (await sha256(bytes)) === file.sha256) return bytes;
+			if (response.ok && (await integrityOf(bytes)) === file.integrity) return bytes;
 			problem = response.ok ? 'what came is not what was built' : `status ${response.status}`;
 		} catch (cause) {
 			problem = (cause as Error).message;
 		}
 	}
-	throw new Error(`${file.path} is not kept: ${problem}`);
+	throw new Error(`${file.url} is not kept: ${problem}`);
 }

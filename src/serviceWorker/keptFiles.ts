@@ -1,12 +1,12 @@
 import type { BuiltFile } from './builtFiles.ts';
-import { fetchBuilt, sha256 } from './fetchBuilt.ts';
+import { fetchBuilt, integrityOf } from './fetchBuilt.ts';
 import { pageOfLock } from './protocol.ts';
 
 /** How many files are fetched at a time. */
 const atATime = 4;
 
 /** The header of a kept file that says what its bytes must be; older versions' files are known to be sound by it. */
-const soundness = 'x-evenhang-sha256';
+const soundness = 'x-evenhang-integrity';
 
 /** The files of one version of the app, kept on this device. Each version has a cache of its own. */
 export class KeptFiles {
@@ -14,14 +14,16 @@ export class KeptFiles {
 	readonly #scope: string;
 	/** How the caches of this app's versions begin; another copy of the app, in another folder, has others. */
 	readonly #prefix: string;
-	readonly #name: string;
+	/** The name of the cache: another one for every build that differs in a byte. */
+	readonly #name: Promise<string>;
 
 	/** @param scope the address of the app's folder */
-	constructor(files: readonly BuiltFile[], version: string, scope: string) {
-		this.#files = new Map(files.map((file) => [new URL(file.path, scope).href, file]));
+	constructor(files: readonly BuiltFile[], scope: string) {
+		this.#files = new Map(files.map((file) => [new URL(file.url, scope).href, file]));
 		this.#scope = scope;
 		this.#prefix = `evenhang files ${scope} `;
-		this.#name = this.#prefix + version;
+		const list = new TextEncoder().encode(JSON.stringify(files));
+		this.#name = integrityOf(list).then((version) => this.#prefix + version);
 	}
 
 	/** Whether the address is that of a file of this version. */
@@ -40,7 +42,7 @@ export class KeptFiles {
 	 * @returns rejects, naming a file, where one does not come
 	 */
 	async keep(): Promise<void> {
-		const cache = await caches.open(this.#name);
+		const cache = await this.#open();
 		const waiting = [...this.#files];
 		const worker = async () => {
 			for (let next = waiting.shift(); next; next = waiting.shift()) await this.#keepFile(cache, ...next);
@@ -50,7 +52,7 @@ export class KeptFiles {
 		} catch (cause) {
 			waiting.length = 0;
 			// Where there is no room, half a version must not take up what there is.
-			if ((cause as Error).name === 'QuotaExceededError') await caches.delete(this.#name);
+			if ((cause as Error).name === 'QuotaExceededError') await caches.delete(await this.#name);
 			throw cause;
 		}
 	}
@@ -72,8 +74,11 @@ export class KeptFiles {
 	async file(address: string): Promise<Response> {
 		const place = addressOfFile(address, this.#scope);
 		const file = this.#files.get(place)!;
-		const cache = await caches.open(this.#name);
-		return asKept(file, (await soundBytes(cache, place, file.sha256)) ?? (await this.#fetchInto(cache, place, file)));
+		const cache = await this.#open();
+		return asKept(
+			file,
+			(await soundBytes(cache, place, file.integrity)) ?? (await this.#fetchInto(cache, place, file)),
+		);
 	}
 
 	/** A file of another version, for a page of it that is still open. */
@@ -103,14 +108,18 @@ export class KeptFiles {
 	/** The names of the caches of other versions; they are listed in the order in which they came. */
 	async #others(which: 'older' | 'all' = 'all'): Promise<readonly string[]> {
 		const names = (await caches.keys()).filter((name) => name.startsWith(this.#prefix));
-		const own = names.indexOf(this.#name);
-		return which === 'older' ? names.slice(0, Math.max(0, own)) : names.filter((name) => name !== this.#name);
+		const own = await this.#name;
+		return which === 'older' ? names.slice(0, Math.max(0, names.indexOf(own))) : names.filter((name) => name !== own);
+	}
+
+	async #open(): Promise<Cache> {
+		return caches.open(await this.#name);
 	}
 
 	async #keepFile(cache: Cache, address: string, file: BuiltFile): Promise<void> {
-		if (await soundBytes(cache, address, file.sha256)) return;
+		if (await soundBytes(cache, address, file.integrity)) return;
 		for (const name of await this.#others()) {
-			const bytes = await soundBytes(await caches.open(name), address, file.sha256);
+			const bytes = await soundBytes(await caches.open(name), address, file.integrity);
 			if (bytes) return cache.put(address, asKept(file, bytes));
 		}
 		await this.#fetchInto(cache, address, file);
@@ -130,16 +139,16 @@ function addressOfFile(address: string, scope: string): string {
 	return plain === scope ? new URL('index.html', scope).href : plain;
 }
 
-const asKept = ({ type, sha256 }: BuiltFile, bytes: ArrayBuffer): Response =>
-	new Response(bytes, { headers: { 'content-type': type, [soundness]: sha256 } });
+const asKept = ({ type, integrity }: BuiltFile, bytes: ArrayBuffer): Response =>
+	new Response(bytes, { headers: { 'content-type': type, [soundness]: integrity } });
 
 /** What is kept at an address, if its bytes are what they must be. */
 async function soundBytes(cache: Cache, address: string, wanted: string): Promise<ArrayBuffer | undefined> {
 	const bytes = await (await cache.match(address))?.arrayBuffer();
-	return bytes && (await sha256(bytes)) === wanted ? bytes : undefined;
+	return bytes && (await integrityOf(bytes)) === wanted ? bytes : undefined;
 }
 
 async function isSound(response: Response): Promise<boolean> {
 	const wanted = response.headers.get(soundness);
-	return wanted !== null && (await sha256(await response.arrayBuffer())) === wanted;
+	return wanted !== null && (await integrityOf(await response.arrayBuffer())) === wanted;
 }

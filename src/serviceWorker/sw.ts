@@ -1,6 +1,6 @@
 // The service worker: keeps the files of its version on the device and answers with them. The build makes one file of
 // it, with everything in it, so that an installation is whole or is none.
-import { files, version } from './builtFiles.ts';
+import { files } from './builtFiles.ts';
 import { KeptFiles } from './keptFiles.ts';
 import type { CheckAnswer, Request as PageRequest } from './protocol.ts';
 import { isShared, takeShared } from './shareTarget.ts';
@@ -8,7 +8,7 @@ import { isShared, takeShared } from './shareTarget.ts';
 declare const self: ServiceWorkerGlobalScope;
 
 const { scope } = self.registration;
-const kept = new KeptFiles(files, version, scope);
+const kept = new KeptFiles(files, scope);
 
 // Where a file does not come, this version is given up: the one before stays in charge, or none.
 self.addEventListener('install', (event) => event.waitUntil(kept.keep()));
