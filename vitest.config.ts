@@ -31,7 +31,7 @@ export default defineConfig({
 				test: {
 					name: 'browser',
 					include: ['tests/browser/**/*.test.ts'],
-					globalSetup: ['./tests/browser/harness/getChromium.ts'],
+					globalSetup: ['./tests/browser/harness/getChromium.ts', './tests/browser/harness/buildsFolder.ts'],
 					testTimeout: 60_000,
 					hookTimeout: 120_000,
 					maxWorkers,

@@ -2,6 +2,8 @@ import type { BuiltFile } from './builtFiles.ts';
 import { fetchBuilt, integrityOf } from './fetchBuilt.ts';
 import { pageOfLock } from './protocol.ts';
 
+declare const self: ServiceWorkerGlobalScope;
+
 /** How many files are fetched at a time. */
 const atATime = 4;
 
@@ -41,16 +43,10 @@ export class KeptFiles {
 	 * version, is not fetched again.
 	 * @returns rejects, naming a file, where one does not come
 	 */
-	async keep(): Promise<void> {
-		const cache = await this.#open();
-		const waiting = [...this.#files];
-		const worker = async () => {
-			for (let next = waiting.shift(); next; next = waiting.shift()) await this.#keepFile(cache, ...next);
-		};
+	async install(): Promise<void> {
 		try {
-			await Promise.all(Array.from({ length: atATime }, worker));
+			await this.#keepAll();
 		} catch (cause) {
-			waiting.length = 0;
 			// Where there is no room, half a version must not take up what there is.
 			if ((cause as Error).name === 'QuotaExceededError') await caches.delete(await this.#name);
 			throw cause;
@@ -61,13 +57,11 @@ export class KeptFiles {
 	 * Looks whether every file is kept as it was built, and fetches those that are not.
 	 * @returns whether all of them are there then
 	 */
-	async check(): Promise<boolean> {
-		try {
-			await this.keep();
-			return true;
-		} catch {
-			return false;
-		}
+	check(): Promise<boolean> {
+		return this.#keepAll().then(
+			() => true,
+			() => false,
+		);
 	}
 
 	/** The file of this version at an address that it `has`. Rejects where it is neither kept nor to be had. */
@@ -96,7 +90,10 @@ export class KeptFiles {
 	 */
 	async letGo(which: 'older' | 'all'): Promise<void> {
 		const { held = [] } = await navigator.locks.query();
-		const scripts = held.flatMap(({ name = '' }) => pageOfLock(name) ?? []);
+		const scripts = held.flatMap(({ name = '' }) => pageOfLock(name) ?? []).filter((script) => this.isInside(script));
+		const windows = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
+		// A page that is only beginning holds no lock yet, and nobody knows of which version it is.
+		if (windows.filter(({ url }) => this.isInside(url)).length > scripts.length) return;
 		for (const name of await this.#others(which)) {
 			const cache = await caches.open(name);
 			const inUse = await Promise.all(scripts.map((script) => cache.match(script)));
@@ -110,6 +107,19 @@ export class KeptFiles {
 		const names = (await caches.keys()).filter((name) => name.startsWith(this.#prefix));
 		const own = await this.#name;
 		return which === 'older' ? names.slice(0, Math.max(0, names.indexOf(own))) : names.filter((name) => name !== own);
+	}
+
+	async #keepAll(): Promise<void> {
+		const cache = await this.#open();
+		const waiting = [...this.#files];
+		const worker = async () => {
+			for (let next = waiting.shift(); next; next = waiting.shift()) await this.#keepFile(cache, ...next);
+		};
+		try {
+			await Promise.all(Array.from({ length: atATime }, worker));
+		} finally {
+			waiting.length = 0; // the others need not begin anything more
+		}
 	}
 
 	async #open(): Promise<Cache> {

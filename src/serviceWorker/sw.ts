@@ -11,7 +11,7 @@ const { scope } = self.registration;
 const kept = new KeptFiles(files, scope);
 
 // Where a file does not come, this version is given up: the one before stays in charge, or none.
-self.addEventListener('install', (event) => event.waitUntil(kept.keep()));
+self.addEventListener('install', (event) => event.waitUntil(kept.install()));
 
 // The first visit already works with the connection gone, without a reload between.
 self.addEventListener('activate', (event) => event.waitUntil(tidyUp('all').then(() => self.clients.claim())));

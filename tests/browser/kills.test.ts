@@ -1,10 +1,11 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { isSoak } from './harness/soak.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, paste, press, withPrints } from './screens/prints.ts';
 
 /** How often the browser is killed; `npm run soak` does it often enough to mean something. */
-const kills = process.env.EVENHANG_SOAK === '1' ? 100 : 3;
+const kills = isSoak ? 100 : 3;
 
 /** What is on disk: each row as it was typed. */
 const onDisk = (page: Page): Promise<readonly string[]> =>

@@ -1,16 +1,13 @@
-import { rm } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { buildVersion } from './harness/buildVersion.ts';
+import { beforeAll, expect, test } from 'vitest';
+import { newerBuild, newerVersion } from './harness/newerBuild.ts';
 import { onStage } from './harness/stage.ts';
 
 let newer: string;
 
 beforeAll(async () => {
-	newer = await buildVersion('99.0.0');
+	newer = await newerBuild();
 });
-
-afterAll(() => rm(newer, { recursive: true, force: true }));
 
 const versionOf = (page: Page) => page.locator('meta[name=version]').getAttribute('content');
 const question = (page: Page) => page.getByRole('status').filter({ hasText: 'A new version of Evenhang' });
@@ -20,7 +17,7 @@ test('a newer version waits for the word, and only then takes over', () =>
 		const page = await stage.openShow();
 		await stage.isKept(page);
 		const older = await versionOf(page);
-		expect(older).not.toBe('99.0.0');
+		expect(older).not.toBe(newerVersion);
 
 		await stage.startHost(newer);
 		await page.reload();
@@ -43,7 +40,7 @@ test('a newer version waits for the word, and only then takes over', () =>
 		await page
 			.getByRole('button', { name: 'Start the new version' })
 			.evaluate((button) => (button as HTMLElement).click());
-		await page.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });
+		await page.locator(`meta[name=version][content="${newerVersion}"]`).waitFor({ state: 'attached' });
 		await page.getByRole('rowheader', { name: 'Harbour at dusk' }).waitFor();
 		expect(await question(page).count()).toBe(0);
 	}));
@@ -58,10 +55,10 @@ test('in the very first visit too; a second window is not reloaded under the han
 		await first.evaluate(async () => (await navigator.serviceWorker.ready).update());
 		await question(first).waitFor();
 		await first.getByRole('button', { name: 'Start the new version' }).click();
-		await first.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });
+		await first.locator(`meta[name=version][content="${newerVersion}"]`).waitFor({ state: 'attached' });
 
 		await second.getByText('this page still shows the older one').waitFor();
 		expect(await versionOf(second)).toBe(older);
 		await second.getByRole('button', { name: 'Start the new version' }).click();
-		await second.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });
+		await second.locator(`meta[name=version][content="${newerVersion}"]`).waitFor({ state: 'attached' });
 	}));

@@ -1,7 +1,9 @@
-import { readdir } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { readdir, readFile } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { newerVersion } from '../harness/newerBuild.ts';
 import { builtApp, type Stage } from '../harness/stage.ts';
 import { portalPage } from './spoiltHost.ts';
 
@@ -13,6 +15,10 @@ export function forgive(stage: Stage): void {
 
 /** The header says that all of the app is on the device. */
 export const isReady = (page: Page) => page.getByText(/Ready offline/).waitFor();
+
+/** The page is of the newer build. */
+export const isNewer = (page: Page) =>
+	page.locator(`meta[name=version][content="${newerVersion}"]`).waitFor({ state: 'attached' });
 
 /** The button of the header that says that it is not. */
 export const notKept = (page: Page) => page.getByRole('button', { name: 'Not kept yet: try again' });
@@ -37,6 +43,26 @@ export async function everyPartWorks(page: Page): Promise<void> {
 		.waitFor();
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Prints' }).click();
 }
+
+/** Every file is kept, each with the bytes that were built. */
+export async function expectEveryCopy(page: Page): Promise<void> {
+	const kept = await page.evaluate(async () => {
+		const hashes: Record<string, string> = {};
+		const [name] = (await caches.keys()).filter((each) => each.startsWith('evenhang files'));
+		const cache = await caches.open(name!);
+		for (const { url } of await cache.keys()) {
+			const bytes = await (await cache.match(url))!.arrayBuffer();
+			const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+			hashes[new URL(url).pathname.slice(1)] = btoa(String.fromCharCode(...digest));
+		}
+		return hashes;
+	});
+	const files = ['index.html', ...(await builtFiles())];
+	const built = files.map(async (file) => [file, hashOf(await readFile(join(builtApp, file)))] as const);
+	expect(kept).toEqual(Object.fromEntries(await Promise.all(built)));
+}
+
+const hashOf = (bytes: Buffer): string => createHash('sha256').update(bytes).digest('base64');
 
 /** Nothing that the network put in the place of a file is kept anywhere. */
 export async function expectNothingOfThePortal(page: Page): Promise<void> {

@@ -1,26 +1,26 @@
-import { rm } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, test } from 'vitest';
-import { buildVersion } from '../harness/buildVersion.ts';
+import { beforeAll, expect, test } from 'vitest';
+import { newerBuild } from '../harness/newerBuild.ts';
+import { allOr, isSoak } from '../harness/soak.ts';
 import { onStage } from '../harness/stage.ts';
 import {
+	expectEveryCopy,
+	builtFile,
 	builtFiles,
-	everyPartWorks,
 	expectNothingOfThePortal,
 	forgive,
+	isNewer,
 	isReady,
 	notKept,
 	worksOffline,
 } from './offline.ts';
-import { portalPage, SpoiltHost } from './spoiltHost.ts';
+import { type Fault, portalPage, SpoiltHost } from './spoiltHost.ts';
 
 let newer: string;
 
 beforeAll(async () => {
-	newer = await buildVersion('99.0.0');
+	newer = await newerBuild();
 });
-
-afterAll(() => rm(newer, { recursive: true, force: true }));
 
 /** Puts the portal's page, or nothing, in the place of the kept copies of files. */
 const spoilCopies = (page: Page, files: readonly string[], content: string | undefined) =>
@@ -39,7 +39,7 @@ const spoilCopies = (page: Page, files: readonly string[], content: string | und
 		{ files, content },
 	);
 
-test.each(['portal', 'portal of that type'] as const)(
+test.each(allOr<Fault>(['portal', 'portal of that type'], ['portal of that type']))(
 	'a first visit in which the network answers with its own page (%s) keeps nothing of it',
 	async (fault) => {
 		const host = new SpoiltHost();
@@ -59,7 +59,7 @@ test.each(['portal', 'portal of that type'] as const)(
 	},
 );
 
-test.each(['portal', 'portal of that type'] as const)(
+test.each(allOr<Fault>(['portal', 'portal of that type'], ['portal of that type']))(
 	'an update through such a network (%s): the page is there at every opening, and keeps nothing of it',
 	async (fault) => {
 		const host = new SpoiltHost();
@@ -74,7 +74,7 @@ test.each(['portal', 'portal of that type'] as const)(
 				(file: string) => /\.(js|css|wasm)$/.test(file) && file !== 'sw.js',
 			]) {
 				host.spoil = (file) => (isSpoilt(file) ? fault : undefined);
-				for (let opening = 0; opening < 2; opening++) {
+				for (let opening = 0; opening < (isSoak ? 2 : 1); opening++) {
 					await page.goto('about:blank');
 					await page.goto(stage.address);
 					await page.getByRole('navigation', { name: 'Places' }).waitFor();
@@ -85,8 +85,8 @@ test.each(['portal', 'portal of that type'] as const)(
 			host.mend();
 			await stage.startHost(newer);
 			await page.reload();
-			await page.getByRole('button', { name: 'Start the new version' }).click({ timeout: 60_000 });
-			await page.locator('meta[name=version][content="99.0.0"]').waitFor({ state: 'attached' });
+			await page.getByRole('button', { name: 'Start the new version' }).click();
+			await isNewer(page);
 			await isReady(page);
 			await worksOffline(stage, page);
 			forgive(stage);
@@ -95,22 +95,19 @@ test.each(['portal', 'portal of that type'] as const)(
 	180_000,
 );
 
-test.each([
-	['bad', portalPage],
-	['empty', ''],
-	['gone', undefined],
-] as const)('copies that are %s are found and fetched again', (_what, content) =>
+test('copies that are bad, empty or gone are found and fetched again', () =>
 	onStage({}, async (stage) => {
 		const page = await stage.openShow();
 		await isReady(page);
 		const files = ['index.html', ...(await builtFiles())];
-		await spoilCopies(page, files, content);
-		await page.reload();
-		await isReady(page);
-		await expectNothingOfThePortal(page);
+		for (const content of [portalPage, '', undefined]) {
+			await spoilCopies(page, files, content);
+			await page.reload();
+			await isReady(page);
+			await expectEveryCopy(page);
+		}
 		await worksOffline(stage, page);
-	}),
-);
+	}));
 
 test('a copy that is bad while the host is off is not used: it says so, and mends itself once the host is back', () =>
 	onStage({}, async (stage) => {
@@ -130,11 +127,34 @@ test('a copy that is bad while the host is off is not used: it says so, and mend
 		await stage.startHost();
 		await notKept(page).click();
 		await isReady(page);
-		await page.getByRole('button', { name: /again/ }).click();
+		await page.getByRole('button', { name: 'Search again' }).click();
 		await page
 			.getByText(/^Proven least/)
 			.nth(1)
 			.waitFor();
-		await everyPartWorks(page);
+		forgive(stage);
+	}));
+
+test('no room to fetch a copy again: what else is kept stays', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openShow();
+		await isReady(page);
+		const kept = () =>
+			page.evaluate(async () => {
+				const [name] = (await caches.keys()).filter((each) => each.includes('files'));
+				return (await (await caches.open(name!)).keys()).length;
+			});
+		const all = await kept();
+		await spoilCopies(page, [await builtFile('packing.worker')], undefined);
+		const debug = await stage.context.newCDPSession(page);
+		const { origin } = new URL(stage.address);
+		await debug.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+		await page.reload();
+		await notKept(page).waitFor();
+		expect(await kept()).toBe(all - 1);
+		await debug.send('Storage.overrideQuotaForOrigin', { origin });
+		await notKept(page).click();
+		await isReady(page);
+		await worksOffline(stage, page);
 		forgive(stage);
 	}));

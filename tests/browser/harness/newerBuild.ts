@@ -1,0 +1,30 @@
+import { spawn } from 'node:child_process';
+import { mkdtemp } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { inject } from 'vitest';
+
+const root = fileURLToPath(new URL('../../../', import.meta.url));
+
+/** The version that a newer build says it is. */
+export const newerVersion = '99.0.0';
+
+let built: Promise<string> | undefined;
+
+/** A newer build of the app, in a folder of its own: every part of it has another address, as a change in each would give. */
+export const newerBuild = (): Promise<string> => (built ??= build());
+
+async function build(): Promise<string> {
+	const folder = await mkdtemp(join(inject('builds'), 'newer-'));
+	const tool = join(root, 'node_modules/vite/bin/vite.js');
+	const args = [tool, 'build', '--outDir', folder, '--emptyOutDir', '--assetsDir', 'parts'];
+	const env = { ...process.env, EVENHANG_VERSION: newerVersion, NODE_ENV: 'production' };
+	await new Promise<void>((resolve, reject) => {
+		const child = spawn(process.execPath, args, { cwd: root, env, stdio: ['ignore', 'ignore', 'pipe'] });
+		let said = '';
+		child.stderr.setEncoding('utf8').on('data', (text: string) => (said += text));
+		child.on('error', reject);
+		child.on('close', (code) => (code === 0 ? resolve() : reject(new Error(`the newer build failed: ${said}`))));
+	});
+	return folder;
+}
