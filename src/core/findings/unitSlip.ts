@@ -128,8 +128,9 @@ function isMended(context: RowContext, cells: Cells, after: Solution): boolean {
 	if (leastOf(after) < settings.leastBorder - sameWithin) return false;
 	if (after.width === 'open' || after.height === 'open') return false;
 	const isEachAxis = axes.every((keys) => {
-		const left = excessOf(after, cells, keys);
-		return left === 0 || left * shareLeft < excessOf(before, context.read.cells, keys);
+		const [left, was] = [excessOf(after, cells, keys), excessOf(before, context.read.cells, keys)];
+		// Both by itself and beside the sizes: an axis that is ten times as large has not lost what it does not fit by.
+		return left.units === 0 || (left.units * shareLeft < was.units && left.share * shareLeft < was.share);
 	});
 	return isEachAxis && (isFarOff(context) || after.mountSource === 'show' || comesNear(before, after, settings));
 }
@@ -141,16 +142,25 @@ function farFromShows({ solved: { mountWidth, mountHeight } }: Solution, { mount
 	return Math.max(times, 1 / times);
 }
 
-/** By which share of its largest size an axis does not add up or fit; 0 where it does. */
-function excessOf({ typed, exact, cover, ...outcomes }: Solution, cells: Cells, keys: AxisKeys): number {
+/** By how much an axis does not add up or fit, and by which share of its largest size; 0 where it does. */
+function excessOf(
+	solution: Solution,
+	cells: Cells,
+	keys: AxisKeys,
+): { readonly units: number; readonly share: number } {
+	const { typed, exact, cover, ...outcomes } = solution;
+	const excess = (units: number, size: number) => ({
+		units: units || Number.MIN_VALUE,
+		share: units / size || Number.MIN_VALUE,
+	});
 	const outcome = outcomes[keys.axis];
 	const named = cells.mount.kind === 'size' ? cells.mount.size[keys.axis] : NaN;
 	const sizes = [...[keys.mount, keys.window, keys.picture].map((key) => typed[key]), named].filter(isKnown);
 	if (outcome === 'does not fit') {
 		const known = [keys.mount, keys.window, keys.picture, ...keys.borders].map((key) => exact[key]).filter(isKnown);
-		return largestOf(known.map((value) => -value)) / largestOf(sizes.length > 0 ? sizes : known) || Number.MIN_VALUE;
+		return excess(largestOf(known.map((value) => -value)), largestOf(sizes.length > 0 ? sizes : known));
 	}
-	if (outcome !== 'conflict') return 0;
+	if (outcome !== 'conflict') return { units: 0, share: 0 };
 	const asked = typed[keys.picture] + cover[keys.axis].added;
 	const window = isKnown(typed[keys.window]) ? typed[keys.window] : asked;
 	const [first, last] = keys.axis === 'width' ? [typed.side, typed.side] : [typed.top, typed.bottom];
@@ -159,7 +169,10 @@ function excessOf({ typed, exact, cover, ...outcomes }: Solution, cells: Cells, 
 		cover[keys.axis].isStated ? NaN : asked - window,
 		(cells[keys.mount] ?? NaN) - named,
 	].filter(isKnown);
-	return misses.reduce((sum, miss) => sum + Math.abs(miss), 0) / largestOf(sizes) || Number.MIN_VALUE;
+	return excess(
+		misses.reduce((sum, miss) => sum + Math.abs(miss), 0),
+		largestOf(sizes),
+	);
 }
 
 const largestOf = (values: readonly number[]): number => Math.max(1, ...values);

@@ -116,6 +116,7 @@ const others: readonly (readonly [string, TypedSettings])[] = [
 	['picture 456 x 306, window 446 x 296, overlap 3', wideShow],
 	['window 356 x 236, picture 350 x 230', wideShow],
 	['picture 360 x 240, overlap 200', wideShow],
+	['picture 0.125 x 300', wideShow], // what does not fit by 5.9 mm does not by 4.8: only the mount is larger
 	['mount 500 x 400 mm, mount width 600, shape 3:2', wideShow],
 	['mount width 359, window width 399, picture height 200', wideShow],
 	['mount height 300, picture 456 x 306', wideShow],
