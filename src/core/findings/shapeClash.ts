@@ -1,4 +1,4 @@
-import type { Length } from '../length/length.ts';
+import { type Length, sameWithin } from '../length/length.ts';
 import { asTyped } from '../show/asTyped.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { Offer } from './offers.ts';
@@ -17,7 +17,9 @@ export const shapeClash: Finder = (context) => {
 	const ratio = shape.numerator / shape.denominator;
 	const is = typed.width / typed.height;
 	const lost = is > ratio ? 1 - ratio / is : 1 - is / ratio;
-	if (Math.max(is / ratio, ratio / is) - 1 <= allowedPercent / 100) return [];
+	const byShape = typed.height * ratio;
+	const allowed = (Math.min(typed.width, byShape) * allowedPercent) / 100;
+	if (Math.abs(typed.width - byShape) <= allowed + sameWithin) return [];
 	return [
 		{
 			code: 'shape-clash',

@@ -23,6 +23,13 @@ const cases: readonly RuleCase[] = [
 	{
 		code: 'shape-clash',
 		level: 'look',
+		told: 'shape 3:2, picture 450 x 303.1',
+		says: '450 × 303.1 mm, which is not 3:2: 1 % of its width is cut off',
+		not: 'shape 3:2, picture 450 x 303', // just 1 % too high
+	},
+	{
+		code: 'shape-clash',
+		level: 'look',
 		told: 'shape 3:2, window 400 x 260',
 		says: '406 × 266 mm, which is not 3:2: 1.7 % of its height is covered by the mount',
 		mend: 'Clear window height',
