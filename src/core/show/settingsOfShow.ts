@@ -1,5 +1,6 @@
 import { everyPart, heldOf } from './everyPart.ts';
 import { isSameValue } from './isSameValue.ts';
+import { listed } from './listed.ts';
 import { readSettings } from './readSettings.ts';
 import type { Settings, TypedSettings } from './settings.ts';
 import { type SettingsOfRows, settingsOfRows } from './settingsOfRows.ts';
@@ -40,7 +41,7 @@ export function settingsOfShow(stated: string, here: TypedSettings, there: Typed
 	const [ours, theirs] = [readSettings(here).settings, readSettings(there).settings];
 	const differing = others.filter(({ read }) => !isSameValue(ours[read], theirs[read]));
 	if (differing.length === 0) return ofRows;
-	const names = inWords(differing.map(({ label }) => label));
+	const names = listed(differing.map(({ label }) => label));
 	return {
 		sentence: `${ofRows ? `${ofRows.sentence} ` : ''}The file is not the same in these settings: ${names}.`,
 		change: { ...ofRows?.change, ...Object.fromEntries(differing.map(({ key }) => [key, there[key]])) },
@@ -59,11 +60,7 @@ export function leftOfShow(here: Omit<Show, 'id'>, there: Omit<Show, 'id'>): rea
 		...(done.length === 0
 			? []
 			: [
-					`What is done is not the same in the file: ${inWords(done)} on one side only, or otherwise. What is done here stays; to have that of the file, open it as a show of its own.`,
+					`What is done is not the same in the file: ${listed(done)} on one side only, or otherwise. What is done here stays; to have that of the file, open it as a show of its own.`,
 				]),
 	];
 }
-
-/** `one, two and three`. */
-const inWords = (words: readonly string[]): string =>
-	words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;

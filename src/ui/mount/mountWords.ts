@@ -2,6 +2,7 @@ import type { Finding } from '../../core/findings/finding.ts';
 import { formatLength, formatWithUnit, type Scale } from '../../core/length/formatLength.ts';
 import { type Length, length } from '../../core/length/length.ts';
 import type { SolvedRow } from '../../core/row/solvedRow.ts';
+import { listed } from '../../core/show/listed.ts';
 
 /** Which axes of a print cannot be cut as they stand, in words; empty where both can. */
 export function clashWords(findings: readonly Finding[]): string {
@@ -59,7 +60,7 @@ export function coverWords({ overlapSide, overlapTop, overlapBottom }: SolvedRow
 		said = verb(cover);
 		return `${words}${figure(cover, scale)} ${where}`;
 	});
-	return `The mount ${parts.slice(0, -1).join(', ')} and ${parts.at(-1)!}.`;
+	return `The mount ${listed(parts)}.`;
 }
 
 const verb = (cover: Length) => (cover < 0 ? 'leaves' : 'covers');
