@@ -52,6 +52,8 @@ export interface CutBorder {
 	readonly of: 'mount' | 'inner mount';
 	readonly border: BorderKey;
 	readonly length: Measure;
+	/** What the guide would be set to, where a correction makes it another length. */
+	readonly setting?: Measure;
 }
 
 /** How a length may have been meant. */
@@ -133,7 +135,12 @@ export interface FiguresByCode {
 		| { readonly kind: 'hardly held'; readonly at: BorderKey; readonly reaches: Measure; readonly held: Usual };
 	readonly 'over-limit': MountLimit;
 	readonly 'under-limit': MountLimit | { readonly kind: 'picture area'; readonly area: Area; readonly least: Area };
-	readonly 'too-thick': { readonly parts: readonly Measure[]; readonly total: Measure; readonly most: Measure };
+	readonly 'too-thick': {
+		readonly what: readonly ('mount' | 'mounts' | 'print' | 'undermount')[];
+		readonly parts: readonly Measure[];
+		readonly total: Measure;
+		readonly most: Measure;
+	};
 	readonly 'frame-clash':
 		| { readonly kind: 'not listed'; readonly frame: string }
 		| (InRebate & { readonly kind: 'too large'; readonly over: Measure; readonly rebate: Measure })
@@ -145,7 +152,7 @@ export interface FiguresByCode {
 				readonly most: Usual;
 		  });
 	readonly 'too-deep': {
-		readonly what: readonly ('glazing' | 'spacer' | 'mount' | 'mounts' | 'print')[];
+		readonly what: readonly ('glazing' | 'spacer' | 'mount' | 'mounts' | 'print' | 'undermount')[];
 		readonly parts: readonly Measure[];
 		readonly total: Measure;
 		readonly depth: Measure;

@@ -4,7 +4,7 @@ import { hiddenByFrame } from '../row/frame.ts';
 import { backingThickness, glazingThickness, printThickness, stackParts, stackThickness } from '../row/stack.ts';
 import { clearEach, sizeColumns } from './candidates.ts';
 import type { CutBorder } from './figures.ts';
-import { axes, type Finder } from './found.ts';
+import { axes, type Finder, type RowContext } from './found.ts';
 
 /** `too-thick`: mounts, print and undermount are thicker than the show's rules allow. */
 export const tooThick: Finder = (context) => {
@@ -18,7 +18,12 @@ export const tooThick: Finder = (context) => {
 			code: 'too-thick',
 			level: 'stop',
 			cells: ['board'],
-			figures: () => ({ parts: stackParts(context, settings), total, most: thickness }),
+			figures: () => ({
+				what: stackWords(context),
+				parts: stackParts(context, settings),
+				total,
+				most: thickness,
+			}),
 			candidates: () => clearEach(context, ['inner board', 'inner mount', 'board']),
 		},
 	];
@@ -48,8 +53,7 @@ export const tooDeep: Finder = (context) => {
 				what: [
 					...(words.glazing === 'none' ? [] : ['glazing' as const]),
 					...(spacer > 0 ? ['spacer' as const] : []),
-					...(!hasMount ? [] : [read.cells.innerMount ? ('mounts' as const) : ('mount' as const)]),
-					'print',
+					...(hasMount ? stackWords(context) : ['print' as const]),
 				],
 				parts,
 				total,
@@ -61,6 +65,13 @@ export const tooDeep: Finder = (context) => {
 		},
 	];
 };
+
+/** What the parts of a row's stack are called. */
+const stackWords = ({ read, settings }: RowContext) => [
+	read.cells.innerMount ? ('mounts' as const) : ('mount' as const),
+	'print' as const,
+	...(settings.undermount?.trim() ? ['undermount' as const] : []),
+];
 
 /** `lip-shrinks`: what the lip of the frame leaves to be seen of a border is under the least border. */
 export const lipShrinks: Finder = (context) => {
@@ -92,17 +103,19 @@ export const lipShrinks: Finder = (context) => {
 	});
 };
 
-/** `past-guide`: a border past the guide's greatest setting, or under the least that the cutter can hold. */
+/** `past-guide`: a border past the guide's greatest setting, or under the least that it can hold. */
 export const pastGuide: Finder = (context) => {
 	const { read, settings, solution } = context;
 	const { greatest, least, kind, correction = 0 } = settings.bench;
+	if (kind === 'straight edge') return [];
 	// A guide that cuts short of what it reads is set wider than the border.
-	const shortBy = kind === 'straight edge' ? 0 : correction;
-	const isBelowZero = (border: number) => border - shortBy < -sameWithin;
+	const settingOf = (border: number) => border - correction;
+	const isBelowZero = (border: number) => settingOf(border) < -sameWithin;
 	const isPast = (border: number) =>
 		isBelowZero(border) ||
-		(greatest !== undefined && border - shortBy > greatest + sameWithin) ||
+		(greatest !== undefined && settingOf(border) > greatest + sameWithin) ||
 		(least !== undefined && border < least - sameWithin);
+	const withSetting = (cut: CutBorder): CutBorder => ({ ...cut, setting: settingOf(cut.length) });
 	const { innerMount } = read.cells;
 	return axes.flatMap(({ borders }) => {
 		const cuts = borders.flatMap((key) => {
@@ -124,8 +137,8 @@ export const pastGuide: Finder = (context) => {
 				cells: past,
 				figures: () =>
 					below
-						? { kind: 'below nothing', cuts: beyond, setting: below.length - shortBy }
-						: { kind: 'out of range', cuts: beyond, least, greatest },
+						? { kind: 'below nothing', cuts: beyond, setting: settingOf(below.length) }
+						: { kind: 'out of range', cuts: correction === 0 ? beyond : beyond.map(withSetting), least, greatest },
 				candidates: () => clearEach(context, sizeColumns),
 			},
 		];

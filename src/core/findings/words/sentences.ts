@@ -1,3 +1,5 @@
+import { isSame } from '../../length/length.ts';
+import { listed } from '../../show/listed.ts';
 import { shownText } from '../../show/shownText.ts';
 import type { Borders, Code, CutBorder, FiguresByCode, Sides } from '../figures.ts';
 import { lengthsInARow } from './labels.ts';
@@ -67,8 +69,8 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		return `The picture’s area is ${is}, under the least that the rules allow, ${least}.`;
 	},
 
-	'too-thick': ({ parts, total, most }, say) =>
-		`Mounts, print and undermount are ${sum(parts, say)} = ${say.figure(total)} thick; ${say.say(most)} at most are allowed.`,
+	'too-thick': ({ what, parts, total, most }, say) =>
+		`${capital(listed(what))} are about ${sum(parts, say)} = ${say.figure(total)} thick; ${say.say(most)} at most are allowed.`,
 
 	'frame-clash': (found, { figure, say }) => {
 		if (found.kind === 'not listed') return `There is no frame “${shownText(found.frame)}” in the show’s list.`;
@@ -82,7 +84,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	},
 
 	'too-deep': ({ what, parts, total, depth, left, points }, say) => {
-		const deep = `${capital(what.join(', '))} and backing are about ${sum(parts, say)} = ${say.figure(total)} deep`;
+		const deep = `${capital(listed([...what, 'backing']))} are about ${sum(parts, say)} = ${say.figure(total)} deep`;
 		return points === undefined
 			? `${deep}, ${say.say(-left)} more than the rebate’s ${say.figure(depth)}.`
 			: `${deep}: ${say.say(left)} of the rebate’s ${say.figure(depth)} is left, and points need ${say.say(points)}.`;
@@ -184,7 +186,9 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		`The bottom ${figure(bottom)} is ${say(wider)} wider than the top ${figure(top)}, more than twice what is asked.`,
 
 	'weight-lost': ({ bottom, top, over, asked }, { figure, say }) =>
-		`The bottom ${figure(bottom)} is ${say(Math.abs(over))} ${over < 0 ? 'under' : 'over'} the top ${figure(top)}; the weight asks for ${say(asked)}${over < 0 ? ' over it' : ''}.`,
+		isSame(bottom, top)
+			? `The bottom is ${figure(bottom)}, as wide as the top; the weight asks for ${say(asked)} over it.`
+			: `The bottom ${figure(bottom)} is ${say(Math.abs(over))} ${over < 0 ? 'under' : 'over'} the top ${figure(top)}; the weight asks for ${say(asked)}${over < 0 ? ' over it' : ''}.`,
 
 	'bare-paper': ({ axis, window, picture, bare }, { figure, say }) =>
 		`The window’s ${axis} ${figure(window)} is larger than the picture’s ${figure(picture)}: ${say(bare)} of bare paper shows ${axis === 'width' ? 'at each side' : 'at top and bottom'}, and no reveal is asked.`,
@@ -255,8 +259,8 @@ function bordersAre(borders: Borders, { figure }: Say): string {
 	return `${capital(words.join(' and '))} ${words.length > 1 ? 'are' : 'is'}`;
 }
 
-const cutWords = ({ of, border, length }: CutBorder, { figure }: Say): string =>
-	`${of === 'mount' ? '' : `the ${of}’s `}${border} ${figure(length)}`;
+const cutWords = ({ of, border, length, setting }: CutBorder, { figure }: Say): string =>
+	`${of === 'mount' ? '' : `the ${of}’s `}${border} ${figure(length)}${setting === undefined ? '' : `, the guide set to ${figure(setting)}`}`;
 
 /** A share in whole per cent, or with a decimal or two where it would look like no more than what is allowed. */
 function percentAbove(percent: number, allowed: number): number {

@@ -50,6 +50,13 @@ describeRules([
 	{
 		code: 'weight-lost',
 		level: 'note',
+		told: 'picture 456 x 306, top 75, bottom weight 12 %',
+		says: 'The bottom is 75, as wide as the top; the weight asks for 9 mm over it',
+		not: 'picture 456 x 306, top 75, bottom weight none',
+	},
+	{
+		code: 'weight-lost',
+		level: 'note',
 		told: 'picture 456 x 306, top 80, bottom weight 10 %',
 		says: 'The bottom 70 is 10 mm under the top 80; the weight asks for 8 mm over it',
 		not: 'picture 456 x 306, top 80, bottom weight none',

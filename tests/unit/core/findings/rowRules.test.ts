@@ -71,7 +71,7 @@ const cases: readonly RuleCase[] = [
 		code: 'too-thick',
 		level: 'stop',
 		told: 'picture 456 x 306, board Foam',
-		says: '5 + 0.3 + 1.4 = 6.7 thick; 4 mm at most are allowed',
+		says: 'Mount, print and undermount are about 5 + 0.3 + 1.4 = 6.7 thick; 4 mm at most are allowed',
 		mend: 'Clear board',
 		not: 'picture 456 x 306, board Thin',
 		show: stocked({ limits: { thickness: '4 mm' }, undermount: 'White' }),
@@ -161,7 +161,7 @@ const cases: readonly RuleCase[] = [
 		code: 'too-deep',
 		level: 'look',
 		told: 'picture 456 x 306, frame Oak, board White',
-		says: '2 + 1.4 + 0.3 + 1.4 + 3 = 8.1 deep: 1.9 mm of the rebate’s 10 is left, and points need 2 mm',
+		says: 'Glazing, mount, print, undermount and backing are about 2 + 1.4 + 0.3 + 1.4 + 3 = 8.1 deep: 1.9 mm of the rebate’s 10 is left, and points need 2 mm',
 		mend: 'Clear frame',
 		not: 'picture 456 x 306, frame Oak, board Thin',
 		show: stocked({
@@ -249,7 +249,7 @@ const cases: readonly RuleCase[] = [
 		code: 'too-deep',
 		level: 'stop',
 		told: 'picture 456 x 306, board Foam, glazing glass',
-		says: '2 + 5 + 0.3 + 1.4 + 3 = 11.7 deep, 1.7 mm more than the rebate’s 10',
+		says: 'Glazing, mount, print, undermount and backing are about 2 + 5 + 0.3 + 1.4 + 3 = 11.7 deep, 1.7 mm more than the rebate’s 10',
 		mend: 'Clear board',
 		not: 'picture 456 x 306, board Thin, glazing glass',
 		show: stocked({ frames: [{ ...frames[0], depth: '10 mm' }], undermount: 'White' }),
@@ -259,7 +259,7 @@ const cases: readonly RuleCase[] = [
 		code: 'too-thick',
 		level: 'stop',
 		told: 'picture 456 x 306, board White, inner mount 5, inner board Foam',
-		says: '1.4 + 5 + 0.3 = 6.7 thick; 4 mm at most are allowed',
+		says: 'Mounts and print are about 1.4 + 5 + 0.3 = 6.7 thick; 4 mm at most are allowed',
 		mend: 'Clear inner board',
 		not: 'picture 456 x 306, board White, inner mount 5, inner board Thin',
 		show: stocked({ limits: { thickness: '4 mm' } }),
@@ -334,6 +334,19 @@ test('a guide that cuts short of what it reads has to go further than the border
 	expect(widest({ kind: 'guide' })).not.toContain('past-guide'); // its bottom is 78
 	expect(widest({ kind: 'guide', correction: '-0.5 mm' })).toContain('past-guide');
 	expect(widest({ kind: 'straight edge', correction: '-0.5 mm' })).not.toContain('past-guide');
+});
+
+test('a border within the guide’s range that asks for a setting past it is told with that setting', () => {
+	const bench = { kind: 'guide', greatest: '79 mm', least: '50 mm', correction: '-0.5 mm' };
+	const [said] = resultOf(rowOf('picture 456 x 306'), stocked({ bench })).findings;
+	expect(said?.message).toBe('Bottom 79, the guide set to 79.5: the cutter’s guide holds from 50 mm to 79 mm.');
+});
+
+test('a straight edge has no guide to go past', () => {
+	const at = (kind: string) =>
+		codesOf('picture 456 x 306', stocked({ bench: { kind, greatest: '60 mm', least: '50 mm' } }));
+	expect(at('guide')).toContain('past-guide');
+	expect(at('straight edge')).not.toContain('past-guide');
 });
 
 test('a border that asks for a guide set to less than nothing is past the guide, whatever it holds', () => {

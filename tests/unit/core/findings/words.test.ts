@@ -48,7 +48,7 @@ const samples: { readonly [C in Code]: readonly FiguresByCode[C][] } = {
 		{ kind: 'exact', mount: size(399, 300), limit: size(400, 301), within: mm(1) },
 		{ kind: 'picture area', area: { mm2: 29_980 }, least: { mm2: 30_000 } },
 	],
-	'too-thick': [{ parts: [mm(1.4), mm(0.3)], total: mm(1.7), most: mm(1.5) }],
+	'too-thick': [{ what: ['mount', 'print'], parts: [mm(1.4), mm(0.3)], total: mm(1.7), most: mm(1.5) }],
 	'frame-clash': [
 		{ kind: 'not listed', frame: 'Elm' },
 		{ kind: 'too large', what: 'mount', axis: 'width', inside: mm(506), frame: 'Oak', over: mm(4), rebate: mm(502) },
@@ -118,6 +118,11 @@ const samples: { readonly [C in Code]: readonly FiguresByCode[C][] } = {
 			cuts: [{ of: 'inner mount', border: 'top', length: mm(95) }],
 			least: mm(20),
 			greatest: mm(90),
+		},
+		{
+			kind: 'out of range',
+			cuts: [{ of: 'mount', border: 'bottom', length: mm(62), setting: mm(62.5) }],
+			greatest: mm(62),
 		},
 	],
 	'signature-covered': [{ covered: mm(3) }],
