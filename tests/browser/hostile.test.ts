@@ -104,3 +104,19 @@ describe('a list that is far too large comes in, and the page goes on answering'
 		}),
 	);
 });
+
+test('a large list says how far it is, and is left with nothing changed', () =>
+	play(async (page) => {
+		await choose(page, 'large.csv', `title,picture width\n${'Pier,456\n'.repeat(30_000)}`);
+		const coming = page.getByRole('region', { name: 'A file is coming in' });
+		await coming.getByText(/^“large.csv”: (reading|working out) [\d,]+ of 30,000 rows$/).waitFor();
+		expect(await coming.getByRole('progressbar').getAttribute('max')).toBe('30000');
+		await coming.getByRole('button', { name: 'Cancel' }).click();
+		await coming.waitFor({ state: 'detached' });
+		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
+		// What is left is left for good, and the next file comes in as ever.
+		await choose(page, 'small.csv', 'title,picture width\nQuay,300\n');
+		await page.getByRole('status', { name: '1 row read' }).waitFor();
+		await cell(page, 0, 'title').waitFor();
+		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('3');
+	}));

@@ -1,0 +1,31 @@
+const megabytes = 5_000_000;
+/** Cells of 5 MB, of which reading one in the wrong way takes minutes. */
+export const largeCells: readonly (readonly [what: string, cell: string])[] = [
+	['one word', 'x'.repeat(megabytes)],
+	['words', 'word '.repeat(megabytes / 5)],
+	['lines', `"${'word\n'.repeat(megabytes / 5)}"`],
+	['digits', '5'.repeat(megabytes)],
+	['numbers', '5 '.repeat(megabytes / 2)],
+	['signs of times', '5 x '.repeat(megabytes / 4)],
+	['fractions', '1/2 '.repeat(megabytes / 4)],
+	['blanks before a number', `${' '.repeat(megabytes)}7`],
+	['blanks between a number and its unit', `7${' '.repeat(megabytes)}mm`],
+	['quotes', `"${'""'.repeat(megabytes / 2)}"`],
+];
+
+/** Three rows of 100,000 columns that nobody knows, behind two that are. */
+export function manyColumns(): string {
+	const names = Array.from({ length: 100_000 }, (_, place) => `column of others ${place}`);
+	const rows = ['a', 'b', 'c'].map((row) => [row, '70', ...names.map((_, place) => `${row}${place}`)].join(','));
+	return [`title,side,${names.join(',')}`, ...rows].join('\n');
+}
+
+/** 100,000 cells without a header. */
+export const manyCells = (): string => `title,side\nPier,70${',x'.repeat(100_000)}\n`;
+
+/** 5,000 rows of one print id. */
+export const equalIds = (): string =>
+	`print id,title,edition\n${Array.from({ length: 5000 }, (_, place) => `same,Print ${place},3/25\n`).join('')}`;
+
+/** 5,000 prints of one number of one edition. */
+export const equalEditions = (): string => `title,edition\n${'Pier,3/25\n'.repeat(5000)}`;
