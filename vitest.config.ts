@@ -20,6 +20,7 @@ export default defineConfig({
 					environment: './tests/unit/browserCompile.ts',
 					setupFiles: ['./tests/unit/setup.ts'],
 					testTimeout: 120_000, // a property over 10,000 rows takes seconds, and many of them on a busy machine
+					hookTimeout: 120_000, // a session is closed once all of it is written
 					benchmark: { include: ['tests/bench/**/*.bench.ts'] },
 					maxWorkers,
 					isolate,
