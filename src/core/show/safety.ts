@@ -4,6 +4,8 @@ export interface Safety {
 	readonly isInstalled: boolean;
 	/** Whether the browser has promised to keep what is stored; undefined where it does not say. */
 	readonly isPersistent: boolean | undefined;
+	/** Whether the app is open in a tab of a browser that clears what a tab has stored after some days without use. */
+	readonly isPassingTab: boolean;
 	/** When the last copy of the show was given, in words; undefined where none was. */
 	readonly copiedOn: string | undefined;
 	/** What that copy held. */
@@ -18,6 +20,7 @@ const changes = (count: number) => (count === 1 ? '1 change' : `${count} changes
 export function safetySentences({
 	isInstalled,
 	isPersistent,
+	isPassingTab,
 	copiedOn,
 	copied,
 	changesSince,
@@ -27,12 +30,22 @@ export function safetySentences({
 			? 'This browser does not say whether it keeps what is stored when room runs short.'
 			: isPersistent
 				? 'This browser has promised to keep what is stored here, also when room runs short.'
-				: 'This browser may clear what is stored here when room runs short, or when the app is not opened for weeks.';
+				: isPassingTab
+					? 'This browser may clear what is stored here when room runs short.'
+					: 'This browser may clear what is stored here when room runs short, or when the app is not opened for weeks.';
 	const installed = isInstalled
 		? 'The app is installed.'
-		: 'The app is not installed: installed, or on the home screen, it is kept for longer.';
+		: isPassingTab
+			? `${passingTab} To move shows there, save a backup here and open it there.`
+			: 'The app is not installed: installed, or on the home screen, it is kept for longer.';
 	return [copySentence(copiedOn, copied, changesSince), kept, installed];
 }
+
+const passingTab =
+	'This browser may clear what this tab has stored after seven days without use. Press Share, then Add to Home Screen, and open the app from there: its storage there is its own and lasts.';
+
+/** Said before anything is typed into a tab that may be cleared. */
+export const homeScreenFirst = `${passingTab} Shows typed here stay in this tab.`;
 
 function copySentence(copiedOn: string | undefined, copied: 'rows' | 'show' | undefined, since: number): string {
 	if (copiedOn === undefined)

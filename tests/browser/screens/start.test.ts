@@ -3,6 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { axeProblems } from '../harness/axe.ts';
+import { onStage, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
 import { at, cell, inHand, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
@@ -189,3 +191,25 @@ test('rows exported and a show saved come back the same', () =>
 			'279.4 typed',
 		]);
 	}));
+
+test.each<[where: string, standalone: boolean | undefined, count: number]>([
+	['a tab of the tablet’s own browser', false, 1],
+	['the home screen', true, 0],
+	['any other browser', undefined, 0],
+])('in %s it is said, or not, that the home screen comes first', async (_, standalone, count) =>
+	onStage({ viewport: uprightTablet }, async (stage) => {
+		if (standalone !== undefined)
+			await stage.context.addInitScript((value) => {
+				Object.defineProperty(navigator, 'standalone', { value });
+			}, standalone);
+		const page = await stage.openShow();
+		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
+		expect(await page.getByText('Shows typed here stay in this tab.').count()).toBe(count);
+		expect(await axeProblems(page)).toEqual([]);
+		await page.getByRole('link', { name: /Shows$/ }).click();
+		await page.getByRole('heading', { name: 'How safe they are' }).waitFor();
+		const installed = page.getByText('The app is installed.');
+		await (standalone === true ? installed : page.getByText(/Add to Home Screen|The app is not installed/)).waitFor();
+		expect(await page.getByText('save a backup here and open it there').count()).toBe(count);
+	}),
+);

@@ -2,7 +2,14 @@ import { expect, test } from 'vitest';
 import { reminder, safetySentences } from '../../../../src/core/show/safety.ts';
 import { daysLeft, forgottenBefore, freeName } from '../../../../src/core/show/shelf.ts';
 
-const nothing = { isInstalled: true, isPersistent: true, copiedOn: undefined, copied: undefined, changesSince: 0 };
+const nothing = {
+	isInstalled: true,
+	isPersistent: true,
+	isPassingTab: false,
+	copiedOn: undefined,
+	copied: undefined,
+	changesSince: 0,
+};
 
 test.each([
 	[nothing, 'Nothing of this show is in a file yet, and nothing has been typed.'],
@@ -25,6 +32,20 @@ test.each([
 	[undefined, 'does not say'],
 ])('of what the browser promises: %s', (isPersistent, says) => {
 	expect(safetySentences({ ...nothing, isPersistent })[1]).toContain(says);
+});
+
+test.each([
+	[{ isInstalled: true }, 'The app is installed.'],
+	[{ isInstalled: false }, 'it is kept for longer'],
+	// WebKit, "Full Third-Party Cookie Blocking and More" (2020): seven days of use of the browser; home screen apps count
+	// their own. Only cookies go along to the home screen, so shows are moved as a file.
+	[
+		{ isInstalled: false, isPassingTab: true },
+		'after seven days without use. Press Share, then Add to Home Screen, and open the app from there',
+	],
+	[{ isInstalled: false, isPassingTab: true }, 'save a backup here and open it there'],
+])('of being installed: %j', (known, says) => {
+	expect(safetySentences({ ...nothing, ...known })[2]).toContain(says);
 });
 
 test('the reminder counts, and says nothing where there is nothing to say', () => {
