@@ -3,7 +3,7 @@
 import { readdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
-import { builtApp, onStage } from '../browser/harness/stage.ts';
+import { builtApp, closeSharedBrowser, onStage } from '../browser/harness/stage.ts';
 
 const starts = 5;
 
@@ -51,3 +51,4 @@ console.log(
 	`cold start without a host, median of ${starts}: grid of ${prints} rows after ${median(opened).toFixed(0)} ms,`,
 );
 console.log(`typed into after ${median(typedIn).toFixed(0)} ms (the browser's own start not counted)`);
+await closeSharedBrowser();

@@ -3,7 +3,7 @@
 import { performance } from 'node:perf_hooks';
 import type { Page } from 'playwright-core';
 import { chooseFile } from '../browser/harness/screens.ts';
-import { onStage } from '../browser/harness/stage.ts';
+import { closeSharedBrowser, onStage } from '../browser/harness/stage.ts';
 
 const rows = 20_000;
 
@@ -95,3 +95,4 @@ await onStage({}, async (stage) => {
 	await page.getByText(/rows read$/).waitFor();
 	await tell('taken', begun);
 });
+await closeSharedBrowser();

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { CDPSession, Page } from 'playwright-core';
 import { build } from 'vite';
-import { builtApp, Stage } from '../browser/harness/stage.ts';
+import { builtApp, closeSharedBrowser, Stage } from '../browser/harness/stage.ts';
 import { cell, startTyping } from '../browser/screens/prints.ts';
 import { printCells } from './printCells.ts';
 
@@ -234,3 +234,4 @@ for (const count of counts.length > 0 ? counts : [30, 1000, 10_000]) {
 		console.log(key.padEnd(29) + own[key].toFixed(1).padStart(10) + other[key].toFixed(1).padStart(10));
 }
 await rm(folder, { recursive: true });
+await closeSharedBrowser();

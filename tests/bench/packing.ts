@@ -14,7 +14,7 @@ import { packBoard } from '../../src/core/sheets/packBoard.ts';
 import type { PackingJob } from '../../src/core/sheets/packingJob.ts';
 import { openHighs } from '../../src/solver/openHighs.ts';
 import type { PackingReply } from '../../src/workers/protocol.ts';
-import { builtApp, onStage } from '../browser/harness/stage.ts';
+import { builtApp, closeSharedBrowser, onStage } from '../browser/harness/stage.ts';
 import { problemsOfLayout } from '../unit/core/sheets/checkLayout.ts';
 import { madeUpPricedShow, madeUpShow, wasteless } from '../unit/core/sheets/madeUpJobs.ts';
 import { jobOf, sheetOf, type SizeMm } from '../unit/core/sheets/packingOf.ts';
@@ -192,3 +192,4 @@ await onStage({}, async (stage) => {
 	}
 });
 console.log(`load ${loadavg()[0]!.toFixed(1)} at the end`);
+await closeSharedBrowser();

@@ -3,7 +3,7 @@ import { mkdir, mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { screens } from './harness/screens.ts';
-import { landscapeTablet, laptop, onStage, phone, uprightTablet } from './harness/stage.ts';
+import { closeSharedBrowser, landscapeTablet, laptop, onStage, phone, uprightTablet } from './harness/stage.ts';
 
 const sizes = { landscape: landscapeTablet, upright: uprightTablet, laptop, phone };
 
@@ -24,3 +24,4 @@ for (const [size, viewport] of Object.entries(sizes)) {
 	}
 }
 console.log(`The pictures are in ${folder}`);
+await closeSharedBrowser();

@@ -1,7 +1,7 @@
-// Takes the README's picture of the app again: `npm run picture`, after `npm run build`.
+// Makes the README's picture of the app again: `npm run picture`, after `npm run build`.
 import { mkdir } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
-import { onStage } from './harness/stage.ts';
+import { closeSharedBrowser, onStage } from './harness/stage.ts';
 import { cell } from './screens/prints.ts';
 
 const file = fileURLToPath(new URL('../../shared/pictures/prints.png', import.meta.url));
@@ -14,4 +14,5 @@ await onStage({ reducedMotion: 'reduce' }, async (stage) => {
 	await cell(page, 8, 'picture width').click(); // a print that would fall through its window
 	await page.screenshot({ path: file });
 });
-console.log(`taken: ${file}`);
+console.log(`The picture is in ${file}`);
+await closeSharedBrowser();

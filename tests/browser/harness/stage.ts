@@ -49,9 +49,15 @@ const args = [
 	'--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1', // no name leads anywhere
 ];
 
-/** The browser that stages without a profile share; it ends with the process. */
+/** The browser that stages without a profile share; tests end their process, and it with that. */
 let shared: Promise<Browser> | undefined;
 const sharedBrowser = () => (shared ??= chromium.launch({ executablePath: findChromium(), args }));
+
+/** Closes the browser that stages share: a program that is no test does not end before. */
+export async function closeSharedBrowser(): Promise<void> {
+	await (await shared)?.close();
+	shared = undefined;
+}
 
 /** A static host, and on the same machine a browser that has never seen it. Whatever goes wrong there is written down. */
 export class Stage {
