@@ -7,6 +7,7 @@ import {
 	expectEveryCopy,
 	builtFile,
 	builtFiles,
+	everyPartWorks,
 	expectNothingOfThePortal,
 	forgive,
 	isNewer,
@@ -132,6 +133,7 @@ test('a copy that is bad while the host is off is not used: it says so, and mend
 			.getByText(/^Proven least/)
 			.nth(1)
 			.waitFor();
+		await everyPartWorks(page);
 		forgive(stage);
 	}));
 
