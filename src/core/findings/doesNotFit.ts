@@ -38,5 +38,8 @@ function figuresOf({ solution: { exact }, read, settings }: RowContext, keys: Ax
 	}
 	if (isKnown(picture) && picture <= 0) return { kind: 'all reveal', axis, picture, window };
 	if (isKnown(window) && window <= 0) return { kind: 'window below nothing', axis, window };
+	// What is more than a graduation or two is not lost to the ruler: no border of the other axis has room.
+	if (Math.min(...[window, first, last].filter(isKnown)) > 2 * settings.ruler)
+		return { kind: 'other axis', axis, other: axis === 'width' ? 'height' : 'width' };
 	return { kind: 'ruler', axis, ruler: settings.ruler, mount };
 }

@@ -115,6 +115,7 @@ export interface FiguresByCode {
 				readonly mount: Measure;
 				readonly left: Measure;
 		  }
+		| { readonly kind: 'other axis'; readonly axis: Axis; readonly other: Axis }
 		| { readonly kind: 'all reveal'; readonly axis: Axis; readonly picture: Measure; readonly window: Measure }
 		| { readonly kind: 'window below nothing'; readonly axis: Axis; readonly window: Measure }
 		| { readonly kind: 'ruler'; readonly axis: Axis; readonly ruler: Measure; readonly mount: Measure };

@@ -37,9 +37,11 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			case 'no border':
 				return `A border of ${figure(found.border)} and the window’s ${figure(found.window)} make ${figure(found.both)} of the mount’s ${axis} ${say(found.mount)}: ${figure(found.left)} is left for the other border.`;
 			case 'all reveal':
-				return `The picture’s ${axis} comes out at ${say(found.picture)}: the window’s ${figure(found.window)} is all reveal.`;
+				return `The picture’s ${axis} comes out at ${say(found.picture)}: what shows round it is more than the window’s ${figure(found.window)}.`;
 			case 'window below nothing':
 				return `The window’s ${axis} comes out at ${say(found.window)}.`;
+			case 'other axis':
+				return `The ${axis} hangs on the ${found.other}, which does not fit.`;
 			case 'ruler':
 				return `On the ruler of ${say(found.ruler)}, a border or the window comes out at nothing in the mount’s ${axis} ${say(found.mount)}.`;
 		}
@@ -93,7 +95,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	'no-board': (found, { say, figure, size }) => {
 		if (found.kind === 'inner blank') {
 			const behind = Object.entries(found.behind).map(([border, wide]) => `${border} of ${figure(wide)}`);
-			return `The inner mount’s blank, ${say(found.smaller)} smaller a side, does not reach behind the mount’s ${behind.join(' and ')}.`;
+			return `The inner mount’s blank, ${say(found.smaller)} smaller a side, does not reach behind the mount’s ${listed(behind)}.`;
 		}
 		const what = found.part === 'mount' ? '' : ` for the ${found.part}`;
 		return found.kind === 'too small'
@@ -131,7 +133,8 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	'needs-size': (found, { say, size }) => {
 		if (found.kind === 'open') {
 			const missing = found.open.map((axis) => `picture ${axis}`).join(' and ');
-			return `The ${found.open.length > 1 ? 'size' : found.open[0]} cannot be worked out yet: type ${missing}, ${openWays[found.or]}.`;
+			const ways = found.open.length > 1 ? openWays : openWaysOfOne;
+			return `The ${found.open.length > 1 ? 'size' : found.open[0]} cannot be worked out yet: type ${missing}, ${ways[found.or]}.`;
 		}
 		const { columns } = found.blank;
 		const left = found.size
@@ -160,7 +163,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		const columns = typed?.columns ?? [];
 		const because = clear
 			? `Clear ${clear.columns.join(' and ')} to get back to it.`
-			: `${columns.length > 0 ? capital(columns.join(', ')) : 'The borders'} leave${columns.length === 1 ? 's' : ''} no room in it.`;
+			: `${columns.length > 0 ? capital(listed(columns)) : 'The borders'} keep${columns.length === 1 ? 's' : ''} it from that.`;
 		return `The mount is ${is}, not the show’s ${size(shows)}. ${because}`;
 	},
 
@@ -177,7 +180,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		`${bordersAre(borders, say)} under the least border of ${say.say(least)}.`,
 
 	'lip-shrinks': ({ frame, seen, least }, { figure, say }) =>
-		`In the frame “${shownText(frame)}” one sees ${seen.map(({ border, shows, length }) => `${figure(shows)} of the ${border}’s ${figure(length)}`).join(' and ')}, under the least border of ${say(least)}.`,
+		`In the frame “${shownText(frame)}” one sees ${seen.map(({ border, shows, length }) => `${shows > 0 ? figure(shows) : 'nothing'} of the ${border}’s ${figure(length)}`).join(' and ')}, under the least border of ${say(least)}.`,
 
 	'top-heavy': ({ bottom, narrower, top }, { figure, say }) =>
 		`The bottom ${figure(bottom)} is ${say(narrower)} narrower than the top ${figure(top)}.`,
@@ -197,7 +200,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		`The mount covers ${covered === 0 ? 'nothing' : `only ${say(covered)}`} of the picture ${{ side: 'at the sides', top: 'at the top', 'top and bottom': 'at top and bottom' }[at]}, less than the cutting tolerance of ${say(tolerance)}.`,
 
 	'paper-crowds': ({ at, from, margin }, { say }) =>
-		`The paper is ${from < 0 ? `${say(-from)} past` : `${say(from)} from`} the mount’s edge at the ${at}; ${say(margin)} are asked for hinges.`,
+		`The paper ${from === 0 ? 'reaches' : from < 0 ? `is ${say(-from)} past` : `is ${say(from)} from`} the mount’s edge at the ${at}; ${say(margin)} are asked for hinges.`,
 
 	'past-guide': (found, say) => {
 		const cuts = capital(found.cuts.map((cut) => cutWords(cut, say)).join(' and '));
@@ -229,6 +232,9 @@ const openWays = {
 	'window or mount': 'the window, or the mount',
 	any: 'or the shape with one of them, the window, or the mount',
 } as const satisfies Record<(FiguresByCode['needs-size'] & { kind: 'open' })['or'], string>;
+
+/** The same where one side of the picture is known. */
+const openWaysOfOne = { ...openWays, shape: 'or the shape', any: 'or the shape, the window, or the mount' } as const;
 
 const capital = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 

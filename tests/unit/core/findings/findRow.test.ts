@@ -15,6 +15,42 @@ const stocked: TypedSettings = {
 };
 
 const cases: readonly RuleCase[] = [
+	// What stands in the way is said as it is, whichever it is.
+	{
+		code: 'does-not-fit',
+		level: 'stop',
+		told: 'shape 3:2, inner mount 300',
+		says: 'The picture’s width comes out at −134 mm: what shows round it is more than the window’s 460',
+		not: 'shape 3:2, inner mount 30',
+	},
+	{
+		code: 'own-size',
+		level: 'look',
+		told: 'picture 456 x 306, side 80, mount height 300',
+		says: 'Side, mount height, picture width and picture height keep it from that',
+		not: 'picture 456 x 306, mount height 450',
+	},
+	{
+		code: 'needs-size',
+		level: 'stop',
+		told: 'picture height 300, mount none, glazing none',
+		says: 'The width cannot be worked out yet: type picture width, or the shape.',
+		not: 'picture height 300, shape 3:2, mount none, glazing none',
+	},
+	{
+		code: 'needs-size',
+		level: 'stop',
+		told: 'picture height 300, mount fit',
+		says: 'The width cannot be worked out yet: type picture width, or the shape, the window, or the mount.',
+		not: 'picture height 300, mount fit, shape 3:2',
+	},
+	{
+		code: 'does-not-fit',
+		level: 'stop',
+		told: 'shape 3:2, bottom weight 600 mm',
+		says: 'The width hangs on the height, which does not fit.',
+		not: 'shape 3:2, bottom weight 60 mm',
+	},
 	{
 		code: 'no-board',
 		level: 'stop',

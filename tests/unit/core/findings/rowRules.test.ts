@@ -189,6 +189,21 @@ const cases: readonly RuleCase[] = [
 		show: stocked({ frames: [{ ...frames[0], depth: '9 mm' }], pointsRoom: '4.5 mm', boards: [boards[2], ...boards] }),
 	},
 	{
+		code: 'paper-crowds',
+		level: 'look',
+		told: 'picture 456 x 306, paper 600 x 400',
+		says: 'The paper reaches the mount’s edge at the side; 5 mm are asked',
+		not: 'picture 456 x 306, paper 590 x 400',
+	},
+	{
+		code: 'lip-shrinks',
+		level: 'look',
+		told: 'picture 592 x 306, frame Oak, board White',
+		says: 'one sees nothing of the side’s 7',
+		not: 'picture 456 x 306, frame Oak, board White',
+		show: stocked({ frames: [{ ...frames[0], lip: '10 mm' }] }),
+	},
+	{
 		code: 'signed-on-mount',
 		level: 'look',
 		told: 'picture 456 x 306, signed on mount',

@@ -33,6 +33,7 @@ const samples: { readonly [C in Code]: readonly FiguresByCode[C][] } = {
 		{ kind: 'window too large', axis: 'width', window: mm(399), larger: mm(40), mount: mm(359) },
 		{ kind: 'no window', axis: 'height', borders: [mm(70), mm(80)], left: mm(-50), mount: mm(100) },
 		{ kind: 'no border', axis: 'width', border: mm(80), window: mm(530), both: mm(610), mount: mm(600), left: mm(-10) },
+		{ kind: 'other axis', axis: 'width', other: 'height' },
 		{ kind: 'all reveal', axis: 'width', picture: mm(-2), window: mm(18) },
 		{ kind: 'window below nothing', axis: 'height', window: mm(-1) },
 		{ kind: 'ruler', axis: 'width', ruler: mm(1), mount: mm(3) },
