@@ -1,4 +1,4 @@
-import { formatLength, type Scale } from '../length/formatLength.ts';
+import { formatLarge, type Scale } from '../length/formatLength.ts';
 import type { Bench } from '../show/settings.ts';
 import type { BenchStep, Cut, CutSide } from './benchPlan.ts';
 import { endsOf } from './cutEnds.ts';
@@ -27,5 +27,5 @@ export function stopsInWords({ start, end, cuts }: BenchStep, bench: Bench, scal
 	if (start === undefined || end === undefined) return '';
 	const places = stopPlaces(cuts, bench);
 	const from = endStopFrom(bench);
-	return `start ${formatLength(start, scale)}, ${places.start}; end ${formatLength(end, scale)}${from && ` ${from}`}, ${places.end}`;
+	return `start ${formatLarge(start, scale)}, ${places.start}; end ${formatLarge(end, scale)}${from && ` ${from}`}, ${places.end}`;
 }

@@ -73,7 +73,10 @@ export function formatTypeable(value: Length, unit: Unit): string {
 	return `${isFraction ? inchFraction(value, {}) : formatExact(value, unit)} ${unit}`;
 }
 
-/** A length as it is shown to be read from afar, without its unit: a fraction has digits as large as the rest, `2 5/8`. */
+/**
+ * A length as bench and knife show it, without its unit: `2 5/8`. A sign such as ⅝ is too small to read from two metres,
+ * and there is none for a 32nd, so that two ways of writing would stand side by side.
+ */
 export const formatLarge = (value: Length, scale: Scale): string =>
 	scale.unit === 'in' ? signed(value, inchFraction(Math.abs(value), {})) : formatLength(value, scale);
 

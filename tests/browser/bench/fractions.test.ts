@@ -1,0 +1,39 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { oneStage } from '../screens/oneStage.ts';
+
+const inWindow = oneStage({ reducedMotion: 'reduce' });
+
+const plain = /^(\d+ )?\d+\/\d+$|^\d+$/;
+const sign = /[⅛¼⅜½⅝¾⅞]/;
+
+const go = (page: Page, place: string, ready: string) =>
+	page.evaluate((hash) => (location.hash = hash), place).then(() => page.locator(ready).first().waitFor());
+
+test('in inches a measure is written alike in the lists and at the steps of bench and knife: 6 1/2, 42 1/8', () =>
+	inWindow(async (page) => {
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+		await go(page, 'settings', 'fieldset');
+		await page.getByRole('radio', { name: 'inches' }).check({ force: true });
+		await go(page, 'bench', '.steps .measure');
+		const list = await page.locator('.steps .measure').allTextContents();
+		await page.getByText('Knife steps', { exact: true }).click();
+		await page.locator('details .measure').first().waitFor();
+		const knifeList = await page.locator('details .measure').allTextContents();
+		expect(list.length * knifeList.length).toBeGreaterThan(0);
+		for (const measure of [...list, ...knifeList]) expect(measure.replace('in', '')).toMatch(plain);
+		expect([...list, ...knifeList].join(' '), 'an eighth, a quarter or a half among them').toMatch(/\/[248]in/);
+		await go(page, 'cut', '.bench');
+		await page.getByRole('button', { name: 'Next', exact: true }).click();
+		expect(await page.locator('.digits').first().textContent()).toBe(list[0]?.replace('in', ''));
+		expect(await page.locator('.bench svg text').allTextContents(), 'the drawing too').not.toContainEqual(
+			expect.stringMatching(sign),
+		);
+		await go(page, 'knife', '.bench');
+		await page.getByRole('button', { name: 'Next', exact: true }).click();
+		expect(await page.locator('.digits').first().textContent()).toMatch(plain);
+		expect(await page.locator('.bench svg text, .ticks').allTextContents()).not.toContainEqual(
+			expect.stringMatching(sign),
+		);
+	}));
