@@ -17,13 +17,13 @@ export interface StaticHost {
 	stop(): Promise<void>;
 }
 
-/** What a host may be told; all of it has a default. */
+/** Options of a host; each has a default. */
 export interface HostOptions {
-	/** 0 takes any free port. Default 0. */
+	/** 0 means any free port. Default 0. */
 	readonly port?: number;
 	/** Path under which the folder appears, with a slash at both ends. Default `/`. */
 	readonly under?: string;
-	/** How many further ports are tried when the port is taken. Default 0. */
+	/** How many further ports are tried when the port is in use. Default 0. */
 	readonly otherPorts?: number;
 }
 
@@ -36,7 +36,7 @@ function fileAsked(folder: string, under: string, url: string): string | undefin
 		const file = resolve(join(folder, path.endsWith('/') ? join(name, 'index.html') : name));
 		return file.startsWith(folder + sep) && !file.includes('\0') ? file : undefined;
 	} catch {
-		return undefined; // a `%` that stands for nothing
+		return undefined; // a `%` that is no escape
 	}
 }
 
@@ -90,7 +90,7 @@ async function answer(folder: string, under: string, request: IncomingMessage, r
 /**
  * Serves a folder on this machine only, as any plain static host would: files as they are, `index.html` for a folder,
  * 404 for the rest. It answers to its own name only, and no link leads out of the folder.
- * @throws the system's error if no port could be had (its code is `EADDRINUSE` where all that were tried are taken)
+ * @throws the system's error if no port could be had (its code is `EADDRINUSE` where all that were tried are in use)
  */
 export async function serveFolder(folder: string, options: HostOptions = {}): Promise<StaticHost> {
 	const { port = 0, under = '/', otherPorts = 0 } = options;
@@ -114,14 +114,14 @@ export async function serveFolder(folder: string, options: HostOptions = {}): Pr
 			await listen(port === 0 ? 0 : port + tried);
 			break;
 		} catch (cause) {
-			const isTaken = (cause as NodeJS.ErrnoException).code === 'EADDRINUSE';
-			if (!isTaken || tried >= otherPorts || port + tried >= 65_535) throw cause;
+			const isInUse = (cause as NodeJS.ErrnoException).code === 'EADDRINUSE';
+			if (!isInUse || tried >= otherPorts || port + tried >= 65_535) throw cause;
 		}
 	}
-	const taken = (server.address() as AddressInfo).port;
+	const bound = (server.address() as AddressInfo).port;
 	return {
-		address: `http://127.0.0.1:${taken}${under}`,
-		port: taken,
+		address: `http://127.0.0.1:${bound}${under}`,
+		port: bound,
 		stop: () =>
 			new Promise((resolved) => {
 				server.close(() => resolved());

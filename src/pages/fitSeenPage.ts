@@ -1,14 +1,14 @@
-/** What share of the page's height is seen at most while a keyboard is up; bars of the browser take less. */
+/** What share of the page's height is seen at most while a keyboard is up; bars of the browser cover less. */
 const mostSeen = 0.8;
 
-/** Under this height, in pixels, what is seen has room for the cell in hand and little else. */
+/** Under this height, in pixels, what is seen has room for the active cell and little else. */
 const leastHeight = 520;
 
 /**
  * Keeps `--seen-height` at the height of the page that no on-screen keyboard covers, and `--seen-top` at where it begins.
  * While a keyboard covers a good part of the page, the page's root has the class `covered`, and `scarce` where little is
  * left: what can wait leaves its room.
- * A page that has been enlarged with two fingers is left as it is: it is looked at, not laid out anew.
+ * A page that has been enlarged with two fingers is left as it is: it is looked at, not laid out again.
  * @returns stops that
  */
 export function fitSeenPage(): (() => void) | undefined {

@@ -7,7 +7,7 @@ export function focusFirst(...selectors: readonly string[]): void {
 	found.find((element) => element !== null)?.focus();
 }
 
-/** Gives a lost focus to the heading of the place that one has come to: what led there has gone from the page. */
+/** Moves a lost focus to the heading of the new place: the link that led there has gone from the page. */
 export function arrive(): void {
 	const heading = document.querySelector<HTMLElement>('main h1');
 	if (heading === null || !isFocusLost()) return;
@@ -15,7 +15,7 @@ export function arrive(): void {
 	heading.focus({ preventScroll: true });
 }
 
-/** Gives a lost focus to what one goes on with: the cell in hand, else the first thing in the place to press. */
+/** Moves a lost focus to where work goes on: the active cell, else the first control of the place. */
 export function goOn(): void {
 	if (isFocusLost()) focusFirst('[role=grid] [tabindex="0"]', 'main button:not(:disabled)');
 }

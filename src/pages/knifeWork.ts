@@ -57,14 +57,14 @@ export function knifeWork(boards: readonly BoardInView[]): KnifeWork {
 	};
 }
 
-/** Names what is to be known before the first cut, where one stands before the first step. */
+/** The key of the page before the first step, which says what to do before the first cut. */
 export const beforeTheFirst = 'before';
 
 /**
- * The number of the step in hand: the one that is named, else the first in which something is left to cut; 0 before the
+ * The number of the active step: the one that is named, else the first in which something is left to cut; 0 before the
  * first cut, as long as nobody has gone on from there.
  */
-export function knifeStepInHand({ steps, made }: KnifeWork, key: string | undefined): number {
+export function activeKnifeStep({ steps, made }: KnifeWork, key: string | undefined): number {
 	if (key === beforeTheFirst) return 0;
 	const named = steps.find((step) => step.key === key);
 	if (named) return named.number;

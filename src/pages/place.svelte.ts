@@ -3,13 +3,13 @@ export type Place = 'shows' | 'prints' | 'across' | 'settings' | 'boards' | 'ben
 
 const places: readonly Place[] = ['shows', 'prints', 'across', 'settings', 'boards', 'bench', 'cut', 'knife', 'paper'];
 
-/** Where one is, as the address says after its `#`, so that the back button works. */
+/** The place that is open, as the address names it after its `#`, so that the back button works. */
 export class Places {
 	current: Place = $state(read());
-	/** Where one came from; at first where one is. */
+	/** The place that was open before; at first the one that is open. */
 	before: Place = $state(read());
 
-	/** @param left where one was in the show when it was last left: there one begins where the address names no place */
+	/** @param left the place at which the show was last left, opened where the address names none */
 	constructor(left?: string) {
 		const place = places.find((each) => each === left);
 		if (place === undefined || location.hash !== '') return;

@@ -105,7 +105,7 @@ export function settingChange(settings: TypedSettings, key: string, text: string
 	return { [name]: Object.keys(record).length > 0 ? record : undefined };
 }
 
-/** What a field takes while nothing is typed in it. */
+/** The value of a field while nothing is typed in it. */
 export function byDefault(key: string, unit: Unit): string {
 	const text: string | undefined = { ...defaultSettings(unit), reveal: 'none', frame: '' }[key];
 	return (text ?? 'none').replace(' x ', ' × ').replace(/(\d)%/, '$1 %');
@@ -115,7 +115,7 @@ export function byDefault(key: string, unit: Unit): string {
 const otherFields =
 	/^(?:(?:sizes|boards|offcuts|frames)\[|undermount$|spares$|bench\.(?:greatest|least|correction|overcut|slipBoard|bladeEvery)$)/;
 
-/** Whether what is wrong with a setting is said beside a field, where it can be typed anew. */
+/** Whether the problem of a setting is said beside a field, where it can be typed again. */
 export const hasField = (key: string): boolean =>
 	otherFields.test(key) ||
 	settingGroups.some(({ fields }) => fields.some((each) => key === each.key || key.startsWith(`${each.key}.`)));

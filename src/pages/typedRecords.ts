@@ -5,7 +5,7 @@ export interface RecordField {
 	readonly isNeeded?: boolean;
 	/** The words that it may hold; the first is what a blank one means. */
 	readonly choices?: readonly string[];
-	/** Whether it is a count or a text, not a length: a number in a file stands for itself. */
+	/** Whether it is a count or a text, not a length: a number in a file is read as it is. */
 	readonly isPlain?: boolean;
 	/** Whether it is a price: a number in a file is in the smallest coin. */
 	readonly isPrice?: boolean;

@@ -17,7 +17,7 @@ export async function integrityOf(bytes: ArrayBuffer | Uint8Array<ArrayBuffer>):
 }
 
 /**
- * Fetches a file from the host. What a network puts in its place, and what arrives in part, is not taken for it.
+ * Fetches a file from the host. What a network puts in its place, and what arrives in part, is not accepted as the file.
  * @returns rejects, naming the file, where it does not come exactly as it was built
  */
 export async function fetchBuilt(file: BuiltFile, address: string): Promise<ArrayBuffer> {

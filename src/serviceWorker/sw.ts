@@ -38,5 +38,5 @@ async function check(script: string, answerTo: MessagePort | undefined): Promise
 	await tidyUp('older');
 }
 
-/** What cannot be let go of takes up room until the next time, and is in nobody's way. */
+/** What cannot be deleted stays until the next time, and does no harm. */
 const tidyUp = (which: 'older' | 'all') => kept.letGo(which).catch(() => undefined);

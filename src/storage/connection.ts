@@ -8,7 +8,7 @@ type Database = IDBPDatabase<Schema>;
 export interface ConnectionEvents {
 	/** The database has to be brought to a newer form, and waits for tabs with an older version of the app. */
 	readonly onBlocked?: () => void;
-	/** A newer version of the app, in another tab, brings the database to a newer form: this tab has let go of it. */
+	/** A newer version of the app, in another tab, upgrades the database: this tab has closed it. */
 	readonly onSuperseded?: () => void;
 }
 

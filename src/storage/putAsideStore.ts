@@ -19,7 +19,7 @@ export function openPutAsideStore(databaseName: string, events: ConnectionEvents
 			await Promise.all([tx.store.add(record), tx.done]);
 		},
 
-		/** Keeps that the person has been told of them. */
+		/** Keeps that the person has seen the report of them. */
 		async noteTold(): Promise<void> {
 			const tx = await writing();
 			for await (const cursor of tx.store)

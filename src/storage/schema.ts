@@ -6,7 +6,7 @@ import type { PartApart, ValueOf } from '../core/show/parts.ts';
 import type { Show } from '../core/show/show.ts';
 import { fromThirdForm, viewsApart, withOwnBlanks } from '../core/show/upgrade.ts';
 
-/** Where one was in a show when it was last left: plain values, kept for the screens and never looked into. */
+/** The place and selection at which a show was last left: plain values for the screens, never read here. */
 export interface LeftAt {
 	readonly place?: string;
 	readonly focus?: unknown;
@@ -26,9 +26,9 @@ export interface Copied {
 export interface ShowRecord extends Omit<Show, PartApart> {
 	/** Goes up by one with each transaction on the show: tells a tab whether it has seen them all. */
 	readonly revision: number;
-	/** The step that was last in hand at the bench, as the bench names it. */
+	/** The step that was last active at the bench, by the key that the bench gives it. */
 	readonly atBench?: string;
-	/** The step that was last in hand at the knife, as the knife names it. */
+	/** The step that was last active at the knife, by the key that the knife work gives it. */
 	readonly atKnife?: string;
 	/** When it was last opened, in milliseconds since 1970. */
 	readonly openedAt?: number;
@@ -38,7 +38,7 @@ export interface ShowRecord extends Omit<Show, PartApart> {
 	readonly deletedAt?: number;
 	readonly left?: LeftAt;
 	readonly copied?: Copied;
-	/** How many of the transactions since then are no change to back up: take each other back, or change only views. */
+	/** How many of the transactions since then are no change to back up: they undo each other, or change only views. */
 	readonly takenBack?: number;
 }
 
@@ -58,7 +58,7 @@ export interface RecordPutAside {
 	readonly problem: string;
 	/** When it was put aside, in milliseconds since 1970. */
 	readonly at: number;
-	/** Whether the person has been told. */
+	/** Whether the person has seen the report. */
 	readonly isTold: boolean;
 }
 
@@ -109,7 +109,7 @@ const renewSettings = (_db: Database, tx: Upgrading): Promise<void> =>
 	changeRecords(tx, (record) => ({ ...record, settings: fromThirdForm(record.settings) }));
 
 /** How a show is looked at was one of its settings until then. */
-const takeViewsApart = (_db: Database, tx: Upgrading): Promise<void> =>
+const splitOffViews = (_db: Database, tx: Upgrading): Promise<void> =>
 	changeRecords(tx, (record) => viewsApart({ ...record }) as unknown as ShowRecord);
 
 /** Inner mounts were cut on their own blanks until then; where the window of one is ticked off, it stays right. */
@@ -132,7 +132,7 @@ const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] 
 	beginShows,
 	addExchanges,
 	renewSettings,
-	takeViewsApart,
+	splitOffViews,
 	keepInnerCut,
 	addPutAside,
 ];

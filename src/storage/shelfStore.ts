@@ -35,7 +35,7 @@ export function openShelfStore(databaseName: string, events: ConnectionEvents = 
 				for (const show of shows) await putShow(tx, request, show, more);
 			}),
 
-		/** Puts a show away or deletes it, or takes that back. */
+		/** Puts a show away or deletes it, or undoes either. */
 		mark: (showId: string, marks: MarksOfShow): Promise<void> =>
 			writes(async (tx, request) => {
 				const record = await getSound(tx, request, 'shows', showId);

@@ -13,11 +13,11 @@ import { rangeOfShow, type Requests, write, type Writing } from './writing.ts';
 export interface StoredShow {
 	readonly show: Show;
 	readonly revision: number;
-	/** The step that was last in hand at the bench. */
+	/** The step that was last active at the bench. */
 	readonly atBench?: string;
-	/** The step that was last in hand at the knife. */
+	/** The step that was last active at the knife. */
 	readonly atKnife?: string;
-	/** Where one was when it was last left. */
+	/** The place and selection at which it was last left. */
 	readonly left?: LeftAt;
 	/** The last copy of it that left this device. */
 	readonly copied?: Copied;
@@ -105,7 +105,7 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		 */
 		keep: (show: Show, seen = 0): Promise<number> => writes((tx, request) => putShow(tx, request, show, { seen })),
 
-		/** Keeps which step is in hand at the bench or the knife, where one is, or when it was opened; that is no edit of the show. */
+		/** Keeps the active step of the bench or the knife, the open place, or when the show was opened; none of these is an edit. */
 		keepPlace: (showId: string, place: Pick<ShowRecord, 'atBench' | 'atKnife' | 'left' | 'openedAt'>): Promise<void> =>
 			writes(async (tx, request) => {
 				const record = await getSound(tx, request, 'shows', showId);
@@ -220,7 +220,7 @@ export async function putShow(
 	return revision;
 }
 
-/** Has an exchange stand, or not, in the transaction of the edit that takes it in or back. */
+/** Keeps or removes an exchange, in the transaction of the edit that imports it or undoes that. */
 async function setStanding(tx: Writing, request: Requests, showId: string, id: string, stands: boolean): Promise<void> {
 	const exchanges = tx.objectStore('exchanges');
 	const kept = await getSound(tx, request, 'exchanges', [showId, id]);

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { chooseFile } from './harness/screens.ts';
 import { onStage } from './harness/stage.ts';
 import { oneStage } from './screens/oneStage.ts';
-import { cell, inHand, paste, press, seen, startTyping, withPrints } from './screens/prints.ts';
+import { activeCell, cell, paste, press, seen, startTyping, withPrints } from './screens/prints.ts';
 
 const play = oneStage({ reducedMotion: 'reduce' });
 
@@ -269,7 +269,7 @@ test('shows are begun, renamed, put away, deleted, brought back and opened by ke
 		await page.getByRole('listitem').filter({ hasText: '1 print' }).getByRole('button').first().focus();
 		await press(page, 'Enter');
 		await cell(page, 0, 'title').waitFor();
-		await expect.poll(() => inHand(page)).not.toBe('');
+		await expect.poll(() => activeCell(page)).not.toBe('');
 	}));
 
 /** Something that is dragged onto the page or pasted: files by name and text, or a text. */
@@ -326,7 +326,7 @@ test('files are dropped and pasted wherever one is; a text, a picture, a folder 
 			await refused.filter({ hasText: says }).waitFor();
 		}
 
-		// A copied file brings its name along as text, which must not land in the cell in hand.
+		// A copied file brings its name along as text, which must not land in the active cell.
 		await cell(page, 0, 'picture height').click();
 		await cell(page, 0, 'title').click();
 		const copied = { files: { 'quay.csv': 'title,side\nQuay,70\n' }, text: 'quay.csv' };

@@ -10,7 +10,7 @@ import { cell, press, seen, seenIn, startTyping } from './screens/prints.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
-/** Types into a cell of the print in hand as a person does: to the cell, the text, and on. */
+/** Types into a cell of the active print as a person does: to the cell, the text, and on. */
 async function type(page: Page, row: number, column: string, text: string): Promise<void> {
 	await cell(page, row, column).click();
 	await page.keyboard.type(text);

@@ -5,7 +5,7 @@ import type { Row } from '../../core/show/row.ts';
 import { nameOfPrint } from '../findings/nameOfPrint.ts';
 
 /** What harmonising makes of a print: it changes, it comes out the same, or why it is left alone. */
-export type Standing = 'changes' | 'same' | 'stopped' | 'no mount' | 'not taken';
+export type Standing = 'changes' | 'same' | 'stopped' | 'no mount' | 'fits none';
 
 /** One print of a choice, with what is shown of it. */
 export interface HarmonyRow {
@@ -20,7 +20,7 @@ export const standingWords: Readonly<Record<Exclude<Standing, 'changes'>, string
 	same: 'Stays the same',
 	stopped: 'Left: something to stop for',
 	'no mount': 'Left: no mount',
-	'not taken': 'None takes it',
+	'fits none': 'None takes it',
 };
 
 /** The prints of a choice in their order; one that is no longer in the show is left out. */
@@ -43,5 +43,5 @@ function standingOf(harmonised: HarmonisedRow, result: RowResult | undefined): S
 	if (changesFigures(harmonised)) return 'changes';
 	if (harmonised.size !== undefined) return 'same';
 	if (result?.hasMount === false) return 'no mount';
-	return result?.isStopped ? 'stopped' : 'not taken';
+	return result?.isStopped ? 'stopped' : 'fits none';
 }

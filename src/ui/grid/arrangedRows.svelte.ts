@@ -32,7 +32,7 @@ interface Asked {
 
 /**
  * The rows that are seen: sorted as the show's views say, and filtered. They are arranged when that is asked for; what
- * is typed later neither moves nor hides a row, until they are arranged anew.
+ * is typed later neither moves nor hides a row, until they are arranged again.
  */
 export class ArrangedRows {
 	readonly #source: ArrangedSource;
@@ -55,7 +55,7 @@ export class ArrangedRows {
 		this.#last = { asked, shown, results: isAsBefore ? last.results : results };
 		return shown;
 	});
-	/** Sorts the same, it is the same object: an edit of other views does not arrange anew. */
+	/** The same object while the sort stays the same, so that an edit of other views does not rearrange the rows. */
 	readonly #sort = $derived.by(() => {
 		const { sort } = this.#source.views;
 		const known = this.#knownSort;

@@ -42,7 +42,7 @@ export class CellFocus {
 		if (this.#isInGrid() || isLost) this.give();
 	}
 
-	/** Has the grid let go of the focus: who goes on typing types into no other cell. */
+	/** Removes the focus from the grid, so that further keys are typed into no other cell. */
 	letGo(): void {
 		if (this.#isInGrid()) (document.activeElement as HTMLElement).blur();
 		this.#hadFocus = false;

@@ -4,7 +4,7 @@ import { columnOfFindingCell, type GridColumn } from './gridColumns.ts';
 
 /**
  * What is heard of a cell besides what it shows: how a size that was not typed comes about, and what is said of the
- * cell; at the number, all that the print is told.
+ * cell; at the number, all findings of the print.
  */
 export function cellWords({ key, column, solved }: GridColumn, { row, result, settings }: RowSource): string {
 	const asked = askableKeys.find((each) => each === solved);

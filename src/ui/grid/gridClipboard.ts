@@ -57,13 +57,13 @@ export async function pasteByButton(grid: GridState): Promise<void> {
 	} catch {
 		return grid.notices.show(clipboardRefused('paste'));
 	}
-	grid.selection.restore(focus); // one may have gone on while the browser asked
+	grid.selection.restore(focus); // the selection may have moved while the browser asked
 	if (text === '') grid.notices.show(nothingToPaste);
 	else pasteText(grid, text);
 }
 
 function pasteText(grid: GridState, text: string): void {
-	// A clipboard may give back other line ends than it was given.
+	// A clipboard may return other line ends than were written to it.
 	const own = lastCopied?.text === text.replaceAll('\r\n', '\n') ? lastCopied.typed : undefined;
 	grid.pasting.paste(own ?? readTable(text));
 }

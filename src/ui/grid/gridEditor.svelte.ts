@@ -22,7 +22,7 @@ export interface Editing extends GridPlace {
 	readonly problem: EntryProblem | undefined;
 }
 
-/** Which cell is active when one has been typed: the same, or one beside it. */
+/** Which cell is active after one was typed into: the same, or a neighbour. */
 export type After = 'stay' | 'down' | 'up' | 'right' | 'left';
 
 /** The editor of the active cell. */
@@ -63,7 +63,7 @@ export class GridEditor {
 		const { row } = this.#selection;
 		const { column, key } = this.#selection.column;
 		if (row === undefined || column === undefined) return false;
-		// A line has no line ends; those of a pasted text stay until it is typed anew.
+		// A line has no line ends; those of a pasted text stay until the text is typed again.
 		const opened = asTyped(row, column).replaceAll(/\s*[\r\n]+\s*/g, ' ');
 		const text = isReplacing ? '' : opened;
 		this.#editing = { id: row.id, key, text, opened, isSelected: !isReplacing, problem: undefined };
@@ -135,7 +135,7 @@ export class GridEditor {
 		this.commit('stay', true);
 	}
 
-	/** Types a cell and says what has become of it, and the gravest that is to be known of its row. */
+	/** Types into a cell and says what it shows then, and the gravest finding of its row. */
 	#type(id: RowId, column: GridColumn, text: string): void {
 		const before = this.#viewOf(id, column)?.state;
 		this.#rowEdits.type(id, { [column.key]: text }, `Type ${column.label.toLowerCase()}`);
@@ -152,7 +152,7 @@ export class GridEditor {
 		if (after === 'stay') return;
 		const isSideways = after === 'right' || after === 'left';
 		const isMoved = this.#selection.step(isSideways ? 'tab' : 'enter', after === 'left' || after === 'up');
-		// Past the last row one is added, unless the last one is still blank.
+		// Past the last row a new one is added, unless the last one is still blank.
 		const isForward = after === 'right' || after === 'down';
 		if (isMoved || !isForward || isBlank(this.#selection.row)) return;
 		this.#rowEdits.add(this.#selection.rowIndex + 1);
@@ -163,7 +163,7 @@ export class GridEditor {
 type View = ReturnType<typeof textAndState>;
 const isBlank = (row: Row | undefined) => Object.keys(row?.typed ?? {}).length === 0;
 
-/** What is said where a typed text takes the place of another state, or gives way to one. */
+/** What is said where a typed text replaces another state of the cell, or the reverse. */
 function saidOfTyped(label: string, before: View['state'] | undefined, after: View | undefined): string {
 	if (after?.state === 'typed' && (before === 'worked out' || before === 'inherited'))
 		return `${label} typed; it was ${before === 'inherited' ? 'from the show' : before}`;

@@ -9,7 +9,7 @@ export interface KeyContext {
 	readonly edit: () => void;
 	/** Opens the menu of the active row or column. */
 	readonly openMenu: (of: 'row' | 'column') => void;
-	/** Goes to what is to be known about the active row. */
+	/** Goes to the findings of the active row. */
 	readonly goToSentences: () => void;
 	/** Selects the next or the former cell that something is said about. */
 	readonly goToFinding: (by: 1 | -1) => void;

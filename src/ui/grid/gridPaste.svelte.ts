@@ -72,7 +72,7 @@ export class GridPaste {
 		this.#notices.say(done ? `${done.said}; ${left}` : left);
 	}
 
-	/** Nothing more is to be said to the last paste. */
+	/** Ends the offers that the last paste made. */
 	close(): void {
 		this.#last = undefined;
 	}

@@ -27,7 +27,7 @@ import type { SeenCells } from './seenCells.ts';
 import type { ShownColumn } from './shownColumns.svelte.ts';
 
 /**
- * What of a selection is to be in view: its active cell, the corner that was moved, only the row of that or the active
+ * What of a selection is scrolled into view: its active cell, the corner that was moved, only the row of that or the active
  * column, or the corner that was moved with the first of the columns that scroll.
  */
 type Look = 'active' | 'head' | 'row' | 'column' | 'start';
@@ -69,7 +69,7 @@ export class GridSelection {
 		this.now === undefined || this.rowIndex === headRow ? undefined : rangeOf(this.now),
 	);
 
-	/** The cell to be brought into view; in `headRow`, its column only. */
+	/** The cell to scroll into view; in `headRow`, its column only. */
 	readonly lookedAt: Position = $derived.by(() => {
 		const { now } = this;
 		const { look } = this.#kept;
@@ -225,7 +225,7 @@ export class GridSelection {
 		return true;
 	}
 
-	/** Counts what is selected by where it stands now: what goes then gives way to its neighbour of now. */
+	/** Keeps the selection by the present places: if a selected row goes later, its present neighbour is selected instead. */
 	settle(): void {
 		if (this.now) this.#set(this.now, this.#kept.look);
 	}

@@ -9,7 +9,7 @@ export interface RowsSource extends ArrangedSource {
 	readonly lateBench: { readonly stepsOf: (row: Row) => readonly number[] };
 }
 
-/** Where the grid's edits are made: each is one step of undo. The focus is kept with the step, and handed back by undo. */
+/** Where the grid's edits are made: each is one step of undo. The selection is kept with the step, and undo returns it. */
 export interface GridSource extends RowsSource, ViewsSource {
 	readonly settings: RowsSource['settings'];
 	/** Names rows. */

@@ -26,7 +26,7 @@ export class GridWindow {
 		for (const { shownWidth } of this.#grid.columns.list) edges.push(edges.at(-1)! + shownWidth);
 		return edges;
 	});
-	/** How much the grip and the columns that stay take, in pixels. */
+	/** The width of the grip and of the columns that stay, in pixels. */
 	readonly frozenWidth = $derived.by(() => this.edges[this.#grid.columns.list.findIndex(({ isFrozen }) => !isFrozen)]!);
 
 	/** What was selected when it was last followed, and whether it was typed into. */
@@ -91,7 +91,7 @@ export class GridWindow {
 
 	/**
 	 * Brings what is looked at into view when something is selected or typed into. When the show or the window changes,
-	 * only what was in view stays so: who has scrolled away is not brought back by an edit of another tab.
+	 * only what was in view stays so: an edit in another tab does not scroll the page back.
 	 */
 	follow(): void {
 		const { selection, editor, columns } = this.#grid;
@@ -106,10 +106,10 @@ export class GridWindow {
 	}
 
 	/**
-	 * Scrolls no more than it takes to see a cell. Reads nothing of the page's layout, which would have to be made at
-	 * once: only what scrolling has told.
+	 * Scrolls no more than needed to see a cell. Reads nothing of the page's layout, which would have to be made at
+	 * once: only what scroll events have reported.
 	 * @param rowIndex -1 to look for the column alone
-	 * @param more what the cell takes to the right of its column, in pixels
+	 * @param more the room that the cell needs to the right of its column, in pixels
 	 */
 	bringIntoView(rowIndex: number, column: number, more = 0): void {
 		if (rowIndex >= 0) {

@@ -30,13 +30,13 @@ export class RowEdits {
 		this.#notices = notices;
 	}
 
-	/** Types cells of one row, as a mend does, and says the gravest that is to be known of the row then. */
+	/** Types cells of one row, as a mend does, and says the gravest finding that the row has then. */
 	type(id: RowId, cells: CellTexts, label: string): void {
 		const type: Command = (show, settings) => typeCells(show, [{ id, cells }], settings, label);
 		if (this.#edits.do(type)) this.#notices.say(this.gravestOf(id));
 	}
 
-	/** The gravest that is to be known of a row; blank where there is nothing. */
+	/** The gravest finding of a row, in a sentence; blank where there is none. */
 	gravestOf(id: RowId): string {
 		const index = this.#source.show.rows.findIndex((row) => row.id === id);
 		return this.#source.results[index]?.findings[0]?.message ?? '';

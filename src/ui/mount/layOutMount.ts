@@ -58,7 +58,7 @@ const inMm = (value: SolvedRow[keyof SolvedRow]) => (value === undefined ? undef
 
 /**
  * Where mount, window and picture of a row lie, to scale, seen from the front. In a conflict the typed measures are
- * drawn as typed, so that one sees them overlap or leave a gap.
+ * drawn as typed, so that an overlap or a gap is seen.
  * @returns undefined if not one size of the row is known
  */
 export function layOutMount(solved: SolvedRow): MountLayout | undefined {

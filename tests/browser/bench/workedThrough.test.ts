@@ -20,7 +20,7 @@ async function toBench(page: Page) {
 	await page.getByRole('navigation', { name: 'Steps' }).waitFor();
 }
 
-/** Ticks off every mount of the step in hand, one touch each. @returns how many it took */
+/** Ticks off every mount of the active step, one touch each. @returns how many it took */
 async function tickAll(page: Page): Promise<number> {
 	const open = page.locator('[aria-pressed=false]');
 	let touched = 0;

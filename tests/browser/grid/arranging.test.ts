@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
 import { oneStage } from '../screens/oneStage.ts';
-import { at, cell, inHand, paste, press, seen, startTyping } from '../screens/prints.ts';
+import { activeCell, at, cell, paste, press, seen, startTyping } from '../screens/prints.ts';
 import { drag, said, withNumbered } from './cells.ts';
 
 const play = oneStage({ reducedMotion: 'reduce' });
@@ -36,17 +36,17 @@ async function withFive(page: Page): Promise<void> {
 	await press(page, 'Control+Home', 'ArrowRight');
 }
 
-test('by keyboard: sorted from the head, by size whatever the unit; the row in hand stays in hand; one step of undo', () =>
+test('by keyboard: sorted from the head, by size whatever the unit; the active row stays active; one step of undo', () =>
 	play(async (page) => {
 		await withFive(page);
 		await press(page, 'ArrowDown', 'F7');
 		await choose(page, 'Sort, A to Z');
 		await expect.poll(() => titles(page, 5)).toEqual(['Ebb', 'Fog', 'Pier 9', 'Pier 10', 'Tar']);
-		await expect.poll(() => inHand(page)).toBe(at(2, 'title'));
+		await expect.poll(() => activeCell(page)).toBe(at(2, 'title'));
 		expect(await head(page, 'Title').getAttribute('aria-sort')).toBe('ascending');
 		expect(await said(page)).toBe('5 prints, sorted by title');
 		await press(page, 'ArrowUp', 'ArrowUp', 'ArrowUp', 'ArrowRight', 'ArrowRight');
-		expect(await inHand(page)).toBe(at(-1, 'picture width'));
+		expect(await activeCell(page)).toBe(at(-1, 'picture width'));
 		await press(page, 'Enter');
 		await choose(page, 'Sort, greatest first');
 		await expect.poll(() => titles(page, 5)).toEqual(['Ebb', 'Pier 10', 'Fog', 'Pier 9', 'Tar']);
@@ -74,15 +74,15 @@ test('by keyboard: words find prints, the counts follow, and cleared, one is bac
 		await expect.poll(() => said(page)).toBe('2 of 5 prints');
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('4');
 		await press(page, 'Enter');
-		await expect.poll(() => inHand(page)).toMatch(/^\d 1$/);
+		await expect.poll(() => activeCell(page)).toMatch(/^\d 1$/);
 		await page.getByRole('button', { name: 'Show all prints' }).press('Enter');
-		await expect.poll(() => inHand(page)).toBe(at(3, 'title'));
+		await expect.poll(() => activeCell(page)).toBe(at(3, 'title'));
 		await press(page, 'Control+f');
 		await page.keyboard.type('no such print');
 		await page.getByText('No print answers').waitFor();
 		expect(await axeProblems(page)).toEqual([]);
 		await press(page, 'Control+a', 'Delete', 'Escape');
-		await expect.poll(() => inHand(page)).toBe(at(3, 'title'));
+		await expect.poll(() => activeCell(page)).toBe(at(3, 'title'));
 	}));
 
 test('prints are asked for by what is said of them, mount, maker and whether they are cut; a paste goes to what is seen', () =>
@@ -117,7 +117,7 @@ test('columns are sized, moved and hidden by keyboard and by mouse, keep their t
 		await press(page, 'ArrowUp', 'ArrowRight', 'Alt+ArrowRight');
 		await expect.poll(() => head(page, 'Shape').getAttribute('aria-colindex')).toBe('4');
 		expect(await said(page)).toBe('Shape, column 4 of 36');
-		expect(await inHand(page), 'the hand goes with it').toBe('-1 3');
+		expect(await activeCell(page), 'the focus goes with it').toBe('-1 3');
 		const width = async () => (await head(page, 'Shape').boundingBox())!.width;
 		const before = await width();
 		await press(page, 'Alt+Shift+ArrowRight');
@@ -173,22 +173,22 @@ test('ten thousand rows are sorted, filtered and scrolled without the hand being
 		expect(await seen(page, 9999, 'title')).toBe('Print 10000 typed');
 		await press(page, 'F7');
 		await choose(page, 'Sort, Z to A');
-		await expect.poll(() => inHand(page)).toBe(at(0, 'title'));
+		await expect.poll(() => activeCell(page)).toBe(at(0, 'title'));
 		expect(await isInView(page)).toBe(true);
 		await press(page, 'PageDown');
-		const place = await inHand(page);
+		const place = await activeCell(page);
 		const title = await page.evaluate(() => document.activeElement!.textContent);
 		await press(page, 'Control+f');
 		await page.keyboard.type('print 77');
 		await expect.poll(() => page.getByRole('grid').getAttribute('aria-rowcount')).toBe('282');
 		await page.getByRole('searchbox', { name: 'Find prints' }).fill('');
 		await press(page, 'Escape');
-		await expect.poll(() => inHand(page)).toBe(place);
+		await expect.poll(() => activeCell(page)).toBe(place);
 		expect(await page.evaluate(() => document.activeElement!.textContent)).toBe(title);
 		expect(await isInView(page)).toBe(true);
 		await page.getByRole('grid').evaluate((grid) => (grid.scrollTop = 200_000));
 		await cell(page, 4450, 'title').waitFor();
-		expect(await inHand(page)).toBe(place);
+		expect(await activeCell(page)).toBe(place);
 		expect(await page.getByRole('row').nth(5).getAttribute('aria-rowindex')).not.toBeNull();
 		await press(page, 'ArrowDown');
 		expect(await isInView(page)).toBe(true);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
-import { at, cell, inHand, press, startTyping, withPrints } from '../screens/prints.ts';
+import { activeCell, at, cell, press, startTyping, withPrints } from '../screens/prints.ts';
 import { said, withNumbered } from './cells.ts';
 
 const play = oneStage();
@@ -10,16 +10,16 @@ test('Tab comes in at one cell, and Escape then Tab leaves it', () =>
 	play(async (page) => {
 		await withNumbered(page, 3);
 		await press(page, 'Escape', 'Tab');
-		expect(await inHand(page)).toBe('');
+		expect(await activeCell(page)).toBe('');
 		await press(page, 'Shift+Tab');
-		expect(await inHand(page), 'back at the cell that was in hand').toBe(at(0, 'number'));
+		expect(await activeCell(page), 'back at the cell that was active').toBe(at(0, 'number'));
 		expect(await page.locator('[role=grid] [tabindex="0"]').count()).toBe(1);
 		await press(page, 'ArrowDown', 'ArrowRight');
 		expect(await page.locator('[role=grid] [tabindex="0"]').count()).toBe(1);
 		await press(page, 'Tab');
-		expect(await inHand(page), 'without Escape it goes on').toBe(at(1, 'shape'));
+		expect(await activeCell(page), 'without Escape it goes on').toBe(at(1, 'shape'));
 		await press(page, 'Escape', 'Shift+Tab');
-		expect(await inHand(page), 'backwards too').toBe('');
+		expect(await activeCell(page), 'backwards too').toBe('');
 	}));
 
 test('Ctrl and an arrow go to the edge of what is filled', () =>
@@ -31,18 +31,18 @@ test('Ctrl and an arrow go to the edge of what is filled', () =>
 		]);
 		await press(page, 'Control+Home');
 		await press(page, 'Control+ArrowRight');
-		expect(await inHand(page), 'from a blank cell to the next that is filled').toBe(at(0, 'title'));
+		expect(await activeCell(page), 'from a blank cell to the next that is filled').toBe(at(0, 'title'));
 		await press(page, 'Control+ArrowDown');
-		expect(await inHand(page)).toBe(at(2, 'title'));
+		expect(await activeCell(page)).toBe(at(2, 'title'));
 		await press(page, 'Control+ArrowUp', 'Control+ArrowRight');
-		expect(await inHand(page), 'over the blank shape').toBe(at(0, 'picture width'));
+		expect(await activeCell(page), 'over the blank shape').toBe(at(0, 'picture width'));
 		await press(page, 'Control+ArrowRight');
-		expect(await inHand(page), 'what was worked out is filled too').toBe(at(0, 'steps'));
+		expect(await activeCell(page), 'what was worked out is filled too').toBe(at(0, 'steps'));
 		await press(page, 'Control+Home', 'Control+Shift+ArrowDown');
 		expect(await page.locator('[aria-selected=true]').count()).toBe(3);
 	}));
 
-test('the wheel goes over ten thousand rows while the cell in hand keeps the focus, and an arrow brings it back', () =>
+test('the wheel goes over ten thousand rows while the active cell keeps the focus, and an arrow brings it back', () =>
 	play(async (page) => {
 		await withNumbered(page, 10_000);
 		await press(page, 'ArrowDown', 'ArrowRight');
@@ -54,14 +54,14 @@ test('the wheel goes over ten thousand rows while the cell in hand keeps the foc
 		await expect
 			.poll(() => grid.evaluate((element) => element.scrollTop + element.clientHeight > element.scrollHeight - 60_000))
 			.toBe(true);
-		expect(await inHand(page)).toBe(at(1, 'title'));
+		expect(await activeCell(page)).toBe(at(1, 'title'));
 		const seen = await page.evaluate(
 			({ x, y }) => Number(document.elementFromPoint(x, y)?.closest<HTMLElement>('[data-row]')?.dataset['row']),
 			{ x: box.x + 300, y: box.y + 300 },
 		);
 		expect(seen, 'the rows that are seen are in the page').toBeGreaterThan(6000);
 		await press(page, 'ArrowDown');
-		expect(await inHand(page)).toBe(at(2, 'title'));
+		expect(await activeCell(page)).toBe(at(2, 'title'));
 		expect(await grid.evaluate((element) => element.scrollTop)).toBeLessThan(100);
 	}));
 
@@ -80,7 +80,7 @@ test('a swipe scrolls and selects nothing', () =>
 			await debug.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
 		}
 		await expect.poll(() => grid.evaluate((element) => element.scrollTop)).toBeGreaterThan(600);
-		expect(await inHand(page)).toBe(at(1, 'title'));
+		expect(await activeCell(page)).toBe(at(1, 'title'));
 		expect(await page.getByRole('textbox').count()).toBe(0);
 	}));
 
@@ -88,10 +88,10 @@ test('the head of a column can be gone to, and selects its column', () =>
 	play(async (page) => {
 		await withNumbered(page, 3);
 		await press(page, 'ArrowRight', 'ArrowUp');
-		expect(await inHand(page)).toBe(at(-1, 'title'));
+		expect(await activeCell(page)).toBe(at(-1, 'title'));
 		await press(page, 'Space');
 		expect(await page.locator('[aria-selected=true]').count()).toBe(3);
-		expect(await inHand(page)).toBe(at(0, 'title'));
+		expect(await activeCell(page)).toBe(at(0, 'title'));
 	}));
 
 test('clearing a blank cell says that nothing was typed there', () =>

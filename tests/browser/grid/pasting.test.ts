@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import { oneStage } from '../screens/oneStage.ts';
-import { at, cell, inHand, paste, press, seen, seenIn, startTyping, withPrints } from '../screens/prints.ts';
+import { activeCell, at, cell, paste, press, seen, seenIn, startTyping, withPrints } from '../screens/prints.ts';
 import { copied, said, selected, withNumbered } from './cells.ts';
 
 const play = oneStage();
@@ -104,7 +104,7 @@ test('across the frozen columns, past the last row and past the last column; wha
 		expect(await seen(page, 0, 'note')).toBe('note typed');
 		await page.getByRole('group', { name: 'The paste' }).getByRole('button', { name: 'Close' }).click();
 		expect(await page.getByRole('group', { name: 'The paste' }).count()).toBe(0);
-		expect(await inHand(page), 'and one goes on in the grid').toBe(at(0, 'note'));
+		expect(await activeCell(page), 'and one goes on in the grid').toBe(at(0, 'note'));
 	}));
 
 test('a paste types over worked-out cells too; one tap leaves them alone, and one undo takes all of it back', () =>
@@ -131,7 +131,7 @@ test('a paste types over worked-out cells too; one tap leaves them alone, and on
 		]);
 		expect(await seen(page, 1, 'picture height')).toBe('230 typed');
 		expect(await said(page)).toMatch(/2 worked-out cells left alone$/);
-		expect(await inHand(page)).toBe(at(0, 'picture height'));
+		expect(await activeCell(page)).toBe(at(0, 'picture height'));
 		expect(await note.count()).toBe(0);
 		await press(page, 'Control+z');
 		expect(await seenIn(page, 0, 'window width', 'window height', 'side')).toEqual(before);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import { oneStage } from '../screens/oneStage.ts';
-import { at, cell, inHand, press, seen } from '../screens/prints.ts';
+import { activeCell, at, cell, press, seen } from '../screens/prints.ts';
 import { copied, drag, grip, selected, withNumbered } from './cells.ts';
 
 const play = oneStage();
@@ -12,7 +12,7 @@ test('Shift and an arrow extend the selection and take it back, and what is exte
 		await withNumbered(page, 60);
 		await press(page, 'ArrowDown', 'ArrowRight', 'Shift+ArrowRight', 'Shift+ArrowDown', 'Shift+ArrowDown');
 		expect(await selected(page)).toBe('1 title to 3 shape');
-		expect(await inHand(page), 'the first cell keeps the focus').toBe(at(1, 'title'));
+		expect(await activeCell(page), 'the first cell keeps the focus').toBe(at(1, 'title'));
 		await press(page, 'Shift+ArrowUp', 'Shift+ArrowLeft', 'Shift+ArrowLeft');
 		expect(await selected(page)).toBe('1 number to 2 title');
 		for (let turn = 0; turn < 40; turn++) await press(page, 'Shift+ArrowDown');
@@ -30,12 +30,12 @@ test('Shift+click and dragging select the rectangle between two cells', () =>
 		await cell(page, 1, 'picture width').click();
 		await cell(page, 4, 'window height').click({ modifiers: ['Shift'] });
 		expect(await selected(page)).toBe('1 picture width to 4 window height');
-		expect(await inHand(page)).toBe(at(1, 'picture width'));
+		expect(await activeCell(page)).toBe(at(1, 'picture width'));
 		await cell(page, 0, 'title').click({ modifiers: ['Shift'] });
 		expect(await selected(page), 'the corner that was begun from stays').toBe('0 title to 1 picture width');
 		await drag(page, cell(page, 5, 'side'), cell(page, 2, 'shape'));
 		expect(await selected(page)).toBe('2 shape to 5 side');
-		expect(await inHand(page)).toBe(at(5, 'side'));
+		expect(await activeCell(page)).toBe(at(5, 'side'));
 		expect(await page.getByRole('textbox').count(), 'nothing is opened').toBe(0);
 	}));
 
@@ -54,7 +54,7 @@ test('dragging past the edge scrolls on', () =>
 		const texts = (await copied(page))['text/plain']!.trimEnd().split('\n');
 		expect(texts.length).toBeGreaterThan(18);
 		expect(texts.slice(0, 2)).toEqual(['Print 1', 'Print 2']);
-		expect(await inHand(page), 'the cell in hand stays').toBe(at(0, 'title'));
+		expect(await activeCell(page), 'the active cell stays').toBe(at(0, 'title'));
 	}));
 
 test('grips and heads select whole rows and columns, and so do keys', () =>
@@ -84,7 +84,7 @@ test('grips and heads select whole rows and columns, and so do keys', () =>
 		expect(await selected(page)).toBe('0 title to 4 shape');
 		await press(page, 'Control+a');
 		expect(await selected(page)).toBe(`0 number to 4 ${last}`);
-		expect(await inHand(page)).toBe(at(2, 'title'));
+		expect(await activeCell(page)).toBe(at(2, 'title'));
 		expect(await page.locator('[role=grid] [tabindex="0"]').count()).toBe(1);
 	}));
 

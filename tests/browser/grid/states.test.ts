@@ -153,7 +153,7 @@ test('lengths are read as people type them', () =>
 		}
 	}));
 
-test('? lists the keys for the platform in hand, every command among them', () =>
+test('? lists the keys for this platform, every command among them', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await press(page, '?');

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
 import { oneStage } from '../screens/oneStage.ts';
-import { at, cell, inHand, press, seen, seenIn, withPrints } from '../screens/prints.ts';
+import { activeCell, at, cell, press, seen, seenIn, withPrints } from '../screens/prints.ts';
 import { grip, said, selected, withNumbered } from './cells.ts';
 import { coverAllBut, fingerOn } from './fingers.ts';
 
@@ -41,7 +41,7 @@ test('a handle that is not drawn lets the tap through to the cell that it lies o
 		await cell(page, 1, 'picture width').tap();
 		const box = (await page.locator(handle('end')).boundingBox())!;
 		await page.touchscreen.tap(box.x + 24, box.y + 24);
-		expect(await inHand(page)).toBe(at(2, 'picture height'));
+		expect(await activeCell(page)).toBe(at(2, 'picture height'));
 		const own = (await cell(page, 2, 'picture height').boundingBox())!;
 		await page.touchscreen.tap(own.x + own.width - 6, own.y + own.height - 6); // its own handle lies there
 		await page.getByRole('textbox', { name: 'Picture height, row 3' }).waitFor();
@@ -85,7 +85,7 @@ test('rows and columns are taken by a tap, carried by a second touch, and a colu
 		await expect.poll(async () => (await head('Shape').boundingBox())!.width).toBe(before + 28);
 	}));
 
-test('a keyboard that covers half the page never covers the cell in hand, and a row of keys stands above it', () =>
+test('a keyboard that covers half the page never covers the active cell, and a row of keys stands above it', () =>
 	play(async (page) => {
 		await page.setViewportSize({ width: 820, height: 1180 });
 		await withNumbered(page, 40);
@@ -121,7 +121,7 @@ test('two fingers enlarge the page, which is not laid out anew, and select nothi
 		await (await fingerOn(page, stage)).pinch(box.x + 300, box.y + 300);
 		expect(await page.evaluate(() => window.visualViewport!.scale)).toBeGreaterThan(1.2);
 		expect(await height()).toBe(before);
-		expect([await inHand(page), await selected(page)]).toEqual([at(1, 'title'), '1 title to 1 title']);
+		expect([await activeCell(page), await selected(page)]).toEqual([at(1, 'title'), '1 title to 1 title']);
 		expect(await page.getByRole('textbox', { name: /row/ }).count()).toBe(0);
 	}));
 

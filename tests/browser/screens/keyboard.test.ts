@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import { oneStage } from './oneStage.ts';
-import { at, cell, inHand, paste, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
+import { activeCell, at, cell, paste, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
 const play = oneStage();
 
@@ -20,19 +20,19 @@ test('arrows, Home, End and pages go where they should and stop at the edges; on
 		await press(page, 'Home');
 		await paste(page, Array.from({ length: 60 }, (_, index) => `${index + 1}\tPrint ${index + 1}`).join('\n'));
 		await press(page, 'Control+Home');
-		expect(await inHand(page)).toBe(at(0, 'number'));
+		expect(await activeCell(page)).toBe(at(0, 'number'));
 		await press(page, 'ArrowLeft');
-		expect(await inHand(page)).toBe(at(0, 'number'));
+		expect(await activeCell(page)).toBe(at(0, 'number'));
 		await press(page, 'ArrowRight', 'ArrowDown');
-		expect(await inHand(page)).toBe(at(1, 'title'));
+		expect(await activeCell(page)).toBe(at(1, 'title'));
 		await press(page, 'ArrowUp', 'ArrowUp', 'ArrowUp');
-		expect(await inHand(page), 'up from the first row: the head').toBe(at(-1, 'title'));
+		expect(await activeCell(page), 'up from the first row: the head').toBe(at(-1, 'title'));
 		await press(page, 'ArrowDown', 'End');
-		expect(await inHand(page)).toBe(at(0, 'note'));
+		expect(await activeCell(page)).toBe(at(0, 'note'));
 		await press(page, 'Control+End');
-		expect(await inHand(page)).toBe(at(59, 'note'));
+		expect(await activeCell(page)).toBe(at(59, 'note'));
 		await press(page, 'ArrowRight', 'ArrowDown');
-		expect(await inHand(page), 'nothing wraps').toBe(at(59, 'note'));
+		expect(await activeCell(page), 'nothing wraps').toBe(at(59, 'note'));
 		await press(page, 'Control+Home');
 		const whole = await page.getByRole('grid').evaluate((grid) => {
 			const [{ top }, head] = [grid.getBoundingClientRect(), grid.firstElementChild!.getBoundingClientRect()];
@@ -41,16 +41,16 @@ test('arrows, Home, End and pages go where they should and stop at the edges; on
 				.length;
 		});
 		await press(page, 'PageDown');
-		expect(await inHand(page), 'the last that was wholly seen').toBe(at(whole - 1, 'number'));
+		expect(await activeCell(page), 'the last that was wholly seen').toBe(at(whole - 1, 'number'));
 		await press(page, 'PageUp');
-		expect(await inHand(page)).toBe(at(0, 'number'));
+		expect(await activeCell(page)).toBe(at(0, 'number'));
 		expect(await page.locator('[role=grid] [tabindex="0"]').count()).toBe(1);
 		const grid = page.getByRole('grid');
 		const counts = [await grid.getAttribute('aria-rowcount'), await grid.getAttribute('aria-colcount')];
 		expect(counts).toEqual(['62', `${gridColumns.length}`]);
 	}));
 
-test('every cell in hand is wholly in view, clear of the head and of the frozen columns', () =>
+test('every active cell is wholly in view, clear of the head and of the frozen columns', () =>
 	play(async (page) => {
 		await page.setViewportSize({ width: 820, height: 600 });
 		await startTyping(page);
@@ -83,7 +83,7 @@ test('every cell in hand is wholly in view, clear of the head and of the frozen 
 		}
 	}));
 
-test('with half the page covered by a keyboard the cell in hand stays in view', () =>
+test('with half the page covered by a keyboard the active cell stays in view', () =>
 	play(async (page) => {
 		await page.setViewportSize({ width: 820, height: 1180 });
 		await startTyping(page);
@@ -100,7 +100,7 @@ test('with half the page covered by a keyboard the cell in hand stays in view', 
 			.toBe(true);
 	}));
 
-test('the cell in hand keeps the focus while the grid is scrolled away from it', () =>
+test('the active cell keeps the focus while the grid is scrolled away from it', () =>
 	play(async (page) => {
 		await startTyping(page);
 		await paste(page, Array.from({ length: 300 }, (_, index) => `Print ${index + 1}`).join('\n'));
@@ -108,10 +108,10 @@ test('the cell in hand keeps the focus while the grid is scrolled away from it',
 		const grid = page.getByRole('grid');
 		await grid.evaluate((element) => (element.scrollTop = 9000));
 		await cell(page, 210, 'title').waitFor();
-		expect(await inHand(page)).toBe(at(1, 'title'));
+		expect(await activeCell(page)).toBe(at(1, 'title'));
 		expect(await page.locator('[role=row]').count(), 'only the rows in view are in the page').toBeLessThan(60);
 		await press(page, 'ArrowDown');
-		expect(await inHand(page)).toBe(at(2, 'title'));
+		expect(await activeCell(page)).toBe(at(2, 'title'));
 		expect(await grid.evaluate((element) => element.scrollTop)).toBeLessThan(200);
 	}));
 
@@ -120,16 +120,16 @@ test('Enter and Tab put in and go on; Enter under the last row adds one', () =>
 		await startTyping(page);
 		await page.keyboard.type('Low water');
 		await press(page, 'Enter');
-		expect(await inHand(page)).toBe(at(1, 'title'));
+		expect(await activeCell(page)).toBe(at(1, 'title'));
 		await page.keyboard.type('Salt road');
 		await press(page, 'Shift+Enter');
-		expect(await inHand(page)).toBe(at(0, 'title'));
+		expect(await activeCell(page)).toBe(at(0, 'title'));
 		await press(page, 'Tab', 'Tab');
 		await page.keyboard.type('300');
 		await press(page, 'Tab');
 		await page.keyboard.type('200');
 		await press(page, 'Shift+Tab');
-		expect(await inHand(page)).toBe(at(0, 'picture width'));
+		expect(await activeCell(page)).toBe(at(0, 'picture width'));
 		expect(await seenIn(page, 0, 'title', 'picture width', 'picture height')).toEqual([
 			'Low water typed',
 			'300 typed',
@@ -143,15 +143,15 @@ test('Tab goes on in the next row, and from the last cell of all into a row of i
 	play(async (page) => {
 		await withPrints(page, three.slice(0, 2));
 		await press(page, 'Control+Home', 'End', 'Tab');
-		expect(await inHand(page)).toBe(at(1, 'number'));
+		expect(await activeCell(page)).toBe(at(1, 'number'));
 		await press(page, 'Shift+Tab');
-		expect(await inHand(page)).toBe(at(0, 'note'));
+		expect(await activeCell(page)).toBe(at(0, 'note'));
 		await press(page, 'Control+End');
 		await page.keyboard.type('framed');
 		await press(page, 'Tab');
-		expect(await inHand(page)).toBe(at(2, 'number'));
+		expect(await activeCell(page)).toBe(at(2, 'number'));
 		await press(page, 'F2', 'Enter');
-		expect(await inHand(page)).toBe(at(2, 'number'));
+		expect(await activeCell(page)).toBe(at(2, 'number'));
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('5');
 	}));
 
@@ -160,7 +160,7 @@ test('rows are inserted, doubled, moved and deleted by keyboard, and each is one
 		await withPrints(page, three);
 		await press(page, 'Control+Home', 'ArrowRight', 'Alt+ArrowDown');
 		expect(await titles(page, 3)).toEqual(['Salt road typed', 'Low water typed', 'Kiln door typed']);
-		expect(await inHand(page), 'the hand goes with the print').toBe(at(1, 'title'));
+		expect(await activeCell(page), 'the focus goes with the print').toBe(at(1, 'title'));
 		await press(page, 'Alt+ArrowUp');
 		expect((await titles(page, 3))[0]).toBe('Low water typed');
 
@@ -179,7 +179,7 @@ test('rows are inserted, doubled, moved and deleted by keyboard, and each is one
 		await press(page, 'Control+y');
 		expect((await titles(page, 3))[0]).toBe('Low water typed');
 		await press(page, 'Shift+F10', 'Escape');
-		expect(await inHand(page), 'closed, the menu gives the hand back').toMatch(/ 1$/);
+		expect(await activeCell(page), 'closed, the menu gives the focus back').toMatch(/ 1$/);
 	}));
 
 test('a selection is the rectangle that Shift extends; Delete clears it as one step, copy and paste carry it', () =>
@@ -222,5 +222,5 @@ test('? lists the keys', () =>
 		await press(page, '?');
 		await page.getByRole('dialog', { name: 'Keys of the grid' }).waitFor();
 		await press(page, 'Escape');
-		expect(await inHand(page)).toBe(at(0, 'title'));
+		expect(await activeCell(page)).toBe(at(0, 'title'));
 	}));

@@ -56,7 +56,7 @@ test('on a phone the fields come soon: head of two lines, drawing folded, foot o
 		expect(await page.evaluate(() => document.activeElement?.id)).toBe('told');
 	}));
 
-test('start typing on a phone gives a print with its first field in hand', () =>
+test('start typing on a phone gives a print with its first field active', () =>
 	play(async (page) => {
 		await page.setViewportSize(phone);
 		await page.getByRole('button', { name: 'Start typing' }).click();

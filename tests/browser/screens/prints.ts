@@ -25,13 +25,13 @@ export const seenIn = (page: Page, row: number, ...keys: string[]): Promise<stri
 	Promise.all(keys.map((key) => seen(page, row, key)));
 
 /** The cell that has the focus, as `row key`; empty where none has. */
-export const inHand = (page: Page): Promise<string> =>
+export const activeCell = (page: Page): Promise<string> =>
 	page.evaluate(() => {
 		const element = document.activeElement?.closest<HTMLElement>('[data-row]');
 		return element ? `${element.dataset['row']} ${element.dataset['column']}` : '';
 	});
 
-/** A row and a column as `inHand` says them. */
+/** A row and a column as `activeCell` says them. */
 export const at = (row: number, key: string): string => `${row} ${columnIndexOf(key)}`;
 
 /** Pastes a text as a person does who has copied it elsewhere. */

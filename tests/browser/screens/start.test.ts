@@ -6,7 +6,7 @@ import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
 import { onStage, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
-import { at, cell, inHand, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
+import { activeCell, at, cell, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
 const play = oneStage();
 
@@ -46,7 +46,7 @@ test('a report is closed, or goes when the show changes; the focus goes to the g
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('button', { name: 'Close' }).click();
-		expect(await inHand(page)).toBe(at(0, 'title'));
+		expect(await activeCell(page)).toBe(at(0, 'title'));
 		await page.getByRole('button', { name: /to stop for/ }).click();
 		await page.getByRole('button', { name: 'Close' }).click();
 		expect(await focused(page)).toMatch(/to stop for/);
@@ -73,7 +73,7 @@ test('an import says what it did not know, leads to what it could not read, and 
 		await page.getByRole('button', { name: 'Files' }).click();
 		await chooseFile(page, 'Import rows', 'more.csv', 'title,top\nThird,high\n');
 		await page.getByRole('button', { name: 'Go to the first unread cell' }).click();
-		expect(await inHand(page)).toBe(at(2, 'top'));
+		expect(await activeCell(page)).toBe(at(2, 'top'));
 	}));
 
 test('the ways in and out close on Escape and with the place', () =>
@@ -148,7 +148,7 @@ test('the last print deleted can be had back from the empty screen', () =>
 		await expect.poll(() => seen(page, 0, 'picture width')).toBe('300 typed');
 	}));
 
-test('start typing gives a row with its first cell in hand', () =>
+test('start typing gives a row with its first cell active', () =>
 	play(async (page) => {
 		await startTyping(page);
 		await page.keyboard.type('Low water');

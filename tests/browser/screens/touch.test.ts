@@ -3,7 +3,7 @@ import { coverAllBut } from '../grid/fingers.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { phone } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
-import { at, cell, inHand, press, seen, startTyping } from './prints.ts';
+import { activeCell, at, cell, press, seen, startTyping } from './prints.ts';
 
 const play = oneStage({ hasTouch: true });
 const phonePlay = oneStage({ viewport: phone, hasTouch: true, reducedMotion: 'reduce' });
@@ -12,7 +12,7 @@ test('a tap takes a cell, a second tap opens it, a tap elsewhere keeps what was 
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Start typing' }).tap();
 		await cell(page, 0, 'picture width').tap();
-		expect(await inHand(page)).toBe(at(0, 'picture width'));
+		expect(await activeCell(page)).toBe(at(0, 'picture width'));
 		const editor = page.getByRole('textbox', { name: 'Picture width, row 1' });
 		expect(await editor.count()).toBe(0);
 		await cell(page, 0, 'picture width').tap();
@@ -24,9 +24,9 @@ test('a tap takes a cell, a second tap opens it, a tap elsewhere keeps what was 
 		expect(await editor.inputValue()).toBe('30cm');
 		await cell(page, 0, 'picture height').tap();
 		expect(await seen(page, 0, 'picture width')).toBe('300 typed');
-		expect(await inHand(page)).toBe(at(0, 'picture height'));
+		expect(await activeCell(page)).toBe(at(0, 'picture height'));
 		await page.getByRole('button', { name: 'Add print' }).tap();
-		expect(await inHand(page)).toBe(at(1, 'picture height'));
+		expect(await activeCell(page)).toBe(at(1, 'picture height'));
 		await page.getByRole('button', { name: 'This print…' }).tap();
 		await page.getByRole('menuitem', { name: 'Move up' }).tap();
 		await expect.poll(() => seen(page, 1, 'picture width')).toBe('300 typed');

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { oneStage } from './oneStage.ts';
-import { at, cell, inHand, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
+import { activeCell, at, cell, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
 const play = oneStage();
 
@@ -13,7 +13,7 @@ test('a shape typed into a new show gives window, borders, picture and bench ste
 		await cell(page, 0, 'shape').click();
 		await page.keyboard.type('3:2');
 		await press(page, 'Tab');
-		expect(await inHand(page)).toBe(at(0, 'picture width'));
+		expect(await activeCell(page)).toBe(at(0, 'picture width'));
 		expect(await seenIn(page, 0, 'shape', 'picture width', 'picture height', ...results)).toEqual([
 			'3:2 typed',
 			'376.5 worked-out',
@@ -136,7 +136,7 @@ test('a look is accepted and taken back; a way out is one tap', () =>
 		await expect.poll(() => seen(page, 0, 'side')).toBe('118 worked-out');
 	}));
 
-test('a worked-out cell in hand says how it came to its figure', () =>
+test('a worked-out active cell says how it came to its figure', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await cell(page, 0, 'window width').click();
@@ -153,11 +153,11 @@ test('every finding of the show leads to its cell', () =>
 		]);
 		await page.getByRole('button', { name: /to stop for/ }).click();
 		await page.getByRole('button', { name: /Stop: .*abc/ }).click();
-		await expect.poll(() => inHand(page)).toBe(at(1, 'picture width'));
+		await expect.poll(() => activeCell(page)).toBe(at(1, 'picture width'));
 		await press(page, 'F6');
 		expect(await page.evaluate(() => document.activeElement?.closest('#sentences') !== null)).toBe(true);
 		await press(page, 'F6');
-		await expect.poll(() => inHand(page)).toBe(at(1, 'picture width'));
+		await expect.poll(() => activeCell(page)).toBe(at(1, 'picture width'));
 		await press(page, 'Control+Home', 'F8');
-		expect(await inHand(page), 'F8 goes from one to the next').not.toBe(at(0, 'number'));
+		expect(await activeCell(page), 'F8 goes from one to the next').not.toBe(at(0, 'number'));
 	}));

@@ -8,7 +8,7 @@ import { readSettings } from '../../../src/core/show/readSettings.ts';
 import type { Show } from '../../../src/core/show/show.ts';
 import { blankNames } from '../../../src/pages/blankNames.ts';
 import { boardsInView } from '../../../src/pages/boardsInView.ts';
-import { beforeTheFirst, knifeStepInHand, knifeWork } from '../../../src/pages/knifeWork.ts';
+import { activeKnifeStep, beforeTheFirst, knifeWork } from '../../../src/pages/knifeWork.ts';
 import { namer } from '../core/show/randomEdits.ts';
 import { jobsOfShow, plansOf, showOf } from '../core/sheets/sheetsOf.ts';
 
@@ -43,7 +43,7 @@ test('the knife has every sheet of the plan, the begun ones with their ticks, bu
 	expect(knifeWork([viewOf(spoilt)]).all).toBe(2);
 });
 
-test('the step in hand is the one that was gone to, else the first in which something is left to cut', () => {
+test('the active step is the one that was gone to, else the first in which something is left to cut', () => {
 	const sheet = boards[0]!.sheets[0]!;
 	const cut = (at: number) => ({ ...sheet.cuts[0]!, at: mm(at) });
 	const cuts = [cut(500), cut(300), cut(400)];
@@ -52,14 +52,14 @@ test('the step in hand is the one that was gone to, else the first in which some
 	const { steps } = workOn([]);
 	const keys = steps.map(({ key }) => key);
 	expect(new Set(keys).size).toBe(3);
-	expect(knifeStepInHand(workOn([]), undefined), 'before the first cut').toBe(0);
+	expect(activeKnifeStep(workOn([]), undefined), 'before the first cut').toBe(0);
 	const first = steps[0]!.sheets[0]!.places;
-	expect(knifeStepInHand(workOn(first), undefined)).toBe(2);
-	expect(knifeStepInHand(workOn(first), keys[0]), 'a step stays in hand though it is done').toBe(1);
-	expect(knifeStepInHand(workOn(first), beforeTheFirst)).toBe(0);
-	expect(knifeStepInHand(workOn(first), 'of another plan')).toBe(2);
-	expect(knifeStepInHand(workOn([]), 'of another plan'), 'who has gone on stays among the steps').toBe(1);
-	expect(knifeStepInHand(workOn([0, 1, 2]), undefined)).toBe(3);
+	expect(activeKnifeStep(workOn(first), undefined)).toBe(2);
+	expect(activeKnifeStep(workOn(first), keys[0]), 'a step stays active though it is done').toBe(1);
+	expect(activeKnifeStep(workOn(first), beforeTheFirst)).toBe(0);
+	expect(activeKnifeStep(workOn(first), 'of another plan')).toBe(2);
+	expect(activeKnifeStep(workOn([]), 'of another plan'), 'who has gone on stays among the steps').toBe(1);
+	expect(activeKnifeStep(workOn([0, 1, 2]), undefined)).toBe(3);
 });
 
 test('a blank is named by its print and copy, and is left over where the print wants another size, or is gone', () => {

@@ -69,7 +69,7 @@ test('a mount is ticked off when its cuts of the step are, as the row asks now',
 	expect(made(), 'cut somewhere else').toEqual([false, false]);
 });
 
-test('the step in hand is the one named, else the first that is not done, with its test cut', () => {
+test('the active step is the one named, else the first that is not done, with its test cut', () => {
 	const { stations } = benchOf('guide', [{ shape: '3:2', board: 'B' }, { shape: '3:2' }]);
 	expect(stationInHand(stations, stations[5]!.key, () => false)).toBe(5);
 	expect(stationInHand(stations, undefined, () => false)).toBe(0);

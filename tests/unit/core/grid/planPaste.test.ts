@@ -8,7 +8,7 @@ const grid: GridCells = { rows: ['r0', 'r1', 'r2'], columns: ['number', 'title',
 const cells = (top: number, left: number, bottom: number, right: number) =>
 	between({ row: top, column: left }, { row: bottom, column: right });
 
-test('a table goes to the right and down from the cell in hand', () => {
+test('a table goes to the right and down from the active cell', () => {
 	expect(
 		planPaste(
 			[

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { rowHeight, rowsInPage, shareSlots, type Slot } from '../../../../src/ui/grid/slots.ts';
 
-test('the rows in view are in the page, and the row in hand wherever it is', () => {
+test('the rows in view are in the page, and the active row wherever it is', () => {
 	const rows = rowsInPage(100 * rowHeight, 10 * rowHeight, 1000, 3);
 	expect(rows).toContain(100);
 	expect(rows).toContain(109);
