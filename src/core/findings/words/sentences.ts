@@ -79,7 +79,8 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		const own = `The ${found.what}’s ${found.axis} ${figure(found.inside)}`;
 		if (found.kind === 'too large')
 			return `${own} is ${say(found.over)} larger than the ${figure(found.rebate)} of the rebate of “${shownText(found.frame)}”.`;
-		const has = `${own} has ${say(found.play)} of play in “${shownText(found.frame)}”`;
+		const play = isSame(found.play, 0) ? 'no play' : `${say(found.play)} of play`;
+		const has = `${own} has ${play} in “${shownText(found.frame)}”`;
 		return found.kind === 'gap'
 			? `${has}, and its lip of ${say(found.lip)} does not hide a gap.`
 			: `${has}; ${figure(found.least)} to ${say(found.most)} are usual.`;

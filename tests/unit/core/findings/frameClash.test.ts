@@ -94,7 +94,7 @@ const cases: readonly RuleCase[] = [
 		code: 'frame-clash',
 		level: 'look',
 		told: 'shape 3:2, mount 20 1/16 x 16, frame Oak',
-		says: 'has 0 in of play in “Oak”; 1/32 to 3/16 in are usual',
+		says: 'has no play in “Oak”; 1/32 to 3/16 in are usual',
 		not: 'shape 3:2, mount 20 x 16, frame Oak',
 		show: inch,
 	},
