@@ -5,15 +5,16 @@ import { leftOfShow, settingsOfShow } from '../core/show/settingsOfShow.ts';
 import type { Show } from '../core/show/show.ts';
 import { settingsText } from '../files/resultTexts.ts';
 import type { Session } from './session.svelte.ts';
-import { compareWith, type Incoming, type Taken, type TakeOptions } from './takeFile.ts';
+import { compareWith, type ImportOptions, type ImportOutcome } from './importFile.ts';
+import type { Origin } from './incoming.ts';
 
 /** Compares the prints of a whole show with those of the open one. What else differs is said, and settings are offered. */
 export function compareShow(
 	session: Session,
 	show: Omit<Show, 'id'>,
-	{ fileName, source, label }: Incoming,
-	options?: TakeOptions,
-): Promise<Taken> {
+	{ fileName, source, label }: Origin,
+	options?: ImportOptions,
+): Promise<ImportOutcome> {
 	const { settings } = readSettings(show.settings);
 	const rows = show.rows.map((row) => pinRow(row, settings.unit, session.settings.unit, settings.sizes));
 	const read = {

@@ -1,6 +1,6 @@
 import { apply, type Edit } from '../core/show/edit.ts';
 import type { Show } from '../core/show/show.ts';
-import { takeIn } from '../core/show/takeIn.ts';
+import { keepObjects } from '../core/show/keepObjects.ts';
 import type { ShowStore, StoredShow } from '../storage/showStore.ts';
 import { askToPersist } from './askToPersist.ts';
 import type { CopyCount } from './copyCount.svelte.ts';
@@ -113,6 +113,6 @@ export class Keeping {
 		if (!stored || isBusy() || !this.#saving.caughtUp(stored.revision)) return;
 		const { unsaved } = this.#saving;
 		copies.caughtUp(stored, unsaved);
-		set(unsaved.reduce(apply, takeIn(show(), stored.show)));
+		set(unsaved.reduce(apply, keepObjects(show(), stored.show)));
 	}
 }

@@ -29,7 +29,7 @@ import type { Step } from './history.svelte.ts';
 import type { Session } from './session.svelte.ts';
 
 /** A file to be taken into the show that is open. */
-export interface RowsToTake {
+export interface RowsToImport {
 	readonly read: RowsOfFile;
 	readonly fileName: string;
 	/** How it is named in sentences. */
@@ -46,11 +46,11 @@ export class MergeReview {
 	#settings: Session['settings'];
 	readonly #readUnder: Session['settings'];
 	#choices = $state.raw<Choices>(new Map());
-	readonly file: RowsToTake;
+	readonly file: RowsToImport;
 	readonly #session: Session;
 	readonly #exchanges: readonly Exchange[];
 
-	constructor(session: Session, file: RowsToTake, exchanges: readonly Exchange[]) {
+	constructor(session: Session, file: RowsToImport, exchanges: readonly Exchange[]) {
 		this.#session = session;
 		this.file = file;
 		this.#exchanges = exchanges;

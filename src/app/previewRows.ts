@@ -3,9 +3,9 @@ import { shownText } from '../core/show/shownText.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import { judgeRow } from '../core/findings/judgeRow.ts';
 import { readRows } from '../files/csv.ts';
-import { firstLines, textOf } from '../files/readTable.ts';
+import { firstLines } from '../files/readTable.ts';
 import type { Session } from './session.svelte.ts';
-import type { Incoming } from './takeFile.ts';
+import type { IncomingList } from './incoming.ts';
 
 /** The first rows of a file as they would be understood. */
 export interface PreviewOfRows {
@@ -18,12 +18,11 @@ const most = 3;
 const mostCharacters = 20_000;
 
 /** Solves the first rows of a file under a matching of its columns, for the eye. */
-export function previewRows({ settings }: Session, { content }: Incoming, matching: ColumnMatching): PreviewOfRows {
-	const text = textOf(content);
-	if ('problem' in text) return { problem: text.problem, rows: [] };
-	const read = readRows(firstLines(text.value, mostCharacters), settings, (place) => `row ${place}`, {
+export function previewRows({ settings }: Session, { opened }: IncomingList, matching: ColumnMatching): PreviewOfRows {
+	const { text, isWhole } = opened.list.beginning;
+	const read = readRows(firstLines(text, mostCharacters), settings, (place) => `row ${place}`, {
 		matching,
-		isBeginning: text.value.length > mostCharacters,
+		isBeginning: !isWhole || text.length > mostCharacters,
 	});
 	if ('problem' in read) return { problem: `So they cannot be read: ${read.problem}.`, rows: [] };
 	const rows = read.rows.slice(0, most).map((row, place) => {

@@ -14,8 +14,8 @@ import { readSettings, unknownSettings } from '../core/show/readSettings.ts';
 import type { Row } from '../core/show/row.ts';
 import type { TypedSettings } from '../core/show/settings.ts';
 import { readRows, type WorkedOutRows, writeRows } from '../files/csv.ts';
-import { decodeText } from '../files/decodeText.ts';
 import { isShowFileText, readSettingsFile, readShowFile } from '../files/showFile.ts';
+import { textOfFile } from '../files/textOfFile.ts';
 import { openHighs } from '../solver/openHighs.ts';
 import { type PlanArguments, readPlanArguments, usage } from './planArguments.ts';
 import { planJson } from './planJson.ts';
@@ -89,8 +89,9 @@ function readInput({ file, show }: PlanArguments, standing: string | undefined):
 	if ('problem' in bytes) return bytes;
 	const own = show === undefined ? undefined : settingsOf(show, standing);
 	if (own !== undefined && 'problem' in own) return own;
-	const text = decodeText(bytes.value);
-	if ('value' in text && isShowFileText(text.value)) {
+	const text = textOfFile(bytes.value);
+	if ('problem' in text) return { problem: `line 1, column 1: ${text.problem}` };
+	if (isShowFileText(text.value)) {
 		const read = readShowFile(text.value);
 		if ('problem' in read) return { problem: `${file}: ${read.problem}` };
 		const { rows, settings, views, ticks = [], cutSheets = [] } = read.value;
@@ -98,7 +99,7 @@ function readInput({ file, show }: PlanArguments, standing: string | undefined):
 		return { value: { rows, ticks, cutSheets, ...looked, notes: [], isShowFile: true } };
 	}
 	const typedSettings = own?.value ?? {};
-	const read = readRows(bytes.value, readSettings(typedSettings).settings, (place, attempt) =>
+	const read = readRows(text.value, readSettings(typedSettings).settings, (place, attempt) =>
 		attempt === 1 ? `row ${place}` : `row ${place} (${attempt})`,
 	);
 	if ('problem' in read) return read;
@@ -110,7 +111,8 @@ function readInput({ file, show }: PlanArguments, standing: string | undefined):
 function settingsOf(show: string, standing: string | undefined): Reading<TypedSettings> {
 	const bytes = bytesOf(show, standing);
 	if ('problem' in bytes) return bytes;
-	const read = readSettingsFile(bytes.value);
+	const text = textOfFile(bytes.value);
+	const read = 'problem' in text ? text : readSettingsFile(text.value);
 	return 'problem' in read ? { problem: `${show}: ${read.problem}` } : read;
 }
 

@@ -39,11 +39,15 @@ export const isBackup = (document: Stored): boolean => document['format'] === ba
  * Reads a backup.
  * @returns a problem, one sentence that names the show, if it is damaged, newer, or no backup
  */
-export function readBackup(file: Uint8Array | string): Reading<readonly BackedUpShow[]> {
-	const read = readDocument(file);
-	if ('problem' in read) return read;
-	const { version, shows } = read.value;
-	if (!isBackup(read.value)) return { problem: 'this is no backup: it is not marked as one' };
+export function readBackup(text: string): Reading<readonly BackedUpShow[]> {
+	const document = readDocument(text);
+	return 'problem' in document ? document : readBackupDocument(document.value);
+}
+
+/** Reads what a backup holds. */
+export function readBackupDocument(document: Stored): Reading<readonly BackedUpShow[]> {
+	const { version, shows } = document;
+	if (!isBackup(document)) return { problem: 'this is no backup: it is not marked as one' };
 	if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
 		return {
 			problem: `this backup cannot be opened: its version is ${versionWords(version)}`,

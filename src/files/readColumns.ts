@@ -1,6 +1,6 @@
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import type { ColumnName } from '../core/show/columns.ts';
-import { firstLines, readTable, textOf } from './readTable.ts';
+import { readTable } from './readTable.ts';
 
 /** A column of a file, as it was understood. */
 export interface ColumnOfFile {
@@ -23,20 +23,17 @@ export interface ColumnsOfFile {
 	readonly key: string;
 }
 
-/** How much of a file is looked at: its headers and first rows stand there. */
-const mostCharacters = 200_000;
 const mostSamples = 3;
 
 /**
  * Looks at the columns of a file without reading all of it.
+ * @param beginning its first lines; see `beginningOf`
  * @param matching what a person has said of them
- * @returns undefined where nothing is to be asked because the file cannot be read anyway: it is empty, no text, or has
+ * @returns undefined where nothing is to be asked because the file cannot be read anyway: it is empty, no list, or has
  * no column that means anything
  */
-export function readColumns(file: Uint8Array | string, matching?: ColumnMatching): ColumnsOfFile | undefined {
-	const text = textOf(file);
-	if ('problem' in text) return undefined;
-	const table = readTable(firstLines(text.value, mostCharacters), { matching, isAsking: true, isBeginning: true });
+export function readColumns(beginning: string, matching?: ColumnMatching): ColumnsOfFile | undefined {
+	const table = readTable(beginning, { matching, isAsking: true, isBeginning: true });
 	if ('problem' in table) return undefined;
 	const columns = table.columns.map(({ header, guesses, text: headerText, at }): ColumnOfFile => {
 		const samples = table.records.map((cells) => cells[at] ?? '').filter((cell) => cell.trim() !== '');

@@ -9,7 +9,7 @@ import { shownText } from '../core/show/shownText.ts';
 import { sizePairs, splitSize } from '../core/show/splitSize.ts';
 import { barenessOf } from '../core/show/bareness.ts';
 import type { Header, HeaderUnit } from './headers.ts';
-import { readTable, textOf } from './readTable.ts';
+import { readTable } from './readTable.ts';
 
 /** A result that came with a row: it is compared, never taken. */
 export interface ResultCell {
@@ -53,23 +53,20 @@ const progressStep = 250;
 export type MakeId = (place: number, attempt: number) => RowId;
 
 /**
- * Reads rows from a delimited file: cells as typed, whatever they hold, in the order of the file.
+ * Reads rows from the text of a delimited file: cells as typed, whatever they hold, in the order of the file.
  *
- * @param file its bytes, or its text
  * @param makeId names a row whose print id is blank, or that of a row before it, by its place from 1; asked again, with
  * the next attempt, while the name is taken
- * @returns a problem, `line N, column NAME: what is wrong`, where the file is not text, is empty, has no known header or
+ * @returns a problem, `line N, column NAME: what is wrong`, where it is no list, is empty, has no known header or
  * one twice, or breaks the rules of quoting
  */
 export function readRows(
-	file: Uint8Array | string,
+	text: string,
 	settings: Pick<Settings, 'unit' | 'sizes'>,
 	makeId: MakeId,
 	{ matching, onProgress, isBeginning = false }: ReadOptions = {},
 ): RowsOfFile | { readonly problem: string } {
-	const text = textOf(file);
-	if ('problem' in text) return text;
-	const table = readTable(text.value, { matching, isBeginning });
+	const table = readTable(text, { matching, isBeginning });
 	if ('problem' in table) return table;
 	const { headers, records, lines, notes, unknown } = table;
 	const printIdAt = headers.findIndex(({ kind, name }) => kind === 'typed' && name === 'print id');

@@ -1,12 +1,11 @@
 import Papa from 'papaparse';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
-import { decodeText } from './decodeText.ts';
 import { findDelimiter } from './findDelimiter.ts';
 import { findHeaderRow } from './findHeaderRow.ts';
 import { unguardCell } from './formulaGuard.ts';
 import { joinHeaderLines } from './headerLines.ts';
 import { type Header, readHeader } from './headers.ts';
-import { problemOfKind } from './kindOfFile.ts';
+import { kindOfText } from './kindOfFile.ts';
 import { distinctHeaders, matchColumns, type MatchedColumn } from './matchColumns.ts';
 import { isTotal, passedOver } from './passedOver.ts';
 import { withPlainLineEnds } from './plainLineEnds.ts';
@@ -37,14 +36,6 @@ interface Line {
 /** How many rows are looked at to see what a column holds. */
 const mostSamples = 20;
 
-/** The text of a file. @returns a problem, `line N, column N: what is wrong` */
-export function textOf(file: Uint8Array | string): { readonly value: string } | { readonly problem: string } {
-	const kind = problemOfKind(file);
-	if (kind !== undefined) return { problem: `line 1, column 1: ${kind}` };
-	const decoded = typeof file === 'string' ? { value: file.replace(/^\ufeff/, '') } : decodeText(file);
-	return 'problem' in decoded ? { problem: `line 1, column 1: ${decoded.problem}` } : decoded;
-}
-
 /** The first lines of a text, at most so many characters; where it is longer, the last line may end within a quote. */
 export function firstLines(text: string, mostCharacters: number): string {
 	if (text.length <= mostCharacters) return text;
@@ -64,14 +55,16 @@ export interface TableOptions {
 
 /**
  * Reads a delimited text as a table.
- * @returns a problem, `line N, column NAME: what is wrong`, where it is empty, has no known header or one twice, or breaks
- * the rules of quoting
+ * @returns a problem, `line N, column NAME: what is wrong`, where it is no list, is empty, has no known header or one twice,
+ * or breaks the rules of quoting
  */
 export function readTable(
-	file: string,
+	given: string,
 	{ matching, isAsking = false, isBeginning = false }: TableOptions = {},
 ): Table | { readonly problem: string } {
-	const text = withPlainLineEnds(withoutEndMark(file));
+	const kind = kindOfText(given);
+	if (kind !== undefined) return { problem: `line 1, column 1: ${kind}` };
+	const text = withPlainLineEnds(withoutEndMark(given));
 	if (/^[,;\t|"'\s]*$/.test(text)) return { problem: 'line 1, column 1: the file is empty' };
 	const { delimiter, skippedLines } = findDelimiter(text);
 	const scanned = scanRecords(text, delimiter);

@@ -4,7 +4,6 @@ import type { TypedSettings } from '../core/show/settings.ts';
 import { isRecord } from '../core/show/settingValue.ts';
 import type { Show } from '../core/show/show.ts';
 import { storedVersion, type Stored, upgrade, viewsApart } from '../core/show/upgrade.ts';
-import { decodeText } from './decodeText.ts';
 import { jsonProblem } from './jsonProblem.ts';
 
 /** What marks a show file. */
@@ -24,8 +23,8 @@ export function showDocument(show: Omit<Show, 'id'>): Stored {
  * Reads a show file of any version up to today's.
  * @returns a problem, one sentence that names the place, if it is damaged, newer, or no show file
  */
-export function readShowFile(file: Uint8Array | string): Reading<Omit<Show, 'id'>> {
-	const document = readDocument(file);
+export function readShowFile(text: string): Reading<Omit<Show, 'id'>> {
+	const document = readDocument(text);
 	return 'problem' in document ? document : readShowDocument(document.value);
 }
 
@@ -39,28 +38,26 @@ export function readShowDocument(document: Stored): Reading<Omit<Show, 'id'>> {
 }
 
 /** Reads settings from a file: a bare record of them, or those of a show file. */
-export function readSettingsFile(file: Uint8Array | string): Reading<TypedSettings> {
-	const document = readDocument(file);
+export function readSettingsFile(text: string): Reading<TypedSettings> {
+	const document = readDocument(text);
 	if ('problem' in document) return document;
 	if (!isShowDocument(document.value)) {
 		const { settings } = document.value;
 		return { value: isRecord(settings) ? settings : document.value };
 	}
-	const show = readShowFile(file);
+	const show = readShowDocument(document.value);
 	return 'problem' in show ? show : { value: show.value.settings };
 }
 
 /** Whether a text looks like a show file, not like rows. */
-export const isShowFileText = (text: string): boolean => /^\ufeff?\s*\{/.test(text);
+export const isShowFileText = (text: string): boolean => /^\s*\{/.test(text);
 
 const isShowDocument = (document: Stored): boolean => document['format'] === showFormat;
 
 /** A JSON document that is a record. @returns a problem that says where it is damaged */
-export function readDocument(file: Uint8Array | string): Reading<Stored> {
-	const decoded = typeof file === 'string' ? { value: file.replace(/^\ufeff/, '') } : decodeText(file);
-	if ('problem' in decoded) return decoded;
-	if (decoded.value.trim() === '') return { problem: 'the file is empty' };
-	const document = parsed(decoded.value);
+export function readDocument(text: string): Reading<Stored> {
+	if (text.trim() === '') return { problem: 'the file is empty' };
+	const document = parsed(text);
 	if ('problem' in document) return document;
 	return isRecord(document.value) ? { value: document.value } : { problem: 'this file holds no show and no settings' };
 }

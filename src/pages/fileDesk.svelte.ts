@@ -9,34 +9,42 @@ import { changeSettings } from '../core/show/changeSettings.ts';
 import { oneAtATime } from '../core/show/saidOfFiles.ts';
 import {
 	askAgain,
-	type Incoming,
-	incomingFile,
-	incomingText,
-	keepTaken,
+	importIncoming,
+	importReviewed,
+	type ImportOptions,
+	type ImportOutcome,
+	keepImported,
+	loadExample,
 	mayBeMatched,
-	take,
-	takeExample,
-	type Taken,
-	takeReviewed,
-	type TakeOptions,
-} from '../app/takeFile.ts';
+} from '../app/importFile.ts';
+import {
+	type Incoming,
+	isList,
+	type IncomingList,
+	nameOfFile,
+	nameOfPasted,
+	openFile,
+	openPasted,
+	type Origin,
+} from '../app/incoming.ts';
 import { isSameShow, type StandingOfShow } from '../app/backupStandings.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import {
 	givenOut,
 	leftBehind,
 	notGivenOut,
-	notTakenIn,
+	notRead,
 	restored,
 	rowsInWords,
-	settingsTaken,
-	showTakenIn,
-	type TakenIn,
-} from '../core/show/takenIn.ts';
+	settingsApplied,
+	showOpened,
+	type FileReport,
+} from '../core/show/fileReports.ts';
+import type { Reading } from '../core/length/reading.ts';
 import type { Show } from '../core/show/show.ts';
 
 /** What has to be answered before something comes in. */
-export type Step = Exclude<Taken, { readonly kind: 'told' }>;
+export type Step = Exclude<ImportOutcome, { readonly kind: 'reported' }>;
 
 /** How far a large file is. */
 export interface Progress {
@@ -47,10 +55,10 @@ export interface Progress {
 }
 
 interface Told {
-	readonly report: TakenIn;
+	readonly report: FileReport;
 	readonly show: Show;
 	/** What came in, where one may say anew what its columns hold. */
-	readonly incoming: Incoming | undefined;
+	readonly incoming: IncomingList | undefined;
 	/** The step that brought it; undefined where nothing has changed. */
 	readonly step: UndoStep | undefined;
 }
@@ -64,9 +72,9 @@ export class FileDesk {
 	#step = $state.raw<Step>();
 	#progress = $state.raw<Progress>();
 	#job: AbortController | undefined;
-	/** What came in last. */
-	#incoming: Incoming | undefined;
-	/** How many files came with the one that is taken in, and are not looked at. */
+	/** The list that came in last, while it may be read again. */
+	#list: IncomingList | undefined;
+	/** How many files came with the one that is imported, and are not looked at. */
 	#others = 0;
 	/** The step to take back when the columns of what it brought are said anew. */
 	#again: UndoStep | undefined;
@@ -83,7 +91,7 @@ export class FileDesk {
 	 * What came of the last file or text; undefined where nothing is to be said, and once the show is another: after the
 	 * next edit it would speak of what is no more. What could not be read is said until it is closed.
 	 */
-	get report(): TakenIn | undefined {
+	get report(): FileReport | undefined {
 		const told = this.#told;
 		return told && (told.report.isProblem || told.show === this.#session.show) ? told.report : undefined;
 	}
@@ -106,6 +114,7 @@ export class FileDesk {
 	/** The report is read. */
 	close(): void {
 		this.#told = undefined;
+		this.#letGo();
 	}
 
 	/** One goes to another place: the ways in and out stay behind, and so does a report that asks for nothing. */
@@ -120,6 +129,7 @@ export class FileDesk {
 	leave(): void {
 		this.#others = 0;
 		this.#stop();
+		this.#letGo();
 	}
 
 	#stop(): void {
@@ -127,26 +137,25 @@ export class FileDesk {
 		this.#step = this.#again = undefined;
 	}
 
-	/** Asks for a file and takes it in; rows or shows, as the file says itself. */
+	/** Asks for a file and imports it; rows or shows, as the file says itself. */
 	async import(): Promise<void> {
 		const file = await chooseFile();
-		if (file) await this.takeFiles([file]);
+		if (file) await this.importFiles([file]);
 	}
 
-	/** Takes files in that came from somewhere: the first of them, for each may have to be answered. */
-	async takeFiles(files: readonly File[]): Promise<void> {
+	/**
+	 * Imports files that came from somewhere: the first of them, for each may have to be answered. What is asked about
+	 * another stays where this one cannot be read.
+	 */
+	async importFiles(files: readonly File[]): Promise<void> {
 		const [file, ...others] = files;
 		if (!file) return;
-		const incoming = await incomingFile(file);
-		if ('report' in incoming) return this.#tell(incoming.report);
-		this.leave();
-		this.#others = others.length;
-		await this.#take(incoming);
+		await this.#import(nameOfFile(file), (signal) => openFile(file, signal), others.length);
 	}
 
 	/** Says that something could not be read before it was looked at. */
 	refuse(source: string, problem: string): void {
-		this.#tell(notTakenIn(source, problem));
+		this.#tell(notRead(source, problem));
 	}
 
 	/** Asks what the columns of the last file hold, whatever was said before. */
@@ -162,12 +171,12 @@ export class FileDesk {
 	}
 
 	loadExample(): void {
-		this.#tell(takeExample(this.#session));
+		this.#tell(loadExample(this.#session));
 	}
 
-	/** Takes in pasted text. What cannot be read is left where it is, to be mended. */
+	/** Imports pasted text. What cannot be read is left where it is, to be mended. */
 	paste(text: string): Promise<void> {
-		return this.#take(incomingText(text));
+		return this.#import(nameOfPasted, (signal) => openPasted(text, signal));
 	}
 
 	async export(way?: Way): Promise<void> {
@@ -186,9 +195,9 @@ export class FileDesk {
 	}
 
 	/** Makes the settings that rows of a file were worked out with those of the show. */
-	takeSettings(change: Readonly<Record<string, unknown>>): void {
+	applySettings(change: Readonly<Record<string, unknown>>): void {
 		const step = this.#session.do((show) => changeSettings(show, change, 'Use settings of the file'));
-		if (step) this.#tell(settingsTaken);
+		if (step) this.#tell(settingsApplied);
 	}
 
 	/** Says what the columns of the file mean. That is remembered for files with the same headers. */
@@ -200,13 +209,15 @@ export class FileDesk {
 		this.#step = this.#again = undefined;
 		// What came in as it was understood before goes out again, unless something was done since: then it is compared.
 		if (again === this.#session.lastStep) this.#session.takeBack(again);
-		await this.#take(step.incoming, { matching });
+		await this.#work(step.incoming.source, (options) =>
+			importIncoming(this.#session, step.incoming, { ...options, matching }),
+		);
 	}
 
-	/** Takes the file in as it was chosen. */
-	async takeReview(review: MergeReview): Promise<void> {
+	/** Imports the file as it was chosen. */
+	async importReview(review: MergeReview): Promise<void> {
 		this.#step = undefined;
-		await this.#work(review.file.source, (options) => takeReviewed(this.#session, review, options));
+		await this.#work(review.file.source, (options) => importReviewed(this.#session, review, options));
 	}
 
 	/** Puts a show of a file on the shelf and opens it. */
@@ -215,16 +226,16 @@ export class FileDesk {
 		const id = await this.#shelf.add([named]);
 		this.#step = undefined;
 		if (id === undefined || !(await this.#shelf.open(id)))
-			return this.#tell(notTakenIn(`“${fileName}”`, this.#shelf.problem ?? ''));
-		await keepTaken(this.#session, fileName);
-		this.#tell(showTakenIn(named.name, show.rows.length, false));
+			return this.#tell(notRead(`“${fileName}”`, this.#shelf.problem ?? ''));
+		await keepImported(this.#session, fileName);
+		this.#tell(showOpened(named.name, show.rows.length, false));
 	}
 
 	/** Compares a show of a file with the open one, or with the one of that id. */
-	async compare(show: Omit<Show, 'id'>, incoming: Incoming, id?: string): Promise<void> {
+	async compare(show: Omit<Show, 'id'>, incoming: Origin, id?: string): Promise<void> {
 		this.#step = undefined;
 		if (id !== undefined && !(await this.#shelf.open(id)))
-			return this.#tell(notTakenIn(incoming.source, this.#shelf.problem ?? ''));
+			return this.#tell(notRead(incoming.source, this.#shelf.problem ?? ''));
 		await this.#work(incoming.source, (options) => compareShow(this.#session, show, incoming, options));
 	}
 
@@ -249,14 +260,40 @@ export class FileDesk {
 		return (await shelf.add([{ ...show, name: shelf.freeName(show.name) }], isArchived)) !== undefined;
 	}
 
-	async #take(incoming: Incoming, more: TakeOptions = {}): Promise<void> {
-		this.#incoming = incoming;
-		await this.#work(incoming.source, (options) => take(this.#session, incoming, { ...options, ...more }));
+	async #import(
+		source: string,
+		open: (signal: AbortSignal | undefined) => Promise<Reading<Incoming>>,
+		others = 0,
+	): Promise<void> {
+		this.#others = others;
+		await this.#work(source, async (options) => {
+			const incoming = await open(options.signal);
+			if (options.signal?.aborted) {
+				if ('value' in incoming && isList(incoming.value)) incoming.value.opened.list.letGo();
+				throw options.signal.reason as Error;
+			}
+			if ('problem' in incoming) return { kind: 'reported', report: notRead(source, incoming.problem) };
+			this.#hold(isList(incoming.value) ? incoming.value : undefined);
+			this.#step = this.#again = undefined;
+			return importIncoming(this.#session, incoming.value, options);
+		});
+	}
+
+	/** Holds the list that is imported, in the place of the last one. */
+	#hold(list: IncomingList | undefined): void {
+		this.#list?.opened.list.letGo();
+		this.#list = list;
+		if (this.#told) this.#told = { ...this.#told, incoming: undefined };
+	}
+
+	/** Lets go of the list that came in last, once it is neither read nor asked about, nor may be asked about again. */
+	#letGo(): void {
+		if (!this.#job && !this.#step && !this.#told?.incoming) this.#hold(undefined);
 	}
 
 	/** Does what may take long, with its progress shown, until it is done or left, or its show is closed. */
-	async #work(source: string, work: (options: TakeOptions) => Promise<Taken>): Promise<void> {
-		this.#stop();
+	async #work(source: string, work: (options: ImportOptions) => Promise<ImportOutcome>): Promise<void> {
+		this.#job?.abort(new DOMException('left', 'AbortError'));
 		const job = new AbortController();
 		this.#job = job;
 		const session = this.#session;
@@ -264,7 +301,7 @@ export class FileDesk {
 		const end = () => job.abort(signal.reason);
 		signal.addEventListener('abort', end);
 		try {
-			const taken = await work({
+			const outcome = await work({
 				memory: this.#shelf.memory,
 				signal: job.signal,
 				onProgress: (doing, done, of) => {
@@ -273,18 +310,21 @@ export class FileDesk {
 			});
 			if (this.#job !== job) return;
 			signal.throwIfAborted();
-			if (taken.kind === 'told') this.#tell(taken.report, this.#incoming, taken.step);
+			if (outcome.kind === 'reported') this.#tell(outcome.report, this.#list, outcome.step);
 			else {
-				this.#step = taken;
+				this.#step = outcome;
 				this.#told = undefined;
 				this.isOpen = false;
 			}
 		} catch (cause) {
 			if (signal.aborted) this.#tell(leftBehind(source));
-			else if (!job.signal.aborted) this.#tell(notTakenIn(source, (cause as Error).message));
+			else if (!job.signal.aborted) this.#tell(notRead(source, (cause as Error).message));
 		} finally {
 			signal.removeEventListener('abort', end);
-			if (this.#job === job) this.#job = this.#progress = undefined;
+			if (this.#job === job) {
+				this.#job = this.#progress = undefined;
+				this.#letGo();
+			}
 		}
 	}
 
@@ -302,8 +342,8 @@ export class FileDesk {
 	 * @param incoming what came in, where the report is of that
 	 * @param step the step that brought it
 	 */
-	#tell(report: TakenIn, incoming?: Incoming, step?: UndoStep): void {
-		const isMatched = incoming !== undefined && !report.isProblem && mayBeMatched(incoming.content);
+	#tell(report: FileReport, incoming?: IncomingList, step?: UndoStep): void {
+		const isMatched = incoming !== undefined && !report.isProblem && mayBeMatched(incoming);
 		const sentences = [...report.sentences, ...(this.#others > 0 ? [oneAtATime(this.#others)] : [])];
 		this.#others = 0;
 		this.#told = {

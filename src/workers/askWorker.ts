@@ -10,8 +10,23 @@ export type AskedWorker = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage'
  * @param what it does, for the sentence when it breaks off: "harmonising"
  * @param onNews told what comes on the way to the answer
  */
-export function askWorker<Any extends Reply<unknown, unknown>>(
+export async function askWorker<Any extends Reply<unknown, unknown>>(
 	startWorker: () => AskedWorker,
+	job: unknown,
+	signal: AbortSignal,
+	what: string,
+	onNews?: (news: NewsOf<Any>) => void,
+): Promise<AnswerOf<Any>> {
+	signal.throwIfAborted();
+	const worker = startWorker();
+	const answer = await askRunning<Any>(worker, job, signal, what, onNews);
+	worker.terminate();
+	return answer;
+}
+
+/** Asks a worker that runs already, and goes on running once it has answered; else as `askWorker`. */
+export function askRunning<Any extends Reply<unknown, unknown>>(
+	worker: AskedWorker,
 	job: unknown,
 	signal: AbortSignal,
 	what: string,
@@ -19,33 +34,26 @@ export function askWorker<Any extends Reply<unknown, unknown>>(
 ): Promise<AnswerOf<Any>> {
 	return new Promise((resolve, reject) => {
 		signal.throwIfAborted();
-		const worker = startWorker();
-		const finish = (settle: () => void) => {
+		const fail = (cause: Error) => {
 			worker.terminate();
 			signal.removeEventListener('abort', abort);
-			settle();
+			reject(cause);
 		};
 		const abort = () => {
-			finish(() => {
-				reject(signal.reason as Error);
-			});
+			fail(signal.reason as Error);
 		};
 		signal.addEventListener('abort', abort);
 		// A worker whose script does not arrive has nothing to say of it.
 		worker.onerror = ({ message }: Partial<ErrorEvent>) => {
-			finish(() => {
-				reject(new Error(workStopped(what, message)));
-			});
+			fail(new Error(workStopped(what, message)));
 		};
 		worker.onmessage = ({ data }: MessageEvent<Reply<AnswerOf<Any>, NewsOf<Any>>>) => {
-			if ('news' in data) {
-				onNews?.(data.news);
-				return;
+			if ('news' in data) onNews?.(data.news);
+			else if ('problem' in data) fail(new Error(data.problem));
+			else {
+				signal.removeEventListener('abort', abort);
+				resolve(data.answer);
 			}
-			finish(() => {
-				if ('answer' in data) resolve(data.answer);
-				else reject(new Error(data.problem));
-			});
 		};
 		worker.postMessage(job);
 	});

@@ -5,7 +5,9 @@ import type { Harmony } from '../core/harmonise/harmonise.ts';
 import type { ColumnMatching } from '../core/show/columnMatching.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/show/settings.ts';
+import type { Reading } from '../core/length/reading.ts';
 import type { RowsOfFile } from '../files/csv.ts';
+import type { OpenedText } from '../files/openText.ts';
 
 /** What a worker says that is asked one thing: news on the way, if it has any, then its answer or what went wrong. */
 export type Reply<Answer, News = never> =
@@ -46,9 +48,16 @@ export type PackingReply = Reply<readonly BoardPlan[], PackingNews>;
 /** What the worker that orders set-ups answers. */
 export type OrderReply = Reply<SetUpOrder>;
 
-/** What the reading worker is asked. */
+/** What the reading worker is asked first: to open what came, which it holds as text from then on. */
+export interface OpenJob {
+	readonly open: Blob | string;
+}
+
+/** What it was found to be, or why it cannot be read. */
+export type OpenReply = Reply<Reading<OpenedText>>;
+
+/** What the reading worker is asked then, once or again: the rows of the text that it holds. */
 export interface ReadJob {
-	readonly file: Uint8Array<ArrayBuffer> | string;
 	readonly settings: Pick<Settings, 'unit' | 'sizes'>;
 	readonly matching: ColumnMatching | undefined;
 }
@@ -62,5 +71,5 @@ export type ReadNews = { readonly done: number; readonly of: number } | { readon
 /** What there is to say of all rows, or why none could be read. */
 export type ReadEnd = Omit<RowsOfFile, keyof RowsPart> | { readonly problem: string };
 
-/** What it answers: how far it is, then the rows in parts, then the rest. */
+/** What it answers then: how far it is, then the rows in parts, then the rest. */
 export type ReadReply = Reply<ReadEnd, ReadNews>;

@@ -298,6 +298,37 @@ const send = (page: Page, type: 'dragover' | 'dragleave' | 'drop' | 'paste', { f
 		[type, files ?? {}, text ?? '', isFolder ?? false] as const,
 	);
 
+test('a large list is decoded and read beside the page, and its columns can be said anew without the file', () =>
+	play(async (page) => {
+		await page.evaluate(() => {
+			globalThis.TextDecoder = class extends TextDecoder {
+				override decode(...given: Parameters<TextDecoder['decode']>): string {
+					document.body.dataset['decoded'] = 'here';
+					return super.decode(...given);
+				}
+			};
+		});
+		const rows = Array.from({ length: 1500 }, (_, at) => `${at + 1},Pier,${'x'.repeat(220)}\n`);
+		await send(page, 'drop', { files: { 'large.csv': `number,title,hue\n${rows.join('')}` } });
+		await page.getByText('1500 rows read').waitFor();
+		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('1502');
+		await page
+			.getByText(/hue. is not known/)
+			.first()
+			.waitFor();
+		await button(page, /columns/i).click();
+		await page
+			.getByText(/large\.csv/)
+			.first()
+			.waitFor();
+		await page.getByLabel('hue').selectOption('note');
+		await button(page, 'Take the rows so').click();
+		await page.getByText('1500 rows read').waitFor();
+		await expect.poll(() => page.getByText(/hue. is not known/).count()).toBe(0);
+		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('1502');
+		expect(await page.locator('body').getAttribute('data-decoded'), 'nothing is decoded on the page').toBeNull();
+	}));
+
 test('files are dropped and pasted wherever one is; a text, a picture, a folder and an empty file change nothing', () =>
 	play(async (page) => {
 		const list = { files: { 'list.csv': 'title,picture width\nLow water,376\n' } };

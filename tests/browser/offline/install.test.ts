@@ -27,7 +27,7 @@ test('faults that come once, in the first visit: all of it is kept in the end', 
 		const spoilt = new Map<string, Fault>();
 		for (const [part, fault] of [
 			['packing.worker', 'failed'],
-			['readRows.worker', 'dropped'],
+			['reading.worker', 'dropped'],
 			['highs', 'cut short'],
 			['harmonise.worker', 'portal'],
 			['ordering.worker', 'portal of that type'],

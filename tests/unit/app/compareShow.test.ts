@@ -5,7 +5,7 @@ import { compareShow } from '../../../src/app/compareShow.ts';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { openShelf } from '../../../src/app/shelf.svelte.ts';
-import { incomingText, takeReviewed } from '../../../src/app/takeFile.ts';
+import { importReviewed } from '../../../src/app/importFile.ts';
 import { readBackup, writeBackup } from '../../../src/files/backupFile.ts';
 import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
 import { on } from './edits.ts';
@@ -18,7 +18,6 @@ async function open(name: string): Promise<Session> {
 	return session;
 }
 const incoming = {
-	...incomingText(''),
 	fileName: 'spring.json',
 	source: '“spring.json”',
 	label: 'Import “spring.json”',
@@ -38,7 +37,7 @@ test('what else differs between two shows is said, and the settings and the stoc
 	on(other).tickCuts([tickFor(other.show.rows[0]!, other.results[0]!, other.settings, cut)!], true, 'Tick');
 	on(other).changeSettings({ unit: 'in' });
 	const taken = await compareShow(session, other.show, incoming);
-	if (taken.kind !== 'told') throw new Error(`asked: ${taken.kind}`);
+	if (taken.kind !== 'reported') throw new Error(`asked: ${taken.kind}`);
 	const { sentences, settings } = taken.report;
 	expect(sentences).toEqual([
 		'1 row already here, left as it is.',
@@ -52,7 +51,7 @@ test('what else differs between two shows is said, and the settings and the stoc
 	expect(session.settings).toEqual(other.settings);
 	expect(session.results[0]?.solved).toEqual(other.results[0]?.solved);
 	const same = await compareShow(session, other.show, incoming);
-	expect(same.kind === 'told' && same.report.settings).toBeUndefined();
+	expect(same.kind === 'reported' && same.report.settings).toBeUndefined();
 	session.undo();
 	expect(session.settings.unit).toBe('mm');
 });
@@ -82,7 +81,7 @@ test('a show of a backup is compared with the one of this device that it was, by
 		{ kind: 'added', there: { typed: { title: 'Quay' } } },
 	]);
 	review.chooseEverything('there');
-	await takeReviewed(shelf.session, review);
+	await importReviewed(shelf.session, review);
 	expect(shelf.session.show.rows).toEqual(show.rows);
 	shelf.session.undo();
 	expect(shelf.session.show.rows.map(({ typed }) => typed.title)).toEqual(['Pier, day']);

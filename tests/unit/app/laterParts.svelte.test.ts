@@ -62,7 +62,7 @@ const { moveRows } = await import('../../../src/core/show/moveRows.ts');
 const { replaceShow } = await import('../../../src/core/show/replaceShow.ts');
 const { readSettings } = await import('../../../src/core/show/readSettings.ts');
 const { leftOfShow } = await import('../../../src/core/show/settingsOfShow.ts');
-const { takeIn } = await import('../../../src/core/show/takeIn.ts');
+const { keepObjects } = await import('../../../src/core/show/keepObjects.ts');
 const { typeCells } = await import('../../../src/core/show/typeCells.ts');
 const { readRows, writeRows } = await import('../../../src/files/csv.ts');
 const { readBackup, writeBackup } = await import('../../../src/files/backupFile.ts');
@@ -163,9 +163,9 @@ describe('in edits', () => {
 
 	test('read anew, what is the same stays the same objects', () => {
 		const read = structuredClone(newer);
-		const taken = takeIn(newer, read) as unknown as Record<string, unknown>;
+		const taken = keepObjects(newer, read) as unknown as Record<string, unknown>;
 		for (const [name, value] of Object.entries(newer)) expect(taken[name]).toBe(value);
-		expect(takeIn(older, read)).toEqual(newer);
+		expect(keepObjects(older, read)).toEqual(newer);
 	});
 });
 

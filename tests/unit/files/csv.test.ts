@@ -11,6 +11,7 @@ import type { Row, Typed } from '../../../src/core/show/row.ts';
 import type { Settings, TypedSettings } from '../../../src/core/show/settings.ts';
 import { compareResults, readRows, type RowsOfFile, writeRows, type WriteOptions } from '../../../src/files/csv.ts';
 import { encode, encodeWindows, encodings } from './encode.ts';
+import { rowsOfFile } from './rowsOfFile.ts';
 
 const settingsOf = (unit: Unit, more = {}) =>
 	readSettings({ unit, sizes: [{ name: 'Small frame', width: 333, height: 222 }], ...more }).settings;
@@ -20,13 +21,13 @@ const makeId = (place: number, attempt: number) => `made ${place}.${attempt}`;
 
 /** The rows of a file that can be read. */
 function read(file: Uint8Array | string, settings: Settings = mm): RowsOfFile {
-	const rows = readRows(file, settings, makeId);
+	const rows = rowsOfFile(file, settings, makeId);
 	if ('problem' in rows) throw new Error(rows.problem);
 	return rows;
 }
 
 function problemOf(file: Uint8Array | string): string {
-	const rows = readRows(file, mm, makeId);
+	const rows = rowsOfFile(file, mm, makeId);
 	if ('rows' in rows) throw new Error(`read: ${JSON.stringify(rows.rows)}`);
 	return rows.problem;
 }

@@ -6,6 +6,7 @@ import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../src/core/show/readSettings.ts';
 import { readRows, type RowsOfFile, writeRows } from '../../../src/files/csv.ts';
+import { rowsOfFile } from './rowsOfFile.ts';
 
 // `csv-spectrum`, a set of delimited files with what a reader has to find in them (BSD-2-Clause).
 const folder = dirname(createRequire(import.meta.url).resolve('csv-spectrum'));
@@ -14,7 +15,7 @@ const { settings } = readSettings({});
 
 /** The rows of a file of the set, whose headers are none of ours: its first column is said to be titles. */
 function read(file: Uint8Array | string, first: string): RowsOfFile {
-	const rows = readRows(file, settings, (place) => `row ${place}`, { matching: { [first]: 'title' } });
+	const rows = rowsOfFile(file, settings, (place) => `row ${place}`, { matching: { [first]: 'title' } });
 	if ('problem' in rows) throw new Error(rows.problem);
 	return rows;
 }

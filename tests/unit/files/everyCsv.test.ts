@@ -10,12 +10,13 @@ import { sizePairs } from '../../../src/core/show/splitSize.ts';
 import { readRows, type RowsOfFile, writeRows } from '../../../src/files/csv.ts';
 import { readColumns } from '../../../src/files/readColumns.ts';
 import { encode, encodeWindows, encodings } from './encode.ts';
+import { rowsOfFile } from './rowsOfFile.ts';
 
 const { settings } = readSettings({ unit: 'mm' });
 const makeId = (place: number, attempt: number) => `made ${place}.${attempt}`;
 
 function read(file: string | Uint8Array): RowsOfFile {
-	const rows = readRows(file, settings, makeId);
+	const rows = rowsOfFile(file, settings, makeId);
 	if ('problem' in rows) throw new Error(rows.problem);
 	return rows;
 }
@@ -214,7 +215,7 @@ describe('what stands round the rows', () => {
 		['<?xml version="1.0"?><title>', 'XML'],
 		['[{"title":"Pier","side":70}]', 'JSON'],
 	])('%j is told for what it is', (text, what) => {
-		const rows = readRows(
+		const rows = rowsOfFile(
 			Uint8Array.from(text, (sign) => sign.charCodeAt(0)),
 			settings,
 			makeId,
@@ -329,7 +330,7 @@ describe('fuzzed files', () => {
 		fc.assert(
 			fc.property(fc.uint8Array({ maxLength: 200 }), fc.boolean(), (bytes, isHeaded) => {
 				const file = isHeaded ? new Uint8Array([...new TextEncoder().encode('title,note\n'), ...bytes]) : bytes;
-				const rows = readRows(file, settings, makeId);
+				const rows = rowsOfFile(file, settings, makeId);
 				expect('rows' in rows || rows.problem !== '').toBe(true);
 			}),
 			{ numRuns },

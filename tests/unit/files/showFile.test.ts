@@ -8,6 +8,7 @@ import type { Row } from '../../../src/core/show/row.ts';
 import { upgrade, type Upgrade } from '../../../src/core/show/upgrade.ts';
 import { jsonProblem } from '../../../src/files/jsonProblem.ts';
 import { isShowFileText, readSettingsFile, readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
+import { textOfFile } from '../../../src/files/textOfFile.ts';
 import { encode, encodings } from './encode.ts';
 
 const show = {
@@ -44,7 +45,8 @@ describe('a show file', () => {
 	test('gives back the show', () => expect(readShowFile(writeShowFile(show))).toEqual({ value: show }));
 
 	test.each(encodings)('opens in %s', (encoding) => {
-		expect(readShowFile(encode(writeShowFile(show), encoding))).toEqual({ value: show });
+		const text = textOfFile(encode(writeShowFile(show), encoding));
+		expect('value' in text && readShowFile(text.value)).toEqual({ value: show });
 	});
 
 	test('says what it is, before anything else', () => {
@@ -179,8 +181,8 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 	])('%s', (_, document, sentence) => expect(problemOf(document)).toMatch(sentence));
 
 	test('a picture', () => {
-		expect(readShowFile(Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13))).toEqual({
-			problem: 'the file is not text',
+		expect(textOfFile(Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10, 0, 0, 0, 13))).toEqual({
+			problem: 'the file is not text: it is a picture or a film',
 		});
 	});
 });

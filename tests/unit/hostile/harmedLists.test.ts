@@ -4,7 +4,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { on } from '../app/edits.ts';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
-import { takeFile } from '../../../src/app/takeFile.ts';
+import { importFile } from '../../../src/app/importFile.ts';
 import { nameOfPrint } from '../../../src/ui/findings/nameOfPrint.ts';
 import { encode, encodings } from '../files/encode.ts';
 
@@ -99,8 +99,8 @@ test('a list that is harmed comes in, or it is said where it is damaged, and the
 	await fc.assert(
 		fc.asyncProperty(bytesOf, async (bytes) => {
 			const before = session.show;
-			const came = await takeFile(session, new File([bytes], 'list.csv'));
-			if (came.kind !== 'told') {
+			const came = await importFile(session, new File([bytes], 'list.csv'));
+			if (came.kind !== 'reported') {
 				expect(['columns', 'review']).toContain(came.kind);
 				expect(session.show, 'nothing has changed').toBe(before);
 				return;

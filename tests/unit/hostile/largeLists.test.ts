@@ -2,8 +2,8 @@ import 'fake-indexeddb/auto';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
-import { takeText } from '../../../src/app/takeFile.ts';
-import type { TakenIn } from '../../../src/core/show/takenIn.ts';
+import { importText } from '../../../src/app/importFile.ts';
+import type { FileReport } from '../../../src/core/show/fileReports.ts';
 import { nameOfPrint } from '../../../src/ui/findings/nameOfPrint.ts';
 import { cellViews } from '../../../src/ui/grid/cellView.ts';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
@@ -16,11 +16,11 @@ const all = ['title', 'picture width', 'mount', 'shape', 'bottom weight', 'board
 let opened = 0;
 
 /** What is said of a list, and the show that it comes into. */
-async function taken(list: string): Promise<{ report: TakenIn; session: Session }> {
+async function taken(list: string): Promise<{ report: FileReport; session: Session }> {
 	const session = await openSession({ databaseName: `large list ${++opened}` });
-	onTestFinished(() => session.close());
-	const came = await takeText(session, list);
-	if (came.kind !== 'told') throw new Error(`asked: ${came.kind}`);
+	onTestFinished(() => session.close(), 120_000);
+	const came = await importText(session, list);
+	if (came.kind !== 'reported') throw new Error(`asked: ${came.kind}`);
 	return { report: came.report, session };
 }
 

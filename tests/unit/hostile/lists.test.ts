@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { on } from '../app/edits.ts';
 import { openSession } from '../../../src/app/openSession.ts';
-import { takeText } from '../../../src/app/takeFile.ts';
+import { importText } from '../../../src/app/importFile.ts';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { mergeRows } from '../../../src/core/merge/mergeRows.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
@@ -14,12 +14,13 @@ import { decodeText } from '../../../src/files/decodeText.ts';
 import { readColumns } from '../../../src/files/readColumns.ts';
 import { readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
 import { encode, encodings } from '../files/encode.ts';
+import { rowsOfFile } from '../files/rowsOfFile.ts';
 
 const { settings } = readSettings({});
 const makeId = (place: number, attempt: number) => `made ${place}.${attempt}`;
 
 function read(file: string | Uint8Array): RowsOfFile {
-	const rows = readRows(file, settings, makeId);
+	const rows = rowsOfFile(file, settings, makeId);
 	if ('problem' in rows) throw new Error(rows.problem);
 	return rows;
 }
@@ -204,8 +205,8 @@ test.each<[what: string, list: string, said: string]>([
 ])('%s that breaks the rules is said with its place, what is wrong with all of it without', async (_, list, said) => {
 	const session = await openSession({ databaseName: `place ${said} ${list}` });
 	onTestFinished(() => session.close());
-	const came = await takeText(session, list);
-	if (came.kind !== 'told') throw new Error(`asked: ${came.kind}`);
+	const came = await importText(session, list);
+	if (came.kind !== 'reported') throw new Error(`asked: ${came.kind}`);
 	expect(came.report.sentences[0]).toMatch(new RegExp(`^${said}`));
 	expect(came.report.sentences[1]).toBe('Nothing here has changed.');
 });

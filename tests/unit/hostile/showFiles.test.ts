@@ -4,7 +4,7 @@ import { describe, expect, onTestFinished, test } from 'vitest';
 import { on } from '../app/edits.ts';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
-import { takeFile, takeText } from '../../../src/app/takeFile.ts';
+import { importFile, importText } from '../../../src/app/importFile.ts';
 import { jobsOf } from '../../../src/core/sheets/jobsOf.ts';
 import { storedVersion } from '../../../src/core/show/upgrade.ts';
 import type { Show } from '../../../src/core/show/show.ts';
@@ -117,12 +117,12 @@ describe.each([
 		await fc.assert(
 			fc.asyncProperty(mutationOf(whole), async ({ text }) => {
 				const before = session.show;
-				const came = await takeText(session, text);
+				const came = await importText(session, text);
 				expect(session.show, 'nothing has changed').toBe(before);
 				if (came.kind === 'show') lookAtAllOf(came.show, other);
 				else if (came.kind === 'backup') for (const each of came.shows) lookAtAllOf(each.show, other);
 				else {
-					if (came.kind !== 'told') throw new Error(`taken for a list: ${came.kind}`);
+					if (came.kind !== 'reported') throw new Error(`taken for a list: ${came.kind}`);
 					expect(came.report.isProblem).toBe(true);
 					const [sentence = '', nothing] = came.report.sentences;
 					expect(nothing).toBe('Nothing here has changed.');
@@ -161,9 +161,9 @@ describe('a file of tens of megabytes', () => {
 	])('%s', async (_, text, problem) => {
 		const session = await open();
 		const { show } = session;
-		const came = await takeText(session, text);
-		expect(came).toMatchObject({ kind: 'told', report: { isProblem: true } });
-		if (came.kind === 'told') expect(came.report.sentences.join(' ')).toMatch(problem);
+		const came = await importText(session, text);
+		expect(came).toMatchObject({ kind: 'reported', report: { isProblem: true } });
+		if (came.kind === 'reported') expect(came.report.sentences.join(' ')).toMatch(problem);
 		expect(session.show).toBe(show);
 	});
 
@@ -171,8 +171,8 @@ describe('a file of tens of megabytes', () => {
 		const session = await open();
 		const file = new File([large, large], 'large.json');
 		expect(file.size).toBeGreaterThan(mostOfFile);
-		expect(await takeFile(session, file)).toMatchObject({
-			kind: 'told',
+		expect(await importFile(session, file)).toMatchObject({
+			kind: 'reported',
 			report: { isProblem: true, sentences: [expect.stringMatching(/^It holds 90 MB/), 'Nothing here has changed.'] },
 		});
 	});

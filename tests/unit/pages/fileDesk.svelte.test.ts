@@ -25,7 +25,7 @@ const typed = ({ session }: Shelf) => session.show.rows.map((row) => row.typed);
 
 test('what columns hold can be said anew: what came in goes out, and comes in as it is said, as one edit', async () => {
 	const { desk, shelf } = await open();
-	await desk.takeFiles([csv('list.csv', 'name;width;Breite\nPier;456;30\n')]);
+	await desk.importFiles([csv('list.csv', 'name;width;Breite\nPier;456;30\n')]);
 	await desk.answerColumns({ name: 'title', width: 'mount width' });
 	expect([typed(shelf), desk.canAskAgain]).toEqual([[{ title: 'Pier', 'mount width': '456' }], true]);
 	await desk.askAgain();
@@ -36,13 +36,13 @@ test('what columns hold can be said anew: what came in goes out, and comes in as
 	shelf.session.undo();
 	expect(typed(shelf)).toEqual([]);
 	// And the new answer is the one that is remembered.
-	await desk.takeFiles([csv('other.csv', 'Name;Width;BREITE\nPier;456;30\n')]);
+	await desk.importFiles([csv('other.csv', 'Name;Width;BREITE\nPier;456;30\n')]);
 	expect(typed(shelf)).toEqual(said);
 });
 
 test('columns are said anew without taking back what was typed since', async () => {
 	const { desk, shelf } = await open();
-	await desk.takeFiles([csv('list.csv', 'number;title;Breite\n1;Pier;30\n')]);
+	await desk.importFiles([csv('list.csv', 'number;title;Breite\n1;Pier;30\n')]);
 	await desk.askAgain();
 	on(shelf.session).typeCells([{ id: shelf.session.show.rows[0]!.id, cells: { note: 'hung' } }], 'Type');
 	await desk.answerColumns({ Breite: 'picture height' });
@@ -60,7 +60,7 @@ test('only what has columns in doubt is asked about again', async () => {
 		['{"format":"evenhang-show","version":99}', false],
 		['hue,shade\n1,2\n', false],
 	] as const) {
-		await desk.takeFiles([csv('list.csv', text)]);
+		await desk.importFiles([csv('list.csv', text)]);
 		expect(desk.canAskAgain, text).toBe(can);
 	}
 });
@@ -69,14 +69,14 @@ test.each(['title\nPier\n', 'name\nPier\n'])(
 	'of several files one comes in, and it is said that the others wait, a question between or not: %j',
 	async (text) => {
 		const { desk, shelf } = await open();
-		await desk.takeFiles([csv('one.csv', text), csv('two.csv', text), csv('three.csv', text)]);
+		await desk.importFiles([csv('one.csv', text), csv('two.csv', text), csv('three.csv', text)]);
 		if (desk.step) await desk.answerColumns({ name: 'title' });
 		expect(typed(shelf)).toEqual([{ title: 'Pier' }]);
 		expect(desk.report?.sentences).toEqual([
 			'1 row added.',
 			'The 2 other files were not looked at: one comes in at a time.',
 		]);
-		await desk.takeFiles([csv('four.csv', 'title\nQuay\n')]);
+		await desk.importFiles([csv('four.csv', 'title\nQuay\n')]);
 		expect(desk.report?.sentences).toEqual(['1 row added.']);
 	},
 );
@@ -85,7 +85,7 @@ test('a file that is left while it is read or worked out leaves nothing behind',
 	const { desk, shelf } = await open();
 	const { show } = shelf.session;
 	const large = csv('large.csv', `number,title,picture width\n${'7,Pier,456\n'.repeat(3000)}`);
-	const taking = desk.takeFiles([large]);
+	const taking = desk.importFiles([large]);
 	await vi.waitFor(() => expect(desk.progress?.doing).toBe('working out'), { interval: 1, timeout: 20_000 });
 	desk.leave();
 	await taking;

@@ -3,7 +3,7 @@ import type { SettingsOfRows } from './settingsOfRows.ts';
 import { shownText } from './shownText.ts';
 
 /** What is said after something was taken in from outside or given out, or could not be. */
-export interface TakenIn {
+export interface FileReport {
 	readonly title: string;
 	/** Whether nothing was taken in. */
 	readonly isProblem: boolean;
@@ -42,7 +42,7 @@ const rows = (count: number) => (count === 1 ? '1 row' : `${count} rows`);
 const mostNames = 6;
 
 /** After a file of rows: how many came, what is to be known about them. */
-export function rowsTakenIn(counts: RowCounts, notes: readonly string[]): TakenIn {
+export function rowsImported(counts: RowCounts, notes: readonly string[]): FileReport {
 	const { read, added, changed, removed, leftOut, differing, unknown, unread, settings } = counts;
 	const same = Math.max(0, read - added - changed - leftOut);
 	const sentences = [
@@ -88,28 +88,28 @@ function unknownColumns(names: readonly string[]): string {
 }
 
 /** After rows that would make cuts wrong: they wait for a word. */
-export const rowsWaiting = (read: number): TakenIn => ({
+export const rowsWaiting = (read: number): FileReport => ({
 	title: `${rows(read)} read`,
 	isProblem: false,
 	sentences: ['Nothing here has changed yet: they come in once you have said what becomes of the cuts that were made.'],
 });
 
 /** After a file whose import was not done when another show was opened. */
-export const leftBehind = (source: string): TakenIn => ({
+export const leftBehind = (source: string): FileReport => ({
 	title: `${source} was not imported`,
 	isProblem: true,
 	sentences: ['Another show was opened before all of it was read. Import it again into the show that it is for.'],
 });
 
 /** After something was written to a file. */
-export const givenOut = (what: string, fileName: string): TakenIn => ({
+export const givenOut = (what: string, fileName: string): FileReport => ({
 	title: `${what} written to “${fileName}”`,
 	isProblem: false,
 	sentences: [],
 });
 
 /** After what was to be given out, and could not be made. */
-export const notGivenOut = (what: string, errorName: string): TakenIn => ({
+export const notGivenOut = (what: string, errorName: string): FileReport => ({
 	title: `${what} could not be saved`,
 	isProblem: true,
 	sentences: [
@@ -118,7 +118,7 @@ export const notGivenOut = (what: string, errorName: string): TakenIn => ({
 });
 
 /** After the settings of a file were made those of the show. */
-export const settingsTaken: TakenIn = {
+export const settingsApplied: FileReport = {
 	title: 'The settings of the file are used',
 	isProblem: false,
 	sentences: ['Undo brings back those that were here.'],
@@ -128,7 +128,7 @@ export const settingsTaken: TakenIn = {
  * After shows of a backup were put back.
  * @param problem why the others were not; undefined where all were
  */
-export const restored = (names: readonly string[], problem?: string): TakenIn => ({
+export const restored = (names: readonly string[], problem?: string): FileReport => ({
 	title: names.length === 1 ? '1 show put back' : `${names.length} shows put back`,
 	isProblem: problem !== undefined,
 	sentences: [
@@ -144,7 +144,7 @@ export const rowsInWords = rows;
  * After a show was opened.
  * @param isInPlace whether there was something, in the place of which it stands now
  */
-export const showTakenIn = (name: string, read: number, isInPlace: boolean): TakenIn => ({
+export const showOpened = (name: string, read: number, isInPlace: boolean): FileReport => ({
 	title: `“${name}” opened`,
 	isProblem: false,
 	sentences: [
@@ -156,7 +156,7 @@ export const showTakenIn = (name: string, read: number, isInPlace: boolean): Tak
  * Where nothing could be taken in. What is said of the file as a whole needs no place in it.
  * @param source what it came from: the name of a file, or what was pasted
  */
-export const notTakenIn = (source: string, problem: string): TakenIn => ({
+export const notRead = (source: string, problem: string): FileReport => ({
 	title: `${source} could not be read`,
 	isProblem: true,
 	sentences: [asSentence(problem.replace(/^line 1, column 1: (?=the file )/, '')), 'Nothing here has changed.'],

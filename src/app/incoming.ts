@@ -1,0 +1,75 @@
+import type { Reading } from '../core/length/reading.ts';
+import { readRows } from '../files/csv.ts';
+import { tooLarge } from '../files/kindOfFile.ts';
+import { makeId } from '../files/makeId.ts';
+import { openText } from '../files/openText.ts';
+import { textOfBlob, withoutMark } from '../files/textOfFile.ts';
+import { type HeldList, type Opened, openInWorker } from '../workers/openInWorker.ts';
+
+/** How something that came in is named. */
+export interface Origin {
+	/** Blank for what was pasted. */
+	readonly fileName: string;
+	/** In sentences. */
+	readonly source: string;
+	/** In undo, where its rows are imported. */
+	readonly label: string;
+}
+
+/** Something that came in, decoded once and opened. */
+export interface Incoming extends Origin {
+	readonly opened: Opened;
+}
+
+/** A list that came in. */
+export interface IncomingList extends Origin {
+	readonly opened: Extract<Opened, { readonly kind: 'list' }>;
+}
+
+/** Whether what came in is a list. */
+export const isList = (incoming: Incoming): incoming is IncomingList => incoming.opened.kind === 'list';
+
+/** How a file is named in sentences. */
+export const nameOfFile = ({ name }: File): string => `“${name}”`;
+
+/** What was pasted, in sentences. */
+export const nameOfPasted = 'What was pasted';
+
+/** Opens a file. @returns a problem, as a sentence without its place, where it cannot be read */
+export async function openFile(file: File, signal?: AbortSignal): Promise<Reading<Incoming>> {
+	const problem = tooLarge(file.size);
+	if (problem !== undefined) return { problem };
+	const source = nameOfFile(file);
+	return named({ fileName: file.name, source, label: `Import ${source}` }, await open(file, file.size, signal));
+}
+
+/** Opens a text that was pasted. @returns a problem where it holds a damaged show */
+export const openPasted = async (text: string, signal?: AbortSignal): Promise<Reading<Incoming>> =>
+	named({ fileName: '', source: nameOfPasted, label: 'Paste rows' }, await open(text, text.length, signal));
+
+const named = (origin: Origin, opened: Reading<Opened>): Reading<Incoming> =>
+	'problem' in opened ? opened : { value: { ...origin, opened: opened.value } };
+
+/** From this size on, in bytes or characters, something is read beside the page, which goes on answering. */
+const largeFile = 300_000;
+
+const open = (
+	source: Blob | string,
+	size: number,
+	signal: AbortSignal = new AbortController().signal,
+): Promise<Reading<Opened>> =>
+	size < largeFile || typeof Worker === 'undefined' ? openHere(source) : openInWorker(source, signal);
+
+async function openHere(source: Blob | string): Promise<Reading<Opened>> {
+	const text = typeof source === 'string' ? { value: withoutMark(source) } : await textOfBlob(source);
+	if ('problem' in text) return text;
+	const opened = openText(text.value);
+	if ('problem' in opened) return opened;
+	if (opened.value.kind !== 'list') return { value: opened.value };
+	const list: HeldList = {
+		beginning: opened.value.beginning,
+		read: ({ settings, matching }) => Promise.resolve(readRows(text.value, settings, makeId, { matching })),
+		letGo: () => undefined,
+	};
+	return { value: { kind: 'list', list } };
+}

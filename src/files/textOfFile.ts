@@ -1,0 +1,26 @@
+import type { Reading } from '../core/length/reading.ts';
+import { decodeText } from './decodeText.ts';
+import { kindOfBytes, notGiven } from './kindOfFile.ts';
+
+/**
+ * The text of a file. Bytes become text here and nowhere else, once a file; all that is read is read from the text.
+ * @returns a problem, without its place, where the file is no text
+ */
+export function textOfFile(bytes: Uint8Array): Reading<string> {
+	const kind = kindOfBytes(bytes);
+	return kind === undefined ? decodeText(bytes) : { problem: kind };
+}
+
+/** The text of a file that the device has yet to give; see `textOfFile`. */
+export async function textOfBlob(blob: Blob): Promise<Reading<string>> {
+	let bytes: Uint8Array;
+	try {
+		bytes = new Uint8Array(await blob.arrayBuffer());
+	} catch (cause) {
+		return { problem: notGiven((cause as Error).name) };
+	}
+	return textOfFile(bytes);
+}
+
+/** A text that came as one, without the byte order mark that some programs leave at its beginning. */
+export const withoutMark = (text: string): string => text.replace(/^\ufeff/, '');
