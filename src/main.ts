@@ -3,7 +3,7 @@ import App from './App.svelte';
 import { keepApp } from './app/keepApp.ts';
 import { openShelf } from './app/shelf.svelte.ts';
 import { trustOwnScripts } from './app/trustedUrls.ts';
-import { hasStopped, storageSilent } from './core/show/startProblem.ts';
+import { hasStopped, storageSilent } from './core/device/startProblem.ts';
 import { appIsThere, takeBackInPage, tellInPage } from './start/startPage.ts';
 import './ui/base.css';
 

@@ -1,4 +1,4 @@
-import { isSameValue } from '../core/show/isSameValue.ts';
+import { isSameValue } from '../core/values/isSameValue.ts';
 import type { Show } from '../core/show/show.ts';
 import type { BackedUpShow } from '../files/backupFile.ts';
 import type { Shelf } from './shelf.svelte.ts';

@@ -1,7 +1,7 @@
 import { columns } from '../core/show/columns.ts';
-import { pinRow } from '../core/show/pinRow.ts';
-import { readSettings } from '../core/show/readSettings.ts';
-import { leftOfShow, settingsOfShow } from '../core/show/settingsOfShow.ts';
+import { pinRow } from '../core/commands/pinRow.ts';
+import { readSettings } from '../core/settings/readSettings.ts';
+import { leftOfShow, settingsOfShow } from '../core/imports/settingsOfShow.ts';
 import type { Show } from '../core/show/show.ts';
 import { settingsText } from '../files/resultTexts.ts';
 import type { Session } from './session.svelte.ts';

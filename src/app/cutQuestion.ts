@@ -1,9 +1,10 @@
-import { rowsWronged, type WorkedOutShow, type WrongedRow } from '../core/bench/cutWarning.ts';
+import { rowsWronged, type WrongedRow } from '../core/bench/cutWarning.ts';
+import type { WorkedOutShow } from '../core/findings/workedOutShow.ts';
 import { blanksLeftOver, type LeftOverRow } from '../core/sheets/blankWarning.ts';
 import { apply, type Edit, isEmpty } from '../core/show/edit.ts';
-import { readSettings } from '../core/show/readSettings.ts';
+import { readSettings } from '../core/settings/readSettings.ts';
 import type { Row } from '../core/show/row.ts';
-import type { Settings } from '../core/show/settings.ts';
+import type { Settings } from '../core/settings/settings.ts';
 import type { Step } from './history.svelte.ts';
 
 /** A change that waits for a word, because something that is cut would be wrong, or left over. */

@@ -1,7 +1,7 @@
 import { changesFigures } from '../core/harmonise/changesFigures.ts';
 import type { Harmony } from '../core/harmonise/harmonise.ts';
 import type { RowId } from '../core/show/row.ts';
-import { typeCells } from '../core/show/typeCells.ts';
+import { typeCells } from '../core/commands/typeCells.ts';
 import { harmoniseInWorker } from '../workers/harmoniseInWorker.ts';
 import type { Step } from './history.svelte.ts';
 import type { Session } from './session.svelte.ts';

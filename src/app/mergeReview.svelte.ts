@@ -18,11 +18,10 @@ import {
 	type RowsThere,
 	type Side,
 } from '../core/merge/mergeRows.ts';
-import { pinRow } from '../core/show/pinRow.ts';
+import { pinRow } from '../core/commands/pinRow.ts';
 import { columns } from '../core/show/columns.ts';
-import type { Edit } from '../core/show/edit.ts';
-import { isEmpty } from '../core/show/edit.ts';
-import type { SettingsOfRows } from '../core/show/settingsOfRows.ts';
+import { type Edit, isEmpty } from '../core/show/edit.ts';
+import type { SettingsOfRows } from '../core/imports/settingsOfRows.ts';
 import type { RowsOfFile } from '../files/csv.ts';
 import { makeId } from '../files/makeId.ts';
 import type { Step } from './history.svelte.ts';

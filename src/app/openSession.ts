@@ -1,5 +1,5 @@
 import { newShow } from '../core/show/newShow.ts';
-import { notOpened, otherTabsInTheWay } from '../core/show/storageProblem.ts';
+import { notOpened, otherTabsInTheWay } from '../core/device/storageProblem.ts';
 import { makeId } from '../files/makeId.ts';
 import { openShowStore } from '../storage/showStore.ts';
 import type { OrderSearch } from './benchOrder.svelte.ts';

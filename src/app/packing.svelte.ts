@@ -3,7 +3,7 @@ import { jobKey } from '../core/sheets/jobKey.ts';
 import { jobsOf, type LeftOutRow } from '../core/sheets/jobsOf.ts';
 import type { PackingJob } from '../core/sheets/packingJob.ts';
 import { type PlannedBoard, plannedBoard, replanning } from '../core/sheets/plannedSheets.ts';
-import { isSameValue } from '../core/show/isSameValue.ts';
+import { isSameValue } from '../core/values/isSameValue.ts';
 import { makeId } from '../files/makeId.ts';
 import { packInWorker } from '../workers/packInWorker.ts';
 import { openPlanStore, type PlanStore } from '../storage/planStore.ts';

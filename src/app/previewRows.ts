@@ -1,6 +1,6 @@
 import { formatSize } from '../core/length/formatLength.ts';
-import { shownText } from '../core/show/shownText.ts';
-import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import { shownText } from '../core/values/shownText.ts';
+import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { judgeRow } from '../core/findings/judgeRow.ts';
 import { readRows } from '../files/csv.ts';
 import { firstLines } from '../files/readTable.ts';

@@ -2,7 +2,7 @@ import { withEditionClashes } from '../core/findings/editionClashes.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import { judgeRow } from '../core/findings/judgeRow.ts';
 import type { Row } from '../core/show/row.ts';
-import type { Settings } from '../core/show/settings.ts';
+import type { Settings } from '../core/settings/settings.ts';
 
 /** How long rows are worked out ahead before the page may do something else. */
 const sliceMs = 8;

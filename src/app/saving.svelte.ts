@@ -1,6 +1,6 @@
 import type { Edit } from '../core/show/edit.ts';
 import type { Show } from '../core/show/show.ts';
-import { notKept } from '../core/show/storageProblem.ts';
+import { notKept } from '../core/device/storageProblem.ts';
 import { ShowMissing, type ShowStore } from '../storage/showStore.ts';
 
 /** Whether everything typed is on disk. `failed` says why not; what was typed is held and tried again. */

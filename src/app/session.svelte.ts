@@ -12,10 +12,10 @@ import {
 	isEmpty,
 	rebase,
 } from '../core/show/edit.ts';
-import { readSettings } from '../core/show/readSettings.ts';
+import { readSettings } from '../core/settings/readSettings.ts';
 import type { Row } from '../core/show/row.ts';
-import type { SettingProblem } from '../core/show/settingValue.ts';
-import type { Settings } from '../core/show/settings.ts';
+import type { SettingProblem } from '../core/settings/settingValue.ts';
+import type { Settings } from '../core/settings/settings.ts';
 import type { Show } from '../core/show/show.ts';
 import type { ShowStore, StoredShow } from '../storage/showStore.ts';
 import type { OrderSearch } from './benchOrder.svelte.ts';

@@ -1,8 +1,8 @@
 import { newShow } from '../core/show/newShow.ts';
-import { rename } from '../core/show/rename.ts';
-import { forgottenBefore, freeName } from '../core/show/shelf.ts';
+import { rename } from '../core/commands/rename.ts';
+import { forgottenBefore, freeName } from '../core/device/shelf.ts';
 import type { Show } from '../core/show/show.ts';
-import { notDone } from '../core/show/storageProblem.ts';
+import { notDone } from '../core/device/storageProblem.ts';
 import { makeId } from '../files/makeId.ts';
 import { openShelfStore, type ShelfStore, type ShelvedShow } from '../storage/shelfStore.ts';
 import { openShowStore } from '../storage/showStore.ts';

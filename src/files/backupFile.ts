@@ -1,5 +1,5 @@
 import type { Reading } from '../core/length/reading.ts';
-import { isRecord } from '../core/show/settingValue.ts';
+import { isRecord } from '../core/values/isRecord.ts';
 import type { Show } from '../core/show/show.ts';
 import { type Stored, versionWords } from '../core/show/upgrade.ts';
 import { readDocument, readShowDocument, showDocument } from './showFile.ts';

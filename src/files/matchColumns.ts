@@ -1,6 +1,6 @@
 import { parseSize, splitSizeText } from '../core/length/parseSize.ts';
 import { isProblem } from '../core/length/reading.ts';
-import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { type ColumnName, isColumnName } from '../core/show/columns.ts';
 import { type Header, headerName, headerSaidToBe, isOwnName, isSizeName, readHeader } from './headers.ts';
 import { guessColumns, headerWords, inOurWords } from './headerWords.ts';

@@ -1,4 +1,4 @@
-import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import type { ColumnName } from '../core/show/columns.ts';
 import { readTable } from './readTable.ts';
 

@@ -1,11 +1,12 @@
 import { splitSizeText } from '../core/length/parseSize.ts';
 import type { Unit } from '../core/length/reading.ts';
-import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { type ColumnName, kindOf } from '../core/show/columns.ts';
-import { isMadeId } from '../core/show/madeId.ts';
+import { isMadeId } from '../core/values/madeId.ts';
 import type { Row, RowId, Typed } from '../core/show/row.ts';
-import type { NamedSize, Settings } from '../core/show/settings.ts';
-import { shownText } from '../core/show/shownText.ts';
+import type { NamedSize } from '../core/length/size.ts';
+import type { Settings } from '../core/settings/settings.ts';
+import { shownText } from '../core/values/shownText.ts';
 import { sizePairs, splitSize } from '../core/show/splitSize.ts';
 import { barenessOf } from '../core/show/bareness.ts';
 import type { Header, HeaderUnit } from './headers.ts';

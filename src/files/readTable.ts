@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { findDelimiter } from './findDelimiter.ts';
 import { findHeaderRow } from './findHeaderRow.ts';
 import { unguardCell } from './formulaGuard.ts';

@@ -2,7 +2,8 @@ import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import { formatExact, formatTypeable } from '../core/length/formatLength.ts';
 import { fraction } from '../core/length/fraction.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
-import type { BottomWeight, Settings } from '../core/show/settings.ts';
+import type { BottomWeight } from '../core/length/bottomWeight.ts';
+import type { Settings } from '../core/settings/settings.ts';
 import { resultLengths } from './headers.ts';
 
 /** The texts of the result columns of one row, in the order of `resultLengths` and `resultTexts`. */

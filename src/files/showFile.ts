@@ -1,7 +1,7 @@
 import type { Reading } from '../core/length/reading.ts';
 import { everyPart, heldOf, showOf } from '../core/show/everyPart.ts';
-import type { TypedSettings } from '../core/show/settings.ts';
-import { isRecord } from '../core/show/settingValue.ts';
+import type { TypedSettings } from '../core/settings/settings.ts';
+import { isRecord } from '../core/values/isRecord.ts';
 import type { Show } from '../core/show/show.ts';
 import { storedVersion, type Stored, upgrade, viewsApart } from '../core/show/upgrade.ts';
 import { jsonProblem } from './jsonProblem.ts';

@@ -1,4 +1,4 @@
-import type { Bench, TypedSettings } from '../core/show/settings.ts';
+import type { Bench, TypedSettings } from '../core/settings/settings.ts';
 
 /** The settings that say which kind of cutter it is. */
 const cutterKeys = ['head', 'guideSide', 'endStop'];

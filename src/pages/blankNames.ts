@@ -2,7 +2,7 @@ import type { RowResult } from '../core/findings/rowResult.ts';
 import type { NameOfBlank } from '../core/sheets/layout.ts';
 import { isBlankWanted } from '../core/sheets/wantedBlanks.ts';
 import type { Row } from '../core/show/row.ts';
-import type { Settings } from '../core/show/settings.ts';
+import type { Settings } from '../core/settings/settings.ts';
 import { nameOfPrint } from '../ui/findings/nameOfPrint.ts';
 
 /**

@@ -1,5 +1,5 @@
-import { groupBy } from '../core/bench/groupBy.ts';
-import type { CutSheet } from '../core/sheets/cutSheet.ts';
+import { groupBy } from '../core/values/groupBy.ts';
+import type { CutSheet } from '../core/show/cutSheet.ts';
 import type { PackingJob } from '../core/sheets/packingJob.ts';
 import type { PlannedBoard } from '../core/sheets/plannedSheets.ts';
 

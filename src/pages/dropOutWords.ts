@@ -1,9 +1,9 @@
 import { formatWithUnit, type Scale } from '../core/length/formatLength.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import { rowsOfDropOut } from '../core/sheets/leftOvers.ts';
-import type { Stock } from '../core/sheets/stock.ts';
+import type { Stock } from '../core/stock/stock.ts';
 import type { Row } from '../core/show/row.ts';
-import type { Settings } from '../core/show/settings.ts';
+import type { Settings } from '../core/settings/settings.ts';
 import { nameOfPrint } from '../ui/findings/nameOfPrint.ts';
 
 /** How many prints are named at most: any of them will do. */

@@ -5,8 +5,8 @@ import type { MergeReview } from '../app/mergeReview.svelte.ts';
 import type { Session } from '../app/session.svelte.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
 import type { Step as UndoStep } from '../app/history.svelte.ts';
-import { changeSettings } from '../core/show/changeSettings.ts';
-import { oneAtATime } from '../core/show/saidOfFiles.ts';
+import { changeSettings } from '../core/commands/changeSettings.ts';
+import { oneAtATime } from '../core/imports/saidOfFiles.ts';
 import {
 	askAgain,
 	importIncoming,
@@ -28,7 +28,7 @@ import {
 	type Origin,
 } from '../app/incoming.ts';
 import { isSameShow, type StandingOfShow } from '../app/backupStandings.ts';
-import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import {
 	givenOut,
 	leftBehind,

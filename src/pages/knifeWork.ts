@@ -1,6 +1,5 @@
-import { knifeSteps } from '../core/sheets/knifeSteps.ts';
-import type { KnifeStep } from '../core/sheets/knifeSteps.ts';
-import { isWholeCut } from '../core/sheets/cutSheet.ts';
+import { type KnifeStep, knifeSteps } from '../core/sheets/knifeSteps.ts';
+import { isWholeCut } from '../core/show/cutSheet.ts';
 import type { BoardInView } from './boardsInView.ts';
 
 /** A knife step as the screens show it. */

@@ -1,6 +1,6 @@
-import { defaultSettings } from '../core/show/defaults.ts';
+import { defaultSettings } from '../core/settings/defaults.ts';
 import type { Unit } from '../core/length/reading.ts';
-import type { TypedSettings } from '../core/show/settings.ts';
+import type { TypedSettings } from '../core/settings/settings.ts';
 
 /** A setting that is typed into a field of its own. */
 export interface SettingField {

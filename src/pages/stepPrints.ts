@@ -1,4 +1,5 @@
-import type { BenchStep, CutSide } from '../core/bench/benchPlan.ts';
+import type { BenchStep } from '../core/bench/benchPlan.ts';
+import type { CutSide } from '../core/show/tick.ts';
 import type { Row } from '../core/show/row.ts';
 
 /** A print whose mount is cut in a step. */

@@ -1,7 +1,7 @@
 // Comes before the app and needs nothing of it: says in the page what is wrong where the app does not start, and saves
 // what is stored as a file. The build makes one file of it, which is not the app's.
 import { download } from '../app/download.ts';
-import { hasStopped, nothingStored, partMissing, storedNotRead, storedSaved } from '../core/show/startProblem.ts';
+import { hasStopped, nothingStored, partMissing, storedNotRead, storedSaved } from '../core/device/startProblem.ts';
 import { readStored } from './readStored.ts';
 import { isStarting, tellInPage } from './startPage.ts';
 import { storedAsBackup } from './storedAsBackup.ts';

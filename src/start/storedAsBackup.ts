@@ -1,4 +1,4 @@
-import type { Tick } from '../core/bench/ticks.ts';
+import type { Tick } from '../core/show/tick.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Show } from '../core/show/show.ts';
 import { backupOf, type BackedUpShow } from '../files/backupFile.ts';

@@ -1,9 +1,9 @@
 import { isColumnName } from '../core/show/columns.ts';
 import { everyPart } from '../core/show/everyPart.ts';
-import { isSameValue } from '../core/show/isSameValue.ts';
+import { isSameValue } from '../core/values/isSameValue.ts';
 import type { KeyedItems } from '../core/show/keyedList.ts';
 import type { Part } from '../core/show/parts.ts';
-import { isRecord } from '../core/show/settingValue.ts';
+import { isRecord } from '../core/values/isRecord.ts';
 
 /** What is wrong with a record as it is kept. */
 export interface Damage {

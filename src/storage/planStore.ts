@@ -1,7 +1,7 @@
 import { type DBSchema, openDB } from 'idb';
 import type { PlannedBoard } from '../core/sheets/plannedSheets.ts';
-import { plansProblem } from '../core/show/plansProblem.ts';
-import { isRecord } from '../core/show/settingValue.ts';
+import { plansProblem } from '../core/sheets/plansProblem.ts';
+import { isRecord } from '../core/values/isRecord.ts';
 import { recordPutAside } from './putAside.ts';
 import { openPutAsideStore } from './putAsideStore.ts';
 

@@ -1,6 +1,6 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction } from 'idb';
 import type { Exchange } from '../core/merge/exchange.ts';
-import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { everyPart } from '../core/show/everyPart.ts';
 import type { PartApart, ValueOf } from '../core/show/parts.ts';
 import type { Show } from '../core/show/show.ts';

@@ -1,4 +1,4 @@
-import type { ColumnMatching } from '../core/show/columnMatching.ts';
+import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import type { Show } from '../core/show/show.ts';
 import { type ConnectionEvents, openConnection } from './connection.ts';
 import { getSound, putAside, readSound } from './putAside.ts';

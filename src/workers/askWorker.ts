@@ -1,4 +1,4 @@
-import { workStopped } from '../core/show/workProblem.ts';
+import { workStopped } from '../core/device/workProblem.ts';
 import type { AnswerOf, NewsOf, Reply } from './protocol.ts';
 
 /** As much of a worker as is used here. */

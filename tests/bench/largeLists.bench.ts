@@ -2,7 +2,7 @@
 import { bench, describe } from 'vitest';
 import { withEditionClashes } from '../../src/core/findings/editionClashes.ts';
 import { judgeRow } from '../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../src/core/show/readSettings.ts';
+import { readSettings } from '../../src/core/settings/readSettings.ts';
 import { readRows } from '../../src/files/csv.ts';
 import { equalEditions, equalIds, largeCells, manyCells, manyColumns } from '../unit/hostile/largeLists.ts';
 

@@ -4,7 +4,7 @@ import { bench, describe, expect } from 'vitest';
 import { initSync, Model } from '@ironcalc/wasm';
 import { toMm } from '../../src/core/length/length.ts';
 import { judgeRow } from '../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../src/core/show/readSettings.ts';
+import { readSettings } from '../../src/core/settings/readSettings.ts';
 import type { Row } from '../../src/core/show/row.ts';
 
 /**

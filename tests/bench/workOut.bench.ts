@@ -1,7 +1,7 @@
 import { bench, describe } from 'vitest';
 import { orderBench } from '../../src/core/bench/orderBench.ts';
 import { judgeRow } from '../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../src/core/show/readSettings.ts';
+import { readSettings } from '../../src/core/settings/readSettings.ts';
 import type { Row, Typed } from '../../src/core/show/row.ts';
 
 const { settings } = readSettings({ mountSize: '600 x 450 mm', border: '70 mm' });

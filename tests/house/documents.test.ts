@@ -4,8 +4,8 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { glazingWords, signedOnWords, surfaceWords } from '../../src/core/row/rowWords.ts';
 import { columns } from '../../src/core/show/columns.ts';
-import { defaultSettings } from '../../src/core/show/defaults.ts';
-import { settingKeys } from '../../src/core/show/readSettings.ts';
+import { defaultSettings } from '../../src/core/settings/defaults.ts';
+import { settingKeys } from '../../src/core/settings/readSettings.ts';
 import { resultLengths, resultTexts } from '../../src/files/headers.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));

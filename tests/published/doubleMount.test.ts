@@ -4,7 +4,7 @@ import { orderBench } from '../../src/core/bench/orderBench.ts';
 import { inches, toInches } from '../../src/core/length/length.ts';
 import { judgeRow } from '../../src/core/findings/judgeRow.ts';
 import { jobsOf } from '../../src/core/sheets/jobsOf.ts';
-import { readSettings } from '../../src/core/show/readSettings.ts';
+import { readSettings } from '../../src/core/settings/readSettings.ts';
 
 describe.each(cases)('a double mount with $outerGuideIn in and $innerGuideIn in ($source)', (published) => {
 	const [width, height] = published.outerIn as [number, number];

@@ -5,9 +5,9 @@ import { solveRow } from '../../src/core/row/solveRow.ts';
 import { workOut } from '../../src/core/row/workOut.ts';
 import { blankCells } from '../../src/core/row/cells.ts';
 import { judgeRow } from '../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../src/core/show/readSettings.ts';
+import { readSettings } from '../../src/core/settings/readSettings.ts';
 import type { Row, Typed } from '../../src/core/show/row.ts';
-import type { TypedSettings } from '../../src/core/show/settings.ts';
+import type { TypedSettings } from '../../src/core/settings/settings.ts';
 import { cases } from '../../shared/check-values/materials.json' with { type: 'json' };
 
 const row = (typed: Typed): Row => ({ id: 'row', order: 1, typed });

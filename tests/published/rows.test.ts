@@ -2,9 +2,9 @@ import { expect, test } from 'vitest';
 import { toInches, toMm } from '../../src/core/length/length.ts';
 import type { SolvedKey } from '../../src/core/row/solvedRow.ts';
 import { judgeRow } from '../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../src/core/show/readSettings.ts';
+import { readSettings } from '../../src/core/settings/readSettings.ts';
 import type { Typed } from '../../src/core/show/row.ts';
-import type { TypedSettings } from '../../src/core/show/settings.ts';
+import type { TypedSettings } from '../../src/core/settings/settings.ts';
 import published from '../../shared/check-values/publishedRows.json' with { type: 'json' };
 import examples from '../../shared/check-values/ruleExamples.json' with { type: 'json' };
 

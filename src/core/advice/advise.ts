@@ -1,17 +1,17 @@
-import { formatExact, formatLength, formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
-import { greatestLength, type Length, length } from '../length/length.ts';
-import { greatestCommonDivisor } from '../length/greatestCommonDivisor.ts';
-import { onRuler } from '../length/ruler.ts';
 import { judgeRow } from '../findings/judgeRow.ts';
 import type { RowResult } from '../findings/rowResult.ts';
+import { formatExact, formatLength, formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
+import { greatestLength, type Length, length } from '../length/length.ts';
+import { onRuler } from '../length/ruler.ts';
 import { fixedWeight, weightOf } from '../row/border.ts';
 import { type Cells, type Shape, sizeKeys } from '../row/cells.ts';
 import { coverOf } from '../row/cover.ts';
 import { workOut } from '../row/workOut.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { CellTexts, Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
-import { withCells } from '../show/typeCells.ts';
+import { withCells } from '../show/withCells.ts';
+import { greatestCommonDivisor } from '../values/greatestCommonDivisor.ts';
 import type { Advice, AdviceKind } from './advice.ts';
 import { exactlyEven } from './exactlyEven.ts';
 

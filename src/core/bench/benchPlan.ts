@@ -1,10 +1,6 @@
 import type { Length } from '../length/length.ts';
-
-/** The edge of the mount that a cut runs along, as seen from the front. */
-export type CutSide = 'top' | 'bottom' | 'left' | 'right';
-
-/** A mount in which a window is cut; an undermount has none. */
-export type CutPart = 'mount' | 'inner mount';
+import type { BenchWay } from '../settings/settings.ts';
+import type { CutPart, CutSide } from '../show/tick.ts';
 
 /** One cut of one window. */
 export interface Cut {
@@ -36,12 +32,6 @@ export interface BenchStep extends SetUp {
 	readonly isTaped: boolean;
 	readonly cuts: readonly Cut[];
 }
-
-/** The ways through a show: every setting as seldom as can be, or every mount finished before the next. */
-export const benchWays = ['fewest settings', 'mount by mount'] as const;
-
-/** One of `benchWays`. */
-export type BenchWay = (typeof benchWays)[number];
 
 /** The cutting order of a show. */
 export interface BenchPlan {

@@ -1,5 +1,5 @@
-import type { Bench } from '../show/settings.ts';
-import type { CutSide } from './benchPlan.ts';
+import type { Bench } from '../settings/settings.ts';
+import type { CutSide } from '../show/tick.ts';
 
 /**
  * The borders at the two ends of a cut, where the blade goes in and where it comes out, on a cutter whose head is pushed

@@ -1,8 +1,9 @@
 import type { RowResult } from '../findings/rowResult.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
-import { cutsThatStand, type Tick } from './ticks.ts';
-import { cutMounts, cutSides } from './windowCuts.ts';
+import { cutSides, type Tick } from '../show/tick.ts';
+import { cutsThatStand } from './ticks.ts';
+import { cutMounts } from './windowCuts.ts';
 
 /** How far the windows of a row are cut: no cut of it stands, some do, all do. A row without windows is never cut. */
 export type CutState = 'not cut' | 'begun' | 'cut';

@@ -1,10 +1,10 @@
+import type { WorkedOutShow } from '../findings/workedOutShow.ts';
 import { formatWithUnit, type Scale } from '../length/formatLength.ts';
-import type { RowResult } from '../findings/rowResult.ts';
 import { compose, type Edit } from '../show/edit.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
 import type { Show } from '../show/show.ts';
-import { type CutsMade, type CutTick, cutsThatStand, isCutTick, isOtherBoard, tickFor, ticksByRow } from './ticks.ts';
+import { type CutTick, isCutTick, ticksByRow } from '../show/tick.ts';
+import { type CutsMade, cutsThatStand, isOtherBoard, tickFor } from './ticks.ts';
 
 /** A row with cuts made that a change would make wrong. */
 export interface WrongedRow extends CutsMade {
@@ -14,13 +14,6 @@ export interface WrongedRow extends CutsMade {
 	readonly index: number;
 	/** What stands and what does not, in a sentence. */
 	readonly sentence: string;
-}
-
-/** A show, and what it works out. */
-export interface WorkedOutShow {
-	readonly show: Show;
-	readonly settings: Settings;
-	readonly results: readonly RowResult[];
 }
 
 /** The rows whose cuts stand before a change and not after it, in the order of the show. */

@@ -1,5 +1,5 @@
+import { groupBy } from '../values/groupBy.ts';
 import { smallestFeedback } from './feedback.ts';
-import { groupBy } from './groupBy.ts';
 import type { OrderJob } from './orderJob.ts';
 
 /** Groups of set-ups as they are visited one after the other. */

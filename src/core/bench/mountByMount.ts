@@ -1,4 +1,4 @@
-import { groupBy } from './groupBy.ts';
+import { groupBy } from '../values/groupBy.ts';
 import { byWidth, type OrderJob } from './orderJob.ts';
 import { type BoardSetUp, changesAlong, changesBetween, setUpKey, widestFirst } from './setUps.ts';
 import { thicknessesInTurn } from './settingBySetting.ts';

@@ -1,13 +1,14 @@
 import type { RowResult } from '../findings/rowResult.ts';
+import type { BenchWay, Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
-import type { BenchPlan, BenchStep, BenchWay, Cut } from './benchPlan.ts';
+import { cutSides } from '../show/tick.ts';
+import { groupBy } from '../values/groupBy.ts';
+import type { BenchPlan, BenchStep, Cut } from './benchPlan.ts';
 import { fewestSettings, type SetUpOrder } from './fewestSettings.ts';
-import { groupBy } from './groupBy.ts';
 import { mountByMount } from './mountByMount.ts';
 import { type OrderJob, orderJob } from './orderJob.ts';
 import { changesAlong, setUpKey } from './setUps.ts';
-import { cutSides, type SetCut, windowCuts } from './windowCuts.ts';
+import { type SetCut, windowCuts } from './windowCuts.ts';
 
 /**
  * The cutting order of a show on its bench, boards of one thickness together, in the way that its settings ask.

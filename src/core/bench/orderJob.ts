@@ -1,5 +1,5 @@
+import { groupBy } from '../values/groupBy.ts';
 import type { BenchStep } from './benchPlan.ts';
-import { groupBy } from './groupBy.ts';
 import { type BoardSetUp, setUpKey, widestFirst } from './setUps.ts';
 
 /** Set-ups to be put in order. */

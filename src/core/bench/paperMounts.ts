@@ -1,10 +1,11 @@
-import { type Length, toMm } from '../length/length.ts';
 import type { RowResult } from '../findings/rowResult.ts';
+import { type Length, toMm } from '../length/length.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
+import { groupBy } from '../values/groupBy.ts';
+import type { Paper } from '../values/papers.ts';
 import type { BenchStep } from './benchPlan.ts';
-import { groupBy } from './groupBy.ts';
-import { fitsTemplate, type Paper, rowsWithCuts } from './paper.ts';
+import { fitsTemplate, rowsWithCuts } from './paper.ts';
 import { type CutMount, cutMounts, overcutOf } from './windowCuts.ts';
 
 /** A mount whose marks or corners are drawn on paper. */

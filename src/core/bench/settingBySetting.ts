@@ -1,5 +1,5 @@
+import { groupBy } from '../values/groupBy.ts';
 import { fewestVisits } from './fewestVisits.ts';
-import { groupBy } from './groupBy.ts';
 import type { OrderJob } from './orderJob.ts';
 import { changesBetween, settingKey } from './setUps.ts';
 

@@ -1,11 +1,12 @@
-import { isSame, type Length } from '../length/length.ts';
 import type { RowResult } from '../findings/rowResult.ts';
+import { isSame, type Length } from '../length/length.ts';
+import type { Bench, Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import type { Bench, Settings } from '../show/settings.ts';
-import type { BenchStep, CutPart, CutSide } from './benchPlan.ts';
-import { groupBy } from './groupBy.ts';
+import { type CutPart, type CutSide, type CutTick, isCutTick, type Tick, tickKey } from '../show/tick.ts';
+import { groupBy } from '../values/groupBy.ts';
+import type { BenchStep } from './benchPlan.ts';
 import { setUpKey } from './setUps.ts';
-import { type CutTick, isAsAsked, isCutTick, type Tick, tickFor, tickKey } from './ticks.ts';
+import { isAsAsked, tickFor } from './ticks.ts';
 
 /** One thing at a time at the bench: a test cut where the thickness changes, or a step of the cutting order. */
 export type Station =

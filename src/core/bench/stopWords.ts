@@ -1,6 +1,7 @@
 import { formatLarge, type Scale } from '../length/formatLength.ts';
-import type { Bench } from '../show/settings.ts';
-import type { BenchStep, Cut, CutSide } from './benchPlan.ts';
+import type { Bench } from '../settings/settings.ts';
+import type { CutSide } from '../show/tick.ts';
+import type { BenchStep, Cut } from './benchPlan.ts';
 import { endsOf } from './cutEnds.ts';
 
 /** The borders at which the two stops stand, in words: `at the top`; for each side where they differ: `at the top (left), the bottom (right)`. */

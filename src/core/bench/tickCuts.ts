@@ -1,7 +1,7 @@
 import type { Edit } from '../show/edit.ts';
 import { type ItemDiff, itemDiff } from '../show/keyedList.ts';
 import type { Show } from '../show/show.ts';
-import { type CutTick, isCutTick, type MountId, type Tick, tickKey } from './ticks.ts';
+import { type CutTick, isCutTick, type MountId, type Tick, tickKey } from '../show/tick.ts';
 
 const known = ({ ticks = [] }: Show) => new Map(ticks.map((tick) => [tickKey(tick), tick]));
 

@@ -1,9 +1,11 @@
-import { type Length, length, minus, plus, zero } from '../length/length.ts';
 import type { RowResult } from '../findings/rowResult.ts';
+import { type Length, length, minus, zero } from '../length/length.ts';
+import { innerBorder, isInnerTaped } from '../row/innerMount.ts';
 import { boardThickness } from '../row/stack.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
-import type { Settings } from '../show/settings.ts';
-import type { Cut, CutPart, CutSide } from './benchPlan.ts';
+import type { Settings } from '../settings/settings.ts';
+import { type CutPart, type CutSide, cutSides } from '../show/tick.ts';
+import type { Cut } from './benchPlan.ts';
 import { endsOf } from './cutEnds.ts';
 import type { BoardSetUp } from './setUps.ts';
 
@@ -24,19 +26,6 @@ export interface CutMount {
 	/** Whether it is taped behind its outer mount, and so is cut after that. */
 	readonly isTaped: boolean;
 }
-
-/** The order in which the cuts of a window are listed. */
-export const cutSides: readonly CutSide[] = ['left', 'right', 'top', 'bottom'];
-
-/** Whether inner mounts are taped behind their outer ones before their windows are cut. */
-export const isInnerTaped = ({ bench }: Settings): boolean => bench.inner !== 'own blank';
-
-/**
- * What an inner mount that shows `innerMount` beside one of the outer is cut at: from the edges of the outer one that it is
- * taped behind, or from those of its own, smaller blank.
- */
-export const innerBorder = (border: Length, innerMount: Length, settings: Settings): Length =>
-	isInnerTaped(settings) ? plus(border, innerMount) : minus(plus(border, innerMount), settings.innerBlankSmaller);
 
 /** The mounts of one copy of a row that have a window, the outer one first; none where a size is missing. */
 export function cutMounts({ solved, read }: WorkedRow, settings: Settings): readonly CutMount[] {

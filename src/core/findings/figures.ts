@@ -1,4 +1,4 @@
-import type { BlankPart } from '../sheets/blank.ts';
+import type { BlankPart } from '../show/blank.ts';
 import type { ColumnName } from '../show/columns.ts';
 
 /** An axis of a row. */

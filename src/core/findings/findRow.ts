@@ -1,25 +1,25 @@
 import { formatExact } from '../length/formatLength.ts';
 import { nearestLength } from '../length/length.ts';
 import type { Cells } from '../row/cells.ts';
-import type { WorkedRow } from '../row/workedRow.ts';
 import { workedOutAs, workOut } from '../row/workOut.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
-import { withCells } from '../show/typeCells.ts';
+import { withCells } from '../show/withCells.ts';
 import { addsUp } from './addsUp.ts';
 import { barePaper } from './barePaper.ts';
 import { bottomHeavy } from './bottomHeavy.ts';
 import { doesNotFit } from './doesNotFit.ts';
-import { fallsThrough } from './fallsThrough.ts';
 import { editionNumber } from './edition.ts';
+import { fallsThrough } from './fallsThrough.ts';
 import type { Finding, Level, Mend } from './finding.ts';
 import type { Candidate, Finder, Found, RowContext } from './found.ts';
-import { frameClash } from './frameClash.ts';
 import { lipShrinks, pastGuide, tooDeep, tooThick } from './frame.ts';
+import { frameClash } from './frameClash.ts';
+import { innerBlank } from './innerBlank.ts';
 import { overLimit, underLimit } from './limits.ts';
 import { needsPaper } from './needsPaper.ts';
 import { needsSize } from './needsSize.ts';
-import { innerBlank } from './innerBlank.ts';
 import { noBoard } from './noBoard.ts';
 import { notRead } from './notRead.ts';
 import { offRuler } from './offRuler.ts';
@@ -29,13 +29,13 @@ import { signatureCovered, signedOnMount, touchesGlass } from './protection.ts';
 import { shapeClash } from './shapeClash.ts';
 import { thinBorder } from './thinBorder.ts';
 import { thinOverlap } from './thinOverlap.ts';
+import { told } from './told.ts';
 import { topHeavy } from './topHeavy.ts';
 import { turned } from './turned.ts';
 import { uneven } from './uneven.ts';
-import { weightLost } from './weightLost.ts';
 import { findUnitSlip } from './unitSlip.ts';
+import { weightLost } from './weightLost.ts';
 import { labelOf } from './words/inWords.ts';
-import { told } from './told.ts';
 
 /** Every finder but `unit-slip`, which asks what these found. Within a level, findings stand in this order. */
 const finders: readonly Finder[] = [

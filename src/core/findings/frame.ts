@@ -1,6 +1,6 @@
-import { innerBorder } from '../bench/windowCuts.ts';
 import { plus, sameWithin, zero } from '../length/length.ts';
 import { hiddenByFrame } from '../row/frame.ts';
+import { innerBorder } from '../row/innerMount.ts';
 import { backingThickness, glazingThickness, printThickness, stackParts, stackThickness } from '../row/stack.ts';
 import { clearEach, sizeColumns } from './candidates.ts';
 import type { CutBorder } from './figures.ts';

@@ -1,6 +1,6 @@
 import { workOut } from '../row/workOut.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
 import { isAccepted } from './accepted.ts';
 import { findRow } from './findRow.ts';
 import type { RowResult } from './rowResult.ts';

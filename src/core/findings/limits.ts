@@ -1,5 +1,5 @@
 import { type Length, sameWithin, toMm } from '../length/length.ts';
-import type { Size } from '../show/settings.ts';
+import type { Size } from '../length/size.ts';
 import { clear, clearEach, cutToSuit, sizeColumns } from './candidates.ts';
 import type { Candidate, Finder, Found, RowContext } from './found.ts';
 

@@ -1,7 +1,7 @@
-import { type Part, partsOf } from '../sheets/partsOf.ts';
-import { type Stock, waysOf } from '../sheets/stock.ts';
-import { stockOf } from '../sheets/stockOf.ts';
-import type { Settings } from '../show/settings.ts';
+import { type Part, partsOf } from '../row/partsOf.ts';
+import type { Settings } from '../settings/settings.ts';
+import { type Stock, waysOf } from '../stock/stock.ts';
+import { stockOf } from '../stock/stockOf.ts';
 import { clearEach, cutToSuit } from './candidates.ts';
 import type { Finder } from './found.ts';
 

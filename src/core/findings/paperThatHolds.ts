@@ -1,7 +1,7 @@
 import { inches, mm } from '../length/length.ts';
 import { paperSizes } from '../length/paperSizes.ts';
+import type { Size } from '../length/size.ts';
 import { innerWindowIsSmaller } from '../row/cover.ts';
-import type { Size } from '../show/settings.ts';
 import type { Candidate, RowContext } from './found.ts';
 import { heldBy } from './heldBy.ts';
 

@@ -1,9 +1,9 @@
 import { greatestLength, type Length, length } from '../length/length.ts';
 import { namedSize } from '../length/paperSizes.ts';
 import type { Unit } from '../length/reading.ts';
+import type { Size } from '../length/size.ts';
 import { type Cells, type SizeKey, sizeKeys } from '../row/cells.ts';
 import { multiplyDivide } from '../row/multiplyDivide.ts';
-import type { Size } from '../show/settings.ts';
 import type { SlipWord } from './figures.ts';
 import type { RowContext } from './found.ts';
 

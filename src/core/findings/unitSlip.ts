@@ -2,7 +2,7 @@ import { type Length, sameWithin } from '../length/length.ts';
 import type { Cells, SizeKey } from '../row/cells.ts';
 import { isKnown } from '../row/equations.ts';
 import type { Solution } from '../row/solution.ts';
-import type { Settings } from '../show/settings.ts';
+import type { Settings } from '../settings/settings.ts';
 import { columnOf } from './candidates.ts';
 import type { Level } from './finding.ts';
 import { axes, type AxisKeys, type Found, type RowContext } from './found.ts';

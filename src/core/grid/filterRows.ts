@@ -1,8 +1,8 @@
 import type { CutState } from '../bench/cutState.ts';
-import { formatLength } from '../length/formatLength.ts';
 import type { RowResult } from '../findings/rowResult.ts';
+import { formatLength } from '../length/formatLength.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
 
 /** What rows are asked for; blank: everything. A row is shown if it answers to all of it. */
 export interface Filter {

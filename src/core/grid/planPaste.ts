@@ -1,7 +1,7 @@
-import type { NewRow } from '../show/addRows.ts';
+import type { NewRow } from '../commands/addRows.ts';
+import type { CellChange } from '../commands/typeCells.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { CellTexts, RowId } from '../show/row.ts';
-import type { CellChange } from '../show/typeCells.ts';
 import { type Range, rangeOf, type Selection } from './selection.ts';
 
 /** The rows and columns shown. */

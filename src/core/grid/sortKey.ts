@@ -1,12 +1,12 @@
-import { mm } from '../length/length.ts';
 import type { Level } from '../findings/finding.ts';
+import type { RowResult } from '../findings/rowResult.ts';
+import { mm } from '../length/length.ts';
+import type { Size } from '../length/size.ts';
 import type { Cells } from '../row/cells.ts';
 import type { Inherited } from '../row/inherited.ts';
-import type { RowResult } from '../findings/rowResult.ts';
 import type { SolvedRow } from '../row/solvedRow.ts';
 import { kindOf } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
-import type { Size } from '../show/settings.ts';
 import type { ViewColumn } from './columnView.ts';
 import type { SortKey } from './sortRows.ts';
 

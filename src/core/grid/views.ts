@@ -1,4 +1,5 @@
-import { isAbsent, isRecord, recordsOf, type SettingContext, shown } from '../show/settingValue.ts';
+import { isAbsent, recordsOf, type SettingContext, shown } from '../settings/settingValue.ts';
+import { isRecord } from '../values/isRecord.ts';
 import { type ColumnView, isSameView, isViewColumn, type ViewColumn, widthBounds, wholeOrder } from './columnView.ts';
 import { everyColumn, purposeViews } from './purposeViews.ts';
 import type { Sort } from './sortRows.ts';

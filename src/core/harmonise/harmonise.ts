@@ -1,13 +1,14 @@
-import { type Length, sameWithin } from '../length/length.ts';
 import { judgeRow } from '../findings/judgeRow.ts';
+import { type Length, sameWithin } from '../length/length.ts';
+import type { NamedSize } from '../length/size.ts';
 import type { SolvedRow } from '../row/solvedRow.ts';
-import type { WorkedRow } from '../row/workedRow.ts';
 import { workOut } from '../row/workOut.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
+import type { Settings } from '../settings/settings.ts';
 import { asTyped } from '../show/asTyped.ts';
 import type { CellTexts, Row, RowId } from '../show/row.ts';
-import type { NamedSize, Settings } from '../show/settings.ts';
-import { withCells } from '../show/typeCells.ts';
-import { greatestCommonDivisor } from '../length/greatestCommonDivisor.ts';
+import { withCells } from '../show/withCells.ts';
+import { greatestCommonDivisor } from '../values/greatestCommonDivisor.ts';
 import { chooseSizes, type Option } from './chooseSizes.ts';
 
 /** The most prints and sizes that the choice is proven best for, in reasonable time. */

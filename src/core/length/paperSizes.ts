@@ -1,5 +1,5 @@
-import type { NamedSize } from '../show/settings.ts';
 import { inches, mm } from './length.ts';
+import type { NamedSize } from './size.ts';
 
 const iso = (series: string, sizes: readonly (readonly [number, number])[]): NamedSize[] =>
 	sizes.map(([width, height], number) => ({ name: `${series}${number}`, width: mm(width), height: mm(height) }));

@@ -1,8 +1,8 @@
-import type { NamedSize, Size } from '../show/settings.ts';
 import { namedSize } from './paperSizes.ts';
 import { quoted, toLength, typedLength, type TypedLength, unsureFraction } from './parseLength.ts';
 import { unsureProblem } from './quantity.ts';
 import type { Problem, Reading, Unit } from './reading.ts';
+import type { NamedSize, Size } from './size.ts';
 import { tokenize, type Token } from './tokens.ts';
 
 /** What a typed size is read by. */

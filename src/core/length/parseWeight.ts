@@ -1,4 +1,4 @@
-import type { BottomWeight } from '../show/settings.ts';
+import type { BottomWeight } from './bottomWeight.ts';
 import { fraction } from './fraction.ts';
 import { bareName } from './paperSizes.ts';
 import { parseLength, quoted, typedLength, unsureFraction } from './parseLength.ts';

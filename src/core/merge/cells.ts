@@ -1,10 +1,10 @@
 import type { Unit } from '../length/reading.ts';
+import type { NamedSize } from '../length/size.ts';
 import { barenessOf } from '../show/bareness.ts';
 import { type ColumnName, hasUnit, kindOf } from '../show/columns.ts';
-import { ownValue } from '../show/ownValue.ts';
 import type { Row } from '../show/row.ts';
-import type { NamedSize } from '../show/settings.ts';
 import { sizePairs } from '../show/splitSize.ts';
+import { ownValue } from '../values/ownValue.ts';
 import { cellText } from './cellText.ts';
 
 /** A cell as typed, with the unit of its bare numbers where it has one of its own. A blank one has no text. */

@@ -1,11 +1,11 @@
 import type { Unit } from '../length/reading.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { Edit, RowDiff } from '../show/edit.ts';
-import { isSameValue } from '../show/isSameValue.ts';
 import { orderNumbers } from '../show/orderNumbers.ts';
 import type { Row, RowId } from '../show/row.ts';
 import { rowWith } from '../show/rowWith.ts';
 import { sizePairs } from '../show/splitSize.ts';
+import { isSameValue } from '../values/isSameValue.ts';
 import { cellOf, type Meaning, unitOfCell } from './cells.ts';
 import { type Choices, sideOfCell, sideOfOrder, sideOfRow } from './choices.ts';
 import type { CellDifference, Merge, RowDifference } from './mergeRows.ts';

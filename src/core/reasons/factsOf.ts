@@ -4,7 +4,7 @@ import { hiddenByFrame } from '../row/frame.ts';
 import { paperPlace } from '../row/paperPlace.ts';
 import { boardThickness, faceOpening, stackParts, stackThickness } from '../row/stack.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
-import type { Settings } from '../show/settings.ts';
+import type { Settings } from '../settings/settings.ts';
 
 /**
  * What else there is to know of a mount that comes out, in sentences: the opening and borders that one sees, the inner

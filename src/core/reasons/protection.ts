@@ -2,7 +2,7 @@ import { formatWithUnit } from '../length/formatLength.ts';
 import { plus, zero } from '../length/length.ts';
 import { boardThickness } from '../row/stack.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
-import type { Settings } from '../show/settings.ts';
+import type { Settings } from '../settings/settings.ts';
 
 /** What keeps the print of a row off the glass, and how far, in one sentence. */
 export function protectionOf({ read, words, hasMount, boards }: WorkedRow, settings: Settings): string {

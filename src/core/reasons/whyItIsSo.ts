@@ -6,7 +6,7 @@ import { innerWindowIsSmaller } from '../row/cover.ts';
 import { isKnown } from '../row/equations.ts';
 import type { Solution } from '../row/solution.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
-import type { Settings } from '../show/settings.ts';
+import type { Settings } from '../settings/settings.ts';
 
 /**
  * Why a size or border of a row is what it is, as the sum that gives it: "600 − 2 × 72 = 456".

@@ -1,5 +1,6 @@
 import { isSame, sameWithin } from '../length/length.ts';
-import type { Settings, Size } from '../show/settings.ts';
+import type { Size } from '../length/size.ts';
+import type { Settings } from '../settings/settings.ts';
 import { evenWeight, fixedWeight, startingBorder, weightOf } from './border.ts';
 import { type Cells, type SizeKey, sizeKeys } from './cells.ts';
 import type { Cover } from './cover.ts';

@@ -1,5 +1,5 @@
+import type { Board, Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import type { Board, Settings } from '../show/settings.ts';
 
 /** The board that a mount is cut from. */
 export interface FoundBoard {

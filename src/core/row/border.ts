@@ -1,8 +1,8 @@
+import type { BottomWeight } from '../length/bottomWeight.ts';
 import { upToRuler } from '../length/ruler.ts';
-import type { Settings } from '../show/settings.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Cells } from './cells.ts';
 import type { Weight } from './equations.ts';
-import type { BottomWeight } from '../show/settings.ts';
 
 /** The same border at top and bottom. */
 export const evenWeight: Weight = { times: 1, more: 0 };

@@ -1,5 +1,6 @@
+import type { BottomWeight } from '../length/bottomWeight.ts';
 import type { Length } from '../length/length.ts';
-import type { BottomWeight, Size } from '../show/settings.ts';
+import type { Size } from '../length/size.ts';
 
 /** Width to height, as a fraction in lowest terms or not: 3:2 is 3/2. Both whole and above zero. */
 export interface Shape {

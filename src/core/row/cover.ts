@@ -1,5 +1,5 @@
 import { type Length, length, times, zero } from '../length/length.ts';
-import type { Settings } from '../show/settings.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Cells } from './cells.ts';
 
 /** What the window adds to the picture on one axis, and which way it is rounded for that. */

@@ -1,6 +1,7 @@
 import { inches, mm, plus, sameWithin } from '../length/length.ts';
+import type { Size } from '../length/size.ts';
+import { type Frame, type Settings, unframed } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import type { Frame, Settings, Size } from '../show/settings.ts';
 import type { RowBoards } from './boards.ts';
 import { type Cells, hasMount } from './cells.ts';
 import { paperAsItLies } from './paperPlace.ts';
@@ -29,9 +30,6 @@ export interface RowFrame {
 	/** How that lies in the frame; undefined where there is none, or nothing known to go in. */
 	readonly seat: Seat | undefined;
 }
-
-/** The word that says that a row has no frame. */
-export const unframed = 'none';
 
 const bare = (name: string) => name.trim().toLowerCase();
 

@@ -1,5 +1,7 @@
+import type { BottomWeight } from '../length/bottomWeight.ts';
 import { isSame, type Length } from '../length/length.ts';
-import type { BottomWeight, Settings, Size } from '../show/settings.ts';
+import type { Size } from '../length/size.ts';
+import type { Settings } from '../settings/settings.ts';
 import { type Cells, hasMount } from './cells.ts';
 import type { Solution } from './solution.ts';
 

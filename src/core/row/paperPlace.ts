@@ -1,5 +1,5 @@
 import type { Length } from '../length/length.ts';
-import type { Size } from '../show/settings.ts';
+import type { Size } from '../length/size.ts';
 import type { Cells } from './cells.ts';
 import type { SolvedRow } from './solvedRow.ts';
 

@@ -1,13 +1,13 @@
 import type { Length } from '../length/length.ts';
 import type { ReadLength } from '../length/parseLength.ts';
-import { rememberedLength } from '../length/rememberedLength.ts';
 import { parseShape } from '../length/parseShape.ts';
 import { parseSize } from '../length/parseSize.ts';
 import { parseWeight } from '../length/parseWeight.ts';
 import { isProblem, type Reading, type Unit } from '../length/reading.ts';
+import { rememberedLength } from '../length/rememberedLength.ts';
+import type { Settings } from '../settings/settings.ts';
 import { type ColumnName, kindOf } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
 import type { Cells, MountCell } from './cells.ts';
 import { readCount } from './readCount.ts';
 

@@ -1,11 +1,11 @@
 import { isSame, type Length, length, minus, plus } from '../length/length.ts';
-import type { Settings } from '../show/settings.ts';
+import { downToRuler, onRuler } from '../length/ruler.ts';
+import type { Settings } from '../settings/settings.ts';
 import { applyRules, type RuledRow } from './applyRules.ts';
 import { type Cells, hasMount, type SizeKey } from './cells.ts';
 import { type Cover, coverOf, innerWindowIsSmaller } from './cover.ts';
-import { isKnown, unknownValues } from './equations.ts';
-import { downToRuler, onRuler } from '../length/ruler.ts';
 import { type CutHeight, type CutWidth, heightOnRuler, widthOnRuler } from './cutSizes.ts';
+import { isKnown, unknownValues } from './equations.ts';
 import { pictureSides } from './pictureSides.ts';
 import type { AxisOutcome, Solution } from './solution.ts';
 import type { SolvedRow } from './solvedRow.ts';

@@ -1,5 +1,5 @@
 import { type Length, mm, plus, zero } from '../length/length.ts';
-import type { Settings } from '../show/settings.ts';
+import type { Settings } from '../settings/settings.ts';
 import { boardNamed, type FoundBoard, type RowBoards } from './boards.ts';
 import type { ReadCells } from './readCells.ts';
 

@@ -1,5 +1,5 @@
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
 import { findBoards } from './boards.ts';
 import { type Cells, hasMount } from './cells.ts';
 import { findFrame, nameFrame } from './frame.ts';

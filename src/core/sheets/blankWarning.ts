@@ -1,9 +1,8 @@
-import type { WorkedOutShow } from '../bench/cutWarning.ts';
-import { groupBy } from '../bench/groupBy.ts';
+import type { WorkedOutShow } from '../findings/workedOutShow.ts';
 import { formatSize, type Scale } from '../length/formatLength.ts';
+import { isWholeCut, type PlacedBlank } from '../show/cutSheet.ts';
 import type { Row, RowId } from '../show/row.ts';
-import { isWholeCut } from './cutSheet.ts';
-import type { PlacedBlank } from './layout.ts';
+import { groupBy } from '../values/groupBy.ts';
 import { isBlankWanted } from './wantedBlanks.ts';
 
 /** A row with blanks cut that a change would leave over. */

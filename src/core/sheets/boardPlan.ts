@@ -1,4 +1,4 @@
-import type { Blank } from './blank.ts';
+import type { Blank } from '../show/blank.ts';
 import type { Layout } from './layout.ts';
 
 /**

@@ -1,15 +1,15 @@
-import type { Tick } from '../bench/ticks.ts';
 import type { RowResult } from '../findings/rowResult.ts';
+import { partsOf } from '../row/partsOf.ts';
+import type { Settings } from '../settings/settings.ts';
+import type { Blank } from '../show/blank.ts';
 import type { Row, RowId } from '../show/row.ts';
-import type { Settings } from '../show/settings.ts';
-import type { Blank } from './blank.ts';
+import type { Tick } from '../show/tick.ts';
+import type { Stock } from '../stock/stock.ts';
+import { stockOf } from '../stock/stockOf.ts';
 import type { Layout } from './layout.ts';
-import type { PackingJob } from './packingJob.ts';
 import { counted, dropOutsOf, offcutsOf } from './leftOvers.ts';
-import { partsOf } from './partsOf.ts';
+import type { PackingJob } from './packingJob.ts';
 import { sparesOf } from './spares.ts';
-import type { Stock } from './stock.ts';
-import { stockOf } from './stockOf.ts';
 
 /** A row of which nothing is cut: it has a `stop`, or the size of its mount is not known yet. */
 export interface LeftOutRow {

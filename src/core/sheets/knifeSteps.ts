@@ -1,6 +1,5 @@
 import type { Length } from '../length/length.ts';
-import type { CutSheet } from './cutSheet.ts';
-import type { KnifeCut } from './layout.ts';
+import type { CutSheet, KnifeCut } from '../show/cutSheet.ts';
 
 /** Cuts of one sheet that are made at one setting of the knife. */
 export interface SheetCuts {

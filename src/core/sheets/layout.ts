@@ -1,29 +1,6 @@
-import type { Length } from '../length/length.ts';
-import type { Blank } from './blank.ts';
-import type { Stock } from './stock.ts';
-
-/** A rectangle on a sheet, from the top left corner of the untrimmed sheet. */
-export interface Rectangle {
-	readonly x: Length;
-	readonly y: Length;
-	readonly width: Length;
-	readonly height: Length;
-}
-
-/** A blank on its sheet. `width` and `height` are as it lies there: turned, they are the mount's height and width. */
-export interface PlacedBlank extends Blank, Rectangle {
-	readonly turned: boolean;
-}
-
-/** One cut of the knife, from edge to edge through the piece in hand. */
-export interface KnifeCut {
-	/** The piece in hand before the cut. */
-	readonly piece: Rectangle;
-	/** `width`: the cut divides the width, from the top edge to the bottom one. `height`: from the left to the right. */
-	readonly across: 'width' | 'height';
-	/** The measure to set: from the left edge of the piece (`width`), or from its top edge (`height`). */
-	readonly at: Length;
-}
+import type { Blank } from '../show/blank.ts';
+import type { CutSheet, KnifeCut, PlacedBlank, Rectangle } from '../show/cutSheet.ts';
+import type { Stock } from '../stock/stock.ts';
 
 /** One piece of stock and how it is cut. */
 export interface Layout {
@@ -44,3 +21,13 @@ export interface Layout {
 
 /** Says whom a blank is for that is cut from a piece of stock, or is to be. */
 export type NameOfBlank = (blank: Blank, sheet: { readonly stock: Pick<Stock, 'board'> }) => string;
+
+/** A sheet as it is planned round; a spoilt one gives neither blanks nor offcuts. */
+export const layoutOf = ({ stock, blanks, cuts, offcuts, isSpoilt }: CutSheet, place: number): Layout => ({
+	stock,
+	pattern: place + 1,
+	blanks: isSpoilt ? [] : blanks,
+	cuts,
+	offcuts: isSpoilt ? [] : offcuts,
+	isCut: true,
+});

@@ -1,11 +1,12 @@
-import { inches, type Length, minus, mm, zero } from '../length/length.ts';
-import { isInnerTaped } from '../bench/windowCuts.ts';
 import type { RowResult } from '../findings/rowResult.ts';
-import type { Settings, Size } from '../show/settings.ts';
-import type { Blank } from './blank.ts';
+import { inches, type Length, minus, mm, zero } from '../length/length.ts';
+import type { Size } from '../length/size.ts';
+import { isInnerTaped } from '../row/innerMount.ts';
+import { partsOf } from '../row/partsOf.ts';
+import type { Settings } from '../settings/settings.ts';
+import type { Blank } from '../show/blank.ts';
+import type { Stock, StockKind } from '../stock/stock.ts';
 import type { Layout } from './layout.ts';
-import { partsOf } from './partsOf.ts';
-import type { Stock, StockKind } from './stock.ts';
 
 /** The offcuts of sheets that are cut, as stock that costs nothing. */
 export const offcutsOf = (cutSheets: readonly Layout[]): readonly Stock[] =>

@@ -1,7 +1,7 @@
+import type { CutSheet } from '../show/cutSheet.ts';
 import type { Edit } from '../show/edit.ts';
 import { type ItemDiff, itemDiff } from '../show/keyedList.ts';
 import type { Show } from '../show/show.ts';
-import type { CutSheet } from './cutSheet.ts';
 import type { Layout } from './layout.ts';
 
 /** A planned layout as a sheet that the knife takes in hand; none of its cuts is made yet. */

@@ -1,6 +1,6 @@
-import type { Blank } from './blank.ts';
+import type { Blank } from '../show/blank.ts';
+import type { Stock } from '../stock/stock.ts';
 import type { Layout } from './layout.ts';
-import type { Stock } from './stock.ts';
 
 /** What is to be cut from one board. Plain data: it goes to a worker as it is. */
 export interface PackingJob {

@@ -1,6 +1,6 @@
-import { groupBy } from '../bench/groupBy.ts';
 import { formatSize, type Scale } from '../length/formatLength.ts';
 import type { RowId } from '../show/row.ts';
+import { groupBy } from '../values/groupBy.ts';
 import type { BoardPlan, UnplacedReason } from './boardPlan.ts';
 
 /** How good a plan is, in words that promise no more than is proven. */

@@ -1,7 +1,8 @@
+import type { CutSheet } from '../show/cutSheet.ts';
 import type { BoardPlan } from './boardPlan.ts';
-import { type CutSheet, layoutOf } from './cutSheet.ts';
 import { jobKey } from './jobKey.ts';
 import type { JobOptions, ShowJobs } from './jobsOf.ts';
+import { layoutOf } from './layout.ts';
 import { sheetInHand } from './markSheets.ts';
 import type { PackingJob } from './packingJob.ts';
 

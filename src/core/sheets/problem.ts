@@ -1,7 +1,7 @@
-import { greatestCommonDivisor } from '../length/greatestCommonDivisor.ts';
-import type { Blank } from './blank.ts';
+import type { Blank } from '../show/blank.ts';
+import { isBought, placeInStock, type Stock, waysOf } from '../stock/stock.ts';
+import { greatestCommonDivisor } from '../values/greatestCommonDivisor.ts';
 import type { PackingJob } from './packingJob.ts';
-import { isBought, placeInStock, type Stock, waysOf } from './stock.ts';
 
 /** Blanks of one size, whichever way they hang: the solver knows no more of them than that. */
 export interface BlankType {

@@ -1,5 +1,5 @@
+import { placeInStock, type Stock } from '../stock/stock.ts';
 import type { Layout } from './layout.ts';
-import { placeInStock, type Stock } from './stock.ts';
 
 /** What is bought of one entry of the stock. */
 export interface Purchase {

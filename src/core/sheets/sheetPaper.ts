@@ -1,6 +1,6 @@
-import { type Paper, paperRoom, papers } from '../bench/paper.ts';
 import { formatLength, formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
-import type { CutSheet } from './cutSheet.ts';
+import type { CutSheet } from '../show/cutSheet.ts';
+import { type Paper, paperRoom, papers } from '../values/papers.ts';
 import type { NameOfBlank } from './layout.ts';
 
 /** Height of a sheet's heading and of its drawing on paper, with the room under it, in mm; the styles hold to them. */

@@ -1,4 +1,4 @@
-import type { Blank } from './blank.ts';
+import type { Blank } from '../show/blank.ts';
 
 /**
  * The spare blanks of a board: a share of its blanks, rounded up. They are of the sizes that are wanted most, shared out

@@ -1,9 +1,10 @@
 import { type Length, length, mm } from '../length/length.ts';
-import type { Blank } from './blank.ts';
+import type { Blank } from '../show/blank.ts';
+import type { KnifeCut, PlacedBlank, Rectangle } from '../show/cutSheet.ts';
+import type { Stock } from '../stock/stock.ts';
 import type { CutTree } from './cutTree.ts';
-import type { KnifeCut, Layout, PlacedBlank, Rectangle } from './layout.ts';
+import type { Layout } from './layout.ts';
 import type { Problem } from './problem.ts';
-import type { Stock } from './stock.ts';
 
 /** What is narrower than this, in either way, is not worth keeping as an offcut. */
 export const leastOffcutSide = mm(100);

@@ -1,7 +1,7 @@
 import type { RowResult } from '../findings/rowResult.ts';
-import type { Settings } from '../show/settings.ts';
-import type { Blank } from './blank.ts';
-import { partsOf } from './partsOf.ts';
+import { partsOf } from '../row/partsOf.ts';
+import type { Settings } from '../settings/settings.ts';
+import type { Blank } from '../show/blank.ts';
 
 /**
  * Whether a row still wants a blank that was cut for it: of this size, either way round, and of this board. What is not

@@ -1,8 +1,8 @@
 import { parseLength } from '../length/parseLength.ts';
 import { parseSize } from '../length/parseSize.ts';
 import { parseWeight } from '../length/parseWeight.ts';
+import { isSameValue } from '../values/isSameValue.ts';
 import { type ColumnName, kindOf } from './columns.ts';
-import { isSameValue } from './isSameValue.ts';
 import type { Row } from './row.ts';
 
 /**

@@ -1,7 +1,7 @@
 import { namedSize } from '../length/paperSizes.ts';
+import type { NamedSize } from '../length/size.ts';
 import { tokenize } from '../length/tokens.ts';
 import { type ColumnName, hasUnit, kindOf } from './columns.ts';
-import type { NamedSize } from './settings.ts';
 
 /**
  * What of a cell's text hangs on a unit that it does not name: a bare number, or a bare fraction. Undefined where it

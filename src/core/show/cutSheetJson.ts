@@ -1,11 +1,9 @@
 import { type Length, length, toMm, unitsPerMm } from '../length/length.ts';
 import type { Reading } from '../length/reading.ts';
-import type { BlankPart } from '../sheets/blank.ts';
-import type { CutSheet } from '../sheets/cutSheet.ts';
-import type { KnifeCut, PlacedBlank, Rectangle } from '../sheets/layout.ts';
-import type { Stock, StockKind } from '../sheets/stock.ts';
-import type { PlainRecord } from './recordByKey.ts';
-import { isRecord } from './settingValue.ts';
+import type { Stock, StockKind } from '../stock/stock.ts';
+import { isRecord, type PlainRecord } from '../values/isRecord.ts';
+import type { BlankPart } from './blank.ts';
+import type { CutSheet, KnifeCut, PlacedBlank, Rectangle } from './cutSheet.ts';
 
 /** Thrown inside this file where a sheet is damaged; it never leaves it. */
 class Damage extends Error {}

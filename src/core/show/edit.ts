@@ -1,8 +1,8 @@
+import type { Settings } from '../settings/settings.ts';
 import { everyPart, heldOf, type PartValues } from './everyPart.ts';
 import { type ItemDiff, itemDiff, itemOf } from './keyedList.ts';
 import type { DiffOf, Part, PartName } from './parts.ts';
 import type { Row, RowId } from './row.ts';
-import type { Settings } from './settings.ts';
 import type { Show } from './show.ts';
 import { composeValues, swapValues, type ValueDiff } from './singleValue.ts';
 

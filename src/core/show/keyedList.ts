@@ -1,4 +1,4 @@
-import { isSameValue } from './isSameValue.ts';
+import { isSameValue } from '../values/isSameValue.ts';
 import type { PartShape } from './partShape.ts';
 
 /** What an edit does to one item of a list: adds it (no `before`), removes it (no `after`) or changes it. */

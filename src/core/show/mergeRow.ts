@@ -1,8 +1,7 @@
-import { isSameValue } from './isSameValue.ts';
+import { isRecord, type PlainRecord } from '../values/isRecord.ts';
+import { isSameValue } from '../values/isSameValue.ts';
 import type { ItemDiff } from './keyedList.ts';
-import type { PlainRecord } from './recordByKey.ts';
 import type { Row } from './row.ts';
-import { isRecord } from './settingValue.ts';
 
 /**
  * A row after a diff. Where the row is no longer the diff's `before`, only the cells that the diff changes are changed:

@@ -1,4 +1,4 @@
-import { newShowSettings } from './defaults.ts';
+import { newShowSettings } from '../settings/defaults.ts';
 import type { Show } from './show.ts';
 
 /** A show in which nothing has been typed. */

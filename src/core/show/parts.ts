@@ -1,18 +1,18 @@
-import { isCutTick, type Tick } from '../bench/ticks.ts';
 import type { Reading } from '../length/reading.ts';
-import type { CutSheet } from '../sheets/cutSheet.ts';
+import type { TypedSettings } from '../settings/settings.ts';
+import { isRecord } from '../values/isRecord.ts';
+import { nestingProblem } from '../values/nesting.ts';
+import type { CutSheet } from './cutSheet.ts';
 import { cutSheetsJson, readCutSheets } from './cutSheetJson.ts';
 import { itemOf, type ItemDiff, type KeyedItems, keyedList, replaceItem } from './keyedList.ts';
 import { mergeRow } from './mergeRow.ts';
-import { nestingProblem } from './nesting.ts';
 import { byOrder } from './orderNumbers.ts';
 import type { PartShape } from './partShape.ts';
 import { recordByKey } from './recordByKey.ts';
 import type { Row } from './row.ts';
 import { readRowsJson } from './rowJson.ts';
-import { isRecord } from './settingValue.ts';
-import type { TypedSettings } from './settings.ts';
 import { singleValue, type ValueDiff } from './singleValue.ts';
+import { isCutTick, type Tick } from './tick.ts';
 import { readTicks, ticksJson } from './tickJson.ts';
 
 /** What of a part of a file is left where only the prints of the file are compared. */

@@ -1,8 +1,6 @@
-import { isSameValue } from './isSameValue.ts';
+import type { PlainRecord } from '../values/isRecord.ts';
+import { isSameValue } from '../values/isSameValue.ts';
 import type { PartShape } from './partShape.ts';
-
-/** A record of plain values. */
-export type PlainRecord = Readonly<Record<string, unknown>>;
 
 /** What an edit does to one entry of a record; undefined: the entry is absent. */
 export interface EntryDiff {

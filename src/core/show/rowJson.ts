@@ -1,10 +1,10 @@
 import { isProblem, type Reading, type Unit } from '../length/reading.ts';
+import { isRecord } from '../values/isRecord.ts';
+import { nestingProblem } from '../values/nesting.ts';
+import { shownText } from '../values/shownText.ts';
 import { isColumnName } from './columns.ts';
-import { nestingProblem } from './nesting.ts';
 import { byOrder } from './orderNumbers.ts';
 import type { Row } from './row.ts';
-import { shownText } from './shownText.ts';
-import { isRecord } from './settingValue.ts';
 
 /** Reads the rows of a show file, which has them as they are. @returns a problem that names the place */
 export function readRowsJson(stored: unknown): Reading<readonly Row[]> {

@@ -1,4 +1,4 @@
-import { isSameValue } from './isSameValue.ts';
+import { isSameValue } from '../values/isSameValue.ts';
 import type { PartShape } from './partShape.ts';
 
 /** What an edit does to a value that is changed as a whole. */

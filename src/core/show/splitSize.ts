@@ -3,10 +3,10 @@ import type { Length } from '../length/length.ts';
 import { parseLength } from '../length/parseLength.ts';
 import { parseSize } from '../length/parseSize.ts';
 import { isProblem, type Unit } from '../length/reading.ts';
+import type { NamedSize, Size } from '../length/size.ts';
 import { tokenize } from '../length/tokens.ts';
 import type { ColumnName } from './columns.ts';
 import type { CellTexts } from './row.ts';
-import type { NamedSize, Size } from './settings.ts';
 
 /** The columns that hold a width and a height side by side. */
 export const sizePairs = [

@@ -1,9 +1,7 @@
-import type { CutPart, CutSide } from '../bench/benchPlan.ts';
-import { type Tick, tickKey } from '../bench/ticks.ts';
-import { cutSides } from '../bench/windowCuts.ts';
 import { type Length, length, toMm, unitsPerMm } from '../length/length.ts';
 import type { Reading } from '../length/reading.ts';
-import { isRecord } from './settingValue.ts';
+import { isRecord } from '../values/isRecord.ts';
+import { type CutPart, type CutSide, cutSides, type Tick, tickKey } from './tick.ts';
 
 /** Ticks as a show file has them: lengths in millimetres. */
 export const ticksJson = (ticks: readonly Tick[]): readonly unknown[] =>

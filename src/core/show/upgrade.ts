@@ -1,7 +1,8 @@
 import type { Reading } from '../length/reading.ts';
+import { shown } from '../settings/settingValue.ts';
+import { isRecord } from '../values/isRecord.ts';
+import { shownText } from '../values/shownText.ts';
 import { type PartName, parts } from './parts.ts';
-import { isRecord, shown } from './settingValue.ts';
-import { shownText } from './shownText.ts';
 
 /** A stored form of a show, of any version, not yet looked into. */
 export type Stored = Readonly<Record<string, unknown>>;

@@ -1,4 +1,4 @@
-import { shownText } from '../../core/show/shownText.ts';
+import { shownText } from '../../core/values/shownText.ts';
 import type { Row } from '../../core/show/row.ts';
 
 /**

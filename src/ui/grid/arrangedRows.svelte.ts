@@ -1,6 +1,6 @@
 import { untrack } from 'svelte';
 import { cutStateOf } from '../../core/bench/cutState.ts';
-import { type Tick, ticksByRow } from '../../core/bench/ticks.ts';
+import { type Tick, ticksByRow } from '../../core/show/tick.ts';
 import { answers, type Filter, isNoFilter, noFilter } from '../../core/grid/filterRows.ts';
 import { alsoShown, keepShown, showAll, showAt, type ShownRows } from '../../core/grid/shownRows.ts';
 import { sortKeyOf } from '../../core/grid/sortKey.ts';
@@ -8,7 +8,7 @@ import { type Sort, sortedPlaces } from '../../core/grid/sortRows.ts';
 import type { Views } from '../../core/grid/views.ts';
 import type { RowResult } from '../../core/findings/rowResult.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
-import type { Settings } from '../../core/show/settings.ts';
+import type { Settings } from '../../core/settings/settings.ts';
 
 /** What rows are arranged from. */
 export interface ArrangedSource {

@@ -3,7 +3,7 @@ import { saidOfPaste } from '../../core/grid/saidOfPaste.ts';
 import { at, type Range } from '../../core/grid/selection.ts';
 import type { Command, Edit } from '../../core/show/edit.ts';
 import type { RowId } from '../../core/show/row.ts';
-import { typeAndAdd } from '../../core/show/typeAndAdd.ts';
+import { typeAndAdd } from '../../core/commands/typeAndAdd.ts';
 import type { GridEdits } from './gridEdits.ts';
 import type { GridFocus } from './gridFocus.ts';
 import type { GridNotices } from './gridNotices.svelte.ts';

@@ -7,8 +7,10 @@ import type { RowResult } from '../../core/findings/rowResult.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { Row } from '../../core/show/row.ts';
-import type { BottomWeight, Settings, Size } from '../../core/show/settings.ts';
-import { shownText } from '../../core/show/shownText.ts';
+import type { BottomWeight } from '../../core/length/bottomWeight.ts';
+import type { Settings } from '../../core/settings/settings.ts';
+import type { Size } from '../../core/length/size.ts';
+import { shownText } from '../../core/values/shownText.ts';
 import { columnOfFindingCell, type GridColumn } from './gridColumns.ts';
 
 /** Where the text of a cell comes from: typed here, inherited from the show, worked out, or there is none. */

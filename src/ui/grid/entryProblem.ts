@@ -1,7 +1,7 @@
 import { workOut } from '../../core/row/workOut.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { CellTexts, Row } from '../../core/show/row.ts';
-import type { Settings } from '../../core/show/settings.ts';
+import type { Settings } from '../../core/settings/settings.ts';
 import { splitSize } from '../../core/show/splitSize.ts';
 
 /** Why a typed text cannot be read in its cell, and what it may have meant. */

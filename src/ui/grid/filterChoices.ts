@@ -1,7 +1,7 @@
 import { mountSizeOf } from '../../core/grid/filterRows.ts';
 import type { RowResult } from '../../core/findings/rowResult.ts';
 import type { Row } from '../../core/show/row.ts';
-import type { Settings } from '../../core/show/settings.ts';
+import type { Settings } from '../../core/settings/settings.ts';
 
 /** What prints can be asked for, as far as there are any. */
 export interface FilterChoices {

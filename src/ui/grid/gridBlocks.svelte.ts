@@ -2,7 +2,7 @@ import { type FillWay, planFill, planSpread, spreadTo } from '../../core/grid/pl
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { CellPlace } from '../../core/show/cellPlace.ts';
 import type { CellTexts } from '../../core/show/row.ts';
-import { typeCells } from '../../core/show/typeCells.ts';
+import { typeCells } from '../../core/commands/typeCells.ts';
 import type { CellPlans } from './cellPlans.ts';
 import { exactText } from './cellView.ts';
 import type { GridEdits } from './gridEdits.ts';

@@ -1,6 +1,6 @@
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
-import { typedIntoDeleted } from '../../core/show/shelf.ts';
+import { typedIntoDeleted } from '../../core/device/shelf.ts';
 import { textAndState } from './cellView.ts';
 import { type EntryProblem, entryProblem } from './entryProblem.ts';
 import { type GridColumn, gridColumns } from './gridColumns.ts';

@@ -1,12 +1,12 @@
 import { cannotMoveSorted } from '../../core/grid/saidOfArranging.ts';
 import { placeBehind, placeInShow } from '../../core/grid/shownRows.ts';
-import { addRows } from '../../core/show/addRows.ts';
-import { duplicateRows } from '../../core/show/duplicateRows.ts';
+import { addRows } from '../../core/commands/addRows.ts';
+import { duplicateRows } from '../../core/commands/duplicateRows.ts';
 import type { Command } from '../../core/show/edit.ts';
-import { moveRows } from '../../core/show/moveRows.ts';
-import { removeRows } from '../../core/show/removeRows.ts';
+import { moveRows } from '../../core/commands/moveRows.ts';
+import { removeRows } from '../../core/commands/removeRows.ts';
 import type { CellTexts, RowId } from '../../core/show/row.ts';
-import { typeCells } from '../../core/show/typeCells.ts';
+import { typeCells } from '../../core/commands/typeCells.ts';
 import type { GridEdits } from './gridEdits.ts';
 import { focusOnCell } from './gridFocus.ts';
 import type { GridNotices } from './gridNotices.svelte.ts';

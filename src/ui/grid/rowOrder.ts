@@ -3,7 +3,7 @@ import type { Filter } from '../../core/grid/filterRows.ts';
 import { saidOfShown } from '../../core/grid/saidOfArranging.ts';
 import type { Sort } from '../../core/grid/sortRows.ts';
 import { type Command, compose } from '../../core/show/edit.ts';
-import { orderRows } from '../../core/show/orderRows.ts';
+import { orderRows } from '../../core/commands/orderRows.ts';
 import type { GridEdits } from './gridEdits.ts';
 import type { GridNotices } from './gridNotices.svelte.ts';
 import type { GridSelection } from './gridSelection.svelte.ts';

@@ -2,7 +2,7 @@ import type { Finding } from '../../core/findings/finding.ts';
 import { formatLength, formatWithUnit, type Scale } from '../../core/length/formatLength.ts';
 import { type Length, length } from '../../core/length/length.ts';
 import type { SolvedRow } from '../../core/row/solvedRow.ts';
-import { listed } from '../../core/show/listed.ts';
+import { listed } from '../../core/values/listed.ts';
 
 /** Which axes of a print cannot be cut as they stand, in words; empty where both can. */
 export function clashWords(findings: readonly Finding[]): string {

@@ -1,5 +1,5 @@
 import { formatLarge, type Scale } from '../../core/length/formatLength.ts';
-import type { CutSheet } from '../../core/sheets/cutSheet.ts';
+import type { CutSheet } from '../../core/show/cutSheet.ts';
 import type { SheetCuts } from '../../core/sheets/knifeSteps.ts';
 
 /** A sheet in a knife step, to be ticked off. */

@@ -3,10 +3,10 @@
 import { AllCommunityModule, createGrid, ModuleRegistry } from 'ag-grid-community';
 import type { RowResult } from '../../../src/core/findings/rowResult.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../src/core/show/row.ts';
-import type { Settings } from '../../../src/core/show/settings.ts';
-import { withCells } from '../../../src/core/show/typeCells.ts';
+import type { Settings } from '../../../src/core/settings/settings.ts';
+import { withCells } from '../../../src/core/show/withCells.ts';
 import { type CellView, cellViews } from '../../../src/ui/grid/cellView.ts';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import { rowHeight } from '../../../src/ui/grid/slots.ts';

@@ -4,7 +4,7 @@ import { changesSinceCopy } from '../../../src/app/copyCount.svelte.ts';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { changeViews } from '../../../src/core/grid/changeViews.ts';
-import { rename } from '../../../src/core/show/rename.ts';
+import { rename } from '../../../src/core/commands/rename.ts';
 import { openShelfStore } from '../../../src/storage/shelfStore.ts';
 import { on } from './edits.ts';
 

@@ -1,19 +1,19 @@
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { spoilBoard, tickCuts } from '../../../src/core/bench/tickCuts.ts';
-import type { CutSheet } from '../../../src/core/sheets/cutSheet.ts';
+import type { CutSheet } from '../../../src/core/show/cutSheet.ts';
 import { handBack, markCut, spoilSheet, tickKnife } from '../../../src/core/sheets/markSheets.ts';
-import type { NewRow } from '../../../src/core/show/addRows.ts';
-import { changeSettings } from '../../../src/core/show/changeSettings.ts';
-import { duplicateRows } from '../../../src/core/show/duplicateRows.ts';
+import type { NewRow } from '../../../src/core/commands/addRows.ts';
+import { changeSettings } from '../../../src/core/commands/changeSettings.ts';
+import { duplicateRows } from '../../../src/core/commands/duplicateRows.ts';
 import type { Command, Edit, FocusOfEdit } from '../../../src/core/show/edit.ts';
-import { moveRows } from '../../../src/core/show/moveRows.ts';
-import { removeRows } from '../../../src/core/show/removeRows.ts';
-import { rename } from '../../../src/core/show/rename.ts';
-import { replaceShow } from '../../../src/core/show/replaceShow.ts';
+import { moveRows } from '../../../src/core/commands/moveRows.ts';
+import { removeRows } from '../../../src/core/commands/removeRows.ts';
+import { rename } from '../../../src/core/commands/rename.ts';
+import { replaceShow } from '../../../src/core/commands/replaceShow.ts';
 import type { RowId } from '../../../src/core/show/row.ts';
 import type { Show } from '../../../src/core/show/show.ts';
-import { typeAndAdd } from '../../../src/core/show/typeAndAdd.ts';
-import { type CellChange, typeCells } from '../../../src/core/show/typeCells.ts';
+import { typeAndAdd } from '../../../src/core/commands/typeAndAdd.ts';
+import { type CellChange, typeCells } from '../../../src/core/commands/typeCells.ts';
 
 /** The edits of a session, as the screens make them. */
 export function on(session: Session) {

@@ -9,7 +9,7 @@ import { openShowStore } from '../../../src/storage/showStore.ts';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import type { GridFocus } from '../../../src/ui/grid/gridFocus.ts';
 import { GridState } from '../../../src/ui/grid/gridState.svelte.ts';
-import { typeCells } from '../../../src/core/show/typeCells.ts';
+import { typeCells } from '../../../src/core/commands/typeCells.ts';
 import { namer } from '../core/show/randomEdits.ts';
 
 /** What a person does to the grid, by place, so that it can be done to any. */

@@ -7,11 +7,11 @@ import type { Session } from '../../../src/app/session.svelte.ts';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import type { Edit } from '../../../src/core/show/edit.ts';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import { schemaVersion } from '../../../src/storage/schema.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
 import { type Action, action, allColumns, idsAt, importEdit, namer, rowsOfFile } from '../core/show/randomEdits.ts';
-import { typeAndAdd } from '../../../src/core/show/typeAndAdd.ts';
+import { typeAndAdd } from '../../../src/core/commands/typeAndAdd.ts';
 import { on } from './edits.ts';
 
 const importNames = namer('i');

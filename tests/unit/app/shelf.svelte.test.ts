@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
 import { openShelf, type Shelf } from '../../../src/app/shelf.svelte.ts';
-import { daysToBringBack } from '../../../src/core/show/shelf.ts';
+import { daysToBringBack } from '../../../src/core/device/shelf.ts';
 import { on } from './edits.ts';
 
 let databaseName = '';

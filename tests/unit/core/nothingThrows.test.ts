@@ -10,10 +10,10 @@ import { protectionOf } from '../../../src/core/reasons/protection.ts';
 import { askableKeys, whyItIsSo } from '../../../src/core/reasons/whyItIsSo.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { columns } from '../../../src/core/show/columns.ts';
-import { readSettings, settingKeys } from '../../../src/core/show/readSettings.ts';
-import { needsOf, remarksOf } from '../../../src/core/show/remarks.ts';
+import { readSettings, settingKeys } from '../../../src/core/settings/readSettings.ts';
+import { needsOf, remarksOf } from '../../../src/core/findings/remarks.ts';
 import type { Row } from '../../../src/core/show/row.ts';
-import { withCells } from '../../../src/core/show/typeCells.ts';
+import { withCells } from '../../../src/core/show/withCells.ts';
 
 /** Texts that a cell may hold: what people type, what slips in, and what is out to break something. */
 const text = fc.oneof(

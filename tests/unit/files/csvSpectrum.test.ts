@@ -4,7 +4,7 @@ import { createRequire } from 'node:module';
 import { expect, test } from 'vitest';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import { readRows, type RowsOfFile, writeRows } from '../../../src/files/csv.ts';
 import { rowsOfFile } from './rowsOfFile.ts';
 

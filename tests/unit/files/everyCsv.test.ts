@@ -4,7 +4,7 @@ import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { type SolvedRow, solvedKeys } from '../../../src/core/row/solvedRow.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { type ColumnName, columns } from '../../../src/core/show/columns.ts';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { sizePairs } from '../../../src/core/show/splitSize.ts';
 import { readRows, type RowsOfFile, writeRows } from '../../../src/files/csv.ts';

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import exampleRows from '../../../shared/samples/example.csv?raw';
 import exampleShow from '../../../shared/samples/example.evenhang.json?raw';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { readRows } from '../../../src/files/csv.ts';
 import { readShowFile } from '../../../src/files/showFile.ts';

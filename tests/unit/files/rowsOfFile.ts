@@ -1,7 +1,7 @@
 import type { ReadOptions } from '../../../src/files/readRows.ts';
 import { type MakeId, readRows, type RowsOfFile } from '../../../src/files/csv.ts';
 import { textOfFile, withoutMark } from '../../../src/files/textOfFile.ts';
-import type { Settings } from '../../../src/core/show/settings.ts';
+import type { Settings } from '../../../src/core/settings/settings.ts';
 
 /** The rows of a file, by its bytes or by its text. */
 export function rowsOfFile(

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Tick } from '../../../src/core/bench/ticks.ts';
+import type { Tick } from '../../../src/core/show/tick.ts';
 import { inches, mm } from '../../../src/core/length/length.ts';
-import type { CutSheet } from '../../../src/core/sheets/cutSheet.ts';
+import type { CutSheet } from '../../../src/core/show/cutSheet.ts';
 import { columns } from '../../../src/core/show/columns.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { upgrade, type Upgrade } from '../../../src/core/show/upgrade.ts';

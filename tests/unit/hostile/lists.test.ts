@@ -7,7 +7,7 @@ import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { mergeRows } from '../../../src/core/merge/mergeRows.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { mergeRow } from '../../../src/core/show/mergeRow.ts';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { readRows, type RowsOfFile, writeRows } from '../../../src/files/csv.ts';
 import { decodeText } from '../../../src/files/decodeText.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import { benchChange, benchText, isCutterUnknown, usualCutter } from '../../../src/pages/benchSettings.ts';
 
 test.each([

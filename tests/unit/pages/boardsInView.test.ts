@@ -4,7 +4,7 @@ import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { plannedBoard } from '../../../src/core/sheets/plannedSheets.ts';
 import { markCut, tickKnife } from '../../../src/core/sheets/markSheets.ts';
 import { apply } from '../../../src/core/show/edit.ts';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import type { Show } from '../../../src/core/show/show.ts';
 import { blankNames } from '../../../src/pages/blankNames.ts';
 import { boardsInView } from '../../../src/pages/boardsInView.ts';

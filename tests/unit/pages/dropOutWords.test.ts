@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { mm } from '../../../src/core/length/length.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
-import type { Stock } from '../../../src/core/sheets/stock.ts';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import type { Stock } from '../../../src/core/stock/stock.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import { dropOutWords } from '../../../src/pages/dropOutWords.ts';
 
 const stock: Stock = {

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Finding } from '../../../src/core/findings/finding.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import type { RowResult } from '../../../src/core/findings/rowResult.ts';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import { nextFinding } from '../../../src/pages/nextFinding.ts';
 import { columnIndexOf } from '../../../src/ui/grid/gridColumns.ts';
 import { stepPrints } from '../../../src/pages/stepPrints.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import { byDefault, settingChange, settingGroups, settingText } from '../../../src/pages/settingFields.ts';
 
 const fields = settingGroups.flatMap((group) => group.fields);

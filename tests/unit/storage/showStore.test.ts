@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { openDB } from 'idb';
 import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
-import type { Tick } from '../../../src/core/bench/ticks.ts';
+import type { Tick } from '../../../src/core/show/tick.ts';
 import { type Exchange, mostExchangedRows } from '../../../src/core/merge/exchange.ts';
 import { apply, type Edit, invert } from '../../../src/core/show/edit.ts';
 import type { Row } from '../../../src/core/show/row.ts';

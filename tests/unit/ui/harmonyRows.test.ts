@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { harmonise } from '../../../src/core/harmonise/harmonise.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import { harmonyRows } from '../../../src/ui/across/harmonyRows.ts';
 import { rowOf, wideShow } from '../core/findings/rowOf.ts';
 

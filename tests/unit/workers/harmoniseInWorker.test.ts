@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { harmonise } from '../../../src/core/harmonise/harmonise.ts';
-import { readSettings } from '../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import type { AskedWorker } from '../../../src/workers/askWorker.ts';
 import { harmoniseInWorker } from '../../../src/workers/harmoniseInWorker.ts';
 import type { HarmoniseJob, HarmoniseReply } from '../../../src/workers/protocol.ts';

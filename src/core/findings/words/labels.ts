@@ -1,7 +1,7 @@
-import { shownText } from '../../show/shownText.ts';
+import { shownText } from '../../values/shownText.ts';
 import type { FiguresOfOffers } from '../offers.ts';
-import { slipWords } from './slipWords.ts';
 import type { Say } from './say.ts';
+import { slipWords } from './slipWords.ts';
 
 /** The label of each mend: what the tap does, in a few words. */
 export const labels: {

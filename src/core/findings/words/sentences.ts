@@ -1,6 +1,6 @@
 import { isSame } from '../../length/length.ts';
-import { listed } from '../../show/listed.ts';
-import { shownText } from '../../show/shownText.ts';
+import { listed } from '../../values/listed.ts';
+import { shownText } from '../../values/shownText.ts';
 import type { Borders, Code, CutBorder, FiguresByCode, Sides } from '../figures.ts';
 import { lengthsInARow } from './labels.ts';
 import type { Say } from './say.ts';

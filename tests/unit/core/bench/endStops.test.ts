@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { CutSide } from '../../../../src/core/bench/benchPlan.ts';
+import type { CutSide } from '../../../../src/core/show/tick.ts';
 import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import { stopPlaces, stopsInWords } from '../../../../src/core/bench/stopWords.ts';
 import { toMm } from '../../../../src/core/length/length.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 
 const heads = ['push', 'pull'] as const;

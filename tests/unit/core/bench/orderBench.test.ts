@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import exampleShow from '../../../../shared/samples/example.evenhang.json?raw';
-import { type BenchPlan, benchWays, type Cut } from '../../../../src/core/bench/benchPlan.ts';
+import type { BenchPlan, Cut } from '../../../../src/core/bench/benchPlan.ts';
+import { benchWays } from '../../../../src/core/settings/settings.ts';
 import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import { toMm } from '../../../../src/core/length/length.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import { readShowFile } from '../../../../src/files/showFile.ts';
 

@@ -1,15 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { BenchStep } from '../../../../src/core/bench/benchPlan.ts';
-import {
-	lineMm,
-	linesOf,
-	onPages,
-	paperRoom,
-	papers,
-	stepHeadMm,
-	stepsOnPages,
-} from '../../../../src/core/bench/paper.ts';
+import { lineMm, linesOf, onPages, stepHeadMm, stepsOnPages } from '../../../../src/core/bench/paper.ts';
+import { paperRoom, papers } from '../../../../src/core/values/papers.ts';
 import { type Length, mm } from '../../../../src/core/length/length.ts';
 
 const stepOf = (lines: number, stop?: Length): BenchStep => ({

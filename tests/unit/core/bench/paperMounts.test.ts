@@ -3,7 +3,7 @@ import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import { cornerTemplates, paperMounts } from '../../../../src/core/bench/paperMounts.ts';
 import { toMm } from '../../../../src/core/length/length.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 
 /** The mounts on paper of some rows, each as typed, on mounts of 600 × 450 mm with a border of 70 mm all round. */

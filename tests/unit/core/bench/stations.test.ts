@@ -7,9 +7,9 @@ import {
 	stationsOf,
 	stepMounts,
 } from '../../../../src/core/bench/stations.ts';
-import { tickKey } from '../../../../src/core/bench/ticks.ts';
+import { tickKey } from '../../../../src/core/show/tick.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 
 const board = { kind: 'sheet', width: 1200, height: 900 };

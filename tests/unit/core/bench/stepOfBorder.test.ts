@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import { stepOfBorder } from '../../../../src/core/bench/stepOfBorder.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 
 test('two prints of one border in boards of two thicknesses are cut in two steps, and each is told its own', () => {
 	const { settings } = readSettings({

@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type BenchPlan, benchWays } from '../../../../src/core/bench/benchPlan.ts';
+import type { BenchPlan } from '../../../../src/core/bench/benchPlan.ts';
+import { benchWays } from '../../../../src/core/settings/settings.ts';
 import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import { orderJob } from '../../../../src/core/bench/orderJob.ts';
 import { stationsOf } from '../../../../src/core/bench/stations.ts';
 import { toMm } from '../../../../src/core/length/length.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 
 const kinds = ['straight edge', 'guide', 'guide and stops'] as const;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
 import { testCutWords } from '../../../../src/core/bench/testCutWords.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 
 const scale = { unit: 'mm', ruler: mm(1) } as const;
 

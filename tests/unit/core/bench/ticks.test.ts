@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 import { rowsWronged } from '../../../../src/core/bench/cutWarning.ts';
 import { spoilBoard, tickCuts } from '../../../../src/core/bench/tickCuts.ts';
-import { type CutTick, cutsThatStand, tickFor } from '../../../../src/core/bench/ticks.ts';
+import type { CutTick } from '../../../../src/core/show/tick.ts';
+import { cutsThatStand, tickFor } from '../../../../src/core/bench/ticks.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { apply, invert } from '../../../../src/core/show/edit.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
 

@@ -2,11 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { accept, takeBack } from '../../../../src/core/findings/accepted.ts';
 import type { Unit } from '../../../../src/core/length/reading.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { changeSettings } from '../../../../src/core/show/changeSettings.ts';
+import { changeSettings } from '../../../../src/core/commands/changeSettings.ts';
 import { apply } from '../../../../src/core/show/edit.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
-import type { TypedSettings } from '../../../../src/core/show/settings.ts';
+import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { rowOf, wideShow, withChange } from './rowOf.ts';
 
 const inCm: TypedSettings = { ...wideShow, unit: 'cm' };

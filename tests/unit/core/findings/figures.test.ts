@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Say, writeSentence } from '../../../../src/core/findings/words/say.ts';
 import { inches, mm } from '../../../../src/core/length/length.ts';
-import type { TypedSettings } from '../../../../src/core/show/settings.ts';
+import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { resultOf, rowOf, wideShow } from './rowOf.ts';
 
 test.each<[string, TypedSettings, string]>([

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { TypedSettings } from '../../../../src/core/show/settings.ts';
+import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { codesOf, resultOf, rowOf, wideShow } from './rowOf.ts';
 import { describeRules, type RuleCase } from './ruleCases.ts';
 

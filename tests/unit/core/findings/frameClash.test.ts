@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { toMm } from '../../../../src/core/length/length.ts';
-import type { TypedSettings } from '../../../../src/core/show/settings.ts';
+import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { codesOf, resultOf, rowOf } from './rowOf.ts';
 import { describeRules, type RuleCase } from './ruleCases.ts';
 

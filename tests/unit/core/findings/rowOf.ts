@@ -1,8 +1,8 @@
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { type ColumnName, isColumnName } from '../../../../src/core/show/columns.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { CellTexts, Row } from '../../../../src/core/show/row.ts';
-import type { TypedSettings } from '../../../../src/core/show/settings.ts';
 
 /** Mount 600 × 450 mm, border 70 mm, bottom weight 12 %, overlap 3 mm, ruler 1 mm. */
 export const wideShow: TypedSettings = {

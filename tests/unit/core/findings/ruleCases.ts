@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { TypedSettings } from '../../../../src/core/show/settings.ts';
+import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { codesOf, resultOf, rowOf, withChange } from './rowOf.ts';
 
 /** A rule by a row that it speaks of, and one of which it just does not. */

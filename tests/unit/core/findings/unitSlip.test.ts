@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { TypedSettings } from '../../../../src/core/show/settings.ts';
+import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { codesOf, resultOf, rowOf, wideShow } from './rowOf.ts';
 
 const metric: TypedSettings = { unit: 'mm' };

@@ -5,7 +5,7 @@ import { answers, type Filter, isNoFilter, noFilter } from '../../../../src/core
 import { askedOf, saidOfShown } from '../../../../src/core/grid/saidOfArranging.ts';
 import { sortWords } from '../../../../src/core/grid/sortWords.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row, Typed } from '../../../../src/core/show/row.ts';
 
 const { settings } = readSettings({ mountSize: '600 x 450', border: '70' });

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { sortKeyOf } from '../../../../src/core/grid/sortKey.ts';
 import { sortedPlaces, type SortKey } from '../../../../src/core/grid/sortRows.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row, Typed } from '../../../../src/core/show/row.ts';
 
 const { compare } = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });

@@ -23,7 +23,7 @@ import {
 } from '../../../../src/core/grid/views.ts';
 import { changeViews } from '../../../../src/core/grid/changeViews.ts';
 import { apply, invert, isEmpty } from '../../../../src/core/show/edit.ts';
-import { readSettings, unknownSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings, unknownSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
 
 const every = purposeViews[0]!;

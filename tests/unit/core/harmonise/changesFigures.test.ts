@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { changesFigures, clearedCells } from '../../../../src/core/harmonise/changesFigures.ts';
 import { harmonise } from '../../../../src/core/harmonise/harmonise.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import { rowOf, wideShow } from '../findings/rowOf.ts';
 
 const { settings } = readSettings({ ...wideShow, sizes: [{ name: 'Middle', width: '600 mm', height: '450 mm' }] });

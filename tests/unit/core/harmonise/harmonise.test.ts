@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { harmonise, mostPrints } from '../../../../src/core/harmonise/harmonise.ts';
 import { length, toMm } from '../../../../src/core/length/length.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
-import { withCells } from '../../../../src/core/show/typeCells.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import { withCells } from '../../../../src/core/show/withCells.ts';
 import { rowOf, wideShow } from '../findings/rowOf.ts';
 
 const sizes = [

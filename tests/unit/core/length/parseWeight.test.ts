@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { parsePercent } from '../../../../src/core/length/parsePercent.ts';
 import { parseWeight } from '../../../../src/core/length/parseWeight.ts';
 import type { Unit } from '../../../../src/core/length/reading.ts';
-import type { BottomWeight } from '../../../../src/core/show/settings.ts';
+import type { BottomWeight } from '../../../../src/core/length/bottomWeight.ts';
 
 const share = (numerator: number, denominator: number): BottomWeight => ({ kind: 'share', numerator, denominator });
 const more = (mm: number) => ({ kind: 'length', more: mm * 1e7 });

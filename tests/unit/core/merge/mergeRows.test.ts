@@ -16,7 +16,7 @@ import { type Merge, mergeRows, type Side } from '../../../../src/core/merge/mer
 import { differenceGroups } from '../../../../src/core/merge/mergeWords.ts';
 import { type ColumnName, columns } from '../../../../src/core/show/columns.ts';
 import { apply } from '../../../../src/core/show/edit.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import { allColumns, namer } from '../show/randomEdits.ts';
 

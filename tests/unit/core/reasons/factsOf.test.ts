@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { factsOf } from '../../../../src/core/reasons/factsOf.ts';
 import { workOut } from '../../../../src/core/row/workOut.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import { rowOf, wideShow } from '../findings/rowOf.ts';
 
 const { settings } = readSettings({

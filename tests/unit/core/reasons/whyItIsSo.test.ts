@@ -5,7 +5,7 @@ import { askableKeys, whyItIsSo } from '../../../../src/core/reasons/whyItIsSo.t
 import type { SizeKey } from '../../../../src/core/row/cells.ts';
 import { solveRow } from '../../../../src/core/row/solveRow.ts';
 import { workOut } from '../../../../src/core/row/workOut.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import { rowOf, wideShow } from '../findings/rowOf.ts';
 import { randomCells, randomSettings } from '../row/randomRows.ts';
 import { rowOfCells } from '../row/rowOfCells.ts';

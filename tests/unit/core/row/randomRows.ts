@@ -8,8 +8,10 @@ import {
 	type SizeKey,
 	sizeKeys,
 } from '../../../../src/core/row/cells.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
-import type { BottomWeight, Settings, Size } from '../../../../src/core/show/settings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import type { BottomWeight } from '../../../../src/core/length/bottomWeight.ts';
+import type { Settings } from '../../../../src/core/settings/settings.ts';
+import type { Size } from '../../../../src/core/length/size.ts';
 
 /** Lengths as people type them: whole and half millimetres, sixteenths and thirds of an inch, and any nanometre. */
 const lengthBetween = (leastMm: number, greatestMm: number): fc.Arbitrary<Length> =>

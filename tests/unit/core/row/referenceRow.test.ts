@@ -4,7 +4,7 @@ import { type Length, length } from '../../../../src/core/length/length.ts';
 import { type Cells, sizeKeys } from '../../../../src/core/row/cells.ts';
 import { solvedKeys } from '../../../../src/core/row/solvedRow.ts';
 import { solveRow } from '../../../../src/core/row/solveRow.ts';
-import type { Settings } from '../../../../src/core/show/settings.ts';
+import type { Settings } from '../../../../src/core/settings/settings.ts';
 import { coarsened, crowded, randomCells, randomSettings } from './randomRows.ts';
 import { referenceRow } from './referenceRow.ts';
 

@@ -1,7 +1,8 @@
+import type { BottomWeight } from '../../../../src/core/length/bottomWeight.ts';
 import type { Length } from '../../../../src/core/length/length.ts';
 import { type Cells, type SizeKey, sizeKeys } from '../../../../src/core/row/cells.ts';
 import type { SolvedKey } from '../../../../src/core/row/solvedRow.ts';
-import type { BottomWeight, Settings } from '../../../../src/core/show/settings.ts';
+import type { Settings } from '../../../../src/core/settings/settings.ts';
 import { type Exact, exact, LinearSystem, type Terms } from './linearSystem.ts';
 
 /** How an axis of a row comes out. */

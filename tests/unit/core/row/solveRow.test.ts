@@ -5,8 +5,8 @@ import { type Cells, type SizeKey, sizeKeys } from '../../../../src/core/row/cel
 import { solveRow } from '../../../../src/core/row/solveRow.ts';
 import { readCells } from '../../../../src/core/row/readCells.ts';
 import type { Solution } from '../../../../src/core/row/solution.ts';
-import type { Settings } from '../../../../src/core/show/settings.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import type { Settings } from '../../../../src/core/settings/settings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import { rowOf, wideShow } from '../findings/rowOf.ts';
 import { randomCells, randomSettings } from './randomRows.ts';
 

@@ -3,7 +3,7 @@ import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { blanksLeftOver } from '../../../../src/core/sheets/blankWarning.ts';
 import { markCut, spoilSheet, tickKnife } from '../../../../src/core/sheets/markSheets.ts';
 import { apply } from '../../../../src/core/show/edit.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
 import { plannedSheet, showOf } from './sheetsOf.ts';

@@ -1,5 +1,5 @@
 import type { PackingJob } from '../../../../src/core/sheets/packingJob.ts';
-import type { Stock } from '../../../../src/core/sheets/stock.ts';
+import type { Stock } from '../../../../src/core/stock/stock.ts';
 
 // The best plan by looking at every one: each way to share the blanks out over pieces of stock, and each way to cut a
 // piece at every whole millimetre. It shares nothing with the solver, and is for a handful of blanks on tiny sheets.

@@ -6,8 +6,8 @@ import { type JobOptions, jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
 import { knifeSteps } from '../../../../src/core/sheets/knifeSteps.ts';
 import { sheetInHand } from '../../../../src/core/sheets/markSheets.ts';
 import { packBoard } from '../../../../src/core/sheets/packBoard.ts';
-import { placeInStock } from '../../../../src/core/sheets/stock.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { placeInStock } from '../../../../src/core/stock/stock.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { CellTexts } from '../../../../src/core/show/row.ts';
 
 const board = { name: 'Chalk', width: 1120, height: 815 };

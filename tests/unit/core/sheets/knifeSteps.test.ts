@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
-import type { CutSheet } from '../../../../src/core/sheets/cutSheet.ts';
+import type { CutSheet, KnifeCut, Rectangle } from '../../../../src/core/show/cutSheet.ts';
 import { knifeSteps, leastSettings } from '../../../../src/core/sheets/knifeSteps.ts';
-import type { KnifeCut, Rectangle } from '../../../../src/core/sheets/layout.ts';
 
 const stock: CutSheet['stock'] = {
 	...{ board: 'Chalk', kind: 'sheet', width: mm(1200), height: mm(900), trim: mm(0) },

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { spoilBoard } from '../../../../src/core/bench/tickCuts.ts';
-import { isWholeCut } from '../../../../src/core/sheets/cutSheet.ts';
+import { isWholeCut } from '../../../../src/core/show/cutSheet.ts';
 import { handBack, markCut, spoilSheet, tickKnife } from '../../../../src/core/sheets/markSheets.ts';
 import { apply, compose, type Edit, invert, isEmpty, rebase } from '../../../../src/core/show/edit.ts';
-import { replaceShow } from '../../../../src/core/show/replaceShow.ts';
+import { replaceShow } from '../../../../src/core/commands/replaceShow.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
 import { plannedSheet, plansOf, showOf } from './sheetsOf.ts';
 

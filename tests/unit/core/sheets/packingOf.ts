@@ -1,7 +1,7 @@
 import { mm, zero } from '../../../../src/core/length/length.ts';
-import type { Blank } from '../../../../src/core/sheets/blank.ts';
 import type { PackingJob } from '../../../../src/core/sheets/packingJob.ts';
-import type { Stock } from '../../../../src/core/sheets/stock.ts';
+import type { Blank } from '../../../../src/core/show/blank.ts';
+import type { Stock } from '../../../../src/core/stock/stock.ts';
 
 /** Blanks of one size: width, height, copies; in millimetres. */
 export type SizeMm = readonly [width: number, height: number, copies: number];

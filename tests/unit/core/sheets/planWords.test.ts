@@ -3,7 +3,7 @@ import { mm } from '../../../../src/core/length/length.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { rowsOfDropOut } from '../../../../src/core/sheets/leftOvers.ts';
 import { hasBounds, unplacedWords } from '../../../../src/core/sheets/planWords.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
 import { plansOf, showOf } from './sheetsOf.ts';
 

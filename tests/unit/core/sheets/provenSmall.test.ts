@@ -3,7 +3,7 @@ import { beforeAll, expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
 import type { LinearSolver } from '../../../../src/core/sheets/linearSolver.ts';
 import { packBoard } from '../../../../src/core/sheets/packBoard.ts';
-import type { Stock } from '../../../../src/core/sheets/stock.ts';
+import type { Stock } from '../../../../src/core/stock/stock.ts';
 import { openHighs } from '../../../../src/solver/openHighs.ts';
 import { checkPlan } from './checkLayout.ts';
 import { bestByLookingAtAll } from './exhaustive.ts';

@@ -1,6 +1,6 @@
 import { mm } from '../../../../src/core/length/length.ts';
 import { expect, test } from 'vitest';
-import { paperRoom, papers } from '../../../../src/core/bench/paper.ts';
+import { paperRoom, papers } from '../../../../src/core/values/papers.ts';
 import { sheetDrawingMm, sheetHeadMm, sheetLineMm, sheetOnPages } from '../../../../src/core/sheets/sheetPaper.ts';
 import { plannedSheet, showOf } from './sheetsOf.ts';
 

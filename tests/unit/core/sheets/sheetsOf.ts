@@ -1,11 +1,11 @@
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { BoardPlan } from '../../../../src/core/sheets/boardPlan.ts';
-import { layoutOf } from '../../../../src/core/sheets/cutSheet.ts';
 import { jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
+import { layoutOf } from '../../../../src/core/sheets/layout.ts';
 import { sheetInHand } from '../../../../src/core/sheets/markSheets.ts';
 import { packBoards } from '../../../../src/core/sheets/packBoards.ts';
 import type { PackingJob } from '../../../../src/core/sheets/packingJob.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
 
 /** A show of mounts of 600 × 450 mm, two to a sheet of 600 × 900 mm. */

@@ -2,19 +2,19 @@ import fc from 'fast-check';
 import { chooseAll } from '../../../../src/core/merge/choices.ts';
 import { mergeEdit } from '../../../../src/core/merge/mergeEdit.ts';
 import { mergeRows } from '../../../../src/core/merge/mergeRows.ts';
-import { addRows } from '../../../../src/core/show/addRows.ts';
-import { changeSettings } from '../../../../src/core/show/changeSettings.ts';
+import { addRows } from '../../../../src/core/commands/addRows.ts';
+import { changeSettings } from '../../../../src/core/commands/changeSettings.ts';
 import { type ColumnName, columns } from '../../../../src/core/show/columns.ts';
-import { duplicateRows } from '../../../../src/core/show/duplicateRows.ts';
+import { duplicateRows } from '../../../../src/core/commands/duplicateRows.ts';
 import type { Edit } from '../../../../src/core/show/edit.ts';
-import { moveRows } from '../../../../src/core/show/moveRows.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
-import { removeRows } from '../../../../src/core/show/removeRows.ts';
-import { rename } from '../../../../src/core/show/rename.ts';
-import { replaceShow } from '../../../../src/core/show/replaceShow.ts';
+import { moveRows } from '../../../../src/core/commands/moveRows.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import { removeRows } from '../../../../src/core/commands/removeRows.ts';
+import { rename } from '../../../../src/core/commands/rename.ts';
+import { replaceShow } from '../../../../src/core/commands/replaceShow.ts';
 import type { CellTexts, Row } from '../../../../src/core/show/row.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
-import { typeCells } from '../../../../src/core/show/typeCells.ts';
+import { typeCells } from '../../../../src/core/commands/typeCells.ts';
 
 const lengthTexts = ['', ' ', '70', '7 cm', '2 5/8', '2 5/8 in', '18 x 12 in', 'A3', '456 x 306', '1,500', 'long'];
 

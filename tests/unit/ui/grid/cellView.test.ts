@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import { cellViews, exactText } from '../../../../src/ui/grid/cellView.ts';
 import { columnIndexOf, gridColumns } from '../../../../src/ui/grid/gridColumns.ts';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { readSettings } from '../../../../src/core/show/readSettings.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import { layOutMount, place } from '../../../../src/ui/mount/layOutMount.ts';
 import { clashWords, coverWords, frontWords } from '../../../../src/ui/mount/mountWords.ts';

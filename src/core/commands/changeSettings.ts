@@ -1,0 +1,39 @@
+import type { Unit } from '../length/reading.ts';
+import { defaultSettings } from '../settings/defaults.ts';
+import { pinSettings } from '../settings/pinSettings.ts';
+import { readSettings } from '../settings/readSettings.ts';
+import { isAbsent } from '../settings/settingValue.ts';
+import type { TypedSettings } from '../settings/settings.ts';
+import type { Edit } from '../show/edit.ts';
+import { entryDiffs } from '../show/recordByKey.ts';
+import type { Show } from '../show/show.ts';
+import { pinRow } from './pinRow.ts';
+
+/**
+ * Changes settings, as typed; undefined puts one back to its default. Where that changes the unit of the show, no size
+ * changes by it: bare numbers typed before keep the old unit, in the rows and in the other settings, and a show that
+ * has something typed in its rows keeps the defaults that they were worked out with.
+ */
+export function changeSettings(show: Show, changes: TypedSettings, label: string): Edit {
+	const { unit: from, sizes } = readSettings(show.settings).settings;
+	const to = readSettings({ ...show.settings, ...changes }).settings.unit;
+	if (to === from) return { label, rows: [], settings: entryDiffs(show.settings, change(show.settings, changes)) };
+	const isBegun = show.rows.some(({ typed }) => Object.keys(typed).length > 0);
+	const typed = Object.fromEntries(Object.entries(show.settings).filter(([, value]) => !isAbsent(value)));
+	const inForce = isBegun ? { ...defaultsThatDiffer(from, to), ...typed } : show.settings;
+	return {
+		label,
+		rows: show.rows
+			.map((row) => ({ before: row, after: pinRow(row, from, to, sizes) }))
+			.filter(({ before, after }) => before !== after),
+		settings: entryDiffs(show.settings, change(pinSettings(inForce, from, to, sizes), changes)),
+	};
+}
+
+const change = (settings: TypedSettings, changes: TypedSettings): TypedSettings =>
+	Object.fromEntries(Object.entries({ ...settings, ...changes }).filter(([, value]) => value !== undefined));
+
+function defaultsThatDiffer(from: Unit, to: Unit): TypedSettings {
+	const other = new Map(Object.entries(defaultSettings(to)));
+	return Object.fromEntries(Object.entries(defaultSettings(from)).filter(([key, text]) => other.get(key) !== text));
+}

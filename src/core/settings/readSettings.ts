@@ -1,0 +1,172 @@
+import type { BottomWeight } from '../length/bottomWeight.ts';
+import { type Length, mm } from '../length/length.ts';
+import { parseSize } from '../length/parseSize.ts';
+import { parseWeight } from '../length/parseWeight.ts';
+import type { Reading, Unit } from '../length/reading.ts';
+import type { Size } from '../length/size.ts';
+import { defaultSettings } from './defaults.ts';
+import { readBench } from './readBench.ts';
+import { readBoards, readOffcuts } from './readBoards.ts';
+import { readFrames } from './readFrames.ts';
+import { readLabels } from './readLabels.ts';
+import { readLimits } from './readLimits.ts';
+import { readSizes } from './readSizes.ts';
+import {
+	isAbsent,
+	lengthSetting,
+	percentSetting,
+	type SettingContext,
+	type SettingProblem,
+	shown,
+	sizeSetting,
+	textSetting,
+	valueOf,
+	yesNoSetting,
+} from './settingValue.ts';
+import type { Settings, TypedSettings } from './settings.ts';
+
+/** The keys that a show's settings may have. */
+export const settingKeys = [
+	'unit',
+	'ruler',
+	'mountSize',
+	'sizes',
+	'border',
+	'leastBorder',
+	'bottomWeight',
+	'overlap',
+	'reveal',
+	'unevenTolerance',
+	'cuttingTolerance',
+	'hingeMargin',
+	'innerBlankSmaller',
+	'limits',
+	'boards',
+	'offcuts',
+	'dropOuts',
+	'spares',
+	'undermount',
+	'frames',
+	'frame',
+	'frameClearance',
+	'pointsRoom',
+	'leastSpacer',
+	'bench',
+	'labels',
+	'views', // none of them, but a file of settings may give it: see `viewsApart`
+] as const;
+
+/** A key of a show's settings. */
+export type SettingKey = (typeof settingKeys)[number];
+
+/**
+ * Reads the settings of a show as typed. A key that is absent or blank takes its default, metric or inch after the unit;
+ * so does one that cannot be read, and is told.
+ */
+export function readSettings(typed: TypedSettings): {
+	readonly settings: Settings;
+	readonly problems: readonly SettingProblem[];
+} {
+	const problems: SettingProblem[] = [];
+	const report = (key: string, problem: string) => void problems.push({ key, problem });
+	const unit = readUnit(typed['unit'], report);
+	const withoutSizes: SettingContext = { unit, sizes: [], report };
+	const context: SettingContext = { unit, sizes: readSizes(typed['sizes'], withoutSizes), report };
+	const defaults = defaultSettings(unit);
+
+	/** What was typed, or the default where that is absent or cannot be read. */
+	function read<Value>(key: keyof typeof defaults, reader: (value: unknown) => Reading<Value>): Value {
+		const value = isAbsent(typed[key]) ? undefined : valueOf(reader(typed[key]), key, context);
+		return value ?? mustRead(reader(defaults[key]));
+	}
+	const border = (value: unknown) => lengthSetting(value, context);
+	const space = (value: unknown) => lengthSetting(value, context, true);
+
+	const ruler = read('ruler', (value) => rulerSetting(value, context));
+	const frameClearance = read('frameClearance', space);
+	const settings: Settings = {
+		unit,
+		ruler,
+		mountSize: readMountSize(typed['mountSize'], defaults.mountSize, context),
+		sizes: context.sizes,
+		border: read('border', border),
+		leastBorder: read('leastBorder', space),
+		bottomWeight: read('bottomWeight', weightSetting),
+		overlap: read('overlap', space),
+		reveal: readReveal(typed['reveal'], context),
+		unevenTolerancePercent: read('unevenTolerance', percentSetting),
+		cuttingTolerance: read('cuttingTolerance', space),
+		hingeMargin: read('hingeMargin', space),
+		innerBlankSmaller: read('innerBlankSmaller', space),
+		limits: readLimits(typed['limits'], context),
+		boards: readBoards(typed['boards'], context),
+		offcuts: readOffcuts(typed['offcuts'], context),
+		hasDropOuts: isAbsent(typed['dropOuts'])
+			? false
+			: valueOf(yesNoSetting(typed['dropOuts']), 'dropOuts', context) === true,
+		sparesPercent: read('spares', percentSetting),
+		undermount: isAbsent(typed['undermount'])
+			? undefined
+			: valueOf(textSetting(typed['undermount']), 'undermount', context),
+		frames: readFrames(typed['frames'], { ...context, ruler, frameClearance }),
+		frame: isAbsent(typed['frame']) ? undefined : valueOf(textSetting(typed['frame']), 'frame', context),
+		frameClearance,
+		pointsRoom: read('pointsRoom', space),
+		leastSpacer: read('leastSpacer', space),
+		bench: readBench(typed['bench'], context),
+		labels: readLabels(typed['labels'], context),
+	};
+	return { settings, problems };
+}
+
+/** The keys among typed settings that are none of ours, such as a slip of the pen. */
+export const unknownSettings = (typed: TypedSettings): readonly string[] =>
+	Object.keys(typed).filter((key) => !(settingKeys as readonly string[]).includes(key));
+
+const unitNames: ReadonlyMap<string, Unit> = new Map([
+	['mm', 'mm'],
+	['cm', 'cm'],
+	['in', 'in'],
+	['inch', 'in'],
+	['inches', 'in'],
+	['"', 'in'],
+]);
+
+function readUnit(value: unknown, report: SettingContext['report']): Unit {
+	if (isAbsent(value)) return 'mm';
+	const unit = typeof value === 'string' ? unitNames.get(value.trim().toLowerCase()) : undefined;
+	if (unit === undefined) report('unit', `${shown(value)} is none of: mm, cm, in`);
+	return unit ?? 'mm';
+}
+
+function mustRead<Value>(reading: Reading<Value>): Value {
+	if ('value' in reading) return reading.value;
+	throw new RangeError(`a default cannot be read: ${reading.problem}`);
+}
+
+const finestRuler: Length = mm(0.1);
+const coarsestRuler: Length = mm(100);
+
+function rulerSetting(value: unknown, context: SettingContext): Reading<Length> {
+	const reading = lengthSetting(value, context);
+	if ('problem' in reading || (reading.value >= finestRuler && reading.value <= coarsestRuler)) return reading;
+	return { problem: `${shown(value)} is no graduation of a ruler: 1 mm, 0.5 mm, 1/8, 1/16 or 1/32 in` };
+}
+
+/** A number is per cent, as a share is. */
+const weightSetting = (value: unknown): Reading<BottomWeight> =>
+	typeof value === 'string' || typeof value === 'number'
+		? parseWeight(`${value}`)
+		: { problem: 'not a bottom weight, such as 10 % or 6 mm' };
+
+function readMountSize(value: unknown, byDefault: string, context: SettingContext): Size {
+	const size = isAbsent(value) ? undefined : sizeSetting(value, 'mountSize', context);
+	if (size !== undefined) return size;
+	const { width, height } = mustRead(parseSize(byDefault, { unit: context.unit }));
+	return { width, height };
+}
+
+function readReveal(value: unknown, context: SettingContext): Length | undefined {
+	if (isAbsent(value) || (typeof value === 'string' && value.trim().toLowerCase() === 'none')) return undefined;
+	return valueOf(lengthSetting(value, context, true), 'reveal', context);
+}

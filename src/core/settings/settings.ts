@@ -1,0 +1,168 @@
+import type { BottomWeight } from '../length/bottomWeight.ts';
+import type { Length } from '../length/length.ts';
+import type { Unit } from '../length/reading.ts';
+import type { NamedSize, Size } from '../length/size.ts';
+
+/** What the show's rules allow; each is asked only where given. Sizes hold either way round. */
+export interface Limits {
+	readonly largest?: Size;
+	readonly smallest?: Size;
+	readonly exact?: Size;
+	/** How far a mount may be from `exact`, on each side. Blank: not at all (1 µm). */
+	readonly within?: Length;
+	/** Least area of the picture, in mm². */
+	readonly pictureAreaMm2?: number;
+	/** Greatest thickness of mounts, print and undermount. */
+	readonly thickness?: Length;
+}
+
+/** A sheet of board, or a ready-cut blank, that can be bought or is there. */
+export interface Board {
+	readonly name: string;
+	readonly kind: 'sheet' | 'blank';
+	readonly width: Length;
+	readonly height: Length;
+	readonly thickness?: Length;
+	/** In words, to know it by in the rack; nothing is worked out from it. */
+	readonly colour?: string;
+	/** Whole minor units of the show's currency, for one pack. */
+	readonly price?: number;
+	readonly pack?: number;
+	readonly count?: number;
+	/** Whether the long side of a blank must lie along the grain; blank: it may be turned. */
+	readonly grain?: 'width' | 'height';
+	readonly trim?: Length;
+}
+
+/** Offcuts of one size kept from earlier: there already, at no price. */
+export interface Offcut {
+	/** The name of the board that they are of. */
+	readonly board: string;
+	readonly width: Length;
+	readonly height: Length;
+	/** How many there are. Blank: one. */
+	readonly count?: number;
+	/** The side that the grain runs along; blank: none, blanks may be turned. */
+	readonly grain?: 'width' | 'height';
+}
+
+/** The word that says that a row has no frame. */
+export const unframed = 'none';
+
+/** A frame that mounts go into. */
+export interface Frame {
+	readonly name: string;
+	/** The size of what it takes, and of its rebate. Undefined: a moulding, made to each mount. */
+	readonly size?: { readonly takes: Size; readonly rebate: Size };
+	/** How much larger its rebate is than what goes in, in all on each axis. */
+	readonly clearance: Length;
+	readonly depth?: Length;
+	readonly lip?: Length;
+	readonly moulding?: Length;
+	/** Weight of a metre of moulding, in kg. */
+	readonly weightKgPerMetre?: number;
+	readonly price?: number;
+	readonly count?: number;
+}
+
+/** The words that `labels.name` may hold. */
+export const labelNameWords = ['free', 'required', 'forbidden'] as const;
+/** The words that `labels.corner` may hold, as seen from the back. */
+export const labelCornerWords = ['top left', 'top right', 'bottom left', 'bottom right'] as const;
+
+/** What the show's rules ask of the labels on the back. */
+export interface Labels {
+	/** Whether the maker's name must, may or must not stand on the back. */
+	readonly name: (typeof labelNameWords)[number];
+	/** The corner of the label; undefined where any will do. */
+	readonly corner: (typeof labelCornerWords)[number] | undefined;
+}
+
+/** The words that `bench.hand` may hold. */
+export const benchHands = ['right', 'left'] as const;
+
+/** The words that `bench.inner` may hold: how the window of an inner mount is cut. */
+export const innerWays = ['taped', 'own blank'] as const;
+/** The words that `bench.head` may hold: whether the head is pushed away from who cuts, or pulled. */
+export const cutterHeads = ['push', 'pull'] as const;
+/** The words that `bench.guideSide` may hold: where the guide is, for who stands at the cutter. */
+export const guideSides = ['left', 'right'] as const;
+/** The words that `bench.endStop` may hold: the edge from which the scale of the end stop reads. */
+export const endStops = ['from the end', 'from the start'] as const;
+
+/** The ways through a show: every setting as seldom as can be, or every mount finished before the next. */
+export const benchWays = ['fewest settings', 'mount by mount'] as const;
+
+/** One of `benchWays`. */
+export type BenchWay = (typeof benchWays)[number];
+
+/** How windows are cut. */
+export interface Bench {
+	readonly kind: 'straight edge' | 'guide' | 'guide and stops';
+	readonly greatest?: Length;
+	readonly least?: Length;
+	/** What the cutter cuts less what its guide reads. */
+	readonly correction?: number;
+	/** How far a cut runs past the corner. Blank: the thickness of the board. */
+	readonly overcut?: Length;
+	/** Thickness of the slip board that lies under the mount; zero: none does. Blank: an offcut of the mount's board. */
+	readonly slipBoard?: Length;
+	/** The way through the cuts. Blank: every setting as seldom as can be. */
+	readonly way?: BenchWay;
+	/** A fresh blade after so many mounts. Blank: nobody is reminded. */
+	readonly bladeEvery?: number;
+	/** The hand by whose thumb what is pressed at the bench lies. Blank: the right. */
+	readonly hand?: (typeof benchHands)[number];
+	/** Blank: taped behind the outer mount, and cut from its edges. */
+	readonly inner?: (typeof innerWays)[number];
+	/** Which way the head goes. Blank: it is pushed. */
+	readonly head?: (typeof cutterHeads)[number];
+	/** Blank: the left. */
+	readonly guideSide?: (typeof guideSides)[number];
+	/** What the end stop reads: the distance from the edge at the end of the cut, or from that at its start. Blank: the end. */
+	readonly endStop?: (typeof endStops)[number];
+}
+
+/** The settings of a show, read. `readSettings` makes them from what was typed. */
+export interface Settings {
+	readonly unit: Unit;
+	readonly ruler: Length;
+	readonly mountSize: Size;
+	/** The name under which the mount size was given, if it was. */
+	readonly sizes: readonly NamedSize[];
+	readonly border: Length;
+	readonly leastBorder: Length;
+	readonly bottomWeight: BottomWeight;
+	readonly overlap: Length;
+	/** The reveal asked of every row; undefined where none is. */
+	readonly reveal: Length | undefined;
+	/** Share of the smaller of side and top, in percent. */
+	readonly unevenTolerancePercent: number;
+	readonly cuttingTolerance: Length;
+	readonly hingeMargin: Length;
+	readonly innerBlankSmaller: Length;
+	readonly limits: Limits;
+	readonly boards: readonly Board[];
+	readonly offcuts: readonly Offcut[];
+	/** Whether what falls out of windows is stock for smaller mounts, which are then cut later. */
+	readonly hasDropOuts: boolean;
+	readonly sparesPercent: number;
+	readonly undermount: string | undefined;
+	readonly frames: readonly Frame[];
+	/** The name of the frame that a row has which names none; undefined where each has the first that takes its mount. */
+	readonly frame: string | undefined;
+	/** How much larger a rebate is than what goes in, in all on each axis. */
+	readonly frameClearance: Length;
+	/** What must be left of a rebate's depth for the points that hold everything in. */
+	readonly pointsRoom: Length;
+	/** The least spacer that keeps the glazing off a print. */
+	readonly leastSpacer: Length;
+	readonly bench: Bench;
+	readonly labels: Labels;
+}
+
+/**
+ * The settings of a show as typed: the keys of the settings table in README.md, each a text as typed, a number
+ * (mm; shares: percent), or a list or record of such. A key that is absent takes its default.
+ */
+export type TypedSettings = Readonly<Record<string, unknown>>;

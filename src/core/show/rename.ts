@@ -1,9 +1,0 @@
-import type { Edit } from './edit.ts';
-import type { Show } from './show.ts';
-
-/** Gives the show another name. */
-export const rename = (show: Show, name: string, label: string): Edit => ({
-	label,
-	rows: [],
-	...(name !== show.name && { name: { before: show.name, after: name } }),
-});

@@ -1,0 +1,38 @@
+import { zero } from '../length/length.ts';
+import type { Board, Offcut, Settings } from '../settings/settings.ts';
+import type { Stock } from './stock.ts';
+
+/**
+ * The stock of a board in all its sizes: the entries of the settings that have its name, whatever their capitals, and
+ * the offcuts of it that were kept from earlier.
+ */
+export function stockOf(board: string, { boards, offcuts }: Settings): readonly Stock[] {
+	const key = (name: string) => name.trim().toLowerCase();
+	const own = boards.filter(({ name }) => key(name) === key(board));
+	const kept = offcuts.filter((offcut) => key(offcut.board) === key(board));
+	return [...own.map(stockOfEntry), ...kept.map((offcut) => stockOfOffcut(offcut, own[0]?.name ?? offcut.board))];
+}
+
+const stockOfOffcut = ({ width, height, grain, count = 1 }: Offcut, board: string): Stock => ({
+	board,
+	kind: 'offcut',
+	width,
+	height,
+	trim: zero,
+	grain,
+	price: 0,
+	pack: 1,
+	count,
+});
+
+const stockOfEntry = ({ name, kind, width, height, trim, grain, price, pack, count }: Board): Stock => ({
+	board: name,
+	kind,
+	width,
+	height,
+	trim: trim ?? zero,
+	grain,
+	price,
+	pack: pack ?? 1,
+	count,
+});
