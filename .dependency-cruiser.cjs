@@ -26,6 +26,24 @@ const floors = {
 	],
 };
 
+/**
+ * The floors inside core, from the bottom, each with its rooms. A room may import itself and every floor below its own;
+ * neither a floor above nor a room beside it, types included.
+ */
+const roomsOfCore = [
+	['values', 'device'],
+	['length'],
+	['settings'],
+	['stock'],
+	['show'],
+	['commands', 'imports'],
+	['row'],
+	['findings'],
+	['advice', 'reasons', 'harmonise'],
+	['bench', 'sheets'],
+	['grid', 'merge'],
+];
+
 /** @type {import('dependency-cruiser').IConfiguration} */
 module.exports = {
 	forbidden: [
@@ -36,6 +54,18 @@ module.exports = {
 			from: { path: `^src/${floor}/` },
 			to: { pathNot: [`^src/${floor}/`, ...allowed] },
 		})),
+		...roomsOfCore.flatMap((rooms, floor) =>
+			rooms.map((room) => {
+				const below = roomsOfCore.slice(0, floor).flat();
+				return {
+					name: `room-${room}`,
+					comment: `src/core/${room} may import itself${below.length ? ` and ${below.join(', ')}` : ' only'}`,
+					severity: 'error',
+					from: { path: `^src/core/${room}/` },
+					to: { path: '^src/core/', pathNot: `^src/core/(${[room, ...below].join('|')})/` },
+				};
+			}),
+		),
 		{
 			name: 'no-node-in-the-app',
 			comment: 'only src/cli runs under Node',
@@ -52,13 +82,6 @@ module.exports = {
 				path: '^src/core/row/(readCells|readCount|rowWords|edition)\\.ts$',
 				dependencyTypesNot: ['type-only'],
 			},
-		},
-		{
-			name: 'rows-judge-nothing',
-			comment: 'a row is worked out below what is found in it',
-			severity: 'error',
-			from: { path: '^src/core/row/' },
-			to: { path: '^src/core/(findings|advice|reasons|harmonise|bench|sheets|grid|merge)/' },
 		},
 		{
 			name: 'no-cycles',

@@ -98,7 +98,7 @@ export default tseslint.config(
 		},
 	},
 	{
-		files: ['src/core/{row,show,merge}/**/*.ts'], // they read cells, or carry texts from one show to another
+		files: ['src/core/{settings,show,row,merge}/**/*.ts'], // they read cells or settings, or carry texts from one show to another
 		rules: { 'no-restricted-syntax': ['error', importsWithEnding, namedExports, ...chance] },
 	},
 	{

@@ -29,6 +29,31 @@ async function build(files: Readonly<Record<string, string>>): Promise<string> {
 afterAll(() => Promise.all(houses.map((house) => rm(house, { recursive: true, force: true }))));
 
 describe('imports', () => {
+	/** The rooms of core: what each may import besides itself, and which it must not: those beside it, and the next above. */
+	const rooms: readonly [room: string, below: readonly string[], breaches: readonly string[]][] = [
+		['values', [], ['device', 'length', 'merge']],
+		['device', [], ['values', 'length', 'show']],
+		['length', ['values', 'device'], ['settings', 'show']],
+		['settings', ['values', 'length'], ['stock', 'show', 'row', 'bench']],
+		['stock', ['length', 'settings'], ['show', 'sheets']],
+		[
+			'show',
+			['values', 'length', 'settings', 'stock'],
+			['commands', 'imports', 'row', 'bench', 'sheets', 'grid', 'merge'],
+		],
+		['commands', ['settings', 'show'], ['imports', 'row', 'grid']],
+		['imports', ['settings', 'show'], ['commands', 'row', 'merge']],
+		['row', ['length', 'settings', 'stock', 'show'], ['findings', 'advice', 'reasons', 'harmonise', 'bench', 'sheets']],
+		['findings', ['stock', 'show', 'row'], ['advice', 'reasons', 'harmonise', 'bench', 'sheets', 'grid']],
+		['advice', ['row', 'findings'], ['reasons', 'harmonise', 'bench']],
+		['reasons', ['row', 'findings'], ['advice', 'harmonise', 'sheets']],
+		['harmonise', ['row', 'findings'], ['advice', 'reasons', 'bench']],
+		['bench', ['row', 'findings'], ['sheets', 'grid', 'merge']],
+		['sheets', ['stock', 'row', 'findings'], ['bench', 'grid', 'merge']],
+		['grid', ['commands', 'findings', 'bench', 'sheets'], ['merge']],
+		['merge', ['show', 'imports', 'bench', 'sheets'], ['grid']],
+	];
+
 	/** A file in a floor, what it imports, and the rule it breaks; no rule: it may. */
 	const imports: readonly [file: string, text: string, rule?: string][] = [
 		['src/core/a.ts', `import '../files/ok.ts';`, 'floor-core'],
@@ -82,8 +107,19 @@ describe('imports', () => {
 		['src/ui/E.svelte', `<script lang="ts">import '../core/row/readCount.ts';</script>`, 'cells-are-read-once'],
 		['src/ui/f.ts', `import type { Ok } from '../core/row/readCells.ts'; export type F = Ok;`],
 		['src/core/row/a.ts', `import './readCells.ts';`],
-		['src/core/row/b.ts', `import '../findings/ok.ts';`, 'rows-judge-nothing'],
-		['src/core/row/c.ts', `import type { Ok } from '../grid/ok.ts'; export type C = Ok;`, 'rows-judge-nothing'],
+		...rooms.flatMap(([room, below, breaches]): [string, string, string?][] => [
+			...breaches.map((other): [string, string, string] => [
+				`src/core/${room}/to-${other}.ts`,
+				`import '../${other}/ok.ts';`,
+				`room-${room}`,
+			]),
+			[
+				`src/core/${room}/type-of-${breaches[0]}.ts`,
+				`import type { Ok } from '../${breaches[0]}/ok.ts'; export type T = Ok;`,
+				`room-${room}`,
+			],
+			[`src/core/${room}/down.ts`, [room, ...below].map((other) => `import '../${other}/ok.ts';`).join(' ')],
+		]),
 		['src/core/circle/a.ts', `import './b.ts';`, 'no-cycles'],
 		['src/core/circle/c.ts', `import type { D } from './d.ts'; export type C = D;`, 'no-cycles'],
 		['src/app/g.ts', `import '../../tests/ok.ts';`, 'tests-stay-outside'],
@@ -101,10 +137,10 @@ describe('imports', () => {
 		const house = await build({
 			...Object.fromEntries(others),
 			...Object.fromEntries(
-				['findings/ok', 'grid/ok', 'row/readCells', 'row/readCount', 'row/rowWords', 'row/edition'].map((file) => [
-					`src/core/${file}.ts`,
-					ok,
-				]),
+				[
+					...rooms.map(([room]) => `${room}/ok`),
+					...['row/readCells', 'row/readCount', 'row/rowWords', 'row/edition'],
+				].map((file) => [`src/core/${file}.ts`, ok]),
 			),
 			'src/pages/Ok.svelte': '<p>ok</p>',
 			'src/workers/packing.worker.ts': ok,
@@ -143,6 +179,13 @@ describe('imports', () => {
 		const folders = (await readdir(join(root, 'src'), { withFileTypes: true })).filter((entry) => entry.isDirectory());
 		const tested = new Set(imports.map(([file]) => file.split('/')[1]));
 		expect(folders.map(({ name }) => name).filter((name) => !tested.has(name))).toEqual([]);
+	});
+
+	test('every room of core has its rule', async () => {
+		const folders = (await readdir(join(root, 'src/core'), { withFileTypes: true })).filter((entry) =>
+			entry.isDirectory(),
+		);
+		expect(folders.map(({ name }) => name).sort()).toEqual(rooms.map(([room]) => room).sort());
 	});
 });
 
