@@ -34,7 +34,7 @@ test.each([
 	['pages/KnifePage.svelte', ['stance', 'straightEdge', 'strokes', 'lifting', 'rules']],
 	['pages/CutPage.svelte', ['stance', 'rules']],
 	['pages/BenchPage.svelte', ['stance', 'straightEdge', 'strokes', 'lifting', 'rules']],
-	['pages/PaperPage.svelte', ['inShort']],
+	['ui/paper/PaperFrame.svelte', ['inShort']],
 ] as const)('%s says it', (page, all) => {
 	for (const about of all) expect(says(page, `knifeCautions.${about}`), about).toBe(true);
 });
