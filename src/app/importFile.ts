@@ -1,6 +1,6 @@
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { isSameValue } from '../core/values/isSameValue.ts';
-import { notRead, rowsImported, rowsWaiting, showOpened, type FileReport } from '../core/show/fileReports.ts';
+import { type FileReport, notRead, rowsImported, rowsWaiting, showOpened } from '../core/imports/fileReports.ts';
 import type { CellPlace } from '../core/show/cellPlace.ts';
 import { isColumnName } from '../core/show/columns.ts';
 import { difference, isEmpty } from '../core/show/edit.ts';

@@ -30,6 +30,7 @@ import {
 import { isSameShow, type StandingOfShow } from '../app/backupStandings.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import {
+	type FileReport,
 	givenOut,
 	leftBehind,
 	notGivenOut,
@@ -38,8 +39,7 @@ import {
 	rowsInWords,
 	settingsApplied,
 	showOpened,
-	type FileReport,
-} from '../core/show/fileReports.ts';
+} from '../core/imports/fileReports.ts';
 import type { Reading } from '../core/length/reading.ts';
 import type { Show } from '../core/show/show.ts';
 

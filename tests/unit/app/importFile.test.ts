@@ -15,7 +15,7 @@ import {
 	importText,
 	loadExample,
 } from '../../../src/app/importFile.ts';
-import type { FileReport } from '../../../src/core/show/fileReports.ts';
+import type { FileReport } from '../../../src/core/imports/fileReports.ts';
 import { on } from './edits.ts';
 
 async function open(name: string): Promise<Session> {

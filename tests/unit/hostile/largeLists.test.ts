@@ -3,7 +3,7 @@ import { describe, expect, onTestFinished, test } from 'vitest';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { importText } from '../../../src/app/importFile.ts';
-import type { FileReport } from '../../../src/core/show/fileReports.ts';
+import type { FileReport } from '../../../src/core/imports/fileReports.ts';
 import { nameOfPrint } from '../../../src/ui/findings/nameOfPrint.ts';
 import { cellViews } from '../../../src/ui/grid/cellView.ts';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';

@@ -1,6 +1,6 @@
-import type { SettingsOfRows } from '../imports/settingsOfRows.ts';
+import type { CellPlace } from '../show/cellPlace.ts';
 import { shownText } from '../values/shownText.ts';
-import type { CellPlace } from './cellPlace.ts';
+import type { SettingsOfRows } from './settingsOfRows.ts';
 
 /** What is said after something was taken in from outside or given out, or could not be. */
 export interface FileReport {
