@@ -5,16 +5,22 @@
 export function keepAwake(): () => void {
 	if (!('wakeLock' in navigator)) return () => undefined;
 	let lock: WakeLockSentinel | undefined;
+	let isAsking = false;
 	const over = new AbortController();
 	const isWanted = () => !over.signal.aborted && document.visibilityState === 'visible';
-	// The platform takes the lock away when the page is hidden, and refuses it on a low battery.
+	// The platform releases the lock when the page is hidden, refuses it on a low battery, and some refuse it until the
+	// page is touched: so each touch asks again while it is not held.
 	async function ask(): Promise<void> {
-		if (!isWanted()) return;
+		if (isAsking || !isWanted() || (lock && !lock.released)) return;
+		isAsking = true;
 		const got = await navigator.wakeLock.request('screen').catch(() => undefined);
+		isAsking = false;
 		if (isWanted()) lock = got;
 		else void got?.release();
 	}
-	document.addEventListener('visibilitychange', () => void ask(), { signal: over.signal });
+	const asks = { capture: true, passive: true, signal: over.signal };
+	for (const act of ['visibilitychange', 'pointerup', 'keydown'])
+		document.addEventListener(act, () => void ask(), asks);
 	void ask();
 	return () => {
 		over.abort();

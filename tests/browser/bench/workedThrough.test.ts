@@ -279,10 +279,13 @@ test('the screen is kept awake at the bench, anew when it is seen again, and no 
 	inWindow(async (page) => {
 		await page.addInitScript(() => {
 			const counts = { asked: 0, released: 0 };
+			const locks: { released: boolean }[] = [];
 			const wakeLock = {
 				request: (kind: string) => {
 					if (kind === 'screen') counts.asked++;
-					return Promise.resolve({ release: () => Promise.resolve(void counts.released++) });
+					const lock = { released: false, release: () => Promise.resolve(void counts.released++) };
+					locks.push(lock);
+					return Promise.resolve(lock);
 				},
 			};
 			Object.defineProperty(navigator, 'wakeLock', { value: wakeLock });
@@ -290,6 +293,7 @@ test('the screen is kept awake at the bench, anew when it is seen again, and no 
 				wakeCounts: counts,
 				show: (state: string) => {
 					Object.defineProperty(document, 'visibilityState', { value: state, configurable: true });
+					if (state === 'hidden') for (const lock of locks) lock.released = true; // as the platform does
 					document.dispatchEvent(new Event('visibilitychange'));
 				},
 			});
