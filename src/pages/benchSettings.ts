@@ -1,10 +1,8 @@
 import type { Bench, TypedSettings } from '../core/settings/settings.ts';
+import { isRecord } from '../core/values/isRecord.ts';
 
 /** The settings that say which kind of cutter it is. */
 const cutterKeys = ['head', 'guideSide', 'endStop'];
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-	typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** The bench as typed, in a record: a bare word is its kind. */
 export function typedBench({ bench }: TypedSettings): Readonly<Record<string, unknown>> {

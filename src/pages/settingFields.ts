@@ -1,6 +1,7 @@
 import { defaultSettings } from '../core/settings/defaults.ts';
 import type { Unit } from '../core/length/reading.ts';
 import type { TypedSettings } from '../core/settings/settings.ts';
+import { isRecord } from '../core/values/isRecord.ts';
 
 /** A setting that is typed into a field of its own. */
 export interface SettingField {
@@ -77,9 +78,6 @@ export const settingGroups: readonly SettingGroup[] = [
 		],
 	},
 ];
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-	typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** A setting as a text to be edited: numbers, which files may hold, with the unit that they are in. */
 export function settingText(settings: TypedSettings, key: string): string {

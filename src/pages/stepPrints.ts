@@ -1,5 +1,5 @@
 import type { BenchStep } from '../core/bench/benchPlan.ts';
-import type { CutSide } from '../core/show/tick.ts';
+import { sidesInWords } from '../core/bench/stations.ts';
 import type { Row } from '../core/show/row.ts';
 
 /** A print whose mount is cut in a step. */
@@ -19,19 +19,7 @@ export function stepPrints({ cuts }: Pick<BenchStep, 'cuts'>, rows: readonly Row
 		const row = rows[place - 1];
 		const own = cuts.filter((cut) => cut.row === place);
 		if (row === undefined) return [];
-		const sides = new Set(own.map(({ side }) => side));
 		const copies = new Set(own.map(({ copy }) => copy)).size;
-		return [{ row, index: place - 1, sides: sidesInWords(sides), copies }];
+		return [{ row, index: place - 1, sides: sidesInWords(own.map(({ side }) => side)), copies }];
 	});
-}
-
-function sidesInWords(sides: ReadonlySet<CutSide>): string {
-	if (sides.size === 4) return 'all four sides';
-	const words: string[] = [];
-	if (sides.has('left') && sides.has('right')) words.push('both sides');
-	else if (sides.has('left')) words.push('left');
-	else if (sides.has('right')) words.push('right');
-	if (sides.has('top')) words.push('top');
-	if (sides.has('bottom')) words.push('bottom');
-	return words.join(', ');
 }

@@ -2,7 +2,8 @@ import { type Length, length, minus, times, zero } from '../length/length.ts';
 import { innerWindowIsSmaller } from '../row/cover.ts';
 import { isKnown } from '../row/equations.ts';
 import type { ColumnName } from '../show/columns.ts';
-import { clearEach, columnOf, coverColumns } from './candidates.ts';
+import { columnOf } from '../row/columnOfSize.ts';
+import { clearEach, coverColumns } from './candidates.ts';
 import type { FiguresByCode } from './figures.ts';
 import { axes, type AxisKeys, type Candidate, type Finder, type RowContext } from './found.ts';
 

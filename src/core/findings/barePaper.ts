@@ -1,6 +1,7 @@
 import { length, sameWithin } from '../length/length.ts';
 import { isRevealAsked, uncovered } from './uncovered.ts';
-import { clear, clearEach, columnOf, sizeColumns } from './candidates.ts';
+import { columnOf } from '../row/columnOfSize.ts';
+import { clear, clearEach, sizeColumns } from './candidates.ts';
 import { axes, type Candidate, type Finder, type RowContext } from './found.ts';
 
 /** `bare-paper`: the window is larger than the picture, and no reveal was asked. */

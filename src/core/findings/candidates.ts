@@ -1,28 +1,8 @@
-import type { SizeKey } from '../row/cells.ts';
+import { sizeKeyOf } from '../row/columnOfSize.ts';
 import type { Solution } from '../row/solution.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { Candidate, RowContext } from './found.ts';
 import type { BorderKey, Borders, Sides } from './figures.ts';
-
-/** The column of a size or border. */
-export const columnOf = (key: SizeKey): ColumnName =>
-	key.replace(/[A-Z]/, (capital) => ` ${capital.toLowerCase()}`) as ColumnName;
-
-const keysOfColumns = new Map<ColumnName, SizeKey>(
-	(
-		[
-			'mountWidth',
-			'mountHeight',
-			'windowWidth',
-			'windowHeight',
-			'pictureWidth',
-			'pictureHeight',
-			'side',
-			'top',
-			'bottom',
-		] as const
-	).map((key) => [columnOf(key), key]),
-);
 
 /** The typed cells, of those named, that are not blank. */
 export const typedOf = ({ row }: RowContext, columns: readonly ColumnName[]): ColumnName[] =>
@@ -32,7 +12,7 @@ export const typedOf = ({ row }: RowContext, columns: readonly ColumnName[]): Co
 export function clear(...columns: readonly ColumnName[]): Candidate {
 	return {
 		offer: ({ solution }) => {
-			const key = columns.length === 1 ? keysOfColumns.get(columns[0]!) : undefined;
+			const key = columns.length === 1 ? sizeKeyOf(columns[0]!) : undefined;
 			return { kind: 'clear', columns, becomes: key && solution.solved[key] };
 		},
 		change: Object.fromEntries(columns.map((column) => [column, ''])),

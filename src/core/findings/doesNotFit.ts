@@ -1,6 +1,7 @@
 import { isKnown } from '../row/equations.ts';
 import { greatestWorkedOut } from '../row/solveRow.ts';
-import { clearEach, columnOf, coverColumns, cutToSuit, typedOf } from './candidates.ts';
+import { columnOf } from '../row/columnOfSize.ts';
+import { clearEach, coverColumns, cutToSuit, typedOf } from './candidates.ts';
 import type { FiguresByCode } from './figures.ts';
 import { axes, type AxisKeys, type Finder, type RowContext } from './found.ts';
 

@@ -1,5 +1,6 @@
 import { axes, type Candidate, type Finder, type RowContext } from './found.ts';
-import { clear, clearEach, columnOf } from './candidates.ts';
+import { columnOf } from '../row/columnOfSize.ts';
+import { clear, clearEach } from './candidates.ts';
 
 /**
  * `needs-size`: something stays open (`stop`); or neither the shape, both sides of the picture nor both of the window

@@ -2,7 +2,8 @@ import { isSame, times } from '../length/length.ts';
 import { downToRuler, isOnRuler } from '../length/ruler.ts';
 import type { SizeKey } from '../row/cells.ts';
 import { axes, type AxisKeys, type Candidate, type Finder, type RowContext } from './found.ts';
-import { bordersIn, columnOf } from './candidates.ts';
+import { columnOf } from '../row/columnOfSize.ts';
+import { bordersIn } from './candidates.ts';
 
 /** `off-ruler`: a worked-out border that the ruler cannot set. */
 export const offRuler: Finder = (context) => {

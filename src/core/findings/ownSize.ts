@@ -1,6 +1,7 @@
 import { isSame, type Length } from '../length/length.ts';
 import type { ColumnName } from '../show/columns.ts';
-import { clear, columnOf, sizeColumns, typedOf } from './candidates.ts';
+import { columnOf } from '../row/columnOfSize.ts';
+import { clear, sizeColumns, typedOf } from './candidates.ts';
 import type { FiguresByCode } from './figures.ts';
 import { axes, type Candidate, type Finder, type RowContext } from './found.ts';
 

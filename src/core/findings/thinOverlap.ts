@@ -1,5 +1,6 @@
 import { sameWithin } from '../length/length.ts';
-import { clearEach, columnOf, coverColumns, sizeColumns } from './candidates.ts';
+import { columnOf } from '../row/columnOfSize.ts';
+import { clearEach, coverColumns, sizeColumns } from './candidates.ts';
 import { axes, type Finder } from './found.ts';
 import { uncovered } from './uncovered.ts';
 

@@ -3,7 +3,7 @@ import type { Cells, SizeKey } from '../row/cells.ts';
 import { isKnown } from '../row/equations.ts';
 import type { Solution } from '../row/solution.ts';
 import type { Settings } from '../settings/settings.ts';
-import { columnOf } from './candidates.ts';
+import { columnOf } from '../row/columnOfSize.ts';
 import type { Level } from './finding.ts';
 import { axes, type AxisKeys, type Found, type RowContext } from './found.ts';
 import {

@@ -3,6 +3,7 @@ import type { RowResult } from '../findings/rowResult.ts';
 import { mm } from '../length/length.ts';
 import type { Size } from '../length/size.ts';
 import type { Cells } from '../row/cells.ts';
+import { sizeKeyOf } from '../row/columnOfSize.ts';
 import type { Inherited } from '../row/inherited.ts';
 import type { SolvedRow } from '../row/solvedRow.ts';
 import { kindOf } from '../show/columns.ts';
@@ -18,18 +19,6 @@ export interface SortSource {
 	readonly steps: readonly number[];
 }
 
-const results: Partial<Record<ViewColumn, keyof SolvedRow>> = {
-	'picture width': 'pictureWidth',
-	'picture height': 'pictureHeight',
-	'window width': 'windowWidth',
-	'window height': 'windowHeight',
-	'mount width': 'mountWidth',
-	'mount height': 'mountHeight',
-	side: 'side',
-	top: 'top',
-	bottom: 'bottom',
-};
-
 const unitsInMicron = mm(0.001);
 const gravity: Record<Level, number> = { stop: 0, look: 1, note: 2 };
 
@@ -42,7 +31,7 @@ export function sortKeyOf(column: ViewColumn, { row, result, steps }: SortSource
 	if (column === 'findings') return result.findings[0] && gravity[result.findings[0].level];
 	const typed = row.typed[column];
 	if (result.read.unread.some((cell) => cell.column === column)) return textKey(typed);
-	const solved = results[column];
+	const solved = sizeKeyOf(column);
 	if (solved !== undefined) return result.solved[solved] ?? textKey(typed);
 	if (column === 'mount') return mountKey(result.solved) ?? textKey(typed);
 	if (typed === undefined) return inherited(column, result.inherited);

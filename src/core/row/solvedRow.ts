@@ -1,4 +1,5 @@
 import type { Length } from '../length/length.ts';
+import { sizeKeys } from './cells.ts';
 
 /** The nine results of a row and what the mount really covers; undefined where there is none. */
 export interface SolvedRow {
@@ -22,15 +23,7 @@ export type SolvedKey = keyof SolvedRow;
 
 /** The keys of the results, in the order in which the CSV and the command line write them. */
 export const solvedKeys = [
-	'mountWidth',
-	'mountHeight',
-	'windowWidth',
-	'windowHeight',
-	'pictureWidth',
-	'pictureHeight',
-	'side',
-	'top',
-	'bottom',
+	...sizeKeys,
 	'overlapSide',
 	'overlapTop',
 	'overlapBottom',

@@ -1,6 +1,6 @@
 import { ownCellsType, readOwnCells, writeOwnCells } from '../../core/grid/ownCells.ts';
 import { clipboardRefused, nothingToPaste } from '../../core/grid/saidOfClipboard.ts';
-import { readTable, writeTable } from '../../core/grid/tableText.ts';
+import { readClipboard, writeClipboard } from '../../core/grid/clipboardText.ts';
 import type { GridState } from './gridState.svelte.ts';
 
 /** What was copied here last by a button, which puts no more than a text on the clipboard: what of it was typed. */
@@ -13,7 +13,7 @@ let lastCopied: { readonly text: string; readonly typed: readonly (readonly stri
 export function copyCells(grid: GridState, { clipboardData, type }: ClipboardEvent): boolean {
 	const copied = grid.editor.editing ? undefined : grid.blocks.copied();
 	if (copied === undefined || clipboardData === null) return false;
-	clipboardData.setData('text/plain', writeTable(copied.shown));
+	clipboardData.setData('text/plain', writeClipboard(copied.shown));
 	clipboardData.setData(ownCellsType, writeOwnCells(copied.typed));
 	sayCopied(grid, type === 'cut' ? 'cut' : 'copy', copied.shown);
 	return true;
@@ -37,7 +37,7 @@ export async function copyByButton(grid: GridState, what: 'copy' | 'cut'): Promi
 	grid.editor.commit('stay', true);
 	const copied = grid.blocks.copied();
 	if (copied === undefined) return;
-	const text = writeTable(copied.shown);
+	const text = writeClipboard(copied.shown);
 	try {
 		await navigator.clipboard.writeText(text);
 	} catch {
@@ -65,7 +65,7 @@ export async function pasteByButton(grid: GridState): Promise<void> {
 function pasteText(grid: GridState, text: string): void {
 	// A clipboard may return other line ends than were written to it.
 	const own = lastCopied?.text === text.replaceAll('\r\n', '\n') ? lastCopied.typed : undefined;
-	grid.pasting.paste(own ?? readTable(text));
+	grid.pasting.paste(own ?? readClipboard(text));
 }
 
 function sayCopied(grid: GridState, what: 'copy' | 'cut', shown: readonly string[][]): void {

@@ -1,4 +1,5 @@
 import type { ViewColumn } from '../../core/grid/columnView.ts';
+import { sizeKeyOf } from '../../core/row/columnOfSize.ts';
 import type { SolvedKey } from '../../core/row/solvedRow.ts';
 import { type ColumnName, hasUnit, kindOf } from '../../core/show/columns.ts';
 
@@ -25,18 +26,6 @@ export interface GridColumn {
 	/** Whether it stays where it is while the others are scrolled. */
 	readonly isFrozen: boolean;
 }
-
-const solvedKeyOf: Partial<Record<ColumnName, SolvedKey>> = {
-	'picture width': 'pictureWidth',
-	'picture height': 'pictureHeight',
-	'mount width': 'mountWidth',
-	'mount height': 'mountHeight',
-	'window width': 'windowWidth',
-	'window height': 'windowHeight',
-	side: 'side',
-	top: 'top',
-	bottom: 'bottom',
-};
 
 interface Plan {
 	readonly group: string;
@@ -151,7 +140,7 @@ export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns
 		return {
 			key,
 			column,
-			solved: column === undefined ? undefined : solvedKeyOf[column],
+			solved: column === undefined ? undefined : sizeKeyOf(column),
 			group,
 			head,
 			label: labels[key] ?? withCapital(key),

@@ -3,7 +3,7 @@
  * end or a quotation mark in it stands in quotation marks. Each line is ended, so that blank cells at the end are not
  * lost; one cell alone is its bare text, to be pasted into any field.
  */
-export function writeTable(cells: readonly (readonly string[])[]): string {
+export function writeClipboard(cells: readonly (readonly string[])[]): string {
 	const lines = cells.map((row) => row.map(quoted).join('\t'));
 	return cells.length === 1 && cells[0]!.length === 1 ? lines[0]! : lines.map((line) => `${line}\n`).join('');
 }
@@ -14,7 +14,7 @@ const quoted = (text: string): string => (/["\t\r\n]/.test(text) ? `"${text.repl
  * The cells of a text from the clipboard, whatever its line ends; a line end after the last row is not a row. A mark
  * that only begins a cell, or stands within it, is an inch mark and stays. Rows may be of different lengths.
  */
-export function readTable(text: string): readonly (readonly string[])[] {
+export function readClipboard(text: string): readonly (readonly string[])[] {
 	const rows: string[][] = [[]];
 	let place = 0;
 	for (;;) {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { readTable, writeTable } from '../../../../src/core/grid/tableText.ts';
+import { readClipboard, writeClipboard } from '../../../../src/core/grid/clipboardText.ts';
 
 test.each([
 	{ text: '', cells: [['']] },
@@ -26,7 +26,7 @@ test.each([
 	{ text: '"open\tb', cells: [['"open', 'b']] },
 	{ text: '""\tb', cells: [['', 'b']] },
 ])('$text is $cells', ({ text, cells }) => {
-	expect(readTable(text)).toEqual(cells);
+	expect(readClipboard(text)).toEqual(cells);
 });
 
 test.each([
@@ -36,7 +36,7 @@ test.each([
 	{ cells: [['a'], ['']], text: 'a\n\n' },
 	{ cells: [['two\nlines', 'b']], text: '"two\nlines"\tb\n' },
 ])('$cells are written $text', ({ cells, text }) => {
-	expect(writeTable(cells)).toBe(text);
+	expect(writeClipboard(cells)).toBe(text);
 });
 
 test('any table that is written is read again, the same', () => {
@@ -48,7 +48,7 @@ test('any table that is written is read again, the same', () => {
 		);
 	fc.assert(
 		fc.property(table, (cells) => {
-			expect(readTable(writeTable(cells))).toEqual(cells);
+			expect(readClipboard(writeClipboard(cells))).toEqual(cells);
 		}),
 		{ numRuns: 1000 },
 	);
@@ -57,6 +57,6 @@ test('any table that is written is read again, the same', () => {
 test('ten thousand lines are read without delay', () => {
 	const text = Array.from({ length: 10_000 }, (_, row) => `"${row}\t${'x'.repeat(20)}\n`).join('');
 	const start = performance.now();
-	expect(readTable(text)).toHaveLength(10_000);
+	expect(readClipboard(text)).toHaveLength(10_000);
 	expect(performance.now() - start).toBeLessThan(2000);
 });
