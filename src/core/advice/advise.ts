@@ -66,7 +66,7 @@ export function advise(row: Row, result: RowResult, settings: Settings): RowAdvi
 /** Whether a row has all its sizes and borders. */
 const isWhole = ({ solved }: RowResult) => sizeKeys.every((key) => solved[key] !== undefined);
 
-/** Which typed cells taking it clears, for it is not to be taken unawares. */
+/** Which typed cells applying it clears, for nobody should apply it unawares. */
 function clearedWords({ typed }: Row, change: CellTexts): string {
 	const cleared = Object.entries(change).filter(([column, text]) => text === '' && typed[column as ColumnName]?.trim());
 	return cleared.length === 0 ? '' : ` Clears ${cleared.map(([column]) => column).join(', ')}.`;

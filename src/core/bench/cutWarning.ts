@@ -65,13 +65,13 @@ function inWords(cuts: readonly CutTick[], scale: Scale): string {
 	return [...times].map(([words, count]) => (count === 1 ? words : `${words} (${count} ×)`)).join(', ');
 }
 
-/** An edit that takes off the ticks which it makes wrong, and leaves those that stand. */
+/** An edit that removes the ticks which it makes wrong, and leaves those that stand. */
 export function withoutWrongTicks(edit: Edit, wronged: readonly WrongedRow[]): Edit {
 	const ticks = wronged.flatMap(({ wrong }) => wrong.map((before) => ({ before })));
 	return compose(edit, { label: edit.label, rows: [], ticks });
 }
 
-/** An edit that takes off every tick of the cuts of the rows that it makes wrong: their mounts are begun again. */
+/** An edit that removes every tick of the cuts of the rows that it makes wrong: their mounts are begun again. */
 export function begunAgain(edit: Edit, wronged: readonly WrongedRow[], show: Show): Edit {
 	const ids = new Set(wronged.map(({ row }) => row.id));
 	const ticks = (show.ticks ?? []).filter((tick) => ids.has(tick.row) && isCutTick(tick));

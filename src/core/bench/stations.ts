@@ -118,7 +118,7 @@ export function guideProblem({ guide, border }: BenchStep, bench: Bench): 'past'
 	return undefined;
 }
 
-/** The station that is in hand: the one named, else the first at which something is still to be done. */
+/** The active station: the one named, else the first at which something is still to be done. */
 export function stationInHand(
 	stations: readonly Station[],
 	key: string | undefined,

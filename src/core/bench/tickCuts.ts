@@ -5,7 +5,7 @@ import { type CutTick, isCutTick, type MountId, type Tick, tickKey } from '../sh
 
 const known = ({ ticks = [] }: Show) => new Map(ticks.map((tick) => [tickKey(tick), tick]));
 
-/** Ticks cuts off as made, or takes the ticks off again. */
+/** Ticks cuts off as made, or removes the ticks again. */
 export function tickCuts(show: Show, cuts: readonly CutTick[], isMade: boolean, label: string): Edit {
 	const ticks = known(show);
 	const diffs = cuts.map((cut): ItemDiff<Tick> => itemDiff(ticks.get(tickKey(cut)), isMade ? cut : undefined));

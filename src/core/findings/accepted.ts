@@ -21,7 +21,7 @@ export const accept = (finding: Finding, row: Row): CellTexts => ({
 	accepted: [...without(finding, row), acceptanceOf(finding)].join(' '),
 });
 
-/** The change that takes an acceptance back. */
+/** The change that withdraws an acceptance. */
 export const takeBack = (finding: Finding, row: Row): CellTexts => ({ accepted: without(finding, row).join(' ') });
 
 const without = (finding: Finding, row: Row) => acceptancesOf(row).filter((text) => !isFor(text, finding));

@@ -75,7 +75,7 @@ export const wholeColumns = (selection: Selection, { rows }: Extent): Selection 
 	return { active: selection.active, anchor: { row: 0, column: left }, head: { row: rows - 1, column: right } };
 };
 
-/** The columns from one to another, all of their rows, from their heads; the first row or the one in hand is active. */
+/** The columns from one to another, all of their rows, from their heads; active is a cell of the given row in the first of them. */
 export const columnsBetween = (from: number, to: number, activeRow: number, { rows }: Extent): Selection => ({
 	active: { row: Math.max(0, activeRow), column: from },
 	anchor: { row: 0, column: from },

@@ -8,7 +8,7 @@ export interface ShownRows {
 	readonly rows: readonly Row[];
 	/** The place of each in the show, from 0; undefined where the rows of the show are seen as they stand. */
 	readonly places: readonly number[] | undefined;
-	/** The rows of the show that these were taken from. */
+	/** The rows of the show that these were chosen from. */
 	readonly of: readonly Row[];
 	/** Whether they stand in another sequence than the show's own. */
 	readonly isSorted: boolean;

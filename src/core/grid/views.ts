@@ -6,7 +6,7 @@ import type { Sort } from './sortRows.ts';
 
 /** How the rows and columns of a show are looked at. No size and no cut follows from it. */
 export interface Views {
-	/** The name of the view that is in hand. */
+	/** The name of the active view. */
 	readonly inHand: string;
 	/** The views that are the show's own: others than those for a purpose, and those that were changed. */
 	readonly own: readonly ColumnView[];
@@ -17,10 +17,10 @@ export interface Views {
 /** How a show is looked at before anyone has said anything. */
 export const firstViews: Views = { inHand: everyColumn, own: [], sort: undefined };
 
-/** The view in hand. */
+/** The active view. */
 export const viewInHand = ({ inHand, own }: Views): ColumnView => viewNamed(inHand, own) ?? purposeViews[0]!;
 
-/** All views that can be taken in hand: those for a purpose first, as they were changed, then the show's own. */
+/** All views that can be selected: those for a purpose first, as they were changed, then the show's own. */
 export const allViews = ({ own }: Views): readonly ColumnView[] => [
 	...purposeViews.map((view) => own.find(({ name }) => name === view.name) ?? view),
 	...own.filter(({ name }) => !isPurpose(name)),
@@ -32,7 +32,7 @@ const viewNamed = (wanted: string, own: readonly ColumnView[]): ColumnView | und
 /** Whether every show has a view of this name. */
 export const isPurpose = (wanted: string): boolean => purposeViews.some(({ name }) => name === wanted);
 
-/** The views with one of them as it is now, in hand; one for a purpose that is as it began is none of the show's own. */
+/** The views with one of them as it is now, active; one for a purpose that is as it began is none of the show's own. */
 export function withView(views: Views, view: ColumnView): Views {
 	const isKnown = views.own.some(({ name }) => name === view.name);
 	const own = isKnown ? views.own.map((each) => (each.name === view.name ? view : each)) : [...views.own, view];

@@ -23,7 +23,7 @@ export interface HarmonisedRow {
 	readonly size: string | undefined;
 	readonly before: SolvedRow;
 	readonly after: SolvedRow;
-	/** What taking it types and clears. */
+	/** What applying it types and clears. */
 	readonly change: CellTexts;
 	/** The long side that was wanted. */
 	readonly wanted: Length | undefined;

@@ -2,13 +2,13 @@ import type { CellPlace } from '../show/cellPlace.ts';
 import { shownText } from '../values/shownText.ts';
 import type { SettingsOfRows } from './settingsOfRows.ts';
 
-/** What is said after something was taken in from outside or given out, or could not be. */
+/** What is said after something was imported or given out, or could not be. */
 export interface FileReport {
 	readonly title: string;
-	/** Whether nothing was taken in. */
+	/** Whether nothing was imported. */
 	readonly isProblem: boolean;
 	readonly sentences: readonly string[];
-	/** The first of the cells taken in that could not be read; undefined where all could. */
+	/** The first of the imported cells that could not be read; undefined where all could. */
 	readonly unread?: CellPlace | undefined;
 	/** The change of settings that works the rows out as the file says; undefined where nothing is to be changed. */
 	readonly settings?: Readonly<Record<string, unknown>> | undefined;
@@ -20,7 +20,7 @@ export interface RowCounts {
 	readonly read: number;
 	/** Rows that the show did not have. */
 	readonly added: number;
-	/** Rows that were there, and in which cells of the file were taken. */
+	/** Rows that were there, and in which cells of the file were applied. */
 	readonly changed: number;
 	/** Rows that were there, and that the file no longer has. */
 	readonly removed: number;
@@ -153,7 +153,7 @@ export const showOpened = (name: string, read: number, isInPlace: boolean): File
 });
 
 /**
- * Where nothing could be taken in. What is said of the file as a whole needs no place in it.
+ * Where nothing could be imported. What is said of the file as a whole needs no place in it.
  * @param source what it came from: the name of a file, or what was pasted
  */
 export const notRead = (source: string, problem: string): FileReport => ({

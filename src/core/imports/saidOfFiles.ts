@@ -7,6 +7,6 @@ export const notHandedOver = 'this device has not handed it over; open it with I
 /** Where what is cut is asked about: until that is answered, nothing else changes. */
 export const questionFirst = 'a question about cuts is open; answer it, and import the file again';
 
-/** Where other files came with the one that is taken in. */
+/** Where other files came with the one that is imported. */
 export const oneAtATime = (more: number): string =>
 	`${more === 1 ? 'The other file was' : `The ${more} other files were`} not looked at: one comes in at a time.`;

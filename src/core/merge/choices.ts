@@ -28,7 +28,7 @@ export function isConflict(difference: RowDifference | CellDifference): boolean 
 	}
 }
 
-/** Whether only here something was changed: it stays unless it is taken back. */
+/** Whether only here something was changed: it stays unless it is undone. */
 export function isOnlyHere(difference: RowDifference | CellDifference): boolean {
 	if ('column' in difference) return difference.changedBy === 'here';
 	if (difference.kind === 'changed') return difference.cells.every(isOnlyHere);
@@ -53,7 +53,7 @@ export const isOrderOpen = ({ order, base }: Pick<Merge, 'order' | 'base'>): boo
 	order.changedBy === 'there' || (order.changedBy === 'both' && base !== undefined);
 
 /**
- * What is done where nothing was chosen: what only here was changed stays, what only the file has changed is taken, what
+ * What is done where nothing was chosen: what only here was changed stays, what only the file has changed is applied, what
  * both have changed stays as it is here, and a print that one side has removed and the other has changed is kept. A print
  * that the file lacks is removed only where the file has all that a show has: a list of prices lacks prints that nobody
  * has removed.

@@ -11,7 +11,7 @@ import { type Choices, sideOfCell, sideOfOrder, sideOfRow } from './choices.ts';
 import type { CellDifference, Merge, RowDifference } from './mergeRows.ts';
 
 /**
- * The edit that takes a file in as chosen.
+ * The edit that imports a file as chosen.
  * @param rows the rows of the show that the merge was made of
  */
 export function mergeEdit(rows: readonly Row[], merge: Merge, choices: Choices, meaning: Meaning, label: string): Edit {

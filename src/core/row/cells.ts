@@ -44,7 +44,7 @@ export interface Cells extends TypedSizes {
 	readonly bottomWeight: BottomWeight | undefined;
 	/** Per side. */
 	readonly overlap: Length | undefined;
-	/** Per side; zero counts as blank, and takes away the show's. */
+	/** Per side; zero counts as blank, and cancels the show's. */
 	readonly reveal: Length | undefined;
 	readonly signingSpace: Length | undefined;
 	/** How far an inner mount shows inside the window, per side. */

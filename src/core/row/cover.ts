@@ -28,7 +28,7 @@ export interface Cover {
 
 /**
  * What the window adds to the picture: twice the reveal, or less twice the overlap; a signing space is added below, and
- * without a reveal takes the place of the overlap there. An inner mount adds what it shows, twice.
+ * without a reveal replaces the overlap there. An inner mount adds what it shows, twice.
  */
 export function coverOf(cells: Cells, settings: Settings): Cover {
 	const signingSpace = cells.signingSpace ?? zero;

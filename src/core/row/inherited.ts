@@ -16,7 +16,7 @@ export interface Inherited {
 const nothing: Inherited = { mount: undefined, bottomWeight: undefined, overlap: undefined, reveal: undefined };
 
 /**
- * What a row has from the show. A reveal, the row's or the show's, takes the place of the show's overlap; a row's overlap
+ * What a row has from the show. A reveal, the row's or the show's, replaces the show's overlap; a row's overlap
  * that of the show's reveal.
  */
 export function inheritedBy(cells: Cells, { solved, cover }: Solution, settings: Settings): Inherited {

@@ -2,7 +2,7 @@ import { isRecord } from '../values/isRecord.ts';
 import type { TypedSettings } from './settings.ts';
 
 /**
- * The change of settings that takes out what cannot be read at a key, such as `views.list[1].name` or `labels.corner`:
+ * The change of settings that removes what cannot be read at a key, such as `views.list[1].name` or `labels.corner`:
  * of a list its entry, else the value of the key itself.
  */
 export function dropSetting(typed: TypedSettings, key: string): TypedSettings {

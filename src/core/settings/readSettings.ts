@@ -60,7 +60,7 @@ export const settingKeys = [
 export type SettingKey = (typeof settingKeys)[number];
 
 /**
- * Reads the settings of a show as typed. A key that is absent or blank takes its default, metric or inch after the unit;
+ * Reads the settings of a show as typed. A key that is absent or blank has its default, metric or inch after the unit;
  * so does one that cannot be read, and is told.
  */
 export function readSettings(typed: TypedSettings): {

@@ -163,6 +163,6 @@ export interface Settings {
 
 /**
  * The settings of a show as typed: the keys of the settings table in README.md, each a text as typed, a number
- * (mm; shares: percent), or a list or record of such. A key that is absent takes its default.
+ * (mm; shares: percent), or a list or record of such. A key that is absent has its default.
  */
 export type TypedSettings = Readonly<Record<string, unknown>>;

@@ -10,7 +10,7 @@ export interface SheetCuts {
 
 /** All that is cut before the measure is set to something else. */
 export interface KnifeStep {
-	/** What is set: from the edge of the piece in hand that the cut runs along. */
+	/** What is set: from the edge of the piece that the cut runs along. */
 	readonly measure: Length;
 	readonly sheets: readonly SheetCuts[];
 }

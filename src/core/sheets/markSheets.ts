@@ -4,7 +4,7 @@ import { type ItemDiff, itemDiff } from '../show/keyedList.ts';
 import type { Show } from '../show/show.ts';
 import type { Layout } from './layout.ts';
 
-/** A planned layout as a sheet that the knife takes in hand; none of its cuts is made yet. */
+/** A planned layout as a sheet that the knife begins; none of its cuts is made yet. */
 export const sheetInHand = ({ stock, blanks, cuts, offcuts }: Layout, id: string): CutSheet => ({
 	id,
 	stock,
@@ -44,7 +44,7 @@ export interface CutsOfSheet {
 	readonly places: readonly number[];
 }
 
-/** Ticks knife cuts off as made, or takes the ticks off; a sheet on which no cut is left made is handed back to the plan. */
+/** Ticks knife cuts off as made, or removes the ticks; a sheet on which no cut is left made is handed back to the plan. */
 export function tickKnife(show: Show, cuts: readonly CutsOfSheet[], isMade: boolean, label: string): Edit {
 	const diffs = cuts.flatMap(({ sheet, places }): ItemDiff<CutSheet>[] => {
 		const before = inShow(show, sheet);

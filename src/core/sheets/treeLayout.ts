@@ -49,7 +49,7 @@ function takeTrimOff({ width, height, trim }: Stock, { cuts }: Drawing): Rectang
 	return { ...piece, height: length(height - 2 * trim) };
 }
 
-/** The cut first, then all of the first piece, then the other: the knife works on the piece in hand. */
+/** The cut first, then all of the first piece, then the other: the knife finishes a piece before the next. */
 function draw(tree: CutTree, piece: Rectangle, scale: number, take: TakeBlank, drawing: Drawing): void {
 	if (tree.kind === 'left') drawing.leftOver.push(piece);
 	else if (tree.kind === 'blank') {

@@ -15,9 +15,9 @@ export interface PlacedBlank extends Blank, Rectangle {
 	readonly turned: boolean;
 }
 
-/** One cut of the knife, from edge to edge through the piece in hand. */
+/** One cut of the knife, from edge to edge through one piece. */
 export interface KnifeCut {
-	/** The piece in hand before the cut. */
+	/** The piece before the cut. */
 	readonly piece: Rectangle;
 	/** `width`: the cut divides the width, from the top edge to the bottom one. `height`: from the left to the right. */
 	readonly across: 'width' | 'height';

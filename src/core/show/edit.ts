@@ -17,7 +17,7 @@ export interface Edit extends Diffs {
 	readonly label: string;
 	/** At most one diff a row. */
 	readonly rows: readonly RowDiff[];
-	/** The exchange that the edit takes in, by its id (`after`), or takes back (`before`); see `core/merge`. */
+	/** The exchange that the edit imports, by its id (`after`), or undoes (`before`); see `core/merge`. */
 	readonly exchange?: ItemDiff<string>;
 	readonly focus?: FocusOfEdit;
 }
@@ -61,7 +61,7 @@ export function applyTo<Held extends object>(held: Held, edit: Edit): Held {
 	return Object.fromEntries(after) as Held;
 }
 
-/** The edit that takes an edit back. */
+/** The edit that undoes an edit. */
 export const invert = (edit: Edit): Edit => ({
 	...edit,
 	...changed(edit, (_name, part, diff) => part.invert(diff)),

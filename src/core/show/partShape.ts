@@ -9,7 +9,7 @@ export interface PartShape<Value, Diff> {
 	isEmpty(diff: Diff): boolean;
 	/** The value after a diff. What the diff does not touch stays the same object. */
 	apply(value: Value, diff: Diff): Value;
-	/** The diff that takes a diff back. */
+	/** The diff that undoes a diff. */
 	invert(diff: Diff): Diff;
 	/** Two diffs, the second made on what the first left, as one. */
 	compose(first: Diff, second: Diff): Diff;
