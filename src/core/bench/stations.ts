@@ -119,7 +119,7 @@ export function guideProblem({ guide, border }: BenchStep, bench: Bench): 'past'
 }
 
 /** The active station: the one named, else the first at which something is still to be done. */
-export function stationInHand(
+export function activeStation(
 	stations: readonly Station[],
 	key: string | undefined,
 	isDone: (station: Station) => boolean,

@@ -22,7 +22,7 @@ export const accept = (finding: Finding, row: Row): CellTexts => ({
 });
 
 /** The change that withdraws an acceptance. */
-export const takeBack = (finding: Finding, row: Row): CellTexts => ({ accepted: without(finding, row).join(' ') });
+export const withdraw = (finding: Finding, row: Row): CellTexts => ({ accepted: without(finding, row).join(' ') });
 
 const without = (finding: Finding, row: Row) => acceptancesOf(row).filter((text) => !isFor(text, finding));
 

@@ -7,7 +7,7 @@ import type { Sort } from './sortRows.ts';
 /** How the rows and columns of a show are looked at. No size and no cut follows from it. */
 export interface Views {
 	/** The name of the active view. */
-	readonly inHand: string;
+	readonly active: string;
 	/** The views that are the show's own: others than those for a purpose, and those that were changed. */
 	readonly own: readonly ColumnView[];
 	/** What the rows are sorted by; undefined: they stand in the show's own order. */
@@ -15,10 +15,10 @@ export interface Views {
 }
 
 /** How a show is looked at before anyone has said anything. */
-export const firstViews: Views = { inHand: everyColumn, own: [], sort: undefined };
+export const firstViews: Views = { active: everyColumn, own: [], sort: undefined };
 
 /** The active view. */
-export const viewInHand = ({ inHand, own }: Views): ColumnView => viewNamed(inHand, own) ?? purposeViews[0]!;
+export const activeView = ({ active, own }: Views): ColumnView => viewNamed(active, own) ?? purposeViews[0]!;
 
 /** All views that can be selected: those for a purpose first, as they were changed, then the show's own. */
 export const allViews = ({ own }: Views): readonly ColumnView[] => [
@@ -38,13 +38,13 @@ export function withView(views: Views, view: ColumnView): Views {
 	const own = isKnown ? views.own.map((each) => (each.name === view.name ? view : each)) : [...views.own, view];
 	const isAsBegun = (each: ColumnView) =>
 		purposeViews.some((begun) => begun.name === each.name && isSameView(begun, each));
-	return { ...views, inHand: view.name, own: own.filter((each) => !isAsBegun(each)) };
+	return { ...views, active: view.name, own: own.filter((each) => !isAsBegun(each)) };
 }
 
 /** The views without one of them: one for a purpose is as it began then, another is gone. */
 export const withoutView = (views: Views, wanted: string): Views => ({
 	...views,
-	inHand: views.inHand === wanted && !isPurpose(wanted) ? everyColumn : views.inHand,
+	active: views.active === wanted && !isPurpose(wanted) ? everyColumn : views.active,
 	own: views.own.filter(({ name }) => name !== wanted),
 });
 
@@ -75,12 +75,12 @@ export function readViews(value: unknown, context: Pick<SettingContext, 'report'
 		const hidden = new Set(readColumns(record['hidden'], `${key}.hidden`, context));
 		return { name: name.trim(), order, hidden, widths: readWidths(record['widths'], `${key}.widths`, context) };
 	});
-	return { inHand: readInHand(value['inHand'], own, context), own, sort: readSort(value['sort'], context) };
+	return { active: readActive(value['inHand'], own, context), own, sort: readSort(value['sort'], context) };
 }
 
 type Report = Pick<SettingContext, 'report'>;
 
-function readInHand(value: unknown, own: readonly ColumnView[], { report }: Report): string {
+function readActive(value: unknown, own: readonly ColumnView[], { report }: Report): string {
 	if (isAbsent(value)) return everyColumn;
 	if (typeof value === 'string' && viewNamed(value, own)) return value;
 	report('views.inHand', `${shown(value)} is none of the views`);
@@ -123,10 +123,10 @@ function readSort(value: unknown, { report }: Report): Sort | undefined {
 }
 
 /** How a show is looked at as it is kept; undefined where that is as it began. */
-export function writeViews({ inHand, own, sort }: Views): unknown {
-	if (inHand === everyColumn && own.length === 0 && sort === undefined) return undefined;
+export function writeViews({ active, own, sort }: Views): unknown {
+	if (active === everyColumn && own.length === 0 && sort === undefined) return undefined;
 	return {
-		...(inHand !== everyColumn && { inHand }),
+		...(active !== everyColumn && { inHand: active }),
 		...(sort && { sort: { column: sort.column, way: sort.way } }),
 		...(own.length > 0 && {
 			list: own.map(({ name, order, hidden, widths }) => ({

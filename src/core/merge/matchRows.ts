@@ -32,26 +32,26 @@ export function matchRows(here: readonly Row[], there: readonly Row[], known: Kn
 	const byId = new Map(here.map((row) => [row.id, row]));
 	const byPrintId = grouped(here.toReversed(), printIdOf);
 	const found = new Map<Row, Row>();
-	const taken = new Set<RowId>();
+	const matched = new Set<RowId>();
 	const match = (findHere: (row: Row) => Row | undefined) => {
 		for (const row of there) {
 			const other = found.has(row) ? undefined : findHere(row);
-			if (other === undefined || taken.has(other.id)) continue;
+			if (other === undefined || matched.has(other.id)) continue;
 			found.set(row, other);
-			taken.add(other.id);
+			matched.add(other.id);
 		}
 	};
 	match((row) => byId.get(exchanged.get(printIdOf(row)) ?? ''));
 	// Of rows with the same print id the first is meant, for a second one the second.
 	match((row) => {
 		const group = byPrintId.get(printIdOf(row));
-		while (group && taken.has(group.at(-1)?.id ?? '')) group.pop();
+		while (group && matched.has(group.at(-1)?.id ?? '')) group.pop();
 		return group?.at(-1);
 	});
 	match((row) => byId.get(row.id));
 	const matchOnlyOnes = (keyOf: (row: Row) => string | undefined, maySuit: (here: Row, there: Row) => boolean) => {
 		const left = grouped(
-			here.filter(({ id }) => !taken.has(id)),
+			here.filter(({ id }) => !matched.has(id)),
 			keyOf,
 		);
 		const wanted = grouped(

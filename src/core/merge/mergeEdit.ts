@@ -21,8 +21,8 @@ export function mergeEdit(rows: readonly Row[], merge: Merge, choices: Choices, 
 	for (const difference of merge.rows) {
 		const { id } = difference;
 		if (difference.kind === 'changed') {
-			const taken = difference.cells.filter((cell) => sideOfCell(difference, cell, merge, choices) === 'there');
-			if (taken.length > 0) after.set(id, withTaken(difference, there.get(id)!, taken, meaning));
+			const chosen = difference.cells.filter((cell) => sideOfCell(difference, cell, merge, choices) === 'there');
+			if (chosen.length > 0) after.set(id, withChosen(difference, there.get(id)!, chosen, meaning));
 		} else if (sideOfRow(difference, merge, choices) === 'there') {
 			if (difference.kind === 'removed there') after.delete(id);
 			else after.set(id, difference.there);
@@ -46,7 +46,7 @@ function diffs(before: ReadonlyMap<RowId, Row>, after: ReadonlyMap<RowId, Row>, 
 }
 
 /** A row of the show with cells of the file. */
-function withTaken(
+function withChosen(
 	{ here }: RowDifference & { readonly kind: 'changed' },
 	there: Row,
 	cells: readonly CellDifference[],
@@ -55,22 +55,22 @@ function withTaken(
 	const typed = new Map<string, string>(Object.entries(here.typed));
 	const units = new Map<string, Unit>(Object.entries(here.units ?? {}));
 	const extra = new Map(Object.entries(here.extra ?? {}));
-	const taken = new Set<string>();
+	const applied = new Set<string>();
 	for (const { column } of cells) {
 		const { text, unit } = cellOf(there, column);
 		if (column.isExtra) {
 			extra.set(column.name, text);
 			continue;
 		}
-		taken.add(column.name);
+		applied.add(column.name);
 		units.delete(column.name);
 		if (text.trim() === '') typed.delete(column.name);
 		else typed.set(column.name, text);
 		if (unit !== undefined && text.trim() !== '') units.set(column.name, unit);
 	}
 	for (const pair of sizePairs) {
-		if (pair.every((column) => taken.has(column)) || !pair.some((column) => taken.has(column))) continue;
-		for (const column of pair) pinHalf(column, taken.has(column) ? there : here, typed, units, meaning);
+		if (pair.every((column) => applied.has(column)) || !pair.some((column) => applied.has(column))) continue;
+		for (const column of pair) pinHalf(column, applied.has(column) ? there : here, typed, units, meaning);
 	}
 	return rowWith(here, { typed, units, extra });
 }

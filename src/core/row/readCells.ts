@@ -38,14 +38,14 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 		const own = row.units?.[column];
 		return { unit: own ?? settings.unit, isUnitStated: own !== undefined };
 	};
-	const take = <Value>(column: ColumnName, reading: Reading<Value>): Value | undefined => {
+	const note = <Value>(column: ColumnName, reading: Reading<Value>): Value | undefined => {
 		if (!isProblem(reading)) return reading.value;
 		unread.push({ column, problem: reading.problem, readings: reading.readings ?? [] });
 		return undefined;
 	};
 	const read = <Value>(column: ColumnName, parse: (text: string) => Reading<Value>): Value | undefined => {
 		const text = textOf(column);
-		return text === '' ? undefined : take(column, parse(text));
+		return text === '' ? undefined : note(column, parse(text));
 	};
 	const lengthIn = (column: ColumnName, unit?: Unit) =>
 		read(column, (text) =>

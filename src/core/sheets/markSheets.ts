@@ -5,7 +5,7 @@ import type { Show } from '../show/show.ts';
 import type { Layout } from './layout.ts';
 
 /** A planned layout as a sheet that the knife begins; none of its cuts is made yet. */
-export const sheetInHand = ({ stock, blanks, cuts, offcuts }: Layout, id: string): CutSheet => ({
+export const beginSheet = ({ stock, blanks, cuts, offcuts }: Layout, id: string): CutSheet => ({
 	id,
 	stock,
 	blanks,

@@ -3,7 +3,7 @@ import type { BoardPlan } from './boardPlan.ts';
 import { jobKey } from './jobKey.ts';
 import type { JobOptions, ShowJobs } from './jobsOf.ts';
 import { layoutOf } from './layout.ts';
-import { sheetInHand } from './markSheets.ts';
+import { beginSheet } from './markSheets.ts';
 import type { PackingJob } from './packingJob.ts';
 
 /** A plan of one board that is shown, and what it was made for. */
@@ -26,7 +26,7 @@ export const plannedBoard = (job: PackingJob, plan: BoardPlan, makeId: () => str
 	key: jobKey(job),
 	job,
 	plan,
-	sheets: plan.layouts.filter(({ isCut }) => !isCut).map((layout) => sheetInHand(layout, makeId())),
+	sheets: plan.layouts.filter(({ isCut }) => !isCut).map((layout) => beginSheet(layout, makeId())),
 	isOld: false,
 });
 

@@ -9,7 +9,7 @@ import {
 	type ViewColumn,
 } from '../../core/grid/columnView.ts';
 import type { Sort } from '../../core/grid/sortRows.ts';
-import { isPurpose, viewInHand, type Views, withoutView, withView } from '../../core/grid/views.ts';
+import { isPurpose, activeView, type Views, withoutView, withView } from '../../core/grid/views.ts';
 import type { Unit } from '../../core/length/reading.ts';
 import { changeViews } from '../../core/grid/changeViews.ts';
 import type { Edit } from '../../core/show/edit.ts';
@@ -41,7 +41,7 @@ export class ShownColumns {
 	/** A column that is being drawn wider or narrower. */
 	drawn = $state.raw<{ readonly key: ViewColumn; readonly width: number }>();
 
-	readonly view: ColumnView = $derived.by(() => viewInHand(this.#source.views));
+	readonly view: ColumnView = $derived.by(() => activeView(this.#source.views));
 	readonly #unit = $derived.by(() => this.#source.settings.unit);
 	readonly #kept: readonly ShownColumn[] = $derived.by(() => {
 		const { view } = this;
@@ -103,7 +103,7 @@ export class ShownColumns {
 
 	/** Makes a view the active one by its name. */
 	choose(name: string): void {
-		this.#keep({ ...this.#source.views, inHand: name }, `View: ${name}`);
+		this.#keep({ ...this.#source.views, active: name }, `View: ${name}`);
 	}
 
 	/** Keeps the columns as they are as a view of a name. */

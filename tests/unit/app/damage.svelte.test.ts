@@ -394,7 +394,7 @@ test.each(faults)('$what: that record alone is put aside, said once, and everyth
 	expect(sheets).toHaveLength(left.sheets ?? 1);
 	expect(session.results).toHaveLength(rows.length);
 	expect(session.bench).toBeDefined();
-	expect(typeof session.views.inHand).toBe('string');
+	expect(typeof session.views.active).toBe('string');
 	expect(await shelf.read('other')).toEqual(other);
 	expect(shelf.shows.map(({ id }) => id).sort()).toEqual(['damaged', 'other']);
 

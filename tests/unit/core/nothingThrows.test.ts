@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { advise } from '../../../src/core/advice/advise.ts';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { withEditionClashes } from '../../../src/core/findings/editionClashes.ts';
-import { accept, takeBack } from '../../../src/core/findings/accepted.ts';
+import { accept, withdraw } from '../../../src/core/findings/accepted.ts';
 import { harmonise } from '../../../src/core/harmonise/harmonise.ts';
 import { factsOf } from '../../../src/core/reasons/factsOf.ts';
 import { protectionOf } from '../../../src/core/reasons/protection.ts';
@@ -148,7 +148,7 @@ test('nothing of core throws for anything that a cell or a setting can hold', ()
 						judgeRow(withCells(one, change, read), read);
 					}
 					judgeRow(withCells(one, accept(finding, one), read), read);
-					withCells(one, takeBack(finding, one), read);
+					withCells(one, withdraw(finding, one), read);
 				}
 				for (const { message } of advise(one, result, read).advice) expect(message).not.toMatch(/undefined|NaN/);
 				for (const key of askableKeys) expect(whyItIsSo(result, key, read) ?? '').not.toMatch(/undefined|NaN/);

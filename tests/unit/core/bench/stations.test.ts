@@ -3,7 +3,7 @@ import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import {
 	guideProblem,
 	sidesInWords,
-	stationInHand,
+	activeStation,
 	stationsOf,
 	stepMounts,
 } from '../../../../src/core/bench/stations.ts';
@@ -71,14 +71,14 @@ test('a mount is ticked off when its cuts of the step are, as the row asks now',
 
 test('the active step is the one named, else the first that is not done, with its test cut', () => {
 	const { stations } = benchOf('guide', [{ shape: '3:2', board: 'B' }, { shape: '3:2' }]);
-	expect(stationInHand(stations, stations[5]!.key, () => false)).toBe(5);
-	expect(stationInHand(stations, undefined, () => false)).toBe(0);
+	expect(activeStation(stations, stations[5]!.key, () => false)).toBe(5);
+	expect(activeStation(stations, undefined, () => false)).toBe(0);
 	const done = new Set(stations.slice(0, 4));
-	expect(stationInHand(stations, 'gone', (station) => done.has(station))).toBe(4);
+	expect(activeStation(stations, 'gone', (station) => done.has(station))).toBe(4);
 	done.add(stations[5]!);
-	expect(stationInHand(stations, 'gone', (station) => done.has(station))).toBe(6);
-	expect(stationInHand(stations, 'gone', () => true)).toBe(0);
-	expect(stationInHand([], undefined, () => true)).toBe(0);
+	expect(activeStation(stations, 'gone', (station) => done.has(station))).toBe(6);
+	expect(activeStation(stations, 'gone', () => true)).toBe(0);
+	expect(activeStation([], undefined, () => true)).toBe(0);
 });
 
 test('a step that the guide cannot be set to says so; a straight edge holds any', () => {

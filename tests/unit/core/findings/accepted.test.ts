@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { accept, takeBack } from '../../../../src/core/findings/accepted.ts';
+import { accept, withdraw } from '../../../../src/core/findings/accepted.ts';
 import { resultOf, rowOf, withChange } from './rowOf.ts';
 
 const codes = (row: ReturnType<typeof rowOf>) => resultOf(row).findings.map(({ code }) => code);
@@ -10,7 +10,7 @@ test('a look is accepted, kept in the row, and taken back', () => {
 	const accepted = withChange(row, accept(findings[0]!, row));
 	expect(accepted.typed.accepted).toBe('uneven(side:149mm/top:70mm/difference:79mm/share:112.857%/allowed:15%)');
 	expect(resultOf(accepted)).toMatchObject({ findings: [], accepted: [{ code: 'uneven' }] });
-	expect(withChange(accepted, takeBack(findings[0]!, accepted))).toEqual(row);
+	expect(withChange(accepted, withdraw(findings[0]!, accepted))).toEqual(row);
 });
 
 test('it comes back when its figures change, and only then', () => {

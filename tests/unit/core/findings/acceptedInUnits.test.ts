@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { accept, takeBack } from '../../../../src/core/findings/accepted.ts';
+import { accept, withdraw } from '../../../../src/core/findings/accepted.ts';
 import type { Unit } from '../../../../src/core/length/reading.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { changeSettings } from '../../../../src/core/commands/changeSettings.ts';
@@ -103,7 +103,7 @@ test('taken back, the former text goes too; accepted again, the new one stands a
 	const row = rowOf('picture 308 x 308');
 	const formerlyAccepted = withChange(row, { accepted: 'uneven(149/70/79/113/15)' });
 	const [look] = looksOf(row, wideShow);
-	expect(takeBack(look!, formerlyAccepted)).toEqual({ accepted: '' });
+	expect(withdraw(look!, formerlyAccepted)).toEqual({ accepted: '' });
 	expect(accept(look!, formerlyAccepted)).toEqual(accept(look!, row));
 });
 

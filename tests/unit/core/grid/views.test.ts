@@ -15,7 +15,7 @@ import {
 	allViews,
 	firstViews,
 	readViews,
-	viewInHand,
+	activeView,
 	type Views,
 	withoutView,
 	withView,
@@ -64,14 +64,14 @@ test('columns that a view does not name stand where they stand by themselves', (
 });
 
 test('a view for a purpose that is changed is the show’s own, and put back it is none of it', () => {
-	const changed = withView(firstViews, hideColumns(viewInHand(firstViews), ['shape']));
+	const changed = withView(firstViews, hideColumns(activeView(firstViews), ['shape']));
 	expect(changed.own.map(({ name }) => name)).toEqual([everyColumn]);
-	expect(columnsOf(viewInHand(changed))).not.toContain('shape');
-	expect(withView(changed, showColumn(viewInHand(changed), 'shape')).own).toEqual([]);
+	expect(columnsOf(activeView(changed))).not.toContain('shape');
+	expect(withView(changed, showColumn(activeView(changed), 'shape')).own).toEqual([]);
 	expect(withoutView(changed, everyColumn)).toEqual(firstViews);
-	const kept = withView(changed, { ...viewInHand(changed), name: 'My wall' });
+	const kept = withView(changed, { ...activeView(changed), name: 'My wall' });
 	expect(allViews(kept).map(({ name }) => name)).toEqual([...purposeViews.map(({ name }) => name), 'My wall']);
-	expect(withoutView(kept, 'My wall').inHand).toBe(everyColumn);
+	expect(withoutView(kept, 'My wall').active).toBe(everyColumn);
 });
 
 test('what is written is read again the same, whatever was done to the columns', () => {
@@ -125,7 +125,7 @@ test.each([
 
 test('how a show is looked at is no part of what its rows are worked out by', () => {
 	const shown: Show = { id: 'show', name: 'Spring', settings: { border: '70' }, rows: [] };
-	const sorted: Views = { ...firstViews, inHand: 'Sizing', sort: { column: 'title', way: 'up' } };
+	const sorted: Views = { ...firstViews, active: 'Sizing', sort: { column: 'title', way: 'up' } };
 	const edit = changeViews(shown, sorted, 'Sort');
 	const after = apply(shown, edit);
 	expect(after.settings).toBe(shown.settings);

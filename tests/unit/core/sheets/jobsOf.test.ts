@@ -4,7 +4,7 @@ import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import type { Layout } from '../../../../src/core/sheets/layout.ts';
 import { type JobOptions, jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
 import { knifeSteps } from '../../../../src/core/sheets/knifeSteps.ts';
-import { sheetInHand } from '../../../../src/core/sheets/markSheets.ts';
+import { beginSheet } from '../../../../src/core/sheets/markSheets.ts';
 import { packBoard } from '../../../../src/core/sheets/packBoard.ts';
 import { placeInStock } from '../../../../src/core/stock/stock.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
@@ -151,7 +151,7 @@ describe('a drop-out is bevelled', () => {
 			expect(x + width).toBeLessThanOrEqual(mm(399));
 			expect(y + height).toBeLessThanOrEqual(mm(299));
 		}
-		const [first] = knifeSteps([sheetInHand(layout, 'd')]);
+		const [first] = knifeSteps([beginSheet(layout, 'd')]);
 		expect([first!.measure, first!.sheets[0]!.places]).toEqual([mm(1), [0]]);
 	});
 

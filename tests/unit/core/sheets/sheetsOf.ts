@@ -3,7 +3,7 @@ import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { BoardPlan } from '../../../../src/core/sheets/boardPlan.ts';
 import { jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
 import { layoutOf } from '../../../../src/core/sheets/layout.ts';
-import { sheetInHand } from '../../../../src/core/sheets/markSheets.ts';
+import { beginSheet } from '../../../../src/core/sheets/markSheets.ts';
 import { packBoards } from '../../../../src/core/sheets/packBoards.ts';
 import type { PackingJob } from '../../../../src/core/sheets/packingJob.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
@@ -37,4 +37,4 @@ export const plansOf = (show: Show): readonly BoardPlan[] => packBoards(jobsOfSh
 
 /** A sheet of the plan of the first board, by its place in it. */
 export const plannedSheet = (show: Show, place = 0) =>
-	sheetInHand(plansOf(show)[0]!.layouts.filter(({ isCut }) => !isCut)[place]!, `s${place}`);
+	beginSheet(plansOf(show)[0]!.layouts.filter(({ isCut }) => !isCut)[place]!, `s${place}`);
