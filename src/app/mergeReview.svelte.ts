@@ -136,9 +136,10 @@ export class MergeReview {
 	 * Takes the file in as chosen: one step to undo. What was exchanged is kept with it, so that the next file is compared
 	 * with this one.
 	 * @param edit the one that `edit` has given
+	 * @param signal aborted where the import was cancelled: then nothing changes
 	 * @returns the step; undefined where it changes nothing, or has to be asked about
 	 */
-	async take(edit: Edit): Promise<Step | undefined> {
+	async take(edit: Edit, signal?: AbortSignal): Promise<Step | undefined> {
 		const { columns: inFile } = this.file.read;
 		const exchange: Exchange = {
 			id: makeId(),
@@ -151,6 +152,7 @@ export class MergeReview {
 		};
 		// Where it cannot be kept, the next file is compared with an older one: more is asked, and nothing is lost.
 		await this.#session.exchanges.keep(exchange, isEmpty(edit)).catch(() => undefined);
+		signal?.throwIfAborted(); // writing a long list takes a while: it may have been cancelled meanwhile
 		return this.#session.do(() => ({ ...edit, exchange: { after: exchange.id } }));
 	}
 }
