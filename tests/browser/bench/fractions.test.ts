@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
+import { cell, paste, startTyping } from '../screens/prints.ts';
 
 const inWindow = oneStage({ reducedMotion: 'reduce' });
 
@@ -36,4 +37,35 @@ test('in inches a measure is written alike in the lists and at the steps of benc
 		expect(await page.locator('.bench svg text, .ticks').allTextContents()).not.toContainEqual(
 			expect.stringMatching(sign),
 		);
+	}));
+
+test('a long fraction has room on a phone, beside its unit: 11 57/64 in, at 390 pixels and at 320', () =>
+	inWindow(async (page) => {
+		await startTyping(page);
+		const typed = { 'mount width': '36 in', 'mount height': '30 in', side: '11 57/64 in', top: '5 in', bottom: '6 in' };
+		for (const [column, text] of Object.entries(typed)) {
+			await cell(page, 0, column).click();
+			await paste(page, text);
+		}
+		await go(page, 'settings', 'fieldset');
+		await page.getByRole('radio', { name: 'inches' }).check({ force: true });
+		await go(page, 'bench', '.steps .measure');
+		await go(page, 'cut', '.bench');
+		await page.getByRole('button', { name: 'Next', exact: true }).click({ timeout: 3000 });
+		await expect.poll(() => page.locator('.digits').allTextContents()).toContain('11 57/64');
+		for (const width of [390, 320]) {
+			await page.setViewportSize({ width, height: 844 });
+			const [room, ends, size] = await page.evaluate(() => {
+				const values = [...document.querySelectorAll('.work .value')].map((value) => {
+					const range = document.createRange();
+					range.selectNodeContents(value);
+					return range.getBoundingClientRect().right;
+				});
+				const long = document.querySelector('.digits')!;
+				return [innerWidth, Math.max(...values), Number.parseFloat(getComputedStyle(long).fontSize)] as const;
+			});
+			expect(ends, `the last of it at ${width}`).toBeLessThanOrEqual(room);
+			expect(size, `still to be read from afar at ${width}`).toBeGreaterThanOrEqual(40);
+			expect(await page.evaluate(() => document.querySelector('.bench')!.scrollWidth)).toBeLessThanOrEqual(width);
+		}
 	}));
