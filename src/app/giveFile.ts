@@ -1,3 +1,4 @@
+import { type FileReport, givenOut, notGivenOut } from '../core/imports/fileReports.ts';
 import { writeBackup } from '../files/backupFile.ts';
 import { writeRows } from '../files/csv.ts';
 import { makeId } from '../files/makeId.ts';
@@ -105,3 +106,10 @@ async function handOut(files: readonly File[], way: Way): Promise<string | undef
 		return download(files[0]!); // the device offered to share it, and then would not
 	}
 }
+
+/** What there is to say of something that is given out; undefined where the person has called it off. */
+export const reportOfGiving = (what: string, given: Promise<string | undefined>): Promise<FileReport | undefined> =>
+	given.then(
+		(fileName) => (fileName === undefined ? undefined : givenOut(what, fileName)),
+		(cause: unknown) => notGivenOut(what, (cause as Error).name),
+	);

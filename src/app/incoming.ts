@@ -73,3 +73,14 @@ async function openHere(source: Blob | string): Promise<Reading<Opened>> {
 	};
 	return { value: { kind: 'list', list } };
 }
+
+/** Opens what comes in; where that is left meanwhile, what was opened is closed again, and this rejects. */
+export async function openUnlessLeft(
+	open: (signal: AbortSignal | undefined) => Promise<Reading<Incoming>>,
+	signal: AbortSignal | undefined,
+): Promise<Reading<Incoming>> {
+	const incoming = await open(signal);
+	if (signal?.aborted && 'value' in incoming && isList(incoming.value)) incoming.value.opened.list.letGo();
+	signal?.throwIfAborted();
+	return incoming;
+}

@@ -1,6 +1,6 @@
 import { chooseFile } from '../app/chooseFile.ts';
 import { compareShow } from '../app/compareShow.ts';
-import { giveBackup, giveRows, giveShow, type Way } from '../app/giveFile.ts';
+import { giveBackup, giveRows, giveShow, reportOfGiving, type Way } from '../app/giveFile.ts';
 import type { MergeReview } from '../app/mergeReview.svelte.ts';
 import type { Session } from '../app/session.svelte.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
@@ -25,15 +25,14 @@ import {
 	nameOfPasted,
 	openFile,
 	openPasted,
+	openUnlessLeft,
 	type Origin,
 } from '../app/incoming.ts';
-import { isSameShow, type StandingOfShow } from '../app/backupStandings.ts';
+import type { StandingOfShow } from '../app/backupStandings.ts';
+import { restoreShows } from '../app/restoreShows.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import {
 	type FileReport,
-	givenOut,
-	leftBehind,
-	notGivenOut,
 	notRead,
 	restored,
 	rowsInWords,
@@ -42,19 +41,13 @@ import {
 } from '../core/imports/fileReports.ts';
 import type { Reading } from '../core/length/reading.ts';
 import type { Show } from '../core/show/show.ts';
+import { FileWork, type Progress } from './fileWork.svelte.ts';
 
 /** What has to be answered before something comes in. */
 export type Step = Exclude<ImportOutcome, { readonly kind: 'reported' }>;
 
-/** How far a large file is. */
-export interface Progress {
-	readonly source: string;
-	readonly doing: 'reading' | 'working out';
-	readonly done: number;
-	readonly of: number;
-}
-
-interface Told {
+/** What was said of the last file or text, and what it hangs on. */
+interface LastReport {
 	readonly report: FileReport;
 	readonly show: Show;
 	/** What came in, where one may say anew what its columns hold. */
@@ -68,10 +61,9 @@ export class FileDesk {
 	readonly #shelf: Shelf;
 	/** Whether the ways in and out are shown. */
 	isOpen = $state(false);
-	#told = $state.raw<Told>();
+	#last = $state.raw<LastReport>();
 	#step = $state.raw<Step>();
-	#progress = $state.raw<Progress>();
-	#job: AbortController | undefined;
+	readonly #running = new FileWork();
 	/** The list that came in last, while it may be read again. */
 	#list: IncomingList | undefined;
 	/** How many files came with the one that is imported, and are not looked at. */
@@ -92,13 +84,13 @@ export class FileDesk {
 	 * next edit it would speak of what is no more. What could not be read is said until it is closed.
 	 */
 	get report(): FileReport | undefined {
-		const told = this.#told;
-		return told && (told.report.isProblem || told.show === this.#session.show) ? told.report : undefined;
+		const last = this.#last;
+		return last && (last.report.isProblem || last.show === this.#session.show) ? last.report : undefined;
 	}
 
 	/** Whether one may say anew what the columns of the last file hold. */
 	get canAskAgain(): boolean {
-		return this.report !== undefined && this.#told?.incoming !== undefined;
+		return this.report !== undefined && this.#last?.incoming !== undefined;
 	}
 
 	/** What has to be answered before the last file comes in; nothing has changed so far. */
@@ -108,12 +100,12 @@ export class FileDesk {
 
 	/** How far a file is that takes long; undefined where none is under way. */
 	get progress(): Progress | undefined {
-		return this.#progress;
+		return this.#running.progress;
 	}
 
 	/** The report is read. */
 	close(): void {
-		this.#told = undefined;
+		this.#last = undefined;
 		this.#letGo();
 	}
 
@@ -121,7 +113,7 @@ export class FileDesk {
 	leavePlace(): void {
 		this.isOpen = false;
 		if (this.#step) this.leave();
-		const report = this.#told?.report;
+		const report = this.#last?.report;
 		if (report && !report.isProblem && !report.unread && !report.settings) this.close();
 	}
 
@@ -133,7 +125,7 @@ export class FileDesk {
 	}
 
 	#stop(): void {
-		this.#job?.abort(new DOMException('left', 'AbortError'));
+		this.#running.leave();
 		this.#step = this.#again = undefined;
 	}
 
@@ -160,14 +152,14 @@ export class FileDesk {
 
 	/** Asks what the columns of the last file hold, whatever was said before. */
 	async askAgain(): Promise<void> {
-		const told = this.#told;
-		if (!told?.incoming) return;
-		const step = await askAgain(told.incoming, this.#shelf.memory);
-		if (step?.kind !== 'columns' || this.#told !== told) return;
+		const last = this.#last;
+		if (!last?.incoming) return;
+		const step = await askAgain(last.incoming, this.#shelf.memory);
+		if (step?.kind !== 'columns' || this.#last !== last) return;
 		this.#stop();
-		this.#again = told.step;
+		this.#again = last.step;
 		this.#step = step;
-		this.#told = undefined;
+		this.#last = undefined;
 	}
 
 	loadExample(): void {
@@ -241,23 +233,9 @@ export class FileDesk {
 
 	/** Puts back the shows of a backup that this device lacks. */
 	async restore(shows: readonly StandingOfShow[]): Promise<void> {
-		const missing = shows.filter(({ standing }) => standing === 'missing');
-		const names: string[] = [];
-		for (const { show, isArchived } of missing) {
-			if (!(await this.#putBack(show, isArchived))) break;
-			names.push(show.name);
-		}
+		const { names, isWhole } = await restoreShows(this.#shelf, shows);
 		this.#step = undefined;
-		this.#tell(restored(names, names.length < missing.length ? this.#shelf.problem : undefined));
-	}
-
-	/** Puts a show back; one that was deleted comes back as it was, or stays so beside this one where that is another. */
-	async #putBack(show: Show, isArchived: boolean): Promise<boolean> {
-		const shelf = this.#shelf;
-		if (!shelf.shows.some(({ id }) => id === show.id)) return shelf.keep([show], isArchived, Date.now());
-		const deleted = await shelf.read(show.id).catch(() => undefined);
-		if (deleted && isSameShow(deleted, show)) return shelf.bringBack(show.id);
-		return (await shelf.add([{ ...show, name: shelf.freeName(show.name) }], isArchived)) !== undefined;
+		this.#tell(restored(names, isWhole ? undefined : this.#shelf.problem));
 	}
 
 	async #import(
@@ -267,11 +245,7 @@ export class FileDesk {
 	): Promise<void> {
 		this.#others = others;
 		await this.#work(source, async (options) => {
-			const incoming = await open(options.signal);
-			if (options.signal?.aborted) {
-				if ('value' in incoming && isList(incoming.value)) incoming.value.opened.list.letGo();
-				throw options.signal.reason as Error;
-			}
+			const incoming = await openUnlessLeft(open, options.signal);
 			if ('problem' in incoming) return { kind: 'reported', report: notRead(source, incoming.problem) };
 			this.#hold(isList(incoming.value) ? incoming.value : undefined);
 			this.#step = this.#again = undefined;
@@ -283,58 +257,29 @@ export class FileDesk {
 	#hold(list: IncomingList | undefined): void {
 		this.#list?.opened.list.letGo();
 		this.#list = list;
-		if (this.#told) this.#told = { ...this.#told, incoming: undefined };
+		if (this.#last) this.#last = { ...this.#last, incoming: undefined };
 	}
 
 	/** Lets go of the list that came in last, once it is neither read nor asked about, nor may be asked about again. */
 	#letGo(): void {
-		if (!this.#job && !this.#step && !this.#told?.incoming) this.#hold(undefined);
+		if (!this.#running.isBusy && !this.#step && !this.#last?.incoming) this.#hold(undefined);
 	}
 
-	/** Does what may take long, with its progress shown, until it is done or left, or its show is closed. */
+	/** Does what may take long, until it is done or left, and says what has come of it, or asks. */
 	async #work(source: string, work: (options: ImportOptions) => Promise<ImportOutcome>): Promise<void> {
-		this.#job?.abort(new DOMException('left', 'AbortError'));
-		const job = new AbortController();
-		this.#job = job;
-		const session = this.#session;
-		const { signal } = session;
-		const end = () => job.abort(signal.reason);
-		signal.addEventListener('abort', end);
-		try {
-			const outcome = await work({
-				memory: this.#shelf.memory,
-				signal: job.signal,
-				onProgress: (doing, done, of) => {
-					if (this.#job === job) this.#progress = { source, doing, done, of };
-				},
-			});
-			if (this.#job !== job) return;
-			signal.throwIfAborted();
-			if (outcome.kind === 'reported') this.#tell(outcome.report, this.#list, outcome.step);
-			else {
-				this.#step = outcome;
-				this.#told = undefined;
-				this.isOpen = false;
-			}
-		} catch (cause) {
-			if (signal.aborted) this.#tell(leftBehind(source));
-			else if (!job.signal.aborted) this.#tell(notRead(source, (cause as Error).message));
-		} finally {
-			signal.removeEventListener('abort', end);
-			if (this.#job === job) {
-				this.#job = this.#progress = undefined;
-				this.#letGo();
-			}
-		}
+		await this.#running.run(source, this.#shelf, work, (outcome) => {
+			if (outcome.kind === 'reported') return this.#tell(outcome.report, this.#list, outcome.step);
+			this.#step = outcome;
+			this.#last = undefined;
+			this.isOpen = false;
+		});
+		this.#letGo();
 	}
 
 	/** Gives something out, and says what has come of it; not on another show, which has been opened meanwhile. */
 	async #give(what: string, give: () => Promise<string | undefined>): Promise<void> {
 		const session = this.#session;
-		const report = await give().then(
-			(fileName) => (fileName === undefined ? undefined : givenOut(what, fileName)),
-			(cause: unknown) => notGivenOut(what, (cause as Error).name),
-		);
+		const report = await reportOfGiving(what, give());
 		if (report && session === this.#session) this.#tell(report);
 	}
 
@@ -346,7 +291,7 @@ export class FileDesk {
 		const isMatched = incoming !== undefined && !report.isProblem && mayBeMatched(incoming);
 		const sentences = [...report.sentences, ...(this.#others > 0 ? [oneAtATime(this.#others)] : [])];
 		this.#others = 0;
-		this.#told = {
+		this.#last = {
 			report: { ...report, sentences },
 			show: this.#session.show,
 			incoming: isMatched ? incoming : undefined,
