@@ -15,7 +15,7 @@ const floors = {
 		'^shared/samples/', // the example show, built in
 	],
 	serviceWorker: [],
-	start: ['^src/(core|files)/', '^src/app/download\\.ts$', '^src/storage/schema\\.ts$'],
+	start: ['^src/(core|files)/', '^src/app/download\\.ts$', '^src/storage/damage\\.ts$'],
 	ui: ['^src/core/', '^node_modules/svelte/'],
 	pages: ['^src/(core|app|ui)/', '^node_modules/svelte/', '^shared/samples/'],
 	cli: [
