@@ -98,12 +98,15 @@ async function runBuilt(project: string, env?: NodeJS.ProcessEnv, ...more: strin
 	return built.failed === 0 ? [built, await runTests([project], env, ...more)] : [built];
 }
 
-/** The tests that are harder in the soak: in the browser those of a host and a device that fail. */
+/** The browser's tests that are harder in the soak: of a host and a device that fail, and of long use. */
+const inSoak = ['kills.test.ts', 'longUse.test.ts', 'offline'].map((name) => `tests/browser/${name}`);
+
+/** The tests that are harder in the soak. */
 async function runSoak(): Promise<Sum[]> {
 	const env = { EVENHANG_SOAK: '1' };
 	const patience = '--testTimeout=1800000';
 	const sum = await runTests(['unit', 'published'], env, patience);
-	return [sum, ...(await runBuilt('browser', env, patience, 'tests/browser/kills.test.ts', 'tests/browser/offline'))];
+	return [sum, ...(await runBuilt('browser', env, patience, ...inSoak))];
 }
 
 async function runAsked(what: string): Promise<Sum[]> {
