@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
-import { keptApp } from './vite/keptApp.ts';
-import { startScript } from './vite/startScript.ts';
+import { keptApp } from './src/build/keptApp.ts';
+import { startScript } from './src/build/startScript.ts';
 
 const { version, description } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8')) as {
 	version: string;

@@ -10,5 +10,5 @@ export interface BuiltFile {
 
 declare const self: { readonly __WB_MANIFEST: readonly BuiltFile[] };
 
-/** What was built, but for the service worker itself; the build puts the list in the place of this name (vite/keptApp.ts). */
+/** What was built, but for the service worker itself; the build puts the list in the place of this name (src/build/keptApp.ts). */
 export const files = self.__WB_MANIFEST;

@@ -1,6 +1,6 @@
 import { sharedFiles, sharedName, sharedNotKept } from './protocol.ts';
 
-/** Whether a request is a form in which another app shares something with this one (vite/webManifest.ts). */
+/** Whether a request is a form in which another app shares something with this one (src/build/webManifest.ts). */
 export const isShared = ({ method, url }: Request, scope: string): boolean =>
 	method === 'POST' && new URL(url).pathname === new URL('share-target', scope).pathname;
 

@@ -49,7 +49,7 @@ const pathsIn = (text: string) =>
 	[...text.matchAll(pathInCode)].map(([, path]) => path!).filter((path) => !isNotOurs(path));
 
 /** Every file and folder of ours, by its path from the root. */
-const allPaths = ['', 'src', 'tests', 'shared', 'static', 'vite'].flatMap((folder) =>
+const allPaths = ['', 'src', 'tests', 'shared', 'static'].flatMap((folder) =>
 	readdirSync(join(root, folder), { recursive: folder !== '', encoding: 'utf8' }).map((path) =>
 		[folder, ...path.split(sep)].filter((part) => part !== '').join('/'),
 	),

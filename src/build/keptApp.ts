@@ -3,8 +3,8 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
-import { contentType } from '../src/cli/contentTypes.ts';
-import type { BuiltFile } from '../src/serviceWorker/builtFiles.ts';
+import { contentType } from '../cli/contentTypes.ts';
+import type { BuiltFile } from '../serviceWorker/builtFiles.ts';
 import { webManifest } from './webManifest.ts';
 
 /**
