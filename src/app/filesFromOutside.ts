@@ -6,14 +6,14 @@ interface LaunchQueue {
 }
 
 /**
- * Takes in the files with which the app was opened, or that another app has shared with it.
- * @param onRefused told where the device had something for the app and did not give it
- * @returns stops taking them
+ * Passes on the files with which the app was opened, or that another app has shared with it.
+ * @param onRefused called where the device had something for the app and did not give it
+ * @returns stops that
  */
-export function filesFromOutside(take: (files: readonly File[]) => void, onRefused: () => void): () => void {
+export function filesFromOutside(onFiles: (files: readonly File[]) => void, onRefused: () => void): () => void {
 	let isStopped = false;
 	const hand = (files: readonly File[]) => {
-		if (!isStopped && files.length > 0) take(files);
+		if (!isStopped && files.length > 0) onFiles(files);
 	};
 	const refuse = () => {
 		if (!isStopped) onRefused();
@@ -27,7 +27,7 @@ export function filesFromOutside(take: (files: readonly File[]) => void, onRefus
 	return () => (isStopped = true);
 }
 
-/** What was shared, once: it is taken out of where it was left. Rejects where the service worker could not keep it. */
+/** What was shared, once: it is removed from where it was left. Rejects where the service worker could not keep it. */
 async function sharedWithUs(isKept: boolean): Promise<readonly File[]> {
 	history.replaceState(null, '', `${location.pathname}${location.hash}`);
 	if (!isKept) throw new Error('not kept');

@@ -53,7 +53,7 @@ export async function giveBackup(shelf: Shelf, way: Way = 'save', now = new Date
 export async function givePutAside(shelf: Shelf, now = new Date()): Promise<string | undefined> {
 	const name = fileName(`Damaged records ${dayOf(now)}`, 'evenhang-damaged.json');
 	const given = await handOut(forms(shelf.putAside.asFile, name), 'save');
-	await shelf.putAside.noteTold();
+	await shelf.putAside.noteReported();
 	return given;
 }
 

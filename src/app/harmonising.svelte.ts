@@ -6,15 +6,15 @@ import { harmoniseInWorker } from '../workers/harmoniseInWorker.ts';
 import type { Step } from './history.svelte.ts';
 import type { Session } from './session.svelte.ts';
 
-/** Harmonising a show: the choice is worked out beside the screen, shown, and taken whole, in part or not at all. */
+/** Harmonising a show: the choice is worked out beside the screen, shown, and applied whole, in part or not at all. */
 export class Harmonising {
 	most = $state(1);
 	isBusy = $state(false);
 	problem = $state<string>();
-	/** What was chosen, until it is taken or the show changes. */
+	/** What was chosen, until it is applied or the show changes. */
 	harmony = $state.raw<Harmony>();
-	/** The rows that will be taken; at first all whose figures change. */
-	taken = $state.raw<ReadonlySet<RowId>>(new Set());
+	/** The rows that the choice will be applied to; at first all whose figures change. */
+	chosenRows = $state.raw<ReadonlySet<RowId>>(new Set());
 	readonly #session: Session;
 	readonly #harmonise: typeof harmoniseInWorker;
 	#job: AbortController | undefined;
@@ -37,7 +37,7 @@ export class Harmonising {
 			const harmony = await this.#harmonise({ rows: show.rows, settings, most: this.most }, job.signal);
 			if (this.#job !== job) return;
 			this.harmony = harmony;
-			this.taken = new Set(harmony.rows.filter(changesFigures).map(({ id }) => id));
+			this.chosenRows = new Set(harmony.rows.filter(changesFigures).map(({ id }) => id));
 		} catch (cause) {
 			if (this.#job === job) this.problem = cause instanceof Error ? cause.message : String(cause);
 		}
@@ -52,20 +52,20 @@ export class Harmonising {
 		this.harmony = undefined;
 	}
 
-	/** Takes a row in or leaves it out. */
+	/** Chooses a row, or leaves it as it is. */
 	toggle(id: RowId): void {
-		const taken = new Set(this.taken);
-		if (!taken.delete(id)) taken.add(id);
-		this.taken = taken;
+		const chosen = new Set(this.chosenRows);
+		if (!chosen.delete(id)) chosen.add(id);
+		this.chosenRows = chosen;
 	}
 
 	/**
-	 * Types what was chosen into the rows that are taken: one step to undo.
+	 * Types the choice into the chosen rows: one step to undo.
 	 * @returns how many rows that is, and the step; no step where it has to be asked about first
 	 */
-	take(): { readonly count: number; readonly step: Step | undefined } {
+	apply(): { readonly count: number; readonly step: Step | undefined } {
 		const changes = (this.harmony?.rows ?? [])
-			.filter(({ id, size }) => size !== undefined && this.taken.has(id))
+			.filter(({ id, size }) => size !== undefined && this.chosenRows.has(id))
 			.map(({ id, change }) => ({ id, cells: change }));
 		this.stop();
 		const step = this.#session.do((show, settings) => typeCells(show, changes, settings, 'Harmonise'));

@@ -193,7 +193,7 @@ export async function importReviewed(
 	await session.prepare(rows, options.signal, onProgress);
 	if (session.question) return reported(notRead(review.file.source, questionFirst));
 	const before = session.show;
-	const step = await review.take(edit, options.signal);
+	const step = await review.import(edit, options.signal);
 	signal.throwIfAborted();
 	if (step === undefined && !isEmpty(edit)) return reported(rowsWaiting(read.rows.length));
 	const known = new Map(before.rows.map((row) => [row.id, row]));

@@ -27,7 +27,7 @@ import { makeId } from '../files/makeId.ts';
 import type { Step } from './history.svelte.ts';
 import type { Session } from './session.svelte.ts';
 
-/** A file to be taken into the show that is open. */
+/** A file to be imported into the show that is open. */
 export interface RowsToImport {
 	readonly read: RowsOfFile;
 	readonly fileName: string;
@@ -38,7 +38,7 @@ export interface RowsToImport {
 	readonly settings: SettingsOfRows | undefined;
 }
 
-/** The comparison of a file with the show: what differs, and what is chosen of it. Nothing changes until it is taken. */
+/** The comparison of a file with the show: what differs, and what is chosen. Nothing changes until it is imported. */
 export class MergeReview {
 	#merge = $state.raw<Merge>()!;
 	#rows: Session['show']['rows'] = [];
@@ -127,19 +127,19 @@ export class MergeReview {
 		this.#choices = new Map();
 	}
 
-	/** The edit that takes the file in as chosen; on the show as it is now. */
+	/** The edit that imports the file as chosen; on the show as it is now. */
 	edit(): Edit {
 		return mergeEdit(this.#rows, this.#merge, this.#choices, this.#settings, this.file.label);
 	}
 
 	/**
-	 * Takes the file in as chosen: one step to undo. What was exchanged is kept with it, so that the next file is compared
+	 * Imports the file as chosen: one step to undo. What was exchanged is kept with it, so that the next file is compared
 	 * with this one.
 	 * @param edit the one that `edit` has given
 	 * @param signal aborted where the import was cancelled: then nothing changes
 	 * @returns the step; undefined where it changes nothing, or has to be asked about
 	 */
-	async take(edit: Edit, signal?: AbortSignal): Promise<Step | undefined> {
+	async import(edit: Edit, signal?: AbortSignal): Promise<Step | undefined> {
 		const { columns: inFile } = this.file.read;
 		const exchange: Exchange = {
 			id: makeId(),
@@ -152,7 +152,7 @@ export class MergeReview {
 		};
 		// Where it cannot be kept, the next file is compared with an older one: more is asked, and nothing is lost.
 		await this.#session.exchanges.keep(exchange, isEmpty(edit)).catch(() => undefined);
-		signal?.throwIfAborted(); // writing a long list takes a while: it may have been cancelled meanwhile
+		signal?.throwIfAborted(); // writing a long list is slow: it may have been cancelled meanwhile
 		return this.#session.do(() => ({ ...edit, exchange: { after: exchange.id } }));
 	}
 }

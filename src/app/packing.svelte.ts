@@ -163,12 +163,12 @@ export class Packing {
 		const isLast = () => this.#search === search;
 		this.#pack(
 			{ jobs, seconds: mostSeconds },
-			(plan, place) => isLast() && this.#take(jobs[place]!, plan),
+			(plan, place) => isLast() && this.#show(jobs[place]!, plan),
 			search.signal,
 		)
 			.then((plans) => {
 				if (!isLast()) return;
-				plans.forEach((plan, place) => this.#take(jobs[place]!, plan));
+				plans.forEach((plan, place) => this.#show(jobs[place]!, plan));
 				this.#end();
 				this.#keep();
 			})
@@ -188,7 +188,7 @@ export class Packing {
 	}
 
 	/** Shows a plan, unless the one that is shown is as good, or has been begun in the meantime. */
-	#take(job: PackingJob, plan: BoardPlan): void {
+	#show(job: PackingJob, plan: BoardPlan): void {
 		this.#boards = this.#boards.map((board) => {
 			if (board.job.board !== job.board) return board;
 			const isSame = 'plan' in board && !board.isOld && board.key === jobKey(job);

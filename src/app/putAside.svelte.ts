@@ -2,7 +2,7 @@ import { writePutAside } from '../files/putAsideFile.ts';
 import type { RecordPutAside } from '../storage/schema.ts';
 import { openPutAsideStore, type PutAsideStore } from '../storage/putAsideStore.ts';
 
-/** The damaged records that were put aside on this device: told of once, and kept until they are wanted as a file. */
+/** The damaged records that were put aside on this device: reported once, and kept until they are wanted as a file. */
 export class PutAside {
 	#records = $state.raw<readonly RecordPutAside[]>([]);
 	readonly #store: PutAsideStore;
@@ -17,8 +17,8 @@ export class PutAside {
 		return this.#records.length;
 	}
 
-	/** How many of them the person has not been told of. */
-	get untold(): number {
+	/** How many of them the person has not been shown. */
+	get unreported(): number {
 		return this.#records.filter(({ isTold }) => !isTold).length;
 	}
 
@@ -27,10 +27,10 @@ export class PutAside {
 		this.#records = await this.#store.list().catch(() => this.#records);
 	}
 
-	/** The person has been told of all that there are. */
-	async noteTold(): Promise<void> {
+	/** The person has seen the report of all that there are. */
+	async noteReported(): Promise<void> {
 		this.#records = this.#records.map((record) => ({ ...record, isTold: true }));
-		await this.#store.noteTold().catch(() => undefined); // then it is said once more the next time
+		await this.#store.noteReported().catch(() => undefined); // then it is said once more the next time
 	}
 
 	/** What a file of them holds. */

@@ -173,12 +173,12 @@ export class Session {
 		const show = apply(this.#show, back);
 		const edit = command(show, back.settings ? readSettings(show.settings).settings : this.settings);
 		if (!isEmpty(edit)) return this.#make({ ...withFocus(compose(back, edit), focus), label: edit.label }, former);
-		this.takeBack(former);
+		this.undoStep(former);
 		return undefined;
 	}
 
 	/** Takes one step back, whatever was done since. @returns what was selected before it */
-	takeBack(step: Step | undefined): unknown {
+	undoStep(step: Step | undefined): unknown {
 		const place = step === undefined ? -1 : this.#history.placeOf(step);
 		if (this.#isWaiting || step === undefined || place < 0) return undefined;
 		return this.#history.undo(step, (edit) => this.#return(edit, (depth) => place >= depth)).focus?.after;
@@ -186,7 +186,7 @@ export class Session {
 
 	/** @returns what was selected before the step that is taken back */
 	undo(): unknown {
-		return this.takeBack(this.lastStep);
+		return this.undoStep(this.lastStep);
 	}
 
 	/** @returns what was selected after the step that is done again */
@@ -198,7 +198,7 @@ export class Session {
 
 	/**
 	 * Works rows out before they are in the show, a slice at a time: those that an edit brings are then there at once.
-	 * @param onProgress told how many are done
+	 * @param onProgress called with how many are done
 	 */
 	async prepare(rows: readonly Row[], signal?: AbortSignal, onProgress?: (done: number) => void): Promise<void> {
 		const ends = [this.signal, ...(signal ? [signal] : [])];

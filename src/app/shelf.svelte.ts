@@ -213,8 +213,8 @@ export class Shelf {
 		});
 	}
 
-	/** Takes back what was done last. */
-	takeBack(): Promise<boolean> {
+	/** Undoes what was done last. */
+	undoStep(): Promise<boolean> {
 		const last = this.#last;
 		if (!last) return Promise.resolve(false);
 		return last.did === 'delete' ? this.bringBack(last.id) : this.archive(last.id, false);

@@ -4,10 +4,10 @@
  */
 export type UpdateState = 'none' | 'waiting' | 'replaced';
 
-/** The app's next version: it is fetched by itself, and taken only when the person says so. */
+/** The app's next version: it is fetched by itself, and started only when the person says so. */
 export class Update {
 	#state: UpdateState = $state('none');
-	#isTaken = false;
+	#isApplied = false;
 	readonly #start: () => Promise<void>;
 	readonly #beforeReload: () => Promise<void>;
 	readonly #reload: () => void;
@@ -34,18 +34,18 @@ export class Update {
 
 	/** A newer version now answers for this page, on the word of this window or of another. */
 	wasReplaced(): void {
-		if (this.#isTaken) this.#reload();
+		if (this.#isApplied) this.#reload();
 		else this.#state = 'replaced';
 	}
 
 	/**
-	 * The person takes the newer version. A cell that is being typed in is left first, which keeps what it holds, and the
+	 * The person wants the newer version. A cell that is being typed in is left first, which keeps what it holds, and the
 	 * page is shown anew only once all of it is on disk.
 	 * @throws what `beforeReload` throws: then nothing has changed and it can be asked again
 	 */
-	async take(): Promise<void> {
+	async apply(): Promise<void> {
 		await this.#beforeReload();
-		this.#isTaken = true;
+		this.#isApplied = true;
 		if (this.#state === 'replaced') this.#reload();
 		else await this.#start();
 	}

@@ -200,7 +200,7 @@ export class FileDesk {
 		const again = this.#again;
 		this.#step = this.#again = undefined;
 		// What came in as it was understood before goes out again, unless something was done since: then it is compared.
-		if (again === this.#session.lastStep) this.#session.takeBack(again);
+		if (again === this.#session.lastStep) this.#session.undoStep(again);
 		await this.#work(step.incoming.source, (options) =>
 			importIncoming(this.#session, step.incoming, { ...options, matching }),
 		);

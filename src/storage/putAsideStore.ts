@@ -20,7 +20,7 @@ export function openPutAsideStore(databaseName: string, events: ConnectionEvents
 		},
 
 		/** Keeps that the person has seen the report of them. */
-		async noteTold(): Promise<void> {
+		async noteReported(): Promise<void> {
 			const tx = await writing();
 			for await (const cursor of tx.store)
 				if (!cursor.value.isTold) await cursor.update({ ...cursor.value, isTold: true });

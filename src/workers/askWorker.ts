@@ -8,7 +8,7 @@ export type AskedWorker = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage'
  * Asks a worker of its own one thing. Aborting ends the worker at once: a search cannot be asked to stop, and a stale
  * answer must never arrive.
  * @param what it does, for the sentence when it breaks off: "harmonising"
- * @param onNews told what comes on the way to the answer
+ * @param onNews called with what comes on the way to the answer
  */
 export async function askWorker<Any extends Reply<unknown, unknown>>(
 	startWorker: () => AskedWorker,

@@ -10,7 +10,7 @@ export interface HeldList {
 	readonly beginning: Beginning;
 	/**
 	 * Its rows, as often as its columns are said anew.
-	 * @param onProgress told how many rows are read, of how many
+	 * @param onProgress called with how many rows are read, of how many
 	 */
 	read(
 		how: ReadJob,

@@ -7,7 +7,7 @@ const startPackingWorker = (): AskedWorker =>
 
 /**
  * Plans boards off the main thread, one worker a request. The first plans come at once, better ones as they are found.
- * @param onPlan told each better plan, with the place of its job
+ * @param onPlan called with each better plan, with the place of its job
  * @param startWorker replaced in tests
  * @returns the last plan of each job
  */

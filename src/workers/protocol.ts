@@ -62,7 +62,7 @@ export interface ReadJob {
 	readonly matching: ColumnMatching | undefined;
 }
 
-/** What of the rows is told at once; large lists come in parts, so that the page never waits for all of them. */
+/** What of the rows is sent at once; large lists come in parts, so that the page never waits for all of them. */
 export type RowsPart = Pick<RowsOfFile, 'rows' | 'lines' | 'results'>;
 
 /** How far it is, or a part of the rows. */

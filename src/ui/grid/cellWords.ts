@@ -10,8 +10,8 @@ export function cellWords({ key, column, solved }: GridColumn, { row, result, se
 	const asked = askableKeys.find((each) => each === solved);
 	const isTyped = column !== undefined && row.typed[column] !== undefined;
 	const why = asked === undefined || isTyped ? undefined : whyItIsSo(result, asked, settings);
-	const told = result.findings
+	const sentences = result.findings
 		.filter(({ cells }) => key === 'number' || cells.some((cell) => columnOfFindingCell(cell) === key))
 		.map(({ message }) => message);
-	return [why, ...told].filter((sentence) => sentence !== undefined).join(' ');
+	return [why, ...sentences].filter((sentence) => sentence !== undefined).join(' ');
 }

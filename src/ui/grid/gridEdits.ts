@@ -33,8 +33,8 @@ export class GridEdits {
 	}
 
 	/** Undoes one step, whatever was done since. */
-	takeBack(step: Edit | undefined): void {
-		this.#selection.restore(this.#source.takeBack(step));
+	undoStep(step: Edit | undefined): void {
+		this.#selection.restore(this.#source.undoStep(step));
 	}
 
 	undo(): void {

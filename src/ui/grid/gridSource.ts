@@ -19,7 +19,7 @@ export interface GridSource extends RowsSource, ViewsSource {
 	/** Makes an edit in the place of a step. */
 	doInstead(step: Edit, command: Command, focus?: FocusOfEdit): Edit | undefined;
 	/** Undoes one step. @returns what was selected before it */
-	takeBack(step: Edit | undefined): unknown;
+	undoStep(step: Edit | undefined): unknown;
 	/** Undoes the last step. @returns what was selected before it */
 	undo(): unknown;
 	/** @returns what was selected after the step that is done again */

@@ -398,7 +398,7 @@ test.each(faults)('$what: that record alone is put aside, said once, and everyth
 	expect(await shelf.read('other')).toEqual(other);
 	expect(shelf.shows.map(({ id }) => id).sort()).toEqual(['damaged', 'other']);
 
-	expect(putAside.untold).toBe(fault.problems.length);
+	expect(putAside.unreported).toBe(fault.problems.length);
 	const file = JSON.parse(putAside.asFile) as { records: { problem: string; value: unknown }[] };
 	expect(file.records).toHaveLength(fault.problems.length);
 	for (const problem of fault.problems)
@@ -407,10 +407,10 @@ test.each(faults)('$what: that record alone is put aside, said once, and everyth
 	// It is typed into, kept, and opened again as it was left; nothing is said a second time.
 	on(session).typeCells([{ id: rows[0]!.id, cells: { note: 'mended' } }], 'Type note');
 	await session.whenSaved();
-	await putAside.noteTold();
+	await putAside.noteReported();
 	const again = await openTab('damaged');
 	expect(again.shelf.session.show).toEqual(session.show);
-	expect(again.putAside.untold).toBe(0);
+	expect(again.putAside.unreported).toBe(0);
 	expect(again.putAside.count).toBe(fault.problems.length);
 });
 
@@ -448,7 +448,7 @@ test('where there is no room to put a damaged record aside, everything opens all
 	expect(full.putAside.count).toBe(0);
 	expect(await db.get('rows', ['damaged', 'r1'])).toBe(7);
 	db.close();
-	expect((await openTab('damaged')).putAside.untold).toBe(1);
+	expect((await openTab('damaged')).putAside.unreported).toBe(1);
 });
 
 test('two tabs that open a damaged show at once put each record aside once', async () => {
@@ -514,7 +514,7 @@ test.each<readonly [what: string, spoil: (board: Record<string, unknown>) => unk
 	expect(packing.boards).toEqual([]);
 	packing.close();
 	await putAside.refresh();
-	expect(putAside.untold).toBe(1);
+	expect(putAside.unreported).toBe(1);
 	expect(JSON.parse(putAside.asFile)).toMatchObject({ records: [{ store: 'plans', key: 'damaged' }] });
 	await plans.keep('damaged', boards);
 	expect(await plans.read('damaged')).toEqual(boards);

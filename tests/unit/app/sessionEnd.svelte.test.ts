@@ -130,7 +130,7 @@ test('at the bench undo takes ticks back and nothing else, however much was done
 	const cells = { 'picture width': '300', 'picture height': '200', mount: '500 x 400' };
 	on(session).addRows([{ cells }], 0, 'Load the example');
 	expect([tickStep(session, 'bench'), tickStep(session, 'knife')]).toEqual([undefined, undefined]);
-	session.takeBack(tickStep(session, 'bench'));
+	session.undoStep(tickStep(session, 'bench'));
 	expect(session.show.rows).toHaveLength(1);
 	const [left, right] = (['left', 'right'] as const).map((side) =>
 		tickFor(session.show.rows[0]!, session.results[0]!, session.settings, { row: 1, copy: 1, part: 'mount', side })!,
@@ -139,9 +139,9 @@ test('at the bench undo takes ticks back and nothing else, however much was done
 	on(session).tickCuts([right!], true, 'Tick right');
 	on(session).changeSettings({ views: {} }, 'Hide column');
 	on(session).rename('Autumn');
-	session.takeBack(tickStep(session, 'bench'));
+	session.undoStep(tickStep(session, 'bench'));
 	expect([session.show.ticks, session.show.name]).toEqual([[left], 'Autumn']);
-	session.takeBack(tickStep(session, 'bench'));
+	session.undoStep(tickStep(session, 'bench'));
 	expect([session.show.ticks ?? [], tickStep(session, 'bench')]).toEqual([[], undefined]);
 	expect(isTickNext(session, 'bench')).toBe(true);
 	session.redo();

@@ -79,7 +79,7 @@ test('a deleted show is brought back whole; in the place of the open one another
 	expect(shelf.session.show.id).toBe(autumn);
 	expect(names(shelf)).toEqual(['New show']);
 	expect(shelf.last).toEqual({ did: 'delete', id: spring, name: 'Spring' });
-	await shelf.takeBack();
+	await shelf.undoStep();
 	expect(names(shelf)).toEqual(['New show', 'Spring']);
 	await shelf.open(spring);
 	expect(shelf.session.show.rows.map(({ typed }) => typed.title)).toEqual(['Pier']);
@@ -119,7 +119,7 @@ test('a show that is put away is kept, and not the one that opens', async () => 
 	const autumn = await shelf.create();
 	await shelf.archive(spring, true);
 	expect((await open()).session.show.id).toBe(autumn);
-	await shelf.takeBack();
+	await shelf.undoStep();
 	expect(shelf.shows.find(({ id }) => id === spring)?.isArchived).toBeUndefined();
 });
 

@@ -20,7 +20,7 @@ test('taken: what was typed is kept, the waiting version starts, and then the pa
 	expect(update.state).toBe('none');
 	update.isWaiting();
 	expect(update.state).toBe('waiting');
-	await update.take();
+	await update.apply();
 	expect(done).toEqual(['saved', 'start']);
 	update.wasReplaced();
 	expect(done).toEqual(['saved', 'start', 'reload']);
@@ -34,14 +34,14 @@ test('taken from another window: nothing happens here until it is asked for', as
 	expect(done).toEqual([]);
 	update.isWaiting();
 	expect(update.state, 'the one that waited has started already').toBe('replaced');
-	await update.take();
+	await update.apply();
 	expect(done).toEqual(['saved', 'reload']);
 });
 
 test('not taken while something typed cannot be kept', async () => {
 	const { update, done } = watched(() => Promise.reject(new Error('the disk is full')));
 	update.isWaiting();
-	await expect(update.take()).rejects.toThrow('the disk is full');
+	await expect(update.apply()).rejects.toThrow('the disk is full');
 	expect(done).toEqual([]);
 	expect(update.state).toBe('waiting');
 	update.wasReplaced();
