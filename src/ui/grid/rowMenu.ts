@@ -1,0 +1,19 @@
+import type { MenuItem } from './columnMenu.ts';
+import type { GridState } from './gridState.svelte.ts';
+
+/**
+ * What can be done with the active row, or with all rows that are selected.
+ * @param first place of the first of them in the grid, from 0
+ * @param last place of the last
+ */
+export function rowMenu({ cells, rowEdits }: GridState, first: number, last: number): readonly MenuItem[] {
+	const count = last - first + 1;
+	return [
+		{ label: 'Insert above', run: () => rowEdits.add(first) },
+		{ label: 'Insert below', run: () => rowEdits.add(last + 1) },
+		{ label: count === 1 ? 'Duplicate' : `Duplicate ${count} prints`, run: () => rowEdits.duplicate() },
+		{ label: 'Move up', isOff: first === 0, run: () => rowEdits.move(-1) },
+		{ label: 'Move down', isOff: last === cells.rows.length - 1, run: () => rowEdits.move(1) },
+		{ label: count === 1 ? 'Delete print' : `Delete ${count} prints`, run: () => rowEdits.remove() },
+	];
+}
