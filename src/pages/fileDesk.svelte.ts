@@ -15,7 +15,6 @@ import {
 	type ImportOutcome,
 	keepImported,
 	loadExample,
-	mayBeMatched,
 } from '../app/importFile.ts';
 import {
 	type Incoming,
@@ -42,19 +41,10 @@ import {
 import type { Reading } from '../core/length/reading.ts';
 import type { Show } from '../core/show/show.ts';
 import { FileWork, type Progress } from './fileWork.svelte.ts';
+import { isStillSaid, type LastReport, lastReport } from './lastReport.ts';
 
 /** What has to be answered before something comes in. */
 export type Step = Exclude<ImportOutcome, { readonly kind: 'reported' }>;
-
-/** What was said of the last file or text, and what it hangs on. */
-interface LastReport {
-	readonly report: FileReport;
-	readonly show: Show;
-	/** What came in, where one may say anew what its columns hold. */
-	readonly incoming: IncomingList | undefined;
-	/** The step that brought it; undefined where nothing has changed. */
-	readonly step: UndoStep | undefined;
-}
 
 /** Where files and pasted rows come in and go out, and what there is to say about the last that came in. */
 export class FileDesk {
@@ -79,13 +69,9 @@ export class FileDesk {
 		return this.#shelf.session;
 	}
 
-	/**
-	 * What came of the last file or text; undefined where nothing is to be said, and once the show is another: after the
-	 * next edit it would speak of what is no more. What could not be read is said until it is closed.
-	 */
+	/** What came of the last file or text; undefined where nothing is to be said. */
 	get report(): FileReport | undefined {
-		const last = this.#last;
-		return last && (last.report.isProblem || last.show === this.#session.show) ? last.report : undefined;
+		return this.#last && isStillSaid(this.#last, this.#session.show) ? this.#last.report : undefined;
 	}
 
 	/** Whether one may say anew what the columns of the last file hold. */
@@ -288,15 +274,9 @@ export class FileDesk {
 	 * @param step the step that brought it
 	 */
 	#tell(report: FileReport, incoming?: IncomingList, step?: UndoStep): void {
-		const isMatched = incoming !== undefined && !report.isProblem && mayBeMatched(incoming);
 		const sentences = [...report.sentences, ...(this.#others > 0 ? [oneAtATime(this.#others)] : [])];
 		this.#others = 0;
-		this.#last = {
-			report: { ...report, sentences },
-			show: this.#session.show,
-			incoming: isMatched ? incoming : undefined,
-			step,
-		};
+		this.#last = lastReport({ ...report, sentences }, this.#session.show, incoming, step);
 		if (!report.isProblem) this.isOpen = false;
 	}
 }
