@@ -1,7 +1,7 @@
 import { mount } from 'svelte';
 import App from './App.svelte';
 import { keepApp } from './app/keepApp.ts';
-import { openShelf } from './app/shelf.svelte.ts';
+import { openShelf } from './app/openShelf.ts';
 import { trustOwnScripts } from './app/trustedUrls.ts';
 import { hasStopped, storageSilent } from './core/device/startProblem.ts';
 import { appIsThere, takeBackInPage, tellInPage } from './start/startPage.ts';

@@ -1,6 +1,7 @@
 import { isSameValue } from '../core/values/isSameValue.ts';
 import type { Show } from '../core/show/show.ts';
 import type { BackedUpShow } from '../files/backupFile.ts';
+import { everyShow } from './copyOfAll.ts';
 import type { Shelf } from './shelf.svelte.ts';
 
 /** A show of a backup, and whether this device has it. */
@@ -16,7 +17,7 @@ export async function backupStandings(
 	shelf: Shelf,
 	shows: readonly BackedUpShow[],
 ): Promise<readonly StandingOfShow[]> {
-	const here = new Map((await shelf.everything()).map(({ show }) => [show.id, show]));
+	const here = new Map((await everyShow(shelf)).map(({ show }) => [show.id, show]));
 	return shows.map((each): StandingOfShow => {
 		const { show } = each;
 		const found = here.get(show.id);

@@ -6,6 +6,7 @@ import { writeShowFile } from '../files/showFile.ts';
 import type { CopyMark } from './copyCount.svelte.ts';
 import { download } from './download.ts';
 import type { Session } from './session.svelte.ts';
+import { copyAll } from './copyOfAll.ts';
 import type { Shelf } from './shelf.svelte.ts';
 
 /** How a file leaves: saved where the person wants, or handed to another app of the device. */
@@ -42,7 +43,7 @@ export async function giveShow(session: Session, way: Way = 'save'): Promise<str
 /** Hands out all shows of this device in one file. @returns its name; undefined where the person has put it off */
 export async function giveBackup(shelf: Shelf, way: Way = 'save', now = new Date()): Promise<string | undefined> {
 	const at = now.getTime();
-	const { shows, note, forget } = await shelf.copyAll();
+	const { shows, note, forget } = await copyAll(shelf);
 	const given = await handOut(forms(writeBackup(shows), fileName(`All shows ${dayOf(now)}`, 'evenhang.json')), way);
 	if (given === undefined) forget();
 	else await note(at);

@@ -1,18 +1,17 @@
 import { newShow } from '../core/show/newShow.ts';
 import { rename } from '../core/commands/rename.ts';
-import { forgottenBefore, freeName } from '../core/device/shelf.ts';
+import { freeName } from '../core/device/shelf.ts';
 import type { Show } from '../core/show/show.ts';
 import { notDone } from '../core/device/storageProblem.ts';
 import { makeId } from '../files/makeId.ts';
-import { openShelfStore, type ShelfStore, type ShelvedShow } from '../storage/shelfStore.ts';
+import type { ShelfStore, ShelvedShow } from '../storage/shelfStore.ts';
 import { openShowStore } from '../storage/showStore.ts';
-import type { CopyMark } from './copyCount.svelte.ts';
 import { listenToOtherTabs, type OtherTabs } from './otherTabs.ts';
 import { oneForMany } from './oneForMany.ts';
 import { openSession, type SessionOptions } from './openSession.ts';
 import type { Session } from './session.svelte.ts';
 import { PutAside } from './putAside.svelte.ts';
-import { rememberShowOfTab, showOfTab } from './tabShow.ts';
+import { rememberShowOfTab } from './tabShow.ts';
 
 /** What was done to a show last, to be taken back. */
 export interface ShelfStep {
@@ -21,20 +20,8 @@ export interface ShelfStep {
 	readonly name: string;
 }
 
-/** A show of the shelf, whole. */
-export interface ShowOfShelf {
-	readonly show: Show;
-	readonly isArchived: boolean;
-}
-
-/** All shows as they were, for a copy that is about to leave. */
-export interface CopyOfAll {
-	readonly shows: readonly ShowOfShelf[];
-	/** Counts them as given, as they were then. */
-	readonly note: (at: number) => Promise<void>;
-	/** They have not left. */
-	readonly forget: () => void;
-}
+/** What a shelf and its sessions are opened with. */
+type ShelfOptions = SessionOptions & { readonly databaseName: string };
 
 /** The shows on this device, and the one of them that is open in this tab. */
 export class Shelf {
@@ -43,19 +30,22 @@ export class Shelf {
 	#last = $state.raw<ShelfStep>();
 	#problem = $state.raw<string>();
 	#acting: Promise<unknown> = Promise.resolve();
-	readonly #options: SessionOptions;
+	readonly #options: ShelfOptions;
 	readonly #store: ShelfStore;
 	readonly #tabs: OtherTabs;
+	/** The database that they are kept in. */
+	readonly databaseName: string;
 	/** The damaged records of this device. */
 	readonly putAside: PutAside;
 
 	/** Use `openShelf`. */
-	constructor(session: Session, store: ShelfStore, options: SessionOptions) {
+	constructor(session: Session, store: ShelfStore, options: ShelfOptions) {
 		this.#session = session;
 		this.#store = store;
 		this.#options = options;
-		this.putAside = new PutAside(databaseOf(options));
-		this.#tabs = listenToOtherTabs(databaseOf(options), {
+		this.databaseName = options.databaseName;
+		this.putAside = new PutAside(this.databaseName);
+		this.#tabs = listenToOtherTabs(this.databaseName, {
 			onNews: () => void this.refresh(),
 			onReturn: () => void this.refresh(),
 		});
@@ -159,7 +149,7 @@ export class Shelf {
 				await this.#session.whenSaved();
 				return;
 			}
-			const store = openShowStore(databaseOf(this.#options));
+			const store = openShowStore(this.databaseName);
 			try {
 				const { show } = await store.read(id);
 				const edit = rename(show, name, 'Rename show');
@@ -220,42 +210,6 @@ export class Shelf {
 		return last.did === 'delete' ? this.bringBack(last.id) : this.archive(last.id, false);
 	}
 
-	/** All shows that are not deleted, whole; the open one too where this device could not keep it. */
-	async everything(): Promise<readonly ShowOfShelf[]> {
-		await this.#session.whenSaved().catch(() => undefined);
-		await this.refresh();
-		const kept = this.#shows.filter(({ deletedAt }) => deletedAt === undefined);
-		const all = await Promise.all(
-			kept.map(async ({ id, isArchived = false }) => ({ show: await this.read(id), isArchived })),
-		);
-		const { show } = this.#session;
-		return this.#shows.some(({ id }) => id === show.id) ? all : [{ show, isArchived: false }, ...all];
-	}
-
-	/** All shows, for a copy of them that is about to leave. */
-	async copyAll(): Promise<CopyOfAll> {
-		const session = this.#session;
-		const mark = session.copies.mark();
-		const shows = await this.everything();
-		const others = this.#shows.filter(({ id, deletedAt }) => deletedAt === undefined && id !== session.show.id);
-		return {
-			shows,
-			note: (at) => this.#noteCopied(session, mark, others, at),
-			forget: () => session.copies.forget(mark),
-		};
-	}
-
-	/** Counts shows as given, as they were then. */
-	async #noteCopied(session: Session, mark: CopyMark, others: readonly ShelvedShow[], at: number): Promise<void> {
-		const store = openShowStore(databaseOf(this.#options));
-		try {
-			for (const { id, revision } of others) await store.keepCopied(id, { at, revision, what: 'show' });
-		} finally {
-			store.close();
-		}
-		await session.copies.note(mark, 'show', at);
-	}
-
 	/** Lets go of the database, once all of the show that is open is on disk. */
 	async close(): Promise<void> {
 		await this.#session.close();
@@ -296,19 +250,4 @@ export class Shelf {
 			this.#tabs.announce({ showId: '', revision: 0 });
 		}
 	}
-}
-
-const databaseOf = ({ databaseName = 'evenhang' }: SessionOptions): string => databaseName;
-
-/**
- * Opens the show that was open in this tab, else the one that was open last, and the shelf with all of them.
- * @returns rejects with a sentence where what is kept cannot be opened; it is not touched then
- */
-export async function openShelf(options: SessionOptions = {}): Promise<Shelf> {
-	const session = await openSession({ showId: showOfTab(), ...options });
-	const store = openShelfStore(databaseOf(options));
-	const shelf = new Shelf(session, store, options);
-	await store.forget(forgottenBefore(Date.now())).catch(() => undefined);
-	await shelf.refresh();
-	return shelf;
 }

@@ -4,7 +4,7 @@ import { tickFor } from '../../../src/core/bench/ticks.ts';
 import { compareShow } from '../../../src/app/compareShow.ts';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
-import { openShelf } from '../../../src/app/shelf.svelte.ts';
+import { openShelf } from '../../../src/app/openShelf.ts';
 import { importReviewed } from '../../../src/app/importFile.ts';
 import { readBackup, writeBackup } from '../../../src/files/backupFile.ts';
 import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';

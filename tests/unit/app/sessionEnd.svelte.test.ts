@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
-import { openShelf } from '../../../src/app/shelf.svelte.ts';
+import { openShelf } from '../../../src/app/openShelf.ts';
 import { giveShow } from '../../../src/app/giveFile.ts';
 import { importText } from '../../../src/app/importFile.ts';
 import { tickFor } from '../../../src/core/bench/ticks.ts';

@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
-import { openShelf, type Shelf } from '../../../src/app/shelf.svelte.ts';
+import { openShelf } from '../../../src/app/openShelf.ts';
+import type { Shelf } from '../../../src/app/shelf.svelte.ts';
 import { daysToBringBack } from '../../../src/core/device/shelf.ts';
 import { on } from './edits.ts';
 

@@ -1,6 +1,8 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
-import { openShelf, type Shelf } from '../../../src/app/shelf.svelte.ts';
+import { copyAll } from '../../../src/app/copyOfAll.ts';
+import { openShelf } from '../../../src/app/openShelf.ts';
+import type { Shelf } from '../../../src/app/shelf.svelte.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
 import { readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
 import { Packing } from '../../../src/app/packing.svelte.ts';
@@ -57,7 +59,7 @@ async function holds(shelf: Shelf, sentence: RegExp) {
 	const { id: _, ...show } = session.show;
 	expect(readShowFile(writeShowFile(show))).toEqual({ value: show });
 	await expect(shelf.read(session.show.id)).resolves.toBe(session.show);
-	expect((await shelf.copyAll()).shows).toHaveLength(1);
+	expect((await copyAll(shelf)).shows).toHaveLength(1);
 	new Packing(session, { databaseName }).close();
 }
 

@@ -4,7 +4,7 @@ import 'fake-indexeddb/auto';
 import { afterEach, expect, onTestFinished, test, vi } from 'vitest';
 import { filesFromOutside } from '../../../src/app/filesFromOutside.ts';
 import { canShare, giveBackup, giveRows, giveShow } from '../../../src/app/giveFile.ts';
-import { openShelf } from '../../../src/app/shelf.svelte.ts';
+import { openShelf } from '../../../src/app/openShelf.ts';
 import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
 import { on } from './edits.ts';
 
@@ -200,7 +200,7 @@ test('a backup has the day where one is', async () => {
 test('a backup that fails is told', async () => {
 	const { shelf } = await spring('failing');
 	const desk = new FileDesk(shelf);
-	vi.spyOn(shelf, 'everything').mockRejectedValue(new DOMException('gone', 'UnknownError'));
+	vi.spyOn(shelf, 'read').mockRejectedValue(new DOMException('gone', 'UnknownError'));
 	await desk.backUp();
 	expect(desk.report).toMatchObject({ title: 'All shows could not be saved', isProblem: true });
 	vi.restoreAllMocks();

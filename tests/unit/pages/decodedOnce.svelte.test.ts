@@ -1,7 +1,8 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, expect, onTestFinished, test } from 'vitest';
 import { previewRows } from '../../../src/app/previewRows.ts';
-import { openShelf, type Shelf } from '../../../src/app/shelf.svelte.ts';
+import { openShelf } from '../../../src/app/openShelf.ts';
+import type { Shelf } from '../../../src/app/shelf.svelte.ts';
 import { writeBackup } from '../../../src/files/backupFile.ts';
 import { writeShowFile } from '../../../src/files/showFile.ts';
 import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';

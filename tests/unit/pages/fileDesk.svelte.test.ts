@@ -1,7 +1,8 @@
 import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, expect, onTestFinished, test, vi } from 'vitest';
 import { backupStandings } from '../../../src/app/backupStandings.ts';
-import { openShelf, type Shelf } from '../../../src/app/shelf.svelte.ts';
+import { openShelf } from '../../../src/app/openShelf.ts';
+import type { Shelf } from '../../../src/app/shelf.svelte.ts';
 import { readBackup, writeBackup } from '../../../src/files/backupFile.ts';
 import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
 import { on } from '../app/edits.ts';

@@ -1,0 +1,19 @@
+import { forgottenBefore } from '../core/device/shelf.ts';
+import { openShelfStore } from '../storage/shelfStore.ts';
+import { openSession, type SessionOptions } from './openSession.ts';
+import { Shelf } from './shelf.svelte.ts';
+import { showOfTab } from './tabShow.ts';
+
+/**
+ * Opens the show that was open in this tab, else the one that was open last, and the shelf with all of them.
+ * @returns rejects with a sentence where what is kept cannot be opened; it is not touched then
+ */
+export async function openShelf(options: SessionOptions = {}): Promise<Shelf> {
+	const { databaseName = 'evenhang' } = options;
+	const session = await openSession({ showId: showOfTab(), ...options });
+	const store = openShelfStore(databaseName);
+	const shelf = new Shelf(session, store, { ...options, databaseName });
+	await store.forget(forgottenBefore(Date.now())).catch(() => undefined);
+	await shelf.refresh();
+	return shelf;
+}
