@@ -1,3 +1,6 @@
+/** How long the address of a file holds, in milliseconds: some browsers begin to read only after a question. */
+const keptMs = 60_000;
+
 /** Has the browser save a file. @returns its name */
 export function download(file: File): string {
 	const address = URL.createObjectURL(file);
@@ -5,6 +8,6 @@ export function download(file: File): string {
 	link.href = address;
 	link.download = file.name;
 	link.click();
-	setTimeout(() => URL.revokeObjectURL(address), 60_000); // some browsers begin to read only after a question
+	setTimeout(() => URL.revokeObjectURL(address), keptMs);
 	return file.name;
 }

@@ -85,13 +85,16 @@ async function noteGiven(
 	await session.copies.note(mark, what, at);
 }
 
+/** Most systems allow a file's name 255 bytes: so many letters of two bytes, with the ending, stay below that. */
+const longestName = 100;
+
 /** The name of a show as the name of a file, on every system; `show` where nothing of it can stand in one. */
 export function fileName(showName: string, ending: string): string {
 	const name = showName
 		.replace(/[\p{Cc}\\/:*?"<>|]+/gu, ' ')
 		.replace(/\s+/g, ' ')
 		.replace(/^[. ]+|[. ]+$/g, '')
-		.slice(0, 100);
+		.slice(0, longestName);
 	return `${name || 'show'}.${ending}`;
 }
 

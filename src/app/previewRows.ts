@@ -14,7 +14,10 @@ export interface PreviewOfRows {
 	readonly rows: readonly { readonly title: string; readonly words: string }[];
 }
 
-const most = 3;
+/** How many rows are shown: enough to see by that a column is not what it was said to be. */
+const mostRows = 3;
+
+/** How much of the text is read for them: it is read anew with each answer, and long cells must not delay that. */
 const mostCharacters = 20_000;
 
 /** Solves the first rows of a file under a matching of its columns, for the eye. */
@@ -25,7 +28,7 @@ export function previewRows({ settings }: Session, { opened }: IncomingList, mat
 		isBeginning: !isWhole || text.length > mostCharacters,
 	});
 	if ('problem' in read) return { problem: `So they cannot be read: ${read.problem}.`, rows: [] };
-	const rows = read.rows.slice(0, most).map((row, place) => {
+	const rows = read.rows.slice(0, mostRows).map((row, place) => {
 		const { solved, findings } = judgeRow(row, settings);
 		const size = (name: string, width?: typeof solved.mountWidth, height?: typeof solved.mountHeight) =>
 			width === undefined || height === undefined ? [] : [`${name} ${formatSize(width, height, settings)}`];

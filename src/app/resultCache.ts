@@ -4,7 +4,7 @@ import { judgeRow } from '../core/findings/judgeRow.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
 
-/** How long rows are worked out ahead before the page may do something else. */
+/** How long rows are worked out ahead before the page may do something else: half a frame at 60 a second. */
 const sliceMs = 8;
 
 /**

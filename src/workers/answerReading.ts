@@ -4,7 +4,7 @@ import { openText } from '../files/openText.ts';
 import { textOfBlob, withoutMark } from '../files/textOfFile.ts';
 import type { OpenJob, OpenReply, ReadJob, ReadReply } from './protocol.ts';
 
-/** Large lists go to the page in parts of so many rows. */
+/** Large lists go to the page in parts of so many rows: unpacking all of them at once would hold it up. */
 const partRows = 500;
 
 /**

@@ -7,6 +7,7 @@ import { headHeight, rowHeight } from './slots.ts';
 /** What is dragged: a corner of the selection, its columns or rows; those to another place; what fills; a width. */
 export type Dragged = 'cells' | 'columns' | 'rows' | 'rows away' | 'columns away' | 'fill' | 'width';
 
+/** How often the grid scrolls on while a drag is held past its edge, in milliseconds: quick, and still easy to stop. */
 const scrollEveryMs = 60;
 
 /** A drag over the grid, which may leave it: then the grid is scrolled. */

@@ -16,7 +16,9 @@ export interface PointerContext {
 	readonly openMenu: (of: 'row' | 'column', x: number, y: number) => void;
 }
 
+/** How long a finger rests until it is a long press, in milliseconds: clearly longer than a tap. */
 const longPressMs = 500;
+
 /** How far a finger may stray and still be said to press, in pixels. */
 const stillWithin = 10;
 

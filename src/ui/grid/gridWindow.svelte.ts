@@ -6,6 +6,9 @@ import { headHeight, rowHeight, rowsInPage, shareSlots, type Slot } from './slot
 /** How wide an editor is at least, in pixels. */
 const editorWidth = 144;
 
+/** Widths of the grips at the left, in pixels: for a finger, and for a mouse, as small as a target may be (WCAG 2.5.8). */
+export const gripWidths = { finger: 44, mouse: 24 } as const;
+
 /** What is seen of the grid through its scrolled window: which rows are in the page, and where cells lie. */
 export class GridWindow {
 	readonly #grid: GridState;
@@ -18,7 +21,7 @@ export class GridWindow {
 	scrollTop = $state(0);
 	scrollLeft = $state(0);
 	/** Width of the grips at the left, in pixels. */
-	gripWidth = $state(24);
+	gripWidth = $state<number>(gripWidths.mouse);
 
 	/** Where each column begins, in pixels from the left of the grip, and where the last one ends. */
 	readonly edges: readonly number[] = $derived.by(() => {

@@ -38,10 +38,16 @@ interface Axis {
 /** A window's usual share of its mount, for drawing what is not known. */
 const likelyShare = 0.7;
 
+/** A usual shape of a mount, for a side of which only the other is known. */
+const likelyShape = 3 / 4;
+
+/** The side of a mount of which nothing is known: any will do, for the drawing is fitted to its room. */
+const anySide = 100;
+
 function layOutAxis({ mount, window, picture, near, far, cover }: Axis, otherMount: number | undefined): AxisLayout {
 	const parts = near !== undefined && window !== undefined && far !== undefined ? near + window + far : undefined;
-	const likelyMount = otherMount === undefined ? undefined : otherMount * (3 / 4);
-	const whole = mount ?? parts ?? divided(window ?? picture, likelyShare) ?? likelyMount ?? 100;
+	const likelyMount = otherMount === undefined ? undefined : otherMount * likelyShape;
+	const whole = mount ?? parts ?? divided(window ?? picture, likelyShare) ?? likelyMount ?? anySide;
 	const left = near !== undefined && far !== undefined ? whole - near - far : undefined;
 	const opening = window ?? (left !== undefined && left > 0 ? left : undefined) ?? picture ?? whole * likelyShare;
 	const start = near ?? (far !== undefined ? whole - far - opening : (whole - opening) / 2);
