@@ -5,6 +5,8 @@ import { defineConfig } from 'vitest/config';
 const maxWorkers = 2;
 // Modules are loaded once a worker, not once a file: no test leaves anything behind in one.
 const isolate = false;
+// Long use only means something when it is long.
+const onlyInSoak = process.env.EVENHANG_SOAK === '1' ? [] : ['tests/browser/longUse.test.ts'];
 
 export default defineConfig({
 	test: {
@@ -32,6 +34,7 @@ export default defineConfig({
 				test: {
 					name: 'browser',
 					include: ['tests/browser/**/*.test.ts'],
+					exclude: onlyInSoak,
 					globalSetup: ['./tests/browser/harness/getChromium.ts', './tests/browser/harness/buildsFolder.ts'],
 					testTimeout: 60_000,
 					hookTimeout: 120_000,

@@ -1,14 +1,11 @@
 import type { CDPSession, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { withNumbered } from './grid/cells.ts';
-import { isSoak } from './harness/soak.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, press, seen } from './screens/prints.ts';
 
-/** How long the app is used; `npm run soak` uses it as long as a show is worked on. */
-const uses = isSoak
-	? { rows: 1000, undoSteps: 2000, shows: 300, editingMs: 300_000 }
-	: { rows: 200, undoSteps: 30, shows: 6, editingMs: 1000 };
+/** How long the app is used: as long as a show is worked on. Run by `npm run soak` alone. */
+const uses = { rows: 1000, undoSteps: 2000, shows: 300, editingMs: 300_000 };
 
 /** By how much the heap may grow. */
 const most = 1.1;
@@ -35,7 +32,7 @@ async function holdsHeap(page: Page, what: string, act: () => Promise<unknown>):
 	const after = await heapOf(debug);
 	await debug.detach();
 	const figures = `${what}: ${before.toFixed(2)} MB before, ${after.toFixed(2)} MB after`;
-	if (isSoak) console.log(figures);
+	console.log(figures);
 	expect(after / before, figures).toBeLessThan(most);
 }
 
@@ -131,5 +128,5 @@ test(`cells are typed, filled and taken back for ${uses.editingMs / 1000} s at $
 		await edit(warm.editingMs);
 		await holdsHeap(page, `${uses.editingMs / 1000} s of editing`, () => edit(uses.editingMs));
 		expect(await seen(page, uses.rows - 1, 'number'), 'all was typed').toBe(`${rounds - 1} typed`);
-		if (isSoak) console.log(`${rounds} rounds of editing`);
+		console.log(`${rounds} rounds of editing`);
 	}));
