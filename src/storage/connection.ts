@@ -4,6 +4,20 @@ import { type Schema, schemaVersion, upgrade } from './schema.ts';
 
 type Database = IDBPDatabase<Schema>;
 
+/** What ends by itself: a transaction. */
+interface Ending {
+	readonly done: Promise<unknown>;
+}
+
+/**
+ * A transaction that the browser cuts off fails twice, in its requests and as a whole. Where only the requests are waited
+ * for, the other failure would be reported as one that nobody looks after.
+ */
+export function alsoWithoutEnd<Transaction extends Ending>(transaction: Transaction): Transaction {
+	transaction.done.catch(() => undefined);
+	return transaction;
+}
+
 /** What a connection may have to tell. */
 export interface ConnectionEvents {
 	/** The database has to be brought to a newer form, and waits for tabs with an older version of the app. */
@@ -18,7 +32,7 @@ export interface Connection {
 	 * Begins a transaction. Rejects where the database cannot be opened; the next call tries again.
 	 * @param transaction called twice where the connection turns out to be dead
 	 */
-	begin<Transaction>(transaction: (db: Database) => Transaction): Promise<Transaction>;
+	begin<Transaction extends Ending>(transaction: (db: Database) => Transaction): Promise<Transaction>;
 	/** Lets go of the database, for good. */
 	close(): void;
 }
@@ -54,12 +68,12 @@ export function openConnection(databaseName: string, { onBlocked, onSuperseded }
 		async begin(transaction) {
 			const db = await database();
 			try {
-				return transaction(db);
+				return alsoWithoutEnd(transaction(db));
 			} catch (cause) {
 				// Some browsers do not tell that they have cut a connection.
 				if ((cause as DOMException).name !== 'InvalidStateError') throw cause;
 				opened = undefined;
-				return transaction(await database());
+				return alsoWithoutEnd(transaction(await database()));
 			}
 		},
 		close() {

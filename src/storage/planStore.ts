@@ -3,6 +3,7 @@ import type { PlannedBoard } from '../core/sheets/plannedSheets.ts';
 import { plansProblem } from '../core/sheets/plansProblem.ts';
 import { isRecord } from '../core/values/isRecord.ts';
 import { recordPutAside } from './putAside.ts';
+import { alsoWithoutEnd } from './connection.ts';
 import { openPutAsideStore } from './putAsideStore.ts';
 
 /** The form of what is kept; another form is as good as nothing, for plans can be worked out again. */
@@ -46,7 +47,9 @@ export function openPlanStore(databaseName: string) {
 	return {
 		/** The plans of a show; none where there are none. */
 		async read(showId: string): Promise<readonly PlannedBoard[]> {
-			const kept = await opening.then((db) => db?.get('plans', showId)).catch(() => undefined);
+			const kept = await opening
+				.then((db) => db && alsoWithoutEnd(db.transaction('plans')).store.get(showId))
+				.catch(() => undefined);
 			if (kept === undefined || (isRecord(kept) && typeof kept.form === 'number' && kept.form !== formVersion))
 				return [];
 			const problem = isRecord(kept) && kept.form === formVersion ? plansProblem(kept.boards) : 'it has no known form';
@@ -60,10 +63,11 @@ export function openPlanStore(databaseName: string) {
 			const db = await opening;
 			if (!db) return;
 			try {
-				const tx = db.transaction('plans', 'readwrite');
+				const tx = alsoWithoutEnd(db.transaction('plans', 'readwrite'));
 				const [keys, all] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()]);
 				const oldest = keys.map((key, place) => ({ key, at: whenKept(all[place]) })).sort((a, b) => b.at - a.at);
-				for (const { key } of oldest.slice(mostShows - 1)) if (key !== showId) void tx.store.delete(key);
+				for (const { key } of oldest.slice(mostShows - 1))
+					if (key !== showId) void tx.store.delete(key).catch(() => undefined);
 				await Promise.all([tx.store.put({ form: formVersion, at: now, boards }, showId), tx.done]);
 			} catch {
 				// no room, or the database is gone: the plans are worked out again next time

@@ -26,7 +26,10 @@ export async function write<Result>(
 	const tx = await connection.begin((db) => db.transaction(stores, 'readwrite', { durability: 'strict' }));
 	const pending: Promise<unknown>[] = [tx.done];
 	try {
-		const result = await work(tx, (request) => pending.push(request));
+		const result = await work(tx, (request) => {
+			request.catch(() => undefined); // it may fail while the work waits for something else; all are waited for below
+			pending.push(request);
+		});
 		await Promise.all(pending);
 		return result;
 	} catch (cause) {
