@@ -14,6 +14,7 @@ export interface DefaultSettings {
 	readonly hingeMargin: string;
 	readonly innerBlankSmaller: string;
 	readonly spares: string;
+	readonly backingSmaller: string;
 	readonly frameClearance: string;
 	readonly pointsRoom: string;
 	readonly leastSpacer: string;
@@ -31,6 +32,7 @@ const metric: DefaultSettings = {
 	hingeMargin: '5 mm',
 	innerBlankSmaller: '3 mm',
 	spares: '0%',
+	backingSmaller: '0 mm',
 	frameClearance: '3 mm',
 	pointsRoom: '2 mm',
 	leastSpacer: '3 mm',
@@ -48,6 +50,7 @@ const inch: DefaultSettings = {
 	hingeMargin: '1/4 in',
 	innerBlankSmaller: '1/8 in',
 	spares: '0%',
+	backingSmaller: '0 in',
 	frameClearance: '1/8 in',
 	pointsRoom: '1/16 in',
 	leastSpacer: '1/8 in',

@@ -9,7 +9,7 @@ import type { TypedSettings } from './settings.ts';
 const lengthKeys = new Set([
 	...['ruler', 'border', 'leastBorder', 'overlap', 'reveal', 'cuttingTolerance', 'hingeMargin', 'innerBlankSmaller'],
 	...['width', 'height', 'thickness', 'trim', 'depth', 'lip', 'moulding', 'within'],
-	...['rebateWidth', 'rebateHeight', 'clearance', 'frameClearance', 'pointsRoom', 'leastSpacer'],
+	...['rebateWidth', 'rebateHeight', 'clearance', 'frameClearance', 'pointsRoom', 'leastSpacer', 'backingSmaller'],
 	...['greatest', 'least', 'correction', 'overcut', 'slipBoard'],
 ]);
 

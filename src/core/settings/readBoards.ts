@@ -3,8 +3,8 @@ import type { PlainRecord } from '../values/isRecord.ts';
 import {
 	isAbsent,
 	lengthSetting,
+	numberAndUnit,
 	optionalSettings,
-	priceSetting,
 	recordsOf,
 	type SettingContext,
 	shown,
@@ -15,14 +15,46 @@ import {
 	wholeSetting,
 	wordSetting,
 } from './settingValue.ts';
-import type { Board, Offcut } from './settings.ts';
+import type { PriceReader } from './readPrice.ts';
+import { type Board, type Glazing, glazingMaterials, type Offcut } from './settings.ts';
 
-/** Reads the stock of board; an entry without a name, a width or a height is told and left out. */
-export function readBoards(value: unknown, context: SettingContext): readonly Board[] {
-	return recordsOf(value, 'boards', context).flatMap(([record, key]) => readBoard(record, key, context) ?? []);
+/** What stock is read by. */
+export interface StockContext extends SettingContext {
+	readonly price: PriceReader;
 }
 
-function readBoard(record: PlainRecord, key: string, context: SettingContext): Board | undefined {
+/** Reads the stock of board; an entry without a name, a width or a height is told and left out. */
+export const readBoards = (value: unknown, context: StockContext): readonly Board[] =>
+	recordsOf(value, 'boards', context).flatMap(([record, key]) => readBoard(record, key, context) ?? []);
+
+/** Reads the stock of what lies behind the print: as boards, but without grain. */
+export const readBacking = (value: unknown, context: StockContext): readonly Board[] =>
+	recordsOf(value, 'backing', context).flatMap(([record, key]) => {
+		const read = readBoard(record, key, context);
+		return read && isName(read, ['none'], key, context) ? [withoutGrain(read)] : [];
+	});
+
+/** Reads the stock of glass and acrylic: as boards, but without grain; what is of no material is glass. */
+export const readGlazing = (value: unknown, context: StockContext): readonly Glazing[] =>
+	recordsOf(value, 'glazing', context).flatMap(([record, key]) => {
+		const read = readBoard(record, key, context);
+		const material = isAbsent(record['material'])
+			? 'glass'
+			: valueOf(wordSetting(record['material'], glazingMaterials), `${key}.material`, context);
+		if (!read || !material || !isName(read, ['none'], key, context)) return [];
+		return [{ ...withoutGrain(read), material }];
+	});
+
+const withoutGrain = ({ grain: _, ...board }: Board): Board => board;
+
+/** Whether a name is none of the words that say something else in a cell; one that is is told. */
+function isName({ name }: Board, words: readonly string[], key: string, context: SettingContext): boolean {
+	if (!words.includes(name.toLowerCase())) return true;
+	context.report(`${key}.name`, `“${name}” says in a cell that a print has none, and cannot name one`);
+	return false;
+}
+
+function readBoard(record: PlainRecord, key: string, context: StockContext): Board | undefined {
 	const name = valueOf(textSetting(record['name']), `${key}.name`, context);
 	const kind = isAbsent(record['kind'])
 		? 'sheet'
@@ -30,8 +62,9 @@ function readBoard(record: PlainRecord, key: string, context: SettingContext): B
 	const size = sizeOfRecord(record, key, context);
 	const rest = optionalSettings<Omit<Board, 'name' | 'kind' | 'width' | 'height' | 'grain'>>(record, key, context, {
 		thickness: ['thickness', (typed) => thicknessSetting(typed, context)],
+		density: ['density', densitySetting],
 		colour: ['colour', wordsSetting],
-		price: ['price', priceSetting],
+		price: ['price', context.price],
 		pack: ['pack', (typed) => wholeSetting(typed, 1)],
 		count: ['count', (typed) => wholeSetting(typed, 0)],
 		trim: ['trim', (typed) => lengthSetting(typed, context, true)],
@@ -59,6 +92,20 @@ function readGrain(record: PlainRecord, key: string, context: SettingContext): '
 	if (isAbsent(record['grain'])) return undefined;
 	const grain = valueOf(wordSetting(record['grain'], ['width', 'height', 'none'] as const), `${key}.grain`, context);
 	return grain === 'none' ? undefined : grain;
+}
+
+/** Weight of a square metre of 1 mm, in kg: `2.5`, or the number 2.5. */
+function densitySetting(value: unknown): Reading<number> {
+	if (typeof value === 'number' && Number.isFinite(value) && value > 0) return { value };
+	const problem = `${shown(value)} is not a weight of a square metre of 1 mm in kg, such as 2.5`;
+	if (typeof value !== 'string') return { problem };
+	const read = numberAndUnit(value, problem);
+	if ('problem' in read) return read;
+	const isKilograms = ['', 'kg', 'kg/m²', 'kg/m2', 'kg/m²/mm', 'kg/m2/mm'].includes(
+		read.value.unit.replaceAll(' ', ''),
+	);
+	const density = Number(read.value.number);
+	return isKilograms && density > 0 ? { value: density } : { problem };
 }
 
 const wordsSetting = (value: unknown): Reading<string> =>

@@ -3,14 +3,13 @@ import type { Reading } from '../length/reading.ts';
 import { downToRuler } from '../length/ruler.ts';
 import type { Size } from '../length/size.ts';
 import type { PlainRecord } from '../values/isRecord.ts';
+import type { StockContext } from './readBoards.ts';
 import {
 	isAbsent,
 	lengthSetting,
 	numberAndUnit,
 	optionalSettings,
-	priceSetting,
 	recordsOf,
-	type SettingContext,
 	sizeOfRecord,
 	textSetting,
 	valueOf,
@@ -19,7 +18,7 @@ import {
 import { type Frame, unframed } from './settings.ts';
 
 /** What frames are read by. */
-interface FrameContext extends SettingContext {
+interface FrameContext extends StockContext {
 	readonly ruler: Length;
 	/** The clearance of frames that have none of their own. */
 	readonly frameClearance: Length;
@@ -39,7 +38,7 @@ export function readFrames(value: unknown, context: FrameContext): readonly Fram
 			lip: ['lip', (typed) => lengthSetting(typed, context, true)],
 			moulding: ['moulding', (typed) => lengthSetting(typed, context)],
 			weightKgPerMetre: ['weight', weightSetting],
-			price: ['price', priceSetting],
+			price: ['price', context.price],
 			count: ['count', (typed) => wholeSetting(typed, 0)],
 		});
 		if (name === undefined || size === undefined) return [];

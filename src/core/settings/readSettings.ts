@@ -6,11 +6,13 @@ import type { Reading, Unit } from '../length/reading.ts';
 import type { Size } from '../length/size.ts';
 import { defaultSettings } from './defaults.ts';
 import { readBench } from './readBench.ts';
-import { readBoards, readOffcuts } from './readBoards.ts';
+import { readBacking, readBoards, readGlazing, readOffcuts } from './readBoards.ts';
 import { readFrames } from './readFrames.ts';
 import { readLabels } from './readLabels.ts';
 import { readLimits } from './readLimits.ts';
+import { showPrices } from './readPrice.ts';
 import { readSizes } from './readSizes.ts';
+import { readSupplies } from './readSupplies.ts';
 import {
 	isAbsent,
 	lengthSetting,
@@ -46,6 +48,11 @@ export const settingKeys = [
 	'dropOuts',
 	'spares',
 	'undermount',
+	'glazing',
+	'backing',
+	'backingSmaller',
+	'supplies',
+	'currency',
 	'frames',
 	'frame',
 	'frameClearance',
@@ -83,8 +90,10 @@ export function readSettings(typed: TypedSettings): {
 	const space = (value: unknown) => lengthSetting(value, context, true);
 
 	const ruler = read('ruler', (value) => rulerSetting(value, context));
+	const prices = showPrices(typed['currency'], report);
+	const stock = { ...context, price: prices.read };
 	const frameClearance = read('frameClearance', space);
-	const settings: Settings = {
+	const settings: Omit<Settings, 'currency'> = {
 		unit,
 		ruler,
 		mountSize: readMountSize(typed['mountSize'], defaults.mountSize, context),
@@ -99,7 +108,7 @@ export function readSettings(typed: TypedSettings): {
 		hingeMargin: read('hingeMargin', space),
 		innerBlankSmaller: read('innerBlankSmaller', space),
 		limits: readLimits(typed['limits'], context),
-		boards: readBoards(typed['boards'], context),
+		boards: readBoards(typed['boards'], stock),
 		offcuts: readOffcuts(typed['offcuts'], context),
 		hasDropOuts: isAbsent(typed['dropOuts'])
 			? false
@@ -108,7 +117,11 @@ export function readSettings(typed: TypedSettings): {
 		undermount: isAbsent(typed['undermount'])
 			? undefined
 			: valueOf(textSetting(typed['undermount']), 'undermount', context),
-		frames: readFrames(typed['frames'], { ...context, ruler, frameClearance }),
+		glazing: readGlazing(typed['glazing'], stock),
+		backing: readBacking(typed['backing'], stock),
+		backingSmaller: read('backingSmaller', space),
+		supplies: readSupplies(typed['supplies'], stock),
+		frames: readFrames(typed['frames'], { ...stock, ruler, frameClearance }),
 		frame: isAbsent(typed['frame']) ? undefined : valueOf(textSetting(typed['frame']), 'frame', context),
 		frameClearance,
 		pointsRoom: read('pointsRoom', space),
@@ -116,7 +129,8 @@ export function readSettings(typed: TypedSettings): {
 		bench: readBench(typed['bench'], context),
 		labels: readLabels(typed['labels'], context),
 	};
-	return { settings, problems };
+	// Only now is it known whether a price names one.
+	return { settings: { ...settings, currency: prices.currency() }, problems };
 }
 
 /** The keys among typed settings that are none of ours, such as a slip of the pen. */

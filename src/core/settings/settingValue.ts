@@ -89,17 +89,6 @@ export function numberAndUnit(text: string, otherwise: string): Reading<NumberAn
 	return { value: { number: typed[1]!.replace(',', '.'), unit: typed[2]!.toLowerCase() } };
 }
 
-/** A price in the smallest coin: `12.50` is 1250; a number that is no text is so many of the smallest coin. */
-export function priceSetting(value: unknown): Reading<number> {
-	if (typeof value !== 'string') return wholeSetting(value, 0);
-	const problem = `${value} is not a price, such as 12.50`;
-	const read = numberAndUnit(value, problem);
-	if ('problem' in read) return read;
-	const [whole = '', coins = ''] = read.value.number.split('.');
-	if (read.value.unit !== '' || coins.length > 2 || whole.length > 12) return { problem };
-	return { value: Number(whole) * 100 + Number(coins.padEnd(2, '0')) };
-}
-
 /** A whole number, at least `least`. */
 export function wholeSetting(value: unknown, least: number): Reading<number> {
 	const number = typeof value === 'string' && /^\s*\d{1,15}\s*$/.test(value) ? Number(value) : value;

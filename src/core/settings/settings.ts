@@ -2,6 +2,7 @@ import type { BottomWeight } from '../length/bottomWeight.ts';
 import type { Length } from '../length/length.ts';
 import type { Unit } from '../length/reading.ts';
 import type { NamedSize, Size } from '../length/size.ts';
+import type { Currency } from '../values/money.ts';
 
 /** What the show's rules allow; each is asked only where given. Sizes hold either way round. */
 export interface Limits {
@@ -23,6 +24,8 @@ export interface Board {
 	readonly width: Length;
 	readonly height: Length;
 	readonly thickness?: Length;
+	/** Weight of a square metre of 1 mm, in kg. */
+	readonly density?: number;
 	/** In words, to know it by in the rack; nothing is worked out from it. */
 	readonly colour?: string;
 	/** Whole minor units of the show's currency, for one pack. */
@@ -32,6 +35,40 @@ export interface Board {
 	/** Whether the long side of a blank must lie along the grain; blank: it may be turned. */
 	readonly grain?: 'width' | 'height';
 	readonly trim?: Length;
+}
+
+/** The words that `material` of a glazing may hold. */
+export const glazingMaterials = ['glass', 'acrylic'] as const;
+
+/** What glazing is made of. */
+export type GlazingMaterial = (typeof glazingMaterials)[number];
+
+/** A sheet of glass or acrylic, or a piece bought ready cut. It has no grain. */
+export interface Glazing extends Board {
+	readonly material: GlazingMaterial;
+}
+
+/** The words that `kind` of a supply may hold. */
+export const supplyKinds = ['spacer', 'tape', 'cord', 'rings', 'bumpers', 'hinges', 'labels'] as const;
+
+/** What kind of supply it is. */
+export type SupplyKind = (typeof supplyKinds)[number];
+
+/** The kinds that are got by length: what one print needs, a pack and what is there are lengths. */
+export const suppliesByLength: readonly SupplyKind[] = ['spacer', 'tape', 'cord'];
+
+/** What is used up with each print. Amounts are pieces, or a `Length` for what is got by length. */
+export interface Supply {
+	readonly kind: SupplyKind;
+	readonly name: string;
+	/** What one print needs of it. Blank: the figure of common practice. */
+	readonly each?: number;
+	/** Whole minor units of the show's currency, for one pack. */
+	readonly price?: number;
+	/** Blank: one piece, or one metre. */
+	readonly pack?: number;
+	/** What is there. Blank: nothing. */
+	readonly count?: number;
 }
 
 /** Offcuts of one size kept from earlier: there already, at no price. */
@@ -148,6 +185,14 @@ export interface Settings {
 	readonly hasDropOuts: boolean;
 	readonly sparesPercent: number;
 	readonly undermount: string | undefined;
+	readonly glazing: readonly Glazing[];
+	/** What lies behind the print in its frame. */
+	readonly backing: readonly Board[];
+	/** How much smaller than the mount a backing is, on each side. */
+	readonly backingSmaller: Length;
+	readonly supplies: readonly Supply[];
+	/** What prices are in; undefined where the show says none, nor does a price. */
+	readonly currency: Currency | undefined;
 	readonly frames: readonly Frame[];
 	/** The name of the frame that a row has which names none; undefined where each has the first that takes its mount. */
 	readonly frame: string | undefined;

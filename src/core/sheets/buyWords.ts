@@ -1,5 +1,5 @@
 import { formatSize, type Scale } from '../length/formatLength.ts';
-import { formatMoney } from './money.ts';
+import { formatMoney } from '../values/money.ts';
 import type { Purchase } from './purchases.ts';
 
 /** What is to be bought of one entry of the stock, in words: `1 pack of 10 sheets, 1200 × 900 mm: 124.00`. */
