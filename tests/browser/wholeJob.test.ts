@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { onStage } from './harness/stage.ts';
-import { cell, press, seen, seenIn, startTyping } from './screens/prints.ts';
+import { cell, press, seen, seenIn, startTyping, stepsFollowed } from './screens/prints.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
@@ -17,15 +17,17 @@ async function type(page: Page, row: number, column: string, text: string): Prom
 	await press(page, 'Tab');
 }
 
-/** Everything that the grid shows, row by row and cell by cell, as it is seen and heard. */
-const allCells = (page: Page): Promise<string[][]> =>
-	page
+/** Everything that the grid shows, row by row and cell by cell, as it is seen and heard, the steps too. */
+async function allCells(page: Page): Promise<string[][]> {
+	await stepsFollowed(page);
+	return page
 		.getByRole('row')
 		.evaluateAll((rows) =>
 			rows.map((row) =>
 				[...row.querySelectorAll('[role=gridcell], [role=rowheader]')].map((cell) => cell.textContent.trim()),
 			),
 		);
+}
 
 const isSaved = (page: Page) => page.getByText('Saved on this device').waitFor();
 
@@ -64,7 +66,7 @@ async function typeTheShow(page: Page): Promise<void> {
 		'74 worked-out',
 		'81 worked-out',
 	]);
-	expect(await seen(page, 0, 'steps')).toBe('1, 2, 3 worked-out');
+	await expect.poll(() => seen(page, 0, 'steps')).toBe('1, 2, 3 worked-out');
 
 	await page.getByRole('button', { name: 'Add print' }).click();
 	await type(page, 1, 'title', 'Salt, “road”; and = more');

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
-import { cell, paste, startTyping } from '../screens/prints.ts';
+import { cell, orderFound, paste, startTyping } from '../screens/prints.ts';
 
 const inWindow = oneStage({ reducedMotion: 'reduce' });
 
@@ -18,6 +18,7 @@ test('in inches a measure is written alike in the lists and at the steps of benc
 		await go(page, 'settings', 'fieldset');
 		await page.getByRole('radio', { name: 'inches' }).check({ force: true });
 		await go(page, 'bench', '.steps .measure');
+		await orderFound(page);
 		const list = await page.locator('.steps .measure').allTextContents();
 		await page.getByText('Knife steps', { exact: true }).click();
 		await page.locator('details .measure').first().waitFor();

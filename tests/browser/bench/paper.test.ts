@@ -2,6 +2,7 @@ import { OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { expect, test } from 'vitest';
 import { pagesOf, type Pages, pointsPerMm } from '../harness/pdfPages.ts';
 import { onStage } from '../harness/stage.ts';
+import { orderFound } from '../screens/prints.ts';
 
 /** The straight lines of a page that lie level, as long as they come out on paper, in mm. */
 async function levelLines({ page }: Pages[number]): Promise<number[]> {
@@ -38,6 +39,7 @@ test('on A4 and Letter the ruler is 100 mm, every text lies inside its page, and
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 		await page.goto(`${stage.address}#bench`);
+		await orderFound(page);
 		const stepsOnScreen = await page.getByRole('heading', { name: /^Step \d+/ }).count();
 		expect(stepsOnScreen).toBeGreaterThan(10);
 		await page.getByRole('link', { name: 'Print on paper' }).click();

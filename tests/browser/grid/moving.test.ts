@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
-import { activeCell, at, cell, press, startTyping, withPrints } from '../screens/prints.ts';
+import { activeCell, at, cell, press, seen, startTyping, withPrints } from '../screens/prints.ts';
 import { said, withNumbered } from './cells.ts';
 
 const play = oneStage();
@@ -36,6 +36,7 @@ test('Ctrl and an arrow go to the edge of what is filled', () =>
 		expect(await activeCell(page)).toBe(at(2, 'title'));
 		await press(page, 'Control+ArrowUp', 'Control+ArrowRight');
 		expect(await activeCell(page), 'over the blank shape').toBe(at(0, 'picture width'));
+		await expect.poll(() => seen(page, 0, 'steps')).not.toBe('');
 		await press(page, 'Control+ArrowRight');
 		expect(await activeCell(page), 'what was worked out is filled too').toBe(at(0, 'steps'));
 		await press(page, 'Control+Home', 'Control+Shift+ArrowDown');

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
-import { cell, paste, press, seen, seenIn, withPrints } from '../screens/prints.ts';
+import { cell, paste, press, seen, seenIn, stepsFollowed, withPrints } from '../screens/prints.ts';
 import { copied, drag, grip, said, selected, withNumbered } from './cells.ts';
 
 const play = oneStage();
@@ -91,14 +91,14 @@ test('one undo takes back any gesture, and the selection with it; redo gives bot
 		await press(page, 'Tab');
 		await page.keyboard.type('1/5');
 		await press(page, 'Enter');
-		await page.waitForTimeout(200); // bench steps follow when typing pauses
+		await stepsFollowed(page);
 		const before = await shown(page);
 		for (const { what, from, to, act, after } of gestures) {
 			await select(page, from, to);
 			const selection = await selected(page);
 			await act(page);
 			expect(await selected(page), what).toBe(after);
-			await page.waitForTimeout(200);
+			await stepsFollowed(page);
 			const then = await shown(page);
 			expect(then, what).not.toBe(before);
 			await cell(page, 0, 'paper').click();

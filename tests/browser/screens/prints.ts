@@ -24,6 +24,16 @@ export async function seen(page: Page, row: number, key: string): Promise<string
 export const seenIn = (page: Page, row: number, ...keys: string[]): Promise<string[]> =>
 	Promise.all(keys.map((key) => seen(page, row, key)));
 
+/** Longer than the pause in typing after which the grid has its steps made anew, in milliseconds. */
+const stepsFollowMs = 200;
+
+/** Resolves when the steps that the grid shows have followed the last change. The page's own clock counts, however busy it is. */
+export const stepsFollowed = (page: Page): Promise<void> =>
+	page.evaluate((ms) => new Promise((resolve) => setTimeout(resolve, ms)), stepsFollowMs);
+
+/** Resolves when the bench shows the order of its cuts that stays: a search beside the screen may still bring another. */
+export const orderFound = (page: Page): Promise<void> => page.getByText(/No order (has|can have) fewer/).waitFor();
+
 /** The cell that has the focus, as `row key`; empty where none has. */
 export const activeCell = (page: Page): Promise<string> =>
 	page.evaluate(() => {
