@@ -57,12 +57,22 @@ test('the script of the app does not come: a sentence, and what is stored is sav
 	});
 });
 
-test.each([
-	['the style sheet', /^assets\/index-.*css$/, 'missing'],
-	['the style sheet', /^assets\/index-.*css$/, 'portal'],
-	['the style sheet', /^assets\/index-.*css$/, 'portal of that type'],
-	['the style sheet of the page before the app', /^start\.css$/, 'missing'],
-] as const)('%s does not come: a sentence above the app, which works', async (_what, isSpoilt, fault) => {
+/** A style sheet that is spoilt, and how. */
+type SpoiltSheet = readonly [what: string, isSpoilt: RegExp, fault: Fault];
+const portalSheet: SpoiltSheet = ['the style sheet', /^assets\/index-.*css$/, 'portal of that type'];
+const noStartSheet: SpoiltSheet = ['the style sheet of the page before the app', /^start\.css$/, 'missing'];
+
+test.each(
+	allOr<SpoiltSheet>(
+		[
+			['the style sheet', /^assets\/index-.*css$/, 'missing'],
+			['the style sheet', /^assets\/index-.*css$/, 'portal'],
+			portalSheet,
+			noStartSheet,
+		],
+		[portalSheet, noStartSheet],
+	),
+)('%s does not come: a sentence above the app, which works', async (_what, isSpoilt, fault) => {
 	const host = new SpoiltHost();
 	await onStage({ serve: host.serve }, async (stage) => {
 		host.spoil = (file, isForPage) => (isForPage && isSpoilt.test(file) ? fault : undefined);
@@ -222,42 +232,39 @@ beforeAll(async () => {
 	newer = await newerBuild();
 });
 
-const aged: readonly (readonly [what: string, spoil: () => void])[] = [
-	['open', () => undefined],
-	[
-		'only beginning, and has not said of which version it is,',
-		() => void (LockManager.prototype.request = () => new Promise<never>(() => undefined)),
-	],
-];
+test('pages that are open, or only beginning, while a newer build takes over load all their parts, until they are left', () =>
+	onStage({}, async (stage) => {
+		const first = await stage.openShow();
+		await isReady(first);
+		const second = await stage.context.newPage();
+		const beginning = await stage.context.newPage();
+		// It never comes to say of which version it is.
+		await beginning.addInitScript(
+			() => void (LockManager.prototype.request = () => new Promise<never>(() => undefined)),
+		);
+		for (const page of [second, beginning]) {
+			await page.goto(stage.address);
+			await isReady(page);
+		}
+		await stage.startHost(newer);
+		await first.evaluate(async () => (await navigator.serviceWorker.ready).update());
+		await first.getByRole('button', { name: 'Start the new version' }).click();
+		await isNewer(first);
+		await isReady(first);
 
-test.each(aged)(
-	'a page that is %s while a newer build takes over loads all its parts, until it is left',
-	(_what, spoil) =>
-		onStage({}, async (stage) => {
-			const first = await stage.openShow();
-			await isReady(first);
-			const second = await stage.context.newPage();
-			await second.addInitScript(spoil);
-			await second.goto(stage.address);
-			await isReady(second);
-			await stage.startHost(newer);
-			await first.evaluate(async () => (await navigator.serviceWorker.ready).update());
-			await first.getByRole('button', { name: 'Start the new version' }).click();
-			await isNewer(first);
-			await isReady(first);
-
-			await second.bringToFront();
-			await second.getByText('this page still shows the older one').waitFor();
-			await everyPartWorks(second);
-			const versionsKept = () =>
-				first.evaluate(async () => (await caches.keys()).filter((name) => name.includes('files')).length);
+		const versionsKept = () =>
+			first.evaluate(async () => (await caches.keys()).filter((name) => name.includes('files')).length);
+		for (const page of [second, beginning]) {
+			await page.bringToFront();
+			await page.getByText('this page still shows the older one').waitFor();
+			await everyPartWorks(page);
 			expect(await versionsKept()).toBe(2);
-			await second.close();
-			await first.reload();
-			await expect.poll(versionsKept).toBe(1);
-			await everyPartWorks(first);
-		}),
-);
+			await page.close();
+		}
+		await first.reload();
+		await expect.poll(versionsKept).toBe(1);
+		await everyPartWorks(first);
+	}));
 
 test('a newer build is put on the host during the very first visit: what is missing has words, and a reload mends it', async () => {
 	const host = new SpoiltHost();
