@@ -1,5 +1,6 @@
 import { addFractions, type Fraction, timesRounded } from './fraction.ts';
 import { greatestLength, type Length, length } from './length.ts';
+import { missingSpaceProblem } from './missingSpace.ts';
 import { numberAt, unsureProblem } from './quantity.ts';
 import type { Problem, Reading, Unit } from './reading.ts';
 import { type Token, tokenize, type TypedUnit } from './tokens.ts';
@@ -50,6 +51,8 @@ export function parseLength(text: string, context: LengthContext): Reading<ReadL
 	if (unsure !== undefined) return { ...unsure, readings: readable(unsure.readings, context) };
 	const typed = typedLength(pieces.tokens);
 	if ('problem' in typed) return typed.problem === '' ? notALength(text) : typed;
+	const missing = isInInches(typed.unit, typed.isFraction, context) ? missingSpaceProblem(pieces) : undefined;
+	if (missing !== undefined) return missing;
 	const isWithoutUnit = typed.isFraction && typed.unit === undefined;
 	const isBareFraction = isWithoutUnit && !context.isUnitStated;
 	const read = toLength(typed, isBareFraction ? 'in' : context.unit, text, context.allowZero ?? false);
@@ -58,6 +61,12 @@ export function parseLength(text: string, context: LengthContext): Reading<ReadL
 		return unsureFraction(pieces.text, context.unit, 'the column is in', (reading) => parseLength(reading, context));
 	return { value: { length: read.value, isBareFraction } };
 }
+
+/** Whether a number with that unit behind it, or none, is inches. */
+export const isInInches = (unit: TypedUnit | undefined, isFraction: boolean, context: LengthContext): boolean =>
+	unit === 'in' ||
+	unit === 'ft' ||
+	(unit === undefined && (context.unit === 'in' || (isFraction && !context.isUnitStated)));
 
 const readable = (readings: readonly string[] = [], context: LengthContext) =>
 	readings.filter((reading) => 'value' in parseLength(reading, context));
@@ -83,7 +92,10 @@ export const unsureFraction = (
 	read: (text: string) => Reading<unknown>,
 ): Problem => ({
 	problem: `${quoted(text)} may be inches or ${unit} (a fraction without a unit; ${because} ${unit}): say which`,
-	readings: [`${text} in`, `${text} ${unit}`].filter((reading) => 'value' in read(reading)),
+	readings: [`${text} in`, `${text} ${unit}`].flatMap((reading) => {
+		const meant = read(reading);
+		return 'value' in meant ? [reading] : (meant.readings ?? []);
+	}),
 });
 
 /** Reads the pieces of one length: a number with a unit or without, or feet and inches. */

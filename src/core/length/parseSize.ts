@@ -1,5 +1,6 @@
 import { namedSize } from './paperSizes.ts';
-import { quoted, toLength, typedLength, type TypedLength, unsureFraction } from './parseLength.ts';
+import { isInInches, quoted, toLength, typedLength, type TypedLength, unsureFraction } from './parseLength.ts';
+import { missingSpaceProblem } from './missingSpace.ts';
 import { unsureProblem } from './quantity.ts';
 import type { Problem, Reading, Unit } from './reading.ts';
 import type { NamedSize, Size } from './size.ts';
@@ -52,7 +53,9 @@ export function parseSize(text: string, context: SizeContext): Reading<ReadSize>
 		return {
 			problem: `${quoted(text)} is ${lengths.length === 1 ? 'one length' : 'more than two lengths'}; a size has two, such as 600 x 450`,
 		};
-	return sizeOf(width, height, pieces.text, context);
+	const isFraction = width.isFraction || height.isFraction;
+	const missing = isInInches(width.unit ?? height.unit, isFraction, context) ? missingSpaceProblem(pieces) : undefined;
+	return missing ?? sizeOf(width, height, pieces.text, context);
 }
 
 /**

@@ -48,7 +48,11 @@ describe('forms in which a length is typed', () => {
 		['2 5⁄8', 66.675],
 		['2\u00a05/8\u202fin', 66.675],
 		['2\u20095/8\u2009in', 66.675],
-		['21/8 in', 66.675],
+		['9/8 in', 28.575],
+		['10/8 in', 31.75],
+		['16/32 in', 12.7],
+		['33/2"', 419.1],
+		['21/8 cm', 26.25],
 		['5/8', 15.875],
 		['⅛', 3.175],
 		['½ cm', 5],
@@ -148,6 +152,12 @@ describe('what is not guessed', () => {
 		['12,125"', 'mm', ['12125"', '12.125"'].slice(1)],
 		['1.500,25', 'mm', ['1500.25']],
 		['1,500,000', 'mm', []],
+		['21/8', 'mm', ['2 1/8', '2 5/8']],
+		['21/8"', 'mm', ['2 1/8"', '2 5/8"']],
+		['25/16 in', 'in', ['2 5/16 in', '1 9/16 in']],
+		['115/16', 'in', ['1 15/16', '11 5/16', '7 3/16']],
+		['16/8', 'in', ['1 6/8', '2']],
+		["1' 21/8", 'in', ["1' 2 1/8", "1' 2 5/8"]],
 		['1 500 mm', 'mm', ['1500 mm']],
 		['1\u202f500', 'mm', ['1500']],
 	])('%s in a show of %s may be %j', (text, unit, readings) => {
@@ -158,6 +168,7 @@ describe('what is not guessed', () => {
 
 	test.each([
 		['1,500', '“1,500” can be read in more than one way: 1500 or 1.500?'],
+		['21/8"', '“21/8” can be read in more than one way: 2 1/8 (a space is missing) or 2 5/8?'],
 		['1.500,25', '“1.500,25” has a mark between thousands: 1500.25?'],
 		['1,2,3', '“1,2,3” has more than one decimal mark'],
 	])('%s is told what it may be', (text, sentence) => expect(problemOf(text).problem).toBe(sentence));

@@ -58,6 +58,9 @@ describe('two lengths', () => {
 
 	test('both readings of both lengths are offered', () => {
 		expect(parseSize('1,500 x 1,200', inMm)).toMatchObject({ readings: ['1500 x 1200', '1.500 x 1.200'] });
+		expect(parseSize('21/8 x 25/16', inMm)).toMatchObject({ readings: ['2 1/8 x 2 5/16', '2 5/8 x 1 9/16'] });
+		expect(parseSize('21/8 x 3 in', inMm)).toMatchObject({ readings: ['2 1/8 x 3 in', '2 5/8 x 3 in'] });
+		expect(parseSize('21/8 x 3 cm', inMm)).toHaveProperty('value');
 	});
 
 	test('a bare fraction under a metric header is not read; both readings are offered', () => {
