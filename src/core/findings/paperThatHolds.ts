@@ -1,4 +1,4 @@
-import { inches, mm } from '../length/length.ts';
+import { inches } from '../length/length.ts';
 import { paperSizes } from '../length/paperSizes.ts';
 import type { Size } from '../length/size.ts';
 import { innerWindowIsSmaller } from '../row/cover.ts';
@@ -11,10 +11,7 @@ interface Paper extends Size {
 }
 
 /** The papers that printers hold, upright. */
-const metricPapers: readonly Paper[] = [
-	...paperSizes.filter(({ name }) => /^A\d/.test(name)),
-	{ name: 'A3+', width: mm(329), height: mm(483) },
-];
+const metricPapers: readonly Paper[] = [...paperSizes.filter(({ name }) => /^A\d/.test(name))];
 const inchPapers: readonly Paper[] = [
 	{ name: 'Letter', width: inches(8.5), height: inches(11) },
 	{ width: inches(11), height: inches(17) },

@@ -4,14 +4,16 @@ import type { NamedSize } from './size.ts';
 const iso = (series: string, sizes: readonly (readonly [number, number])[]): NamedSize[] =>
 	sizes.map(([width, height], number) => ({ name: `${series}${number}`, width: mm(width), height: mm(height) }));
 
-const ansi = (letter: string, width: number, height: number): NamedSize => ({
-	name: `ANSI ${letter}`,
+const inInches = (name: string, width: number, height: number): NamedSize => ({
+	name,
 	width: inches(width),
 	height: inches(height),
 });
 
 /**
- * Paper sizes known by name, upright: ISO A and B (ISO 216:2007, trimmed sizes) and ANSI A to E (ASME Y14.1).
+ * Paper sizes known by name, upright: ISO A and B (ISO 216:2007, trimmed sizes), ANSI A to E (ASME Y14.1), the North
+ * American office sizes, A3+ as printers of pictures are sold for it, and the photographic sizes by the number of inches
+ * of their shorter side (`8R` is 8 x 10 in; 16R, 20R and 30R from PWG 5101.1, the others common practice, from memory).
  * The B series is ISO's; the Japanese one of the same names is larger.
  */
 export const paperSizes: readonly NamedSize[] = [
@@ -41,11 +43,26 @@ export const paperSizes: readonly NamedSize[] = [
 		[44, 62],
 		[31, 44],
 	]),
-	ansi('A', 8.5, 11),
-	ansi('B', 11, 17),
-	ansi('C', 17, 22),
-	ansi('D', 22, 34),
-	ansi('E', 34, 44),
+	inInches('ANSI A', 8.5, 11),
+	inInches('ANSI B', 11, 17),
+	inInches('ANSI C', 17, 22),
+	inInches('ANSI D', 22, 34),
+	inInches('ANSI E', 34, 44),
+	inInches('Letter', 8.5, 11),
+	inInches('Legal', 8.5, 14),
+	inInches('Tabloid', 11, 17),
+	inInches('Ledger', 11, 17),
+	{ name: 'A3+', width: mm(329), height: mm(483) },
+	inInches('3R', 3.5, 5),
+	inInches('4R', 4, 6),
+	inInches('5R', 5, 7),
+	inInches('6R', 6, 8),
+	inInches('8R', 8, 10),
+	inInches('10R', 10, 12),
+	inInches('11R', 11, 14),
+	inInches('16R', 16, 20),
+	inInches('20R', 20, 24),
+	inInches('30R', 30, 40),
 ];
 
 /** A name without its spaces and in small letters: names that differ in nothing else are the same. */
