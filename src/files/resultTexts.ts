@@ -3,7 +3,7 @@ import { formatExact, formatTypeable } from '../core/length/formatLength.ts';
 import { fraction } from '../core/length/fraction.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import type { BottomWeight } from '../core/length/bottomWeight.ts';
-import type { Settings } from '../core/settings/settings.ts';
+import { mountOfFrame, type Settings } from '../core/settings/settings.ts';
 import { resultLengths } from './headers.ts';
 
 /** The texts of the result columns of one row, in the order of `resultLengths` and `resultTexts`. */
@@ -26,7 +26,7 @@ export function settingsText(settings: Settings): string {
 	const entries: [string, string][] = [
 		['unit', unit],
 		['ruler', text(settings.ruler)],
-		['mount', `${text(mountSize.width).replace(/ \w+$/, '')} x ${text(mountSize.height)}`],
+		['mount', mountSize ? `${text(mountSize.width).replace(/ \w+$/, '')} x ${text(mountSize.height)}` : mountOfFrame],
 		['border', text(settings.border)],
 		['weight', weightText(settings.bottomWeight, settings)],
 		['overlap', text(settings.overlap)],

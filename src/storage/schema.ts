@@ -4,7 +4,14 @@ import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { everyPart } from '../core/show/everyPart.ts';
 import type { PartApart, ValueOf } from '../core/show/parts.ts';
 import type { Show } from '../core/show/show.ts';
-import { fromThirdForm, viewsApart, withOwnBlanks } from '../core/show/upgrade.ts';
+import {
+	fromThirdForm,
+	hasFrameSize,
+	rowBeforeFrames,
+	viewsApart,
+	withoutFrameSize,
+	withOwnBlanks,
+} from '../core/show/upgrade.ts';
 
 /** The place and selection at which a show was last left: plain values for the screens, never read here. */
 export interface LeftAt {
@@ -127,6 +134,21 @@ function addPutAside(db: Database): void {
 	db.createObjectStore('putAside', { autoIncrement: true });
 }
 
+/** Mounts were never made to their frames until then: a blank mount cell beside a frame was the show's mount. */
+async function keepShowsMounts(_db: Database, tx: Upgrading): Promise<void> {
+	const withSize = new Set<string>();
+	await changeRecords(tx, (record) => {
+		if (hasFrameSize(record.settings)) withSize.add(record.id);
+		return { ...record, settings: withoutFrameSize(record.settings) };
+	});
+	const rows = tx.objectStore('rows');
+	for (const key of await rows.getAllKeys()) {
+		const row = await rows.get(key);
+		const changed = rowBeforeFrames(row, Array.isArray(key) && withSize.has(key[0]));
+		if (changed !== undefined && changed !== row) await rows.put(changed, key);
+	}
+}
+
 /** What makes each form of the stores into the next, the first of nothing. */
 const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] = [
 	beginShows,
@@ -135,6 +157,7 @@ const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] 
 	splitOffViews,
 	keepInnerCut,
 	addPutAside,
+	keepShowsMounts,
 ];
 
 /** The form in which this version of the app keeps things. */

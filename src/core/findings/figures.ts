@@ -44,6 +44,9 @@ export interface Sides {
 /** Borders by their names. */
 export type Borders = Readonly<Partial<Record<BorderKey, Measure>>>;
 
+/** What the stack in a frame is of. */
+export type StackWord = 'glazing' | 'spacer' | 'mount' | 'mounts' | 'print' | 'undermount' | 'backing';
+
 /** What goes into a frame. */
 export type InFrame = 'mount' | 'paper' | 'picture';
 
@@ -137,7 +140,7 @@ export interface FiguresByCode {
 	readonly 'over-limit': MountLimit;
 	readonly 'under-limit': MountLimit | { readonly kind: 'picture area'; readonly area: Area; readonly least: Area };
 	readonly 'too-thick': {
-		readonly what: readonly ('mount' | 'mounts' | 'print' | 'undermount')[];
+		readonly what: readonly StackWord[];
 		readonly parts: readonly Measure[];
 		readonly total: Measure;
 		readonly most: Measure;
@@ -153,7 +156,7 @@ export interface FiguresByCode {
 				readonly most: Usual;
 		  });
 	readonly 'too-deep': {
-		readonly what: readonly ('glazing' | 'spacer' | 'mount' | 'mounts' | 'print' | 'undermount')[];
+		readonly what: readonly StackWord[];
 		readonly parts: readonly Measure[];
 		readonly total: Measure;
 		readonly depth: Measure;
@@ -188,6 +191,8 @@ export interface FiguresByCode {
 				readonly rows: readonly Count[];
 		  };
 	readonly 'needs-size':
+		/** The mount that counts instead; undefined where there is none either. */
+		| { readonly kind: 'no frame'; readonly mount?: Sides | undefined }
 		| {
 				readonly kind: 'open';
 				readonly open: readonly Axis[];

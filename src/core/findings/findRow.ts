@@ -87,7 +87,7 @@ export function findRow(row: Row, settings: Settings, worked: WorkedRow): readon
 
 function contextOf(row: Row, settings: Settings, worked: WorkedRow): RowContext {
 	const { unit } = settings;
-	const { read, words, inherited, hasMount, solution, solved, boards, frame, copies } = worked;
+	const { read, words, inherited, hasMount, solution, solved, boards, frame, materials, framed, copies } = worked;
 	// Written out, for spreading costs more than solving a row, and rows are tried by the dozen.
 	return {
 		read,
@@ -98,6 +98,8 @@ function contextOf(row: Row, settings: Settings, worked: WorkedRow): RowContext 
 		solved,
 		boards,
 		frame,
+		materials,
+		framed,
 		copies,
 		row,
 		settings,

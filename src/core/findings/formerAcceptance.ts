@@ -18,7 +18,13 @@ const sides = ({ width, height }: Sides): readonly Former[] => [width, height];
  */
 const former: { readonly [C in Code]?: (found: FiguresByCode[C], unit: Unit) => readonly Former[] } = {
 	'needs-size': (found) =>
-		found.kind === 'open' ? [] : found.size ? sides(found.size) : found.side === undefined ? [] : [found.side],
+		found.kind !== 'left by the mount'
+			? []
+			: found.size
+				? sides(found.size)
+				: found.side === undefined
+					? []
+					: [found.side],
 	'own-size': ({ mount, shows }) => [
 		...[mount.width, mount.height].filter((side) => side !== undefined),
 		...sides(shows),

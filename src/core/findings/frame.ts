@@ -1,29 +1,25 @@
-import { plus, sameWithin, zero } from '../length/length.ts';
+import { sameWithin } from '../length/length.ts';
 import { hiddenByFrame } from '../row/frame.ts';
 import { innerBorder } from '../row/innerMount.ts';
-import { backingThickness, glazingThickness, printThickness, stackParts, stackThickness } from '../row/stack.ts';
+import { type Layer, mountLayers, thicknessOf } from '../row/stack.ts';
 import { clearEach, sizeColumns } from './candidates.ts';
-import type { CutBorder } from './figures.ts';
-import { axes, type Finder, type RowContext } from './found.ts';
+import type { CutBorder, StackWord } from './figures.ts';
+import { axes, type Finder } from './found.ts';
 
 /** `too-thick`: mounts, print and undermount are thicker than the show's rules allow. */
 export const tooThick: Finder = (context) => {
 	const { hasMount, settings } = context;
 	const { thickness } = settings.limits;
 	if (thickness === undefined || !hasMount) return [];
-	const total = stackThickness(context, settings);
+	const layers = mountLayers(context, settings);
+	const total = thicknessOf(layers);
 	if (total <= thickness + sameWithin) return [];
 	return [
 		{
 			code: 'too-thick',
 			level: 'stop',
 			cells: ['board'],
-			figures: () => ({
-				what: stackWords(context),
-				parts: stackParts(context, settings),
-				total,
-				most: thickness,
-			}),
+			figures: () => ({ what: layerWords(layers), parts: thicknesses(layers), total, most: thickness }),
 			candidates: () => clearEach(context, ['inner board', 'inner mount', 'board']),
 		},
 	];
@@ -34,13 +30,10 @@ export const tooThick: Finder = (context) => {
  * leave too little of it for the points behind them (`look`).
  */
 export const tooDeep: Finder = (context) => {
-	const { hasMount, read, frame, settings, words } = context;
+	const { frame, framed, settings } = context;
 	const depth = frame.frame?.depth;
 	if (depth === undefined) return [];
-	const { spacer = zero } = read.cells;
-	const mounts = hasMount ? stackParts(context, settings) : [printThickness];
-	const parts = [glazingThickness[words.glazing], spacer, ...mounts, backingThickness].filter((part) => part > 0);
-	const total = plus(...parts);
+	const { layers, depth: total } = framed;
 	const left = depth - total;
 	if (left >= settings.pointsRoom - sameWithin) return [];
 	const isOver = left < -sameWithin;
@@ -50,28 +43,29 @@ export const tooDeep: Finder = (context) => {
 			level: isOver ? 'stop' : 'look',
 			cells: ['frame'],
 			figures: () => ({
-				what: [
-					...(words.glazing === 'none' ? [] : ['glazing' as const]),
-					...(spacer > 0 ? ['spacer' as const] : []),
-					...(hasMount ? stackWords(context) : ['print' as const]),
-				],
-				parts,
+				what: layerWords(layers),
+				parts: thicknesses(layers),
 				total,
 				depth,
 				left,
 				points: isOver ? undefined : settings.pointsRoom,
 			}),
-			candidates: () => clearEach(context, ['frame', 'inner board', 'inner mount', 'spacer', 'board', 'glazing']),
+			candidates: () =>
+				clearEach(context, ['frame', 'inner board', 'inner mount', 'spacer', 'board', 'glazing', 'backing']),
 		},
 	];
 };
 
-/** What the parts of a row's stack are called. */
-const stackWords = ({ read, settings }: RowContext) => [
-	read.cells.innerMount ? ('mounts' as const) : ('mount' as const),
-	'print' as const,
-	...(settings.undermount?.trim() ? ['undermount' as const] : []),
-];
+const thicknesses = (layers: readonly Layer[]) => layers.map(({ thickness }) => thickness);
+
+/** What the parts of a stack are called: two mounts in one word. */
+function layerWords(layers: readonly Layer[]): readonly StackWord[] {
+	const isDouble = layers.some(({ what }) => what === 'inner mount');
+	return layers.flatMap(({ what }) => {
+		if (what === 'inner mount') return [];
+		return what === 'mount' && isDouble ? 'mounts' : what;
+	});
+}
 
 /** `lip-shrinks`: what the lip of the frame leaves to be seen of a border is under the least border. */
 export const lipShrinks: Finder = (context) => {

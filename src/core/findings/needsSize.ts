@@ -1,5 +1,7 @@
 import { axes, type Candidate, type Finder, type RowContext } from './found.ts';
+import type { MountCell } from '../row/cells.ts';
 import { columnOf } from '../row/columnOfSize.ts';
+import type { Settings } from '../settings/settings.ts';
 import { clear, clearEach } from './candidates.ts';
 
 /**
@@ -7,17 +9,13 @@ import { clear, clearEach } from './candidates.ts';
  * are typed, so that the size is what the show's mount leaves (`look`).
  */
 export const needsSize: Finder = (context) => {
-	const { solution, read, hasMount } = context;
+	const { solution, read, hasMount, settings } = context;
 	const { cells } = read;
+	const isFrameless = isFrameMissing(cells.mount, settings);
+	const isFree = cells.mount.kind === 'fit' || (cells.mount.kind === 'show' && settings.mountSize === undefined);
 	const open = axes.filter(({ axis }) => solution[axis] === 'open');
 	if (open.length > 0) {
-		const otherwise = !hasMount
-			? 'shape'
-			: cells.mount.kind === 'fit'
-				? cells.shape
-					? 'window or mount'
-					: 'any'
-				: 'window';
+		const otherwise = !hasMount ? 'shape' : isFree ? (cells.shape ? 'window or mount' : 'any') : 'window';
 		return [
 			{
 				code: 'needs-size',
@@ -28,12 +26,23 @@ export const needsSize: Finder = (context) => {
 					cells.mount.kind === 'fit'
 						? [clear('mount')]
 						: [
-								nameTheShows(context),
+								...(isFrameless ? framesWithSizes(context) : []),
+								...nameTheShows(context),
 								...clearEach(context, [...open.flatMap(({ borders }) => borders.map(columnOf)), 'shape']),
 							],
 			},
 		];
 	}
+	if (isFrameless)
+		return [
+			{
+				code: 'needs-size',
+				level: 'look',
+				cells: ['mount'],
+				figures: () => ({ kind: 'no frame', mount: settings.mountSize }),
+				candidates: () => [...framesWithSizes(context), ...clearEach(context, ['mount'])],
+			},
+		];
 	const hasPicture = cells.pictureWidth !== undefined && cells.pictureHeight !== undefined;
 	const hasWindow = cells.windowWidth !== undefined && cells.windowHeight !== undefined;
 	if (cells.shape || hasPicture || hasWindow || !hasMount) return [];
@@ -55,11 +64,23 @@ export const needsSize: Finder = (context) => {
 	];
 };
 
+/** Whether the mount is to be what its frame takes, and no frame with a size is named. */
+const isFrameMissing = (mount: MountCell, { mountSize }: Settings): boolean =>
+	mount.kind === 'show' && (mount.lacksFrame === true || mountSize === undefined);
+
+/** Each frame of the list that has a size. */
+const framesWithSizes = ({ settings }: RowContext): Candidate[] =>
+	settings.frames
+		.filter(({ size }) => size)
+		.map(({ name }) => ({ offer: { kind: 'use the frame', frame: name }, change: { frame: name } }));
+
 /** The show's mount by its sides, as it lies: then it counts as typed, and a shape gives way to it. */
-function nameTheShows(context: RowContext): Candidate {
-	const { width, height } = context.settings.mountSize;
-	return {
-		offer: { kind: 'use the show’s mount', size: { width, height } },
-		change: { mount: `${context.text(width)} x ${context.text(height)}` },
-	};
+function nameTheShows({ settings: { mountSize }, text }: RowContext): Candidate[] {
+	if (!mountSize) return [];
+	return [
+		{
+			offer: { kind: 'use the show’s mount', size: mountSize },
+			change: { mount: `${text(mountSize.width)} x ${text(mountSize.height)}` },
+		},
+	];
 }

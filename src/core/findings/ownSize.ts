@@ -1,4 +1,5 @@
 import { isSame, type Length } from '../length/length.ts';
+import type { Size } from '../length/size.ts';
 import type { ColumnName } from '../show/columns.ts';
 import { columnOf } from '../row/columnOfSize.ts';
 import { clear, sizeColumns, typedOf } from './candidates.ts';
@@ -7,24 +8,25 @@ import { axes, type Candidate, type Finder, type RowContext } from './found.ts';
 
 /** `own-size`: the mount is not the show's, because of what is typed. Says which cell to clear. */
 export const ownSize: Finder = (context) => {
-	const { solution, read } = context;
+	const { solution, read, settings } = context;
 	const { mountWidth, mountHeight } = solution.solved;
-	if (read.cells.mount.kind !== 'show' || solution.mountSource === 'show') return [];
+	const { mountSize: shows } = settings;
+	if (!shows || read.cells.mount.kind !== 'show' || solution.mountSource === 'show') return [];
 	if (mountWidth === undefined && mountHeight === undefined) return [];
-	if (mountWidth !== undefined && mountHeight !== undefined && isShows(context, mountWidth, mountHeight)) return [];
+	if (mountWidth !== undefined && mountHeight !== undefined && isSize(shows, mountWidth, mountHeight)) return [];
 	return [
 		{
 			code: 'own-size',
 			level: 'look',
 			cells: axes.map(({ mount }) => mount).filter((key) => solution.solved[key] !== undefined),
-			figures: () => figuresOf(context),
+			figures: () => figuresOf(context, shows),
 			candidates: () => backToTheShows(context),
 		},
 	];
 };
 
-function figuresOf(context: RowContext): FiguresByCode['own-size'] {
-	const { solution, settings } = context;
+function figuresOf(context: RowContext, shows: Size): FiguresByCode['own-size'] {
+	const { solution } = context;
 	const { mountWidth, mountHeight } = solution.solved;
 	// A picture that is too large is no slip: what else is typed, then both sides of it, are named first.
 	const first = backToTheShows(context).find(({ change }) => {
@@ -33,16 +35,16 @@ function figuresOf(context: RowContext): FiguresByCode['own-size'] {
 	});
 	return {
 		mount: { width: mountWidth, height: mountHeight },
-		shows: settings.mountSize,
+		shows,
 		...(first
 			? { clear: { columns: Object.keys(first.change) as ColumnName[] } }
 			: { typed: { columns: typedOf(context, sizeColumns) } }),
 	};
 }
 
-const isShows = ({ settings: { mountSize } }: RowContext, width: Length, height: Length) =>
-	(isSame(width, mountSize.width) && isSame(height, mountSize.height)) ||
-	(isSame(width, mountSize.height) && isSame(height, mountSize.width));
+const isSize = (size: Size, width: Length, height: Length) =>
+	(isSame(width, size.width) && isSame(height, size.height)) ||
+	(isSame(width, size.height) && isSame(height, size.width));
 
 /** Each typed size cleared by itself, then the pairs that are typed together. */
 function backToTheShows(context: RowContext): Candidate[] {

@@ -67,6 +67,7 @@ export function slipGroups(context: RowContext): readonly SlipGroup[] {
 }
 
 function hasTwoLengths({ read: { cells }, row, settings }: RowContext, key: 'mount' | 'paper'): boolean {
+	if (key === 'mount' && cells.mount.kind === 'size' && cells.mount.isOfFrame) return false;
 	return sizeIn(cells, key) !== undefined && namedSize(row.typed[key] ?? '', settings.sizes) === undefined;
 }
 

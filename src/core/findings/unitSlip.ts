@@ -80,8 +80,8 @@ const isInTrouble = ({ width, height }: Solution): boolean =>
 	[width, height].some((outcome) => outcome === 'conflict' || outcome === 'does not fit');
 
 /** Whether the row asks for the show's mount and does not come out in it. */
-const isStray = ({ read, solution }: RowContext): boolean =>
-	read.cells.mount.kind === 'show' && solution.mountSource !== 'show';
+const isStray = ({ read, solution, settings }: RowContext): boolean =>
+	read.cells.mount.kind === 'show' && settings.mountSize !== undefined && solution.mountSource !== 'show';
 
 const leastOf = ({ solved }: Solution): number =>
 	Math.min(...(['side', 'top', 'bottom'] as const).map((key) => solved[key] ?? Infinity));
@@ -137,7 +137,7 @@ function isMended(context: RowContext, cells: Cells, after: Solution): boolean {
 
 /** How many times as large as the show's mount the row's is, or the other way round; 1 where it is not known. */
 function farFromShows({ solved: { mountWidth, mountHeight } }: Solution, { mountSize }: Settings): number {
-	if (!mountWidth || !mountHeight) return 1;
+	if (!mountWidth || !mountHeight || !mountSize) return 1;
 	const times = Math.max(mountWidth, mountHeight) / Math.max(mountSize.width, mountSize.height);
 	return Math.max(times, 1 / times);
 }
@@ -179,6 +179,7 @@ const largestOf = (values: readonly number[]): number => Math.max(1, ...values);
 
 /** Whether a mount of the row's own comes so near to the show's that only a slip can have kept it away. */
 function comesNear({ solved: before }: Solution, { solved: after }: Solution, { mountSize }: Settings): boolean {
+	if (!mountSize) return false;
 	const sides = [mountSize.width, mountSize.height];
 	const missOf = ({ mountWidth, mountHeight }: Solution['solved'], [across, down]: readonly number[]) =>
 		mountWidth === undefined || mountHeight === undefined

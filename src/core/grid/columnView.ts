@@ -15,11 +15,13 @@ export const viewColumns = [
 		'bottom weight',
 		'inner mount',
 		'paper',
+		'margin left',
+		'margin top',
 		'surface',
 		'board',
 		'inner board',
 	] as const),
-	...(['frame', 'glazing', 'spacer', 'wall', 'hang order'] as const),
+	...(['mounting', 'frame', 'glazing', 'spacer', 'backing', 'wall', 'hang order'] as const),
 	...(['maker', 'edition', 'signed on', 'copies', 'price', 'accepted', 'note'] as const),
 ] as const satisfies readonly (ColumnName | 'steps' | 'findings')[];
 

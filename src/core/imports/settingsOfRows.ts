@@ -67,8 +67,8 @@ function statedSettings(text: string): TypedSettings {
 function inWords(key: NamedKey, settings: Settings): string {
 	if (key === 'unit') return settings.unit;
 	if (key === 'mountSize') {
-		const { width, height } = settings.mountSize;
-		return formatSize(width, height, settings);
+		const { mountSize } = settings;
+		return mountSize ? formatSize(mountSize.width, mountSize.height, settings) : 'that of the frame';
 	}
 	if (key === 'bottomWeight') return weightWords(settings.bottomWeight, settings);
 	const length = settings[key];

@@ -18,6 +18,12 @@ const unitsPerNanometre = 10;
 /** The greatest length that is read: 10 m. */
 export const greatestLength = (10_000 * unitsPerMm) as Length;
 
+/** Millimetres in a metre. */
+export const mmPerMetre = 1000;
+
+/** The greatest length of what is sold by the roll: 1 km. */
+export const greatestRoll = (1000 * mmPerMetre * unitsPerMm) as Length;
+
 /** Lengths this far apart, or less, count as equal: 1 µm. */
 export const sameWithin = 10_000;
 

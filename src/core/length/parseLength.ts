@@ -1,5 +1,5 @@
 import { addFractions, type Fraction, timesRounded } from './fraction.ts';
-import { greatestLength, type Length, length } from './length.ts';
+import { greatestLength, type Length, length, mmPerMetre, toMm } from './length.ts';
 import { missingSpaceProblem } from './missingSpace.ts';
 import { numberAt, unsureProblem } from './quantity.ts';
 import type { Problem, Reading, Unit } from './reading.ts';
@@ -13,6 +13,8 @@ export interface LengthContext {
 	readonly isUnitStated?: boolean;
 	/** Whether zero is read: for an overlap, a reveal, a space. A size or border is above zero. */
 	readonly allowZero?: boolean;
+	/** The greatest length that is read. Blank: 10 m. */
+	readonly greatest?: Length;
 }
 
 /** A length as read. */
@@ -55,7 +57,13 @@ export function parseLength(text: string, context: LengthContext): Reading<ReadL
 	if (missing !== undefined) return missing;
 	const isWithoutUnit = typed.isFraction && typed.unit === undefined;
 	const isBareFraction = isWithoutUnit && !context.isUnitStated;
-	const read = toLength(typed, isBareFraction ? 'in' : context.unit, text, context.allowZero ?? false);
+	const read = toLength(
+		typed,
+		isBareFraction ? 'in' : context.unit,
+		text,
+		context.allowZero ?? false,
+		context.greatest,
+	);
 	if ('problem' in read) return read;
 	if (isWithoutUnit && !isBareFraction && context.unit !== 'in')
 		return unsureFraction(pieces.text, context.unit, 'the column is in', (reading) => parseLength(reading, context));
@@ -127,11 +135,19 @@ function unitAt(tokens: readonly Token[], at: number): TypedUnit | undefined {
 }
 
 /** A typed length as a length, rounded to 1 nm, or why it is none. */
-export function toLength(typed: TypedLength, bareUnit: TypedUnit, text: string, allowZero: boolean): Reading<Length> {
+export function toLength(
+	typed: TypedLength,
+	bareUnit: TypedUnit,
+	text: string,
+	allowZero: boolean,
+	greatest: Length = greatestLength,
+): Reading<Length> {
 	const rounded = timesRounded(typed.value, nanometres[typed.unit ?? bareUnit]);
 	if (typed.isNegative && rounded > 0n) return { problem: `${quoted(text)} is below zero: a length cannot be` };
 	if (rounded === 0n && !allowZero) return { problem: `${quoted(text)} is not above zero: a size or border must be` };
-	if (rounded * 10n > BigInt(greatestLength))
-		return { problem: `${quoted(text)} is more than 10 m, the greatest length that is read` };
+	if (rounded * 10n > BigInt(greatest))
+		return {
+			problem: `${quoted(text)} is more than ${toMm(greatest) / mmPerMetre} m, the greatest length that is read`,
+		};
 	return { value: length(Number(rounded * 10n)) };
 }

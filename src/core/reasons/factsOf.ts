@@ -2,7 +2,7 @@ import { formatLength, formatWithUnit } from '../length/formatLength.ts';
 import { type Length, nearestLength } from '../length/length.ts';
 import { hiddenByFrame } from '../row/frame.ts';
 import { paperPlace } from '../row/paperPlace.ts';
-import { boardThickness, faceOpening, stackParts, stackThickness } from '../row/stack.ts';
+import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 
@@ -38,9 +38,9 @@ export function factsOf(worked: WorkedRow, settings: Settings): readonly string[
 		facts.push(
 			`The paper ${size(place.paper.width, place.paper.height)} lies ${n(place.fromLeft)} from the mount’s left edge and ${say(place.fromTop)} from its top.`,
 		);
-	const parts = stackParts(worked, settings);
+	const layers = mountLayers(worked, settings);
 	facts.push(
-		`Mount${shows ? 's' : ''}${settings.undermount ? ', print and undermount' : ' and print'} are ${parts.map(n).join(' + ')} = ${say(stackThickness(worked, settings))} thick.`,
+		`Mount${shows ? 's' : ''}${settings.undermount ? ', print and undermount' : ' and print'} are ${layers.map(({ thickness: each }) => n(each)).join(' + ')} = ${say(thicknessOf(layers))} thick.`,
 	);
 	return facts;
 }

@@ -64,7 +64,7 @@ export function applyRules(cells: Cells, cover: Cover, settings: Settings): Rule
 			hasRoom(before.values, withWeight(tried.values, tried.relations, cells, settings).values, settings),
 		);
 		({ typed, agrees, relations, values, isShapeKept } = first ?? agreeing[0] ?? tries[0]!);
-	} else if (cells.mount.kind === 'show') {
+	} else if (cells.mount.kind === 'show' && settings.mountSize) {
 		for (const way of waysRound(settings.mountSize, liesWide(typed, values, ratio))) {
 			const tried = withMount(values, typed, agrees, way, relations);
 			const weighted = tried && withWeight(tried, relations, cells, settings);

@@ -8,12 +8,15 @@ export interface Shape {
 	readonly denominator: number;
 }
 
-/** What the mount cell says: nothing (the show's size), cut to suit the borders, no mount, or a size of its own. */
+/**
+ * What the mount cell says: nothing (the show's size), cut to suit the borders, no mount, or a size of its own. `frame` is
+ * the size that the row's frame takes; where no frame with a size is named, it counts as nothing.
+ */
 export type MountCell =
-	| { readonly kind: 'show' }
+	| { readonly kind: 'show'; readonly lacksFrame?: true }
 	| { readonly kind: 'fit' }
 	| { readonly kind: 'none' }
-	| { readonly kind: 'size'; readonly size: Size };
+	| { readonly kind: 'size'; readonly size: Size; readonly isOfFrame?: true };
 
 /** Whether a row has a mount, as its cells say. */
 export const hasMount = ({ mount }: Pick<Cells, 'mount'>): boolean => mount.kind !== 'none';

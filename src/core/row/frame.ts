@@ -1,24 +1,12 @@
 import { inches, mm, plus, sameWithin } from '../length/length.ts';
 import type { Size } from '../length/size.ts';
-import { type Frame, type Settings, unframed } from '../settings/settings.ts';
-import type { Row } from '../show/row.ts';
+import type { Frame, Settings } from '../settings/settings.ts';
 import type { RowBoards } from './boards.ts';
 import { type Cells, hasMount } from './cells.ts';
+import type { NamedFrame } from './namedFrame.ts';
 import { paperAsItLies } from './paperPlace.ts';
 import type { SolvedRow } from './solvedRow.ts';
 import { boardThickness } from './stack.ts';
-
-/** What is said of a row's frame, by the row or else by the show. */
-export interface NamedFrame {
-	/** Who says it; undefined where nobody does: then the frame goes by the size of what goes in. */
-	readonly by: 'row' | 'show' | undefined;
-	/** Whether it is said that there is no frame. */
-	readonly isUnframed: boolean;
-	/** The frame of the show's list that is named. */
-	readonly listed: Frame | undefined;
-	/** The name, where the show's list has no such frame. */
-	readonly missing: string | undefined;
-}
 
 /** The frame of a row. */
 export interface RowFrame {
@@ -29,21 +17,6 @@ export interface RowFrame {
 	readonly inside: Size | undefined;
 	/** How that lies in the frame; undefined where there is none, or nothing known to go in. */
 	readonly seat: Seat | undefined;
-}
-
-const bare = (name: string) => name.trim().toLowerCase();
-
-const unnamed: NamedFrame = { by: undefined, isUnframed: false, listed: undefined, missing: undefined };
-
-/** What is said of a row's frame. */
-export function nameFrame({ typed }: Row, { frame, frames }: Settings): NamedFrame {
-	const own = typed.frame?.trim() ?? '';
-	const name = own === '' ? frame : own;
-	if (name === undefined) return unnamed;
-	const isUnframed = bare(name) === unframed;
-	const listed = frames.find((each) => bare(each.name) === bare(name));
-	const missing = isUnframed || listed ? undefined : name;
-	return { by: own === '' ? 'show' : 'row', isUnframed, listed, missing };
 }
 
 /** The frame of a row as it is worked out. */
@@ -111,7 +84,7 @@ const playIn = (rebate: Size, inside: Size) => ({
 });
 
 /** What of a row its frame hides something of. */
-export interface Framed {
+export interface Hiding {
 	readonly hasMount: boolean;
 	readonly frame: RowFrame;
 	readonly boards: RowBoards;
@@ -125,7 +98,7 @@ export function hiddenByFrame({
 	hasMount,
 	frame: { frame, seat },
 	boards,
-}: Framed): { readonly width: number; readonly height: number; readonly frame: Frame } | undefined {
+}: Hiding): { readonly width: number; readonly height: number; readonly frame: Frame } | undefined {
 	const lip = frame?.lip;
 	if (!hasMount || !frame || !seat || lip === undefined) return undefined;
 	const { play } = seat;

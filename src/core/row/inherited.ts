@@ -24,7 +24,8 @@ export function inheritedBy(cells: Cells, { solved, cover }: Solution, settings:
 	const { mountSize, bottomWeight } = settings;
 	const is = (value: Length | undefined, wanted: Length) => value === undefined || isSame(value, wanted);
 	const lies = (width: Length, height: Length) => is(solved.mountWidth, width) && is(solved.mountHeight, height);
-	const isShows = lies(mountSize.width, mountSize.height) || lies(mountSize.height, mountSize.width);
+	const isShows =
+		mountSize !== undefined && (lies(mountSize.width, mountSize.height) || lies(mountSize.height, mountSize.width));
 	return {
 		mount: cells.mount.kind === 'show' && isShows ? mountSize : undefined,
 		bottomWeight: cells.bottomWeight === undefined ? bottomWeight : undefined,

@@ -5,10 +5,12 @@ import { parseSize } from '../length/parseSize.ts';
 import { parseWeight } from '../length/parseWeight.ts';
 import { isProblem, type Reading, type Unit } from '../length/reading.ts';
 import { rememberedLength } from '../length/rememberedLength.ts';
-import type { Settings } from '../settings/settings.ts';
+import type { Size } from '../length/size.ts';
+import { mountOfFrame, type Settings } from '../settings/settings.ts';
 import { type ColumnName, kindOf } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
 import type { Cells, MountCell } from './cells.ts';
+import { type NamedFrame, nameFrame } from './namedFrame.ts';
 import { readCount } from './readCount.ts';
 
 /** A cell that could not be read: it stays as typed and counts as blank. */
@@ -68,7 +70,7 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 
 	const [pictureWidth, pictureHeight] = pair('picture width', 'picture height');
 	const paper = sizeOf('paper');
-	const mount = mountCell(textOf('mount'), () => sizeOf('mount'));
+	const mount = mountCell(textOf('mount'), nameFrame(row, settings), () => sizeOf('mount'));
 	const [mountWidth, mountHeight] = pair('mount width', 'mount height');
 	const [windowWidth, windowHeight] = pair('window width', 'window height');
 	const cells: Cells = {
@@ -94,12 +96,19 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 	return { cells, copies: read('copies', readCount) ?? 1, unread: withoutTwice(unread) };
 }
 
-function mountCell(text: string, size: () => Cells['paper']): MountCell {
+/** The word of the mount cell for the show's mount, beside a named frame too; it is not seen as a size by mistake. */
+export const mountOfShow = 'show';
+
+function mountCell(text: string, named: NamedFrame, size: () => Size | undefined): MountCell {
 	const word = text.toLowerCase();
-	if (word === '') return { kind: 'show' };
 	if (word === 'fit' || word === 'none') return { kind: word };
+	if (word === mountOfFrame || (word === '' && named.by === 'row')) {
+		if (named.listed?.size) return { kind: 'size', size: named.listed.size.takes, isOfFrame: true };
+		return word === '' ? { kind: 'show' } : { kind: 'show', lacksFrame: true };
+	}
+	if (word === '' || word === mountOfShow) return { kind: 'show' };
 	const read = size();
-	return read ? { kind: 'size', size: read } : { kind: 'show' };
+	return read ? { kind: 'size', size: { width: read.width, height: read.height } } : { kind: 'show' };
 }
 
 /** A width is read again where its height turns out to be inches; only the second reading counts. */

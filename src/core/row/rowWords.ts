@@ -1,7 +1,7 @@
 import type { ColumnName } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
 import { type Edition, parseEdition } from './edition.ts';
-import type { NamedFrame } from './frame.ts';
+import type { NamedFrame } from './namedFrame.ts';
 
 /** The words that `signed on` may hold. */
 export const signedOnWords = ['picture', 'margin', 'back', 'mount'] as const;
@@ -20,12 +20,19 @@ export const surfaceWords = [
 /** The words that `glazing` may hold. */
 export const glazingWords = ['none', 'glass', 'acrylic'] as const;
 
+/** The words that `mounting` may hold. */
+export const mountingWords = ['window', 'float'] as const;
+
 /** What the cells of words say; undefined where they are blank or say something else, which is kept as typed. */
 export interface RowWords {
 	readonly signedOn: (typeof signedOnWords)[number] | undefined;
 	readonly surface: (typeof surfaceWords)[number] | undefined;
 	/** Blank or another name: glass, but none where the row has no frame. */
 	readonly glazing: (typeof glazingWords)[number];
+	/** Blank or another name: some backing. */
+	readonly backing: 'none' | undefined;
+	/** What the cells of materials say, in small letters. */
+	readonly texts: { readonly glazing: string; readonly backing: string };
 	readonly edition: Edition | undefined;
 }
 
@@ -41,6 +48,8 @@ export function readWords(row: Row, { isUnframed }: NamedFrame): RowWords {
 		signedOn: oneOf('signed on', signedOnWords),
 		surface: oneOf('surface', surfaceWords),
 		glazing: oneOf('glazing', glazingWords) ?? (text('glazing') === '' && isUnframed ? 'none' : 'glass'),
+		backing: text('backing') === 'none' ? 'none' : undefined,
+		texts: { glazing: text('glazing'), backing: text('backing') },
 		edition: parseEdition(text('edition')),
 	};
 }

@@ -2,9 +2,12 @@ import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import { findBoards } from './boards.ts';
 import { type Cells, hasMount } from './cells.ts';
-import { findFrame, nameFrame } from './frame.ts';
+import { findFrame } from './frame.ts';
+import { frameRow } from './framed.ts';
 import { inheritedBy } from './inherited.ts';
-import { readCells } from './readCells.ts';
+import { findMaterials } from './materials.ts';
+import { type NamedFrame, nameFrame } from './namedFrame.ts';
+import { type ReadCells, readCells } from './readCells.ts';
 import { readWords } from './rowWords.ts';
 import { solveRow } from './solveRow.ts';
 import type { WorkedRow } from './workedRow.ts';
@@ -13,35 +16,42 @@ import type { WorkedRow } from './workedRow.ts';
 export function workOut(row: Row, settings: Settings): WorkedRow {
 	const read = readCells(row, settings);
 	const named = nameFrame(row, settings);
-	const solution = solveRow(read.cells, settings);
 	const isEmpty = Object.keys(row.typed).length === 0;
-	return {
-		read,
-		words: readWords(row, named),
-		inherited: inheritedBy(read.cells, solution, settings),
-		hasMount: hasMount(read.cells),
-		solution,
-		solved: solution.solved,
-		boards: findBoards(row, settings),
-		frame: findFrame(named, read.cells, solution.solved, settings),
-		// A row in which nothing is typed yet is no print: nothing is cut for it.
-		copies: isEmpty ? 0 : read.copies,
-	};
+	// A row in which nothing is typed yet is no print: nothing is cut for it.
+	const copies = isEmpty ? 0 : read.copies;
+	const fixed = { words: readWords(row, named), boards: findBoards(row, settings), copies };
+	return workedRow(read, named, fixed, settings);
 }
 
 /** The same row if its cells of figures said this: to try how they may have been meant. */
 export function workedOutAs(worked: WorkedRow, cells: Cells, settings: Settings): WorkedRow {
+	const { copies, unread } = worked.read;
+	return workedRow({ cells, copies, unread }, worked.frame.named, worked, settings);
+}
+
+/** @param fixed what does not hang on the cells of figures */
+function workedRow(
+	read: ReadCells,
+	named: NamedFrame,
+	{ words, boards, copies }: Pick<WorkedRow, 'words' | 'boards' | 'copies'>,
+	settings: Settings,
+): WorkedRow {
+	const { cells } = read;
+	const isMounted = hasMount(cells);
 	const solution = solveRow(cells, settings);
-	const { read, words, boards, frame, copies } = worked;
+	const frame = findFrame(named, cells, solution.solved, settings);
+	const materials = findMaterials(words, frame.frame !== undefined, settings);
 	return {
-		read: { cells, copies: read.copies, unread: read.unread },
+		read,
 		words,
 		inherited: inheritedBy(cells, solution, settings),
-		hasMount: hasMount(cells),
+		hasMount: isMounted,
 		solution,
 		solved: solution.solved,
 		boards,
-		frame: findFrame(frame.named, cells, solution.solved, settings),
+		frame,
+		materials,
+		framed: frameRow({ boards, read, hasMount: isMounted, materials }, frame, settings),
 		copies,
 	};
 }

@@ -1,6 +1,8 @@
 import type { RowBoards } from './boards.ts';
 import type { RowFrame } from './frame.ts';
+import type { FramedRow } from './framed.ts';
 import type { Inherited } from './inherited.ts';
+import type { RowMaterials } from './materials.ts';
 import type { ReadCells } from './readCells.ts';
 import type { RowWords } from './rowWords.ts';
 import type { Solution } from './solution.ts';
@@ -24,6 +26,10 @@ export interface WorkedRow {
 	readonly solved: SolvedRow;
 	readonly boards: RowBoards;
 	readonly frame: RowFrame;
+	/** The glazing and the backing. */
+	readonly materials: RowMaterials;
+	/** How it hangs: outer size, stack, weight. */
+	readonly framed: FramedRow;
 	/** How many of it are made: 1 where no number is typed, 0 for a row in which nothing is. */
 	readonly copies: number;
 }

@@ -18,6 +18,8 @@ export interface DefaultSettings {
 	readonly frameClearance: string;
 	readonly pointsRoom: string;
 	readonly leastSpacer: string;
+	readonly saw: string;
+	readonly proofs: string;
 }
 
 const metric: DefaultSettings = {
@@ -36,6 +38,8 @@ const metric: DefaultSettings = {
 	frameClearance: '3 mm',
 	pointsRoom: '2 mm',
 	leastSpacer: '3 mm',
+	saw: '5 mm',
+	proofs: '0',
 };
 
 const inch: DefaultSettings = {
@@ -54,6 +58,8 @@ const inch: DefaultSettings = {
 	frameClearance: '1/8 in',
 	pointsRoom: '1/16 in',
 	leastSpacer: '1/8 in',
+	saw: '3/16 in',
+	proofs: '0',
 };
 
 /** The defaults of a show in a unit: metric ones, or round figures in inches. */

@@ -10,6 +10,7 @@ const lengthKeys = new Set([
 	...['ruler', 'border', 'leastBorder', 'overlap', 'reveal', 'cuttingTolerance', 'hingeMargin', 'innerBlankSmaller'],
 	...['width', 'height', 'thickness', 'trim', 'depth', 'lip', 'moulding', 'within'],
 	...['rebateWidth', 'rebateHeight', 'clearance', 'frameClearance', 'pointsRoom', 'leastSpacer', 'backingSmaller'],
+	...['saw', 'stick', 'roll', 'margin'],
 	...['greatest', 'least', 'correction', 'overcut', 'slipBoard'],
 ]);
 

@@ -14,6 +14,7 @@ import {
 	valueOf,
 	wholeSetting,
 	wordSetting,
+	wordsSetting,
 } from './settingValue.ts';
 import type { PriceReader } from './readPrice.ts';
 import { type Board, type Glazing, glazingMaterials, type Offcut } from './settings.ts';
@@ -107,6 +108,3 @@ function densitySetting(value: unknown): Reading<number> {
 	const density = Number(read.value.number);
 	return isKilograms && density > 0 ? { value: density } : { problem };
 }
-
-const wordsSetting = (value: unknown): Reading<string> =>
-	typeof value === 'string' ? { value: value.trim() } : { problem: `${shown(value)} is not a text` };

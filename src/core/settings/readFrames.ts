@@ -4,18 +4,20 @@ import { downToRuler } from '../length/ruler.ts';
 import type { Size } from '../length/size.ts';
 import type { PlainRecord } from '../values/isRecord.ts';
 import type { StockContext } from './readBoards.ts';
+import { ownValue } from '../values/ownValue.ts';
 import {
 	isAbsent,
 	lengthSetting,
 	numberAndUnit,
 	optionalSettings,
 	recordsOf,
+	shown,
 	sizeOfRecord,
 	textSetting,
 	valueOf,
 	wholeSetting,
 } from './settingValue.ts';
-import { type Frame, unframed } from './settings.ts';
+import { type Frame, type IncludedPart, unframed } from './settings.ts';
 
 /** What frames are read by. */
 interface FrameContext extends StockContext {
@@ -40,6 +42,8 @@ export function readFrames(value: unknown, context: FrameContext): readonly Fram
 			weightKgPerMetre: ['weight', weightSetting],
 			price: ['price', context.price],
 			count: ['count', (typed) => wholeSetting(typed, 0)],
+			stick: ['stick', (typed) => lengthSetting(typed, context)],
+			includes: ['includes', includesSetting],
 		});
 		if (name === undefined || size === undefined) return [];
 		if (name.toLowerCase() !== unframed)
@@ -80,6 +84,26 @@ const each = ({ width, height }: Size, change: (side: Length) => Length): Size =
 	width: change(width),
 	height: change(height),
 });
+
+/** What comes with a frame: `glazing`, `backing`, both or neither. */
+function includesSetting(value: unknown): Reading<readonly IncludedPart[]> {
+	const words = (Array.isArray(value) ? value : [value]).flatMap((word: unknown) =>
+		typeof word === 'string'
+			? word
+					.toLowerCase()
+					.split(/\s*(?:,|\+|&|\band\b)\s*/)
+					.filter((part) => part !== '')
+			: [word],
+	);
+	const known: Readonly<Record<string, readonly IncludedPart[]>> = {
+		...{ glazing: ['glazing'], backing: ['backing'] },
+		...{ both: ['glazing', 'backing'], neither: [], none: [] },
+	};
+	const parts = words.map((word) => (typeof word === 'string' ? ownValue(known, word.trim()) : undefined));
+	return parts.every((part) => part !== undefined)
+		? { value: [...new Set(parts.flat())] }
+		: { problem: `${shown(value)} is none of: glazing, backing, both, neither` };
+}
 
 /** The weight of a metre of moulding, in kg: `0.4`, `0.4 kg`, `400 g`, with or without `/m`. */
 function weightSetting(value: unknown): Reading<number> {

@@ -10,6 +10,7 @@ import { readBacking, readBoards, readGlazing, readOffcuts } from './readBoards.
 import { readFrames } from './readFrames.ts';
 import { readLabels } from './readLabels.ts';
 import { readLimits } from './readLimits.ts';
+import { readPapers } from './readPapers.ts';
 import { showPrices } from './readPrice.ts';
 import { readSizes } from './readSizes.ts';
 import { readSupplies } from './readSupplies.ts';
@@ -23,9 +24,10 @@ import {
 	sizeSetting,
 	textSetting,
 	valueOf,
+	wholeSetting,
 	yesNoSetting,
 } from './settingValue.ts';
-import type { Settings, TypedSettings } from './settings.ts';
+import { frameNamed, mountOfFrame, type Settings, type TypedSettings } from './settings.ts';
 
 /** The keys that a show's settings may have. */
 export const settingKeys = [
@@ -56,6 +58,9 @@ export const settingKeys = [
 	'frames',
 	'frame',
 	'frameClearance',
+	'saw',
+	'papers',
+	'proofs',
 	'pointsRoom',
 	'leastSpacer',
 	'bench',
@@ -93,10 +98,14 @@ export function readSettings(typed: TypedSettings): {
 	const prices = showPrices(typed['currency'], report);
 	const stock = { ...context, price: prices.read };
 	const frameClearance = read('frameClearance', space);
+	const frames = readFrames(typed['frames'], { ...stock, ruler, frameClearance });
+	const frame = isAbsent(typed['frame']) ? undefined : valueOf(textSetting(typed['frame']), 'frame', context);
 	const settings: Omit<Settings, 'currency'> = {
 		unit,
 		ruler,
-		mountSize: readMountSize(typed['mountSize'], defaults.mountSize, context),
+		mountSize: isOfFrame(typed['mountSize'])
+			? frameNamed(frame, frames)?.size?.takes
+			: readMountSize(typed['mountSize'], defaults.mountSize, context),
 		sizes: context.sizes,
 		border: read('border', border),
 		leastBorder: read('leastBorder', space),
@@ -121,9 +130,12 @@ export function readSettings(typed: TypedSettings): {
 		backing: readBacking(typed['backing'], stock),
 		backingSmaller: read('backingSmaller', space),
 		supplies: readSupplies(typed['supplies'], stock),
-		frames: readFrames(typed['frames'], { ...stock, ruler, frameClearance }),
-		frame: isAbsent(typed['frame']) ? undefined : valueOf(textSetting(typed['frame']), 'frame', context),
+		frames,
+		frame,
 		frameClearance,
+		saw: read('saw', space),
+		papers: readPapers(typed['papers'], stock),
+		proofs: read('proofs', (value) => wholeSetting(value, 0)),
 		pointsRoom: read('pointsRoom', space),
 		leastSpacer: read('leastSpacer', space),
 		bench: readBench(typed['bench'], context),
@@ -172,6 +184,9 @@ const weightSetting = (value: unknown): Reading<BottomWeight> =>
 	typeof value === 'string' || typeof value === 'number'
 		? parseWeight(`${value}`)
 		: { problem: 'not a bottom weight, such as 10 % or 6 mm' };
+
+/** Whether the mount size is said to be what the show's frame takes. */
+const isOfFrame = (value: unknown): boolean => typeof value === 'string' && value.trim().toLowerCase() === mountOfFrame;
 
 function readMountSize(value: unknown, byDefault: string, context: SettingContext): Size {
 	const size = isAbsent(value) ? undefined : sizeSetting(value, 'mountSize', context);

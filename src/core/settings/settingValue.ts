@@ -24,6 +24,8 @@ export interface SettingContext {
 	readonly unit: Unit;
 	/** The show's own sizes. */
 	readonly sizes: readonly NamedSize[];
+	/** The greatest length that is read. Blank: 10 m. */
+	readonly greatest?: Length;
 	readonly report: (key: string, problem: string) => void;
 }
 
@@ -50,7 +52,9 @@ const readTyped = <Value>(value: unknown, bareUnit: string, read: (text: string)
 
 /** One length; a number is mm. */
 export const lengthSetting = (value: unknown, context: SettingContext, allowZero = false): Reading<Length> => {
-	const reading = readTyped(value, 'mm', (text) => parseLength(text, { unit: context.unit, allowZero }), 'a length');
+	const { unit, greatest } = context;
+	const by = { unit, allowZero, ...(greatest !== undefined && { greatest }) };
+	const reading = readTyped(value, 'mm', (text) => parseLength(text, by), 'a length');
 	return 'value' in reading ? { value: reading.value.length } : reading;
 };
 
@@ -99,6 +103,10 @@ export function wholeSetting(value: unknown, least: number): Reading<number> {
 /** A text that is not blank. */
 export const textSetting = (value: unknown): Reading<string> =>
 	typeof value === 'string' && value.trim() !== '' ? { value: value.trim() } : { problem: 'no name is given' };
+
+/** A text, which may be any. */
+export const wordsSetting = (value: unknown): Reading<string> =>
+	typeof value === 'string' ? { value: value.trim() } : { problem: `${shown(value)} is not a text` };
 
 /** One of some words, whatever its capitals. */
 export function wordSetting<Word extends string>(value: unknown, words: readonly Word[]): Reading<Word> {

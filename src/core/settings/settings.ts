@@ -86,6 +86,15 @@ export interface Offcut {
 /** The word that says that a row has no frame. */
 export const unframed = 'none';
 
+/** The word that says that a mount is as large as its frame takes. */
+export const mountOfFrame = 'frame';
+
+/** A frame of a list by its name; undefined where it has none of that name. */
+export function frameNamed(name: string | undefined, frames: readonly Frame[]): Frame | undefined {
+	const wanted = name?.trim().toLowerCase();
+	return wanted ? frames.find((frame) => frame.name.trim().toLowerCase() === wanted) : undefined;
+}
+
 /** A frame that mounts go into. */
 export interface Frame {
 	readonly name: string;
@@ -94,11 +103,41 @@ export interface Frame {
 	/** How much larger its rebate is than what goes in, in all on each axis. */
 	readonly clearance: Length;
 	readonly depth?: Length;
+	/** How far the frame hides the edge of what goes in. */
 	readonly lip?: Length;
+	/** Width of the face, lip included. */
 	readonly moulding?: Length;
 	/** Weight of a metre of moulding, in kg. */
 	readonly weightKgPerMetre?: number;
+	/** Whole minor units of the show's currency, for a frame, or for one stick of moulding. */
 	readonly price?: number;
+	/** How many are there: frames, of a moulding sticks. Blank: as many as needed. */
+	readonly count?: number;
+	/** Length of a stick of moulding as it is sold. */
+	readonly stick?: Length;
+	/** What comes with it, and is not ordered again. */
+	readonly includes?: readonly IncludedPart[];
+}
+
+/** What may come with a frame. */
+export type IncludedPart = 'glazing' | 'backing';
+
+/** A paper to print on: sheets of one size, or a roll. */
+export interface Paper {
+	readonly name: string;
+	/** Of a sheet, or across a roll. */
+	readonly width: Length;
+	/** Of a sheet; undefined for a roll, which is cut as long as the picture asks. */
+	readonly height?: Length;
+	/** Length of the roll; undefined for sheets. */
+	readonly roll?: Length;
+	/** What the printer leaves blank on each side: zero prints to the edge. */
+	readonly margin: Length;
+	/** In words, as in the rows' cells. */
+	readonly surface?: string;
+	/** Whole minor units of the show's currency, for a pack or a roll. */
+	readonly price?: number;
+	readonly pack?: number;
 	readonly count?: number;
 }
 
@@ -164,8 +203,8 @@ export interface Bench {
 export interface Settings {
 	readonly unit: Unit;
 	readonly ruler: Length;
-	readonly mountSize: Size;
-	/** The name under which the mount size was given, if it was. */
+	/** Undefined where it is what the show's frame takes, and no frame with a size is named. */
+	readonly mountSize: Size | undefined;
 	readonly sizes: readonly NamedSize[];
 	readonly border: Length;
 	readonly leastBorder: Length;
@@ -198,6 +237,11 @@ export interface Settings {
 	readonly frame: string | undefined;
 	/** How much larger a rebate is than what goes in, in all on each axis. */
 	readonly frameClearance: Length;
+	/** What a cut of the saw takes of a stick, for each leg of a frame. */
+	readonly saw: Length;
+	readonly papers: readonly Paper[];
+	/** How many proofs are printed of each print, besides its copies. */
+	readonly proofs: number;
 	/** What must be left of a rebate's depth for the points that hold everything in. */
 	readonly pointsRoom: Length;
 	/** The least spacer that keeps the glazing off a print. */

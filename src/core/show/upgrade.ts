@@ -1,5 +1,6 @@
 import type { Reading } from '../length/reading.ts';
 import { shown } from '../settings/settingValue.ts';
+import { unframed } from '../settings/settings.ts';
 import { isRecord } from '../values/isRecord.ts';
 import { shownText } from '../values/shownText.ts';
 import { type PartName, parts } from './parts.ts';
@@ -71,8 +72,56 @@ export function withOwnBlanks<Settings>(settings: Settings): Settings {
 	return { ...settings, bench: { ...typed, inner: 'own blank' } };
 }
 
+/** The word of a mount cell for what its frame takes; a size of the show's could have that name until then. */
+const frameWord = 'frame';
+const isFrameWord = (value: unknown): boolean =>
+	typeof value === 'string' && value.replace(/\s+/g, '').toLowerCase() === frameWord;
+
+/** The name that a size called `frame` has from then on. */
+const frameSizeName = 'frame size';
+
+/** Settings of the sixth form: a size of the show's could be called `frame`. */
+export function withoutFrameSize<Settings>(settings: Settings): Settings {
+	if (!isRecord(settings) || !Array.isArray(settings['sizes'])) return settings;
+	const sizes: readonly unknown[] = settings['sizes'];
+	if (!sizes.some((size) => isRecord(size) && isFrameWord(size['name']))) return settings;
+	const named = sizes.map((size) =>
+		isRecord(size) && isFrameWord(size['name']) ? { ...size, name: frameSizeName } : size,
+	);
+	return { ...settings, sizes: named, ...(isFrameWord(settings['mountSize']) && { mountSize: frameSizeName }) };
+}
+
+/** Whether settings of the sixth form have a size called `frame`. */
+export const hasFrameSize = (settings: unknown): boolean => withoutFrameSize(settings) !== settings;
+
+/**
+ * A row of the sixth form: a blank mount cell was the show's mount beside any frame; now it is what the frame takes, and
+ * `show` says what it was. Paper and mount cells that name a size called `frame` have its new name.
+ * @returns the same object if nothing changes
+ */
+export function rowBeforeFrames<Row>(row: Row, hasSize: boolean): Row {
+	if (!isRecord(row) || !isRecord(row['typed'])) return row;
+	const typed: Stored = row['typed'];
+	const isBlank = (column: string) => typeof typed[column] !== 'string' || typed[column].trim() === '';
+	const isFramed = !isBlank('frame') && (typed['frame'] as string).trim().toLowerCase() !== unframed;
+	const changed = Object.fromEntries([
+		...(isFramed && isBlank('mount') ? [['mount', 'show']] : []),
+		...['mount', 'paper'].flatMap((column) => (hasSize && isFrameWord(typed[column]) ? [[column, frameSizeName]] : [])),
+	]);
+	return Object.keys(changed).length === 0 ? row : { ...row, typed: { ...typed, ...changed } };
+}
+
+/** Mounts were never made to their frames. */
+const beforeFrames: Upgrade = ({ settings, rows, ...stored }) => ({
+	...stored,
+	...(settings !== undefined && { settings: withoutFrameSize(settings) }),
+	...(rows !== undefined && {
+		rows: Array.isArray(rows) ? rows.map((row: unknown) => rowBeforeFrames(row, hasFrameSize(settings))) : rows,
+	}),
+});
+
 /** The version of the stored form that is written. */
-export const storedVersion = 6;
+export const storedVersion = 7;
 
 /**
  * What makes each version into the next, by the older version's number; a change of the stored form raises
@@ -84,6 +133,7 @@ export const upgrades: Readonly<Record<number, Upgrade>> = {
 	3: settingsNamed,
 	4: viewsApart,
 	5: withInnerCut,
+	6: beforeFrames,
 };
 
 /**

@@ -87,6 +87,8 @@ const plan: readonly Plan[] = [
 		group: 'Stock',
 		columns: [
 			['paper', 'paper', 116],
+			['margin left', 'margin left', 84],
+			['margin top', 'margin top', 84],
 			['surface', 'surface', 116],
 			['board', 'board', 128],
 			['inner board', 'inner', 128],
@@ -95,9 +97,11 @@ const plan: readonly Plan[] = [
 	{
 		group: 'Frame',
 		columns: [
+			['mounting', 'mounting', 92],
 			['frame', 'frame', 116],
 			['glazing', 'glazing', 84],
 			['spacer', 'spacer', 68],
+			['backing', 'backing', 84],
 		],
 	},
 	{
@@ -123,6 +127,8 @@ const plan: readonly Plan[] = [
 
 const labels: Partial<Record<GridColumn['key'], string>> = {
 	mount: 'Mount size',
+	'margin left': 'Margin left of the picture',
+	'margin top': 'Margin above the picture',
 	side: 'Side border',
 	top: 'Top border',
 	bottom: 'Bottom border',

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Tick } from '../../../src/core/show/tick.ts';
-import { inches, mm } from '../../../src/core/length/length.ts';
+import { inches, mm, toMm } from '../../../src/core/length/length.ts';
+import { workOut } from '../../../src/core/row/workOut.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import type { CutSheet } from '../../../src/core/show/cutSheet.ts';
 import { columns } from '../../../src/core/show/columns.ts';
 import type { Row } from '../../../src/core/show/row.ts';
@@ -50,7 +52,7 @@ describe('a show file', () => {
 	});
 
 	test('says what it is, before anything else', () => {
-		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 6,\n/);
+		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 7,\n/);
 		expect(isShowFileText(writeShowFile(show))).toBe(true);
 		expect(isShowFileText('title,note\n{,}')).toBe(false);
 	});
@@ -130,8 +132,8 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		['settings', { border: 70 }, /^this is no show file/],
 		[
 			'newer',
-			{ ...file, version: 7 },
-			/a show file of version 7, newer than the 6 that this app opens: update the app/,
+			{ ...file, version: 8 },
+			/a show file of version 8, newer than the 7 that this app opens: update the app/,
 		],
 		['without a version', { ...file, version: undefined }, /its version is not given/],
 		['of version 0', { ...file, version: 0 }, /its version is 0/],
@@ -145,12 +147,12 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		],
 		[
 			'with views that go on for ever',
-			`{"format":"evenhang-show","version":6,"views":${'['.repeat(30)}${']'.repeat(30)}}`,
+			`{"format":"evenhang-show","version":7,"views":${'['.repeat(30)}${']'.repeat(30)}}`,
 			/damaged: views has lists in lists more than 20 deep/,
 		],
 		[
 			'with a row of which something goes on for ever',
-			`{"format":"evenhang-show","version":6,"rows":[{"id":"a","x":${'['.repeat(30)}${']'.repeat(30)}}]}`,
+			`{"format":"evenhang-show","version":7,"rows":[{"id":"a","x":${'['.repeat(30)}${']'.repeat(30)}}]}`,
 			/damaged: rows\[0\]\.x has lists in lists more than 20 deep/,
 		],
 		['with rows that are no list', { ...file, rows: {} }, /damaged: rows is not a list/],
@@ -327,7 +329,47 @@ const fourthForm = `{
 }
 `;
 
+/** As version 6 wrote it: no mount was made to its frame, and a size could be called so. */
+const sixthForm = `{
+	"format": "evenhang-show",
+	"version": 6,
+	"name": "Salt",
+	"settings": {
+		"unit": "mm",
+		"mountSize": "Frame",
+		"sizes": [{ "name": "Frame", "width": 600, "height": 450 }, { "name": "Small", "width": 300, "height": 200 }],
+		"frames": [{ "name": "Oak", "width": 700, "height": 500 }]
+	},
+	"rows": [
+		{ "id": "a", "order": 1, "typed": { "shape": "3:2", "frame": "Oak" } },
+		{ "id": "b", "order": 2, "typed": { "shape": "3:2", "frame": "Oak", "mount": "fit" } },
+		{ "id": "c", "order": 3, "typed": { "shape": "3:2", "frame": " None " } },
+		{ "id": "d", "order": 4, "typed": { "shape": "3:2", "mount": "frame", "paper": " FRAME" } },
+		{ "id": "e", "order": 5, "typed": { "shape": "3:2" }, "extra": { "mounting": "wet" } }
+	]
+}
+`;
+
 describe('older forms', () => {
+	test('a row of version 6 keeps the show’s mount beside its frame, and a size called frame has another name', () => {
+		const opened = readShowFile(sixthForm);
+		if ('problem' in opened) throw new Error(opened.problem);
+		const { settings, rows } = opened.value;
+		expect(settings).toMatchObject({ mountSize: 'frame size', sizes: [{ name: 'frame size' }, { name: 'Small' }] });
+		expect(rows.map(({ typed }) => typed)).toEqual([
+			{ shape: '3:2', frame: 'Oak', mount: 'show' },
+			{ shape: '3:2', frame: 'Oak', mount: 'fit' },
+			{ shape: '3:2', frame: ' None ' },
+			{ shape: '3:2', mount: 'frame size', paper: 'frame size' },
+			{ shape: '3:2' },
+		]);
+		const read = readSettings(settings);
+		expect(read.problems).toEqual([]);
+		const widths = rows.map((row) => toMm(workOut(row, read.settings).solved.mountWidth!));
+		expect(widths.filter((_, i) => i !== 1)).toEqual([600, 600, 600, 600]);
+		expect(readShowFile(writeShowFile(opened.value))).toEqual(opened);
+	});
+
 	test('what a file of version 3 calls the width and height of a frame is its rebate, and a price in coins', () => {
 		const opened = readShowFile(thirdForm);
 		if ('problem' in opened) throw new Error(opened.problem);
@@ -372,7 +414,7 @@ describe('older forms', () => {
 
 	test.each([
 		['version 4', fourthForm],
-		['today’s version, written by hand', fourthForm.replace('"version": 4', '"version": 6')],
+		['today’s version, written by hand', fourthForm.replace('"version": 4', '"version": 7')],
 	])('views among the settings of a file of %s are those of the show', (_, text) => {
 		const opened = readShowFile(text);
 		if ('problem' in opened) throw new Error(opened.problem);

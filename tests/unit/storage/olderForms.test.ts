@@ -28,7 +28,12 @@ interface Sample {
 
 const rows = [
 	{ id: 'a', order: 1, typed: { title: 'Pier', side: '70' }, units: { side: 'mm' }, extra: { lab: '7' } },
-	{ id: 'b', order: 2.5, typed: { title: 'Quay' } },
+	{ id: 'b', order: 2.5, typed: { title: 'Quay', frame: 'Oak', paper: 'Frame' } },
+] as const satisfies Show['rows'];
+/** A blank mount cell was the show's mount beside any frame, and a size could be called `frame`. */
+const renewedRows = [
+	rows[0],
+	{ ...rows[1], typed: { ...rows[1].typed, mount: 'show', paper: 'frame size' } },
 ] as const satisfies Show['rows'];
 const spoilt = { row: 'a', copy: 1, part: 'mount', side: 'spoilt', times: 2 } as const;
 const innerCut = {
@@ -52,11 +57,15 @@ const record = (more: Readonly<Record<string, unknown>>): Kept => ['shows', { id
 const oldFrames = {
 	boards: [{ name: 'Chalk', width: 600, height: 900, price: '1250' }],
 	frames: [{ name: 'Oak', width: '502', height: 402 }],
+	sizes: [{ name: 'Frame', width: 297, height: 420 }],
 };
 const newFrames = {
 	boards: [{ name: 'Chalk', width: 600, height: 900, price: 1250 }],
 	frames: [{ name: 'Oak', rebateWidth: '502', rebateHeight: 402 }],
+	sizes: [{ name: 'frame size', width: 297, height: 420 }],
 };
+/** The new ones, but for the size's name. */
+const framesUntil6 = { ...newFrames, sizes: oldFrames.sizes };
 const views = { sort: { column: 'title', way: 'down' } };
 const ownBlanks = { bench: { inner: 'own blank' } };
 
@@ -78,21 +87,28 @@ const samples: Readonly<Record<number, Sample>> = {
 	},
 	3: {
 		stores: ['rows', 'ticks', 'exchanges', 'matchings'],
-		kept: [...since2, record({ settings: { ...newFrames, views }, cutSheets: [], revision: 7 })],
+		kept: [...since2, record({ settings: { ...framesUntil6, views }, cutSheets: [], revision: 7 })],
 		settings: { ...newFrames, ...ownBlanks },
 		views,
 		exchanges: 1,
 	},
 	4: {
 		stores: ['rows', 'ticks', 'exchanges', 'matchings'],
-		kept: [...since2, record({ settings: newFrames, views, cutSheets: [], revision: 7 })],
+		kept: [...since2, record({ settings: framesUntil6, views, cutSheets: [], revision: 7 })],
 		settings: { ...newFrames, ...ownBlanks },
 		views,
 		exchanges: 1,
 	},
 	5: {
 		stores: ['rows', 'ticks', 'exchanges', 'matchings'],
-		kept: [...since2, record({ settings: newFrames, views, cutSheets: [], revision: 7, takenBack: 2 })],
+		kept: [...since2, record({ settings: framesUntil6, views, cutSheets: [], revision: 7, takenBack: 2 })],
+		settings: newFrames,
+		views,
+		exchanges: 1,
+	},
+	6: {
+		stores: ['rows', 'ticks', 'exchanges', 'matchings', 'putAside'],
+		kept: [...since2, record({ settings: framesUntil6, views, cutSheets: [], revision: 7, takenBack: 2 })],
 		settings: newFrames,
 		views,
 		exchanges: 1,
@@ -103,7 +119,7 @@ async function leave(version: number, { stores, kept }: Sample, ...more: readonl
 	const db = await openDB(databaseName, version, {
 		upgrade(old) {
 			old.createObjectStore('shows', { keyPath: 'id' });
-			for (const name of stores) old.createObjectStore(name);
+			for (const name of stores) old.createObjectStore(name, name === 'putAside' ? { autoIncrement: true } : {});
 		},
 	});
 	for (const [store, value, key] of [...kept, ...more]) await db.put(store, value, key);
@@ -131,7 +147,7 @@ test.each(Object.entries(samples))('what version %s left is there, in the form o
 		id: 'show',
 		name: 'Low tide',
 		settings,
-		rows,
+		rows: renewedRows,
 		ticks: [spoilt, innerCut],
 		...(seen !== undefined && { views: seen }),
 	};
@@ -160,7 +176,7 @@ test.each(Object.entries(samples))(
 			...(hasExchanges ? [['exchanges', [], ['show', 'y']] satisfies Kept] : []),
 		);
 		const store = open();
-		expect((await store.read('show')).show.rows).toEqual(rows);
+		expect((await store.read('show')).show.rows).toEqual(renewedRows);
 		const shelf = openShelfStore(databaseName);
 		onTestFinished(() => shelf.close());
 		expect((await shelf.list()).map(({ id, prints }) => [id, prints])).toEqual([

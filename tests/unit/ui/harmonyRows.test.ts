@@ -25,7 +25,7 @@ test('each print of a choice says whether it changes, and if not, why', () => {
 		'no mount',
 		'same',
 	]);
-	const tight = harmonise(rows.slice(0, 1), { ...settings, leastBorder: settings.mountSize.width }, 1).rows;
+	const tight = harmonise(rows.slice(0, 1), { ...settings, leastBorder: settings.mountSize!.width }, 1).rows;
 	expect(harmonyRows(tight, rows, results).map(({ standing }) => standing)).toEqual(['fits none']);
 	expect(harmonyRows(harmonised, rows.slice(1), results.slice(1)).map(({ row }) => row.id)).toEqual([
 		'1',

@@ -87,7 +87,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	},
 
 	'too-deep': ({ what, parts, total, depth, left, points }, say) => {
-		const deep = `${capital(listed([...what, 'backing']))} are about ${sum(parts, say)} = ${say.figure(total)} deep`;
+		const deep = `${capital(listed(what))} are about ${sum(parts, say)} = ${say.figure(total)} deep`;
 		return points === undefined
 			? `${deep}, ${say.say(-left)} more than the rebate’s ${say.figure(depth)}.`
 			: `${deep}: ${say.say(left)} of the rebate’s ${say.figure(depth)} is left, and points need ${say.say(points)}.`;
@@ -137,6 +137,8 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			const ways = found.open.length > 1 ? openWays : openWaysOfOne;
 			return `The ${found.open.length > 1 ? 'size' : found.open[0]} cannot be worked out yet: type ${missing}, ${ways[found.or]}.`;
 		}
+		if (found.kind === 'no frame')
+			return `The mount is to be what its frame takes, and no frame with a size is named${found.mount ? `: the show’s ${size(found.mount)} counts` : ''}. Name one.`;
 		const { columns } = found.blank;
 		const left = found.size
 			? `: ${size(found.size)} is what the mount leaves`

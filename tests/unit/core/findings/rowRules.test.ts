@@ -198,9 +198,9 @@ const cases: readonly RuleCase[] = [
 	{
 		code: 'lip-shrinks',
 		level: 'look',
-		told: 'picture 592 x 306, frame Oak, board White',
+		told: 'picture 592 x 306, mount show, frame Oak, board White',
 		says: 'one sees nothing of the side’s 7',
-		not: 'picture 456 x 306, frame Oak, board White',
+		not: 'picture 456 x 306, mount show, frame Oak, board White',
 		show: stocked({ frames: [{ ...frames[0], lip: '10 mm' }] }),
 	},
 	{

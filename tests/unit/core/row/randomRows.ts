@@ -134,7 +134,7 @@ function mapped([cells, settings]: readonly [Cells, Settings], { size, border, r
 	const show = {
 		...settings,
 		ruler,
-		mountSize: sizeOf(settings.mountSize),
+		mountSize: settings.mountSize && sizeOf(settings.mountSize),
 		border: border(settings.border),
 		overlap: onGrid(settings.overlap, mm(1)),
 	};

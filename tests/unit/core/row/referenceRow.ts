@@ -205,7 +205,7 @@ function withMount(cells: Cells, cover: Cover, settings: Settings): Start & { re
 		const roomy = agreeing.find(({ system, agrees }) => hasRoom(start.system, weighted(system, agrees), settings));
 		return { ...(roomy ?? agreeing[0] ?? tries[0]!), isShows: false };
 	}
-	if (cells.mount.kind !== 'show') return { ...start, isShows: false };
+	if (cells.mount.kind !== 'show' || !settings.mountSize) return { ...start, isShows: false };
 	for (const way of waysOf(settings.mountSize, start, cells)) {
 		const isOff = axes.some((axis) => {
 			const side = start.typed[mountKey[axis]];

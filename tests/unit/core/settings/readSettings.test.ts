@@ -18,7 +18,7 @@ test('metric defaults', () => {
 	const { ruler, mountSize, border, leastBorder, overlap, cuttingTolerance, hingeMargin, innerBlankSmaller, ...rest } =
 		read({});
 	expect(
-		[ruler, mountSize.width, mountSize.height, border, leastBorder, overlap, cuttingTolerance, hingeMargin].map(toMm),
+		[ruler, mountSize!.width, mountSize!.height, border, leastBorder, overlap, cuttingTolerance, hingeMargin].map(toMm),
 	).toEqual([1, 500, 400, 65, 40, 3, 2, 5]);
 	expect(toMm(innerBlankSmaller)).toBe(3);
 	expect(rest).toEqual({
@@ -42,6 +42,9 @@ test('metric defaults', () => {
 		frames: [],
 		frame: undefined,
 		frameClearance: mm(3),
+		saw: mm(5),
+		papers: [],
+		proofs: 0,
 		pointsRoom: mm(2),
 		leastSpacer: mm(3),
 		bench: { kind: 'guide' },
@@ -53,13 +56,13 @@ test('inch defaults', () => {
 		unit: 'in',
 	});
 	expect(
-		[ruler, mountSize.width, mountSize.height, border, leastBorder, overlap, cuttingTolerance, hingeMargin].map(
+		[ruler, mountSize!.width, mountSize!.height, border, leastBorder, overlap, cuttingTolerance, hingeMargin].map(
 			toInches,
 		),
 	).toEqual([1 / 16, 20, 16, 2.5, 1.5, 1 / 8, 1 / 16, 1 / 4]);
 	expect(toInches(innerBlankSmaller)).toBe(1 / 8);
-	const { frameClearance, pointsRoom, leastSpacer } = read({ unit: 'in' });
-	expect([frameClearance, pointsRoom, leastSpacer].map(toInches)).toEqual([1 / 8, 1 / 16, 1 / 8]);
+	const { frameClearance, pointsRoom, leastSpacer, saw } = read({ unit: 'in' });
+	expect([frameClearance, pointsRoom, leastSpacer, saw].map(toInches)).toEqual([1 / 8, 1 / 16, 1 / 8, 3 / 16]);
 });
 
 test('a show in cm has the metric defaults', () => {
@@ -255,6 +258,89 @@ test('the clearance of frames is the setting’s where they have none of their o
 		height: inches(16.125),
 	});
 	expect(read({ unit: 'in', frames, frameClearance: '1/4' }).frames[0]!.size!.rebate.width).toBe(inches(20.25));
+});
+
+test('what a frame comes with, and a stick of moulding', () => {
+	const frames = [
+		'glazing',
+		'Backing',
+		'both',
+		'neither',
+		'glazing and backing',
+		['backing', 'glazing'],
+		undefined,
+	].map((includes, i) => ({ name: `F${i}`, stick: '2.4 m', ...(includes !== undefined && { includes }) }));
+	const { frames: read_ } = read({ frames });
+	expect(read_.map(({ includes }) => includes)).toEqual([
+		...[
+			['glazing'],
+			['backing'],
+			['glazing', 'backing'],
+			[],
+			['glazing', 'backing'],
+			['backing', 'glazing'],
+			undefined,
+		],
+	]);
+	expect(toMm(read_[0]!.stick!)).toBe(2400);
+	expect(problemsOf({ frames: [{ name: 'Oak', includes: 'hooks' }] })).toEqual({
+		'frames[0].includes': 'hooks is none of: glazing, backing, both, neither',
+	});
+	expect(Object.keys(problemsOf({ frames: [{ name: 'Oak', includes: ['glazing', 3] }] }))).toEqual([
+		'frames[0].includes',
+	]);
+});
+
+test('papers are sheets or rolls', () => {
+	const { papers } = read({
+		papers: [
+			{
+				name: 'Rag',
+				width: 329,
+				height: '483 mm',
+				margin: '5 mm',
+				surface: 'matt',
+				price: '42.50',
+				pack: 25,
+				count: 3,
+			},
+			{ name: 'Rag roll', width: '61 cm', roll: '15 m', margin: 3 },
+			{ name: 'Card', width: 2, height: 5 },
+		],
+	});
+	expect(papers).toEqual([
+		{
+			...{ name: 'Rag', width: mm(329), height: mm(483), margin: mm(5), surface: 'matt' },
+			...{ price: 4250, pack: 25, count: 3 },
+		},
+		{ name: 'Rag roll', width: mm(610), roll: mm(15_000), margin: mm(3) },
+		{ name: 'Card', width: mm(2), height: mm(5), margin: mm(0) },
+	]);
+	expect(read({ papers: [{ name: 'Roll', width: 24, roll: '1/2' }] }).papers[0]?.roll).toBe(inches(1 / 2));
+	expect(
+		Object.keys(
+			problemsOf({
+				papers: [
+					{ width: 3, height: 4 },
+					{ name: 'Half', width: 3 },
+					{ name: 'Roll', width: 3, height: 4, roll: 5 },
+					{ name: 'Twice', width: 3, height: 4 },
+					{ name: 'twice', width: 3, height: 4 },
+					{ name: 'Thin', width: 3, height: 4, margin: -1 },
+				],
+			}),
+		),
+	).toEqual(['papers[0].name', 'papers[1].height', 'papers[2].height', 'papers[4].name', 'papers[5].margin']);
+	expect(read({ proofs: 2 }).proofs).toBe(2);
+	expect(Object.keys(problemsOf({ proofs: 'a few' }))).toEqual(['proofs']);
+});
+
+test('the mount size may be what the show’s frame takes', () => {
+	const frames = [{ name: 'Oak', rebateWidth: '503.5', rebateHeight: 403 }, { name: 'Made' }];
+	expect(sizeOf(read({ mountSize: 'Frame', frame: 'oak', frames }).mountSize)).toEqual([500, 400]);
+	for (const frame of ['Made', 'Elm', 'none', undefined])
+		expect(read({ mountSize: 'frame', ...(frame && { frame }), frames }).mountSize, frame).toBeUndefined();
+	expect(Object.keys(problemsOf({ sizes: [{ name: ' Frame', width: 1, height: 2 }] }))).toEqual(['sizes[0].name']);
 });
 
 test('the frame of the show is a name, and `none` is none', () => {
