@@ -48,7 +48,7 @@ function ambiguousAt(text: string, tokens: readonly Token[], slash: number): Amb
 	const spaced = Array.from(
 		digits.slice(1),
 		(_, at) => [digits.slice(0, at + 1), digits.slice(at + 1)] as const,
-	).filter(([whole, rest]) => !/^0/.test(whole) && !/^0/.test(rest) && BigInt(rest) < BigInt(parts));
+	).filter(([whole, rest]) => !whole.startsWith('0') && !rest.startsWith('0') && BigInt(rest) < BigInt(parts));
 	if (spaced.length === 0) return [];
 	const meanings = spaced.map(([whole, rest]) => `${whole} ${rest}/${parts}`);
 	return [{ start: over.start, end: under.end, meanings: [...meanings, mixed(BigInt(digits), BigInt(parts))] }];
