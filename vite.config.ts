@@ -18,6 +18,7 @@ const contentSecurityPolicy = [
 	"script-src 'self' 'wasm-unsafe-eval'", // the boards' solver is WebAssembly; scripts made from text stay forbidden
 	"style-src 'self'",
 	"img-src 'self'",
+	"font-src 'self'",
 	"connect-src 'self'",
 	"worker-src 'self'",
 	"manifest-src 'self'",

@@ -10,6 +10,7 @@ const contentTypes: Readonly<Record<string, string>> = {
 	'.svg': 'image/svg+xml',
 	'.txt': 'text/plain; charset=utf-8',
 	'.wasm': 'application/wasm',
+	'.woff2': 'font/woff2',
 	'.webmanifest': 'application/manifest+json; charset=utf-8',
 };
 
