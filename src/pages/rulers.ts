@@ -5,7 +5,7 @@ import type { Unit } from '../core/length/reading.ts';
 export const rulers = [
 	{ value: '1 mm', label: '1 mm', length: mm(1) },
 	{ value: '0.5 mm', label: '0.5 mm', length: mm(0.5) },
-	{ value: '1/8 in', label: '⅛ in', length: inches(1 / 8) },
+	{ value: '1/8 in', label: '1/8 in', length: inches(1 / 8) },
 	{ value: '1/16 in', label: '1/16 in', length: inches(1 / 16) },
 	{ value: '1/32 in', label: '1/32 in', length: inches(1 / 32) },
 ] as const;

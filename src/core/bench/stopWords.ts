@@ -1,4 +1,4 @@
-import { formatLarge, type Scale } from '../length/formatLength.ts';
+import { formatLength, type Scale } from '../length/formatLength.ts';
 import type { Bench } from '../settings/settings.ts';
 import type { CutSide } from '../show/tick.ts';
 import type { BenchStep, Cut } from './benchPlan.ts';
@@ -28,5 +28,5 @@ export function stopsInWords({ start, end, cuts }: BenchStep, bench: Bench, scal
 	if (start === undefined || end === undefined) return '';
 	const places = stopPlaces(cuts, bench);
 	const from = endStopFrom(bench);
-	return `start ${formatLarge(start, scale)}, ${places.start}; end ${formatLarge(end, scale)}${from && ` ${from}`}, ${places.end}`;
+	return `start ${formatLength(start, scale)}, ${places.start}; end ${formatLength(end, scale)}${from && ` ${from}`}, ${places.end}`;
 }

@@ -1,4 +1,4 @@
-import { type Length, length, unitsPerInch, unitsPerMm } from './length.ts';
+import { inches, type Length, length, mm, unitsPerInch, unitsPerMm } from './length.ts';
 import type { Unit } from './reading.ts';
 import { isOnRuler } from './ruler.ts';
 
@@ -24,20 +24,10 @@ const decimalsOfAUnit: Readonly<Record<Unit, number>> = { mm: 7, cm: 8, in: 9 };
 
 const unitsPer64th = unitsPerInch / 64;
 
-const fractionSigns: Readonly<Record<string, string>> = {
-	'1/2': '½',
-	'1/4': '¼',
-	'3/4': '¾',
-	'1/8': '⅛',
-	'3/8': '⅜',
-	'5/8': '⅝',
-	'7/8': '⅞',
-};
-
 /**
- * A length as it is shown to people, without its unit: `70`, `71.5`, `2⅝`, `16 5/16`. On the ruler it is shown as it is,
- * elsewhere rounded to 0.1 mm, 0.01 cm or 1/64 in; inches are a fraction, never decimals. Below zero it has a minus
- * sign, not a hyphen.
+ * A length as it is shown to people, without its unit: `70`, `71.5`, `2 5/8`, `16 5/16`. On the ruler it is shown as it is,
+ * elsewhere rounded to 0.1 mm, 0.01 cm or 1/64 in; inches are a fraction, never decimals, and always written alike: there
+ * is no sign for a 32nd, so signs such as ⅝ would stand beside figures. Below zero it has a minus sign, not a hyphen.
  */
 export const formatLength = (value: Length, scale: Scale): string =>
 	signed(value, scale.unit === 'in' ? inchFraction(Math.abs(value)) : metric(Math.abs(value), scale.unit, scale.ruler));
@@ -50,7 +40,7 @@ export const formatFiner = (value: Length, { unit }: Scale, steps: number): stri
 	signed(
 		value,
 		unit === 'in'
-			? inchFraction(Math.abs(value), fractionSigns, 64 * 2 ** steps)
+			? inchFraction(Math.abs(value), 64 * 2 ** steps)
 			: decimals(Math.abs(value), unitsIn[unit], decimalsShown[unit] + steps),
 	);
 
@@ -70,17 +60,17 @@ function metric(size: number, unit: Metric, ruler: Length): string {
  */
 export function formatTypeable(value: Length, unit: Unit): string {
 	const isFraction = unit === 'in' && value >= 0 && value % unitsPer64th === 0;
-	return `${isFraction ? inchFraction(value, {}) : formatExact(value, unit)} ${unit}`;
+	return `${isFraction ? inchFraction(value) : formatExact(value, unit)} ${unit}`;
 }
 
-/**
- * A length as bench and knife show it, without its unit: `2 5/8`. A sign such as ⅝ is too small to read from two metres,
- * and there is none for a 32nd, so that two ways of writing would stand side by side.
- */
-export const formatLarge = (value: Length, scale: Scale): string =>
-	scale.unit === 'in' ? signed(value, inchFraction(Math.abs(value), {})) : formatLength(value, scale);
+/** Graduations of a tape measure: what a length in the other unit is rounded to. */
+const tape: Readonly<Record<Unit, Length>> = { mm: mm(0.5), cm: mm(0.5), in: inches(1 / 16) };
 
-/** A length as it stands in a sentence: `70 mm`, `2⅝ in`. */
+/** A length as a tape shows it, without its unit: to the nearest 0.5 mm or 1/16 in. */
+export const formatOnTape = (value: Length, unit: Unit): string =>
+	formatLength(length(Math.round(value / tape[unit]) * tape[unit]), { unit, ruler: tape[unit] });
+
+/** A length as it stands in a sentence: `70 mm`, `2 5/8 in`. */
 export const formatWithUnit = (value: Length, scale: Scale): string => `${formatLength(value, scale)} ${scale.unit}`;
 
 /** A size as it stands in a sentence: `600 × 450 mm`. */
@@ -132,7 +122,7 @@ function unitsOf(text: string, perUnit: number): bigint {
 }
 
 /** Inches as a fraction of an inch, to the nearest 64th, or to the nearest finer part. */
-function inchFraction(units: number, signs = fractionSigns, parts = 64): string {
+function inchFraction(units: number, parts = 64): string {
 	const rounded = Math.round((units * parts) / unitsPerInch);
 	const whole = Math.floor(rounded / parts);
 	let over = rounded - whole * parts;
@@ -142,7 +132,5 @@ function inchFraction(units: number, signs = fractionSigns, parts = 64): string 
 		under /= 2;
 	}
 	if (over === 0) return `${whole}`;
-	const sign = signs[`${over}/${under}`];
-	if (sign !== undefined) return whole === 0 ? sign : `${whole}${sign}`;
 	return whole === 0 ? `${over}/${under}` : `${whole} ${over}/${under}`;
 }

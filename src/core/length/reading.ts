@@ -1,6 +1,9 @@
 /** The unit that a bare number is in. */
 export type Unit = 'mm' | 'cm' | 'in';
 
+/** The unit that a length is said in beside its own: inches beside metric ones, mm beside inches. */
+export const otherUnit = (unit: Unit): Unit => (unit === 'in' ? 'mm' : 'in');
+
 /** What a typed text was read as, or why it could not be: a sentence, and the texts it may have meant. */
 export type Reading<Value> = { readonly value: Value } | Problem;
 

@@ -12,7 +12,16 @@ import {
 	wholeSetting,
 	wordSetting,
 } from './settingValue.ts';
-import { type Bench, benchHands, benchWays, cutterHeads, endStops, guideSides, innerWays } from './settings.ts';
+import {
+	type Bench,
+	benchHands,
+	benchWays,
+	cutterHeads,
+	endStops,
+	guideSides,
+	innerWays,
+	secondUnitWords,
+} from './settings.ts';
 
 const isNone = (typed: unknown) => typeof typed === 'string' && typed.trim().toLowerCase() === 'none';
 /** Nothing under the mount may be typed as zero too. */
@@ -38,6 +47,7 @@ export function readBench(value: unknown, context: SettingContext): Bench {
 		bladeEvery: ['bladeEvery', (typed) => wholeSetting(typed, 1)],
 		hand: ['hand', (typed) => wordSetting(typed, benchHands)],
 		inner: ['inner', (typed) => wordSetting(typed, innerWays)],
+		secondUnit: ['secondUnit', (typed) => wordSetting(typed, secondUnitWords)],
 		head: ['head', (typed) => wordSetting(typed, cutterHeads)],
 		guideSide: ['guideSide', (typed) => wordSetting(typed, guideSides)],
 		endStop: ['endStop', (typed) => wordSetting(typed, endStops)],

@@ -166,6 +166,9 @@ export const guideSides = ['left', 'right'] as const;
 /** The words that `bench.endStop` may hold: the edge from which the scale of the end stop reads. */
 export const endStops = ['from the end', 'from the start'] as const;
 
+/** The words that `bench.secondUnit` may hold: whether a measure is said in the other unit too. */
+export const secondUnitWords = ['none', 'shown'] as const;
+
 /** The ways through a show: every setting as seldom as can be, or every mount finished before the next. */
 export const benchWays = ['fewest settings', 'mount by mount'] as const;
 
@@ -191,6 +194,8 @@ export interface Bench {
 	readonly hand?: (typeof benchHands)[number];
 	/** Blank: taped behind the outer mount, and cut from its edges. */
 	readonly inner?: (typeof innerWays)[number];
+	/** Whether a measure stands in the other unit too, as a tape shows it. Blank: none. */
+	readonly secondUnit?: (typeof secondUnitWords)[number];
 	/** Which way the head goes. Blank: it is pushed. */
 	readonly head?: (typeof cutterHeads)[number];
 	/** Blank: the left. */

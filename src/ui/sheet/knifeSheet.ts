@@ -1,4 +1,4 @@
-import { formatLarge, type Scale } from '../../core/length/formatLength.ts';
+import { formatLength, type Scale } from '../../core/length/formatLength.ts';
 import type { CutSheet } from '../../core/show/cutSheet.ts';
 import type { SheetCuts } from '../../core/sheets/knifeSteps.ts';
 
@@ -19,7 +19,7 @@ export interface KnifeSheet {
 export function knifeSheet({ sheet, places }: SheetCuts, name: string, scale: Scale): KnifeSheet {
 	const words = places.map((place) => {
 		const { piece, across } = sheet.cuts[place]!;
-		const size = `${formatLarge(piece.width, scale)} × ${formatLarge(piece.height, scale)}`;
+		const size = `${formatLength(piece.width, scale)} × ${formatLength(piece.height, scale)}`;
 		return `cut ${place + 1}: ${size}, from its ${across === 'width' ? 'left' : 'top'} edge`;
 	});
 	const isMade = places.every((place) => sheet.made.includes(place));

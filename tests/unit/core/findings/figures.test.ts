@@ -66,7 +66,7 @@ describe('figures of one sentence', () => {
 		expect(inMm(({ figure, say }) => `${figure(mm(39.96))} and ${say(mm(40))}`)).toBe('39.96 and 40 mm');
 		expect(inMm(({ figure, say }) => `${figure(mm(39.998))} and ${say(mm(40))}`)).toBe('39.998 and 40 mm');
 		expect(inInches(({ figure, say }) => `${figure(inches(2.499))} and ${say(inches(2.5))}`)).toBe(
-			'2 255/512 and 2½ in',
+			'2 255/512 and 2 1/2 in',
 		);
 	});
 

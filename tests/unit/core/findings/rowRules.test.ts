@@ -380,7 +380,7 @@ test('paper is held by a length of the show’s own defaults: 5 mm, or a quarter
 			.map(({ message }) => message)
 			.join(' ');
 	expect(said('picture 14 x 11, reveal 1/2, paper 15 3/8 x 14', { unit: 'in' })).toContain(
-		'only 3/16 in at the sides; ¼ in hold',
+		'only 3/16 in at the sides; 1/4 in hold',
 	);
 	expect(said('picture 14 x 11, reveal 1/2, paper 15 1/2 x 14', { unit: 'in' })).toBe('');
 	expect(said('picture 360 x 270, reveal 10, paper 388 x 320', {})).toContain('only 4 mm at the sides; 5 mm hold');

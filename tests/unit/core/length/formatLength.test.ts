@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import {
 	formatExact,
 	formatFiner,
+	formatOnTape,
 	formatLength,
-	formatLarge,
 	formatSize,
 	formatTypeable,
 	formatWithUnit,
@@ -58,8 +58,8 @@ describe('shown', () => {
 	test.each<[number, string]>([
 		[0, '0'],
 		[2, '2'],
-		[2.625, '2⅝'],
-		[0.5, '½'],
+		[2.625, '2 5/8'],
+		[0.5, '1/2'],
 		[16.3125, '16 5/16'],
 		[0.015625, '1/64'],
 		[10 + 63 / 64, '10 63/64'],
@@ -68,7 +68,7 @@ describe('shown', () => {
 		[0.197, '13/64'],
 		[1.999, '2'],
 		[0.001, '0'],
-		[-0.125, '−⅛'],
+		[-0.125, '−1/8'],
 		[-0.001, '0'],
 	])('%d in is %s', (value, shown) => expect(formatLength(inches(value), scaleOf('in'))).toBe(shown));
 
@@ -79,7 +79,7 @@ describe('shown', () => {
 		[inches(3 / 32), 'mm', mm(1), '2.4'],
 		[mm(70.25), 'mm', mm(0.25), '70.25'],
 		[length(mm(70) + 9000), 'mm', mm(1), '70'],
-		[mm(70), 'in', mm(1), '2¾'],
+		[mm(70), 'in', mm(1), '2 3/4'],
 	])('%d units in %s on a ruler of %d are %s', (value, unit, ruler, shown) =>
 		expect(formatLength(value, { unit, ruler })).toBe(shown),
 	);
@@ -87,7 +87,7 @@ describe('shown', () => {
 	test('with its unit, and as a size', () => {
 		expect(formatWithUnit(mm(70), scaleOf('mm'))).toBe('70 mm');
 		expect(formatWithUnit(mm(70), scaleOf('cm'))).toBe('7 cm');
-		expect(formatWithUnit(inches(2.625), scaleOf('in'))).toBe('2⅝ in');
+		expect(formatWithUnit(inches(2.625), scaleOf('in'))).toBe('2 5/8 in');
 		expect(formatSize(mm(600), mm(450), scaleOf('cm'))).toBe('60 × 45 cm');
 	});
 
@@ -127,7 +127,7 @@ describe('shown', () => {
 		[mm(39.9604), 'cm', 1, '3.996'],
 		[mm(39.996), 'mm', 2, '39.996'],
 		[inches(2.505), 'in', 1, '2 65/128'],
-		[inches(2.5), 'in', 8, '2½'],
+		[inches(2.5), 'in', 8, '2 1/2'],
 	])('%d units in %s, %d steps finer, are %s', (value, unit, steps, shown) =>
 		expect(formatFiner(value, scaleOf(unit), steps)).toBe(shown),
 	);
@@ -186,10 +186,9 @@ describe('to be typed again', () => {
 });
 
 test.each([
-	[inches(2.625), 'in', '2 5/8'],
-	[inches(0.5), 'in', '1/2'],
-	[mm(71.5), 'in', '2 13/16'],
-	[mm(71.5), 'mm', '71.5'],
-] as const)('%d units in %s are %s, to be read from afar', (value, unit, text) =>
-	expect(formatLarge(value, scaleOf(unit))).toBe(text),
-);
+	[mm(65), 'in', '2 9/16'],
+	[mm(66.675), 'in', '2 5/8'],
+	[inches(2.5625), 'mm', '65'],
+	[inches(2.625), 'mm', '66.5'],
+	[inches(2.625), 'cm', '6.65'],
+] as const)('%d units on a tape in %s are %s', (value, unit, text) => expect(formatOnTape(value, unit)).toBe(text));

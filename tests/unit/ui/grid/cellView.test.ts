@@ -47,7 +47,7 @@ test('with a reveal in the show the reveal is inherited, not the overlap', () =>
 test('a named size is inherited by its name, an inch show shows fractions', () => {
 	const sizes = [{ name: 'Oak', width: '600', height: '450' }];
 	expect(shown('mount', {}, { sizes })).toBe('Oak (inherited)');
-	expect(shown('overlap', {}, { unit: 'in', mountSize: '20 x 16', border: '2 1/2' })).toBe('⅛ (inherited)');
+	expect(shown('overlap', {}, { unit: 'in', mountSize: '20 x 16', border: '2 1/2' })).toBe('1/8 (inherited)');
 });
 
 test('the cells that a finding concerns carry its level, the number the gravest of the row', () => {

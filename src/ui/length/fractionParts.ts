@@ -1,0 +1,13 @@
+/** A piece of a text with lengths in it. */
+export interface TextPart {
+	readonly text: string;
+	/** Whether it is a fraction, to be drawn as one. */
+	readonly isFraction: boolean;
+}
+
+/** A text with lengths in it, cut into fractions and what stands between them: `top 3 5/32` has two parts. */
+export const fractionParts = (text: string): readonly TextPart[] =>
+	text
+		.split(/(\d+\/\d+)/)
+		.map((part, place) => ({ text: part, isFraction: place % 2 === 1 }))
+		.filter((part) => part.text !== '');
