@@ -95,12 +95,12 @@ function edge(from: Position, step: Position, grid: GridShape): Position {
 
 /**
  * Where Tab and Enter go after a cell was typed. In a range they step through it, row by row or column by column, and
- * begin anew at its end. From a single cell Tab goes on in the next row at the end of a row, and both stay at the end of
- * the grid.
+ * begin anew at its end. From a single cell Tab goes on in the next row at the end of a row, Enter comes back to the
+ * column in which a run of Tab began, and both stay at the end of the grid.
  * @param isBack with Shift
  */
 export function step(selection: Selection, key: 'tab' | 'enter', isBack: boolean, grid: Extent): Selection {
-	if (isSingle(selection)) return stepAlone(selection.active, key, isBack, grid);
+	if (isSingle(selection)) return stepAlone(selection, key, isBack, grid);
 	const { top, bottom, left, right } = rangeOf(selection);
 	const [rows, columns] = [bottom - top + 1, right - left + 1];
 	const { row, column } = selection.active;
@@ -111,9 +111,16 @@ export function step(selection: Selection, key: 'tab' | 'enter', isBack: boolean
 	return { ...selection, active: { row: top + down, column: left + across } };
 }
 
-function stepAlone({ row, column }: Position, key: 'tab' | 'enter', isBack: boolean, grid: Extent): Selection {
+function stepAlone(selection: Selection, key: 'tab' | 'enter', isBack: boolean, grid: Extent): Selection {
+	const { row, column } = selection.active;
 	const by = isBack ? -1 : 1;
-	if (key === 'enter') return at(Math.max(0, Math.min(grid.rows - 1, row + by)), column);
+	if (key === 'enter') {
+		const to = Math.max(0, Math.min(grid.rows - 1, row + by));
+		return to === row ? selection : at(to, isBack ? column : runColumn(selection));
+	}
 	const place = Math.max(0, Math.min(grid.rows * grid.columns - 1, row * grid.columns + column + by));
-	return at(Math.floor(place / grid.columns), place % grid.columns);
+	return { ...at(Math.floor(place / grid.columns), place % grid.columns), runFrom: runColumn(selection) };
 }
+
+/** The column to which Enter goes in the row below: where a run of Tab began, else the active one. */
+export const runColumn = ({ active, runFrom = active.column }: Selection): number => runFrom;

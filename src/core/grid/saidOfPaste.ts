@@ -1,6 +1,7 @@
 import type { CellPlace } from '../show/cellPlace.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { CellTexts } from '../show/row.ts';
+import type { FillWay } from './planFill.ts';
 import type { CellPlan } from './planPaste.ts';
 
 /** The cells of rows that are there into which a plan types a text, without those that it clears. */
@@ -35,6 +36,29 @@ export function saidOfPaste(label: string, plan: CellPlan, unread: number, leftO
 	];
 	return `${label}: ${told.filter((part) => part !== false).join(', ')}`;
 }
+
+/** Why a paste or a fill has done nothing, in one sentence. @param label what it is called: `Paste`, `Fill down` */
+export function saidOfNoChange(label: string, { changes, added, skipped, outside }: CellPlan): string {
+	const isNowhere = changes.length + added.length === 0;
+	const why =
+		isNowhere && skipped > 0
+			? 'those cells can only be worked out'
+			: isNowhere && outside > 0
+				? 'there is no column there'
+				: 'the cells hold that already';
+	return `${label}: nothing was changed, ${why}.`;
+}
+
+/** Why a fill cannot begin: where it would fill from. @param where what is active: a cell, or the head of a column */
+export const cannotFill = (way: FillWay, where: 'cell' | 'head'): string => {
+	if (where === 'head') return 'Select cells first: the head of a column is not filled.';
+	return way === 'down'
+		? 'Nothing to fill down from: there is no print above. Select the cell to fill from and those below it.'
+		: 'Nothing to fill right from: there is no column before this. Select the cell to fill from and those beside it.';
+};
+
+/** Why nothing is pasted into the head of a column. */
+export const cannotPasteInHead = 'Select a cell first: nothing is pasted into the head of a column.';
 
 const typedColumns = (cells: CellTexts): readonly ColumnName[] =>
 	(Object.entries(cells) as [ColumnName, string][]).flatMap(([column, text]) => (text.trim() === '' ? [] : column));

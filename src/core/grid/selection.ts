@@ -20,6 +20,8 @@ export interface Selection {
 	readonly anchor: Position;
 	/** The corner that moves. */
 	readonly head: Position;
+	/** The column in which a run of Tab began, to which Enter comes back; absent outside a run. */
+	readonly runFrom?: number;
 }
 
 /** A rectangle of cells; all four are in it. */
@@ -97,13 +99,14 @@ export const everything = (selection: Selection, { rows, columns }: Extent): Sel
 });
 
 /** The selection with nothing outside a grid that may have shrunk; undefined where there are no cells. */
-export function clamp({ active, anchor, head }: Selection, { rows, columns }: Extent): Selection | undefined {
+export function clamp(selection: Selection, { rows, columns }: Extent): Selection | undefined {
 	if (rows === 0 || columns === 0) return undefined;
 	const inside = ({ row, column }: Position): Position => ({
 		row: Math.max(row === headRow ? headRow : 0, Math.min(row, rows - 1)),
 		column: Math.max(0, Math.min(column, columns - 1)),
 	});
-	return { active: inside(active), anchor: inside(anchor), head: inside(head) };
+	const { active, anchor, head } = selection;
+	return { ...selection, active: inside(active), anchor: inside(anchor), head: inside(head) };
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { ColumnName } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
+import { isSameWord } from '../values/words.ts';
 import { type Edition, parseEdition } from './edition.ts';
 import type { NamedFrame } from './namedFrame.ts';
 
@@ -23,7 +24,7 @@ export const glazingWords = ['none', 'glass', 'acrylic'] as const;
 /** The words that `mounting` may hold. */
 export const mountingWords = ['window', 'float'] as const;
 
-/** What the cells of words say; undefined where they are blank or say something else, which is kept as typed. */
+/** What the cells of words say; undefined where they are blank or say something else, which `unreadWords` names. */
 export interface RowWords {
 	readonly signedOn: (typeof signedOnWords)[number] | undefined;
 	readonly surface: (typeof surfaceWords)[number] | undefined;
@@ -40,9 +41,8 @@ export interface RowWords {
 export function readWords(row: Row, { isUnframed }: NamedFrame): RowWords {
 	const text = (column: ColumnName) => row.typed[column]?.trim().toLowerCase() ?? '';
 	const oneOf = <Word extends string>(column: ColumnName, words: readonly Word[]) => {
-		if (row.typed[column] === undefined) return undefined;
-		const typed = text(column).replaceAll('-', ' ');
-		return words.find((word) => word.replaceAll('-', ' ') === typed);
+		const typed = row.typed[column];
+		return typed === undefined ? undefined : words.find((word) => isSameWord(word, typed));
 	};
 	return {
 		signedOn: oneOf('signed on', signedOnWords),

@@ -10,11 +10,13 @@ import { type NamedFrame, nameFrame } from './namedFrame.ts';
 import { type ReadCells, readCells } from './readCells.ts';
 import { readWords } from './rowWords.ts';
 import { solveRow } from './solveRow.ts';
+import { unreadWords } from './unreadWords.ts';
 import type { WorkedRow } from './workedRow.ts';
 
 /** Works a row out from its typed cells and the show's settings. */
 export function workOut(row: Row, settings: Settings): WorkedRow {
-	const read = readCells(row, settings);
+	const cells = readCells(row, settings);
+	const read = { ...cells, unread: [...cells.unread, ...unreadWords(row, settings)] };
 	const named = nameFrame(row, settings);
 	const isEmpty = Object.keys(row.typed).length === 0;
 	// A row in which nothing is typed yet is no print: nothing is cut for it.

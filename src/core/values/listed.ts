@@ -1,3 +1,3 @@
-/** Words as a sentence lists them: `one, two and three`. */
-export const listed = (words: readonly string[]): string =>
-	words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
+/** Words as a sentence lists them: `one, two and three`. @param joint the word before the last, `and` or `or` */
+export const listed = (words: readonly string[], joint: 'and' | 'or' = 'and'): string =>
+	words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${joint} ${words.at(-1)!}`;

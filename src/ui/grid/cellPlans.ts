@@ -1,5 +1,5 @@
 import type { CellPlan, GridCells } from '../../core/grid/planPaste.ts';
-import { saidOfPaste } from '../../core/grid/saidOfPaste.ts';
+import { saidOfNoChange, saidOfPaste } from '../../core/grid/saidOfPaste.ts';
 import { at, type Range } from '../../core/grid/selection.ts';
 import type { Command, Edit } from '../../core/show/edit.ts';
 import type { RowId } from '../../core/show/row.ts';
@@ -61,10 +61,15 @@ export class CellPlans {
 		};
 		const focus = { before, after };
 		const step = former ? this.#edits.doInstead(former, command, focus) : this.#edits.do(command, focus);
-		if (step === undefined) return undefined;
+		if (step === undefined) {
+			// Nothing is done while an answer is waited for, either; then there is more to come.
+			if (former === undefined && !this.#edits.wouldChange(command)) this.#notices.show(saidOfNoChange(label, plan));
+			return undefined;
+		}
 		this.#selection.selectRange(plan.range);
 		const unread = this.#unreadOf(plan, ids);
 		const said = saidOfPaste(label, plan, unread, this.#source.show.rows.length - this.#cells.rows.length);
+		this.#notices.close(); // what could not be done before is past
 		this.#notices.say(said);
 		return { step, said, unread };
 	}

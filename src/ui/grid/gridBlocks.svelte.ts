@@ -1,4 +1,5 @@
 import { type FillWay, planFill, planSpread, spreadTo } from '../../core/grid/planFill.ts';
+import { cannotFill } from '../../core/grid/saidOfPaste.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { CellPlace } from '../../core/show/cellPlace.ts';
 import type { CellTexts } from '../../core/show/row.ts';
@@ -62,9 +63,10 @@ export class GridBlocks {
 	/** Fills the selection from its first row or column. */
 	fill(way: FillWay): void {
 		const { now, rowIndex, focus } = this.#selection;
-		if (now === undefined || rowIndex < 0) return;
+		if (now === undefined || rowIndex < 0) return this.#notices.show(cannotFill(way, 'head'));
 		const plan = planFill(way, now, this.#plans.plannedFor, this.#cells.typedAt);
-		if (plan) this.#plans.carryOut(plan, fillLabels[way], focus);
+		if (plan === undefined) this.#notices.show(cannotFill(way, 'cell'));
+		else this.#plans.carryOut(plan, fillLabels[way], focus);
 	}
 
 	/** Draws the handle of the selection to a cell; what would be filled is shown. */

@@ -29,6 +29,7 @@ export function pasteCells(grid: GridState, { clipboardData }: ClipboardEvent): 
 	const text = clipboardData.getData('text/plain');
 	if (own) grid.pasting.paste(own);
 	else if (text !== '') pasteText(grid, text);
+	else grid.notices.show(nothingToPaste);
 	return true;
 }
 

@@ -1,6 +1,7 @@
 import type { ViewColumn } from '../../core/grid/columnView.ts';
 import { sizeKeyOf } from '../../core/row/columnOfSize.ts';
 import type { SolvedKey } from '../../core/row/solvedRow.ts';
+import { type WordColumn, wordColumns } from '../../core/row/wordColumns.ts';
 import { type ColumnName, hasUnit, kindOf } from '../../core/show/columns.ts';
 
 /** A column of the grid: a typed column, or one that can only be worked out. */
@@ -25,6 +26,8 @@ export interface GridColumn {
 	readonly isFigure: boolean;
 	/** Whether it stays where it is while the others are scrolled. */
 	readonly isFrozen: boolean;
+	/** What it may say, in a column of words: a list opens there. */
+	readonly words: WordColumn | undefined;
 }
 
 interface Plan {
@@ -154,6 +157,7 @@ export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns
 			width,
 			isFigure: kind === 'length' || kind === 'space' || kind === 'weight' || kind === 'count',
 			isFrozen: key === 'number' || key === 'title',
+			words: column && wordColumns[column],
 		};
 	}),
 );

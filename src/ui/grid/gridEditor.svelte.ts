@@ -1,6 +1,9 @@
+import type { Move } from '../../core/grid/move.ts';
+import { planPaste } from '../../core/grid/planPaste.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
 import { typedIntoDeleted } from '../../core/device/shelf.ts';
+import type { CellPlans } from './cellPlans.ts';
 import { textAndState } from './cellView.ts';
 import { type EntryProblem, entryProblem } from './entryProblem.ts';
 import { type GridColumn, gridColumns } from './gridColumns.ts';
@@ -16,14 +19,17 @@ export interface Editing extends GridPlace {
 	readonly text: string;
 	/** What the editor was opened with. */
 	readonly opened: string;
-	/** Whether the text is selected, so that typing replaces it. */
-	readonly isSelected: boolean;
+	/** Whether the cell is typed over: an arrow then keeps the text and moves on. Else it moves the caret. */
+	readonly isOver: boolean;
 	/** Why the text could not be read when it was last put in. */
 	readonly problem: EntryProblem | undefined;
 }
 
-/** Which cell is active after one was typed into: the same, or a neighbour. */
-export type After = 'stay' | 'down' | 'up' | 'right' | 'left';
+/**
+ * Which cell is active after one was typed into: the same; the next or former one, as Enter (`down`, `up`) and Tab go;
+ * or the neighbour to which an arrow goes.
+ */
+export type After = 'stay' | 'down' | 'up' | 'right' | 'left' | `arrow ${'left' | 'right' | 'up' | 'down'}`;
 
 /** The editor of the active cell. */
 export class GridEditor {
@@ -31,6 +37,7 @@ export class GridEditor {
 	readonly #cells: SeenCells;
 	readonly #selection: GridSelection;
 	readonly #rowEdits: RowEdits;
+	readonly #plans: CellPlans;
 	readonly #notices: GridNotices;
 	#editing = $state.raw<Editing>();
 	#deletions = $state.raw(0);
@@ -40,12 +47,14 @@ export class GridEditor {
 		cells: SeenCells,
 		selection: GridSelection,
 		rowEdits: RowEdits,
+		plans: CellPlans,
 		notices: GridNotices,
 	) {
 		this.#source = source;
 		this.#cells = cells;
 		this.#selection = selection;
 		this.#rowEdits = rowEdits;
+		this.#plans = plans;
 		this.#notices = notices;
 	}
 
@@ -66,7 +75,7 @@ export class GridEditor {
 		// A line has no line ends; those of a pasted text stay until the text is typed again.
 		const opened = asTyped(row, column).replaceAll(/\s*[\r\n]+\s*/g, ' ');
 		const text = isReplacing ? '' : opened;
-		this.#editing = { id: row.id, key, text, opened, isSelected: !isReplacing, problem: undefined };
+		this.#editing = { id: row.id, key, text, opened, isOver: isReplacing, problem: undefined };
 		this.#cells.arranged.kept = row.id;
 		return true;
 	}
@@ -74,6 +83,11 @@ export class GridEditor {
 	/** What the editor holds has become another text. */
 	setText(text: string): void {
 		if (this.#editing) this.#editing = { ...this.#editing, text, problem: undefined };
+	}
+
+	/** The text is edited from now on: arrows move the caret. */
+	settleIn(): void {
+		if (this.#editing?.isOver) this.#editing = { ...this.#editing, isOver: false };
 	}
 
 	/** How often the print that was typed into was deleted meanwhile. */
@@ -113,19 +127,37 @@ export class GridEditor {
 		const text = editing.text.trim();
 		const row = this.#rowOf(editing);
 		const gridColumn = gridColumns.find(({ key }) => key === editing.key)!;
-		const { column } = gridColumn;
-		if (row !== undefined && column !== undefined && text !== editing.opened.trim()) {
-			const isAskedAgain = editing.problem !== undefined || isKeepingUnread;
-			const problem = isAskedAgain ? undefined : entryProblem(row, column, text, this.#source.settings);
-			if (problem !== undefined) {
-				this.#editing = { ...editing, problem };
-				this.#notices.say(problem.message);
-				return false;
-			}
+		if (row !== undefined && gridColumn.column !== undefined && text !== editing.opened.trim()) {
+			if (!isKeepingUnread && this.#isRefused(editing, row, text)) return false;
 			this.#type(row.id, gridColumn, text);
 		}
 		this.cancel();
 		this.#goOn(after);
+		return true;
+	}
+
+	/** Types what the editor holds into every selected cell, as one step of undo. @returns whether the editor is closed */
+	commitToAll(): boolean {
+		this.follow();
+		const editing = this.#editing;
+		const { now, isRange, focus } = this.#selection;
+		if (editing === undefined || now === undefined || !isRange) return this.commit('stay');
+		const text = editing.text.trim();
+		const row = this.#rowOf(editing);
+		if (row !== undefined && this.#isRefused(editing, row, text)) return false;
+		this.cancel();
+		this.#plans.carryOut(planPaste([[text]], now, this.#plans.plannedFor), 'Fill', focus);
+		return true;
+	}
+
+	/** Whether a text cannot be read and has not been put in before: the editor stays open then, with the reason. */
+	#isRefused(editing: Editing, row: Row, text: string): boolean {
+		if (editing.problem !== undefined) return false;
+		const column = gridColumns.find(({ key }) => key === editing.key)?.column;
+		const problem = column && entryProblem(row, column, text, this.#source.settings);
+		if (problem === undefined) return false;
+		this.#editing = { ...editing, isOver: false, problem };
+		this.#notices.say(problem.message);
 		return true;
 	}
 
@@ -150,12 +182,13 @@ export class GridEditor {
 
 	#goOn(after: After): void {
 		if (after === 'stay') return;
+		if (after.startsWith('arrow ')) return this.#selection.go(after.slice('arrow '.length) as Move, false);
 		const isSideways = after === 'right' || after === 'left';
 		const isMoved = this.#selection.step(isSideways ? 'tab' : 'enter', after === 'left' || after === 'up');
 		// Past the last row a new one is added, unless the last one is still blank.
 		const isForward = after === 'right' || after === 'down';
 		if (isMoved || !isForward || isBlank(this.#selection.row)) return;
-		this.#rowEdits.add(this.#selection.rowIndex + 1);
+		this.#rowEdits.add(this.#selection.rowIndex + 1, this.#selection.runColumn);
 		if (after === 'right') this.#selection.select(this.#selection.rowIndex, 0);
 	}
 }

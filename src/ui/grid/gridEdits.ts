@@ -1,4 +1,4 @@
-import type { Command, Edit, FocusOfEdit } from '../../core/show/edit.ts';
+import { type Command, type Edit, type FocusOfEdit, isEmpty } from '../../core/show/edit.ts';
 import type { RowId } from '../../core/show/row.ts';
 import type { GridSelection } from './gridSelection.svelte.ts';
 import type { GridSource } from './gridSource.ts';
@@ -25,6 +25,11 @@ export class GridEdits {
 	 */
 	do(command: Command, focus: FocusOfEdit = this.#staying()): Edit | undefined {
 		return this.#source.do(command, focus);
+	}
+
+	/** Whether a command has anything to change in the show as it is. */
+	wouldChange(command: Command): boolean {
+		return !isEmpty(command(this.#source.show, this.#source.settings));
 	}
 
 	/** Makes an edit in the place of a step. */

@@ -1,4 +1,3 @@
-import type { Selection } from '../../core/grid/selection.ts';
 import type { RowId } from '../../core/show/row.ts';
 import type { GridColumn } from './gridColumns.ts';
 
@@ -9,7 +8,7 @@ export interface GridPlace {
 }
 
 /** What is selected, as it is kept with a step of undo: prints may have moved by then. */
-export interface GridFocus extends Readonly<Record<keyof Selection, GridPlace>> {
+export interface GridFocus extends Readonly<Record<'active' | 'anchor' | 'head', GridPlace>> {
 	/** Every print that is selected or has a selected cell; absent in a place that an earlier version kept. */
 	readonly rows?: readonly RowId[];
 }

@@ -1,4 +1,4 @@
-import { commandOf, commitKeys, isTyping, type KeyContext, keyName } from './gridKeys.ts';
+import { commandOf, commitKeys, isTyping, type KeyContext, keyName, overKeys } from './gridKeys.ts';
 
 /** What the keyboard needs besides what its keys need. */
 export interface KeyboardContext extends KeyContext {
@@ -34,9 +34,10 @@ export class GridKeyboard {
 
 	#inEditor(name: string, event: KeyboardEvent): boolean {
 		const { editor } = this.#context.grid;
-		const after = commitKeys[name];
+		const after = commitKeys[name] ?? (editor.editing?.isOver ? overKeys[name] : undefined);
 		const isInInput = event.target instanceof HTMLInputElement;
 		if (name === 'Escape') editor.cancel();
+		else if (name === 'Ctrl+Enter' && isInInput) editor.commitToAll();
 		else if (after !== undefined && isInInput) editor.commit(after);
 		else return false;
 		return true;

@@ -1,3 +1,4 @@
+import type { EnterHabit } from '../../core/grid/enterHabit.ts';
 import type { Move } from '../../core/grid/move.ts';
 import type { After } from './gridEditor.svelte.ts';
 import type { GridState } from './gridState.svelte.ts';
@@ -5,8 +6,10 @@ import type { GridState } from './gridState.svelte.ts';
 /** What the keys of the grid need besides its state. */
 export interface KeyContext {
 	readonly grid: GridState;
-	/** Opens the active cell for typing. */
+	/** Opens the active cell to edit what it holds, and its list where it takes words. */
 	readonly edit: () => void;
+	/** What Enter does on a cell that is not open. */
+	readonly enterHabit: EnterHabit;
 	/** Opens the menu of the active row or column. */
 	readonly openMenu: (of: 'row' | 'column') => void;
 	/** Goes to the findings of the active row. */
@@ -59,6 +62,18 @@ const moveKeys: Keys = Object.fromEntries(
 	]),
 );
 
+/** Enter on a cell that is not open: through the selection where there is one, else as is the habit. */
+function enter({ grid, edit, enterHabit }: KeyContext, isBack: boolean): void {
+	if (grid.selection.isRange || enterHabit === 'down') grid.selection.step('enter', isBack);
+	else if (!isBack) edit();
+}
+
+function openList({ grid, edit }: KeyContext): void {
+	const { column } = grid.selection;
+	if (column.words) edit();
+	else grid.notices.say(`${column.label} has no list: type into it`);
+}
+
 /** What each key does while no cell is being typed into. */
 const cellKeys: Keys = {
 	...moveKeys,
@@ -66,8 +81,10 @@ const cellKeys: Keys = {
 	'Ctrl+Shift+ ': ({ grid }) => grid.selection.selectWhole('rows'),
 	'Ctrl+ ': ({ grid }) => grid.selection.selectWhole('columns'),
 	'Ctrl+A': ({ grid }) => grid.selection.selectWhole('everything'),
-	Enter: ({ edit }) => edit(),
+	Enter: (context) => enter(context, false),
+	'Shift+Enter': (context) => enter(context, true),
 	F2: ({ edit }) => edit(),
+	'Alt+ArrowDown': (context) => openList(context),
 	Delete: ({ grid }) => grid.blocks.clear(),
 	Backspace: ({ grid }) => grid.blocks.clear(),
 	'Ctrl+D': ({ grid }) => grid.blocks.fill('down'),
@@ -75,9 +92,9 @@ const cellKeys: Keys = {
 	'Ctrl+Z': ({ grid }) => grid.edits.undo(),
 	'Ctrl+Shift+Z': ({ grid }) => grid.edits.redo(),
 	'Ctrl+Y': ({ grid }) => grid.edits.redo(),
-	'Alt+ArrowUp': ({ grid }) => grid.rowEdits.move(-1),
-	'Alt+ArrowDown': ({ grid }) => grid.rowEdits.move(1),
-	'Alt+Shift+ArrowDown': ({ grid }) => grid.rowEdits.duplicate(),
+	'Alt+Shift+ArrowUp': ({ grid }) => grid.rowEdits.move(-1),
+	'Alt+Shift+ArrowDown': ({ grid }) => grid.rowEdits.move(1),
+	'Ctrl+Shift+D': ({ grid }) => grid.rowEdits.duplicate(),
 	'Ctrl+Enter': ({ grid }) => grid.rowEdits.add(grid.selection.rowIndex + 1),
 	'Ctrl+Shift+Enter': ({ grid }) => grid.rowEdits.add(Math.max(0, grid.selection.rowIndex)),
 	'Ctrl+Delete': ({ grid }) => grid.rowEdits.remove(),
@@ -118,6 +135,14 @@ export const commitKeys: Readonly<Record<string, After>> = {
 	Tab: 'right',
 	'Shift+Tab': 'left',
 	F2: 'stay',
+};
+
+/** What arrows do while a cell is typed over: they keep the text and move on. */
+export const overKeys: Readonly<Record<string, After>> = {
+	ArrowLeft: 'arrow left',
+	ArrowRight: 'arrow right',
+	ArrowUp: 'arrow up',
+	ArrowDown: 'arrow down',
 };
 
 /** Whether a key types a character, or begins to compose one. */

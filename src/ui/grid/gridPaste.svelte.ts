@@ -1,5 +1,5 @@
 import { type CellPlan, planPaste } from '../../core/grid/planPaste.ts';
-import { cellsTyped, withoutCells } from '../../core/grid/saidOfPaste.ts';
+import { cannotPasteInHead, cellsTyped, withoutCells } from '../../core/grid/saidOfPaste.ts';
 import { at } from '../../core/grid/selection.ts';
 import type { CellPlace } from '../../core/show/cellPlace.ts';
 import type { Edit } from '../../core/show/edit.ts';
@@ -51,7 +51,7 @@ export class GridPaste {
 	/** Types a table into the cells from the active one on; rows past the last are added. */
 	paste(table: readonly (readonly string[])[]): void {
 		const { now, rowIndex, columnIndex, focus: before } = this.#selection;
-		if (rowIndex < 0 && this.#cells.rows.length > 0) return;
+		if (rowIndex < 0 && this.#cells.rows.length > 0) return this.#notices.show(cannotPasteInHead);
 		const plan = planPaste(table, now ?? at(0, columnIndex), this.#plans.plannedFor);
 		const workedOut = cellsTyped(plan).filter((cell) => this.#cells.viewOf(cell)?.state === 'worked out');
 		const done = this.#plans.carryOut(plan, 'Paste', before);

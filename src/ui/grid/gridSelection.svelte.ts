@@ -1,5 +1,5 @@
 import { frozenColumns } from '../../core/grid/columnView.ts';
-import { move, type Move, step } from '../../core/grid/move.ts';
+import { move, type Move, runColumn, step } from '../../core/grid/move.ts';
 import {
 	at,
 	between,
@@ -11,6 +11,7 @@ import {
 	followColumns,
 	headRow,
 	isSamePosition,
+	isSingle,
 	type Position,
 	type Range,
 	rangeOf,
@@ -101,6 +102,16 @@ export class GridSelection {
 	/** The active column. */
 	get column(): GridColumn {
 		return this.#cells.columns.list[this.columnIndex]!;
+	}
+
+	/** The column to which Enter goes in the next row: where a run of Tab began, else the active one. */
+	get runColumn(): GridColumn {
+		return this.#cells.columns.list[this.now ? runColumn(this.now) : this.columnIndex] ?? this.column;
+	}
+
+	/** Whether more than one cell is selected. */
+	get isRange(): boolean {
+		return this.range !== undefined && this.now !== undefined && !isSingle(this.now);
 	}
 
 	/** The rows that are selected, or of which a cell is. */

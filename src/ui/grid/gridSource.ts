@@ -1,5 +1,6 @@
 import type { Command, Edit, FocusOfEdit } from '../../core/show/edit.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
+import type { Show } from '../../core/show/show.ts';
 import type { ArrangedSource } from './arrangedRows.svelte.ts';
 import type { ViewsSource } from './shownColumns.svelte.ts';
 
@@ -11,6 +12,7 @@ export interface RowsSource extends ArrangedSource {
 
 /** Where the grid's edits are made: each is one step of undo. The selection is kept with the step, and undo returns it. */
 export interface GridSource extends RowsSource, ViewsSource {
+	readonly show: Show;
 	readonly settings: RowsSource['settings'];
 	/** Names rows. */
 	readonly makeId: () => RowId;

@@ -45,7 +45,7 @@ export class GridState {
 		this.selection = selection;
 		this.edits = edits;
 		this.rowEdits = rowEdits;
-		this.editor = new GridEditor(source, cells, selection, rowEdits, notices);
+		this.editor = new GridEditor(source, cells, selection, rowEdits, plans, notices);
 		this.columnEdits = new ColumnEdits(columns, selection, notices);
 		this.order = new RowOrder(source, cells, selection, edits, notices);
 		this.blocks = new GridBlocks(cells, selection, edits, plans, notices);

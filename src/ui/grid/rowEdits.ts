@@ -7,6 +7,7 @@ import { moveRows } from '../../core/commands/moveRows.ts';
 import { removeRows } from '../../core/commands/removeRows.ts';
 import type { CellTexts, RowId } from '../../core/show/row.ts';
 import { typeCells } from '../../core/commands/typeCells.ts';
+import type { GridColumn } from './gridColumns.ts';
 import type { GridEdits } from './gridEdits.ts';
 import { focusOnCell } from './gridFocus.ts';
 import type { GridNotices } from './gridNotices.svelte.ts';
@@ -42,9 +43,9 @@ export class RowEdits {
 		return this.#source.results[index]?.findings[0]?.message ?? '';
 	}
 
-	/** Adds a blank row at a place and selects it. */
-	add(place: number): void {
-		const { column, focus } = this.#selection;
+	/** Adds a blank row at a place and selects its cell in a column. */
+	add(place: number, column: GridColumn = this.#selection.column): void {
+		const { focus } = this.#selection;
 		const key = column.column === undefined ? 'title' : column.key;
 		const [id] = this.#edits.newIds(1) as [RowId];
 		const at = placeBehind(this.#cells.arranged.shown, place);

@@ -168,7 +168,9 @@ test('? lists the keys for this platform, every command among them', () =>
 			'Shift F10',
 			'Ctrl D',
 			'Ctrl Z',
-			'Alt ↑',
+			'Alt ↓',
+			'Alt Shift ↑ ↓',
+			'Ctrl Shift D',
 			'Ctrl Enter',
 			'Ctrl Delete',
 			'Ctrl Home',
@@ -189,7 +191,7 @@ test('on an Apple keyboard the keys have its names, and its command key does wha
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('4');
 		await press(page, '?');
 		const words = await page.getByRole('dialog', { name: 'Keys of the grid' }).innerText();
-		for (const key of ['⌘ Z', '⌘ D', '⌘ Enter', '⌥ ↑', '⌥ Shift ↓']) expect(words).toContain(key);
+		for (const key of ['⌘ Z', '⌘ D', '⌘ Enter', '⌥ ↓', '⌥ Shift ↑ ↓']) expect(words).toContain(key);
 		expect(words).not.toMatch(/Alt|Ctrl (?!Space)/);
 		await page.close();
 	}));

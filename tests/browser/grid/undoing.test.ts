@@ -58,14 +58,14 @@ const gestures = [
 		what: 'a move',
 		from: [1, 'title'],
 		to: [2, 'shape'],
-		act: (page: Page) => press(page, 'Alt+ArrowDown'),
+		act: (page: Page) => press(page, 'Alt+Shift+ArrowDown'),
 		after: '2 title to 3 shape',
 	},
 	{
 		what: 'duplicating',
 		from: [1, 'title'],
 		to: [2, 'title'],
-		act: (page: Page) => press(page, 'Alt+Shift+ArrowDown'),
+		act: (page: Page) => press(page, 'Control+Shift+D'),
 		after: '3 title to 4 title',
 	},
 	{
@@ -190,11 +190,11 @@ test('rows are inserted, doubled, moved and deleted by keys', () =>
 		expect(await numbers()).toBe('1,,2,,3');
 		await press(page, 'Control+Delete');
 		expect(await numbers()).toBe('1,2,,3');
-		await press(page, 'Alt+Shift+ArrowDown');
+		await press(page, 'Control+Shift+D');
 		expect(await numbers()).toBe('1,2,2,,3');
-		await press(page, 'Alt+ArrowUp', 'Alt+ArrowUp');
+		await press(page, 'Alt+Shift+ArrowUp', 'Alt+Shift+ArrowUp');
 		expect(await numbers()).toBe('2,1,2,,3');
-		await press(page, 'Shift+ArrowDown', 'Alt+ArrowDown');
+		await press(page, 'Shift+ArrowDown', 'Alt+Shift+ArrowDown');
 		expect(await numbers()).toBe('2,2,1,,3');
 		for (let step = 0; step < 7; step++) await press(page, 'Control+z');
 		expect(await numbers()).toBe('1,2,3');

@@ -158,10 +158,10 @@ test('Tab goes on in the next row, and from the last cell of all into a row of i
 test('rows are inserted, doubled, moved and deleted by keyboard, and each is one step of undo', () =>
 	play(async (page) => {
 		await withPrints(page, three);
-		await press(page, 'Control+Home', 'ArrowRight', 'Alt+ArrowDown');
+		await press(page, 'Control+Home', 'ArrowRight', 'Alt+Shift+ArrowDown');
 		expect(await titles(page, 3)).toEqual(['Salt road typed', 'Low water typed', 'Kiln door typed']);
 		expect(await activeCell(page), 'the focus goes with the print').toBe(at(1, 'title'));
-		await press(page, 'Alt+ArrowUp');
+		await press(page, 'Alt+Shift+ArrowUp');
 		expect((await titles(page, 3))[0]).toBe('Low water typed');
 
 		await press(page, 'Shift+F10');

@@ -134,5 +134,25 @@ test.each([
 	{ from: at(1, 1), key: 'enter', isBack: false, to: at(1, 1) },
 	{ from: at(1, 1), key: 'enter', isBack: true, to: at(0, 1) },
 ] as const)('$key, back $isBack, from $from.active alone goes to $to.active', ({ from, key, isBack, to }) => {
-	expect(step(from, key, isBack, { rows: 2, columns: 3 })).toEqual(to);
+	expect(step(from, key, isBack, { rows: 2, columns: 3 }).active).toEqual(to.active);
+});
+
+/** `t` Tab, `T` back, `e` Enter, `E` back, an arrow ends the run; from the second cell of the first of three rows. */
+test.each([
+	{ keys: 'tte', to: [1, 1] },
+	{ keys: 'tTe', to: [1, 1] },
+	{ keys: 'TTe', to: [1, 1] },
+	{ keys: 'ttete', to: [2, 1] },
+	{ keys: 'tt→e', to: [1, 4] },
+	{ keys: 'tteE', to: [0, 1] },
+	{ keys: 'ttttt', to: [1, 1] }, // into the next row
+	{ keys: 'ttttte', to: [2, 1] },
+	{ keys: 'eete', to: [2, 2] }, // nothing below: it stays
+])('after $keys the active cell is $to', ({ keys, to }) => {
+	const grid = { rows: 3, columns: 5, pageRows: 2, hasHead: true, isFilled: () => true };
+	let selection = at(0, 1);
+	for (const key of keys)
+		if (key === '→') selection = move(selection, 'right', grid);
+		else selection = step(selection, key.toLowerCase() === 't' ? 'tab' : 'enter', key !== key.toLowerCase(), grid);
+	expect([selection.active.row, selection.active.column]).toEqual(to);
 });

@@ -1,6 +1,12 @@
 import { expect, test } from 'vitest';
 import type { CellPlan } from '../../../../src/core/grid/planPaste.ts';
-import { cellsTyped, saidOfPaste, withoutCells } from '../../../../src/core/grid/saidOfPaste.ts';
+import {
+	cannotFill,
+	cellsTyped,
+	saidOfNoChange,
+	saidOfPaste,
+	withoutCells,
+} from '../../../../src/core/grid/saidOfPaste.ts';
 
 const plan: CellPlan = {
 	changes: [
@@ -33,4 +39,18 @@ test('cells that are cleared are not among those typed, and are not left alone',
 		{ id: 'a', cells: { side: '' } },
 		plan.changes[1],
 	]);
+});
+
+test.each([
+	{ more: {}, said: 'Paste: nothing was changed, the cells hold that already.' },
+	{ more: { changes: [], skipped: 2 }, said: 'Paste: nothing was changed, those cells can only be worked out.' },
+	{ more: { changes: [], outside: 1 }, said: 'Paste: nothing was changed, there is no column there.' },
+])('"$said"', ({ more, said }) => {
+	expect(saidOfNoChange('Paste', { ...plan, ...more })).toBe(said);
+});
+
+test('a fill that cannot begin says where it would fill from', () => {
+	expect(cannotFill('down', 'cell')).toMatch(/no print above/);
+	expect(cannotFill('right', 'cell')).toMatch(/no column before/);
+	expect(cannotFill('right', 'head')).toMatch(/head of a column/);
 });

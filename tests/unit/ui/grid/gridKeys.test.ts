@@ -14,14 +14,23 @@ test.each([
 });
 
 /** What a key calls, in words: `selection.go left`. */
-function calledBy(name: string, isInHead: boolean): string | undefined {
+function calledBy(name: string, isInHead: boolean, state: Readonly<Record<string, unknown>> = {}): string | undefined {
 	let called = '';
+	const known: Readonly<Record<string, unknown>> = { 'selection.isRange': false, ...state };
 	const note = (path: string): unknown =>
 		new Proxy(() => undefined, {
-			get: (_, key) => note(path === '' ? String(key) : `${path}.${String(key)}`),
+			get: (_, key) => {
+				const whole = path === '' ? String(key) : `${path}.${String(key)}`;
+				return whole in known ? known[whole] : note(whole);
+			},
 			apply: (_, __, args: readonly unknown[]) => void (called = [path, ...args].join(' ')),
 		});
-	const context = { grid: note(''), edit: note('edit'), openMenu: note('menu') } as unknown as KeyContext;
+	const context = {
+		grid: note(''),
+		edit: note('edit'),
+		openMenu: note('menu'),
+		enterHabit: state['habit'] ?? 'open',
+	} as unknown as KeyContext;
 	const command = commandOf(name, isInHead);
 	command?.(context);
 	return command && called;
@@ -36,11 +45,27 @@ test.each([
 	[' ', undefined, 'selection.selectWhole columns'],
 	['Shift+ ', 'selection.selectWhole rows', 'selection.selectWhole rows'],
 	['Delete', 'blocks.clear', 'columnEdits.hide'],
-	['Alt+ArrowUp', 'rowEdits.move -1', 'rowEdits.move -1'],
+	['Shift+Enter', '', ''],
+	['Alt+ArrowUp', undefined, undefined],
+	['Alt+Shift+ArrowUp', 'rowEdits.move -1', 'rowEdits.move -1'],
+	['Alt+Shift+ArrowDown', 'rowEdits.move 1', 'rowEdits.move 1'],
+	['Ctrl+Shift+D', 'rowEdits.duplicate', 'rowEdits.duplicate'],
 	['Alt+ArrowLeft', undefined, 'columnEdits.move -1'],
 	['ContextMenu', 'menu row', 'menu column'],
 	['x', undefined, undefined],
 	['Tab', undefined, undefined],
 ])('%s calls %s in a cell, %s in a head', (name, inCell, inHead) => {
 	expect([calledBy(name, false), calledBy(name, true)]).toEqual([inCell, inHead]);
+});
+
+test.each([
+	[{ habit: 'down' }, 'Enter', 'selection.step enter false'],
+	[{ habit: 'down' }, 'Shift+Enter', 'selection.step enter true'],
+	[{ 'selection.isRange': true }, 'Enter', 'selection.step enter false'],
+	[{ 'selection.isRange': true }, 'Shift+Enter', 'selection.step enter true'],
+	[{ 'selection.isRange': true }, 'F2', 'edit'],
+	[{ 'selection.column': { label: 'Surface', words: {} } }, 'Alt+ArrowDown', 'edit'],
+	[{ 'selection.column': { label: 'Title' } }, 'Alt+ArrowDown', 'notices.say Title has no list: type into it'],
+])('where %j, %s calls %s', (state, name, calls) => {
+	expect(calledBy(name, false, state)).toBe(calls);
 });

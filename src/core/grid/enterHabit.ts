@@ -1,0 +1,2 @@
+/** What Enter does on a cell that is not open: opens it, or goes to the cell below. */
+export type EnterHabit = 'open' | 'down';

@@ -1,0 +1,136 @@
+import { inspect, isDeepStrictEqual } from 'node:util';
+import type { Page } from 'playwright-core';
+import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
+import { chooseFile } from '../harness/screens.ts';
+import { cell, paste, seen } from '../screens/prints.ts';
+import { said, selected } from './cells.ts';
+import type { KeyLine, Then } from './keyTable.ts';
+
+/** The show that the table begins with. */
+const show = {
+	format: 'evenhang-show',
+	version: 3,
+	name: 'Keys',
+	settings: {
+		boards: [
+			{ name: 'Chalk', kind: 'sheet', width: 1200, height: 900 },
+			{ name: 'Slate', kind: 'sheet', width: 1200, height: 900 },
+		],
+		frames: [{ name: 'Oak', width: '500 mm', height: '400 mm' }],
+	},
+	rows: [1, 2, 3, 4].map((place) => ({
+		id: `row-${place}`,
+		order: place,
+		typed: { title: `Print ${place}`, 'picture width': '300', 'picture height': '200' },
+	})),
+};
+
+export async function setUp(page: Page): Promise<void> {
+	await chooseFile(page, 'Import a file', 'keys.evenhang.json', JSON.stringify(show));
+	await page.locator('[role=grid][aria-rowcount="6"]').waitFor();
+	await page.reload(); // what has been done so far cannot be undone then
+	await page.locator('[role=grid][aria-rowcount="6"]').waitFor();
+}
+
+const placeOf = (place: string) => {
+	const [row = '', ...key] = place.split(' ');
+	return [Number(row), key.join(' ')] as const;
+};
+
+/** Goes to a cell from another: pressed a second time it would be opened. */
+async function goTo(page: Page, from: string): Promise<void> {
+	const [row, key] = placeOf(from);
+	await page.keyboard.press('Control+End');
+	await cell(page, row, key).click({ force: true });
+}
+
+async function pressAll(page: Page, keys: string): Promise<void> {
+	for (const [key] of keys.matchAll(/'[^']*'|\S+/g)) {
+		if (key.startsWith("'")) await page.keyboard.type(key.slice(1, -1));
+		else if (key.startsWith('paste:')) await paste(page, key.slice('paste:'.length));
+		else await page.keyboard.press(key);
+	}
+}
+
+/** Leaves the editor and undoes whatever was done, for the next line. */
+async function undoAll(page: Page): Promise<void> {
+	await page.keyboard.press('Escape');
+	await page.evaluate(async () => {
+		const undo = document.querySelector<HTMLElement>('.foot [aria-label^="Undo"]')!;
+		while (undo.getAttribute('aria-disabled') === 'false') {
+			undo.click();
+			await new Promise((resolve) => setTimeout(resolve)); // it is drawn anew
+		}
+		document.querySelector<HTMLElement>('[role=group][aria-label=Note] button')?.click();
+		await new Promise((resolve) => setTimeout(resolve));
+	});
+}
+
+const input = (page: Page) => page.locator('[role=grid] input');
+
+/** Looks at what a line of the table names. */
+async function look(page: Page, then: Then): Promise<Then> {
+	const found: { -readonly [Key in keyof Then]: Then[Key] } = {};
+	if (then.at !== undefined)
+		found.at = await page.evaluate(
+			(keys) => {
+				const active = document.activeElement?.closest<HTMLElement>('[data-row]');
+				return active ? `${active.dataset['row']} ${keys[Number(active.dataset['column'])]}` : 'none';
+			},
+			gridColumns.map(({ key }) => key),
+		);
+	if (then.editor !== undefined)
+		found.editor = (await input(page).count()) === 0 ? 'closed' : await input(page).inputValue();
+	if (then.chosen !== undefined)
+		found.chosen = await page.evaluate(() => {
+			const { activeElement } = document;
+			if (!(activeElement instanceof HTMLInputElement)) return 'no editor';
+			return activeElement.value.slice(activeElement.selectionStart ?? 0, activeElement.selectionEnd ?? 0);
+		});
+	if (then.cells !== undefined) found.cells = await cellsOf(page, then.cells);
+	if (then.rows !== undefined) found.rows = Number(await page.getByRole('grid').getAttribute('aria-rowcount')) - 2;
+	if (then.range !== undefined) found.range = await selected(page);
+	if (then.list !== undefined) found.list = await listOf(page);
+	const [heard, note] = [await said(page), await page.getByRole('group', { name: 'Note' }).allInnerTexts()];
+	if (then.said !== undefined) found.said = then.said.test(heard) ? then.said : new RegExp(heard);
+	if (then.note !== undefined) found.note = then.note.test(note.join()) ? then.note : new RegExp(note.join() || 'none');
+	if (then.undo !== undefined) {
+		await page.keyboard.press('Control+z');
+		found.undo = await cellsOf(page, then.undo);
+	}
+	return found;
+}
+
+async function cellsOf(page: Page, cells: NonNullable<Then['cells']>): Promise<Record<string, string>> {
+	const found = Object.keys(cells).map(async (place) => [place, await seen(page, ...placeOf(place))] as const);
+	return Object.fromEntries(await Promise.all(found));
+}
+
+/** What the list offers that the field says it has; the word that it says is active, in brackets. */
+const listOf = (page: Page): Promise<string> =>
+	page.evaluate(() => {
+		const field = document.activeElement;
+		if (field?.getAttribute('aria-expanded') !== 'true') return 'none';
+		const list = document.getElementById(field.getAttribute('aria-controls') ?? '');
+		const active = field.getAttribute('aria-activedescendant');
+		const words = [...(list?.querySelectorAll('[role=option]') ?? [])].map((option) => {
+			const isActive = option.id === active;
+			if ((option.getAttribute('aria-selected') === 'true') !== isActive) return 'two are active';
+			return isActive ? `[${option.textContent.trim()}]` : option.textContent.trim();
+		});
+		return words.join(', ');
+	});
+
+/** The lines that did not come true, each with what happened instead. */
+export async function wrongLines(page: Page, lines: readonly KeyLine[]): Promise<string[]> {
+	const wrong: string[] = [];
+	for (const [state, from, keys, then] of lines) {
+		await goTo(page, from);
+		await pressAll(page, keys);
+		const found = await look(page, then);
+		if (!isDeepStrictEqual(found, then))
+			wrong.push(`${state}: ${from}, ${keys}: ${inspect(found)}, not ${inspect(then)}`);
+		await undoAll(page);
+	}
+	return wrong;
+}

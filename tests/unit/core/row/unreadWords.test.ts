@@ -1,0 +1,51 @@
+import { expect, test } from 'vitest';
+import { wordColumns } from '../../../../src/core/row/wordColumns.ts';
+import { workOut } from '../../../../src/core/row/workOut.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import type { ColumnName } from '../../../../src/core/show/columns.ts';
+import { rowOf, wideShow } from '../findings/rowOf.ts';
+
+const { settings } = readSettings({
+	...wideShow,
+	boards: [{ name: 'Chalk', width: 1000, height: 800 }],
+	frames: [{ name: 'Oak', width: '600 mm', height: '450 mm' }],
+	backing: [{ name: 'Ply', width: 1000, height: 800 }],
+	glazing: [{ name: 'Clear 2', material: 'glass', width: 1000, height: 800 }],
+	sizes: [{ name: 'Large', width: 600, height: 450 }],
+});
+const unread = (line: string) => workOut(rowOf(line), settings).read.unread;
+
+test.each([
+	{ cell: 'glazing ac', says: '“ac” is not a glazing: choose Clear 2, none, glass or acrylic', readings: ['acrylic'] },
+	{
+		cell: 'surface shiny',
+		says: '“shiny” is not a surface: choose gloss, resin-coated, lustre, baryta, satin, matt, fine art, pastel or charcoal',
+		readings: [],
+	},
+	{
+		cell: 'signed on front',
+		says: '“front” is not a place to sign: choose picture, margin, back or mount',
+		readings: [],
+	},
+])('$cell is not read', ({ cell, says, readings }) => {
+	expect(unread(`picture 456 x 306, ${cell}`)).toMatchObject([{ problem: says, readings }]);
+});
+
+test.each([
+	'glazing clear 2',
+	'backing PLY',
+	'glazing Acrylic',
+	'surface Resin coated',
+	'surface fine-art',
+	'signed on Back',
+])('%s is read', (cell) => {
+	expect(unread(`picture 456 x 306, ${cell}`)).toEqual([]);
+});
+
+test('every word that a list offers is read in its column', () => {
+	for (const [column, { choices }] of Object.entries(wordColumns))
+		for (const word of choices(settings)) {
+			const row = { id: 'row', order: 1, typed: { title: 'x', [column as ColumnName]: word } };
+			expect(workOut(row, settings).read.unread, `${column} ${word}`).toEqual([]);
+		}
+});
