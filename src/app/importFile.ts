@@ -5,6 +5,7 @@ import type { CellPlace } from '../core/show/cellPlace.ts';
 import { isColumnName } from '../core/show/columns.ts';
 import { difference, isEmpty } from '../core/show/edit.ts';
 import { replaceShow } from '../core/commands/replaceShow.ts';
+import { readSettings } from '../core/settings/readSettings.ts';
 import { newShow } from '../core/show/newShow.ts';
 import type { Row } from '../core/show/row.ts';
 import { questionFirst } from '../core/imports/saidOfFiles.ts';
@@ -123,8 +124,9 @@ export async function keepImported(session: Session, fileName: string): Promise<
 	await session.copies.note(mark, 'show', at);
 }
 
-/** Whether a show is as a new one is: nothing is lost if another takes its place. */
-export const isUntouched = (show: Session['show']): boolean => isEmpty(difference(newShow(show.id), show, ''));
+/** Whether a show is as a new one is, but for its unit: nothing is lost if another takes its place. */
+export const isUntouched = (show: Session['show']): boolean =>
+	isEmpty(difference(newShow(show.id, readSettings(show.settings).settings.unit), show, ''));
 
 async function importList(session: Session, incoming: IncomingList, options: ImportOptions): Promise<ImportOutcome> {
 	const { list } = incoming.opened;

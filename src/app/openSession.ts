@@ -1,3 +1,4 @@
+import { guessedUnit } from './guessedUnit.ts';
 import { newShow } from '../core/show/newShow.ts';
 import { notOpened, otherTabsInTheWay } from '../core/device/storageProblem.ts';
 import { makeId } from '../files/makeId.ts';
@@ -30,7 +31,7 @@ export async function openSession(options: SessionOptions = {}): Promise<Session
 		onSuperseded: () => opened.session?.supersede(),
 	});
 	try {
-		const stored = await store.openShow(() => newShow(newId()), showId);
+		const stored = await store.openShow(() => newShow(newId(), guessedUnit()), showId);
 		// Where it cannot be kept, another show may be opened the next time; this one opens all the same.
 		if (stored.revision > 1 || showId !== undefined)
 			store.keepPlace(stored.show.id, { openedAt: Date.now() }).catch(() => undefined);

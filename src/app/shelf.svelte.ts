@@ -105,9 +105,9 @@ export class Shelf {
 		});
 	}
 
-	/** Begins a show. @returns its id; undefined where it could not be kept */
+	/** Begins a show, in the unit of the one that is open. @returns its id; undefined where it could not be kept */
 	create(): Promise<string | undefined> {
-		return this.add([{ ...newShow(''), name: this.freeName('New show') }]);
+		return this.add([{ ...newShow('', this.session.settings.unit), name: this.freeName('New show') }]);
 	}
 
 	/** Copies a show with all that is in it, ticks too. */

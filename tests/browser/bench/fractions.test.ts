@@ -16,7 +16,8 @@ test('in inches a measure is written alike in the lists and at the steps of benc
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 		await go(page, 'settings', 'fieldset');
-		await page.getByRole('radio', { name: 'inches' }).check({ force: true });
+		await page.getByRole('radio', { name: 'inches' }).click();
+		await page.getByRole('button', { name: 'Keep the sizes' }).click();
 		await go(page, 'bench', '.steps .measure');
 		await orderFound(page);
 		const list = await page.locator('.steps .measure').allTextContents();

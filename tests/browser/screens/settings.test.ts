@@ -40,14 +40,19 @@ test('with inches a ruler of inches is offered; taken, unit and ruler are one st
 		await withPrints(page, [['Low water', '300', '200']]);
 		await page.getByRole('link', { name: 'Settings' }).click();
 		const chosen = (name: string) => page.getByRole('radio', { name, exact: true }).isChecked();
-		await page.getByRole('radio', { name: 'inches' }).check();
+		await page.getByRole('radio', { name: 'inches' }).click();
+		await page.getByText('1 print has numbers without a unit, such as 300.').waitFor();
+		await page.getByRole('button', { name: 'Cancel' }).click();
+		expect([await chosen('mm'), await chosen('inches')]).toEqual([true, false]);
+		await page.getByRole('radio', { name: 'inches' }).click();
+		await page.getByRole('button', { name: 'Keep the sizes, show them in inches' }).click();
 		await page.getByText('The ruler is still 1 mm.').waitFor();
 		expect(await chosen('1 mm')).toBe(true);
 		await page.getByRole('button', { name: 'Use 1/16 in with inches' }).click();
 		await expect.poll(() => chosen('1/16 in')).toBe(true);
 		expect([await chosen('inches'), await page.getByText('The ruler is still').count()]).toEqual([true, 0]);
 		await page.getByRole('radio', { name: 'cm', exact: true }).check();
-		await page.getByRole('button', { name: 'Use 1 mm with cm' }).waitFor();
+		await page.getByRole('button', { name: 'Use 1 mm with cm' }).waitFor(); // every number has its unit now: nothing to ask
 		await page.getByRole('button', { name: 'Undo: change unit' }).click();
 		await page.getByRole('button', { name: 'Undo: change unit and ruler' }).click();
 		await expect.poll(() => chosen('mm')).toBe(true);
@@ -80,7 +85,8 @@ test('a size given a name can be typed by it; another unit changes no size', () 
 		await page.getByRole('button', { name: 'Add size' }).click();
 		await page.getByRole('combobox', { name: 'Mount size' }).fill('oak');
 		await press(page, 'Tab');
-		await page.getByRole('radio', { name: 'inches' }).check({ force: true });
+		await page.getByRole('radio', { name: 'inches' }).click();
+		await page.getByRole('button', { name: 'Keep the sizes, show them in inches' }).click();
 		await page.getByRole('link', { name: 'Prints' }).click();
 		expect(await seenIn(page, 0, 'mount', 'picture width')).toEqual(['Oak inherited', '11 13/16 typed']);
 		await page.getByRole('columnheader', { name: 'Picture width, in' }).waitFor();

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { inches, mm } from '../../../../src/core/length/length.ts';
 import type { Unit } from '../../../../src/core/length/reading.ts';
 import { readCells } from '../../../../src/core/row/readCells.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { changeSettings } from '../../../../src/core/commands/changeSettings.ts';
+import { bareNumbersIn, changeSettings } from '../../../../src/core/commands/changeSettings.ts';
 import { type ColumnName, columns, kindOf } from '../../../../src/core/show/columns.ts';
 import { apply } from '../../../../src/core/show/edit.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
@@ -44,6 +45,26 @@ test('a change of unit gives the old one to every bare number, and to nothing el
 	const after = changed(showWith({ unit: 'mm' }, { typed }), { unit: 'in' });
 	expect(after.rows[0]).toMatchObject({ typed, units: { 'picture width': 'mm', paper: 'mm', reveal: 'mm' } });
 	expect(Object.keys(after.rows[0]!.units!)).toHaveLength(3);
+});
+
+test('a change of unit that keeps the figures reads every bare number in the new one, the mount size too', () => {
+	const typed = { title: '70', 'picture width': '16', 'picture height': '30 cm', top: '3' };
+	const show = showWith({ unit: 'mm', mountSize: '20 x 16', border: '2' }, { typed }, { typed: { note: '3' } });
+	expect(bareNumbersIn(show, 'in')).toEqual({ rows: 1, example: '16' });
+	const after = apply(show, changeSettings(show, { unit: 'in' }, 'settings', 'keep figures'));
+	expect(after.settings).toEqual({ unit: 'in', mountSize: '20 x 16', border: '2' });
+	expect(after.rows).toEqual(show.rows);
+	const { settings } = readSettings(after.settings);
+	expect([settings.mountSize.width, settings.border]).toEqual([inches(20), inches(2)]);
+	const { cells } = readCells(after.rows[0]!, settings);
+	expect([cells.pictureWidth, cells.pictureHeight, cells.top]).toEqual([inches(16), mm(300), inches(3)]);
+});
+
+test('nothing is asked of a show whose lengths all have a unit, or that has none', () => {
+	const own = { typed: { 'picture width': '16 in', top: '2 5/8', edition: '3/25' } };
+	const pinned = { typed: { side: '70' }, units: { side: 'mm' as const } };
+	expect(bareNumbersIn(showWith({ unit: 'mm' }, own, pinned, { typed: {} }), 'in')).toBeUndefined();
+	expect(bareNumbersIn(showWith({ unit: 'mm' }, pinned, { typed: { side: '70' } }), 'mm')).toBeUndefined();
 });
 
 test('a cell that has a unit of its own keeps it', () => {
