@@ -45,8 +45,9 @@ const roomsOfCore = [
 	['commands', 'imports'],
 	['row'],
 	['findings'],
-	['advice', 'reasons', 'harmonise'],
-	['bench', 'sheets'],
+	['advice', 'reasons', 'harmonise', 'frameChoice'],
+	['bench', 'sheets', 'sticks'],
+	['order'],
 	['grid', 'merge'],
 ];
 

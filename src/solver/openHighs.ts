@@ -5,7 +5,7 @@ import type {
 	LinearOutcome,
 	LinearProgram,
 	LinearSolver,
-} from '../core/sheets/linearSolver.ts';
+} from '../core/values/linearSolver.ts';
 
 /**
  * Loads HiGHS, which solves linear programs. It is WebAssembly and works where it is called, so call it in a worker or

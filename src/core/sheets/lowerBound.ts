@@ -1,6 +1,6 @@
 import type { Pattern } from './cutTree.ts';
 import type { CutTables } from './cutTables.ts';
-import type { LinearSolver } from './linearSolver.ts';
+import type { LinearSolver } from '../values/linearSolver.ts';
 import { type Master, openMaster } from './master.ts';
 import type { Mix } from './mixes.ts';
 import type { Problem } from './problem.ts';

@@ -1,5 +1,5 @@
 import type { Pattern } from './cutTree.ts';
-import type { LinearColumn, LinearSolver } from './linearSolver.ts';
+import type { LinearColumn, LinearSolver } from '../values/linearSolver.ts';
 import type { Problem } from './problem.ts';
 
 /** What a master program is asked. */

@@ -1,7 +1,7 @@
 import { type CutTables, cutTables } from './cutTables.ts';
 import { spareArea, tryWholeMix } from './exactMix.ts';
 import { emptyFilling, firstFilling, mixOf } from './firstFilling.ts';
-import type { LinearSolver } from './linearSolver.ts';
+import type { LinearSolver } from '../values/linearSolver.ts';
 import { type BoundFinder, openBoundFinder } from './lowerBound.ts';
 import { compareMixPrices, type Mix, type MixOrder, type MixPrice, nextMix, priceOf } from './mixes.ts';
 import type { Problem } from './problem.ts';

@@ -2,7 +2,7 @@ import type { Blank } from '../show/blank.ts';
 import { type Stock, waysOf } from '../stock/stock.ts';
 import { patternOfBin } from './bins.ts';
 import type { BoardPlan, UnplacedBlank, UnplacedReason } from './boardPlan.ts';
-import type { LinearSolver } from './linearSolver.ts';
+import type { LinearSolver } from '../values/linearSolver.ts';
 import { type MixSearch, searchMixes } from './mixSearch.ts';
 import type { PackingJob } from './packingJob.ts';
 import { type Problem, problemOf } from './problem.ts';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
 import type { BoardPlan } from '../../../../src/core/sheets/boardPlan.ts';
-import type { LinearSolver } from '../../../../src/core/sheets/linearSolver.ts';
+import type { LinearSolver } from '../../../../src/core/values/linearSolver.ts';
 import { packBoard } from '../../../../src/core/sheets/packBoard.ts';
 import { packBoards } from '../../../../src/core/sheets/packBoards.ts';
 import type { PackingJob } from '../../../../src/core/sheets/packingJob.ts';

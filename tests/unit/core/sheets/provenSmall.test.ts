@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { beforeAll, expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
-import type { LinearSolver } from '../../../../src/core/sheets/linearSolver.ts';
+import type { LinearSolver } from '../../../../src/core/values/linearSolver.ts';
 import { packBoard } from '../../../../src/core/sheets/packBoard.ts';
 import type { Stock } from '../../../../src/core/stock/stock.ts';
 import { openHighs } from '../../../../src/solver/openHighs.ts';
