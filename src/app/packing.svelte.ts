@@ -3,6 +3,7 @@ import { jobKey } from '../core/sheets/jobKey.ts';
 import { jobsOf, type LeftOutRow } from '../core/sheets/jobsOf.ts';
 import type { PackingJob } from '../core/sheets/packingJob.ts';
 import { type PlannedBoard, plannedBoard, replanning } from '../core/sheets/plannedSheets.ts';
+import { stockKey } from '../core/stock/stock.ts';
 import { isSameValue } from '../core/values/isSameValue.ts';
 import { makeId } from '../files/makeId.ts';
 import { packInWorker } from '../workers/packInWorker.ts';
@@ -190,7 +191,7 @@ export class Packing {
 	/** Shows a plan, unless the one that is shown is as good, or has been begun in the meantime. */
 	#show(job: PackingJob, plan: BoardPlan): void {
 		this.#boards = this.#boards.map((board) => {
-			if (board.job.board !== job.board) return board;
+			if (stockKey(board.job) !== stockKey(job)) return board;
 			const isSame = 'plan' in board && !board.isOld && board.key === jobKey(job);
 			if (isSame && this.#isBegun(board)) return board;
 			if (isSame && isSameValue(board.plan.layouts, plan.layouts)) return { ...board, plan };

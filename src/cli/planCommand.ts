@@ -6,11 +6,13 @@ import { readViews } from '../core/grid/views.ts';
 import type { Reading } from '../core/length/reading.ts';
 import { withEditionClashes } from '../core/findings/editionClashes.ts';
 import { judgeRow } from '../core/findings/judgeRow.ts';
-import type { BoardPlan } from '../core/sheets/boardPlan.ts';
 import type { CutSheet } from '../core/show/cutSheet.ts';
 import { layoutOf } from '../core/sheets/layout.ts';
 import { jobsOf } from '../core/sheets/jobsOf.ts';
+import { whatToGet } from '../core/order/whatToGet.ts';
 import { packBoards } from '../core/sheets/packBoards.ts';
+import { planAllSticks } from '../core/sticks/planSticks.ts';
+import { stickJobsOf } from '../core/sticks/stickJobsOf.ts';
 import { readSettings, unknownSettings } from '../core/settings/readSettings.ts';
 import type { Row } from '../core/show/row.ts';
 import type { TypedSettings } from '../core/settings/settings.ts';
@@ -19,7 +21,7 @@ import { isShowFileText, readSettingsFile, readShowFile } from '../files/showFil
 import { textOfFile } from '../files/textOfFile.ts';
 import { openHighs } from '../solver/openHighs.ts';
 import { type PlanArguments, readPlanArguments, usage } from './planArguments.ts';
-import { planJson } from './planJson.ts';
+import { planJson, type PlannedShow } from './planJson.ts';
 
 /** What a command says, and the code with which it ends: 0, 1 if a file cannot be read, 2 if it is used wrongly. */
 export interface Outcome {
@@ -54,23 +56,29 @@ export async function planCommand(args: readonly string[], standing: string | un
 	const results = withEditionClashes(rows, alone, settings);
 	const show = { rows, results, settings, bench: orderBench(rows, results, settings) };
 	const output = read.value.isJson
-		? planJson(show, await planBoards(show, input.value, read.value.seconds))
+		? planJson(show, await planAll(show, input.value, read.value.seconds))
 		: writeRows(show, { lineEnd: '\n', hasIds: isShowFile });
 	return { exitCode: 0, output, said: [...unknown, ...notes] };
 }
 
-/** The plans of the show's boards, in at most so many seconds. A board that is not in stock has no plan. */
-async function planBoards(
+/** The most of the time that sticks may take: they are quick, and what they leave is for boards. */
+const shareOfSticks = 0.3;
+
+/** The plans of boards, glazing, backing and sticks, in at most so many seconds, and what is to be got. */
+async function planAll(
 	{ rows, results, settings }: WorkedOutRows,
 	{ ticks, cutSheets }: Input,
 	seconds: number,
-): Promise<readonly BoardPlan[]> {
+): Promise<PlannedShow> {
 	const start = performance.now();
+	const secondsLeft = () => seconds - (performance.now() - start) / 1000;
 	const { jobs } = jobsOf(rows, results, settings, { ticks, cutSheets: cutSheets.map(layoutOf) });
 	const possible = jobs.filter(({ stock }) => stock.length > 0);
-	if (possible.length === 0) return [];
-	const openProgram = await openHighs();
-	return packBoards(possible, { openProgram, secondsLeft: () => seconds - (performance.now() - start) / 1000 });
+	const sawn = stickJobsOf(rows, results, settings).jobs;
+	const openProgram = possible.length + sawn.length > 0 ? await openHighs() : undefined;
+	const sticks = planAllSticks(sawn, { openProgram, secondsLeft: () => secondsLeft() - (1 - shareOfSticks) * seconds });
+	const plans = packBoards(possible, { openProgram, secondsLeft });
+	return { plans, sticks, toGet: whatToGet({ rows, results, settings, plans, sticks }) };
 }
 
 interface Input {

@@ -1,18 +1,30 @@
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
-import { type Length, toMm } from '../core/length/length.ts';
+import { type Length, mmPerMetre, toMm } from '../core/length/length.ts';
 import { solvedKeys } from '../core/row/solvedRow.ts';
 import type { BoardPlan } from '../core/sheets/boardPlan.ts';
 import type { Layout } from '../core/sheets/layout.ts';
 import type { Rectangle } from '../core/show/cutSheet.ts';
 import { columns } from '../core/show/columns.ts';
+import type { GetLine } from '../core/order/getLine.ts';
+import type { ToGet } from '../core/order/whatToGet.ts';
+import type { Leg, StickPlan } from '../core/sticks/stickPlan.ts';
 import type { WorkedOutRows } from '../files/csv.ts';
 import { stepsOfRow } from '../files/resultTexts.ts';
 
 /** Millimetres, rounded to 6 decimals (1 nm). */
 const millimetres = (length: Length): number => Number(toMm(length).toFixed(6)) || 0;
 
+/** What of a show is planned beside the bench. */
+export interface PlannedShow {
+	/** Of boards, glazing and backing. */
+	readonly plans: readonly BoardPlan[];
+	readonly sticks: readonly StickPlan[];
+	readonly toGet: ToGet;
+}
+
 /** Everything that is planned, as the command line gives it: lengths in millimetres, `null` where there is none. */
-export function planJson({ rows, results, bench }: WorkedOutRows, boards: readonly BoardPlan[]): string {
+export function planJson({ rows, results, bench }: WorkedOutRows, { plans, sticks, toGet }: PlannedShow): string {
+	const of = (material: BoardPlan['material']) => plans.filter((plan) => plan.material === material).map(boardJson);
 	const plan = {
 		rows: rows.map(({ id, typed }, index) => {
 			const { solved, findings } = results[index]!;
@@ -29,7 +41,11 @@ export function planJson({ rows, results, bench }: WorkedOutRows, boards: readon
 				steps: stepsOfRow(bench, index),
 			};
 		}),
-		sheets: boards.map(boardJson),
+		sheets: of(undefined),
+		glazing: of('glazing'),
+		backing: of('backing'),
+		sticks: sticks.map(sticksJson),
+		get: toGet.lines.map(getJson),
 		bench: benchJson(bench),
 	};
 	return `${JSON.stringify(plan, null, '\t')}\n`;
@@ -56,6 +72,30 @@ const boardJson = ({ board, cost, count, leastCost, leastCount, proven, layouts,
 	proven,
 	layouts: layouts.map(layoutJson),
 	unplaced: unplaced.map(({ blank: { row, copy, part }, reason }) => ({ row, copy, part, reason })),
+});
+
+const sticksJson = ({ frame, sticks, leastCount, proven, tooLong }: StickPlan) => ({
+	frame,
+	count: sticks.length,
+	leastCount,
+	proven,
+	layouts: sticks.map(({ legs }) => ({ times: 1, legs: legs.map(legJson) })),
+	unplaced: tooLong.map(legJson),
+});
+
+const legJson = ({ row, copy, length }: Leg) => ({ row, copy, length: millimetres(length) });
+
+/** A length in metres, rounded to 1 nm as all lengths are; pieces are whole. */
+const amount = (value: number, { isByLength }: GetLine): number =>
+	isByLength ? Number((toMm(value as Length) / mmPerMetre).toFixed(9)) : value;
+
+const getJson = (line: GetLine) => ({
+	kind: line.kind,
+	name: line.name,
+	wanted: amount(line.wanted, line),
+	there: amount(line.there, line),
+	packs: line.packs,
+	cost: line.cost ?? null,
 });
 
 const layoutJson = ({ stock, blanks, cuts, offcuts }: Layout) => ({

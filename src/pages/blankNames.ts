@@ -11,7 +11,7 @@ import { nameOfPrint } from '../ui/findings/nameOfPrint.ts';
  */
 export function blankNames(rows: readonly Row[], results: readonly RowResult[], settings: Settings): NameOfBlank {
 	const places = new Map(rows.map(({ id }, index) => [id, index]));
-	return (blank, { stock: { board } }) => {
+	return (blank, { stock }) => {
 		const { rowId, copy } = blank;
 		if (rowId === undefined) return 'spare';
 		const index = places.get(rowId);
@@ -19,6 +19,6 @@ export function blankNames(rows: readonly Row[], results: readonly RowResult[], 
 		const [row, result] = [rows[index]!, results[index]];
 		const isOneOfSeveral = (result?.copies ?? 1) > 1;
 		const name = nameOfPrint(row, index) + (isOneOfSeveral ? ` (${copy})` : '');
-		return result && isBlankWanted(blank, board, result, settings) ? name : `${name}, left over`;
+		return result && isBlankWanted(blank, stock, result, settings) ? name : `${name}, left over`;
 	};
 }

@@ -1,3 +1,5 @@
+import type { FrameMaterial } from '../core/settings/settings.ts';
+import { stockKey } from '../core/stock/stock.ts';
 import { groupBy } from '../core/values/groupBy.ts';
 import type { CutSheet } from '../core/show/cutSheet.ts';
 import type { PackingJob } from '../core/sheets/packingJob.ts';
@@ -11,7 +13,11 @@ export interface NumberedSheet {
 
 /** A board as the screens show it. */
 export interface BoardInView {
+	/** Names it among all of them. */
+	readonly key: string;
 	readonly name: string;
+	/** What it is of; undefined: board. */
+	readonly material: FrameMaterial | undefined;
 	/** Undefined while its first plan is worked out. */
 	readonly planned: PlannedBoard | undefined;
 	/** All its sheets: those cut from an earlier plan, then those of this one, begun or not. */
@@ -28,19 +34,22 @@ export function boardsInView(
 	cutSheets: readonly CutSheet[],
 ): readonly BoardInView[] {
 	const begun = new Map(cutSheets.map((sheet) => [sheet.id, sheet]));
-	const names = [...new Set([...boards.map(({ job }) => job.board), ...cutSheets.map(({ stock }) => stock.board)])];
-	return names.map((name) => {
-		const planned = boards.find((board): board is PlannedBoard => 'plan' in board && board.job.board === name);
+	const inOrder = [...boards.map(({ job }) => job), ...cutSheets.map(({ stock }) => stock)];
+	return [...groupBy(inOrder, stockKey)].map(([key, [first]]) => {
+		const { board: name, material } = first!;
+		const planned = boards.find((board): board is PlannedBoard => 'plan' in board && stockKey(board.job) === key);
 		const own = planned?.sheets ?? [];
 		const ofPlan = new Set(own.map(({ id }) => id));
-		const before = cutSheets.filter(({ id, stock }) => stock.board === name && !ofPlan.has(id));
+		const before = cutSheets.filter(({ id, stock }) => stockKey(stock) === key && !ofPlan.has(id));
 		const sheets = [...before, ...own.map((sheet) => begun.get(sheet.id) ?? sheet)].map((sheet, place) => ({
 			sheet,
 			number: place + 1,
 		}));
 		const toCut = sheets.filter(({ sheet }) => !begun.has(sheet.id));
 		return {
+			key,
 			name,
+			material,
 			planned,
 			sheets,
 			toCut: [...groupBy(toCut, ({ sheet }) => wayOfCutting(sheet)).values()],

@@ -16,6 +16,8 @@ export const usualDensity = 0.7;
 export interface Material {
 	/** The name in the show's list; undefined where something usual stands for it. */
 	readonly name: string | undefined;
+	/** What it is in any case: `glass`, `acrylic`, `backing`. */
+	readonly usual: string;
 	readonly thickness: Length;
 	/** Weight of a square metre 1 mm thick, in kg. */
 	readonly density: number;
@@ -51,14 +53,15 @@ function glazingOf(text: string, isAcrylic: boolean, { glazing: list }: Settings
 	const first = text === '' ? list[0] : list.find((each) => each.material === material);
 	const listed = named(text, list) ?? first;
 	const of = listed?.material ?? material;
-	return materialOf(listed, glazingThickness[of], glazingDensity[of]);
+	return materialOf(listed, of, glazingThickness[of], glazingDensity[of]);
 }
 
 const backingOf = (text: string, { backing: list }: Settings): Material =>
-	materialOf(named(text, list) ?? (text === '' ? list[0] : undefined), backingThickness, usualDensity);
+	materialOf(named(text, list) ?? (text === '' ? list[0] : undefined), 'backing', backingThickness, usualDensity);
 
-const materialOf = (listed: Board | undefined, thickness: Length, density: number): Material => ({
+const materialOf = (listed: Board | undefined, usual: string, thickness: Length, density: number): Material => ({
 	name: listed?.name,
+	usual,
 	thickness: listed?.thickness ?? thickness,
 	density: listed?.density ?? density,
 	isKnown: listed?.thickness !== undefined,

@@ -1,11 +1,18 @@
-import { type Length, minus } from '../length/length.ts';
-import type { Settings } from '../settings/settings.ts';
-import type { BlankPart } from '../show/blank.ts';
+import { type Length, minus, zero } from '../length/length.ts';
+import type { FrameMaterial, Settings } from '../settings/settings.ts';
+import type { BlankPart, BoardPart } from '../show/blank.ts';
 import { boardNamed } from './boards.ts';
 import type { WorkedRow } from './workedRow.ts';
 
+/** A blank of board that each copy of a row wants. */
+export interface PartOfBoard extends Part {
+	readonly part: BoardPart;
+}
+
 /** A blank that each copy of a row wants. */
 export interface Part {
+	/** What it is of; undefined: board. */
+	readonly material?: FrameMaterial;
 	/** The board's name as it stands in the settings, else as typed; empty where none is named and the show has none. */
 	readonly board: string;
 	readonly part: BlankPart;
@@ -18,7 +25,7 @@ export interface Part {
 export function partsOf(
 	{ solved, read, boards }: Pick<WorkedRow, 'solved' | 'read' | 'boards'>,
 	settings: Settings,
-): readonly Part[] {
+): readonly PartOfBoard[] {
 	const size = { width: solved.mountWidth!, height: solved.mountHeight! };
 	const smaller = settings.innerBlankSmaller;
 	const inward = (side: Length) => minus(side, smaller, smaller);
@@ -37,4 +44,30 @@ export function partsOf(
 			: []),
 		...(undermount === '' ? [] : [{ board: undermount, part: 'undermount' as const, ...size }]),
 	];
+}
+
+/** What of a row is asked for its glazing and backing. */
+type Framed = Pick<WorkedRow, 'frame' | 'materials' | 'words'>;
+
+/** Whether a row's glazing or backing comes with its frame: it is not cut then, nor got. */
+const comesWithFrame = ({ frame, words }: Framed, material: FrameMaterial): boolean =>
+	words.texts[material] === '' && frame.frame?.includes?.includes(material) === true;
+
+/**
+ * The glazing and the backing of a row, where they are not part of its frame: as large as what goes into it, the backing
+ * smaller on each side by as much as the show says. Nothing where that size is not known yet.
+ */
+export function frameParts(row: Framed, settings: Settings): readonly (Part & { readonly isListed: boolean })[] {
+	const { inside } = row.frame;
+	if (!inside) return [];
+	const part = (material: FrameMaterial, smaller: Length) => {
+		const found = row.materials[material];
+		if (!found || comesWithFrame(row, material)) return [];
+		const [width, height] = [minus(inside.width, smaller, smaller), minus(inside.height, smaller, smaller)];
+		if (width <= 0 || height <= 0) return [];
+		return [
+			{ board: found.name ?? found.usual, material, part: material, width, height, isListed: found.name !== undefined },
+		];
+	};
+	return [...part('glazing', zero), ...part('backing', settings.backingSmaller)];
 }

@@ -17,7 +17,7 @@ import {
 	valueOf,
 	wholeSetting,
 } from './settingValue.ts';
-import { type Frame, type IncludedPart, unframed } from './settings.ts';
+import { type Frame, type FrameMaterial, unframed } from './settings.ts';
 
 /** What frames are read by. */
 interface FrameContext extends StockContext {
@@ -86,7 +86,7 @@ const each = ({ width, height }: Size, change: (side: Length) => Length): Size =
 });
 
 /** What comes with a frame: `glazing`, `backing`, both or neither. */
-function includesSetting(value: unknown): Reading<readonly IncludedPart[]> {
+function includesSetting(value: unknown): Reading<readonly FrameMaterial[]> {
 	const words = (Array.isArray(value) ? value : [value]).flatMap((word: unknown) =>
 		typeof word === 'string'
 			? word
@@ -95,7 +95,7 @@ function includesSetting(value: unknown): Reading<readonly IncludedPart[]> {
 					.filter((part) => part !== '')
 			: [word],
 	);
-	const known: Readonly<Record<string, readonly IncludedPart[]>> = {
+	const known: Readonly<Record<string, readonly FrameMaterial[]>> = {
 		...{ glazing: ['glazing'], backing: ['backing'] },
 		...{ both: ['glazing', 'backing'], neither: [], none: [] },
 	};

@@ -116,11 +116,11 @@ export interface Frame {
 	/** Length of a stick of moulding as it is sold. */
 	readonly stick?: Length;
 	/** What comes with it, and is not ordered again. */
-	readonly includes?: readonly IncludedPart[];
+	readonly includes?: readonly FrameMaterial[];
 }
 
-/** What may come with a frame. */
-export type IncludedPart = 'glazing' | 'backing';
+/** What lies in a frame before and behind the print: cut from sheets as board is, or come with the frame. */
+export type FrameMaterial = 'glazing' | 'backing';
 
 /** A paper to print on: sheets of one size, or a roll. */
 export interface Paper {

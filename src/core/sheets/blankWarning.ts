@@ -2,6 +2,7 @@ import type { WorkedOutShow } from '../findings/workedOutShow.ts';
 import { formatSize, type Scale } from '../length/formatLength.ts';
 import { isWholeCut, type PlacedBlank } from '../show/cutSheet.ts';
 import type { Row, RowId } from '../show/row.ts';
+import type { Stock } from '../stock/stock.ts';
 import { groupBy } from '../values/groupBy.ts';
 import { isBlankWanted } from './wantedBlanks.ts';
 
@@ -18,7 +19,7 @@ export interface LeftOverRow {
 /** A blank of a sheet that the knife has begun. */
 interface CutBlank {
 	readonly blank: PlacedBlank;
-	readonly board: string;
+	readonly stock: Pick<Stock, 'board' | 'material'>;
 	/** Whether every cut of its sheet is made; else the sheet is only begun. */
 	readonly isCut: boolean;
 }
@@ -28,9 +29,9 @@ export function blanksLeftOver(before: WorkedOutShow, after: WorkedOutShow): rea
 	const blanks = cutBlanks(before);
 	if (blanks.size === 0) return [];
 	const places = new Map(after.show.rows.map(({ id }, place) => [id, place]));
-	const isWanted = ({ blank, board }: CutBlank, { show, results, settings }: WorkedOutShow, place: number) => {
+	const isWanted = ({ blank, stock }: CutBlank, { show, results, settings }: WorkedOutShow, place: number) => {
 		const [row, result] = [show.rows[place], results[place]];
-		return row !== undefined && result !== undefined && isBlankWanted(blank, board, result, settings);
+		return row !== undefined && result !== undefined && isBlankWanted(blank, stock, result, settings);
 	};
 	return before.show.rows.flatMap((row, index): LeftOverRow[] => {
 		const place = places.get(row.id) ?? -1;
@@ -47,7 +48,7 @@ function cutBlanks({ show: { cutSheets = [] } }: WorkedOutShow): ReadonlyMap<Row
 	const all = cutSheets
 		.filter(({ isSpoilt }) => !isSpoilt)
 		.flatMap((sheet) =>
-			sheet.blanks.map((blank): CutBlank => ({ blank, board: sheet.stock.board, isCut: isWholeCut(sheet) })),
+			sheet.blanks.map((blank): CutBlank => ({ blank, stock: sheet.stock, isCut: isWholeCut(sheet) })),
 		);
 	return groupBy(
 		all.filter(({ blank }) => blank.rowId !== undefined),
@@ -57,11 +58,11 @@ function cutBlanks({ show: { cutSheets = [] } }: WorkedOutShow): ReadonlyMap<Row
 
 /** "2 blanks of 700 × 550 mm, cut from “Chalk”, would be left over." */
 function sentenceOf(left: readonly CutBlank[], scale: Scale): string {
-	const words = ({ blank, board, isCut }: CutBlank) => {
+	const words = ({ blank, stock: { board, material }, isCut }: CutBlank) => {
 		const whole = blank.turned ? { width: blank.height, height: blank.width } : blank;
 		const size = formatSize(whole.width, whole.height, scale);
 		const part = blank.part === 'mount' ? '' : ` for the ${blank.part}`;
-		const from = `${isCut ? 'cut from' : 'on a sheet that is begun, of'} ${board === '' ? 'board' : `“${board}”`}`;
+		const from = `${isCut ? 'cut from' : 'on a sheet that is begun, of'} ${board === '' ? (material ?? 'board') : `“${board}”`}`;
 		return `${size}${part}, ${from}`;
 	};
 	const alike = [...groupBy(left, words)].map(([of, own]) =>

@@ -1,3 +1,4 @@
+import type { FrameMaterial } from '../settings/settings.ts';
 import type { Blank } from '../show/blank.ts';
 import type { Layout } from './layout.ts';
 
@@ -17,6 +18,8 @@ export interface UnplacedBlank {
 export interface BoardPlan {
 	/** The board's name. */
 	readonly board: string;
+	/** What it is a plan of; undefined: board. */
+	readonly material?: FrameMaterial;
 	/** The sheets that are cut already, then the others; drop-outs last, so that each is there before it is cut. */
 	readonly layouts: readonly Layout[];
 	readonly unplaced: readonly UnplacedBlank[];

@@ -1,11 +1,11 @@
 import type { RowResult } from '../findings/rowResult.ts';
-import { partsOf } from '../row/partsOf.ts';
-import type { Settings } from '../settings/settings.ts';
+import { frameParts, type Part, partsOf } from '../row/partsOf.ts';
+import type { FrameMaterial, Settings } from '../settings/settings.ts';
 import type { Blank } from '../show/blank.ts';
 import type { Row, RowId } from '../show/row.ts';
 import type { Tick } from '../show/tick.ts';
-import type { Stock } from '../stock/stock.ts';
-import { stockOf } from '../stock/stockOf.ts';
+import { type Stock, stockKey } from '../stock/stock.ts';
+import { stockOf, stockOfMaterial } from '../stock/stockOf.ts';
 import type { Layout } from './layout.ts';
 import { counted, dropOutsOf, offcutsOf } from './leftOvers.ts';
 import type { PackingJob } from './packingJob.ts';
@@ -35,9 +35,9 @@ export interface JobOptions {
 }
 
 /**
- * The blanks of a show by board, with spares, and the stock that they are cut from. Inner mounts are of the row's own
- * board. Rows with a `stop`, and rows whose mount has no size yet, are left out and listed; rows without a mount
- * (`none`) and rows of no copies want nothing.
+ * The blanks of a show by board, with spares, and the stock that they are cut from; then glazing and backing, without
+ * spares, where the show lists what they are cut from. Rows with a `stop`, and rows whose mount has no size yet, are left
+ * out and listed; rows without a mount (`none`) want no board, and rows of no copies nothing.
  */
 export function jobsOf(
 	rows: readonly Row[],
@@ -49,49 +49,53 @@ export function jobsOf(
 	const wanted = new Map<string, Wanted>();
 	rows.forEach((row, index) => {
 		const result = results[index];
-		if (result === undefined || result.copies === 0 || !result.hasMount) return;
-		const { mountWidth, mountHeight } = result.solved;
-		if (result.isStopped || mountWidth === undefined || mountHeight === undefined) {
+		if (result === undefined || result.copies === 0) return;
+		const isSized = result.frame.inside !== undefined;
+		if (!result.hasMount && !result.materials.glazing && !result.materials.backing) return;
+		if (result.isStopped || !isSized) {
 			leftOut.push({ row: index + 1, rowId: row.id, reason: result.isStopped ? 'stop' : 'no-size' });
 			return;
 		}
-		for (const { board, part, width, height } of partsOf(result, settings)) {
-			const key = keyOf(board);
-			const entry = wanted.get(key) ?? { board, blanks: [] };
+		const ofFrame = frameParts(result, settings).filter(({ isListed }) => isListed);
+		const parts: readonly Part[] = [...(result.hasMount ? partsOf(result, settings) : []), ...ofFrame];
+		for (const { board, material, part, width, height } of parts) {
+			const key = stockKey({ board, ...(material && { material }) });
+			const entry = wanted.get(key) ?? { board, material, blanks: [] };
 			wanted.set(key, entry);
 			for (let copy = 1; copy <= result.copies; copy++)
 				entry.blanks.push({ row: index + 1, rowId: row.id, copy, part, width, height });
 		}
 	});
-	const boardsCut = new Set([...wanted.keys(), ...cutSheets.map(({ stock }) => keyOf(stock.board))]);
-	const jobs = [...boardsCut].map((key): PackingJob => {
-		const ownSheets = cutSheets.filter(({ stock }) => keyOf(stock.board) === key).map((sheet) => inShow(sheet, rows));
-		const { board, blanks } = wanted.get(key) ?? { board: ownSheets[0]!.stock.board, blanks: [] };
-		const spares = sparesOf(blanks, settings.sparesPercent);
-		const own = stockOf(board, settings);
+	const keys = new Set([...wanted.keys(), ...cutSheets.map(({ stock }) => stockKey(stock))]);
+	const jobs = [...keys].map((key): PackingJob => {
+		const ownSheets = cutSheets.filter(({ stock }) => stockKey(stock) === key).map((sheet) => inShow(sheet, rows));
+		const { board, material, blanks } = wanted.get(key) ?? { ...ownSheets[0]!.stock, blanks: [] };
+		const spares = material ? [] : sparesOf(blanks, settings.sparesPercent);
+		const own = material ? stockOfMaterial(board, material, settings) : stockOf(board, settings);
 		const isKept = ({ kind }: Stock) => kind === 'offcut';
 		const stock = [
 			...own.filter((entry) => !isKept(entry)),
 			...counted([...own.filter(isKept), ...offcutsOf(ownSheets)]),
-			...(settings.hasDropOuts ? dropOutsOf(blanks, results, own, settings) : []),
+			...(settings.hasDropOuts && !material ? dropOutsOf(blanks, results, own, settings) : []),
 		];
 		return {
 			board,
+			...(material && { material }),
 			stock,
 			blanks: stillToCut(blanks, spares, ownSheets, ticks),
 			cutSheets: ownSheets,
 		};
 	});
-	return { jobs, leftOut };
+	const places = [undefined, 'glazing', 'backing'];
+	return { jobs: jobs.toSorted((a, b) => places.indexOf(a.material) - places.indexOf(b.material)), leftOut };
 }
 
 /** The blanks that a board is wanted for. */
 interface Wanted {
 	readonly board: string;
+	readonly material: FrameMaterial | undefined;
 	readonly blanks: Blank[];
 }
-
-const keyOf = (board: string) => board.trim().toLowerCase();
 
 /** A sheet that is cut, its blanks with the places that their rows have now; a row that is gone has place 0. */
 function inShow(sheet: Layout, rows: readonly Row[]): Layout {

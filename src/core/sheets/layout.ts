@@ -20,7 +20,7 @@ export interface Layout {
 }
 
 /** Says whom a blank is for that is cut from a piece of stock, or is to be. */
-export type NameOfBlank = (blank: Blank, sheet: { readonly stock: Pick<Stock, 'board'> }) => string;
+export type NameOfBlank = (blank: Blank, sheet: { readonly stock: Pick<Stock, 'board' | 'material'> }) => string;
 
 /** A sheet as it is planned round; a spoilt one gives neither blanks nor offcuts. */
 export const layoutOf = ({ stock, blanks, cuts, offcuts, isSpoilt }: CutSheet, place: number): Layout => ({

@@ -11,8 +11,8 @@ import type { Layout } from './layout.ts';
 /** The offcuts of sheets that are cut, as stock that costs nothing. */
 export const offcutsOf = (cutSheets: readonly Layout[]): readonly Stock[] =>
 	counted(
-		cutSheets.flatMap(({ stock: { board, grain }, offcuts }) =>
-			offcuts.map((size) => leftOver(board, 'offcut', size, grain, zero)),
+		cutSheets.flatMap(({ stock: { board, material, grain }, offcuts }) =>
+			offcuts.map((size) => ({ ...leftOver(board, 'offcut', size, grain, zero), ...(material && { material }) })),
 		),
 	);
 

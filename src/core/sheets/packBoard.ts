@@ -59,7 +59,7 @@ const usedUp = ({ types }: Problem, left: readonly number[]): readonly UnplacedB
 	});
 
 function planOf(
-	{ board, stock, cutSheets }: PackingJob,
+	{ board, material, stock, cutSheets }: PackingJob,
 	problem: Problem,
 	{ filling, leastCost, leastPieces, isProven }: MixSearch,
 	tooLarge: readonly UnplacedBlank[],
@@ -75,6 +75,7 @@ function planOf(
 	const isShort = filling.unplaced.length > 0;
 	return {
 		board,
+		...(material && { material }),
 		layouts,
 		unplaced: [...tooLarge, ...usedUp(problem, filling.unplaced)],
 		cost: costOf(layouts, stock),

@@ -1,3 +1,4 @@
+import type { FrameMaterial } from '../settings/settings.ts';
 import type { Blank } from '../show/blank.ts';
 import type { Stock } from '../stock/stock.ts';
 import type { Layout } from './layout.ts';
@@ -6,6 +7,8 @@ import type { Layout } from './layout.ts';
 export interface PackingJob {
 	/** The board's name; empty where the rows name none and the show has none. */
 	readonly board: string;
+	/** What the job is of; undefined: board. */
+	readonly material?: FrameMaterial;
 	/** The board's sizes; none where no such board is in stock. */
 	readonly stock: readonly Stock[];
 	/** The blanks that are still to be cut, one entry each, spares included. */

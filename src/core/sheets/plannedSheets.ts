@@ -4,6 +4,7 @@ import { jobKey } from './jobKey.ts';
 import type { JobOptions, ShowJobs } from './jobsOf.ts';
 import { layoutOf } from './layout.ts';
 import { beginSheet } from './markSheets.ts';
+import { stockKey } from '../stock/stock.ts';
 import type { PackingJob } from './packingJob.ts';
 
 /** A plan of one board that is shown, and what it was made for. */
@@ -55,7 +56,7 @@ export function replanning(
 	const asPlanned = others.length === cutSheets.length ? { jobs } : jobsFor(others.map(layoutOf));
 	const standing = new Set(asPlanned.jobs.map(jobKey));
 	const boards = jobs.map((job) => {
-		const before = planned.find(({ plan }) => plan.board === job.board);
+		const before = planned.find(({ plan }) => stockKey(plan) === stockKey(job));
 		if (before === undefined) return { job };
 		return { ...before, isOld: !standing.has(before.key) };
 	});

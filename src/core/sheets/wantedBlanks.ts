@@ -1,7 +1,8 @@
 import type { RowResult } from '../findings/rowResult.ts';
-import { partsOf } from '../row/partsOf.ts';
-import type { Settings } from '../settings/settings.ts';
+import { frameParts, partsOf } from '../row/partsOf.ts';
+import type { FrameMaterial, Settings } from '../settings/settings.ts';
 import type { Blank } from '../show/blank.ts';
+import { stockKey } from '../stock/stock.ts';
 
 /**
  * Whether a row still wants a blank that was cut for it: of this size, either way round, and of this board. What is not
@@ -9,19 +10,18 @@ import type { Blank } from '../show/blank.ts';
  */
 export function isBlankWanted(
 	{ part, copy, width, height }: Pick<Blank, 'part' | 'copy' | 'width' | 'height'>,
-	board: string,
+	stock: { readonly board: string; readonly material?: FrameMaterial },
 	result: RowResult,
 	settings: Settings,
 ): boolean {
 	const { mountWidth, mountHeight } = result.solved;
-	if (mountWidth === undefined || mountHeight === undefined) return true;
+	const isKnown = stock.material ? result.frame.inside : mountWidth !== undefined && mountHeight !== undefined;
+	if (!isKnown) return true;
 	if (copy > result.copies) return false;
-	return partsOf(result, settings).some(
+	return (stock.material ? frameParts(result, settings) : partsOf(result, settings)).some(
 		(wanted) =>
 			wanted.part === part &&
-			isSameBoard(wanted.board, board) &&
+			stockKey(wanted) === stockKey(stock) &&
 			((wanted.width === width && wanted.height === height) || (wanted.width === height && wanted.height === width)),
 	);
 }
-
-const isSameBoard = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();

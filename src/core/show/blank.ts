@@ -1,8 +1,12 @@
 import type { Length } from '../length/length.ts';
+import type { FrameMaterial } from '../settings/settings.ts';
 import type { RowId } from './row.ts';
 
+/** What a blank of board becomes. */
+export type BoardPart = 'mount' | 'inner mount' | 'undermount';
+
 /** What a blank becomes. */
-export type BlankPart = 'mount' | 'inner mount' | 'undermount';
+export type BlankPart = BoardPart | FrameMaterial;
 
 /** One blank that is wanted: the outer rectangle of one mount. */
 export interface Blank {

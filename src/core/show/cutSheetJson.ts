@@ -14,6 +14,7 @@ export const cutSheetsJson = (sheets: readonly CutSheet[]): readonly unknown[] =
 		id,
 		stock: {
 			board: stock.board,
+			material: stock.material,
 			kind: stock.kind,
 			...sidesJson(stock),
 			trim: toMm(stock.trim),
@@ -71,7 +72,8 @@ function readSheet(stored: unknown, key: string): CutSheet {
 }
 
 const kinds: readonly StockKind[] = ['sheet', 'blank', 'offcut', 'drop-out'];
-const parts: readonly BlankPart[] = ['mount', 'inner mount', 'undermount'];
+const parts: readonly BlankPart[] = ['mount', 'inner mount', 'undermount', 'glazing', 'backing'];
+const materials = ['glazing', 'backing'] as const;
 const sides = ['width', 'height'] as const;
 
 function readStock(stored: unknown, key: string): Stock {
@@ -79,6 +81,7 @@ function readStock(stored: unknown, key: string): Stock {
 	const optional = (name: string) => (stock[name] === undefined ? undefined : whole(stock[name], `${key}.${name}`, 0));
 	return {
 		board: typeof stock['board'] === 'string' ? stock['board'] : '',
+		...(stock['material'] !== undefined && { material: word(stock['material'], `${key}.material`, materials) }),
 		kind: word(stock['kind'], `${key}.kind`, kinds),
 		width: measure(stock['width'], `${key}.width`),
 		height: measure(stock['height'], `${key}.height`),

@@ -53,6 +53,13 @@ export function planSticks(job: StickJob, { secondsLeft, openProgram }: StickToo
 	return planOf(job, problem, best, least);
 }
 
+/** The sticks of each moulding, one after the other; each gets its share of the time that is left when its turn comes. */
+export const planAllSticks = (jobs: readonly StickJob[], tools: StickTools): readonly StickPlan[] =>
+	jobs.map((job, place) => {
+		const end = tools.secondsLeft() - tools.secondsLeft() / (jobs.length - place);
+		return planSticks(job, { ...tools, secondsLeft: () => tools.secondsLeft() - end });
+	});
+
 const fewer = (a: readonly Filling[], b: readonly Filling[]) => (b.length < a.length ? b : a);
 
 const distinct = (fillings: readonly Filling[]): readonly Filling[] => [
@@ -62,15 +69,19 @@ const distinct = (fillings: readonly Filling[]): readonly Filling[] => [
 /** The longest leg first, each into the first stick that has room for it, or into the fullest of those. */
 function fillInOrder({ stick, types }: StickProblem, into: 'first' | 'fullest'): readonly Filling[] {
 	const sticks: { room: number; readonly filling: number[] }[] = [];
-	for (const [type, { size, legs }] of types.entries())
-		for (let leg = 0; leg < legs.length; leg++) {
-			const open = sticks.filter(({ room }) => room >= size);
-			const chosen = into === 'first' ? open[0] : open.reduce((a, b) => (b.room < a.room ? b : a), open[0]!);
-			const own = chosen ?? { room: stick, filling: types.map(() => 0) };
-			if (!chosen) sticks.push(own);
-			own.room -= size;
-			own.filling[type]!++;
-		}
+	const put = (type: number, size: number) => {
+		const open = sticks.filter(({ room }) => room >= size);
+		const chosen = into === 'first' ? open[0] : open.reduce((a, b) => (b.room < a.room ? b : a), open[0]!);
+		const own = chosen ?? { room: stick, filling: types.map(() => 0) };
+		if (!chosen) sticks.push(own);
+		own.room -= size;
+		own.filling[type]!++;
+	};
+	types.forEach(({ size, legs }, type) => {
+		legs.forEach(() => {
+			put(type, size);
+		});
+	});
 	return sticks.map(({ filling }) => filling);
 }
 

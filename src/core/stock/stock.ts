@@ -1,4 +1,5 @@
 import type { Length } from '../length/length.ts';
+import type { FrameMaterial } from '../settings/settings.ts';
 
 /**
  * What blanks come from: a sheet of board; a ready-cut blank, which needs no knife; an offcut kept from an earlier
@@ -10,6 +11,8 @@ export type StockKind = 'sheet' | 'blank' | 'offcut' | 'drop-out';
 export interface Stock {
 	/** The board's name, as it stands in the settings. */
 	readonly board: string;
+	/** What it is of; undefined: board. */
+	readonly material?: FrameMaterial;
 	readonly kind: StockKind;
 	/** Before the factory edge is taken off. */
 	readonly width: Length;
@@ -25,6 +28,10 @@ export interface Stock {
 	/** How many are there; undefined: as many as needed. */
 	readonly count: number | undefined;
 }
+
+/** Tells one board, or glazing or backing, from all others, by what it is of and its name whatever its capitals. */
+export const stockKey = ({ board, material }: Pick<Stock, 'board' | 'material'>): string =>
+	`${material ?? 'board'} ${board.trim().toLowerCase()}`;
 
 /** What is asked of a blank before a sheet gives it. */
 interface BlankSize {
@@ -46,6 +53,7 @@ export interface Ways {
 export function placeInStock(piece: Stock, stock: readonly Stock[]): number {
 	const isSameSize = (entry: Stock) =>
 		entry.board === piece.board &&
+		entry.material === piece.material &&
 		entry.kind === piece.kind &&
 		entry.width === piece.width &&
 		entry.height === piece.height &&

@@ -1,0 +1,95 @@
+import type { RowResult } from '../findings/rowResult.ts';
+import { inches, type Length, mm, plus, sameWithin } from '../length/length.ts';
+import type { Unit } from '../length/reading.ts';
+import type { Size } from '../length/size.ts';
+import { paperAsItLies } from '../row/paperPlace.ts';
+import { type Settings, suppliesByLength, type SupplyKind, supplyKinds } from '../settings/settings.ts';
+import { type Need, take } from './getLine.ts';
+
+/** A frame over this weight hangs on four rings, in kg. Common practice. */
+const heavyKg = 8;
+/** Rings of a frame, and of a heavy one. */
+const ringsOf = { light: 2, heavy: 4 } as const;
+/** Bumpers at a frame's lower corners. */
+const bumpersOf = 2;
+/** Cord for each framed width, in tenths: from ring to ring with slack, and what the knots take. */
+const cordInTenths = 14;
+/** What is added to lengths, in tenths: ends, and what is cut wrongly. */
+const addedInTenths = 1;
+/** What stands for a pack of what is got by length: a metre. */
+const metre = mm(1000);
+
+/**
+ * What is used up with the prints, in the order of `supplyKinds`. What one copy needs is said by the show's list, else by
+ * common practice; only a row with a spacer, or a frame, needs what belongs to it.
+ * @param rows those that count, by their place
+ */
+export function supplyNeeds(rows: ReadonlyMap<number, RowResult>, { supplies, unit }: Settings): readonly Need[] {
+	return supplyKinds.flatMap((kind): readonly Need[] => {
+		const listed = supplies.find((supply) => supply.kind === kind);
+		const isByLength = suppliesByLength.includes(kind);
+		const taken = new Map<number, bigint>();
+		let isAbout = false;
+		for (const [place, result] of rows) {
+			const usual = usualOf(kind, result, unit);
+			if (usual === undefined) continue;
+			const each = listed?.each ?? usual.each;
+			if (each === 0) continue;
+			isAbout ||= listed?.each === undefined && usual.isAbout === true;
+			take(taken, place, BigInt(each) * BigInt(result.copies));
+		}
+		const used = [...taken.values()].reduce((sum, own) => sum + own, 0n);
+		if (used === 0n) return [];
+		const wanted = Number(isByLength ? (used * BigInt(10 + addedInTenths) + 9n) / 10n : used);
+		return [
+			{
+				kind,
+				name: listed?.name ?? kind,
+				...(isByLength && { isByLength }),
+				wanted,
+				there: listed?.count ?? 0,
+				pack: listed?.pack ?? (isByLength ? metre : 1),
+				price: listed?.price,
+				taken,
+				...(isAbout && { isAbout }),
+			},
+		];
+	});
+}
+
+/** What one copy of a row needs by common practice; undefined where it needs none. */
+function usualOf(
+	kind: SupplyKind,
+	result: RowResult,
+	unit: Unit,
+): { readonly each: number; readonly isAbout?: boolean } | undefined {
+	const { frame, framed, read } = result;
+	if (kind === 'hinges') return hinges(result, unit);
+	if (kind === 'labels') return { each: 1 };
+	if (kind === 'spacer') return read.cells.spacer && frame.inside ? { each: perimeter(frame.inside) } : undefined;
+	if (!frame.frame) return undefined;
+	if (kind === 'rings') return { each: (framed.weightKg ?? 0) > heavyKg ? ringsOf.heavy : ringsOf.light };
+	if (kind === 'bumpers') return { each: bumpersOf };
+	// Where the moulding is not known, the rebate is the least that the frame can be.
+	const size = framed.size ?? frame.seat?.rebate;
+	if (!size) return undefined;
+	const isAbout = framed.size === undefined;
+	return { each: kind === 'tape' ? perimeter(size) : Math.ceil((size.width * cordInTenths) / 10), isAbout };
+}
+
+/** Two hinges up to this width of paper, and one more for each further width begun. Common practice. */
+const hingeWidths = {
+	metric: { first: mm(500), further: mm(300) },
+	inch: { first: inches(20), further: inches(12) },
+} as const;
+
+/** The hinges of one copy: by the width of its paper, else of its picture. */
+function hinges({ read, solved }: RowResult, unit: Unit): { readonly each: number } | undefined {
+	const { paper } = read.cells;
+	const width = paper ? paperAsItLies(paper, solved).width : solved.pictureWidth;
+	if (width === undefined) return undefined;
+	const { first, further } = unit === 'in' ? hingeWidths.inch : hingeWidths.metric;
+	return { each: 2 + Math.max(0, Math.ceil((width - first - sameWithin) / further)) };
+}
+
+const perimeter = ({ width, height }: Size): Length => plus(width, width, height, height);
