@@ -40,7 +40,8 @@ export function matchColumns(
 		if (header.kind !== 'unknown' && isOwn(at)) taken.add(header.name);
 	});
 	const isSized = read.some(({ kind, name }) => kind === 'typed' && sizeColumns.some((column) => column === name));
-	const areSizes = (at: number) => !isSized && mostAre(samples[at] ?? [], (text) => splitSizeText(text) !== undefined);
+	const isSize = (text: string) => twoNumbers.test(text) && splitSizeText(text) !== undefined;
+	const areSizes = (at: number) => !isSized && mostAre(samples[at] ?? [], isSize);
 	return read.map((header, at): MatchedColumn => {
 		const cell = cells[at]!;
 		if (header.kind === 'unknown' || isOwn(at)) {
@@ -81,6 +82,9 @@ function mostAre(samples: readonly string[], isSuch: (text: string) => boolean):
 	const filled = samples.filter((text) => text.trim() !== '');
 	return filled.length > 0 && filled.filter(isSuch).length * 2 >= filled.length;
 }
+
+/** Two numbers with something between: without them a text is no size, which is quicker to see than to read it. */
+const twoNumbers = /[\d¼-¾⅐-⅞][^\d]+[\d¼-¾⅐-⅞]/;
 
 /** What sizes may be of, under a header in words that are not known. */
 const sizeColumns: readonly ColumnName[] = ['picture width', 'mount', 'window width', 'paper'];

@@ -93,9 +93,8 @@ export function readRows(
 		return { id, order: index + 1, ...readRow(cells, headers, settings) };
 	});
 	for (const [printId, repeats] of repeated) notes.push(noteOfRepeats(printId, repeats));
-	const results = records.map((cells) =>
-		headers.flatMap((header, at) => (header.kind === 'result' ? [{ ...header, text: cells[at] ?? '' }] : [])),
-	);
+	const ofResults = headers.flatMap((header, at) => (header.kind === 'result' ? [{ header, at }] : []));
+	const results = records.map((cells) => ofResults.map(({ header, at }) => ({ ...header, text: cells[at] ?? '' })));
 	const columns = headers.flatMap((header) => (header.kind === 'typed' ? [header.name] : []));
 	return { rows, columns, unknown, unnamed, lines, results, notes };
 }

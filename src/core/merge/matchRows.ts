@@ -54,6 +54,7 @@ export function matchRows(here: readonly Row[], there: readonly Row[], known: Kn
 			here.filter(({ id }) => !matched.has(id)),
 			keyOf,
 		);
+		if (left.size === 0) return; // the keys of a large file are work
 		const wanted = grouped(
 			there.filter((row) => !found.has(row)),
 			keyOf,
