@@ -79,9 +79,9 @@ export class Keeping {
 		return this.whenSaved();
 	}
 
-	/** See `Saving.fail`. */
-	fail(errorName: string): void {
-		this.#saving.fail(errorName);
+	/** See `Saving.supersede`. */
+	supersede(): void {
+		this.#saving.supersede();
 	}
 
 	/** Stops listening and lets go of the database. */

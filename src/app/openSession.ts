@@ -25,17 +25,22 @@ export interface SessionOptions {
  */
 export async function openSession(options: SessionOptions = {}): Promise<Session> {
 	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting, showId, search } = options;
-	const opened: { session?: Session } = {};
+	const opened: { session?: Session; isSuperseded?: boolean } = {};
 	const store = openShowStore(databaseName, {
 		onBlocked: () => onWaiting?.(otherTabsInTheWay),
-		onSuperseded: () => opened.session?.supersede(),
+		onSuperseded: () => {
+			opened.isSuperseded = true; // as soon as the database is open, and maybe before the session is
+			opened.session?.supersede();
+		},
 	});
 	try {
 		const stored = await store.openShow(() => newShow(newId(), guessedUnit()), showId);
 		// Where it cannot be kept, another show may be opened the next time; this one opens all the same.
 		if (stored.revision > 1 || showId !== undefined)
 			store.keepPlace(stored.show.id, { openedAt: Date.now() }).catch(() => undefined);
-		return (opened.session = new Session(stored, store, databaseName, newId, search));
+		const session = new Session(stored, store, databaseName, newId, search);
+		if (opened.isSuperseded) session.supersede();
+		return (opened.session = session);
 	} catch (cause) {
 		store.close();
 		throw new Error(notOpened((cause as Error).name), { cause });

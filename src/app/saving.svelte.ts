@@ -29,6 +29,7 @@ export class Saving {
 	#heard = 0;
 	/** Whether there may be later ones. */
 	#isUnsure = false;
+	#isSuperseded = false;
 	readonly #store: ShowStore;
 	readonly #source: SavingSource;
 
@@ -100,9 +101,15 @@ export class Saving {
 		if (this.#unsaved.length > 0) this.#writing ??= this.#writeAll();
 	}
 
-	/** The app that keeps the shows has been superseded by a newer one: nothing more can be written from here. */
+	/** A newer version of the app keeps the shows now: nothing more can be written from here, though what is on its way still is. */
+	supersede(): void {
+		this.#isSuperseded = true;
+		this.fail('VersionError');
+	}
+
+	/** Says why nothing can be written; what was typed is held. */
 	fail(errorName: string): void {
-		this.#saved = { state: 'failed', problem: notKept(errorName) };
+		this.#saved = { state: 'failed', problem: notKept(this.#isSuperseded ? 'VersionError' : errorName) };
 	}
 
 	/** Resolves when everything is on disk; rejects with the sentence of `saved` if it cannot be written. */
@@ -115,7 +122,8 @@ export class Saving {
 		this.#saved = { state: 'saving' };
 		try {
 			while (this.#unsaved.length > 0) await this.#writeOldest();
-			this.#saved = { state: 'saved' };
+			if (this.#isSuperseded) this.supersede();
+			else this.#saved = { state: 'saved' };
 		} catch (cause) {
 			this.fail((cause as Error).name);
 		}

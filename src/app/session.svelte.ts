@@ -11,6 +11,7 @@ import {
 	invert,
 	isEmpty,
 	rebase,
+	withoutRowsGone,
 } from '../core/show/edit.ts';
 import { readSettings } from '../core/settings/readSettings.ts';
 import type { Row } from '../core/show/row.ts';
@@ -215,7 +216,7 @@ export class Session {
 
 	/** A newer version of the app, in another tab, keeps the show from now on: nothing more can be written from here. */
 	supersede(): void {
-		this.#keeping.fail('VersionError');
+		this.#keeping.supersede();
 	}
 
 	/**
@@ -278,7 +279,7 @@ export class Session {
 
 	/** Takes a step back, or does it again. @param isTowards see `CopyCount.returning` */
 	#return(edit: Edit, isTowards: (depth: number) => boolean): Edit {
-		const made = rebase(edit, this.#show);
+		const made = rebase(withoutRowsGone(edit, this.#show), this.#show);
 		this.copies.returning(made, isTowards);
 		this.#apply(made);
 		return made;

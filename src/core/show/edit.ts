@@ -95,6 +95,15 @@ export const rebase = (edit: Edit, show: Show): Edit => ({
 	...changed(edit, (name, part, diff) => part.rebase(diff, heldOf(show, name, part))),
 });
 
+/**
+ * The edit without what it changes in rows that are no longer there: another tab has deleted them. To type into such a
+ * row brings it back, for no text may be lost; to undo what was typed in it must not.
+ */
+export function withoutRowsGone(edit: Edit, show: Show): Edit {
+	const there = new Set(show.rows.map(({ id }) => id));
+	return { ...edit, rows: edit.rows.filter((diff) => !diff.before || !diff.after || there.has(rowIdOf(diff))) };
+}
+
 type AnyPart = Part<unknown, unknown>;
 
 const diffIn = (edit: Edit, name: string): unknown => (edit as unknown as PartValues)[name];

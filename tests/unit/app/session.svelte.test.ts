@@ -316,6 +316,23 @@ test('redo gives back what undo took away, also where another tab had typed over
 	expect(one.show.rows[0]?.typed.title).toBe('Mole');
 });
 
+test('a row that another tab has deleted is not brought back by undo, nor redo, of what was typed into it here', async () => {
+	const [one, other] = [await open('one'), await open('other')];
+	const [id] = on(one).addRows([{ cells: { title: 'Pier' } }], 0, 'Add row');
+	await expect.poll(() => other.show.rows.length).toBe(1);
+	on(one).typeCells([{ id: id!, cells: { title: 'Quay' } }], 'Type title');
+	await expect.poll(() => other.show.rows[0]?.typed.title).toBe('Quay');
+	on(other).removeRows([id!]);
+	await expect.poll(() => one.show.rows.length).toBe(0);
+	one.undo();
+	expect([one.show.rows, one.lastStep?.label]).toEqual([[], 'Add row']);
+	one.redo();
+	expect(one.show.rows).toEqual([]);
+	other.undo();
+	await expect.poll(() => one.show.rows[0]?.typed.title).toBe('Quay');
+	expect(await stored()).toEqual(one.show);
+});
+
 test('taking in an edit of another tab works out anew only what it changed', async () => {
 	const [one, other] = [await open('one'), await open('other')];
 	const ids = on(one).addRows([{ cells: { title: 'a' } }, { cells: { title: 'b' } }], 0, 'Add rows');
