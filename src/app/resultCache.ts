@@ -1,6 +1,7 @@
 import { withEditionClashes } from '../core/findings/editionClashes.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import { judgeRow } from '../core/findings/judgeRow.ts';
+import type { RowDiff } from '../core/show/edit.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
 
@@ -8,11 +9,20 @@ import type { Settings } from '../core/settings/settings.ts';
 const sliceMs = 8;
 
 /**
+ * For how many edits the results of rows are kept that are no longer in the show. Undo of the latest steps then works
+ * nothing out, however many rows they changed, and the steps before, which may be thousands, hold their rows alone.
+ */
+export const editsRemembered = 16;
+
+/**
  * What rows work out, kept for as long as row and settings are the same objects: an edit of one row works out that row
  * alone.
  */
 export class ResultCache {
 	readonly #bySettings = new WeakMap<Settings, WeakMap<Row, RowResult>>();
+	/** The rows that edits have removed or replaced, each with the number of its edit; in the order of the edits. */
+	readonly #left = new Map<Row, number>();
+	#edits = 0;
 
 	/** The result of each row, in order. */
 	resultsOf(rows: readonly Row[], settings: Settings): readonly RowResult[] {
@@ -34,6 +44,22 @@ export class ResultCache {
 			yield index + 1;
 			await new Promise((resolve) => setTimeout(resolve));
 			until = performance.now() + sliceMs;
+		}
+	}
+
+	/** An edit has changed these rows: of those that left the show long ago the results are let go of. */
+	follow(changed: readonly RowDiff[], settings: Settings): void {
+		this.#edits++;
+		for (const { before, after } of changed) {
+			if (after) this.#left.delete(after);
+			if (before) this.#left.delete(before);
+			if (before) this.#left.set(before, this.#edits);
+		}
+		const known = this.#knownFor(settings);
+		for (const [row, edit] of this.#left) {
+			if (edit > this.#edits - editsRemembered) break;
+			this.#left.delete(row);
+			known.delete(row);
 		}
 	}
 

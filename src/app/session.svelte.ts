@@ -288,6 +288,7 @@ export class Session {
 	/** Makes an edit of the show as it is, and has it written. */
 	#apply(made: Edit): void {
 		this.#set(apply(this.#show, made));
+		this.#workedOut.follow(made.rows);
 		this.#keeping.add(made);
 	}
 

@@ -4,6 +4,7 @@ import { orderJob } from '../core/bench/orderJob.ts';
 import { readViews } from '../core/grid/views.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import { readSettings } from '../core/settings/readSettings.ts';
+import type { RowDiff } from '../core/show/edit.ts';
 import type { Row } from '../core/show/row.ts';
 import type { SettingProblem } from '../core/settings/settingValue.ts';
 import type { Settings } from '../core/settings/settings.ts';
@@ -58,6 +59,11 @@ export class WorkedOut {
 	/** Works rows out ahead, a slice at a time. Gives how many are done after each slice. */
 	ahead(rows: readonly Row[]): AsyncGenerator<number, void> {
 		return this.#cache.ahead(rows, this.settings);
+	}
+
+	/** An edit has changed these rows. */
+	follow(changed: readonly RowDiff[]): void {
+		this.#cache.follow(changed, this.settings);
 	}
 
 	/** Ends what is worked out beside the screen. */

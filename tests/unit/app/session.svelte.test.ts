@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { flushSync } from 'svelte';
 import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
+import { editsRemembered } from '../../../src/app/resultCache.ts';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
@@ -149,6 +150,26 @@ test('an edit of one row works out that row alone; what is remembered is what wo
 	session.undo();
 	session.undo();
 	expect(session.results).toEqual(before);
+});
+
+test('undo of the latest steps works nothing out, and results of rows that left the show long ago are let go of', async () => {
+	const session = await open();
+	const [id] = on(session).addRows([{ cells: { 'picture width': '300' } }], 0, 'Add row');
+	const steps = 3 * editsRemembered;
+	const made = Array.from({ length: steps }, (_, step) => {
+		on(session).typeCells([{ id: id!, cells: { note: `${step}` } }], 'Type note');
+		return session.results[0];
+	});
+	const isKept = made
+		.slice(0, -1)
+		.toReversed()
+		.map((result) => {
+			session.undo();
+			expect(session.results[0]).toEqual(result);
+			return session.results[0] === result;
+		});
+	expect(isKept.indexOf(false)).toBeGreaterThanOrEqual(editsRemembered / 2);
+	expect(isKept.slice(editsRemembered)).not.toContain(true);
 });
 
 test('settings are read anew only when they change, and say what they could not read', async () => {
