@@ -94,6 +94,15 @@ export class CopyCount {
 		await this.#source.keep(this.#last, this.#takenBack).catch(() => undefined);
 	}
 
+	/** A copy has left in another tab: what this one has made up to its revision is in it. @param takenBack as that tab has it */
+	copiedElsewhere(copied: Copied, takenBack: number): void {
+		const { revision, depth } = this.#source;
+		const since = Math.max(0, revision() - copied.revision);
+		this.#since = { revision: copied.revision, depth: depth() - since, takenBack, takenBackBy: new WeakMap() };
+		this.#takenBack = takenBack;
+		this.#last = copied;
+	}
+
 	/**
 	 * How many of the edits since the last copy are no change with this one, itself counted: two where it takes one of
 	 * them back, one where it only changes how the show is looked at.

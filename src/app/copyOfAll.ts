@@ -1,6 +1,4 @@
 import type { Show } from '../core/show/show.ts';
-import type { ShelvedShow } from '../storage/shelfStore.ts';
-import { openShowStore } from '../storage/showStore.ts';
 import type { Shelf } from './shelf.svelte.ts';
 
 /** A show of the shelf, whole. */
@@ -39,19 +37,9 @@ export async function copyAll(shelf: Shelf): Promise<CopyOfAll> {
 	return {
 		shows,
 		note: async (at) => {
-			await keepCopied(shelf.databaseName, others, at);
+			await shelf.noteCopied(others, at);
 			await session.copies.note(mark, 'show', at);
 		},
 		forget: () => session.copies.forget(mark),
 	};
-}
-
-/** Keeps that shows were given, as they were when they were looked at. */
-async function keepCopied(databaseName: string, shows: readonly ShelvedShow[], at: number): Promise<void> {
-	const store = openShowStore(databaseName);
-	try {
-		for (const { id, revision } of shows) await store.keepCopied(id, { at, revision, what: 'show' });
-	} finally {
-		store.close();
-	}
 }

@@ -1,6 +1,7 @@
 import { apply, type Edit } from '../core/show/edit.ts';
 import type { Show } from '../core/show/show.ts';
 import { keepObjects } from '../core/show/keepObjects.ts';
+import type { Copied } from '../storage/schema.ts';
 import type { ShowStore, StoredShow } from '../storage/showStore.ts';
 import { askToPersist } from './askToPersist.ts';
 import type { CopyCount } from './copyCount.svelte.ts';
@@ -15,7 +16,7 @@ export interface KeepingSource {
 	readonly show: () => Show;
 	/** Puts the show as other tabs have made it in the place of the one that is here. */
 	readonly set: (show: Show) => void;
-	readonly copies: Pick<CopyCount, 'takenBackBy' | 'madeElsewhere' | 'caughtUp'>;
+	readonly copies: Pick<CopyCount, 'takenBackBy' | 'madeElsewhere' | 'caughtUp' | 'copiedElsewhere'>;
 }
 
 /** Keeps the show on the device, and the same in all tabs: edits go to the disk and to the others, theirs come in. */
@@ -68,6 +69,11 @@ export class Keeping {
 		this.#saving.add(edit);
 	}
 
+	/** Tells the other tabs that a copy of the show has left. */
+	announceCopy(copied: Copied, takenBack: number): void {
+		this.#tabs.announce({ showId: this.#source.show().id, revision: copied.revision, copied, takenBack });
+	}
+
 	/** Resolves when everything is on disk; rejects with the sentence of `saved` if it cannot be written. */
 	whenSaved(): Promise<void> {
 		return this.#saving.whenSaved();
@@ -93,9 +99,10 @@ export class Keeping {
 	}
 
 	/** Makes what another tab has made, where nothing came between; else it is read from the disk. */
-	#hear({ showId, revision, edit, takenBack = 0 }: News): void {
+	#hear({ showId, revision, edit, copied, takenBack = 0 }: News): void {
 		const { show, set, copies } = this.#source;
 		if (showId !== show().id) return;
+		if (copied) return copies.copiedElsewhere(copied, takenBack);
 		if (edit && this.#saving.follows(revision)) {
 			copies.madeElsewhere(edit, takenBack);
 			return set(apply(show(), edit));

@@ -1,4 +1,5 @@
 import type { Edit } from '../core/show/edit.ts';
+import type { Copied } from '../storage/schema.ts';
 
 /** What another tab has done to a show on disk. */
 export interface News {
@@ -9,6 +10,8 @@ export interface News {
 	readonly edit?: Edit;
 	/** How many edits since the last copy are no change with it; see `CopyCount.takenBackBy`. */
 	readonly takenBack?: number;
+	/** The copy of the show that has left, where that is the news. */
+	readonly copied?: Copied;
 }
 
 /** The other tabs in which the same shows are open. */

@@ -68,7 +68,10 @@ export class Session {
 			revision: () => this.#keeping.revision,
 			depth: () => this.#history.depth,
 			whenSaved: () => this.whenSaved(),
-			keep: (copied, takenBack) => notes.keepCopied(id, copied, takenBack),
+			keep: async (copied, takenBack) => {
+				await notes.keepCopied(id, copied, takenBack);
+				this.#keeping.announceCopy(copied, takenBack);
+			},
 		});
 		this.#keeping = new Keeping(store, stored, databaseName, {
 			show: () => this.#show,

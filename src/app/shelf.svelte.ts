@@ -133,6 +133,20 @@ export class Shelf {
 		return this.#try(() => this.#store.add(shows, { isArchived, ...(copied && { copied }) }));
 	}
 
+	/** Keeps that copies of shows have left that are not open here, and tells the tabs in which they are. */
+	async noteCopied(shows: readonly ShelvedShow[], at: number): Promise<void> {
+		const store = openShowStore(this.databaseName);
+		try {
+			for (const { id, revision } of shows) {
+				const copied = { at, revision, what: 'show' } as const;
+				await store.keepCopied(id, copied);
+				this.#tabs.announce({ showId: id, revision, copied });
+			}
+		} finally {
+			store.close();
+		}
+	}
+
 	/** A name that no show has that is not deleted. */
 	freeName(wanted: string): string {
 		return freeName(

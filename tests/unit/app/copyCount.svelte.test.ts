@@ -71,6 +71,22 @@ test('another tab that is told of an edit counts it as the one that made it does
 	expect([two.copies.changes, await countOnDisk(two)]).toEqual([1, 1]);
 });
 
+test('a copy that leaves in one tab is counted in the others at once, and what is done after counts alike', async () => {
+	const [one, two] = [await open(), await open()];
+	on(two).rename('Spring');
+	on(two).rename('Summer');
+	await vi.waitFor(() => expect(one.show.name).toBe('Summer'));
+	await give(one);
+	await vi.waitFor(() => expect([two.copies.last?.at, two.copies.changes]).toEqual([1000, 0]));
+	two.undo(); // what the copy has
+	expect(two.copies.changes).toBe(1);
+	two.redo();
+	expect(two.copies.changes).toBe(0);
+	on(two).rename('Autumn');
+	await vi.waitFor(() => expect(one.show.name).toBe('Autumn'));
+	expect([one.copies.changes, two.copies.changes, await countOnDisk(two)]).toEqual([1, 1, 1]);
+});
+
 test('a change made in the place of another is one change, and undone none', async () => {
 	const session = await open();
 	on(session).rename('Spring');
