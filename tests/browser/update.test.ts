@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { newerBuild, newerVersion } from './harness/newerBuild.ts';
 import { onStage } from './harness/stage.ts';
+import { cell, press, seen, withPrints } from './screens/prints.ts';
 
 let newer: string;
 
@@ -48,9 +49,13 @@ test('a newer version waits for the word, and only then takes over', () =>
 test('in the very first visit too; a second window is not reloaded under the hands that type in it', () =>
 	onStage({}, async (stage) => {
 		const first = await stage.openShow();
+		await withPrints(first, [['Harbour', '376', '251']]);
+		await first.getByText('Saved on this device').waitFor();
 		await stage.isKept(first);
 		const older = await versionOf(first);
 		const second = await stage.openShow();
+		await cell(second, 0, 'title').click();
+		await second.keyboard.type('Harbour at');
 		await stage.startHost(newer);
 		await first.evaluate(async () => (await navigator.serviceWorker.ready).update());
 		await question(first).waitFor();
@@ -59,6 +64,16 @@ test('in the very first visit too; a second window is not reloaded under the han
 
 		await second.getByText('this page still shows the older one').waitFor();
 		expect(await versionOf(second)).toBe(older);
+		await second.keyboard.type(' night');
+		await press(second, 'Enter');
+		expect(await seen(second, 0, 'title')).toBe('Harbour at night typed');
+		await expect
+			.poll(() => seen(first, 0, 'title'), { message: 'the newer one hears of it' })
+			.toBe('Harbour at night typed');
+		await cell(first, 0, 'note').click();
+		await first.keyboard.type('typed in the newer one');
+		await press(first, 'Enter');
+		await expect.poll(() => seen(second, 0, 'note')).toBe('typed in the newer one typed');
 		await second.getByRole('button', { name: 'Start the new version' }).click();
 		await second.locator(`meta[name=version][content="${newerVersion}"]`).waitFor({ state: 'attached' });
 	}));
