@@ -2,6 +2,7 @@ import Papa from 'papaparse';
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import type { Unit } from '../core/length/reading.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
+import { isBlankRow } from '../core/show/blankRow.ts';
 import { type ColumnName, columns, hasUnit, kindOf } from '../core/show/columns.ts';
 import { ownValue } from '../core/values/ownValue.ts';
 import type { Row } from '../core/show/row.ts';
@@ -30,7 +31,7 @@ export interface WriteOptions {
 }
 
 /**
- * Writes rows as delimited text, one print a row: the cells as typed, what was worked out, and the columns of other
+ * Writes rows as delimited text, one print a row, blank ones left out: the cells as typed, what was worked out, and the columns of other
  * programs that came with the rows. Read again in a show of the same unit, each cell has the same text and meaning.
  */
 export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): string {
@@ -43,14 +44,16 @@ export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): stri
 		...resultTexts,
 		...extra.map(extraHeader),
 	];
-	const records = rows.map((row, index) => {
+	const records = rows.flatMap((row, index) => {
+		if (isBlankRow(row)) return [];
 		const result = results[index];
 		if (result === undefined) throw new RangeError(`row ${index + 1} has no result`);
-		return [
+		const cells = [
 			...typed.map((column) => column.textOf(row)),
 			...resultCells(result, stepsOfRow(bench, index), settings),
 			...extra.map((name) => ownValue(row.extra, name) ?? ''),
 		];
+		return [cells];
 	});
 	const lineEnd = options.lineEnd ?? '\r\n';
 	const cells = [header, ...records].map((record) => record.map((cell) => guardCell(cell.replaceAll('\0', notInText))));

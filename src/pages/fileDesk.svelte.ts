@@ -1,3 +1,4 @@
+import { countPrints } from '../core/show/blankRow.ts';
 import { chooseFile } from '../app/chooseFile.ts';
 import { compareShow } from '../app/compareShow.ts';
 import { giveBackup, giveRows, giveShow, reportOfGiving, type Way } from '../app/giveFile.ts';
@@ -159,7 +160,7 @@ export class FileDesk {
 
 	async export(way?: Way): Promise<void> {
 		const session = this.#session;
-		await this.#give(rowsInWords(session.show.rows.length), () => giveRows(session, way));
+		await this.#give(rowsInWords(countPrints(session.show.rows)), () => giveRows(session, way));
 	}
 
 	async save(way?: Way): Promise<void> {

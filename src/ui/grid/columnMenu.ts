@@ -16,16 +16,18 @@ export function columnMenu(grid: GridState): readonly MenuItem[] {
 	const words = sortWords(key);
 	const isSorted = (way: 'up' | 'down') => sort?.column === key && sort.way === way;
 	const [first, last] = selection.wholeColumns;
+	const count = last - first + 1;
+	const these = count === 1 ? '' : ` ${count} columns`;
 	const firstFree = columns.list.findIndex((column) => !column.isFrozen);
 	return [
 		{ label: `Sort, ${words.up}`, isOff: isSorted('up'), run: () => order.sortBy({ column: key, way: 'up' }) },
 		{ label: `Sort, ${words.down}`, isOff: isSorted('down'), run: () => order.sortBy({ column: key, way: 'down' }) },
 		{ label: 'The show’s own order', isOff: sort === undefined, run: () => order.sortBy(undefined) },
-		{ label: 'Select the column', run: () => selection.selectColumns(first, last) },
+		{ label: count === 1 ? 'Select the column' : `Select${these}`, run: () => selection.selectColumns(first, last) },
 		{ label: 'Wider', run: () => columnEdits.size(1) },
 		{ label: 'Narrower', run: () => columnEdits.size(-1) },
-		{ label: 'Move left', isOff: isFrozen || first <= firstFree, run: () => columnEdits.move(-1) },
-		{ label: 'Move right', isOff: isFrozen || last >= columns.list.length - 1, run: () => columnEdits.move(1) },
-		{ label: 'Hide', isOff: isFrozen, run: () => columnEdits.hide() },
+		{ label: `Move${these} left`, isOff: isFrozen || first <= firstFree, run: () => columnEdits.move(-1) },
+		{ label: `Move${these} right`, isOff: isFrozen || last >= columns.list.length - 1, run: () => columnEdits.move(1) },
+		{ label: `Hide${these}`, isOff: isFrozen, run: () => columnEdits.hide() },
 	];
 }

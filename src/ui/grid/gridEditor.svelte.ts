@@ -1,17 +1,19 @@
 import type { Move } from '../../core/grid/move.ts';
 import { planPaste } from '../../core/grid/planPaste.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
+import { isBlankRow } from '../../core/show/blankRow.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
 import { typedIntoDeleted } from '../../core/device/shelf.ts';
 import type { CellPlans } from './cellPlans.ts';
 import { textAndState } from './cellView.ts';
 import { type EntryProblem, entryProblem } from './entryProblem.ts';
 import { type GridColumn, gridColumns } from './gridColumns.ts';
+import type { GridEdits } from './gridEdits.ts';
 import type { GridPlace } from './gridFocus.ts';
 import type { GridNotices } from './gridNotices.svelte.ts';
 import type { GridSelection } from './gridSelection.svelte.ts';
 import type { RowsSource } from './gridSource.ts';
-import type { RowEdits } from './rowEdits.ts';
+import type { AddedRow, RowEdits } from './rowEdits.ts';
 import type { SeenCells } from './seenCells.ts';
 
 /** A cell that is being typed into. */
@@ -37,16 +39,20 @@ export class GridEditor {
 	readonly #cells: SeenCells;
 	readonly #selection: GridSelection;
 	readonly #rowEdits: RowEdits;
+	readonly #edits: GridEdits;
 	readonly #plans: CellPlans;
 	readonly #notices: GridNotices;
 	#editing = $state.raw<Editing>();
 	#deletions = $state.raw(0);
+	/** The row that Enter or Tab has added past the last, until another is gone to. */
+	#begun: AddedRow | undefined;
 
 	constructor(
 		source: RowsSource,
 		cells: SeenCells,
 		selection: GridSelection,
 		rowEdits: RowEdits,
+		edits: GridEdits,
 		plans: CellPlans,
 		notices: GridNotices,
 	) {
@@ -54,6 +60,7 @@ export class GridEditor {
 		this.#cells = cells;
 		this.#selection = selection;
 		this.#rowEdits = rowEdits;
+		this.#edits = edits;
 		this.#plans = plans;
 		this.#notices = notices;
 	}
@@ -103,6 +110,19 @@ export class GridEditor {
 		if (text !== editing.opened.trim()) this.#notices.show(typedIntoDeleted(text));
 		this.#deletions++;
 		this.cancel();
+	}
+
+	/**
+	 * Leaves no blank row behind where Enter or Tab added one and nothing was typed into it.
+	 * @param isGone whether the grid goes from the page
+	 */
+	dropBlank(isGone = false): void {
+		const begun = this.#begun;
+		if (begun === undefined || this.#editing !== undefined) return;
+		if (!isGone && this.#selection.row?.id === begun.id) return;
+		this.#begun = undefined;
+		const row = this.#source.show.rows.find(({ id }) => id === begun.id);
+		if (row !== undefined && isBlankRow(row)) this.#edits.withdraw(begun.step);
 	}
 
 	#rowOf({ id }: Editing): Row | undefined {
@@ -188,13 +208,13 @@ export class GridEditor {
 		// Past the last row a new one is added, unless the last one is still blank.
 		const isForward = after === 'right' || after === 'down';
 		if (isMoved || !isForward || isBlank(this.#selection.row)) return;
-		this.#rowEdits.add(this.#selection.rowIndex + 1, this.#selection.runColumn);
+		this.#begun = this.#rowEdits.add(this.#selection.rowIndex + 1, this.#selection.runColumn);
 		if (after === 'right') this.#selection.select(this.#selection.rowIndex, 0);
 	}
 }
 
 type View = ReturnType<typeof textAndState>;
-const isBlank = (row: Row | undefined) => Object.keys(row?.typed ?? {}).length === 0;
+const isBlank = (row: Row | undefined) => row === undefined || isBlankRow(row);
 
 /** What is said where a typed text replaces another state of the cell, or the reverse. */
 function saidOfTyped(label: string, before: View['state'] | undefined, after: View | undefined): string {

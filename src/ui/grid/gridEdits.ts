@@ -1,5 +1,7 @@
 import { type Command, type Edit, type FocusOfEdit, isEmpty } from '../../core/show/edit.ts';
+import { saidOfRedone, saidOfUndone } from '../../core/grid/saidOfSteps.ts';
 import type { RowId } from '../../core/show/row.ts';
+import type { GridNotices } from './gridNotices.svelte.ts';
 import type { GridSelection } from './gridSelection.svelte.ts';
 import type { GridSource } from './gridSource.ts';
 
@@ -7,10 +9,12 @@ import type { GridSource } from './gridSource.ts';
 export class GridEdits {
 	readonly #source: GridSource;
 	readonly #selection: GridSelection;
+	readonly #notices: GridNotices;
 
-	constructor(source: GridSource, selection: GridSelection) {
+	constructor(source: GridSource, selection: GridSelection, notices: GridNotices) {
 		this.#source = source;
 		this.#selection = selection;
+		this.#notices = notices;
 	}
 
 	/** Names for rows to be added. */
@@ -37,17 +41,27 @@ export class GridEdits {
 		return this.#source.doInstead(step, command, focus);
 	}
 
+	/** Takes back a step that nobody has to hear of; what is selected stays. */
+	withdraw(step: Edit): void {
+		this.#source.undoStep(step);
+	}
+
 	/** Undoes one step, whatever was done since. */
 	undoStep(step: Edit | undefined): void {
 		this.#selection.restore(this.#source.undoStep(step));
+		if (step) this.#notices.say(saidOfUndone(step.label));
 	}
 
 	undo(): void {
+		const step = this.#source.lastStep;
 		this.#selection.restore(this.#source.undo());
+		if (step && this.#source.lastStep !== step) this.#notices.say(saidOfUndone(step.label));
 	}
 
 	redo(): void {
+		const step = this.#source.nextStep;
 		this.#selection.restore(this.#source.redo());
+		if (step && this.#source.nextStep !== step) this.#notices.say(saidOfRedone(step.label));
 	}
 
 	#staying(): FocusOfEdit {

@@ -14,6 +14,9 @@ export interface RowsSource extends ArrangedSource {
 export interface GridSource extends RowsSource, ViewsSource {
 	readonly show: Show;
 	readonly settings: RowsSource['settings'];
+	/** The step that undo would take back, and the one that redo would do again. */
+	readonly lastStep: Edit | undefined;
+	readonly nextStep: Edit | undefined;
 	/** Names rows. */
 	readonly makeId: () => RowId;
 	/** Makes an edit. @returns the step; undefined where nothing was done, or not yet */

@@ -36,7 +36,7 @@ export class GridState {
 		const columns = new ShownColumns(source);
 		const cells = new SeenCells(source, arranged, columns);
 		const selection = new GridSelection(cells);
-		const edits = new GridEdits(source, selection);
+		const edits = new GridEdits(source, selection, notices);
 		const rowEdits = new RowEdits(source, cells, selection, edits, notices);
 		const plans = new CellPlans(source, cells, selection, edits, notices);
 		this.arranged = arranged;
@@ -45,7 +45,7 @@ export class GridState {
 		this.selection = selection;
 		this.edits = edits;
 		this.rowEdits = rowEdits;
-		this.editor = new GridEditor(source, cells, selection, rowEdits, plans, notices);
+		this.editor = new GridEditor(source, cells, selection, rowEdits, edits, plans, notices);
 		this.columnEdits = new ColumnEdits(columns, selection, notices);
 		this.order = new RowOrder(source, cells, selection, edits, notices);
 		this.blocks = new GridBlocks(cells, selection, edits, plans, notices);

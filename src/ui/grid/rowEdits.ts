@@ -2,7 +2,7 @@ import { cannotMoveSorted } from '../../core/grid/saidOfArranging.ts';
 import { placeBehind, placeInShow } from '../../core/grid/shownRows.ts';
 import { addRows } from '../../core/commands/addRows.ts';
 import { duplicateRows } from '../../core/commands/duplicateRows.ts';
-import type { Command } from '../../core/show/edit.ts';
+import type { Command, Edit } from '../../core/show/edit.ts';
 import { moveRows } from '../../core/commands/moveRows.ts';
 import { removeRows } from '../../core/commands/removeRows.ts';
 import type { CellTexts, RowId } from '../../core/show/row.ts';
@@ -14,6 +14,12 @@ import type { GridNotices } from './gridNotices.svelte.ts';
 import type { GridSelection } from './gridSelection.svelte.ts';
 import type { RowsSource } from './gridSource.ts';
 import type { SeenCells } from './seenCells.ts';
+
+/** A blank row that was added, and the step that added it. */
+export interface AddedRow {
+	readonly id: RowId;
+	readonly step: Edit;
+}
 
 /** What is done to rows: typed into, added, and, those that are selected, duplicated, moved and deleted. */
 export class RowEdits {
@@ -43,16 +49,18 @@ export class RowEdits {
 		return this.#source.results[index]?.findings[0]?.message ?? '';
 	}
 
-	/** Adds a blank row at a place and selects its cell in a column. */
-	add(place: number, column: GridColumn = this.#selection.column): void {
+	/** Adds a blank row at a place and selects its cell in a column. @returns the row and the step; undefined if none was added */
+	add(place: number, column: GridColumn = this.#selection.column): AddedRow | undefined {
 		const { focus } = this.#selection;
 		const key = column.column === undefined ? 'title' : column.key;
 		const [id] = this.#edits.newIds(1) as [RowId];
 		const at = placeBehind(this.#cells.arranged.shown, place);
 		const add: Command = (show, settings) => addRows(show, [{ cells: {} }], at, [id], settings, 'Add print');
-		if (!this.#edits.do(add, { before: focus, after: focusOnCell({ id, key }) })) return;
+		const step = this.#edits.do(add, { before: focus, after: focusOnCell({ id, key }) });
+		if (step === undefined) return undefined;
 		this.#selection.selectCell(id, key);
 		this.#notices.say(`Row ${this.#selection.rowIndex + 1} added`);
+		return { id, step };
 	}
 
 	/** Copies the rows, under them, and selects the copies. */
@@ -61,7 +69,7 @@ export class RowEdits {
 		const ids = this.#edits.newIds(rowIds.length);
 		const [first, last] = [ids[0], ids.at(-1)];
 		if (first === undefined || last === undefined) return;
-		const label = ids.length === 1 ? 'Duplicate row' : `Duplicate ${ids.length} rows`;
+		const label = ids.length === 1 ? 'Duplicate print' : `Duplicate ${ids.length} prints`;
 		const { key } = column;
 		const after = { ...focusOnCell({ id: first, key }), head: { id: last, key }, rows: ids };
 		if (!this.#edits.do((show) => duplicateRows(show, rowIds, ids, label), { before: focus, after })) return;
@@ -96,7 +104,8 @@ export class RowEdits {
 		if (to >= range.top && to <= range.bottom + 1) return;
 		if (shown.isSorted) return this.#notices.show(cannotMoveSorted(this.#cells.columns.sort?.column));
 		const isUp = to < range.top;
-		const label = isUp ? 'Move up' : 'Move down';
+		const moved = rowIds.length === 1 ? 'print' : `${rowIds.length} prints`;
+		const label = `Move ${moved} ${isUp ? 'up' : 'down'}`;
 		const place = isUp ? placeInShow(shown, to) : placeBehind(shown, to);
 		if (!this.#edits.do((show) => moveRows(show, rowIds, place, label))) return;
 		this.#notices.say(`Moved to row ${isUp ? to + 1 : to - (range.bottom - range.top)}${this.#ofThoseSeen}`);

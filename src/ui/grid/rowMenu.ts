@@ -8,12 +8,13 @@ import type { GridState } from './gridState.svelte.ts';
  */
 export function rowMenu({ cells, rowEdits }: GridState, first: number, last: number): readonly MenuItem[] {
 	const count = last - first + 1;
+	const move = (way: 'up' | 'down') => (count === 1 ? `Move ${way}` : `Move ${count} prints ${way}`);
 	return [
 		{ label: 'Insert above', run: () => rowEdits.add(first) },
 		{ label: 'Insert below', run: () => rowEdits.add(last + 1) },
 		{ label: count === 1 ? 'Duplicate' : `Duplicate ${count} prints`, run: () => rowEdits.duplicate() },
-		{ label: 'Move up', isOff: first === 0, run: () => rowEdits.move(-1) },
-		{ label: 'Move down', isOff: last === cells.rows.length - 1, run: () => rowEdits.move(1) },
+		{ label: move('up'), isOff: first === 0, run: () => rowEdits.move(-1) },
+		{ label: move('down'), isOff: last === cells.rows.length - 1, run: () => rowEdits.move(1) },
 		{ label: count === 1 ? 'Delete print' : `Delete ${count} prints`, run: () => rowEdits.remove() },
 	];
 }

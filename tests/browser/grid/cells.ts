@@ -20,7 +20,7 @@ export async function selected(page: Page): Promise<string> {
 }
 
 /** What has been said aloud last. */
-export const said = (page: Page): Promise<string> => page.locator('.frame > [role=status]').innerText();
+export const said = (page: Page): Promise<string> => page.locator('#said').innerText();
 
 /** The grip of a row, from 0; -1 for the corner that selects everything. */
 export const grip = (page: Page, row: number): Locator => page.locator(`[data-grip="${row}"]`).first();

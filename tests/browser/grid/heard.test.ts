@@ -128,7 +128,7 @@ test('what a typed cell brings about is said politely', () =>
 		await cell(page, 0, 'picture width').click();
 		await page.keyboard.type('640');
 		await press(page, 'F2');
-		expect(await page.locator('.frame > [role=status]').getAttribute('aria-live')).toBeNull(); // a status is polite
+		expect(await page.locator('#said').getAttribute('aria-live')).toBeNull(); // a status is polite
 		expect(await said(page)).toMatchInlineSnapshot(
 			`"The mount is 764 × 331 mm, not the show’s 500 × 400 mm. Clear picture width and picture height to get back to it."`,
 		);

@@ -58,6 +58,8 @@ export const keyTable: readonly KeyLine[] = [
 			},
 		},
 	],
+	['Enter in the last row, left with nothing typed', '3 title', `'Last' Enter ArrowUp`, { at: '3 title', rows: 4 }],
+	['Enter in the last row, typed into', '3 title', `'Last' Enter 'More' ArrowUp`, { at: '3 title', rows: 5 }],
 	// Arrows
 	[
 		'typed over, right',

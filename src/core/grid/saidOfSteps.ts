@@ -1,0 +1,11 @@
+const lower = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
+
+/** What is heard when a step is undone. @param label what it did: “Type picture width” */
+export const saidOfUndone = (label: string): string => `Undone: ${lower(label)}`;
+
+/** What is heard when a step is done again. */
+export const saidOfRedone = (label: string): string => `Done again: ${lower(label)}`;
+
+/** What is heard when a mend was applied. @param gravest the gravest finding that is left; nothing where there is none */
+export const saidOfMend = (label: string, gravest: string): string =>
+	`Done: ${lower(label)}. ${gravest === '' ? 'Nothing more is said of this print.' : gravest}`;
