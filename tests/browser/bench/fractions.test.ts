@@ -1,7 +1,9 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
-import { cell, orderFound, paste, startTyping } from '../screens/prints.ts';
+import { pagesOf } from '../harness/pdfPages.ts';
+import { cell, orderFound, paste, seen, startTyping, withPrints } from '../screens/prints.ts';
+import { inchRow } from './inchReckoning.ts';
 
 const inWindow = oneStage({ reducedMotion: 'reduce' });
 
@@ -39,6 +41,36 @@ test('in inches a measure is written alike in the lists and at the steps of benc
 		expect(await page.locator('.bench svg text, .ticks').allTextContents()).not.toContainEqual(
 			expect.stringMatching(sign),
 		);
+	}));
+
+/** Pictures of an inch show, in inches. */
+const inchPrints = [
+	['Low water', '16 1/2', '11'],
+	['Kiln door', '8 5/8', '12 3/16'],
+	['Salt road', '14 1/32', '10 7/8'],
+	['Rope', '9', '6 3/4'],
+] as const;
+
+test('an inch show is what exact fractions give, on the screen, at the bench and on paper', () =>
+	inWindow(async (page) => {
+		await page.getByRole('radio', { name: 'inches' }).click();
+		await withPrints(page, inchPrints);
+		const borders = new Set<string>();
+		for (const [row, [, width, height]] of inchPrints.entries()) {
+			const expected = inchRow(width, height);
+			for (const [key, text] of Object.entries(expected)) expect(await seen(page, row, key)).toBe(`${text} worked-out`);
+			for (const border of [expected.side, expected.top, expected.bottom]) borders.add(`${border}in`);
+		}
+		await go(page, 'bench', '.steps .measure');
+		await orderFound(page);
+		expect(new Set(await page.locator('.steps .measure').allTextContents())).toEqual(borders);
+		await page.getByRole('link', { name: 'Print on paper' }).click();
+		await page.getByRole('checkbox', { name: /Corner templates/ }).check();
+		const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+		const texts = pages.map((each) => each.texts.map(({ text }) => text).join(' ')).join(' ');
+		const written = texts.replace(/[\u2044\u2215]/g, '/').replace(/\s+/g, '');
+		for (const border of borders) expect(written).toContain(border.replace(' ', ''));
+		expect(texts).toContain('This ruler is 4 in');
 	}));
 
 test('a long fraction has room on a phone, beside its unit: 11 57/64 in, at 390 pixels and at 320', () =>
