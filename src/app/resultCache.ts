@@ -1,4 +1,4 @@
-import { withEditionClashes } from '../core/findings/editionClashes.ts';
+import { withFindingsAcross } from '../core/findings/acrossRows.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import { judgeRow } from '../core/findings/judgeRow.ts';
 import type { RowDiff } from '../core/show/edit.ts';
@@ -27,7 +27,7 @@ export class ResultCache {
 	/** The result of each row, in order. */
 	resultsOf(rows: readonly Row[], settings: Settings): readonly RowResult[] {
 		const known = this.#knownFor(settings);
-		return withEditionClashes(
+		return withFindingsAcross(
 			rows,
 			rows.map((row) => resultOf(row, settings, known)),
 			settings,

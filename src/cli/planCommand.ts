@@ -4,7 +4,7 @@ import type { Tick } from '../core/show/tick.ts';
 import { orderBench } from '../core/bench/orderBench.ts';
 import { readViews } from '../core/grid/views.ts';
 import type { Reading } from '../core/length/reading.ts';
-import { withEditionClashes } from '../core/findings/editionClashes.ts';
+import { withFindingsAcross } from '../core/findings/acrossRows.ts';
 import { judgeRow } from '../core/findings/judgeRow.ts';
 import type { CutSheet } from '../core/show/cutSheet.ts';
 import { layoutOf } from '../core/sheets/layout.ts';
@@ -53,7 +53,7 @@ export async function planCommand(args: readonly string[], standing: string | un
 	}
 	const unknown = unknownSettings(typedSettings).map((key) => `no setting is called ${key}: passed over`);
 	const alone = rows.map((row) => judgeRow(row, settings));
-	const results = withEditionClashes(rows, alone, settings);
+	const results = withFindingsAcross(rows, alone, settings);
 	const show = { rows, results, settings, bench: orderBench(rows, results, settings) };
 	const output = read.value.isJson
 		? planJson(show, await planAll(show, input.value, read.value.seconds))

@@ -1,13 +1,16 @@
+import type { RowResult } from '../core/findings/rowResult.ts';
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import { type Length, mmPerMetre, toMm } from '../core/length/length.ts';
 import { solvedKeys } from '../core/row/solvedRow.ts';
 import type { BoardPlan } from '../core/sheets/boardPlan.ts';
 import type { Layout } from '../core/sheets/layout.ts';
 import type { Rectangle } from '../core/show/cutSheet.ts';
+import { asTyped } from '../core/show/asTyped.ts';
 import { columns } from '../core/show/columns.ts';
 import type { GetLine } from '../core/order/getLine.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { Leg, StickPlan } from '../core/sticks/stickPlan.ts';
+import type { Row } from '../core/show/row.ts';
 import type { WorkedOutRows } from '../files/csv.ts';
 import { stepsOfRow } from '../files/resultTexts.ts';
 
@@ -26,8 +29,10 @@ export interface PlannedShow {
 export function planJson({ rows, results, bench }: WorkedOutRows, { plans, sticks, toGet }: PlannedShow): string {
 	const of = (material: BoardPlan['material']) => plans.filter((plan) => plan.material === material).map(boardJson);
 	const plan = {
-		rows: rows.map(({ id, typed }, index) => {
-			const { solved, findings } = results[index]!;
+		rows: rows.map((row, index) => {
+			const { id, typed } = row;
+			const result = results[index]!;
+			const { solved, findings } = result;
 			return {
 				id,
 				title: typed.title ?? '',
@@ -39,6 +44,8 @@ export function planJson({ rows, results, bench }: WorkedOutRows, { plans, stick
 				),
 				findings: findings.map(({ code, level, cells, message }) => ({ code, level, cells, message })),
 				steps: stepsOfRow(bench, index),
+				...framedJson(result),
+				...onPaperJson(result, row),
 			};
 		}),
 		sheets: of(undefined),
@@ -49,6 +56,41 @@ export function planJson({ rows, results, bench }: WorkedOutRows, { plans, stick
 		bench: benchJson(bench),
 	};
 	return `${JSON.stringify(plan, null, '\t')}\n`;
+}
+
+const lengthOrNull = (length: Length | undefined) => (length === undefined ? null : millimetres(length));
+
+/** Kilograms, rounded to a milligram. */
+const kilograms = (kg: number): number => Number(kg.toFixed(6));
+
+/** How a row hangs, where anything is known of what goes into its frame. */
+function framedJson({ frame: { frame, inside }, framed: { size, depth, weightKg } }: RowResult) {
+	if (!inside) return {};
+	return {
+		framed: {
+			frame: frame?.name ?? null,
+			width: lengthOrNull(size?.width),
+			height: lengthOrNull(size?.height),
+			depth: millimetres(depth),
+			weightKg: weightKg === undefined ? null : kilograms(weightKg),
+		},
+	};
+}
+
+/** Where the picture of a row lies on its paper. */
+function onPaperJson({ onPaper, read, copies }: RowResult, row: Row) {
+	if (!onPaper) return {};
+	const { left, top, right, bottom } = onPaper;
+	return {
+		onPaper: {
+			paper: read.cells.paper?.listed ?? asTyped(row, 'paper').trim(),
+			left: millimetres(left),
+			top: millimetres(top),
+			right: millimetres(right),
+			bottom: millimetres(bottom),
+			copies,
+		},
+	};
 }
 
 const benchJson = ({ changes, leastChanges, proven, steps }: BenchPlan) => ({

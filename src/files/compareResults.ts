@@ -4,6 +4,7 @@ import type { Unit } from '../core/length/reading.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import { resultLengths } from './headers.ts';
 import type { ResultCell } from './readRows.ts';
+import { resultLength } from './resultTexts.ts';
 
 /**
  * Counts the rows whose worked-out lengths in a file are not what they are here: the file was made with other settings,
@@ -19,11 +20,11 @@ export function compareResults(
 	unit: Unit,
 ): number {
 	return fromFile.filter((cells, index) => {
-		const solved = results[index]?.solved;
-		if (solved === undefined || cells.every(({ text }) => text.trim() === '')) return false;
+		const result = results[index];
+		if (result === undefined || cells.every(({ text }) => text.trim() === '')) return false;
 		return cells.some((cell) => {
 			const key = resultLengths.find(({ name }) => name === cell.name)?.key;
-			return key !== undefined && !agrees(cell, solved[key], unit);
+			return key !== undefined && !agrees(cell, resultLength(result, key), unit);
 		});
 	}).length;
 }

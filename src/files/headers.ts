@@ -3,14 +3,19 @@ import { type ColumnName, columns, hasUnit, kindOf } from '../core/show/columns.
 import { solvedKeys, type SolvedKey } from '../core/row/solvedRow.ts';
 import { headerWords, inOurWords } from './headerWords.ts';
 
+/** A length that is worked out: of the row as it is cut, or as it hangs. */
+export type ResultKey = SolvedKey | 'framedWidth' | 'framedHeight';
+
+const resultKeys: readonly ResultKey[] = [...solvedKeys, 'framedWidth', 'framedHeight'];
+
 /** The columns of worked-out lengths, by the key of the result: `result mount width`. */
-export const resultLengths: readonly { readonly name: string; readonly key: SolvedKey }[] = solvedKeys.map((key) => ({
+export const resultLengths: readonly { readonly name: string; readonly key: ResultKey }[] = resultKeys.map((key) => ({
 	name: `result ${key.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)}`,
 	key,
 }));
 
 /** The columns of other results, in the order in which they are written. */
-export const resultTexts = ['result findings', 'result steps', 'result settings'] as const;
+export const resultTexts = ['result weight (kg)', 'result findings', 'result steps', 'result settings'] as const;
 
 /** What a header of a file stands for. */
 export type Header =

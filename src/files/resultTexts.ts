@@ -1,19 +1,32 @@
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import { formatExact, formatTypeable } from '../core/length/formatLength.ts';
 import { fraction } from '../core/length/fraction.ts';
+import type { Length } from '../core/length/length.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import type { BottomWeight } from '../core/length/bottomWeight.ts';
 import { mountOfFrame, type Settings } from '../core/settings/settings.ts';
-import { resultLengths } from './headers.ts';
+import { type ResultKey, resultLengths } from './headers.ts';
 
 /** The texts of the result columns of one row, in the order of `resultLengths` and `resultTexts`. */
 export function resultCells(result: RowResult, steps: readonly number[], settings: Settings): readonly string[] {
 	const lengths = resultLengths.map(({ key }) => {
-		const length = result.solved[key];
+		const length = resultLength(result, key);
 		return length === undefined ? '' : formatExact(length, settings.unit);
 	});
 	const codes = [...new Set(result.findings.map(({ code }) => code))];
-	return [...lengths, codes.join(' '), steps.join(' '), settingsText(settings)];
+	const { weightKg } = result.framed;
+	const weight = weightKg === undefined ? '' : weightKg.toFixed(kgDecimals);
+	return [...lengths, weight, codes.join(' '), steps.join(' '), settingsText(settings)];
+}
+
+/** Weights are written to the gram. */
+const kgDecimals = 3;
+
+/** A worked-out length of a row; undefined where it is not known. */
+export function resultLength({ solved, framed: { size } }: RowResult, key: ResultKey): Length | undefined {
+	if (key === 'framedWidth') return size?.width;
+	if (key === 'framedHeight') return size?.height;
+	return solved[key];
 }
 
 /** The steps of a row's cuts, by the row's place from 0; none where there is no plan. */

@@ -31,7 +31,7 @@ export const settingGroups: readonly SettingGroup[] = [
 	{
 		heading: 'Mount and borders',
 		fields: [
-			field('mountSize', 'Mount size', 'A size, or a name from the list below'),
+			field('mountSize', 'Mount size', 'A size, a name from the list below, or frame: what the show’s frame takes'),
 			field('border', 'Border', 'What side and top are at least, where the print leaves room'),
 			field('leastBorder', 'Least border', 'A border under this is pointed out'),
 			field('bottomWeight', 'Bottom weight', 'A share (10 %), a length (6 mm), none, or optical centre'),
@@ -58,9 +58,14 @@ export const settingGroups: readonly SettingGroup[] = [
 		fields: [
 			field('frame', 'Frame of the show', 'For prints that name none; blank: the first below that takes the mount'),
 			field('frameClearance', 'Clearance', 'How much larger a rebate is than what goes in, both sides together'),
+			field('saw', 'Saw cut', 'What each leg of a frame loses to the saw'),
 			field('pointsRoom', 'Room for points', 'What must be left of the rebate’s depth behind the backing'),
 			field('leastSpacer', 'Smallest spacer', 'What keeps the glazing off a print without a mount'),
 		],
+	},
+	{
+		heading: 'Printing',
+		fields: [field('proofs', 'Proofs', 'How many of each print, besides its copies')],
 	},
 	{
 		heading: 'Rules of the show',
@@ -87,6 +92,7 @@ export function settingText(settings: TypedSettings, key: string): string {
 	if (typeof value === 'string') return value;
 	if (isRecord(value)) return `${inMm(value['width'])} x ${inMm(value['height'])}`;
 	if (typeof value !== 'number') return '';
+	if (key === 'proofs') return `${value}`;
 	if (key === 'bottomWeight' || key === 'unevenTolerance') return `${value} %`;
 	return key === 'limits.pictureArea' ? `${value} mm²` : `${value} mm`;
 }

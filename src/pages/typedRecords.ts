@@ -21,6 +21,25 @@ export const frameFields: readonly RecordField[] = [
 	{ key: 'clearance', label: 'Clearance' },
 	{ key: 'depth', label: 'Rebate depth' },
 	{ key: 'lip', label: 'Lip' },
+	{ key: 'moulding', label: 'Width of the face' },
+	{ key: 'weight', label: 'Weight of a metre, kg', isPlain: true },
+	{ key: 'price', label: 'Price', isPrice: true },
+	{ key: 'count', label: 'In stock', isPlain: true },
+	{ key: 'stick', label: 'Length of a stick' },
+	{ key: 'includes', label: 'Comes with', choices: ['neither', 'glazing', 'backing', 'both'] },
+];
+
+/** What is typed of a paper: a sheet, or a roll by its width and length. */
+export const paperFields: readonly RecordField[] = [
+	{ key: 'name', label: 'Name', isNeeded: true },
+	{ key: 'width', label: 'Width', isNeeded: true },
+	{ key: 'height', label: 'Height' },
+	{ key: 'roll', label: 'Length of a roll' },
+	{ key: 'margin', label: 'Printer’s margin' },
+	{ key: 'surface', label: 'Surface', isPlain: true },
+	{ key: 'price', label: 'Price of a pack', isPrice: true },
+	{ key: 'pack', label: 'In a pack', isPlain: true },
+	{ key: 'count', label: 'In stock', isPlain: true },
 ];
 
 const grainWords: RecordField = { key: 'grain', label: 'Grain along', choices: ['none', 'width', 'height'] };

@@ -6,6 +6,7 @@ import { onRuler } from '../length/ruler.ts';
 import { fixedWeight, weightOf } from '../row/border.ts';
 import { type Cells, type Shape, sizeKeys } from '../row/cells.ts';
 import { coverOf } from '../row/cover.ts';
+import { isHeldByPaper } from '../row/heldByPaper.ts';
 import { workOut } from '../row/workOut.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { ColumnName } from '../show/columns.ts';
@@ -33,13 +34,13 @@ export function advise(row: Row, result: RowResult, settings: Settings): RowAdvi
 	const { cells } = result.read;
 	// A row in the wrong unit is first to be read in the right one: advice on its figures would be of no use.
 	const isSlipped = result.findings.some(({ code }) => code === 'unit-slip');
-	if (!result.hasMount || isSlipped) return { advice: [], cannotBeEven: undefined };
+	if (!result.hasMount || cells.isFloat || isSlipped) return { advice: [], cannotBeEven: undefined };
 	const stops = new Set(result.findings.filter(({ level }) => level === 'stop').map(({ code }) => code));
 	const offers: { readonly advice: Advice; readonly looks: number }[] = [];
 	for (const draft of draftsOf(row, cells, settings)) {
 		const after = judgeRow(withCells(row, draft.change, settings), settings);
 		const codes = after.findings.map(({ code }) => code);
-		if (!isWhole(after)) continue;
+		if (!isWhole(after) || !isHeldByPaper(after, settings)) continue;
 		if (codes.includes('adds-up') || codes.includes('does-not-fit')) continue;
 		if (after.findings.some(({ level, code }) => level === 'stop' && !stops.has(code))) continue;
 		if (offers.some(({ advice }) => isSameRow(advice.promised, after))) continue;

@@ -45,6 +45,7 @@ function textsOf(figure: unknown, name: string): readonly string[] {
 	if ('percent' in figure) return [`${name}:${rounded(figure.percent)}%`];
 	if ('count' in figure) return [`${name}:${rounded(figure.count)}`];
 	if ('mm2' in figure) return [`${name}:${rounded(figure.mm2)}mm2`];
+	if ('kg' in figure) return [`${name}:${rounded(figure.kg)}kg`];
 	if ('usual' in figure || 'columns' in figure) return [];
 	return named(figure);
 }

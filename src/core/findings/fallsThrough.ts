@@ -1,14 +1,14 @@
 import { sameWithin } from '../length/length.ts';
-import { paperAsItLies } from '../row/paperPlace.ts';
+import { sheetOf } from '../row/paper.ts';
 import { clear } from './candidates.ts';
 import { axes, type Finder } from './found.ts';
 import { coverMends } from './needsPaper.ts';
 
 /** `falls-through`: the window is as large as the typed paper, or larger. */
 export const fallsThrough: Finder = (context) => {
-	const { solution, read } = context;
-	if (!read.cells.paper) return [];
-	const paper = paperAsItLies(read.cells.paper, solution.solved);
+	const { solution, read, onPaper } = context;
+	const paper = onPaper?.paper ?? (read.cells.paper && sheetOf(read.cells.paper));
+	if (!paper) return [];
 	return axes.flatMap(({ axis, window, picture }) => {
 		const opening = solution.solved[window];
 		const held = paper[axis];

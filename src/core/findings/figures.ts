@@ -22,6 +22,14 @@ export interface Area {
 	readonly mm2: number;
 }
 
+/** A weight. */
+export interface Weight {
+	readonly kg: number;
+}
+
+/** An edge of a sheet of paper, as it is printed. */
+export type PaperEdge = 'left' | 'right' | 'top' | 'bottom';
+
 /** A length that is usual, a round one in the show's unit. It is said, and is no figure of the row: another unit has another. */
 export interface Usual {
 	readonly usual: number;
@@ -136,6 +144,7 @@ export interface FiguresByCode {
 				readonly short: Measure;
 				readonly picture: Measure;
 		  }
+		| { readonly kind: 'past the edge'; readonly edge: PaperEdge; readonly past: Measure }
 		| { readonly kind: 'hardly held'; readonly at: BorderKey; readonly reaches: Measure; readonly held: Usual };
 	readonly 'over-limit': MountLimit;
 	readonly 'under-limit': MountLimit | { readonly kind: 'picture area'; readonly area: Area; readonly least: Area };
@@ -170,7 +179,12 @@ export interface FiguresByCode {
 		| { readonly kind: 'too small'; readonly board: string; readonly part: BlankPart; readonly blank: Sides }
 		| { readonly kind: 'inner blank'; readonly smaller: Measure; readonly behind: Borders };
 	readonly 'touches-glass':
-		| { readonly kind: 'nothing between'; readonly glazing: string; readonly surface?: string | undefined }
+		| {
+				readonly kind: 'nothing between';
+				readonly glazing: string;
+				readonly surface?: string | undefined;
+				readonly mounting?: 'float';
+		  }
 		| { readonly kind: 'loose'; readonly surface: string }
 		| {
 				readonly kind: 'thin spacer';
@@ -205,6 +219,7 @@ export interface FiguresByCode {
 				readonly blank: Columns;
 		  };
 	readonly 'needs-paper':
+		| { readonly kind: 'float' }
 		| { readonly kind: 'both'; readonly window: Sides; readonly picture: Sides }
 		| { readonly kind: 'one'; readonly axis: Axis; readonly window: Measure; readonly picture: Measure };
 	readonly 'own-size': {
@@ -255,6 +270,15 @@ export interface FiguresByCode {
 		readonly tolerance: Measure;
 	};
 	readonly 'paper-crowds': { readonly at: BorderKey; readonly from: Measure; readonly margin: Measure };
+	readonly 'paper-margin':
+		| { readonly kind: 'too large'; readonly axis: Axis; readonly picture: Measure; readonly printable: Measure }
+		| { readonly kind: 'margin'; readonly edge: PaperEdge; readonly margin: Measure; readonly least: Measure };
+	readonly 'paper-bounds': { readonly holds: Sides; readonly takes: Sides };
+	readonly 'no-frame':
+		| { readonly kind: 'too few'; readonly frame: string; readonly wanted: Count; readonly there: Count }
+		| { readonly kind: 'too few sticks'; readonly frame: string; readonly wanted: Count; readonly there: Count }
+		| { readonly kind: 'short stick'; readonly frame: string; readonly leg: Measure; readonly stick: Measure };
+	readonly heavy: { readonly weight: Weight; readonly most: Weight };
 	readonly 'past-guide':
 		| { readonly kind: 'below nothing'; readonly cuts: readonly CutBorder[]; readonly setting: Measure }
 		| {

@@ -1,6 +1,7 @@
 import { formatExact } from '../length/formatLength.ts';
 import { nearestLength } from '../length/length.ts';
 import type { Cells } from '../row/cells.ts';
+import { isHeldByPaper } from '../row/heldByPaper.ts';
 import { workedOutAs, workOut } from '../row/workOut.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
@@ -14,7 +15,7 @@ import { editionNumber } from './edition.ts';
 import { fallsThrough } from './fallsThrough.ts';
 import type { Finding, Level, Mend } from './finding.ts';
 import type { Candidate, Finder, Found, RowContext } from './found.ts';
-import { lipShrinks, pastGuide, tooDeep, tooThick } from './frame.ts';
+import { heavy, lipShrinks, pastGuide, shortStick, tooDeep, tooThick } from './frame.ts';
 import { frameClash } from './frameClash.ts';
 import { innerBlank } from './innerBlank.ts';
 import { overLimit, underLimit } from './limits.ts';
@@ -24,7 +25,7 @@ import { noBoard } from './noBoard.ts';
 import { notRead } from './notRead.ts';
 import { offRuler } from './offRuler.ts';
 import { ownSize } from './ownSize.ts';
-import { paperCrowds, paperShort } from './paper.ts';
+import { paperBounds, paperCrowds, paperMargin, paperShort } from './paper.ts';
 import { signatureCovered, signedOnMount, touchesGlass } from './protection.ts';
 import { shapeClash } from './shapeClash.ts';
 import { thinBorder } from './thinBorder.ts';
@@ -48,6 +49,7 @@ const finders: readonly Finder[] = [
 	underLimit,
 	tooThick,
 	frameClash,
+	shortStick,
 	tooDeep,
 	noBoard,
 	innerBlank,
@@ -65,10 +67,13 @@ const finders: readonly Finder[] = [
 	bottomHeavy,
 	barePaper,
 	thinOverlap,
+	paperMargin,
 	paperCrowds,
+	heavy,
 	pastGuide,
 	signatureCovered,
 	signedOnMount,
+	paperBounds,
 	weightLost,
 	offRuler,
 ];
@@ -87,7 +92,8 @@ export function findRow(row: Row, settings: Settings, worked: WorkedRow): readon
 
 function contextOf(row: Row, settings: Settings, worked: WorkedRow): RowContext {
 	const { unit } = settings;
-	const { read, words, inherited, hasMount, solution, solved, boards, frame, materials, framed, copies } = worked;
+	const { read, words, inherited, hasMount, solution, solved, boards, frame, copies } = worked;
+	const { onPaper, place, hinges, materials, framed } = worked;
 	// Written out, for spreading costs more than solving a row, and rows are tried by the dozen.
 	return {
 		read,
@@ -98,6 +104,9 @@ function contextOf(row: Row, settings: Settings, worked: WorkedRow): RowContext 
 		solved,
 		boards,
 		frame,
+		onPaper,
+		place,
+		hinges,
 		materials,
 		framed,
 		copies,
@@ -141,7 +150,9 @@ function mendsOf(
 		const isMended = !found.some((one) => key(one) === key(finding));
 		// A reading that was meant may well bring what the unread text hid.
 		const isNewStop = finding.code !== 'not-read' && found.some((one) => one.level === 'stop' && !stops.has(key(one)));
-		if (isMended && !isNewStop)
+		// A picture that is named is one that the paper holds.
+		const isNamed = (change['picture width'] ?? '') !== '' || (change['picture height'] ?? '') !== '';
+		if (isMended && !isNewStop && (!isNamed || isHeldByPaper(after, context.settings)))
 			mends.push({ label: labelOf(typeof offer === 'function' ? offer(after) : offer, context.settings), change });
 		if (mends.length === mostMends) break;
 	}

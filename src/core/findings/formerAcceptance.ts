@@ -43,7 +43,7 @@ const former: { readonly [C in Code]?: (found: FiguresByCode[C], unit: Unit) => 
 	'bare-paper': ({ window, picture, bare }) => [window, picture, bare],
 	'thin-overlap': ({ covered, tolerance }) => (covered === 0 ? [tolerance] : [covered, tolerance]),
 	'paper-short': (found, unit) =>
-		found.kind === 'smaller' ? [] : [...(found.reaches === 0 ? [] : [found.reaches]), heldBy(unit)],
+		found.kind !== 'hardly held' ? [] : [...(found.reaches === 0 ? [] : [found.reaches]), heldBy(unit)],
 	'paper-crowds': ({ from, margin }) => [from, margin],
 	'touches-glass': (found) => (found.kind === 'nothing between' ? [found.glazing] : []),
 	'signature-covered': ({ covered }) => [covered],

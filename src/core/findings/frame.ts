@@ -101,7 +101,7 @@ export const lipShrinks: Finder = (context) => {
 export const pastGuide: Finder = (context) => {
 	const { read, settings, solution } = context;
 	const { greatest, least, kind, correction = 0 } = settings.bench;
-	if (kind === 'straight edge') return [];
+	if (kind === 'straight edge' || read.cells.isFloat) return [];
 	// A guide that cuts short of what it reads is set wider than the border.
 	const settingOf = (border: number) => border - correction;
 	const isBelowZero = (border: number) => settingOf(border) < -sameWithin;
@@ -137,4 +137,42 @@ export const pastGuide: Finder = (context) => {
 			},
 		];
 	});
+};
+
+/** A mount heavier than this is for two people to lift. Common practice. */
+const mostKg = 25;
+
+/** `heavy`: framed, it is more than one person lifts. */
+export const heavy: Finder = ({ framed: { weightKg } }) =>
+	weightKg !== undefined && weightKg > mostKg
+		? [
+				{
+					code: 'heavy',
+					level: 'look',
+					cells: ['frame'],
+					figures: () => ({ weight: { kg: weightKg }, most: { kg: mostKg } }),
+				},
+			]
+		: [];
+
+/** `no-frame` of one row: a leg of its frame and the saw's cut are longer than a stick of the moulding. */
+export const shortStick: Finder = (context) => {
+	const {
+		frame: { frame },
+		framed,
+		settings,
+	} = context;
+	if (!frame?.stick || frame.size || !framed.size) return [];
+	const { stick } = frame;
+	const leg = Math.max(framed.size.width, framed.size.height) + settings.saw;
+	if (leg <= stick + sameWithin) return [];
+	return [
+		{
+			code: 'no-frame',
+			level: 'stop',
+			cells: ['frame'],
+			figures: () => ({ kind: 'short stick', frame: frame.name, leg, stick }),
+			candidates: () => clearEach(context, ['frame', ...sizeColumns]),
+		},
+	];
 };

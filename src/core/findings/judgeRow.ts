@@ -12,7 +12,8 @@ export function judgeRow(row: Row, settings: Settings): RowResult {
 	const all = isEmpty ? [] : findRow(row, settings, worked);
 	const accepted = all.filter((finding) => isAccepted(finding, row));
 	const findings = accepted.length === 0 ? all : all.filter((finding) => !accepted.includes(finding));
-	const { read, words, inherited, hasMount, solution, solved, boards, frame, materials, framed, copies } = worked;
+	const { read, words, inherited, hasMount, solution, solved, boards, frame, copies } = worked;
+	const { onPaper, place, hinges, materials, framed } = worked;
 	// Written out, for a spread takes a good part of the time that a row does.
 	return {
 		read,
@@ -23,6 +24,9 @@ export function judgeRow(row: Row, settings: Settings): RowResult {
 		solved,
 		boards,
 		frame,
+		onPaper,
+		place,
+		hinges,
 		materials,
 		framed,
 		copies,

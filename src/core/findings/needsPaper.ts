@@ -6,12 +6,22 @@ import { paperThatHolds } from './paperThatHolds.ts';
 import { uncovered } from './uncovered.ts';
 
 /**
- * `needs-paper`: the window is as large as the picture or larger, and no paper is typed: nothing says that the paper
- * reaches under the mount.
+ * `needs-paper`: the window is as large as the picture or larger, or the paper itself is seen, and none is typed: nothing
+ * says that the paper reaches under the mount, or how large it is.
  */
 export const needsPaper: Finder = (context) => {
 	const { read, solution } = context;
 	if (read.cells.paper) return [];
+	if (read.cells.isFloat)
+		return [
+			{
+				code: 'needs-paper',
+				level: 'look',
+				cells: ['paper'],
+				figures: () => ({ kind: 'float' }),
+				candidates: () => paperThatHolds(context),
+			},
+		];
 	const bare = axes.filter(({ axis }) => (uncovered(context, axis) ?? -Infinity) >= -sameWithin);
 	const [first] = bare;
 	if (first === undefined) return [];

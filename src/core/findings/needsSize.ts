@@ -15,7 +15,14 @@ export const needsSize: Finder = (context) => {
 	const isFree = cells.mount.kind === 'fit' || (cells.mount.kind === 'show' && settings.mountSize === undefined);
 	const open = axes.filter(({ axis }) => solution[axis] === 'open');
 	if (open.length > 0) {
-		const otherwise = !hasMount ? 'shape' : isFree ? (cells.shape ? 'window or mount' : 'any') : 'window';
+		const otherwise =
+			!hasMount || (cells.isFloat && cells.paper)
+				? 'shape'
+				: isFree
+					? cells.shape
+						? 'window or mount'
+						: 'any'
+					: 'window';
 		return [
 			{
 				code: 'needs-size',

@@ -1,5 +1,5 @@
 import type { ColumnName } from '../show/columns.ts';
-import type { Measure, Sides, SlipWord } from './figures.ts';
+import type { Measure, PaperEdge, Sides, SlipWord } from './figures.ts';
 
 /** What a mend does, by its kind, with what its label says of it. */
 export interface FiguresOfOffers {
@@ -14,6 +14,9 @@ export interface FiguresOfOffers {
 	readonly 'ask for a reveal': { readonly reveal: Measure };
 	readonly 'leave a signing space': { readonly space: Measure };
 	readonly 'print on': { readonly paper?: string | undefined; readonly size: Sides };
+	readonly 'use the paper': { readonly paper: string };
+	readonly 'move on paper': { readonly edge: PaperEdge; readonly to: Measure };
+	readonly 'mount it in a window': Nothing;
 	readonly 'use the board': { readonly board: string };
 	readonly 'use the frame': { readonly frame: string };
 	readonly 'put in a spacer': { readonly spacer: Measure };

@@ -1,72 +1,66 @@
-import { sameWithin } from '../length/length.ts';
-import { paperAsItLies, paperPlace } from '../row/paperPlace.ts';
-import { clear, clearEach, sizeColumns } from './candidates.ts';
-import type { Axis, FiguresByCode } from './figures.ts';
-import type { Finder, Found } from './found.ts';
+import { type Length, length, sameWithin } from '../length/length.ts';
+import { onRuler } from '../length/ruler.ts';
+import { printableSize, wayOf } from '../row/paper.ts';
+import type { ColumnName } from '../show/columns.ts';
+import { clear, clearEach, sizeColumns, typedOf } from './candidates.ts';
+import type { Axis, FiguresByCode, PaperEdge } from './figures.ts';
+import type { Candidate, Finder, Found, RowContext } from './found.ts';
 import { heldBy } from './heldBy.ts';
 import { paperThatHolds } from './paperThatHolds.ts';
 
+const edgesOf = { width: ['left', 'right'], height: ['top', 'bottom'] } as const;
+const keyOf = { width: 'pictureWidth', height: 'pictureHeight' } as const;
+const marginOf = { width: 'margin left', height: 'margin top' } as const satisfies Record<Axis, ColumnName>;
+const bothAxes = ['width', 'height'] as const;
+
 /**
- * `paper-short`: the paper is smaller than the picture (`stop`); or, with a reveal or paper larger than the picture, it
- * reaches under the mount by less than holds it (`look`).
+ * `paper-short`: the paper is smaller than the picture, or the picture is printed past its edge (`stop`); or, with a reveal
+ * or paper larger than the picture, it reaches under the mount by less than holds it (`look`).
  */
 export const paperShort: Finder = (context) => {
-	const { read, settings, solution } = context;
+	const { settings, solution, onPaper, place } = context;
 	const { pictureWidth, pictureHeight } = solution.solved;
-	const { paper } = read.cells;
-	if (!paper || !pictureWidth || !pictureHeight) return [];
-	const lies = paperAsItLies(paper, solution.solved);
+	if (!onPaper || !pictureWidth || !pictureHeight) return [];
+	const { paper } = onPaper;
+	const picture = { width: pictureWidth, height: pictureHeight };
 	const found = (level: Found['level'], axis: Axis, figures: () => FiguresByCode['paper-short']): Found => ({
 		code: 'paper-short',
 		level,
-		cells: [axis === 'width' ? 'pictureWidth' : 'pictureHeight'],
+		cells: [keyOf[axis]],
 		figures,
 		candidates: () => [
+			...movesOnPaper(context, axis),
 			...paperThatHolds(context),
 			clear('paper'),
 			...clearEach(context, ['reveal', 'signing space', ...sizeColumns]),
 		],
 	});
-	const short = [
-		['width', lies.width, pictureWidth],
-		['height', lies.height, pictureHeight],
-	] as const;
-	const stops = short.flatMap(([axis, paperSide, picture]) =>
-		paperSide < picture - sameWithin
-			? [
-					found('stop', axis, () => ({
-						kind: 'smaller',
-						axis,
-						paper: { width: lies.width, height: lies.height },
-						short: picture - paperSide,
-						picture,
-					})),
-				]
-			: [],
-	);
-	const place = paperPlace(read.cells, solution.solved);
-	if (!place) return stops;
-	const reaches = { width: place.reachesSide, height: Math.min(place.reachesTop, place.reachesBottom) };
 	const held = heldBy(settings.unit);
-	const looks = short.flatMap(([axis, paperSide, picture]) => {
-		if (paperSide < picture - sameWithin || reaches[axis] >= held - sameWithin) return [];
-		const isLarger = paperSide > picture + sameWithin;
-		if (solution.cover.reveal === undefined && !isLarger) return [];
-		const at = axis === 'width' ? 'side' : place.reachesTop <= place.reachesBottom ? 'top' : 'bottom';
-		const usual = { usual: held };
-		return [found('look', axis, () => ({ kind: 'hardly held', at, reaches: Math.floor(reaches[axis]), held: usual }))];
+	return bothAxes.flatMap((axis): readonly Found[] => {
+		const short = picture[axis] - paper[axis];
+		if (short > sameWithin)
+			return [found('stop', axis, () => ({ kind: 'smaller', axis, paper, short, picture: picture[axis] }))];
+		const past = edgesOf[axis].find((edge) => onPaper[edge] < -sameWithin);
+		if (past) return [found('stop', axis, () => ({ kind: 'past the edge', edge: past, past: -onPaper[past] }))];
+		if (!place?.reaches) return [];
+		const [near, far] = edgesOf[axis];
+		const at = place.reaches[near] <= place.reaches[far] ? near : far;
+		const reaches = place.reaches[at];
+		if (reaches >= held - sameWithin) return [];
+		if (solution.cover.reveal === undefined && short >= -sameWithin) return [];
+		const border = at === 'left' || at === 'right' ? 'side' : at;
+		return [found('look', axis, () => ({ kind: 'hardly held', at: border, reaches, held: { usual: held } }))];
 	});
-	return [...stops, ...looks];
 };
 
 /** `paper-crowds`: the paper is nearer the mount's edge than the hinge margin. */
 export const paperCrowds: Finder = (context) => {
-	const { read, solution, settings } = context;
-	const place = paperPlace(read.cells, solution.solved);
-	if (!place) return [];
+	const { place, onPaper, settings } = context;
+	if (!place || !onPaper) return [];
+	const { left, right, top, bottom } = place.from;
 	const edges = [
-		['width', 'side', place.fromLeft, 'side'],
-		['height', place.fromTop <= place.fromBottom ? 'top' : 'bottom', Math.min(place.fromTop, place.fromBottom), 'top'],
+		['width', 'side', Math.min(left, right)],
+		['height', top <= bottom ? 'top' : 'bottom', Math.min(top, bottom)],
 	] as const;
 	return edges.flatMap(([axis, edge, from]) => {
 		if (from >= settings.hingeMargin - sameWithin) return [];
@@ -76,8 +70,82 @@ export const paperCrowds: Finder = (context) => {
 				level: 'look' as const,
 				cells: axis === 'width' ? ['side'] : ['top', 'bottom'],
 				figures: () => ({ at: edge, from, margin: settings.hingeMargin }),
-				candidates: () => [...paperThatHolds(context), clear('paper'), ...clearEach(context, sizeColumns)],
+				candidates: () => [
+					...movesOnPaper(context, axis),
+					...paperThatHolds(context),
+					clear('paper'),
+					...clearEach(context, sizeColumns),
+				],
 			},
 		];
 	});
 };
+
+/**
+ * `paper-margin`: the picture is larger than what can be printed of its paper, or a margin that is typed, or follows from
+ * one, is under the printer's.
+ */
+export const paperMargin: Finder = (context) => {
+	const { read, solution, onPaper, settings } = context;
+	const { pictureWidth, pictureHeight } = solution.solved;
+	const { paper } = read.cells;
+	if (!paper || !onPaper || !pictureWidth || !pictureHeight) return [];
+	const picture = { width: pictureWidth, height: pictureHeight };
+	const printable = printableSize(paper, wayOf(picture), solution.cover, settings);
+	const typed = { width: read.cells.marginLeft, height: read.cells.marginTop };
+	return bothAxes.flatMap((axis): readonly Found[] => {
+		const found = (figures: () => FiguresByCode['paper-margin']): Found => ({
+			code: 'paper-margin',
+			level: 'look',
+			cells: [keyOf[axis]],
+			figures,
+			candidates: () => [
+				...movesOnPaper(context, axis),
+				...paperThatHolds(context),
+				...clearEach(context, [...sizeColumns, 'reveal', 'signing space', 'paper']),
+			],
+		});
+		// That the paper itself is smaller is told by `paper-short`.
+		const isOnPaper = picture[axis] <= onPaper.paper[axis] + sameWithin;
+		if (isOnPaper && picture[axis] > printable[axis] + sameWithin)
+			return [found(() => ({ kind: 'too large', axis, picture: picture[axis], printable: printable[axis] }))];
+		if (typed[axis] === undefined) return [];
+		const under = edgesOf[axis].find((edge) => onPaper[edge] < paper.margin - sameWithin);
+		return under ? [found(() => ({ kind: 'margin', edge: under, margin: onPaper[under], least: paper.margin }))] : [];
+	});
+};
+
+/** `paper-bounds`: the paper made the picture smaller than the mount would take. */
+export const paperBounds: Finder = (context) => {
+	const { solution } = context;
+	const bound = solution.boundByPaper;
+	if (!bound) return [];
+	const { printable, unbound, sides } = bound;
+	return [
+		{
+			code: 'paper-bounds',
+			level: 'note',
+			cells: sides.map((side) => keyOf[side]),
+			figures: () => ({ holds: printable, takes: unbound }),
+			candidates: () => [...paperThatHolds(context, unbound), ...clearEach(context, ['paper'])],
+		},
+	];
+};
+
+/** Ways to lay the picture elsewhere on its paper: in the middle, or so that the mount holds it as well on both sides. */
+function movesOnPaper(context: RowContext, axis: Axis): Candidate[] {
+	const { read, settings, onPaper, place, text } = context;
+	const column = marginOf[axis];
+	const middle = typedOf(context, [column]).length > 0 ? [clear(column)] : [];
+	if (!onPaper || !place?.reaches || !read.cells.paper) return middle;
+	const [near, far] = edgesOf[axis];
+	const spare = onPaper[near] + onPaper[far];
+	const { margin } = read.cells.paper;
+	const evenly = onPaper[near] + (place.reaches[far] - place.reaches[near]) / 2;
+	const within = Math.min(Math.max(evenly, margin), spare - margin);
+	if (!(within >= 0)) return middle;
+	const nearest = onRuler(within, settings.ruler);
+	const to: Length = nearest >= margin && nearest <= spare - margin ? nearest : length(Math.round(within));
+	const edge: PaperEdge = near;
+	return [...middle, { offer: { kind: 'move on paper', edge, to }, change: { [column]: text(to) } }];
+}

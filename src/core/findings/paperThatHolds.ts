@@ -2,6 +2,7 @@ import { inches } from '../length/length.ts';
 import { paperSizes } from '../length/paperSizes.ts';
 import type { Size } from '../length/size.ts';
 import { innerWindowIsSmaller } from '../row/cover.ts';
+import type { CellTexts } from '../show/row.ts';
 import type { Candidate, RowContext } from './found.ts';
 import { heldBy } from './heldBy.ts';
 
@@ -19,17 +20,32 @@ const inchPapers: readonly Paper[] = [
 	{ width: inches(17), height: inches(22) },
 ];
 
-/** The smallest usual paper that the picture is on and the mount holds on every side. */
-export function paperThatHolds(context: RowContext): Candidate[] {
-	const { pictureWidth, pictureHeight, windowWidth, windowHeight, overlapTop, overlapBottom } = context.solution.solved;
-	if (!pictureWidth || !pictureHeight || !windowWidth || !windowHeight) return [];
+/** The most papers of a list that are tried: each is worked out. */
+const mostTried = 6;
+
+/**
+ * Papers that the picture is on and the mount holds on every side, the smallest first: those of the show's list, else the
+ * smallest usual one.
+ * @param wanted the picture that is to be printed; undefined: as it is
+ */
+export function paperThatHolds(context: RowContext, wanted?: Size): Candidate[] {
+	const { windowWidth, windowHeight, overlapTop, overlapBottom, ...solved } = context.solution.solved;
+	const [pictureWidth, pictureHeight] = wanted
+		? [wanted.width, wanted.height]
+		: [solved.pictureWidth, solved.pictureHeight];
+	if (!pictureWidth || !pictureHeight) return [];
 	const { settings } = context;
 	const under = 2 * heldBy(settings.unit);
 	const smaller = innerWindowIsSmaller(context.read.cells);
 	const lower = Math.max(0, -2 * (overlapBottom ?? 0), -2 * (overlapTop ?? 0));
-	const width = Math.max(pictureWidth, windowWidth - smaller + under);
-	const height = Math.max(pictureHeight, windowHeight - smaller + under, pictureHeight + lower + under);
+	const isWindowed = windowWidth !== undefined && windowHeight !== undefined && !wanted;
+	const width = isWindowed ? Math.max(pictureWidth, windowWidth - smaller + under) : pictureWidth;
+	const height = isWindowed
+		? Math.max(pictureHeight, windowHeight - smaller + under, pictureHeight + lower + under)
+		: pictureHeight;
 	const [short, long] = [Math.min(width, height), Math.max(width, height)];
+	if (settings.papers.length > 0) return listedPapers(context, short, long);
+	if (!isWindowed && !wanted && !context.read.cells.isFloat) return [];
 	const holds = (settings.unit === 'in' ? inchPapers : metricPapers)
 		.filter((paper) => paper.width >= short && paper.height >= long)
 		.sort((a, b) => a.width * a.height - b.width * b.height)[0];
@@ -39,4 +55,23 @@ export function paperThatHolds(context: RowContext): Candidate[] {
 	return [
 		{ offer: { kind: 'print on', paper: holds.name, size: { width: across, height: down } }, change: { paper: typed } },
 	];
+}
+
+/** The papers of the show's list that have room, smallest first; a margin that is typed may stand in the way of one. */
+function listedPapers({ settings, row }: RowContext, short: number, long: number): Candidate[] {
+	const margins: CellTexts = { 'margin left': '', 'margin top': '' };
+	const isMarginTyped = Object.keys(margins).some((column) => row.typed[column as 'margin left'] !== undefined);
+	return settings.papers
+		.filter(({ width, height, roll, margin }) => {
+			if (height === undefined) return width - 2 * margin >= short && (roll ?? 0) - 2 * margin >= long;
+			return Math.min(width, height) >= short && Math.max(width, height) >= long;
+		})
+		.sort((a, b) => a.width * (a.height ?? a.roll ?? 0) - b.width * (b.height ?? b.roll ?? 0))
+		.slice(0, mostTried)
+		.flatMap(({ name }) => [
+			{ offer: { kind: 'use the paper' as const, paper: name }, change: { paper: name } },
+			...(isMarginTyped
+				? [{ offer: { kind: 'use the paper' as const, paper: name }, change: { paper: name, ...margins } }]
+				: []),
+		]);
 }

@@ -9,12 +9,12 @@ const sticking: readonly unknown[] = ['gloss', 'resin-coated'];
 const loose: readonly unknown[] = ['pastel', 'charcoal'];
 
 /**
- * `touches-glass`: a print without a mount and without a spacer is glazed (`stop` for surfaces that stick to glass); or
+ * `touches-glass`: a print without a window mount and without a spacer is glazed (`stop` for surfaces that stick to glass); or
  * its spacer is thin, or a loose surface lies behind a single mount without one (`look`).
  */
 export const touchesGlass: Finder = (context) => {
 	const { read, hasMount, words } = context;
-	const { innerMount, spacer = zero } = read.cells;
+	const { innerMount, spacer = zero, isFloat } = read.cells;
 	const { surface, glazing } = words;
 	if (glazing === 'none') return [];
 	const found = (level: 'stop' | 'look', figures: () => FiguresByCode['touches-glass']): readonly Found[] => [
@@ -26,7 +26,7 @@ export const touchesGlass: Finder = (context) => {
 			candidates: () => protections(context),
 		},
 	];
-	if (hasMount)
+	if (hasMount && !isFloat)
 		return loose.includes(surface) && spacer === 0 && !innerMount
 			? found('look', () => ({ kind: 'loose', surface: surface! }))
 			: [];
@@ -35,6 +35,7 @@ export const touchesGlass: Finder = (context) => {
 		return found(sticks ? 'stop' : 'look', () => ({
 			kind: 'nothing between',
 			glazing,
+			...(isFloat && { mounting: 'float' as const }),
 			surface: sticks ? surface : undefined,
 		}));
 	}
@@ -57,7 +58,7 @@ function spacerNeeded({ settings, solution: { solved } }: RowContext): { least: 
 }
 
 function protections(context: RowContext): Candidate[] {
-	const { settings, hasMount } = context;
+	const { settings, hasMount, read } = context;
 	const { least } = spacerNeeded(context);
 	const spacer =
 		least > 0
@@ -71,6 +72,7 @@ function protections(context: RowContext): Candidate[] {
 	return [
 		...spacer,
 		{ offer: { kind: 'no glazing' }, change: { glazing: 'none' } },
+		...(read.cells.isFloat ? [{ offer: { kind: 'mount it in a window' as const }, change: { mounting: '' } }] : []),
 		...(hasMount ? [] : [{ offer: { kind: 'give a mount' as const }, change: { mount: '' } }]),
 	];
 }

@@ -26,7 +26,7 @@ export const slips: Readonly<Record<Unit, readonly Slip[]>> = {
 	in: [{ ...inchPart, as: 'mm' }, tenTimes, aTenth, inchTimes],
 };
 
-const spaceKeys = ['overlap', 'reveal', 'signingSpace', 'innerMount'] as const;
+const spaceKeys = ['overlap', 'reveal', 'signingSpace', 'innerMount', 'marginLeft', 'marginTop'] as const;
 
 /** A typed length, or the two that stand in the mount's or the paper's cell. */
 export type SlipKey = SizeKey | (typeof spaceKeys)[number] | 'mount' | 'paper';
@@ -73,7 +73,10 @@ function hasTwoLengths({ read: { cells }, row, settings }: RowContext, key: 'mou
 
 /** The size in the mount's or the paper's cell. */
 export function sizeIn(cells: Cells, key: 'mount' | 'paper'): Size | undefined {
-	if (key === 'paper') return cells.paper;
+	if (key === 'paper') {
+		const { width, height, listed } = cells.paper ?? {};
+		return width === undefined || height === undefined || listed !== undefined ? undefined : { width, height };
+	}
 	return cells.mount.kind === 'size' ? cells.mount.size : undefined;
 }
 
@@ -86,7 +89,7 @@ export function readAnew(cells: Cells, keys: SlipGroup, slip: Slip): Cells | und
 			const size = sizeIn(cells, key)!;
 			const [width, height] = [scaled(size.width, slip), scaled(size.height, slip)];
 			if (width === undefined || height === undefined) return undefined;
-			if (key === 'paper') paper = { width, height };
+			if (key === 'paper') paper = { ...cells.paper!, width, height };
 			else mount = { kind: 'size', size: { width, height } };
 		} else {
 			const value = scaled(cells[key]!, slip);

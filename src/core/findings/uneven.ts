@@ -34,4 +34,6 @@ export const uneven: Finder = (context) => {
 
 /** Whether nothing but the shape, and the mount that it is for, settles the picture. */
 const isSettledByShape = ({ read, solution }: RowContext): boolean =>
-	solution.isShapeKept === true && sizeKeys.every((key) => read.cells[key] === undefined);
+	solution.isShapeKept === true &&
+	solution.boundByPaper === undefined &&
+	sizeKeys.every((key) => read.cells[key] === undefined);

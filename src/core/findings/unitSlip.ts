@@ -230,4 +230,4 @@ function foundIn({ text, read }: RowContext, keys: SlipGroup, readings: readonly
 
 /** A cell as findings name it: by its result, else by its column. */
 const cellOf = (key: SlipKey): string =>
-	key === 'signingSpace' ? 'signing space' : key === 'innerMount' ? 'inner mount' : key;
+	['signingSpace', 'innerMount', 'marginLeft', 'marginTop'].includes(key) ? columnOf(key as SizeKey) : key;

@@ -1,4 +1,5 @@
 import type { ColumnName } from '../show/columns.ts';
+import { type FramingColumn, framingColumns } from './framingColumns.ts';
 
 /** The columns that stand first and stay: they are not hidden and not moved. */
 export const frozenColumns = ['number', 'title'] as const;
@@ -21,11 +22,13 @@ export const viewColumns = [
 		'board',
 		'inner board',
 	] as const),
-	...(['mounting', 'frame', 'glazing', 'spacer', 'backing', 'wall', 'hang order'] as const),
+	...(['mounting', 'frame', 'glazing', 'spacer', 'backing'] as const),
+	...framingColumns,
+	...(['wall', 'hang order'] as const),
 	...(['maker', 'edition', 'signed on', 'copies', 'price', 'accepted', 'note'] as const),
-] as const satisfies readonly (ColumnName | 'steps' | 'findings')[];
+] as const satisfies readonly (ColumnName | FramingColumn | 'steps' | 'findings')[];
 
-/** A column that the grid can show: one that is typed, the bench steps, or what there is to know. */
+/** A column that the grid can show: one that is typed, how a row hangs, the bench steps, or what there is to know. */
 export type ViewColumn = (typeof viewColumns)[number];
 
 /** Whether a text names a column that the grid can show. */

@@ -1,3 +1,4 @@
+import { framingColumns } from './framingColumns.ts';
 import { type ColumnView, frozenColumns, type ViewColumn, viewColumns, wholeOrder } from './columnView.ts';
 
 /** The view that shows every column, in which a show begins. */
@@ -47,6 +48,10 @@ export const purposeViews: readonly ColumnView[] = [
 	viewOf('Stock', [
 		...(['copies', 'mount width', 'mount height', 'board', 'paper', 'surface', 'frame', 'glazing', 'spacer'] as const),
 		...(['findings'] as const),
+	]),
+	viewOf('Framing', [
+		...(['copies', 'mount', 'frame', 'mounting', 'paper', 'margin left', 'margin top'] as const),
+		...(['glazing', 'spacer', 'backing', ...framingColumns, 'findings'] as const),
 	]),
 	viewOf('Hanging', ['wall', 'hang order', 'frame', 'mount width', 'mount height', 'maker', 'price', 'note']),
 	viewOf('Labels', ['maker', 'edition', 'signed on', 'picture width', 'picture height', 'price', 'note']),

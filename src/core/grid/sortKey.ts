@@ -1,3 +1,4 @@
+import { framingValue, isFramingColumn } from './framingColumns.ts';
 import type { Level } from '../findings/finding.ts';
 import type { RowResult } from '../findings/rowResult.ts';
 import { mm } from '../length/length.ts';
@@ -5,6 +6,7 @@ import type { Size } from '../length/size.ts';
 import type { Cells } from '../row/cells.ts';
 import { sizeKeyOf } from '../row/columnOfSize.ts';
 import type { Inherited } from '../row/inherited.ts';
+import type { OnPaper } from '../row/paper.ts';
 import type { SolvedRow } from '../row/solvedRow.ts';
 import { kindOf } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
@@ -29,18 +31,21 @@ const gravity: Record<Level, number> = { stop: 0, look: 1, note: 2 };
 export function sortKeyOf(column: ViewColumn, { row, result, steps }: SortSource): SortKey {
 	if (column === 'steps') return steps[0];
 	if (column === 'findings') return result.findings[0] && gravity[result.findings[0].level];
+	if (isFramingColumn(column)) return framingValue(column, result);
 	const typed = row.typed[column];
 	if (result.read.unread.some((cell) => cell.column === column)) return textKey(typed);
 	const solved = sizeKeyOf(column);
 	if (solved !== undefined) return result.solved[solved] ?? textKey(typed);
 	if (column === 'mount') return mountKey(result.solved) ?? textKey(typed);
-	if (typed === undefined) return inherited(column, result.inherited);
+	if (typed === undefined) return marginOf(column, result.onPaper) ?? inherited(column, result.inherited);
 	const { cells } = result.read;
 	switch (kindOf(column)) {
 		case 'space':
 			return spaceOf(column, cells) ?? textKey(typed);
 		case 'size':
-			return cells.paper ? sizeKey(cells.paper) : textKey(typed);
+			return cells.paper
+				? sizeKey({ width: cells.paper.width, height: cells.paper.height ?? cells.paper.width })
+				: textKey(typed);
 		case 'shape':
 			return cells.shape ? cells.shape.numerator / cells.shape.denominator : textKey(typed);
 		default:
@@ -55,9 +60,21 @@ const sizeKey = ({ width, height }: Size): number =>
 const mountKey = ({ mountWidth: width, mountHeight: height }: SolvedRow): SortKey =>
 	width === undefined || height === undefined ? undefined : sizeKey({ width, height });
 
+/** The margin that the middle of the paper gives. */
+const marginOf = (column: ViewColumn, onPaper: OnPaper | undefined): SortKey =>
+	({ 'margin left': onPaper?.left, 'margin top': onPaper?.top })[column as 'margin left'];
+
 function spaceOf(column: ViewColumn, cells: Cells): SortKey {
-	const { overlap, reveal, signingSpace, innerMount, spacer } = cells;
-	return { overlap, reveal, 'signing space': signingSpace, 'inner mount': innerMount, spacer }[column as 'overlap'];
+	const { overlap, reveal, signingSpace, innerMount, spacer, marginLeft, marginTop } = cells;
+	return {
+		overlap,
+		reveal,
+		'signing space': signingSpace,
+		'inner mount': innerMount,
+		spacer,
+		'margin left': marginLeft,
+		'margin top': marginTop,
+	}[column as 'overlap'];
 }
 
 const inherited = (column: ViewColumn, { overlap, reveal }: Inherited): SortKey =>

@@ -1,3 +1,4 @@
+import { isFramingColumn } from './framingColumns.ts';
 import { type ColumnName, kindOf } from '../show/columns.ts';
 import type { ViewColumn } from './columnView.ts';
 import type { Sort } from './sortRows.ts';
@@ -8,6 +9,10 @@ const numbered: readonly ViewColumn[] = ['number', 'price', 'hang order'];
 /** The two ways of a column, in words: figures from the least, words from A, what there is to know from the gravest. */
 export function sortWords(column: ViewColumn): Readonly<Record<Sort['way'], string>> {
 	if (column === 'findings') return { up: 'gravest first', down: 'gravest last' };
-	const isFigure = column === 'steps' || numbered.includes(column) || kindOf(column satisfies ColumnName) !== 'text';
+	const isFigure =
+		column === 'steps' ||
+		isFramingColumn(column) ||
+		numbered.includes(column) ||
+		kindOf(column satisfies ColumnName) !== 'text';
 	return isFigure ? { up: 'least first', down: 'greatest first' } : { up: 'A to Z', down: 'Z to A' };
 }

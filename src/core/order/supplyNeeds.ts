@@ -1,8 +1,6 @@
 import type { RowResult } from '../findings/rowResult.ts';
-import { inches, type Length, mm, plus, sameWithin } from '../length/length.ts';
-import type { Unit } from '../length/reading.ts';
+import { type Length, mm, plus } from '../length/length.ts';
 import type { Size } from '../length/size.ts';
-import { paperAsItLies } from '../row/paperPlace.ts';
 import { type Settings, suppliesByLength, type SupplyKind, supplyKinds } from '../settings/settings.ts';
 import { type Need, take } from './getLine.ts';
 
@@ -24,14 +22,14 @@ const metre = mm(1000);
  * common practice; only a row with a spacer, or a frame, needs what belongs to it.
  * @param rows those that count, by their place
  */
-export function supplyNeeds(rows: ReadonlyMap<number, RowResult>, { supplies, unit }: Settings): readonly Need[] {
+export function supplyNeeds(rows: ReadonlyMap<number, RowResult>, { supplies }: Settings): readonly Need[] {
 	return supplyKinds.flatMap((kind): readonly Need[] => {
 		const listed = supplies.find((supply) => supply.kind === kind);
 		const isByLength = suppliesByLength.includes(kind);
 		const taken = new Map<number, bigint>();
 		let isAbout = false;
 		for (const [place, result] of rows) {
-			const usual = usualOf(kind, result, unit);
+			const usual = usualOf(kind, result);
 			if (usual === undefined) continue;
 			const each = listed?.each ?? usual.each;
 			if (each === 0) continue;
@@ -61,10 +59,9 @@ export function supplyNeeds(rows: ReadonlyMap<number, RowResult>, { supplies, un
 function usualOf(
 	kind: SupplyKind,
 	result: RowResult,
-	unit: Unit,
 ): { readonly each: number; readonly isAbout?: boolean } | undefined {
 	const { frame, framed, read } = result;
-	if (kind === 'hinges') return hinges(result, unit);
+	if (kind === 'hinges') return result.hinges && { each: result.hinges.count };
 	if (kind === 'labels') return { each: 1 };
 	if (kind === 'spacer') return read.cells.spacer && frame.inside ? { each: perimeter(frame.inside) } : undefined;
 	if (!frame.frame) return undefined;
@@ -75,21 +72,6 @@ function usualOf(
 	if (!size) return undefined;
 	const isAbout = framed.size === undefined;
 	return { each: kind === 'tape' ? perimeter(size) : Math.ceil((size.width * cordInTenths) / 10), isAbout };
-}
-
-/** Two hinges up to this width of paper, and one more for each further width begun. Common practice. */
-const hingeWidths = {
-	metric: { first: mm(500), further: mm(300) },
-	inch: { first: inches(20), further: inches(12) },
-} as const;
-
-/** The hinges of one copy: by the width of its paper, else of its picture. */
-function hinges({ read, solved }: RowResult, unit: Unit): { readonly each: number } | undefined {
-	const { paper } = read.cells;
-	const width = paper ? paperAsItLies(paper, solved).width : solved.pictureWidth;
-	if (width === undefined) return undefined;
-	const { first, further } = unit === 'in' ? hingeWidths.inch : hingeWidths.metric;
-	return { each: 2 + Math.max(0, Math.ceil((width - first - sameWithin) / further)) };
 }
 
 const perimeter = ({ width, height }: Size): Length => plus(width, width, height, height);

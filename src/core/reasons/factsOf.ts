@@ -1,20 +1,22 @@
 import { formatLength, formatWithUnit } from '../length/formatLength.ts';
 import { type Length, nearestLength } from '../length/length.ts';
 import { hiddenByFrame } from '../row/frame.ts';
-import { paperPlace } from '../row/paperPlace.ts';
 import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
+import { shownText } from '../values/shownText.ts';
 
 /**
  * What else there is to know of a mount that comes out, in sentences: the opening and borders that one sees, the inner
  * mount's window and blank, where the paper lies for hinging, and how thick it all is. A fact that does not apply is not there.
  */
 export function factsOf(worked: WorkedRow, settings: Settings): readonly string[] {
-	const { read, solved, hasMount, boards } = worked;
+	const { read, solved, hasMount, boards, place } = worked;
+	const hanging = framedFacts(worked, settings);
+	if (hasMount && read.cells.isFloat) return [...floatFacts(worked, settings), ...hanging];
 	const { windowWidth, windowHeight, mountWidth, mountHeight, side, top, bottom } = solved;
-	if (!hasMount || !windowWidth || !windowHeight || !mountWidth || !mountHeight) return [];
-	if (side === undefined || top === undefined || bottom === undefined) return [];
+	if (!hasMount || !windowWidth || !windowHeight || !mountWidth || !mountHeight) return hanging;
+	if (side === undefined || top === undefined || bottom === undefined) return hanging;
 	const n = (value: number) => formatLength(nearestLength(value), settings);
 	const say = (value: number) => formatWithUnit(nearestLength(value), settings);
 	const size = (width: number, height: number) => `${n(width)} × ${say(height)}`;
@@ -33,14 +35,64 @@ export function factsOf(worked: WorkedRow, settings: Settings): readonly string[
 		facts.push(
 			`The inner mount’s window is ${size(windowWidth - 2 * shows, windowHeight - 2 * shows)}, its blank ${size(mountWidth - 2 * settings.innerBlankSmaller, mountHeight - 2 * settings.innerBlankSmaller)}.`,
 		);
-	const place = paperPlace(read.cells, solved);
-	if (place)
+	if (place && !place.isPicture)
 		facts.push(
-			`The paper ${size(place.paper.width, place.paper.height)} lies ${n(place.fromLeft)} from the mount’s left edge and ${say(place.fromTop)} from its top.`,
+			`The paper ${size(place.paper.width, place.paper.height)} lies ${n(place.from.left)} from the mount’s left edge and ${say(place.from.top)} from its top.`,
 		);
 	const layers = mountLayers(worked, settings);
 	facts.push(
 		`Mount${shows ? 's' : ''}${settings.undermount ? ', print and undermount' : ' and print'} are ${layers.map(({ thickness: each }) => n(each)).join(' + ')} = ${say(thicknessOf(layers))} thick.`,
 	);
+	return [...facts, ...hanging];
+}
+
+/** Where the paper of a float lies on its board. */
+function floatFacts({ place }: WorkedRow, settings: Settings): readonly string[] {
+	if (!place) return [];
+	const { paper, from } = place;
+	const say = (value: Length) => formatWithUnit(value, settings);
+	return [
+		`The paper ${formatLength(paper.width, settings)} × ${say(paper.height)} lies ${formatLength(from.left, settings)} from the board’s left edge and ${say(from.top)} from its top.`,
+	];
+}
+
+/** Where the picture lies on its paper, how a row hangs, and its hinges: each with the sum that gives it. */
+function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
+	const { onPaper, frame, framed, hinges } = worked;
+	const n = (value: number) => formatLength(nearestLength(value), settings);
+	const say = (value: number) => formatWithUnit(nearestLength(value), settings);
+	const facts: string[] = [];
+	if (onPaper)
+		facts.push(
+			`The picture lies on its paper with margins of ${n(onPaper.left)} left, ${n(onPaper.top)} above, ${n(onPaper.right)} right and ${say(onPaper.bottom)} below.`,
+		);
+	if (hinges)
+		facts.push(
+			hinges.at
+				? `${hinges.count} hinges, at ${hinges.at
+						.map(n)
+						.join(', ')
+						.replace(
+							/, ([^,]*)$/,
+							' and $1',
+						)} ${settings.unit} from the undermount’s left edge. Heavy or valued papers are for a conservator.`
+				: `${hinges.count} hinges.`,
+		);
+	const { frame: listed, seat } = frame;
+	if (listed && seat) {
+		const { rebate, play } = seat;
+		facts.push(
+			`The rebate of “${shownText(listed.name)}” is ${n(rebate.width)} × ${say(rebate.height)}: ${n(play.width)} and ${say(play.height)} of play.`,
+		);
+		if (framed.size && listed.moulding !== undefined && listed.lip !== undefined)
+			facts.push(
+				`Framed, it is ${n(framed.size.width)} × ${say(framed.size.height)}: the rebate and twice ${n(listed.moulding)} − ${say(listed.lip)}.`,
+			);
+		facts.push(
+			`In it lie ${framed.isAbout ? 'about ' : ''}${framed.layers.map(({ thickness: each }) => n(each)).join(' + ')} = ${say(framed.depth)}${listed.depth === undefined ? '' : ` of the rebate’s ${say(listed.depth)}`}.`,
+		);
+		if (framed.weightKg !== undefined)
+			facts.push(`It weighs ${framed.isAbout ? 'about ' : ''}${framed.weightKg.toFixed(1)} kg.`);
+	}
 	return facts;
 }

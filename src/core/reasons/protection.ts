@@ -12,7 +12,7 @@ export function protectionOf({ read, words, hasMount, boards }: WorkedRow, setti
 	if (glazing === 'none') return 'No glazing: nothing touches the print, and nothing keeps dust and fingers off it.';
 	const outer = boardThickness(boards.mount);
 	const inner = boardThickness(boards['inner mount']);
-	const mounts = !hasMount ? [] : innerMount ? [outer, inner] : [outer];
+	const mounts = !hasMount || read.cells.isFloat ? [] : innerMount ? [outer, inner] : [outer];
 	const parts = [
 		...(mounts.length === 2 ? ['the mount and the inner mount'] : mounts.length === 1 ? ['the mount'] : []),
 		...(spacer > 0 ? ['a spacer'] : []),

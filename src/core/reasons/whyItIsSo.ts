@@ -7,6 +7,7 @@ import { isKnown } from '../row/equations.ts';
 import type { Solution } from '../row/solution.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
+import { shownText } from '../values/shownText.ts';
 
 /**
  * Why a size or border of a row is what it is, as the sum that gives it: "600 − 2 × 72 = 456".
@@ -18,10 +19,11 @@ export function whyItIsSo(worked: WorkedRow, key: SizeKey, settings: Settings): 
 	const value = solution.solved[key];
 	if (value === undefined) return undefined;
 	if (cells[key] !== undefined) return `${formatWithUnit(value, settings)} is typed.`;
-	return reasonOf({ cells, solution, settings, key, value });
+	return reasonOf({ worked, cells, solution, settings, key, value });
 }
 
 interface Asked {
+	readonly worked: WorkedRow;
 	readonly cells: Cells;
 	readonly solution: Solution;
 	readonly settings: Settings;
@@ -58,6 +60,9 @@ function mountReason(asked: Asked): string {
 	const { solution, key, value, cells } = asked;
 	const { n, say } = sayer(asked);
 	if (solution.mountSource === 'show') return `${say(value)} is a side of the show’s mount.`;
+	const { listed } = asked.worked.frame.named;
+	if (solution.mountSource === 'named' && cells.mount.kind === 'size' && cells.mount.isOfFrame && listed)
+		return `${say(value)} is a side of what the frame “${shownText(listed.name)}” takes.`;
 	if (solution.mountSource === 'named') return `${say(value)} is a side of the size in the mount cell.`;
 	const { side, top, bottom, windowWidth, windowHeight } = solution.solved;
 	const why = cells.mount.kind === 'fit' ? 'The mount is cut to fit' : 'The mount follows from what is typed';
@@ -180,6 +185,12 @@ function pictureReason(asked: Asked): string {
 	const { cells, solution, key, value } = asked;
 	const { n, say } = sayer(asked);
 	const { windowWidth, windowHeight, pictureWidth, pictureHeight } = solution.solved;
+	const bound = solution.boundByPaper;
+	const side = key === 'pictureWidth' ? 'width' : 'height';
+	if (bound?.sides.includes(side))
+		return `${say(value)} is what the paper${paperName(asked)} holds; the mount would take ${n(bound.unbound[side])}.`;
+	if (cells.isFloat && cells.paper && !bound)
+		return `${say(value)} is what the paper${paperName(asked)} holds of the shape.`;
 	const [axis, window, other] =
 		key === 'pictureWidth'
 			? (['width', windowWidth, pictureHeight] as const)
@@ -191,6 +202,10 @@ function pictureReason(asked: Asked): string {
 	if (shape && other !== undefined) return `By the shape ${shape}, it goes with ${n(other)}: ${say(value)}.`;
 	return `${say(value)} is what the window shows.`;
 }
+
+/** The name of the row's paper, where the show's list has it. */
+const paperName = ({ cells }: Asked): string =>
+	cells.paper?.listed === undefined ? '' : ` “${shownText(cells.paper.listed)}”`;
 
 /** The cells that can be asked about. */
 export const askableKeys: readonly SizeKey[] = sizeKeys;

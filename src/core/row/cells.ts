@@ -21,6 +21,20 @@ export type MountCell =
 /** Whether a row has a mount, as its cells say. */
 export const hasMount = ({ mount }: Pick<Cells, 'mount'>): boolean => mount.kind !== 'none';
 
+/** What the paper cell says: a sheet by its size, or a sheet or a roll of the show's list. */
+export interface PaperCell {
+	/** Of a sheet, or across a roll. */
+	readonly width: Length;
+	/** Undefined for a roll. */
+	readonly height: Length | undefined;
+	/** The length of a roll. */
+	readonly roll: Length | undefined;
+	/** What the printer leaves blank on each side: nothing, where the show does not say. */
+	readonly margin: Length;
+	/** The name in the show's list; undefined where the size is typed. */
+	readonly listed: string | undefined;
+}
+
 /** The sizes and borders that a row may type or work out. */
 export const sizeKeys = [
 	'mountWidth',
@@ -52,7 +66,12 @@ export interface Cells extends TypedSizes {
 	readonly signingSpace: Length | undefined;
 	/** How far an inner mount shows inside the window, per side. */
 	readonly innerMount: Length | undefined;
-	readonly paper: Size | undefined;
+	readonly paper: PaperCell | undefined;
+	/** From the paper's edge to the picture's; blank: the picture lies in the middle. */
+	readonly marginLeft: Length | undefined;
+	readonly marginTop: Length | undefined;
+	/** Whether there is no window: the paper itself is seen, on a board. */
+	readonly isFloat: boolean;
 	/** How far a spacer keeps the glazing off the print. */
 	readonly spacer: Length | undefined;
 }
@@ -76,5 +95,8 @@ export const blankCells: Cells = {
 	signingSpace: undefined,
 	innerMount: undefined,
 	paper: undefined,
+	marginLeft: undefined,
+	marginTop: undefined,
+	isFloat: false,
 	spacer: undefined,
 };

@@ -1,4 +1,5 @@
-import { type Length, length, times, zero } from '../length/length.ts';
+import { type Length, length, minus, times, zero } from '../length/length.ts';
+import type { Size } from '../length/size.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Cells } from './cells.ts';
 
@@ -59,6 +60,27 @@ export function coverOf(cells: Cells, settings: Settings): Cover {
 		reveal,
 		signingSpace,
 		isOverlapInherited: reveal === undefined && cells.overlap === undefined,
+	};
+}
+
+/**
+ * What a float asks: nothing is covered and nothing revealed, and the paper in the window's place may be larger than the
+ * picture on it.
+ * @param paper and picture, where both are known
+ */
+export function floatCover(paper: Size | undefined, picture: Size | undefined): Cover {
+	const axis = (side: 'width' | 'height'): AxisCover => ({
+		added: paper && picture ? minus(paper[side], picture[side]) : zero,
+		isCovered: false,
+		isStated: true,
+	});
+	return {
+		width: axis('width'),
+		height: axis('height'),
+		overlap: zero,
+		reveal: undefined,
+		signingSpace: zero,
+		isOverlapInherited: false,
 	};
 }
 

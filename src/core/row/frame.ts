@@ -4,7 +4,7 @@ import type { Frame, Settings } from '../settings/settings.ts';
 import type { RowBoards } from './boards.ts';
 import { type Cells, hasMount } from './cells.ts';
 import type { NamedFrame } from './namedFrame.ts';
-import { paperAsItLies } from './paperPlace.ts';
+import { type OnPaper, sheetOf } from './paper.ts';
 import type { SolvedRow } from './solvedRow.ts';
 import { boardThickness } from './stack.ts';
 
@@ -20,16 +20,25 @@ export interface RowFrame {
 }
 
 /** The frame of a row as it is worked out. */
-export function findFrame(named: NamedFrame, cells: Cells, solved: SolvedRow, settings: Settings): RowFrame {
-	const inside = insideFrame(cells, solved);
+export function findFrame(
+	named: NamedFrame,
+	{
+		cells,
+		solved,
+		onPaper,
+	}: { readonly cells: Cells; readonly solved: SolvedRow; readonly onPaper: OnPaper | undefined },
+	settings: Settings,
+): RowFrame {
+	const inside = insideFrame(cells, solved, onPaper);
 	const bySize = () => inside && settings.frames.find((frame) => takes(frame, inside, settings));
 	const frame = named.by === undefined ? bySize() : named.listed;
 	return { named, frame, inside, seat: frame && inside && seatIn(frame, inside) };
 }
 
-function insideFrame(cells: Cells, solved: SolvedRow): Size | undefined {
+function insideFrame(cells: Cells, solved: SolvedRow, onPaper: OnPaper | undefined): Size | undefined {
 	const isMounted = hasMount(cells);
-	if (!isMounted && cells.paper) return paperAsItLies(cells.paper, solved);
+	if (!isMounted && onPaper) return onPaper.paper;
+	if (!isMounted && cells.paper) return sheetOf(cells.paper);
 	const [width, height] = isMounted
 		? [solved.mountWidth, solved.mountHeight]
 		: [solved.pictureWidth, solved.pictureHeight];
@@ -86,6 +95,7 @@ const playIn = (rebate: Size, inside: Size) => ({
 /** What of a row its frame hides something of. */
 export interface Hiding {
 	readonly hasMount: boolean;
+	readonly read: { readonly cells: Pick<Cells, 'isFloat'> };
 	readonly frame: RowFrame;
 	readonly boards: RowBoards;
 }
@@ -96,6 +106,7 @@ export interface Hiding {
  */
 export function hiddenByFrame({
 	hasMount,
+	read,
 	frame: { frame, seat },
 	boards,
 }: Hiding): { readonly width: number; readonly height: number; readonly frame: Frame } | undefined {
@@ -103,7 +114,8 @@ export function hiddenByFrame({
 	if (!hasMount || !frame || !seat || lip === undefined) return undefined;
 	const { play } = seat;
 	if (play.width < -sameWithin || play.height < -sameWithin) return undefined;
-	const { thickness } = boardThickness(boards.mount);
+	// A float has no bevel.
+	const thickness = read.cells.isFloat ? 0 : boardThickness(boards.mount).thickness;
 	const hidden = (free: number) => thickness + lip - free / 2;
 	return { width: hidden(play.width), height: hidden(play.height), frame };
 }

@@ -21,12 +21,13 @@ export interface Part {
 	readonly height: Length;
 }
 
-/** The blanks of a row whose mount has a size: the mount, the inner mount, the undermount. */
+/** The blanks of a row whose mount has a size: the mount, the inner mount, the undermount; of a float its one board. */
 export function partsOf(
 	{ solved, read, boards }: Pick<WorkedRow, 'solved' | 'read' | 'boards'>,
 	settings: Settings,
 ): readonly PartOfBoard[] {
 	const size = { width: solved.mountWidth!, height: solved.mountHeight! };
+	if (read.cells.isFloat) return [{ board: boards.mount.name, part: 'undermount', ...size }];
 	const smaller = settings.innerBlankSmaller;
 	const inward = (side: Length) => minus(side, smaller, smaller);
 	const undermount = boardNamed(settings.undermount, settings)?.name ?? settings.undermount?.trim() ?? '';

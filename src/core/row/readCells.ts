@@ -1,4 +1,5 @@
-import type { Length } from '../length/length.ts';
+import { type Length, zero } from '../length/length.ts';
+import { bareName } from '../length/paperSizes.ts';
 import type { ReadLength } from '../length/parseLength.ts';
 import { parseShape } from '../length/parseShape.ts';
 import { parseSize } from '../length/parseSize.ts';
@@ -9,7 +10,7 @@ import type { Size } from '../length/size.ts';
 import { mountOfFrame, type Settings } from '../settings/settings.ts';
 import { type ColumnName, kindOf } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
-import type { Cells, MountCell } from './cells.ts';
+import type { Cells, MountCell, PaperCell } from './cells.ts';
 import { type NamedFrame, nameFrame } from './namedFrame.ts';
 import { readCount } from './readCount.ts';
 
@@ -69,7 +70,7 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 		read(column, (text) => parseSize(text, { ...unitOf(column), sizes: settings.sizes }));
 
 	const [pictureWidth, pictureHeight] = pair('picture width', 'picture height');
-	const paper = sizeOf('paper');
+	const paper = paperCell(textOf('paper'), settings, () => sizeOf('paper'));
 	const mount = mountCell(textOf('mount'), nameFrame(row, settings), () => sizeOf('mount'));
 	const [mountWidth, mountHeight] = pair('mount width', 'mount height');
 	const [windowWidth, windowHeight] = pair('window width', 'window height');
@@ -92,8 +93,41 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 		signingSpace: lengthOf('signing space'),
 		innerMount: lengthOf('inner mount'),
 		spacer: lengthOf('spacer'),
+		marginLeft: lengthOf('margin left'),
+		marginTop: lengthOf('margin top'),
+		isFloat: mount.kind !== 'none' && textOf('mounting').toLowerCase() === 'float',
 	};
-	return { cells, copies: read('copies', readCount) ?? 1, unread: withoutTwice(unread) };
+	return {
+		cells: cells.isFloat ? { ...cells, ...noWindow } : cells,
+		copies: read('copies', readCount) ?? 1,
+		unread: withoutTwice(unread),
+	};
+}
+
+/** What takes no part in a row without a window. */
+const noWindow = {
+	windowWidth: undefined,
+	windowHeight: undefined,
+	overlap: undefined,
+	reveal: undefined,
+	signingSpace: undefined,
+	innerMount: undefined,
+} as const satisfies Partial<Cells>;
+
+/** A paper of the show's list by its name, else a sheet by its size. */
+function paperCell(text: string, { papers }: Settings, size: () => Size | undefined): PaperCell | undefined {
+	const name = bareName(text);
+	const paper = name === '' ? undefined : papers.find((each) => bareName(each.name) === name);
+	if (paper)
+		return {
+			width: paper.width,
+			height: paper.height,
+			roll: paper.roll,
+			margin: paper.margin,
+			listed: paper.name,
+		};
+	const read = size();
+	return read && { width: read.width, height: read.height, roll: undefined, margin: zero, listed: undefined };
 }
 
 /** The word of the mount cell for the show's mount, beside a named frame too; it is not seen as a size by mistake. */

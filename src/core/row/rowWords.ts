@@ -37,16 +37,19 @@ export interface RowWords {
 	readonly edition: Edition | undefined;
 }
 
-/** Reads the cells of a row that hold words. */
-export function readWords(row: Row, { isUnframed }: NamedFrame): RowWords {
+/**
+ * Reads the cells of a row that hold words.
+ * @param paperSurface the surface of its paper, for a row that types none
+ */
+export function readWords(row: Row, { isUnframed }: NamedFrame, paperSurface?: string): RowWords {
 	const text = (column: ColumnName) => row.typed[column]?.trim().toLowerCase() ?? '';
-	const oneOf = <Word extends string>(column: ColumnName, words: readonly Word[]) => {
-		const typed = row.typed[column];
+	const oneOf = <Word extends string>(column: ColumnName, words: readonly Word[], otherwise?: string) => {
+		const typed = row.typed[column] ?? otherwise;
 		return typed === undefined ? undefined : words.find((word) => isSameWord(word, typed));
 	};
 	return {
 		signedOn: oneOf('signed on', signedOnWords),
-		surface: oneOf('surface', surfaceWords),
+		surface: oneOf('surface', surfaceWords, paperSurface),
 		glazing: oneOf('glazing', glazingWords) ?? (text('glazing') === '' && isUnframed ? 'none' : 'glass'),
 		backing: text('backing') === 'none' ? 'none' : undefined,
 		texts: { glazing: text('glazing'), backing: text('backing') },

@@ -1,6 +1,8 @@
+import type { Size } from '../length/size.ts';
 import type { Cover } from './cover.ts';
 import type { Values } from './equations.ts';
 import type { MountSource } from './applyRules.ts';
+import type { Printable } from './paper.ts';
 import type { SolvedRow } from './solvedRow.ts';
 
 /**
@@ -8,6 +10,15 @@ import type { SolvedRow } from './solvedRow.ts';
  * or something is missing.
  */
 export type AxisOutcome = 'fits' | 'conflict' | 'does not fit' | 'open';
+
+/** How the paper bounds a picture. */
+export interface PaperBound {
+	/** The sides that the printable size settles. */
+	readonly sides: readonly ('width' | 'height')[];
+	readonly printable: Printable;
+	/** The picture that the mount would take. */
+	readonly unbound: Size;
+}
 
 /** A row worked out, with what its findings and its reasons need to know. */
 export interface Solution {
@@ -25,4 +36,6 @@ export interface Solution {
 	/** The weight that was kept; undefined where none agreed. */
 	readonly weight: { readonly times: number; readonly more: number } | undefined;
 	readonly isShapeKept: boolean | undefined;
+	/** Where the paper keeps the picture smaller than the mount would have it. */
+	readonly boundByPaper?: PaperBound;
 }

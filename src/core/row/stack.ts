@@ -28,7 +28,7 @@ export interface Layer {
 /** What of a row its stack is of. */
 export interface Stacked {
 	readonly boards: RowBoards;
-	readonly read: { readonly cells: Pick<Cells, 'innerMount' | 'spacer'> };
+	readonly read: { readonly cells: Pick<Cells, 'innerMount' | 'spacer' | 'isFloat'> };
 	readonly hasMount: boolean;
 	readonly materials: RowMaterials;
 }
@@ -36,14 +36,16 @@ export interface Stacked {
 /** All that lies in a row's frame, from the front. */
 export function layersOf({ boards, read, hasMount, materials }: Stacked, settings: Settings): readonly Layer[] {
 	const { glazing, backing } = materials;
-	const { spacer, innerMount } = read.cells;
+	const { spacer, innerMount, isFloat } = read.cells;
+	const isWindowed = hasMount && !isFloat;
 	const layers: Layer[] = [];
 	if (glazing) layers.push(materialLayer('glazing', glazing));
 	if (spacer) layers.push({ what: 'spacer', thickness: spacer, density: 0, isKnown: true });
-	if (hasMount) layers.push(boardLayer('mount', boards.mount.board));
-	if (hasMount && innerMount) layers.push(boardLayer('inner mount', boards['inner mount'].board));
+	if (isWindowed) layers.push(boardLayer('mount', boards.mount.board));
+	if (isWindowed && innerMount) layers.push(boardLayer('inner mount', boards['inner mount'].board));
 	layers.push({ what: 'print', thickness: printThickness, density: usualDensity, isKnown: false });
-	if (hasMount && settings.undermount?.trim())
+	if (hasMount && isFloat) layers.push(boardLayer('undermount', boards.mount.board));
+	else if (isWindowed && settings.undermount?.trim())
 		layers.push(boardLayer('undermount', boardNamed(settings.undermount, settings)));
 	if (backing) layers.push(materialLayer('backing', backing));
 	return layers;

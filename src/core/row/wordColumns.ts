@@ -1,4 +1,4 @@
-import type { Settings } from '../settings/settings.ts';
+import { mountOfFrame, type Settings } from '../settings/settings.ts';
 import type { ColumnName } from '../show/columns.ts';
 import { paperSizes } from '../length/paperSizes.ts';
 import { glazingWords, mountingWords, signedOnWords, surfaceWords } from './rowWords.ts';
@@ -30,9 +30,17 @@ const usualPapers = ({ unit }: Settings): readonly string[] =>
  * it. Choices that hold without a show are the words that the reading knows.
  */
 export const wordColumns: Readonly<Partial<Record<ColumnName, WordColumn>>> = {
-	paper: { choices: (settings) => [...sizeNames(settings), ...usualPapers(settings)], isClosed: false, word: 'a size' },
+	paper: {
+		choices: (settings) => [...namesOf(settings.papers), ...sizeNames(settings), ...usualPapers(settings)],
+		isClosed: false,
+		word: 'a size',
+	},
 	surface: { choices: () => surfaceWords, isClosed: true, word: 'a surface' },
-	mount: { choices: (settings) => [...sizeNames(settings), 'fit', 'none'], isClosed: false, word: 'a size' },
+	mount: {
+		choices: (settings) => [...sizeNames(settings), mountOfFrame, 'fit', 'none'],
+		isClosed: false,
+		word: 'a size',
+	},
 	board: { choices: boardNames, isClosed: false, word: 'a board' },
 	'inner board': { choices: boardNames, isClosed: false, word: 'a board' },
 	frame: {

@@ -4,9 +4,11 @@ import { findBoards } from './boards.ts';
 import { type Cells, hasMount } from './cells.ts';
 import { findFrame } from './frame.ts';
 import { frameRow } from './framed.ts';
+import { hingesOf } from './hinges.ts';
 import { inheritedBy } from './inherited.ts';
 import { findMaterials } from './materials.ts';
 import { type NamedFrame, nameFrame } from './namedFrame.ts';
+import { paperPlace, pictureOnPaper } from './paperPlace.ts';
 import { type ReadCells, readCells } from './readCells.ts';
 import { readWords } from './rowWords.ts';
 import { solveRow } from './solveRow.ts';
@@ -21,9 +23,17 @@ export function workOut(row: Row, settings: Settings): WorkedRow {
 	const isEmpty = Object.keys(row.typed).length === 0;
 	// A row in which nothing is typed yet is no print: nothing is cut for it.
 	const copies = isEmpty ? 0 : read.copies;
-	const fixed = { words: readWords(row, named), boards: findBoards(row, settings), copies };
+	const fixed = {
+		words: readWords(row, named, paperSurface(read.cells, settings)),
+		boards: findBoards(row, settings),
+		copies,
+	};
 	return workedRow(read, named, fixed, settings);
 }
+
+/** What the show's list says of the surface of a row's paper. */
+const paperSurface = ({ paper }: Cells, { papers }: Settings): string | undefined =>
+	paper?.listed === undefined ? undefined : papers.find(({ name }) => name === paper.listed)?.surface;
 
 /** The same row if its cells of figures said this: to try how they may have been meant. */
 export function workedOutAs(worked: WorkedRow, cells: Cells, settings: Settings): WorkedRow {
@@ -41,7 +51,10 @@ function workedRow(
 	const { cells } = read;
 	const isMounted = hasMount(cells);
 	const solution = solveRow(cells, settings);
-	const frame = findFrame(named, cells, solution.solved, settings);
+	const { solved } = solution;
+	const onPaper = pictureOnPaper(cells, solution, settings);
+	const place = isMounted ? paperPlace({ read, solved, onPaper }) : undefined;
+	const frame = findFrame(named, { cells, solved, onPaper }, settings);
 	const materials = findMaterials(words, frame.frame !== undefined, settings);
 	return {
 		read,
@@ -49,9 +62,12 @@ function workedRow(
 		inherited: inheritedBy(cells, solution, settings),
 		hasMount: isMounted,
 		solution,
-		solved: solution.solved,
+		solved,
 		boards,
 		frame,
+		onPaper,
+		place,
+		hinges: hingesOf(solved, onPaper, place, settings.unit),
 		materials,
 		framed: frameRow({ boards, read, hasMount: isMounted, materials }, frame, settings),
 		copies,

@@ -1,8 +1,11 @@
 import type { RowBoards } from './boards.ts';
 import type { RowFrame } from './frame.ts';
 import type { FramedRow } from './framed.ts';
+import type { Hinges } from './hinges.ts';
 import type { Inherited } from './inherited.ts';
 import type { RowMaterials } from './materials.ts';
+import type { OnPaper } from './paper.ts';
+import type { PaperPlace } from './paperPlace.ts';
 import type { ReadCells } from './readCells.ts';
 import type { RowWords } from './rowWords.ts';
 import type { Solution } from './solution.ts';
@@ -26,6 +29,11 @@ export interface WorkedRow {
 	readonly solved: SolvedRow;
 	readonly boards: RowBoards;
 	readonly frame: RowFrame;
+	/** Where the picture lies on its paper; undefined where no paper is typed or the picture is not known. */
+	readonly onPaper: OnPaper | undefined;
+	/** Where the paper lies behind the mount; undefined without a mount, and where it is not known. */
+	readonly place: PaperPlace | undefined;
+	readonly hinges: Hinges | undefined;
 	/** The glazing and the backing. */
 	readonly materials: RowMaterials;
 	/** How it hangs: outer size, stack, weight. */

@@ -1,5 +1,6 @@
 import type { Finding, Level } from '../../core/findings/finding.ts';
 import { formatExact, formatLength, formatWithUnit, type Scale } from '../../core/length/formatLength.ts';
+import { framingText, isFramingColumn } from '../../core/grid/framingColumns.ts';
 import type { Length } from '../../core/length/length.ts';
 import type { Cells } from '../../core/row/cells.ts';
 import type { Inherited } from '../../core/row/inherited.ts';
@@ -74,12 +75,22 @@ export function textAndState(column: GridColumn, source: RowSource): TextAndStat
 	const { row, result, steps } = source;
 	if (column.key === 'steps') return steps.length === 0 ? blank : { text: steps.join(', '), state: 'worked out' };
 	if (column.key === 'findings') return { text: findingWords(result.findings), state: 'worked out' };
+	if (isFramingColumn(column.key)) {
+		const text = framingText(column.key, result, source.settings);
+		return text === '' ? blank : { text, state: 'worked out' };
+	}
 	const typed = row.typed[column.key];
 	if (typed !== undefined) return { text: shownTyped(column, typed, source), state: 'typed' };
+	const margin = marginOf(column.key, result);
+	if (margin !== undefined) return { text: formatLength(margin, source.settings), state: 'worked out' };
 	if (column.solved === undefined) return inherited(column.key, source);
 	const value = result.solved[column.solved];
 	return value === undefined ? blank : { text: formatLength(value, source.settings), state: 'worked out' };
 }
+
+/** The margin that the middle of the paper gives; undefined in other columns. */
+const marginOf = (key: GridColumn['key'], { onPaper }: RowResult): Length | undefined =>
+	key === 'margin left' ? onPaper?.left : key === 'margin top' ? onPaper?.top : undefined;
 
 /** A typed text as it is shown: a length in the show's unit, everything else, and what cannot be read, as typed. */
 function shownTyped(column: GridColumn, text: string, { result, settings }: RowSource): string {
@@ -95,6 +106,8 @@ const cellOf = {
 	'signing space': 'signingSpace',
 	'inner mount': 'innerMount',
 	spacer: 'spacer',
+	'margin left': 'marginLeft',
+	'margin top': 'marginTop',
 } as const satisfies Partial<Record<GridColumn['key'], keyof Cells>>;
 
 /** The length typed into such a column; undefined in other columns. */

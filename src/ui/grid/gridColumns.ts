@@ -1,4 +1,5 @@
 import type { ViewColumn } from '../../core/grid/columnView.ts';
+import { isFramingColumn } from '../../core/grid/framingColumns.ts';
 import { sizeKeyOf } from '../../core/row/columnOfSize.ts';
 import type { SolvedKey } from '../../core/row/solvedRow.ts';
 import { type WordColumn, wordColumns } from '../../core/row/wordColumns.ts';
@@ -105,6 +106,13 @@ const plan: readonly Plan[] = [
 			['glazing', 'glazing', 84],
 			['spacer', 'spacer', 68],
 			['backing', 'backing', 84],
+			['framed width', 'framed width', 84],
+			['framed height', 'framed height', 84],
+			['play', 'play', 64],
+			['seen border', 'seen', 116],
+			['stack', 'stack', 64],
+			['weight', 'weight', 104],
+			['hinges', 'hinges', 64],
 		],
 	},
 	{
@@ -135,6 +143,9 @@ const labels: Partial<Record<GridColumn['key'], string>> = {
 	side: 'Side border',
 	top: 'Top border',
 	bottom: 'Bottom border',
+	'seen border': 'Borders that are seen in the frame',
+	stack: 'Depth of what lies in the frame',
+	play: 'Play in the rebate',
 	steps: 'Bench steps',
 	findings: 'What to know',
 };
@@ -144,7 +155,8 @@ const withCapital = (text: string) => text.charAt(0).toUpperCase() + text.slice(
 /** The columns of the grid, in the order that they have by themselves. */
 export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns }) =>
 	columns.map(([key, head, width]) => {
-		const column = key === 'steps' || key === 'findings' ? undefined : (key satisfies ColumnName);
+		const column =
+			key === 'steps' || key === 'findings' || isFramingColumn(key) ? undefined : (key satisfies ColumnName);
 		const kind = column === undefined ? 'text' : kindOf(column);
 		return {
 			key,
@@ -155,7 +167,7 @@ export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns
 			label: labels[key] ?? withCapital(key),
 			hasUnit: column !== undefined && hasUnit(column) && key !== 'bottom weight' && key !== 'mount',
 			width,
-			isFigure: kind === 'length' || kind === 'space' || kind === 'weight' || kind === 'count',
+			isFigure: isFramingColumn(key) || kind === 'length' || kind === 'space' || kind === 'weight' || kind === 'count',
 			isFrozen: key === 'number' || key === 'title',
 			words: column && wordColumns[column],
 		};

@@ -88,8 +88,28 @@ describe('rows and bench as JSON', () => {
 			},
 			findings: [],
 			steps: [1, 2, 3],
+			framed: { frame: null, width: 610, height: 460, depth: 1.7, weightKg: 0.333914 },
 		});
 		expect(read.rows.map(({ title }) => title)).toEqual(['Ebb', 'Flow', 'Ebb; again']);
+	});
+
+	test('how a row is framed, and where it lies on its paper', async () => {
+		const frame = { name: 'Oak', width: 500, height: 400, depth: 20, lip: 6, moulding: 20, weight: 0.5, count: 1 };
+		const papers = [{ name: 'Rag', width: 329, height: 483, margin: 5 }];
+		writeFileSync(file('framed.json'), JSON.stringify({ mountSize: 'frame', frame: 'Oak', frames: [frame], papers }));
+		writeFileSync(
+			file('framed.csv'),
+			'title,picture width,picture height,paper,margin top,copies\nEbb,300,200,rag,20,2\n',
+		);
+		const { status, stdout } = await plan('framed.csv', '--show', 'framed.json', '--json');
+		expect(status).toBe(0);
+		const [row] = (JSON.parse(stdout) as Plan).rows;
+		// 500 + 3 + 2 · (20 − 6); glass 2, mount 1.4, print 0.3, backing 3 mm; 0.2 m² · (5 + 4.7 · 0.7) + 0.5 · 1.924 m
+		expect(row).toMatchObject({
+			framed: { frame: 'Oak', width: 531, height: 431, depth: 6.7, weightKg: 2.62 },
+			onPaper: { paper: 'Rag', left: 91.5, top: 20, right: 91.5, bottom: 109, copies: 2 },
+		});
+		expect(row!.findings.map(({ code }) => code)).toContain('no-frame');
 	});
 
 	test('what cannot be read is told to its row, and is no failure', () => {
@@ -119,7 +139,9 @@ describe('rows as text', () => {
 		expect(first).toMatchObject({ status: 0, stderr: '' });
 		writeFileSync(file('again.csv'), first.stdout);
 		expect(await plan('again.csv', '--show', 'show.json')).toEqual(first);
-		expect(first.stdout.split('\n')[1]).toMatch(/^E1,,Ebb,.*,610,460,450,300,456,306,80,77,83,3,3,3,,1 2 3,unit=mm; /);
+		expect(first.stdout.split('\n')[1]).toMatch(
+			/^E1,,Ebb,.*,610,460,450,300,456,306,80,77,83,3,3,3,610,460,0.334,,1 2 3,unit=mm; /,
+		);
 	});
 
 	test('from a show file, with the settings in it or others', async () => {

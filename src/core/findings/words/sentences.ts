@@ -53,6 +53,8 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	'paper-short': (found, { figure, say, size }) => {
 		if (found.kind === 'smaller')
 			return `The paper ${size(found.paper)} is smaller than the picture: its ${found.axis} ${figure(found.paper[found.axis])} is ${say(found.short)} short of ${figure(found.picture)}.`;
+		if (found.kind === 'past the edge')
+			return `The picture is printed ${say(found.past)} past the paper’s ${found.edge} edge.`;
 		const { reaches, at, held } = found;
 		const words =
 			reaches > 0
@@ -109,7 +111,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			case 'loose':
 				return `A ${found.surface} surface rubs off: behind a single mount it needs a spacer.`;
 			case 'nothing between':
-				return `Nothing keeps the print off the ${found.glazing}: there is no mount and no spacer${found.surface === undefined ? '' : `, and a ${found.surface} surface sticks to it`}.`;
+				return `Nothing keeps the print off the ${found.glazing}: ${found.mounting === 'float' ? 'a float has no window over it, and there is' : 'there is no mount and'} no spacer${found.surface === undefined ? '' : `, and a ${found.surface} surface sticks to it`}.`;
 			case 'thin spacer':
 				return `The spacer of ${say(found.spacer)} keeps the print too near the ${found.glazing}: ${say(found.least)} at least${found.over === undefined ? '' : ` for a side over ${say(found.over)}`}.`;
 		}
@@ -149,6 +151,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	},
 
 	'needs-paper': (found, { figure, size }) => {
+		if (found.kind === 'float') return 'The paper of a float is seen. Type its size.';
 		const compared =
 			found.kind === 'both'
 				? `The window ${size(found.window)} is no smaller than the picture ${size(found.picture)}`
@@ -205,6 +208,25 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	'paper-crowds': ({ at, from, margin }, { say }) =>
 		`The paper ${from === 0 ? 'reaches' : from < 0 ? `is ${say(-from)} past` : `is ${say(from)} from`} the mount’s edge at the ${at}; ${say(margin)} are asked for hinges.`,
 
+	'paper-margin': (found, { figure, say }) =>
+		found.kind === 'too large'
+			? `The picture’s ${found.axis} ${figure(found.picture)} is larger than the ${say(found.printable)} that can be printed of its paper.`
+			: `The margin ${found.edge} of the picture is ${say(found.margin)}; the printer leaves ${say(found.least)} blank.`,
+
+	'paper-bounds': ({ holds, takes }, { size }) =>
+		`The paper holds a picture of ${size(holds)}; the mount would take ${size(takes)}.`,
+
+	'no-frame': (found, { figure, say }) => {
+		const name = `“${shownText(found.frame)}”`;
+		if (found.kind === 'short stick')
+			return `A leg of ${name} takes ${figure(found.leg)} with its saw cut, more than a stick of ${say(found.stick)}.`;
+		const what = found.kind === 'too few' ? '' : ' sticks of';
+		return `${found.wanted.count}${what} ${name} are wanted, and ${found.there.count} ${found.there.count === 1 ? 'is' : 'are'} there.`;
+	},
+
+	heavy: ({ weight, most }) =>
+		`Framed, it weighs about ${kilograms(weight.kg)}, over ${kilograms(most.kg)}: two people lift it.`,
+
 	'past-guide': (found, say) => {
 		const cuts = capital(found.cuts.map((cut) => cutWords(cut, say)).join(' and '));
 		if (found.kind === 'below nothing') return `${cuts}: the cutter’s guide would be set to ${say.say(found.setting)}.`;
@@ -260,6 +282,9 @@ function mountLimit({ kind, mount, limit, within }: FiguresByCode['over-limit'],
 	const tolerance = within === undefined ? '' : ` ± ${say(within)}`;
 	return `The mount is ${size(mount)}; ${rule} ${size(limit)}${tolerance}, either way round.`;
 }
+
+/** "12.4 kg": a decimal, and none where it is nothing. */
+const kilograms = (kg: number): string => `${Number(kg.toFixed(1))} kg`;
 
 const wayOf = ({ width, height }: Sides) => (width > height ? 'wide' : 'tall');
 

@@ -55,7 +55,7 @@ test('a change of unit that keeps the figures reads every bare number in the new
 	expect(after.settings).toEqual({ unit: 'in', mountSize: '20 x 16', border: '2' });
 	expect(after.rows).toEqual(show.rows);
 	const { settings } = readSettings(after.settings);
-	expect([settings.mountSize.width, settings.border]).toEqual([inches(20), inches(2)]);
+	expect([settings.mountSize!.width, settings.border]).toEqual([inches(20), inches(2)]);
 	const { cells } = readCells(after.rows[0]!, settings);
 	expect([cells.pictureWidth, cells.pictureHeight, cells.top]).toEqual([inches(16), mm(300), inches(3)]);
 });

@@ -41,6 +41,7 @@ const samples: { readonly [C in Code]: readonly FiguresByCode[C][] } = {
 	'falls-through': [{ axis: 'width', window: mm(400), larger: mm(10), paper: mm(390) }],
 	'paper-short': [
 		{ kind: 'smaller', axis: 'width', paper: size(297, 420), short: mm(3), picture: mm(300) },
+		{ kind: 'past the edge', edge: 'left', past: mm(3) },
 		{ kind: 'hardly held', at: 'side', reaches: mm(2), held: { usual: mm(5) } },
 		{ kind: 'hardly held', at: 'top', reaches: mm(-2), held: { usual: mm(5) } },
 	],
@@ -87,10 +88,13 @@ const samples: { readonly [C in Code]: readonly FiguresByCode[C][] } = {
 	'needs-size': [
 		{ kind: 'open', open: ['width', 'height'], or: 'window' },
 		{ kind: 'open', open: ['width'], or: 'any' },
+		{ kind: 'no frame' },
+		{ kind: 'no frame', mount: size(600, 450) },
 		{ kind: 'left by the mount', size: size(466, 308), blank: { columns: ['picture width', 'picture height'] } },
 		{ kind: 'left by the mount', side: mm(308), blank: { columns: ['picture height'] } },
 	],
 	'needs-paper': [
+		{ kind: 'float' },
 		{ kind: 'both', window: size(468, 318), picture: size(456, 306) },
 		{ kind: 'one', axis: 'width', window: mm(468), picture: mm(456) },
 	],
@@ -112,6 +116,17 @@ const samples: { readonly [C in Code]: readonly FiguresByCode[C][] } = {
 		{ at: 'side', from: mm(4), margin: mm(5) },
 		{ at: 'bottom', from: mm(-3), margin: mm(5) },
 	],
+	'paper-margin': [
+		{ kind: 'too large', axis: 'width', picture: mm(412), printable: mm(410) },
+		{ kind: 'margin', edge: 'right', margin: mm(2), least: mm(5) },
+	],
+	'paper-bounds': [{ holds: size(410, 287), takes: size(462, 308) }],
+	'no-frame': [
+		{ kind: 'too few', frame: 'Oak', wanted: { count: 12 }, there: { count: 8 } },
+		{ kind: 'too few sticks', frame: 'Oak', wanted: { count: 12 }, there: { count: 8 } },
+		{ kind: 'short stick', frame: 'Oak', leg: mm(2505), stick: mm(2400) },
+	],
+	heavy: [{ weight: { kg: 31.4 }, most: { kg: 25 } }],
 	'past-guide': [
 		{ kind: 'below nothing', cuts: [{ of: 'mount', border: 'side', length: mm(1) }], setting: mm(-2) },
 		{
@@ -235,6 +250,9 @@ const offers: { readonly [Kind in keyof FiguresOfOffers]: FiguresOfOffers[Kind] 
 	'ask for a reveal': { reveal: mm(6) },
 	'leave a signing space': { space: mm(10) },
 	'print on': { paper: 'A3', size: size(297, 420) },
+	'use the paper': { paper: 'Rag' },
+	'move on paper': { edge: 'top', to: mm(12) },
+	'mount it in a window': {},
 	'use the board': { board: 'Slate' },
 	'use the frame': { frame: 'Oak' },
 	'put in a spacer': { spacer: mm(3) },

@@ -4,6 +4,7 @@ import {
 	blankCells,
 	type Cells,
 	type MountCell,
+	type PaperCell,
 	type Shape,
 	type SizeKey,
 	sizeKeys,
@@ -87,6 +88,47 @@ export const randomCells: fc.Arbitrary<Cells> = fc
 		innerMount: sometimes(lengthBetween(1, 12), 10),
 	})
 	.map((typed) => ({ ...blankCells, ...typed }));
+
+const paper: fc.Arbitrary<PaperCell> = fc
+	.record({
+		width: lengthBetween(150, 700),
+		height: lengthBetween(150, 700),
+		isRoll: fc.integer({ min: 0, max: 4 }).map((n) => n === 0),
+		margin: fc.oneof(fc.constant(mm(0)), lengthBetween(1, 20)),
+	})
+	.map(({ width, height, isRoll, margin }) => ({
+		width,
+		height: isRoll ? undefined : height,
+		roll: isRoll ? mm(15_000) : undefined,
+		margin,
+		listed: 'Rag',
+	}));
+
+/** Rows on paper, or without any, some of them floats: read as `readCells` reads them. */
+export const randomPapered: fc.Arbitrary<Cells> = fc
+	.record({
+		cells: randomCells,
+		paper: sometimes(paper, 2),
+		isBare: fc.integer({ min: 0, max: 2 }).map((n) => n > 0), // the paper decides where no size is typed
+		marginLeft: sometimes(lengthBetween(1, 60), 6),
+		marginTop: sometimes(lengthBetween(1, 60), 6),
+		isFloat: fc.integer({ min: 0, max: 3 }).map((n) => n === 0),
+	})
+	.map(({ cells, isBare, isFloat, ...others }) => ({
+		...cells,
+		...others,
+		isFloat,
+		...(isBare && {
+			pictureWidth: undefined,
+			pictureHeight: undefined,
+			windowWidth: undefined,
+			windowHeight: undefined,
+		}),
+		...(isFloat && {
+			...{ windowWidth: undefined, windowHeight: undefined, overlap: undefined },
+			...{ reveal: undefined, signingSpace: undefined, innerMount: undefined },
+		}),
+	}));
 
 /** Settings of a show, metric or inch. */
 export const randomSettings: fc.Arbitrary<Settings> = fc

@@ -297,7 +297,128 @@ function withBorder(system: System, agrees: Record<Axis, boolean>, border: Exact
 }
 
 function byRules(cells: Cells, settings: Settings): ReferenceRow {
-	const cover = coverOf(cells, settings);
+	if (cells.isFloat) return floating(cells, settings);
+	const row = mounted(cells, coverOf(cells, settings), settings);
+	return cells.mount.kind === 'none' ? row : onPaper(row, cells, settings);
+}
+
+/** A paper as it lies, and what of it the printer and what must show leave: of a picture that is so wide and so high. */
+function printableOf(
+	paper: NonNullable<Cells['paper']>,
+	wide: number,
+	cover: Cover | undefined,
+	settings: Settings,
+): Way {
+	const big = (value: Length | undefined) => BigInt(value ?? 0);
+	const most = (a: bigint, b: bigint) => (a > b ? a : b);
+	const across = big(paper.width);
+	const along = big(paper.height ?? paper.roll);
+	const [short, long] = across < along ? [across, along] : [along, across];
+	// A sheet lies with its long side along the picture's; a roll with its width along the picture's shorter side.
+	const sheet = wide === 0 ? [across, along] : wide > 0 ? [long, short] : [short, long];
+	const roll = wide > 0 ? [along, across] : [across, along];
+	const [width, height] = paper.height === undefined ? roll : sheet;
+	const margin = big(paper.margin);
+	const hinge = big(settings.hingeMargin);
+	const shows = cover?.reveal;
+	const space = cover?.signing ?? 0n;
+	const beside = shows === undefined ? margin : most(margin, shows + hinge);
+	const below = shows === undefined && space === 0n ? margin : most(margin, (shows ?? 0n) + space + hinge);
+	return { width: width! - 2n * beside, height: height! - 2n * below };
+}
+
+/** Rule 7. */
+function onPaper(row: ReferenceRow, cells: Cells, settings: Settings): ReferenceRow {
+	const typed = [cells.pictureWidth, cells.pictureHeight, cells.windowWidth, cells.windowHeight];
+	const { pictureWidth: width, pictureHeight: height } = row.solved;
+	if (!cells.paper || typed.some((side) => side !== undefined)) return row;
+	if (width === undefined || height === undefined || row.width !== 'fits' || row.height !== 'fits') return row;
+	const wide = distance(width, height) <= micron ? 0 : width > height ? 1 : -1;
+	const most = printableOf(cells.paper, wide, coverOf(cells, settings), settings);
+	const isOver = { width: width > most.width + micron, height: height > most.height + micron };
+	if ((!isOver.width && !isOver.height) || most.width <= 0n || most.height <= 0n) return row;
+	const isWidthWorse = exact(width, most.width).compare(exact(height, most.height)) >= 0;
+	const setting = cells.shape ? { width: isWidthWorse, height: !isWidthWorse } : isOver;
+	const anew = referenceRow(
+		{
+			...cells,
+			pictureWidth: setting.width ? (Number(most.width) as Length) : undefined,
+			pictureHeight: setting.height ? (Number(most.height) as Length) : undefined,
+		},
+		settings,
+	);
+	return anew.width === 'fits' && anew.height === 'fits' ? anew : row;
+}
+
+/** A float: the paper, or the picture without one, stands where the window would. */
+function floating(cells: Cells, settings: Settings): ReferenceRow {
+	const { shape, paper } = cells;
+	const ratio = shape && exact(BigInt(shape.numerator), BigInt(shape.denominator));
+	let width = cells.pictureWidth === undefined ? undefined : BigInt(cells.pictureWidth);
+	let height = cells.pictureHeight === undefined ? undefined : BigInt(cells.pictureHeight);
+	const wideBy = (a: bigint, b: bigint) => (distance(a, b) <= micron ? 0 : a > b ? 1 : -1);
+	if (ratio && width === undefined && height === undefined && paper) {
+		const most = printableOf(paper, Math.sign(shape.numerator - shape.denominator), undefined, settings);
+		if (most.width > 0n && most.height > 0n) {
+			const isByWidth = exact(most.width).over(ratio).floor() <= most.height;
+			if (isByWidth) width = most.width;
+			else height = most.height;
+		}
+	}
+	if (ratio && width !== undefined) height ??= exact(width).over(ratio).floor();
+	if (ratio && height !== undefined) width ??= exact(height).by(ratio).floor();
+	const hasPicture = width !== undefined && height !== undefined && width > 0n && height > 0n;
+	let place = hasPicture ? { width: width!, height: height! } : undefined;
+	if (paper) {
+		const wide = place ? wideBy(place.width, place.height) : shape ? Math.sign(shape.numerator - shape.denominator) : 0;
+		const bare = printableOf({ ...paper, margin: 0 as Length }, wide, undefined, settings);
+		if (paper.height !== undefined) place = { width: bare.width, height: bare.height };
+		else if (place) {
+			const more = 2n * BigInt(paper.margin);
+			place =
+				wide > 0
+					? { width: place.width + more, height: bare.height }
+					: { width: bare.width, height: place.height + more };
+		}
+	}
+	const isOpen = paper !== undefined && place !== undefined && !hasPicture;
+	const asLength = (value: bigint | undefined) => (value === undefined ? undefined : (Number(value) as Length));
+	const stands: Cells =
+		place === undefined
+			? cells
+			: {
+					...cells,
+					windowWidth: asLength(place.width),
+					windowHeight: asLength(place.height),
+					pictureWidth: hasPicture ? asLength(width) : undefined,
+					pictureHeight: hasPicture ? asLength(height) : undefined,
+					shape: isOpen ? undefined : shape,
+				};
+	const cover: Cover = {
+		width: place && hasPicture ? place.width - width! : 0n,
+		height: place && hasPicture ? place.height - height! : 0n,
+		covers: { width: false, height: false },
+		reveal: undefined,
+		overlap: 0n,
+		signing: 0n,
+		inner: 0n,
+	};
+	const row = mounted(stands, cover, settings);
+	const none: readonly string[] = ['windowWidth', 'windowHeight', 'overlapSide', 'overlapTop', 'overlapBottom'];
+	const solved: Partial<Record<SolvedKey, bigint | undefined>> = Object.fromEntries(
+		Object.entries(row.solved).filter(([key]) => !none.includes(key)),
+	);
+	const outcomes = { width: row.width, height: row.height };
+	if (isOpen)
+		for (const axis of axes) {
+			const own = cells[pictureKey[axis]];
+			solved[pictureKey[axis]] = own === undefined ? undefined : BigInt(own);
+			if (own === undefined && outcomes[axis] === 'fits') outcomes[axis] = 'open';
+		}
+	return { solved: withoutBlanks(solved), ...outcomes };
+}
+
+function mounted(cells: Cells, cover: Cover, settings: Settings): ReferenceRow {
 	if (cells.mount.kind === 'none') {
 		const picture = pictureOf(cells, cover, {});
 		const outcome = (side: bigint | undefined): Outcome => (side === undefined ? 'open' : 'fits');
@@ -307,9 +428,9 @@ function byRules(cells: Cells, settings: Settings): ReferenceRow {
 			height: outcome(picture.height),
 		};
 	}
-	const mounted = withMount(cells, cover, settings);
-	const { agrees, typed, isShows } = mounted;
-	const weighted = agrees.height ? withWeight(mounted.system, cells, settings) : mounted.system;
+	const start = withMount(cells, cover, settings);
+	const { agrees, typed, isShows } = start;
+	const weighted = agrees.height ? withWeight(start.system, cells, settings) : start.system;
 	const border = borderOf(cells, settings);
 	const system = withBorder(weighted, agrees, border);
 	let anyhow = system;
