@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { allCells } from './grid/cells.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, press, seen, seenIn, startTyping, stepsFollowed } from './screens/prints.ts';
 
@@ -17,16 +18,10 @@ async function type(page: Page, row: number, column: string, text: string): Prom
 	await press(page, 'Tab');
 }
 
-/** Everything that the grid shows, row by row and cell by cell, as it is seen and heard, the steps too. */
-async function allCells(page: Page): Promise<string[][]> {
+/** Everything that the grid shows, the steps too. */
+async function settledCells(page: Page): Promise<string[][]> {
 	await stepsFollowed(page);
-	return page
-		.getByRole('row')
-		.evaluateAll((rows) =>
-			rows.map((row) =>
-				[...row.querySelectorAll('[role=gridcell], [role=rowheader]')].map((cell) => cell.textContent.trim()),
-			),
-		);
+	return allCells(page);
 }
 
 const isSaved = (page: Page) => page.getByText('Saved on this device').waitFor();
@@ -92,7 +87,7 @@ test('the whole job: typed, closed, opened without a host, exported, imported el
 		const page = await stage.openShow();
 		await typeTheShow(page);
 		await press(page, 'Control+Home');
-		cells = await allCells(page);
+		cells = await settledCells(page);
 		await stage.isKept(page);
 
 		await stage.closeBrowser();
@@ -101,14 +96,14 @@ test('the whole job: typed, closed, opened without a host, exported, imported el
 		const again = await stage.openShow();
 		await cell(again, 2, 'title').waitFor();
 		await press(again, 'Control+Home');
-		expect(await allCells(again)).toEqual(cells);
+		expect(await settledCells(again)).toEqual(cells);
 
 		await type(again, 0, 'note', 'typed with no connection');
 		await isSaved(again);
 		await again.reload();
 		await cell(again, 2, 'title').waitFor();
 		expect(await seen(again, 0, 'note')).toBe('typed with no connection typed');
-		cells = await allCells(again);
+		cells = await settledCells(again);
 		csv = await exported(again);
 	});
 
@@ -123,7 +118,7 @@ test('the whole job: typed, closed, opened without a host, exported, imported el
 		await page.getByRole('button', { name: 'Import a file' }).click();
 		await (await asked).setFiles({ name: 'rows.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
 		await cell(page, 2, 'title').waitFor();
-		expect(await allCells(page)).toEqual(cells);
+		expect(await settledCells(page)).toEqual(cells);
 		expect(await exported(page)).toBe(csv);
 	});
 });

@@ -1,7 +1,16 @@
 import type { RowsSource } from './gridSource.ts';
 import type { GridState } from './gridState.svelte.ts';
 import { columnsIn, keepRowViews, type RowView } from './rowViews.ts';
-import { headHeight, rowHeight, rowsInPage, shareSlots, type Slot } from './slots.ts';
+import {
+	columnsInPage,
+	headHeight,
+	isSamePlaces,
+	rowHeight,
+	rowsInPage,
+	shareSlots,
+	type Slot,
+	withPlace,
+} from './slots.ts';
 
 /** How wide an editor is at least, in pixels. */
 const editorWidth = 144;
@@ -9,7 +18,7 @@ const editorWidth = 144;
 /** Widths of the grips at the left, in pixels: for a finger, and for a mouse, as small as a target may be (WCAG 2.5.8). */
 export const gripWidths = { finger: 44, mouse: 24 } as const;
 
-/** What is seen of the grid through its scrolled window: which rows are in the page, and where cells lie. */
+/** What is seen of the grid through its scrolled window: which rows and columns are in the page, and where cells lie. */
 export class GridWindow {
 	readonly #grid: GridState;
 	readonly #source: RowsSource;
@@ -29,8 +38,28 @@ export class GridWindow {
 		for (const { shownWidth } of this.#grid.columns.list) edges.push(edges.at(-1)! + shownWidth);
 		return edges;
 	});
+	/** How many columns stay where they are while the others are scrolled. */
+	readonly #frozen = $derived.by(() => this.#grid.columns.list.filter(({ isFrozen }) => isFrozen).length);
 	/** The width of the grip and of the columns that stay, in pixels. */
-	readonly frozenWidth = $derived.by(() => this.edges[this.#grid.columns.list.findIndex(({ isFrozen }) => !isFrozen)]!);
+	readonly frozenWidth = $derived.by(() => this.edges[this.#frozen]!);
+
+	#placesNow: readonly number[] = [];
+	/** The columns in the page, from the left, by their places; the same object while they are the same. */
+	readonly #places: readonly number[] = $derived.by(() => {
+		const places = columnsInPage(this.edges, this.#frozen, this.scrollLeft, this.width);
+		return (this.#placesNow = isSamePlaces(this.#placesNow, places) ? this.#placesNow : places);
+	});
+	readonly #frozenPlaces: readonly number[] = $derived.by(() =>
+		Array.from({ length: this.#frozen }, (_, place) => place),
+	);
+	/** The columns in the page of the active row while it is not seen: those that stay, and the active one. */
+	readonly #unseenPlaces: readonly number[] = $derived.by(() =>
+		withPlace(this.#frozenPlaces, this.#grid.selection.columnIndex),
+	);
+	/** The columns in the page of the active row, and of the head while that is active: the active one is always there. */
+	readonly activePlaces: readonly number[] = $derived.by(() =>
+		withPlace(this.#places, this.#grid.selection.columnIndex),
+	);
 
 	/** What was selected when it was last followed, and whether it was typed into. */
 	#followed: { readonly choice: object; readonly isEditing: boolean } | undefined;
@@ -38,7 +67,8 @@ export class GridWindow {
 	#isFollowing = true;
 	#slots: readonly Slot[] = [];
 	readonly #rowsInPage = $derived.by(() => {
-		const rows = rowsInPage(this.scrollTop, this.height, this.#grid.cells.rows.length, this.#grid.selection.rowIndex);
+		const { cells, selection } = this.#grid;
+		const rows = rowsInPage(this.scrollTop, this.height - headHeight, cells.rows.length, selection.rowIndex);
 		this.#slots = shareSlots(this.#slots, rows);
 		return this.#slots;
 	});
@@ -62,6 +92,7 @@ export class GridWindow {
 				result,
 				steps: this.#source.lateBench.stepsOf(row),
 				settings: this.#source.settings,
+				places: !isShown ? this.#places : this.#isRowInView(index) ? this.activePlaces : this.#unseenPlaces,
 				activeColumn: isShown ? columnIndex : -1,
 				selectedFrom: selected.from,
 				selectedTo: selected.to,
@@ -78,6 +109,11 @@ export class GridWindow {
 	constructor(grid: GridState, source: RowsSource) {
 		this.#grid = grid;
 		this.#source = source;
+	}
+
+	/** The columns of which the heads are in the page. */
+	get headPlaces(): readonly number[] {
+		return this.#grid.selection.rowIndex < 0 ? this.activePlaces : this.#places;
 	}
 
 	/** Rows that are wholly seen at a time, but one that is seen before and after a page is turned. */

@@ -4,6 +4,8 @@ import type { Slot } from './slots.ts';
 
 /** All that a row of the grid is shown from. */
 export interface RowView extends Slot, RowSource {
+	/** The places of the columns of which its cells are in the page, from the left. */
+	readonly places: readonly number[];
 	/** Place of the active column in the active row; -1 in others. */
 	readonly activeColumn: number;
 	/** The selected columns of the row, the last one too; -1 where there are none. */

@@ -2,15 +2,67 @@ import type { Locator, Page } from 'playwright-core';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import { paste, startTyping } from '../screens/prints.ts';
 
-/** The cells that are selected, as `row key` of their first and their last, and how many there are. */
+/** A cell as it is seen and heard. */
+interface SeenCell {
+	readonly row: number;
+	readonly column: number;
+	readonly text: string;
+	readonly isSelected: boolean;
+}
+
+/**
+ * All cells of the grid, by rows from the left: it is scrolled from end to end, and back, for only what can be seen of it
+ * is in the page. With `isSelectedOnly` it is scrolled only if cells are selected beside some that are not in the page.
+ */
+async function everyCell(page: Page, isSelectedOnly = false): Promise<readonly SeenCell[]> {
+	const cells = await page.evaluate(async (isOnly) => {
+		const grid = document.querySelector<HTMLElement>('[role=grid]')!;
+		const { scrollLeft, scrollTop } = grid;
+		const found = new Map<string, SeenCell>();
+		const gather = async (left: number, top: number) => {
+			grid.scrollTo(left, top);
+			grid.dispatchEvent(new Event('scroll'));
+			await new Promise((resolve) => setTimeout(resolve));
+			for (const cell of grid.querySelectorAll<HTMLElement>('.body [data-row]')) {
+				const [row, column] = [Number(cell.dataset['row']), Number(cell.dataset['column'])];
+				const isSelected = cell.ariaSelected === 'true';
+				found.set(`${row} ${column}`, { row, column, text: cell.textContent.trim(), isSelected });
+			}
+		};
+		await gather(scrollLeft, scrollTop);
+		const lastRow = Number(grid.ariaRowCount) - 3;
+		const lastColumn = grid.style.getPropertyValue('--columns').split(' ').length - 1;
+		const isCutOff = [...found.values()].some(({ row, column, isSelected }) => {
+			const above = row === 0 || found.has(`${row - 1} ${column}`);
+			const below = row === lastRow || found.has(`${row + 1} ${column}`);
+			const left = column === 0 || found.has(`${row} ${column - 1}`);
+			const right = column === lastColumn || found.has(`${row} ${column + 1}`);
+			return isSelected && !(above && below && left && right);
+		});
+		const [down, right] = [
+			grid.clientHeight / 2,
+			grid.clientWidth - parseFloat(grid.style.getPropertyValue('--frozen-width')),
+		];
+		if (isCutOff || !isOnly)
+			for (let top = 0; top < grid.scrollHeight; top += down)
+				for (let left = 0; left < grid.scrollWidth; left += right) await gather(left, top);
+		await gather(scrollLeft, scrollTop);
+		return [...found.values()];
+	}, isSelectedOnly);
+	return cells.sort((a, b) => a.row - b.row || a.column - b.column);
+}
+
+/** Everything that the grid shows, row by row and cell by cell, as it is seen and heard. */
+export async function allCells(page: Page): Promise<string[][]> {
+	const rows: string[][] = [];
+	for (const { row, text } of await everyCell(page)) (rows[row] ??= []).push(text);
+	return rows;
+}
+
+/** The cells that are selected, as `row key` of their first and their last. */
 export async function selected(page: Page): Promise<string> {
-	const cells = await page
-		.locator('[role=grid] [aria-selected=true]')
-		.evaluateAll((all) =>
-			all.map((each) => [(each as HTMLElement).dataset['row'], (each as HTMLElement).dataset['column']]),
-		);
-	const rows = cells.map(([row]) => Number(row));
-	const columns = cells.map(([, column]) => Number(column));
+	const cells = (await everyCell(page, true)).filter(({ isSelected }) => isSelected);
+	const [rows, columns] = [cells.map(({ row }) => row), cells.map(({ column }) => column)];
 	if (cells.length === 0) return 'none';
 	const [top, bottom] = [Math.min(...rows), Math.max(...rows)];
 	const [left, right] = [Math.min(...columns), Math.max(...columns)];

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
 import { cell, paste, press, seen, seenIn, stepsFollowed, withPrints } from '../screens/prints.ts';
-import { copied, drag, grip, said, selected, withNumbered } from './cells.ts';
+import { allCells, copied, drag, grip, said, selected, withNumbered } from './cells.ts';
 
 const play = oneStage();
 
@@ -16,7 +16,7 @@ async function select(page: Page, from: readonly [number, string], to: readonly 
 }
 
 /** All that the grid shows of some rows. */
-const shown = (page: Page): Promise<string> => page.locator('.body').innerText();
+const shown = async (page: Page): Promise<string> => (await allCells(page)).map((cells) => cells.join('\t')).join('\n');
 
 const gestures = [
 	{

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
+import { columnIndexOf, gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import { oneStage } from './oneStage.ts';
 import { activeCell, at, cell, paste, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
@@ -109,10 +109,44 @@ test('the active cell keeps the focus while the grid is scrolled away from it', 
 		await grid.evaluate((element) => (element.scrollTop = 9000));
 		await cell(page, 210, 'title').waitFor();
 		expect(await activeCell(page)).toBe(at(1, 'title'));
-		expect(await page.locator('[role=row]').count(), 'only the rows in view are in the page').toBeLessThan(60);
 		await press(page, 'ArrowDown');
 		expect(await activeCell(page)).toBe(at(2, 'title'));
 		expect(await grid.evaluate((element) => element.scrollTop)).toBeLessThan(200);
+	}));
+
+test('only what can be seen is in the page, with the active cell, and each cell says where it stands', () =>
+	play(async (page) => {
+		await startTyping(page);
+		await paste(page, Array.from({ length: 300 }, (_, index) => `Print ${index + 1}`).join('\n'));
+		await press(page, 'Control+Home', 'ArrowDown', 'ArrowRight', 'ArrowRight', 'ArrowRight');
+		const grid = page.getByRole('grid');
+		const cellCount = () => page.locator('[role=gridcell], [role=rowheader]').count();
+		expect(await cellCount()).toBeLessThanOrEqual(300);
+		await grid.evaluate((element) => element.scrollTo(9000, 9000));
+		await page.locator(`[data-row="210"][data-column="${columnIndexOf('note')}"]`).waitFor();
+		expect(await activeCell(page)).toBe(at(1, 'picture width'));
+		expect(await cellCount()).toBeLessThanOrEqual(300);
+		const wrong = await grid.evaluate((element) =>
+			[...element.querySelectorAll<HTMLElement>('[data-row]')].filter(({ ariaColIndex, parentElement, dataset }) => {
+				const [row, column] = [Number(parentElement!.ariaRowIndex) - 3, Number(ariaColIndex) - 1];
+				return dataset['column'] !== `${column}` || dataset['row'] !== `${row}`;
+			}),
+		);
+		expect(wrong).toHaveLength(0);
+		expect(await page.locator('[role=grid] [tabindex="0"]').count()).toBe(1);
+		await page.keyboard.type('300');
+		expect(await cell(page, 1, 'picture width').getByRole('textbox').inputValue(), 'typed into, it is there').toBe(
+			'300',
+		);
+		await press(page, 'Enter');
+		expect(await activeCell(page)).toBe(at(2, 'picture width'));
+		expect(await grid.evaluate((element) => element.scrollTop + element.scrollLeft)).toBeLessThan(200);
+		await grid.evaluate((element) => element.scrollTo(9000, 0));
+		await press(page, 'ArrowUp', 'ArrowUp', 'ArrowUp');
+		expect(await activeCell(page), 'its head too').toBe(at(-1, 'picture width'));
+		await grid.evaluate((element) => element.scrollTo(9000, 0));
+		await page.waitForTimeout(50);
+		expect(await activeCell(page)).toBe(at(-1, 'picture width'));
 	}));
 
 test('Enter and Tab put in and go on; Enter under the last row adds one', () =>

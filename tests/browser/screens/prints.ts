@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { columnIndexOf } from '../../../src/ui/grid/gridColumns.ts';
+import { cellInPage } from './cellInPage.ts';
 
 /** Begins a show of one blank print. */
 export async function startTyping(page: Page): Promise<void> {
@@ -7,9 +8,9 @@ export async function startTyping(page: Page): Promise<void> {
 	await page.getByRole('grid').waitFor();
 }
 
-/** A cell of the grid, by its row from 0 (-1: the head) and the key of its column. */
+/** A cell of the grid, by its row from 0 (-1: the head) and the key of its column; the grid is scrolled to it. */
 export const cell = (page: Page, row: number, key: string): Locator =>
-	page.locator(`[data-row="${row}"][data-column="${columnIndexOf(key)}"]`);
+	page.locator(cellInPage(row, columnIndexOf(key)));
 
 /** What one sees in a cell, and where that comes from. */
 export async function seen(page: Page, row: number, key: string): Promise<string> {
@@ -20,9 +21,12 @@ export async function seen(page: Page, row: number, key: string): Promise<string
 	return state === 'blank' ? '' : `${text} ${state}`;
 }
 
-/** What one sees in several cells of a row. */
-export const seenIn = (page: Page, row: number, ...keys: string[]): Promise<string[]> =>
-	Promise.all(keys.map((key) => seen(page, row, key)));
+/** What one sees in several cells of a row: one after the other, for they may not be in view together. */
+export async function seenIn(page: Page, row: number, ...keys: string[]): Promise<string[]> {
+	const shown: string[] = [];
+	for (const key of keys) shown.push(await seen(page, row, key));
+	return shown;
+}
 
 /** Longer than the pause in typing after which the grid has its steps made anew, in milliseconds. */
 const stepsFollowMs = 200;
