@@ -242,3 +242,11 @@ export const keyTable: readonly KeyLine[] = [
 	],
 	['a frame that is not listed', '0 frame', `'nosuch' Enter`, { said: /no frame “nosuch”/ }],
 ];
+
+/** Where the habit of Enter is to go down. */
+export const downTable: readonly KeyLine[] = [
+	['Enter goes down', '0 title', 'Enter', { at: '1 title', editor: 'closed' }],
+	['Shift+Enter goes up', '1 title', 'Shift+Enter', { at: '0 title', editor: 'closed' }],
+	['Enter after a run of Tab', '0 title', 'Tab Tab Enter', { at: '1 title', editor: 'closed' }],
+	['F2 opens', '0 title', 'F2', { at: '0 title', editor: 'Print 1' }],
+];

@@ -3,6 +3,7 @@ import { coverAllBut } from '../grid/fingers.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { phone } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
+import { focused, heard, openHands } from './hands.ts';
 import { activeCell, at, cell, press, seen, startTyping } from './prints.ts';
 
 const play = oneStage({ hasTouch: true });
@@ -92,7 +93,12 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		await page.getByRole('button', { name: 'Filter' }).tap();
 		await page.getByRole('combobox', { name: 'What to know' }).selectOption('look');
 		await page.getByText(/Print \d of 4/).waitFor();
-		await page.getByRole('button', { name: 'Accept as it is' }).first().tap();
+		// The gravest finding is shown; the others open with a touch.
+		const accept = page.getByRole('button', { name: 'Accept as it is' }).first();
+		const more = page.getByRole('button', { name: /^Show \d+ more/ });
+		await accept.or(more).first().waitFor();
+		if (!(await accept.isVisible())) await more.tap();
+		await accept.tap();
 		await page.getByRole('link', { name: 'Bench', exact: true }).tap();
 		await page.getByRole('link', { name: 'Go to the bench' }).tap();
 		const ticks = page.locator('main [aria-pressed=false]');
@@ -102,4 +108,41 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		await ticks.first().tap();
 		await expect.poll(() => ticks.count()).toBe(before - 1);
 		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+	}));
+
+test('on a phone a list opens, the field stays where it is, an unread cell says why, and mends are whole', () =>
+	phonePlay(async (page) => {
+		await openHands(page);
+		await page.getByRole('button', { name: 'Close', exact: true }).first().tap();
+		const surface = page.getByRole('combobox', { name: 'Surface' });
+		await surface.tap();
+		await page.getByRole('option', { name: 'satin' }).tap();
+		expect([await surface.inputValue(), await page.getByRole('option').count()]).toEqual(['satin', 0]);
+		await surface.fill('shiny');
+		await press(page, 'Enter');
+		expect(await focused(page), 'Enter goes to the next field').toBe('Board');
+		const why = await surface.getAttribute('aria-describedby');
+		await expect.poll(() => page.locator(`[id="${why ?? ''}"]`).innerText()).toMatch(/“shiny” is not a surface/);
+		await surface.tap(); // the list is over the field's own words
+		await page.getByRole('option', { name: 'matt', exact: true }).tap();
+
+		const side = page.getByRole('textbox', { name: /^Side border/ });
+		await side.tap();
+		const top = async () => (await side.boundingBox())!.y;
+		const before = await top();
+		await page.keyboard.type('20'); // a mount of its own, thin borders: to look at
+		await press(page, 'Tab');
+		await expect.poll(() => page.locator('#sentences').innerText()).toMatch(/Look/);
+		await expect.poll(async () => Math.abs((await top()) - before)).toBeLessThan(20);
+		expect(await heard(page)).toMatch(/mount/);
+		await page.locator('.prints').evaluate((scroller) => scroller.scrollTo(0, 0));
+		const covered = await page.locator('#sentences button').evaluateAll((all) =>
+			all.filter((each) => {
+				const box = each.getBoundingClientRect();
+				const seen = document.elementFromPoint(box.x + box.width / 2, box.bottom - 4);
+				return seen !== null && !each.contains(seen);
+			}),
+		);
+		expect(covered, 'mends are not cut off').toEqual([]);
+		expect(await axeProblems(page)).toEqual([]);
 	}));
