@@ -8,6 +8,8 @@ import type { Leg, StickPlan } from '../sticks/stickPlan.ts';
 import { type UnmeasuredRow, stickJobsOf } from '../sticks/stickJobsOf.ts';
 import { frameNeeds, stickNeeds } from './frameNeeds.ts';
 import { type GetLine, lineOf } from './getLine.ts';
+import { asTyped } from '../show/asTyped.ts';
+import { paperNeeds } from './paperNeeds.ts';
 import { blankNeeds, sheetNeeds } from './sheetNeeds.ts';
 import { shareOut } from './shareOut.ts';
 import { supplyNeeds } from './supplyNeeds.ts';
@@ -72,6 +74,7 @@ export function whatToGet(show: ShowToGet): ToGet {
 		...blankNeeds('backing', unlisted.backing),
 		...frameNeeds(counted, settings),
 		...stickNeeds(sticks, settings),
+		...paperNeeds(counted, (place) => asTyped(rows[place]!, 'paper'), settings),
 		...supplyNeeds(counted, settings),
 	].map(lineOf);
 	const priced = lines.flatMap(({ cost, taken }) => (cost ? [{ cost, taken }] : []));

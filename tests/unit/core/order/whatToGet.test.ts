@@ -42,6 +42,36 @@ const sheet = { name: 'Clear', width: 1000, height: 800, price: '11.20' };
 // 500 + 3 + 2 · (20 − 6) = 531 by 431
 const box = { name: 'Box', width: 500, height: 400, moulding: 20, lip: 6, depth: 40, weight: 0.5, price: 2400 };
 
+describe('papers', () => {
+	const papers = [
+		{ name: 'Roll', width: 432, roll: '15 m', margin: 3, price: '80', count: 1 },
+		{ name: 'Rag', width: 329, height: 483, margin: 5, price: '42', pack: 25, count: 3 },
+	];
+	test('sheets by the pack for copies and proofs, rolls by the length that is cut off, others without a price', () => {
+		const cells = [
+			{ ...print, paper: 'rag', copies: '4' },
+			{ ...print, paper: 'Rag' },
+			{ ...print, paper: 'Roll', copies: '60' },
+			{ ...print, paper: 'A3' },
+		];
+		// (4 + 2) + (1 + 2) sheets; 300 + 2 · 3 mm are cut off the roll for each of 60 + 2
+		expect(only('paper', cells, { papers, proofs: 2 })).toEqual([
+			['paper', 'Roll', 18.972, 15, 1, 8000],
+			['paper', 'Rag', 9, 3, 1, 4200],
+			['paper', 'A3', 3, 0, 3, undefined],
+		]);
+	});
+
+	test('what a print takes of them adds up, and a stopped print takes none', () => {
+		const cells = [
+			{ ...print, paper: 'Rag', copies: '4' },
+			{ 'picture width': '500', 'picture height': '300', paper: 'Rag' },
+		];
+		const [line] = toGet(cells, { papers }).lines.filter(({ kind }) => kind === 'paper');
+		expect([...line!.taken]).toEqual([[0, 4n]]);
+	});
+});
+
 describe('sheets', () => {
 	test('glazing and backing of what is framed, the backing smaller', () => {
 		const show = { frames: [box], glazing: [sheet], backing: [{ ...sheet, name: 'Brown' }], backingSmaller: 2 };
