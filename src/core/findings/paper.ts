@@ -105,15 +105,22 @@ export const paperMargin: Finder = (context) => {
 				...clearEach(context, [...sizeColumns, 'reveal', 'signing space', 'paper']),
 			],
 		});
-		// That the paper itself is smaller is told by `paper-short`.
-		const isOnPaper = picture[axis] <= onPaper.paper[axis] + sameWithin;
-		if (isOnPaper && picture[axis] > printable[axis] + sameWithin)
+		if (picture[axis] > printable[axis] + sameWithin && !isToldShort(context, axis, paper.margin))
 			return [found(() => ({ kind: 'too large', axis, picture: picture[axis], printable: printable[axis] }))];
 		if (typed[axis] === undefined) return [];
 		const under = edgesOf[axis].find((edge) => onPaper[edge] < paper.margin - sameWithin);
 		return under ? [found(() => ({ kind: 'margin', edge: under, margin: onPaper[under], least: paper.margin }))] : [];
 	});
 };
+
+/** Whether `paper-short` tells it already: the paper is smaller, or what shows round the picture leaves too little of it. */
+function isToldShort({ onPaper, place, settings }: RowContext, axis: Axis, printersMargin: Length): boolean {
+	const [near, far] = edgesOf[axis];
+	const beside = onPaper![near] + onPaper![far];
+	if (beside < -sameWithin) return true;
+	if (!place?.reaches || beside < 2 * printersMargin - sameWithin) return false;
+	return Math.min(place.reaches[near], place.reaches[far]) < heldBy(settings.unit) - sameWithin;
+}
 
 /** `paper-bounds`: the paper made the picture smaller than the mount would take. */
 export const paperBounds: Finder = (context) => {

@@ -1,54 +1,80 @@
 import type { Scale } from '../length/formatLength.ts';
-import type { Frame } from '../settings/settings.ts';
+import type { Frame, Settings } from '../settings/settings.ts';
 import type { RowResult } from './rowResult.ts';
 import { told } from './told.ts';
 
-/** How many of a frame the rows of a show want, and how many are there. */
+/** What the rows of a show want of a frame. */
 interface Wanted {
 	readonly frame: Frame;
 	readonly places: number[];
 	copies: number;
+	/** The legs of a moulding with what the saw takes, each as often as it is cut. */
+	readonly legs: { readonly length: number; readonly times: number }[];
 }
 
 /**
- * The results of a show with `no-frame` where more frames of one name are wanted than are there. Rows that are stopped
- * want none. Results of which there are enough stay the same objects.
+ * The results of a show with `no-frame` where more frames of one name are wanted, or sticks of a moulding, than are there.
+ * Rows that are stopped want none. Results of which there are enough stay the same objects.
  */
-export function withTooFewFrames(results: readonly RowResult[], scale: Scale): readonly RowResult[] {
+export function withTooFewFrames(results: readonly RowResult[], settings: Settings): readonly RowResult[] {
 	const byFrame = new Map<Frame, Wanted>();
-	results.forEach(({ frame: { frame }, copies, isStopped }, place) => {
-		if (!frame?.size || frame.count === undefined || isStopped || copies === 0) return;
-		const wanted = byFrame.get(frame) ?? { frame, places: [], copies: 0 };
+	results.forEach(({ frame: { frame }, framed: { size }, copies, isStopped }, place) => {
+		if (frame?.count === undefined || isStopped || copies === 0) return;
+		if (!frame.size && (frame.stick === undefined || !size)) return;
+		const wanted = byFrame.get(frame) ?? { frame, places: [], copies: 0, legs: [] };
 		wanted.places.push(place);
 		wanted.copies += copies;
+		if (!frame.size && size)
+			for (const side of [size.width, size.height])
+				wanted.legs.push({ length: side + settings.saw, times: 2 * copies });
 		byFrame.set(frame, wanted);
 	});
-	const short = [...byFrame.values()].filter(({ frame, copies }) => copies > frame.count!);
+	const short = [...byFrame.values()].flatMap(({ frame, places, copies, legs }) => {
+		const wanted = frame.size ? copies : sticksFor(legs, frame.stick!, frame.count!);
+		return wanted > frame.count! ? [{ frame, places, wanted }] : [];
+	});
 	if (short.length === 0) return results;
 	const all = [...results];
-	for (const { frame, places, copies } of short)
-		for (const place of places) all[place] = withFinding(all[place]!, frame, copies, scale);
+	for (const { frame, places, wanted } of short)
+		for (const place of places) all[place] = withFinding(all[place]!, frame, wanted, settings);
 	return all;
 }
 
-function withFinding(result: RowResult, frame: Frame, copies: number, scale: Scale): RowResult {
+/**
+ * How many sticks legs take, each put, longest first, into the first stick that has room: no more than that are needed.
+ * Where their lengths alone are more than what is there, that many at least.
+ * @param there how many there are: past that it only counts that they are not enough
+ */
+function sticksFor(legs: Wanted['legs'], stick: number, there: number): number {
+	const least = Math.ceil(legs.reduce((sum, { length, times }) => sum + length * times, 0) / stick);
+	if (least > there) return least;
+	const left: number[] = [];
+	for (const { length, times } of legs.toSorted((a, b) => b.length - a.length))
+		for (let cut = 0; cut < times; cut++) {
+			const at = left.findIndex((room) => room >= length);
+			if (at >= 0) left[at]! -= length;
+			else left.push(stick - length);
+		}
+	return left.length;
+}
+
+function withFinding(result: RowResult, frame: Frame, wanted: number, scale: Scale): RowResult {
 	const finding = told(
 		{
 			code: 'no-frame',
 			level: 'look',
 			cells: ['frame'],
 			figures: () => ({
-				kind: 'too few',
+				kind: frame.size ? 'too few' : 'too few sticks',
 				frame: frame.name,
-				wanted: { count: copies },
+				wanted: { count: wanted },
 				there: { count: frame.count! },
 			}),
 		},
 		scale,
 		() => [],
 	);
-	const isNote = ({ level }: { readonly level: string }) => level === 'note';
-	const first = result.findings.findIndex(isNote);
+	const first = result.findings.findIndex(({ level }) => level === 'note');
 	const at = first < 0 ? result.findings.length : first;
 	return { ...result, findings: result.findings.toSpliced(at, 0, finding) };
 }

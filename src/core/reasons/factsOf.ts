@@ -66,17 +66,15 @@ function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 		facts.push(
 			`The picture lies on its paper with margins of ${n(onPaper.left)} left, ${n(onPaper.top)} above, ${n(onPaper.right)} right and ${say(onPaper.bottom)} below.`,
 		);
-	if (hinges)
+	if (hinges?.at)
 		facts.push(
-			hinges.at
-				? `${hinges.count} hinges, at ${hinges.at
-						.map(n)
-						.join(', ')
-						.replace(
-							/, ([^,]*)$/,
-							' and $1',
-						)} ${settings.unit} from the undermount’s left edge. Heavy or valued papers are for a conservator.`
-				: `${hinges.count} hinges.`,
+			`${hinges.count} hinges, at ${hinges.at
+				.map(n)
+				.join(', ')
+				.replace(
+					/, ([^,]*)$/,
+					' and $1',
+				)} ${settings.unit} from the undermount’s left edge. Heavy or valued papers are for a conservator.`,
 		);
 	const { frame: listed, seat } = frame;
 	if (listed && seat) {

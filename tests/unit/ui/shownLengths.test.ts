@@ -36,10 +36,10 @@ const awkward: readonly Row['typed'][] = [
 
 const rulers: Readonly<Record<Unit, string>> = { mm: '1 mm', cm: '1 mm', in: '1/16 in' };
 
-/** What must not be seen in a show of each unit; shares and what was typed aside. */
+/** What must not be seen in a show of each unit; shares, weights and what was typed aside. */
 const forbidden: Readonly<Record<Unit, RegExp>> = { mm: /\d\.\d\d/, cm: /\d\.\d{3}/, in: /\d\.\d/ };
 const isForbidden = (text: string, unit: Unit) =>
-	forbidden[unit].test(text.replace(/[\d.]+ %/g, '').replace(/“[^”]*”|which is not [^ ]+:/g, ''));
+	forbidden[unit].test(text.replace(/[\d.]+ (?:%|kg)/g, '').replace(/“[^”]*”|which is not [^ ]+:/g, ''));
 
 function textsOf(row: Row, unit: Unit): readonly string[] {
 	const typed = { ...exampleSettings, unit, ruler: rulers[unit] };

@@ -18,6 +18,10 @@ test('what one sees, in and out of the frame', () => {
 		'The bevel opens the face to 452.8 × 302.8 mm; one sees borders of 73.6, 69.6 and 77.6.',
 		'In the frame “Oak” one sees 69.6 at the sides, 65.6 above and 73.6 below.',
 		'Mount, print and undermount are 1.4 + 0.3 + 1.4 = 3.1 mm thick.',
+		// The picture lies 75 − 3 = 72 from the left: a quarter of its 456 further, and three.
+		'2 hinges, at 186 and 414 mm from the undermount’s left edge. Heavy or valued papers are for a conservator.',
+		'The rebate of “Oak” is 604 × 454 mm: 4 and 4 mm of play.',
+		'In it lie about 2 + 1.4 + 0.3 + 1.4 + 3 = 8.1 mm.',
 	]);
 });
 
@@ -25,6 +29,25 @@ test('where the paper lies, long side with the picture’s', () =>
 	// The picture lies 75 − 3 = 72 from the left and 71 − 3 = 68 from the top; the paper reaches 22 and 24 further.
 	expect(facts('picture 456 x 306, paper 354 x 500')).toContain(
 		'The paper 500 × 354 mm lies 50 from the mount’s left edge and 44 mm from its top.',
+	));
+
+test('where the picture lies on its paper, and how it hangs', () => {
+	const frames = [{ name: 'Oak', width: 600, height: 450, lip: 6, moulding: 20, weight: 0.5, depth: 20 }];
+	const { settings: framed } = readSettings({ ...wideShow, frames });
+	const told = factsOf(workOut(rowOf('picture 300 x 200, paper 350 x 240, margin left 20'), framed), framed);
+	expect(told.slice(-6)).toEqual([
+		'The picture lies on its paper with margins of 20 left, 20 above, 30 right and 20 mm below.',
+		'2 hinges, at 217.5 and 392.5 mm from the undermount’s left edge. Heavy or valued papers are for a conservator.',
+		'The rebate of “Oak” is 603 × 453 mm: 3 and 3 mm of play.',
+		'Framed, it is 631 × 481 mm: the rebate and twice 20 − 6 mm.',
+		'In it lie about 2 + 1.4 + 0.3 + 3 = 6.7 mm of the rebate’s 20 mm.',
+		'It weighs about 3.4 kg.', // 0.27 m² · (5 + 4.7 · 0.7) + 0.5 · 2.224 m
+	]);
+});
+
+test('where the paper of a float lies', () =>
+	expect(facts('mounting float, picture 300 x 200, paper 350 x 240')).toContain(
+		'The paper 350 × 240 mm lies 125 from the board’s left edge and 99 mm from its top.',
 	));
 
 test('the window and blank of an inner mount', () =>
