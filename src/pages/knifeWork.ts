@@ -1,5 +1,6 @@
 import { type KnifeStep, knifeSteps } from '../core/sheets/knifeSteps.ts';
 import { isWholeCut } from '../core/show/cutSheet.ts';
+import type { FrameMaterial } from '../core/settings/settings.ts';
 import type { BoardInView } from './boardsInView.ts';
 
 /** A knife step as the screens show it. */
@@ -8,6 +9,8 @@ export interface NumberedKnifeStep extends KnifeStep {
 	readonly number: number;
 	/** Names it for as long as its measure is among those that are set. */
 	readonly key: string;
+	/** What is cut in it; undefined: board. */
+	readonly material: FrameMaterial | undefined;
 	/** Whether its sheets are drop-outs: there once the windows that they fall out of are cut. */
 	readonly isLater: boolean;
 }
@@ -38,14 +41,25 @@ export function knifeWork(boards: readonly BoardInView[]): KnifeWork {
 			.filter((sheet) => !sheet.isSpoilt && (ofPlan.has(sheet.id) || !isWholeCut(sheet)));
 	});
 	const isLater = ({ stock }: (typeof sheets)[number]) => stock.kind === 'drop-out';
+	// Glass is not cut with the knife of the boards: what is of another material has steps of its own.
+	const ofOne = (material: FrameMaterial | undefined, isAfter: boolean) =>
+		knifeSteps(sheets.filter((sheet) => sheet.stock.material === material && isLater(sheet) === isAfter)).map(
+			(step) => ({
+				...step,
+				material,
+				isLater: isAfter,
+			}),
+		);
 	const steps = [
-		...knifeSteps(sheets.filter((sheet) => !isLater(sheet))).map((step) => ({ ...step, isLater: false })),
-		...knifeSteps(sheets.filter(isLater)).map((step) => ({ ...step, isLater: true })),
+		...ofOne(undefined, false),
+		...ofOne(undefined, true),
+		...ofOne('backing', false),
+		...ofOne('glazing', false),
 	];
 	const times = new Map<string, number>();
 	return {
 		steps: steps.map((step, place) => {
-			const setting = `${step.isLater ? 'later ' : ''}${step.measure}`;
+			const setting = `${step.isLater ? 'later ' : ''}${step.material ? `${step.material} ` : ''}${step.measure}`;
 			const time = (times.get(setting) ?? 0) + 1;
 			times.set(setting, time);
 			return { ...step, number: place + 1, key: `${setting} #${time}` };

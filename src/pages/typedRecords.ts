@@ -1,3 +1,5 @@
+import { glazingMaterials, supplyKinds } from '../core/settings/settings.ts';
+
 /** A field of a record of the settings, such as a frame's lip. */
 export interface RecordField {
 	readonly key: string;
@@ -57,6 +59,30 @@ export const boardFields: readonly RecordField[] = [
 	{ key: 'count', label: 'At hand', isPlain: true },
 	grainWords,
 	{ key: 'trim', label: 'Trim' },
+];
+
+const withoutGrain = boardFields.filter(({ key }) => key !== 'grain' && key !== 'colour');
+const density: RecordField = { key: 'density', label: 'Density, kg/m² for 1 mm', isPlain: true };
+
+/** What is typed of glass or acrylic. */
+export const glazingFields: readonly RecordField[] = [
+	withoutGrain[0]!,
+	{ key: 'material', label: 'Material', choices: glazingMaterials },
+	...withoutGrain.slice(1),
+	density,
+];
+
+/** What is typed of a backing. */
+export const backingFields: readonly RecordField[] = [...withoutGrain, density];
+
+/** What is typed of what is used up with each print. */
+export const supplyFields: readonly RecordField[] = [
+	{ key: 'kind', label: 'Kind', choices: ['', ...supplyKinds], isNeeded: true },
+	{ key: 'name', label: 'Name' },
+	{ key: 'each', label: 'Each print needs', isPlain: true },
+	{ key: 'price', label: 'Price of a pack', isPrice: true },
+	{ key: 'pack', label: 'In a pack', isPlain: true },
+	{ key: 'count', label: 'In stock', isPlain: true },
 ];
 
 /** What is typed of an offcut that was kept. */

@@ -3,6 +3,8 @@ import type { PackingJob } from '../core/sheets/packingJob.ts';
 import type { SetUpOrder } from '../core/bench/fewestSettings.ts';
 import type { Harmony } from '../core/harmonise/harmonise.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
+import type { FrameChoice } from '../core/frameChoice/giveFrames.ts';
+import type { StickJob, StickPlan } from '../core/sticks/stickPlan.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
 import type { Reading } from '../core/length/reading.ts';
@@ -28,6 +30,25 @@ export interface HarmoniseJob {
 
 /** What it answers. */
 export type HarmoniseReply = Reply<Harmony>;
+
+/** What the worker that gives frames out is asked. */
+export interface FramesJob {
+	readonly rows: readonly Row[];
+	readonly settings: Settings;
+}
+
+/** What it answers. */
+export type FramesReply = Reply<FrameChoice>;
+
+/** What the worker that plans sticks is asked. */
+export interface SticksRequest {
+	readonly jobs: readonly StickJob[];
+	/** The most time that all of them may take together. */
+	readonly seconds: number;
+}
+
+/** What it answers: the plan of each job. */
+export type SticksReply = Reply<readonly StickPlan[]>;
 
 /** What the packing worker is asked. */
 export interface PackingRequest {

@@ -1,0 +1,149 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
+import { giveFrames } from '../../../../src/core/frameChoice/giveFrames.ts';
+import { toMm } from '../../../../src/core/length/length.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
+import type { Typed } from '../../../../src/core/show/row.ts';
+import { withCells } from '../../../../src/core/show/withCells.ts';
+
+const frame = (name: string, width: number, height: number, count?: number) => ({
+	...{ name, width, height, depth: 40, moulding: 20, lip: 6 },
+	...(count !== undefined && { count }),
+});
+
+function choice(cells: readonly Typed[], show: TypedSettings) {
+	const { settings, problems } = readSettings(show);
+	expect(problems).toEqual([]);
+	const rows = cells.map((typed, place) => ({ id: `r${place}`, order: place, typed }));
+	const { rows: given, difference, proven } = giveFrames(rows, settings);
+	return { rows, settings, given, difference, proven };
+}
+const framesOf = (...args: Parameters<typeof choice>) => choice(...args).given.map((each) => each.frame);
+
+const small = frame('Small', 400, 300);
+const large = frame('Large', 600, 450);
+
+describe('a frame for every print', () => {
+	test('the one that leaves the picture nearest what it is now', () => {
+		// Borders of 65 in the show's 500 × 400 leave a picture that the large frame makes larger, the small one smaller.
+		const { given, proven } = choice([{ shape: '3:2' }], { frames: [small, large], mountSize: '580 x 430 mm' });
+		expect(given[0]).toMatchObject({ frame: 'Large', change: { frame: 'Large', mount: 'frame' } });
+		expect(given[0]!.after.mountWidth && toMm(given[0]!.after.mountWidth)).toBe(600);
+		expect(proven).toBe(true);
+	});
+	test('a typed picture has no difference: the least area decides', () =>
+		expect(framesOf([{ 'picture width': '200', 'picture height': '133' }], { frames: [large, small] })).toEqual([
+			'Small',
+		]));
+	test('no border under the least border', () =>
+		expect(framesOf([{ 'picture width': '360', 'picture height': '240' }], { frames: [small, large] })).toEqual([
+			'Large',
+		]));
+	test('no frame more often than it is there, and rows that get none say so', () => {
+		const print = { 'picture width': '200', 'picture height': '133' };
+		expect(framesOf([print, print, print], { frames: [frame('Small', 400, 300, 2)] })).toEqual([
+			'Small',
+			'Small',
+			undefined,
+		]);
+		expect(framesOf([{ ...print, copies: '3' }, print], { frames: [frame('Small', 400, 300, 2)] })).toEqual([
+			undefined,
+			'Small',
+		]);
+	});
+	test('rows that name a frame, or none, keep it, and it is taken off', () => {
+		const print = { 'picture width': '200', 'picture height': '133' };
+		const rows = [{ ...print, frame: 'Small', mount: 'frame' }, { ...print, frame: 'none' }, print];
+		const { given } = choice(rows, { frames: [frame('Small', 400, 300, 1), large] });
+		expect(given.map((each) => [each.id, each.frame])).toEqual([['r2', 'Large']]);
+	});
+	test('a moulding has no size, and no mount takes none', () => {
+		expect(framesOf([{ shape: '3:2' }], { frames: [{ name: 'Oak', moulding: 20, lip: 6 }] })).toEqual([undefined]);
+		expect(framesOf([{ shape: '3:2', mount: 'none' }], { frames: [small] })).toEqual([]);
+	});
+});
+
+const prints = fc.record({
+	shape: fc.constantFrom('3:2', '1:1', '4:5', ''),
+	'picture width': fc.constantFrom('', '', '210', '320'),
+	'picture height': fc.constantFrom('', '', '160'),
+	copies: fc.constantFrom('1', '1', '2'),
+	frame: fc.constantFrom('', '', '', 'F0', 'none'),
+});
+const shows = fc.record({
+	rows: fc.array(prints, { maxLength: 4 }),
+	frames: fc.array(
+		fc.record({
+			width: fc.constantFrom(320, 400, 500, 600),
+			height: fc.constantFrom(240, 300, 400, 450),
+			count: fc.option(fc.nat(3), { nil: undefined }),
+		}),
+		{ minLength: 1, maxLength: 3 },
+	),
+});
+
+test('as good as the best of all ways, row by row worked out anew', () =>
+	fc.assert(
+		fc.property(shows, ({ rows: cells, frames }) => {
+			const list = frames.map(({ width, height, count }, place) => frame(`F${place}`, width, height, count));
+			const { rows, settings, given, difference, proven } = choice(
+				cells.map((each) => Object.fromEntries(Object.entries(each).filter(([, text]) => text !== ''))),
+				{ frames: list },
+			);
+			expect(proven).toBe(true);
+			const results = rows.map((row) => judgeRow(row, settings));
+			const left = list.map(
+				({ name, count = Infinity }) =>
+					count - rows.reduce((sum, row, at) => sum + (row.typed.frame === name ? results[at]!.copies : 0), 0),
+			);
+			const open = rows.flatMap((row, at) => (row.typed.frame === undefined ? [{ row, result: results[at]! }] : []));
+			expect(given.map(({ id }) => id)).toEqual(open.map(({ row }) => row.id));
+			const long = ({
+				pictureWidth = 0,
+				pictureHeight = 0,
+			}: {
+				pictureWidth?: number | undefined;
+				pictureHeight?: number | undefined;
+			}) => Math.max(pictureWidth, pictureHeight);
+			const options = open.map(({ row, result }) =>
+				list.map(({ name, width, height }) => {
+					const tried = judgeRow(withCells(row, { frame: name, mount: 'frame' }, settings), settings);
+					const { side, top, bottom } = tried.solved;
+					if (tried.isStopped || side === undefined || top === undefined || bottom === undefined) return undefined;
+					if ([side, top, bottom].some((border) => border < settings.leastBorder)) return undefined;
+					const isTyped = row.typed['picture width'] !== undefined || row.typed['picture height'] !== undefined;
+					const isKnown = long(result.solved) > 0;
+					return {
+						difference: isTyped || !isKnown ? 0 : Math.abs(long(tried.solved) - long(result.solved)),
+						area: width * height * result.copies,
+					};
+				}),
+			);
+			let best = [-1, 0, 0];
+			const isBetter = (a: readonly number[], b: readonly number[]) =>
+				a[0] !== b[0] ? a[0]! > b[0]! : a[1] !== b[1] ? a[1]! < b[1]! : a[2]! < b[2]!;
+			const place = (at: number, rank: readonly number[]) => {
+				if (at === open.length) {
+					if (isBetter(rank, best)) best = [...rank];
+					return;
+				}
+				place(at + 1, rank);
+				const { copies } = open[at]!.result;
+				options[at]!.forEach((own, chosen) => {
+					if (!own || left[chosen]! < copies) return;
+					left[chosen]! -= copies;
+					place(at + 1, [rank[0]! + 1, rank[1]! + own.difference, rank[2]! + own.area]);
+					left[chosen]! += copies;
+				});
+			};
+			place(0, [0, 0, 0]);
+			const area = given.reduce((sum, { frame: name }, at) => {
+				const chosen = list.findIndex((each) => each.name === name);
+				return chosen < 0 ? sum : sum + options[at]![chosen]!.area;
+			}, 0);
+			expect([given.filter(({ frame: name }) => name !== undefined).length, difference, area]).toEqual(best);
+		}),
+		{ numRuns: 200 },
+	));
