@@ -1,4 +1,5 @@
-import { toMm } from '../../core/length/length.ts';
+import { type Length, minus, toMm, zero } from '../../core/length/length.ts';
+import type { OnPaper } from '../../core/row/paper.ts';
 import type { SolvedRow } from '../../core/row/solvedRow.ts';
 
 /** A stretch along an axis of a drawing, in millimetres of the mount from its left or top edge. */
@@ -56,6 +57,20 @@ function layOutAxis({ mount, window, picture, near, far, cover }: Axis, otherMou
 		mount: { start: 0, end: whole, isKnown: mount !== undefined },
 		window: { start, end: start + opening, isKnown: window !== undefined },
 		picture: picture === undefined ? undefined : { start: pictureStart, end: pictureStart + picture, isKnown: true },
+	};
+}
+
+/** A float as it is drawn: the paper stands where a window would, and the picture lies within it. */
+export function floatDrawn(solved: SolvedRow, onPaper: OnPaper | undefined): SolvedRow {
+	const { width, height } = onPaper?.paper ?? { width: solved.pictureWidth, height: solved.pictureHeight };
+	const within = (margin: Length | undefined) => minus(zero, margin ?? zero);
+	return {
+		...solved,
+		windowWidth: width,
+		windowHeight: height,
+		overlapSide: within(onPaper?.left),
+		overlapTop: within(onPaper?.top),
+		overlapBottom: within(onPaper?.bottom),
 	};
 }
 

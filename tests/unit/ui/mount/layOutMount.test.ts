@@ -3,7 +3,7 @@ import { mm } from '../../../../src/core/length/length.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
-import { layOutMount, place } from '../../../../src/ui/mount/layOutMount.ts';
+import { floatDrawn, layOutMount, place } from '../../../../src/ui/mount/layOutMount.ts';
 import { clashWords, coverWords, frontWords } from '../../../../src/ui/mount/mountWords.ts';
 
 const scale = { unit: 'mm', ruler: mm(1) } as const;
@@ -82,3 +82,20 @@ test.each([
 ])('$typed: “$says”', ({ typed, says }) =>
 	expect(clashWords(judgeRow({ id: 'a', order: 1, typed }, settings).findings)).toBe(says),
 );
+
+test('of a float the paper stands where a window would, and the picture lies within it', () => {
+	const floatOf = (typed: Row['typed']) => {
+		const result = judgeRow({ id: 'a', order: 1, typed: { ...typed, mounting: 'float' } }, settings);
+		return layOutMount(floatDrawn(result.solved, result.onPaper))!;
+	};
+	const picture = { 'picture width': '300', 'picture height': '200' };
+	// 600 − 350 = 250, half of it on each side; 450 − 240 = 210, shared as 99 and 111
+	const layout = floatOf({ ...picture, paper: '350 x 240', 'margin left': '20' });
+	expect(layout.across.window).toEqual({ start: 125, end: 475, isKnown: true });
+	expect(layout.across.picture).toEqual({ start: 145, end: 445, isKnown: true });
+	expect(layout.down.window).toEqual({ start: 99, end: 339, isKnown: true });
+	expect(layout.down.picture).toEqual({ start: 119, end: 319, isKnown: true });
+	expect(layout.missing).toEqual([]);
+	const bare = floatOf(picture);
+	expect(bare.across.window).toEqual(bare.across.picture);
+});
