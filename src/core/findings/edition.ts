@@ -1,6 +1,8 @@
 import { asTyped } from '../show/asTyped.ts';
 import { clearEach } from './candidates.ts';
-import type { Finder } from './found.ts';
+import { editionBefore, saidOfBefore } from '../imports/beforeSpreadsheet.ts';
+import { quoted } from '../length/parseLength.ts';
+import type { Finder, Found } from './found.ts';
 
 /**
  * `edition-clash`: a number above the edition's size (`stop`), or more than one copy of one number (`look`). The same
@@ -9,8 +11,9 @@ import type { Finder } from './found.ts';
 export const editionNumber: Finder = (context) => {
 	const { words, row, read } = context;
 	const { edition } = words;
-	if (edition?.kind !== 'numbered') return [];
 	const typed = asTyped(row, 'edition').trim();
+	if (edition === undefined) return spoiledEdition(typed);
+	if (edition.kind !== 'numbered') return [];
 	if (edition.number > edition.size || edition.number === 0) {
 		const [, number, size] = /([\divxlc]+)\s*(?:\/|of)\s*([\divxlc]+)/i.exec(typed)!;
 		return [
@@ -34,3 +37,19 @@ export const editionNumber: Finder = (context) => {
 		},
 	];
 };
+
+/** `not-read`, to be looked at: an edition that a spreadsheet has made a date of. Nothing is cut by an edition, so it stops nothing. */
+function spoiledEdition(typed: string): readonly Found[] {
+	const before = typed === '' ? undefined : editionBefore(typed);
+	if (before === undefined) return [];
+	return [
+		{
+			code: 'not-read',
+			level: 'look',
+			cells: ['edition'],
+			figures: () => ({ column: 'edition', problem: saidOfBefore(quoted(typed), before) }),
+			candidates: () =>
+				before.texts.map((text) => ({ offer: { kind: 'read as text', text }, change: { edition: text } })),
+		},
+	];
+}

@@ -1,13 +1,14 @@
 import { type Length, zero } from '../length/length.ts';
 import { bareName } from '../length/paperSizes.ts';
-import type { ReadLength } from '../length/parseLength.ts';
+import { quoted, type ReadLength } from '../length/parseLength.ts';
 import { parseShape } from '../length/parseShape.ts';
 import { parseSize } from '../length/parseSize.ts';
 import { parseWeight } from '../length/parseWeight.ts';
-import { isProblem, type Reading, type Unit } from '../length/reading.ts';
+import { isProblem, type Problem, type Reading, type Unit } from '../length/reading.ts';
 import { rememberedLength } from '../length/rememberedLength.ts';
 import type { Size } from '../length/size.ts';
 import { mountOfFrame, type Settings } from '../settings/settings.ts';
+import { lengthBefore, saidOfBefore, shapeBefore } from '../imports/beforeSpreadsheet.ts';
 import { type ColumnName, kindOf } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
 import type { Cells, MountCell, PaperCell } from './cells.ts';
@@ -43,7 +44,8 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 	};
 	const note = <Value>(column: ColumnName, reading: Reading<Value>): Value | undefined => {
 		if (!isProblem(reading)) return reading.value;
-		unread.push({ column, problem: reading.problem, readings: reading.readings ?? [] });
+		const { problem, readings = [] } = spreadsheetProblem(column, textOf(column)) ?? reading;
+		unread.push({ column, problem, readings });
 		return undefined;
 	};
 	const read = <Value>(column: ColumnName, parse: (text: string) => Reading<Value>): Value | undefined => {
@@ -143,6 +145,14 @@ function mountCell(text: string, named: NamedFrame, size: () => Size | undefined
 	if (word === '' || word === mountOfShow) return { kind: 'show' };
 	const read = size();
 	return read ? { kind: 'size', size: { width: read.width, height: read.height } } : { kind: 'show' };
+}
+
+/** Why a cell cannot be read where a spreadsheet has made a date or the like of it, with what it may have been. */
+function spreadsheetProblem(column: ColumnName, text: string): Problem | undefined {
+	const kind = kindOf(column);
+	const isLength = kind === 'length' || kind === 'space';
+	const before = kind === 'shape' ? shapeBefore(text) : isLength ? lengthBefore(text) : undefined;
+	return before && { problem: saidOfBefore(quoted(text), before), readings: before.texts };
 }
 
 /** A width is read again where its height turns out to be inches; only the second reading counts. */
