@@ -1,5 +1,8 @@
 import { parseArgs } from 'node:util';
+import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import type { Reading } from '../core/length/reading.ts';
+
+import { type ColumnName, isColumnName } from '../core/show/columns.ts';
 
 /** What the command line asks for. */
 export interface PlanArguments {
@@ -10,10 +13,13 @@ export interface PlanArguments {
 	readonly isJson: boolean;
 	/** The most time, in seconds, that all board plans together may take. */
 	readonly seconds: number;
+	/** What columns of the file mean, by their headers. */
+	readonly columns: ColumnMatching;
 }
 
 /** How the command is used. */
-export const usage = 'usage: npm run -s plan -- rows.csv [--show show.json] [--json] [--seconds N]';
+export const usage =
+	"usage: npm run -s plan -- rows.csv [--show show.json] [--json] [--seconds N] [--columns 'header=column, ...']";
 
 /** Reads the arguments behind the name of the command. */
 export function readPlanArguments(args: readonly string[]): Reading<PlanArguments> {
@@ -25,7 +31,33 @@ export function readPlanArguments(args: readonly string[]): Reading<PlanArgument
 	if (positionals.length > 1) return { problem: `one file of rows at a time: ${positionals.join(' ')}` };
 	const seconds = values.seconds ?? '5';
 	if (!/^\d+(?:\.\d+)?$/.test(seconds)) return { problem: `--seconds takes a number, zero or more, not “${seconds}”` };
-	return { value: { file, show: values.show, isJson: values.json ?? false, seconds: Number(seconds) } };
+	const columns = readMatching(values.columns ?? '');
+	if ('problem' in columns) return columns;
+	const { value: matching } = columns;
+	return {
+		value: { file, show: values.show, isJson: values.json ?? false, seconds: Number(seconds), columns: matching },
+	};
+}
+
+/** Reads what columns mean: `width=picture width, Breite=picture width`; a header may hold a comma where it is quoted. */
+function readMatching(text: string): Reading<ColumnMatching> {
+	const parts = text.match(/(?:"[^"]*"|[^,"])+/g) ?? [];
+	const entries: [string, ColumnName | 'none'][] = [];
+	for (const part of parts.filter((each) => each.trim() !== '')) {
+		const at = part.lastIndexOf('=');
+		const [header, meaning] = [part.slice(0, Math.max(at, 0)), part.slice(at + 1)].map((each) =>
+			each.trim().replace(/^"(.*)"$/, '$1'),
+		);
+		if (!header || !meaning)
+			return { problem: `--columns takes header=column, parted by commas, not “${part.trim()}”` };
+		const column = meaning.toLowerCase().replaceAll(/[\s_-]+/g, ' ');
+		if (column !== 'none' && !isColumnName(column))
+			return {
+				problem: `--columns: there is no column “${meaning}”; the README names them, and none keeps one as it is`,
+			};
+		entries.push([header, column]);
+	}
+	return { value: Object.fromEntries(entries) };
 }
 
 /** The arguments sorted out, or what no command of this use has. */
@@ -34,7 +66,12 @@ function parse(args: readonly string[]) {
 		const value = parseArgs({
 			args: [...args],
 			allowPositionals: true,
-			options: { show: { type: 'string' }, json: { type: 'boolean' }, seconds: { type: 'string' } },
+			options: {
+				show: { type: 'string' },
+				json: { type: 'boolean' },
+				seconds: { type: 'string' },
+				columns: { type: 'string' },
+			},
 		});
 		return { parsed: value };
 	} catch (cause) {

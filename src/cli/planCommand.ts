@@ -3,6 +3,8 @@ import { resolve } from 'node:path';
 import type { Tick } from '../core/show/tick.ts';
 import { orderBench } from '../core/bench/orderBench.ts';
 import { readViews } from '../core/grid/views.ts';
+import type { ColumnMatching } from '../core/imports/columnMatching.ts';
+import { shownText } from '../core/values/shownText.ts';
 import type { Reading } from '../core/length/reading.ts';
 import { withFindingsAcross } from '../core/findings/acrossRows.ts';
 import { judgeRow } from '../core/findings/judgeRow.ts';
@@ -17,6 +19,8 @@ import { readSettings, unknownSettings } from '../core/settings/readSettings.ts'
 import type { Row } from '../core/show/row.ts';
 import type { TypedSettings } from '../core/settings/settings.ts';
 import { readRows, type WorkedOutRows, writeRows } from '../files/csv.ts';
+import { type ColumnOfFile, readColumns } from '../files/readColumns.ts';
+import { firstLines } from '../files/readTable.ts';
 import { isShowFileText, readSettingsFile, readShowFile } from '../files/showFile.ts';
 import { textOfFile } from '../files/textOfFile.ts';
 import { openHighs } from '../solver/openHighs.ts';
@@ -93,7 +97,7 @@ interface Input {
 }
 
 /** The rows and settings of a show file, or the rows of a delimited one. */
-function readInput({ file, show }: PlanArguments, standing: string | undefined): Reading<Input> {
+function readInput({ file, show, columns }: PlanArguments, standing: string | undefined): Reading<Input> {
 	const bytes = bytesOf(file, standing);
 	if ('problem' in bytes) return bytes;
 	const own = show === undefined ? undefined : settingsOf(show, standing);
@@ -108,13 +112,33 @@ function readInput({ file, show }: PlanArguments, standing: string | undefined):
 		return { value: { rows, ticks, cutSheets, ...looked, notes: [], isShowFile: true } };
 	}
 	const typedSettings = own?.value ?? {};
-	const read = readRows(text.value, readSettings(typedSettings).settings, (place, attempt) =>
-		attempt === 1 ? `row ${place}` : `row ${place} (${attempt})`,
-	);
+	const makeId = (place: number, attempt: number) => (attempt === 1 ? `row ${place}` : `row ${place} (${attempt})`);
+	const read = readRows(text.value, readSettings(typedSettings).settings, makeId, { matching: columns });
+	const said = readColumns(firstLines(text.value, mostLookedAt), columns)?.columns ?? [];
+	const missing = Object.keys(columns).find((name) => said.every((column) => !isSameHeader(column.text, name)));
+	if (said.length > 0 && missing !== undefined)
+		return { problem: `line 1, column ${missing}: --columns names it, and the file has no such column` };
 	if ('problem' in read) return read;
 	const { views } = typedSettings;
-	const { rows, notes } = read;
+	const { rows } = read;
+	const notes = [...read.notes, ...notesOnColumns(said, columns)];
 	return { value: { rows, ticks: [], cutSheets: [], typedSettings, views, notes, isShowFile: false } };
+}
+
+/** How much of a list is looked at to know its columns. */
+const mostLookedAt = 200_000;
+
+const isSameHeader = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
+
+/** What is said of columns that are not known: they are kept, and what they may mean can be said. */
+function notesOnColumns(columns: readonly ColumnOfFile[], matching: ColumnMatching): readonly string[] {
+	const unknown = columns.filter(
+		({ meaning, text }) => meaning === 'none' && !Object.keys(matching).some((name) => isSameHeader(name, text)),
+	);
+	return unknown.map(({ text, guesses: [likeliest] }) => {
+		const hint = likeliest === undefined ? '' : `; if it is ${likeliest}, say --columns '${text}=${likeliest}'`;
+		return `column ${shownText(text)} is not known: kept as it is${hint}`;
+	});
 }
 
 function settingsOf(show: string, standing: string | undefined): Reading<TypedSettings> {

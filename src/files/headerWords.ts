@@ -1,4 +1,5 @@
 import type { ColumnName } from '../core/show/columns.ts';
+import { wordsInEnglish } from './foreignWords.ts';
 
 /** Other words for ours that leave no doubt. The trade has two for most things. */
 const ours: ReadonlyMap<string, string> = new Map([
@@ -39,6 +40,12 @@ const phrases: ReadonlyMap<string, string> = new Map([
 	['borders side', 'side'],
 	['maker name', 'maker'],
 	['picture title', 'title'],
+	['cat number', 'number'],
+	['catalogue number', 'number'],
+	['catalog number', 'number'],
+	['sheet size', 'paper size'],
+	['sheet', 'paper size'],
+	['picture author', 'maker'],
 ]);
 
 /** Words that may mean a column, so that one has to ask; the likeliest first. */
@@ -59,20 +66,20 @@ const guesses: ReadonlyMap<string, readonly ColumnName[]> = new Map<string, read
 	['photo size', ['picture width']],
 	['photo width', ['picture width']],
 	['photo height', ['picture height']],
-	['sheet size', ['paper']],
 	['name', ['title', 'maker']],
 	['work', ['title']],
 	['work title', ['title']],
 	['print title', ['title']],
 	['title work', ['title']],
 	['author', ['maker']],
+	['technique', ['note']],
+	['medium', ['note']],
+	['print run', ['edition']],
 	['id', ['print id', 'number']],
 	['ref', ['print id', 'number']],
 	['reference', ['print id', 'number']],
 	['#', ['number']],
 	['item', ['number', 'title']],
-	['cat number', ['number']],
-	['catalogue number', ['number']],
 	['ed', ['edition']],
 	['ed number', ['edition']],
 	['edition number', ['edition']],
@@ -117,14 +124,15 @@ const guesses: ReadonlyMap<string, readonly ColumnName[]> = new Map<string, read
 export const headerWords = (header: string): readonly string[] =>
 	header
 		.toLowerCase()
-		.split(/[\s\-_.,:;/]+/)
+		.split(/[\s\-_.,:;/'’]+/)
 		.filter((word) => word !== '');
 
 /**
  * The words of a header with ours in the place of others: `mat opening` is the window, `mat outer width` and `width of
- * mat` are the mount's width.
+ * mat` are the mount's width. Words of other languages are read as their English ones.
  */
-export function inOurWords(words: readonly string[]): readonly string[] {
+export function inOurWords(given: readonly string[]): readonly string[] {
+	const words = wordsInEnglish(given);
 	const of = words.indexOf('of');
 	const turned = of > 0 && of < words.length - 1 ? [...words.slice(of + 1), ...words.slice(0, of)] : words;
 	let read = turned.map((word) => ours.get(word) ?? word);
@@ -132,7 +140,7 @@ export function inOurWords(words: readonly string[]): readonly string[] {
 	if (read.includes('mount')) read = read.filter((word) => word !== 'outer' && word !== 'outside');
 	if (/^(width|height)$/.test(read[0] ?? '') && read.length === 2) read = [read[1]!, read[0]!];
 	const phrase = phrases.get(read.join(' '));
-	return phrase === undefined ? read : [phrase];
+	return phrase === undefined ? read : phrase.split(' ');
 }
 
 /** The columns that a header without its unit may mean, the likeliest first; none where nothing speaks for any. */

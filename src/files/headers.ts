@@ -27,6 +27,8 @@ export type Header =
 			readonly isHeightFirst?: true;
 	  }
 	| { readonly kind: 'result'; readonly name: string; readonly unit: HeaderUnit | undefined }
+	/** The unit of the bare numbers of each row, in the columns whose headers name none. */
+	| { readonly kind: 'units'; readonly name: string }
 	| { readonly kind: 'unknown'; readonly name: string };
 
 /** The unit that a header may carry. Metres and feet are none that a show can have. */
@@ -161,6 +163,7 @@ function named(name: string, unit: HeaderUnit | undefined): Header | undefined {
 		if (result !== undefined && (unit === undefined || (isResultLength(result) && unit !== '%')))
 			return { kind: 'result', name: result, unit };
 	}
+	if (unit === undefined && /^units?$/.test(inOurWords(headerWords(name)).join(' '))) return { kind: 'units', name };
 	return undefined;
 }
 

@@ -2,6 +2,7 @@ import { parseSize, splitSizeText } from '../core/length/parseSize.ts';
 import { isProblem } from '../core/length/reading.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { type ColumnName, isColumnName } from '../core/show/columns.ts';
+import { dimensionsIn } from './dimensions.ts';
 import { type Header, headerName, headerSaidToBe, isOwnName, isSizeName, readHeader } from './headers.ts';
 import { guessColumns, headerWords, inOurWords } from './headerWords.ts';
 
@@ -18,11 +19,13 @@ export interface MatchedColumn {
  * @param cells the headers
  * @param samples cells of each column
  * @param matching what a person has said of them, by their names as `distinctHeaders` gives them, in whatever case
+ * @param guessByContents what a column may mean by what stands in it
  */
 export function matchColumns(
 	cells: readonly string[],
 	samples: readonly (readonly string[])[],
 	matching: ColumnMatching = {},
+	guessByContents: (header: string, at: number, taken: ReadonlySet<string>) => readonly ColumnName[] = () => [],
 ): readonly MatchedColumn[] {
 	const said = new Map(Object.entries(matching).map(([name, meaning]) => [name.toLowerCase(), meaning]));
 	const names = distinctHeaders(cells);
@@ -40,14 +43,18 @@ export function matchColumns(
 		if (header.kind !== 'unknown' && isOwn(at)) taken.add(header.name);
 	});
 	const isSized = read.some(({ kind, name }) => kind === 'typed' && sizeColumns.some((column) => column === name));
-	const isSize = (text: string) => twoNumbers.test(text) && splitSizeText(text) !== undefined;
+	const isSize = (text: string) =>
+		(twoNumbers.test(text) && splitSizeText(text) !== undefined) || dimensionsIn(text).length > 0;
 	const areSizes = (at: number) => !isSized && mostAre(samples[at] ?? [], isSize);
 	return read.map((header, at): MatchedColumn => {
 		const cell = cells[at]!;
+		if (header.kind === 'units') return { header, guesses: [] };
 		if (header.kind === 'unknown' || isOwn(at)) {
 			if (header.kind !== 'unknown' || saidOf(at) !== undefined) return { header, guesses: [] };
 			const guesses = guessColumns(headerName(cell)).filter((name) => !taken.has(name));
-			return { header, guesses: guesses.length === 0 && areSizes(at) ? sizeColumns : guesses };
+			if (guesses.length > 0) return { header, guesses };
+			const byContents = guessByContents(cell, at, taken);
+			return { header, guesses: byContents.length === 0 && areSizes(at) ? sizeColumns : byContents };
 		}
 		if (!taken.has(header.name)) {
 			taken.add(header.name);

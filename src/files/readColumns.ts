@@ -1,4 +1,5 @@
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
+import type { GuessByContents } from '../core/imports/guessByContents.ts';
 import type { ColumnName } from '../core/show/columns.ts';
 import { readTable } from './readTable.ts';
 
@@ -29,11 +30,16 @@ const mostSamples = 3;
  * Looks at the columns of a file without reading all of it.
  * @param beginning its first lines; see `beginningOf`
  * @param matching what a person has said of them
+ * @param guessByContents what a column may mean by what stands in it, beside the prints that are here
  * @returns undefined where nothing is to be asked because the file cannot be read anyway: it is empty, no list, or has
  * no column that means anything
  */
-export function readColumns(beginning: string, matching?: ColumnMatching): ColumnsOfFile | undefined {
-	const table = readTable(beginning, { matching, isAsking: true, isBeginning: true });
+export function readColumns(
+	beginning: string,
+	matching?: ColumnMatching,
+	guessByContents?: GuessByContents,
+): ColumnsOfFile | undefined {
+	const table = readTable(beginning, { matching, guessByContents, isAsking: true, isBeginning: true });
 	if ('problem' in table) return undefined;
 	const columns = table.columns.map(({ header, guesses, text: headerText, at }): ColumnOfFile => {
 		const samples = table.records.map((cells) => cells[at] ?? '').filter((cell) => cell.trim() !== '');

@@ -1,7 +1,9 @@
+import { namedSize } from '../core/length/paperSizes.ts';
 import { splitSizeText } from '../core/length/parseSize.ts';
+import { tokenize } from '../core/length/tokens.ts';
 import type { Unit } from '../core/length/reading.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
-import { type ColumnName, kindOf } from '../core/show/columns.ts';
+import { type ColumnName, hasUnit, kindOf } from '../core/show/columns.ts';
 import { isMadeId } from '../core/values/madeId.ts';
 import type { Row, RowId, Typed } from '../core/show/row.ts';
 import type { NamedSize } from '../core/length/size.ts';
@@ -9,7 +11,8 @@ import type { Settings } from '../core/settings/settings.ts';
 import { shownText } from '../core/values/shownText.ts';
 import { sizePairs, splitSize } from '../core/show/splitSize.ts';
 import { barenessOf } from '../core/show/bareness.ts';
-import type { Header, HeaderUnit } from './headers.ts';
+import { dimensionsIn } from './dimensions.ts';
+import { type Header, type HeaderUnit, unitIn } from './headers.ts';
 import { readTable } from './readTable.ts';
 
 /** A result that came with a row: it is compared, never taken. */
@@ -29,6 +32,8 @@ export interface RowsOfFile {
 	readonly unknown: readonly string[];
 	/** The rows that the file gives no print id of their own. */
 	readonly unnamed: readonly RowId[];
+	/** The rows that read like the sum under the list. */
+	readonly totals: readonly RowId[];
 	/** For each row, the line of the file on which it begins, from 1. */
 	readonly lines: readonly number[];
 	/** For each row, the results that came with it. */
@@ -70,6 +75,8 @@ export function readRows(
 	const table = readTable(text, { matching, isBeginning });
 	if ('problem' in table) return table;
 	const { headers, records, lines, notes, unknown } = table;
+	const textOfColumn = new Map(table.columns.map((column) => [column.at, column.text]));
+	const headerTexts = headers.map((_, at) => textOfColumn.get(at));
 	const printIdAt = headers.findIndex(({ kind, name }) => kind === 'typed' && name === 'print id');
 	const printIds = records.map((cells) => cells[printIdAt]?.trim() ?? '');
 	const unnamed: RowId[] = [];
@@ -90,13 +97,13 @@ export function readRows(
 		taken.add(id);
 		if (id !== printId) unnamed.push(id);
 		if (index % progressStep === 0) onProgress?.(index, records.length);
-		return { id, order: index + 1, ...readRow(cells, headers, settings) };
+		return { id, order: index + 1, ...readCellsOfRow(cells, headers, headerTexts, settings) };
 	});
 	for (const [printId, repeats] of repeated) notes.push(noteOfRepeats(printId, repeats));
 	const ofResults = headers.flatMap((header, at) => (header.kind === 'result' ? [{ header, at }] : []));
 	const results = records.map((cells) => ofResults.map(({ header, at }) => ({ ...header, text: cells[at] ?? '' })));
 	const columns = headers.flatMap((header) => (header.kind === 'typed' ? [header.name] : []));
-	return { rows, columns, unknown, unnamed, lines, results, notes };
+	return { rows, columns, unknown, unnamed, totals: table.totals.map((at) => rows[at]!.id), lines, results, notes };
 }
 
 /** The most lines that are named one by one. */
@@ -117,27 +124,44 @@ function freeId(makeId: MakeId, place: number, taken: ReadonlySet<RowId>): RowId
 	}
 }
 
-function readRow(
+/**
+ * Reads the cells of a row.
+ * @param headerTexts the headers as they stand
+ */
+export function readCellsOfRow(
 	cells: readonly string[],
 	headers: readonly Header[],
+	headerTexts: readonly (string | undefined)[],
 	{ unit, sizes }: Pick<Settings, 'unit' | 'sizes'>,
 ): Pick<Row, 'typed' | 'units' | 'extra'> {
 	const typed: Partial<Record<ColumnName, string>> = {};
 	const units: Partial<Record<ColumnName, Unit>> = {};
 	const extra: [string, string][] = [];
-	headers.forEach((header, at) => {
-		const cell = cells[at] ?? '';
-		const text = header.kind === 'typed' && header.isHeightFirst ? widthFirst(cell) : cell;
-		if (header.kind === 'unknown' && header.name !== '') extra.push([header.name, text]);
-		if (header.kind !== 'typed' || text.trim() === '') return;
-		if (header.name === 'print id' && isMadeId(text)) return;
-		typed[header.name] = text;
-		if (header.unit === undefined || header.unit === '%') return;
-		const bareness = barenessOf(header.name, text, sizes);
+	const unitAt = headers.findIndex(({ kind }) => kind === 'units');
+	const unitOfRow = unitAt < 0 ? undefined : unitIn(cells[unitAt] ?? '');
+	const type = (name: ColumnName, text: string, stated: HeaderUnit | undefined) => {
+		typed[name] = text;
+		const headerUnit = stated ?? (hasUnit(name) && kindOf(name) !== 'weight' ? unitOfRow : undefined);
+		if (headerUnit === undefined || headerUnit === '%') return;
+		const bareness = barenessOf(name, text, sizes);
 		if (bareness === undefined) return;
 		// Metres and feet are no unit that a cell may have of its own, so they are spelled out.
-		if (header.unit === 'm' || header.unit === 'ft') typed[header.name] = `${text.trim()} ${header.unit}`;
-		else units[header.name] = header.unit;
+		if (headerUnit === 'm' || headerUnit === 'ft') typed[name] = `${text.trim()} ${headerUnit}`;
+		else units[name] = headerUnit;
+	};
+	const named = new Set(headers.flatMap((header) => (header.kind === 'typed' ? [header.name] : [])));
+	headers.forEach((header, at) => {
+		const cell = cells[at] ?? '';
+		if (header.kind === 'unknown' && header.name !== '') extra.push([header.name, cell]);
+		// A unit that is none is kept as it came.
+		if (header.kind === 'units' && cell.trim() !== '' && unitOfRow === undefined) extra.push([header.name, cell]);
+		if (header.kind !== 'typed' || cell.trim() === '') return;
+		if (header.name === 'print id' && isMadeId(cell)) return;
+		const among = sizesAmongWords(header, cell, sizes);
+		if (among === undefined) return type(header.name, header.isHeightFirst ? widthFirst(cell) : cell, header.unit);
+		for (const [name, size] of among)
+			if (name === header.name || (!named.has(name) && typed[name] === undefined)) type(name, size, header.unit);
+		extra.push([headerTexts[at] ?? header.name, cell]); // with all its words
 	});
 	for (const pair of sizePairs) splitPair(pair, typed, units, unit, sizes);
 	const own = (Object.entries(units) as [ColumnName, Unit][]).filter(
@@ -150,6 +174,32 @@ function readRow(
 		...(own.length > 0 && { units: Object.fromEntries(own) }),
 		...(extra.length > 0 && { extra: Object.fromEntries(extra) }),
 	};
+}
+
+/** Whether a cell holds more than lengths, their units and what stands between them. */
+const hasOtherWords = (cell: string): boolean =>
+	tokenize(cell).tokens.some(({ kind }) => kind === 'unknown' || kind === 'colon');
+
+/** The column into which a size goes that is said to be of something. */
+const columnsOfSizes = { picture: 'picture width', paper: 'paper', mount: 'mount' } as const;
+
+/**
+ * The sizes of a cell that gives them among words, by the columns that they go into: the cell's own for the one that is
+ * said to be of it, or of nothing. Undefined where the cell is a size, or has none.
+ */
+function sizesAmongWords(
+	{ name, isHeightFirst }: Header & { readonly kind: 'typed' },
+	cell: string,
+	sizes: readonly NamedSize[],
+): ReadonlyMap<ColumnName, string> | undefined {
+	const isSize = kindOf(name) === 'size' || kindOf(name) === 'mount' || sizePairs.some(([width]) => width === name);
+	if (!isSize || namedSize(cell, sizes) !== undefined || !hasOtherWords(cell)) return undefined;
+	const found = new Map<ColumnName, string>();
+	for (const { of, size } of dimensionsIn(cell, isHeightFirst)) {
+		const column = of === undefined ? name : of === 'frame' ? undefined : columnsOfSizes[of];
+		if (column !== undefined && !found.has(column)) found.set(column, size);
+	}
+	return found.size > 0 ? found : undefined;
 }
 
 /** A size that was written height first, as every size is here; everything else as it stands. */

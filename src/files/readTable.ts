@@ -7,6 +7,7 @@ import { joinHeaderLines } from './headerLines.ts';
 import { type Header, readHeader } from './headers.ts';
 import { kindOfText } from './kindOfFile.ts';
 import { distinctHeaders, matchColumns, type MatchedColumn } from './matchColumns.ts';
+import type { GuessByContents } from '../core/imports/guessByContents.ts';
 import { isTotal, passedOver } from './passedOver.ts';
 import { withPlainLineEnds } from './plainLineEnds.ts';
 import { scanRecords } from './scanRecords.ts';
@@ -23,6 +24,8 @@ export interface Table {
 	readonly lines: readonly number[];
 	/** The columns that are not known, by their headers. */
 	readonly unknown: readonly string[];
+	/** The rows that read like the sum under the list, by their place. */
+	readonly totals: readonly number[];
 	readonly notes: string[];
 }
 
@@ -35,6 +38,8 @@ interface Line {
 
 /** How many rows are looked at to see what a column holds. */
 const mostSamples = 20;
+/** How many rows are compared with those of a show, to see which column theirs is. */
+const mostContents = 200;
 
 /** The first lines of a text, at most so many characters; where it is longer, the last line may end within a quote. */
 export function firstLines(text: string, mostCharacters: number): string {
@@ -49,6 +54,8 @@ export interface TableOptions {
 	readonly matching?: ColumnMatching | undefined;
 	/** Whether it is only to see what its columns may mean: headers in doubt are no problem then. */
 	readonly isAsking?: boolean;
+	/** What a column may mean by what stands in it, where its header says nothing. */
+	readonly guessByContents?: GuessByContents | undefined;
 	/** Whether it is only the beginning of a file, where a quote that is never closed is no problem: it is cut off. */
 	readonly isBeginning?: boolean;
 }
@@ -60,7 +67,7 @@ export interface TableOptions {
  */
 export function readTable(
 	given: string,
-	{ matching, isAsking = false, isBeginning = false }: TableOptions = {},
+	{ matching, guessByContents, isAsking = false, isBeginning = false }: TableOptions = {},
 ): Table | { readonly problem: string } {
 	const kind = kindOfText(given);
 	if (kind !== undefined) return { problem: `line 1, column 1: ${kind}` };
@@ -80,7 +87,13 @@ export function readTable(
 	const [rest, ruledOut] = withoutRules(rows, first.cells);
 	const sampled = rest.slice(0, mostSamples);
 	const samples = first.cells.map((_, at) => sampled.map(({ cells }) => cells[at] ?? ''));
-	const matched = matchColumns(first.cells, samples, matching);
+	const contents =
+		guessByContents &&
+		((header: string, at: number, taken: ReadonlySet<string>) => {
+			const cells = rest.slice(0, mostContents).map((each) => each.cells[at] ?? '');
+			return guessByContents(header, cells, taken);
+		});
+	const matched = matchColumns(first.cells, samples, matching, contents);
 	const isAsked = isAsking && matched.some(({ guesses }) => guesses.length > 0);
 	const headerProblem = isAsked ? undefined : problemOfHeaders(first.cells, matched, first.line);
 	const { quoteProblem } = scanned;
@@ -92,6 +105,11 @@ export function readTable(
 	if (headerProblem !== undefined) return { problem: headerProblem };
 	const distinct = distinctHeaders(first.cells);
 	const { headers, notes } = nameAll(first.cells, matched, rest);
+	const totals = rest.flatMap(({ cells }, at) => {
+		const isLast = at === rest.length - 1;
+		const above = isLast ? rest.slice(0, -1).map((each) => each.cells) : [];
+		return isTotal(cells, above, isLast, (column) => !isCounted(headers[column])) ? [at] : [];
+	});
 	const unknown = headers.flatMap(({ kind, name }, at) =>
 		kind === 'unknown' && at < first.cells.length && first.cells[at]!.trim() !== '' ? [name] : [],
 	);
@@ -103,6 +121,7 @@ export function readTable(
 		unknown,
 		records: rest.map(({ cells }) => cells),
 		lines: rest.map(({ line }) => line),
+		totals,
 		notes: [
 			...above.map(({ cells, line }) => noteOfTitle(cells, line)),
 			...ruledOut,
@@ -112,9 +131,7 @@ export function readTable(
 						`line ${rest.at(-1)?.line ?? first.line}: the file breaks off in the middle of its last character, shown as \ufffd`,
 					]
 				: []),
-			...(isTotal(rest.at(-1)?.cells ?? [])
-				? [`line ${rest.at(-1)!.line} reads like a total; it has come in as a print: remove it if it is none`]
-				: []),
+			...totals.map((at) => `line ${rest[at]!.line} reads like a total`),
 		],
 	};
 }
@@ -137,6 +154,10 @@ function withoutRules(lines: readonly Line[], headers: readonly string[]): [read
 	}
 	return [rows, notes];
 }
+
+/** Whether the figures of a column only count the rows. */
+const isCounted = (header: Header | undefined): boolean =>
+	header?.kind === 'typed' && ['print id', 'number', 'hang order'].includes(header.name);
 
 /** Old systems end a text with a control character, which is no row. */
 const withoutEndMark = (text: string): string => text.replace(/\x1a\s*$/, ''); // eslint-disable-line no-control-regex -- it is what is looked for

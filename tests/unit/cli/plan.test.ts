@@ -304,3 +304,34 @@ describe('boards', () => {
 		expect((await boards({ mountSize: '500 x 400 mm' }, 'title,shape\nEbb,3:2\n')).sheets).toEqual([]);
 	});
 });
+
+describe('columns', () => {
+	beforeAll(() => writeFileSync(file('foreign.csv'), 'Titel;Breite;Höhe;hue\nPier;456;306;red\n'));
+
+	test('that are not known are named, with what they may be', async () => {
+		const { status, stderr, stdout } = await plan('foreign.csv');
+		expect(status).toBe(0);
+		expect(stderr).toContain(
+			"column Breite is not known: kept as it is; if it is picture width, say --columns 'Breite=picture width'",
+		);
+		expect(stderr).toContain('column hue is not known: kept as it is\n');
+		expect(stdout.split('\n')[0]).toMatch(/Breite,Höhe,hue$/);
+	});
+	test('can be said', async () => {
+		const { status, stderr, stdout } = await plan(
+			'foreign.csv',
+			'--columns',
+			'breite=picture width, Höhe=Picture_Height,hue=none',
+		);
+		expect([status, stderr]).toEqual([0, '']);
+		expect(stdout).toMatch(/^(?:[^\n]*\n)[^\n]*,456,306,/);
+	});
+	test.each([
+		['Breite', 2, /takes header=column/],
+		['Breite=girth', 2, /no column “girth”/],
+		['Brite=picture width', 1, /line 1, column Brite: --columns names it, and the file has no such column/],
+	])('%s is refused', async (columns, status, said) => {
+		const outcome = await plan('foreign.csv', '--columns', columns);
+		expect([outcome.status, outcome.stderr]).toEqual([status, expect.stringMatching(said)]);
+	});
+});

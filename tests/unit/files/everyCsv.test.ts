@@ -82,7 +82,9 @@ describe('what is in doubt', () => {
 		['title,size', true],
 		['mat width,mount width', true],
 		['hue,shade', false],
-		['title,Maße', false],
+		['title,Maße', true],
+		['Titel,Künstler,Anzahl', false],
+		['Titre;Largeur;Hauteur'.replaceAll(';', ','), true],
 	])('%s: %s', (headers, isInDoubt) => {
 		expect(readColumns(`${headers}\nPier,456,306\n`)?.isInDoubt ?? false).toBe(isInDoubt);
 	});
@@ -192,9 +194,9 @@ describe('what stands round the rows', () => {
 	});
 
 	test('a total under the rows comes in, and is said', () => {
-		const { rows, notes } = read('number,title,price\n1,Pier,100\n,Total:,100\n');
-		expect(rows).toHaveLength(2);
-		expect(notes).toEqual(['line 3 reads like a total; it has come in as a print: remove it if it is none']);
+		const { rows, notes, totals } = read('number,title,price\n1,Pier,100\n,Total:,100\n');
+		expect([rows.length, totals]).toEqual([2, [rows[1]!.id]]);
+		expect(notes).toEqual(['line 3 reads like a total']);
 	});
 
 	test('sizes that give the height first are turned round', () => {
