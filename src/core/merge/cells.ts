@@ -4,6 +4,8 @@ import { barenessOf } from '../show/bareness.ts';
 import { type ColumnName, hasUnit, kindOf } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
 import { sizePairs } from '../show/splitSize.ts';
+import { madeBySpreadsheet, type SpreadsheetChange } from '../imports/madeBySpreadsheet.ts';
+import { isSameTyped, type TypedText } from '../row/isSameTyped.ts';
 import { ownValue } from '../values/ownValue.ts';
 import { cellText } from './cellText.ts';
 
@@ -34,8 +36,8 @@ export function cellOf(row: Row | undefined, { name, isExtra }: MergeColumn): Ce
 }
 
 /**
- * Whether two rows have the same in a cell: the same text, or one that differs only in what nobody can see, or in whether
- * its unit is spelled out, as it may when a file has been between.
+ * Whether two rows have the same in a cell: one text but for what nobody can see, or one value, however it is spelled
+ * and whether or not its unit stands with it, as it may when a file has been between.
  */
 export function isSameCell(
 	a: Row | undefined,
@@ -47,15 +49,32 @@ export function isSameCell(
 	const [one, other] = [cellOf(a, column), cellOf(b, column)];
 	if (one.text === other.text && one.unit === other.unit && meaningOfA.unit === meaningOfB.unit) return true;
 	const [left, right] = [cellText(one.text), cellText(other.text)];
-	if (column.isExtra || !hasUnit(column.name as ColumnName) || left === '' || right === '') return left === right;
-	return spelled(a!, column.name as ColumnName, meaningOfA) === spelled(b!, column.name as ColumnName, meaningOfB);
+	if (column.isExtra || left === '' || right === '') return left === right;
+	const name = column.name as ColumnName;
+	if (left === right && !hasUnit(name)) return true;
+	const [typed, otherTyped] = [typedText(a!, name, left, meaningOfA), typedText(b!, name, right, meaningOfB)];
+	if (left === right && typed.unit === otherTyped.unit) return true;
+	return isSameTyped(name, typed, otherTyped, meaningOfA.sizes);
 }
 
-/** A cell with its unit spelled out. */
-function spelled(row: Row, column: ColumnName, meaning: Meaning): string {
-	const text = cellText(row.typed[column]!);
-	const unit = unitOfCell(row, column, meaning);
-	return unit === undefined ? text : `${text} ${unit}`;
+const typedText = (row: Row, name: ColumnName, text: string, meaning: Meaning): TypedText => ({
+	text,
+	unit: hasUnit(name) ? unitOfCell(row, name, meaning) : undefined,
+});
+
+/**
+ * What a spreadsheet has made of a cell on its way, nobody having meant to change it; undefined where no spreadsheet makes
+ * the one of the other.
+ */
+export function spreadsheetChangeOf(
+	before: Row | undefined,
+	after: Row | undefined,
+	column: MergeColumn,
+): SpreadsheetChange | undefined {
+	const [was, is] = [cellOf(before, column), cellOf(after, column)];
+	// The same figures in another unit are an edit, but for a fraction, which is inches until a spreadsheet makes a decimal of it.
+	if (was.unit !== is.unit && !/[/½¼¾⅛⅜⅝⅞⅓⅔]/.test(was.text)) return undefined;
+	return madeBySpreadsheet(cellText(was.text), cellText(is.text));
 }
 
 /** The unit in which a cell is read that names none; undefined where its text has all that it needs. */

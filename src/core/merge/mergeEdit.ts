@@ -28,7 +28,7 @@ export function mergeEdit(rows: readonly Row[], merge: Merge, choices: Choices, 
 			else after.set(id, difference.there);
 		}
 	}
-	const order = sideOfOrder(merge, choices) === 'there' ? merge.order.there : merge.order.here;
+	const order = sideOfOrder(choices) === 'there' ? merge.order.there : merge.order.here;
 	return { label, rows: diffs(before, after, order) };
 }
 

@@ -1,7 +1,9 @@
 import { type ColumnName, columns } from '../show/columns.ts';
 import { distinctRows } from '../show/distinctRows.ts';
 import type { Row, RowId } from '../show/row.ts';
-import { type CellValue, cellOf, isSameCell, type Meaning, type MergeColumn } from './cells.ts';
+import type { SpreadsheetChange } from '../imports/madeBySpreadsheet.ts';
+import { type CellValue, cellOf, isSameCell, type Meaning, type MergeColumn, spreadsheetChangeOf } from './cells.ts';
+import { type Doubt, doubtsOf } from './doubts.ts';
 import type { Exchange } from './exchange.ts';
 import { type MatchedRow, matchRows, printIdOf } from './matchRows.ts';
 import { mergeOrder, type OrderDifference } from './mergeOrder.ts';
@@ -19,12 +21,23 @@ export interface CellDifference {
 	readonly base: CellValue | undefined;
 	/** Who has changed it since; 'unknown' where that cannot be told. */
 	readonly changedBy: Side | 'both' | 'unknown';
+	/**
+	 * Why nobody may have meant it: a spreadsheet has made something else of what stood there, or the print ids of the file
+	 * were altered. Such cells are decided on together.
+	 */
+	readonly aside?: SpreadsheetChange | 'print id';
 }
 
 /** A print that differs. */
 export type RowDifference =
 	| { readonly kind: 'changed'; readonly id: RowId; readonly here: Row; readonly cells: readonly CellDifference[] }
-	| { readonly kind: 'added'; readonly id: RowId; readonly there: Row }
+	| {
+			readonly kind: 'added';
+			readonly id: RowId;
+			readonly there: Row;
+			/** Why it may be no print of its own: then it is left out unless it is asked for. */
+			readonly doubt?: Doubt;
+	  }
 	/** The file no longer has it. */
 	| { readonly kind: 'removed there'; readonly id: RowId; readonly here: Row; readonly isChangedHere: boolean }
 	/** The show no longer has it. */
@@ -54,6 +67,8 @@ export interface RowsThere {
 	readonly columns: readonly ColumnName[];
 	/** The rows that the file gives no print id; their names were made up as it was read. */
 	readonly unnamed?: readonly RowId[];
+	/** The rows that read like the sum under a list. */
+	readonly totals?: readonly RowId[];
 }
 
 /**
@@ -63,14 +78,16 @@ export interface RowsThere {
  */
 export function mergeRows(
 	here: readonly Row[],
-	{ rows, columns: inFile, unnamed = [] }: RowsThere,
+	{ rows, columns: inFile, unnamed = [], totals = [] }: RowsThere,
 	exchanges: readonly Exchange[],
 	meaning: Meaning,
 	makeId: () => RowId,
 ): Merge {
 	const exchanged = namesExchanged(exchanges);
-	const known = { exchanged, unnamed: new Set(unnamed), inFile };
-	const matches = named(matchRows(here, distinctRows(rows, makeId), known), here, exchanged, makeId);
+	const known = { exchanged, unnamed: new Set(unnamed), totals: new Set(totals), inFile, meaning };
+	const found = matchRows(here, distinctRows(rows, makeId), known);
+	const doubts = doubtsOf(here, found, known);
+	const matches = named(found, here, exchanged, makeId);
 	const fileRows = matches.map(({ there }) => there);
 	const base = nearestExchange(exchanges, fileRows, inFile, meaning);
 	const baseMeaning = { ...meaning, unit: base?.unit ?? meaning.unit };
@@ -80,13 +97,18 @@ export function mergeRows(
 	const differences: RowDifference[] = [];
 	let [same, onlyHere] = [0, 0];
 
-	for (const match of matches) {
+	for (const [place, match] of matches.entries()) {
 		const { there } = match;
 		const baseRow = bases.get(there.id);
 		const shared = columnsOf(inFile, there, match.here);
-		const isSince = (row: Row) => shared.some((column) => !isSameCell(row, baseRow, column, meaning, baseMeaning));
+		const isSince = (row: Row) =>
+			shared.some(
+				(column) =>
+					!isSameCell(row, baseRow, column, meaning, baseMeaning) && !spreadsheetChangeOf(baseRow, row, column),
+			);
 		if (!match.here) {
-			if (!baseRow) differences.push({ kind: 'added', id: there.id, there });
+			const doubt = doubts[place];
+			if (!baseRow) differences.push({ kind: 'added', id: there.id, there, ...(doubt && { doubt }) });
 			else differences.push({ kind: 'removed here', id: there.id, there, isChangedThere: isSince(there) });
 			continue;
 		}
@@ -96,7 +118,10 @@ export function mergeRows(
 			const isBaseKnown = baseRow !== undefined && (column.isExtra || hasBase.has(column.name));
 			const isAsBegun = (side: Row) => isSameCell(side, baseRow, column, meaning, baseMeaning);
 			const [cellHere, cellThere] = [cellOf(row, column), cellOf(there, column)];
-			const sides = { column, here: cellHere, there: cellThere };
+			const isId = column.name === 'print id' && !column.isExtra && match.isByWords;
+			const known = isBaseKnown ? spreadsheetChangeOf(baseRow, there, column) : undefined;
+			const aside = isId ? ('print id' as const) : (known ?? spreadsheetChangeOf(row, there, column));
+			const sides = { column, here: cellHere, there: cellThere, ...(aside && { aside }) };
 			// With nothing to tell who changed it, what is blank here may well be filled; all else has to be decided.
 			if (!isBaseKnown) return { ...sides, base: undefined, changedBy: isBlank(cellHere) ? 'there' : 'unknown' };
 			const changedBy = isAsBegun(there) ? 'here' : isAsBegun(row) ? 'there' : 'both';
@@ -150,12 +175,12 @@ function named(
 	makeId: () => RowId,
 ): readonly MatchedRow[] {
 	const taken = new Set(here.map(({ id }) => id));
-	return matches.map(({ there, here: row }) => {
-		if (row) return { here: row, there: withId(there, row) };
+	return matches.map(({ there, here: row, isByWords }) => {
+		if (row) return { here: row, there: withId(there, row), isByWords };
 		const wanted = [exchanged.get(printIdOf(there)), there.id].find((id) => id !== undefined && !taken.has(id));
 		const id = wanted ?? makeId();
 		taken.add(id);
-		return { here: undefined, there: id === there.id ? there : { ...there, id } };
+		return { here: undefined, there: id === there.id ? there : { ...there, id }, isByWords };
 	});
 }
 

@@ -1,6 +1,6 @@
 import { type ColumnName, columns } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
-import { isSameCell, type Meaning, type MergeColumn } from './cells.ts';
+import { isSameCell, type Meaning, type MergeColumn, spreadsheetChangeOf } from './cells.ts';
 import type { Exchange } from './exchange.ts';
 
 /** A row that one side lacks counts as much as this many cells. */
@@ -48,7 +48,11 @@ function distanceTo(
 		if (!old) distance += missingRow;
 		else {
 			found++;
-			distance += shared.filter((column) => !isSameCell(row, old, column, meaning, meaningThen)).length;
+			// What a spreadsheet has made of a cell is as near as the cell.
+			distance += shared.filter(
+				(column) =>
+					!isSameCell(row, old, column, meaning, meaningThen) && spreadsheetChangeOf(old, row, column) === undefined,
+			).length;
 			// A list of prices is near in prices alone: what it does not say is no likeness.
 			distance += unsaid.filter((name) => row.typed[name] !== undefined).length;
 		}

@@ -13,7 +13,7 @@ import { isSameCell } from '../../../../src/core/merge/cells.ts';
 import type { Exchange } from '../../../../src/core/merge/exchange.ts';
 import { mergeEdit } from '../../../../src/core/merge/mergeEdit.ts';
 import { type Merge, mergeRows, type Side } from '../../../../src/core/merge/mergeRows.ts';
-import { differenceGroups } from '../../../../src/core/merge/mergeWords.ts';
+import { asideLines, differenceGroups } from '../../../../src/core/merge/mergeWords.ts';
 import { type ColumnName, columns } from '../../../../src/core/show/columns.ts';
 import { apply } from '../../../../src/core/show/edit.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
@@ -183,13 +183,14 @@ describe('against the file exchanged last', () => {
 		expect(taken(here, merge, new Map([...back, ...chooseMerge(merge, 'here')])), 'keep all of yours').toEqual(here);
 	});
 
-	test('the order of theirs is taken where only there prints were moved', () => {
+	test('another order is applied only when it is asked for', () => {
 		const three = [...base, row('c', 3)];
 		const there = [three[2]!, three[0]!, three[1]!];
 		const merge = merged(three, there, [given(three)]);
 		expect(merge.order.changedBy).toBe('there');
-		expect(taken(three, merge).map(({ id }) => id)).toEqual(['c', 'a', 'b']);
-		expect(taken(three, merge, new Map([['order', 'here']]))).toEqual(three);
+		expect(taken(three, merge)).toEqual(three);
+		expect(taken(three, merge, chooseMerge(merge, 'there'))).toEqual(three);
+		expect(taken(three, merge, new Map([['order', 'there']])).map(({ id }) => id)).toEqual(['c', 'a', 'b']);
 		expect(taken(three, merge, chooseMerge(merge, 'here'))).toEqual(three);
 		const moved = [three[1]!, three[0]!, three[2]!].map((each, at) => ({ ...each, order: at + 1 }));
 		expect(taken(moved, merged(moved, there, [given(three)]))).toEqual(moved);
@@ -215,7 +216,7 @@ describe('with no file exchanged before', () => {
 		expect(taken(here, merge)).toEqual([row('a', 1, { price: '100', maker: 'Ilse', note: 'new' }), row('b', 2)]);
 	});
 
-	test('all of theirs leaves the order, of which nobody knows who changed it', () => {
+	test('all of theirs leaves the order', () => {
 		const here = [row('a', 1), row('b', 2, { price: '1' })];
 		const merge = merged(here, [row('b', 1, { price: '2' }), row('a', 2)], []);
 		expect(taken(here, merge, chooseMerge(merge, 'there')).map(({ id }) => id)).toEqual(['a', 'b']);
@@ -243,32 +244,42 @@ describe('the same print', () => {
 	});
 	test.each([
 		{
-			what: 'two prints share number and title',
-			here: [row('h', 1, pier), row('i', 2, pier)],
-			there: row('t', 1, pier),
+			what: 'two prints share number and title, and it agrees with neither more',
+			here: [row('h', 1, { ...pier, price: '1' }), row('i', 2, { ...pier, price: '2' })],
+			there: row('t', 1, { ...pier, price: '3' }),
 		},
 		{
-			what: 'both were given print ids',
-			here: [row('h', 1, { ...pier, 'print id': 'P-1' })],
-			there: row('P-2', 1, { ...pier, 'print id': 'P-2' }),
+			what: 'two of the file share number and title, and agree with neither more',
+			here: [row('h', 1, { ...pier, price: '1' })],
+			there: [row('t', 1, { ...pier, price: '2' }), row('u', 2, { ...pier, price: '3' })],
 		},
 		{
-			what: 'two of the file share number and title',
-			here: [row('h', 1, pier)],
-			there: [row('t', 1, pier), row('u', 2, pier)],
+			what: 'the makers differ',
+			here: [row('h', 1, { ...pier, maker: 'Ilse' })],
+			there: row('t', 1, { ...pier, maker: 'Jonah' }),
 		},
 		{ what: 'neither has a number or title', here: [row('h', 1)], there: row('t', 1) },
 	])('is not guessed where $what', ({ here, there }) => {
 		const rows = [there].flat();
 		expect(merged(here, rows, []).rows.map(({ kind }) => kind)).toEqual(rows.map(() => 'added'));
 	});
-	test('a row without a print id is found by its title, though the one here was exchanged under a name', () => {
+	test.each([
+		['one that nobody knows', {}],
+		['none', { unnamed: ['made'] }],
+	])('a row whose print id is now %s is found by its title', (_, more) => {
 		const here = [row('h', 1, pier)];
-		const there = row('made', 1, pier);
-		const file = { rows: [there], columns: allColumns };
-		const named = mergeRows(here, file, [given(here)], settings, namer());
-		expect(named.rows.map(({ kind }) => kind)).toEqual(['added', 'removed there']);
-		expect(mergeRows(here, { ...file, unnamed: ['made'] }, [given(here)], settings, namer()).rows).toEqual([]);
+		const file = { rows: [row('made', 1, pier)], columns: allColumns, ...more };
+		expect(mergeRows(here, file, [given(here)], settings, namer()).rows).toEqual([]);
+	});
+	test('a row is found by its title, though another print id was typed there: it is said once, and yours stay', () => {
+		const mine = ['Pier', 'Quay', 'Weir'].map((title, at) => row(`h${at}`, at, { title, 'print id': `P-${at}` }));
+		const there = mine.map(({ typed: cells }, at) => row(`${at}`, at, { ...cells, 'print id': `${at + 1}` }));
+		const merge = merged(mine, there, [given(mine)]);
+		expect(cellsOf(merge)).toEqual([]);
+		expect(asideLines(merge).map(({ kind, rows, sentence }) => [kind, rows.length, sentence])).toEqual([
+			[...['print id', 3], '3 print ids are not the ones here. The prints were found by what else the file says.'],
+		]);
+		expect(taken(mine, merge)).toEqual(mine);
 	});
 	const typedRow = (id: string, printId: string, more: Row['typed'] = {}) =>
 		row(id, 1, { 'print id': printId, ...more });
@@ -310,7 +321,7 @@ describe('the same print', () => {
 	});
 	test('is found where the other side has given it a print id', () => {
 		const merge = merged([row('h', 1, pier)], [typedRow('P-1', 'P-1', pier)], [given([row('h', 1, pier)])]);
-		expect(cellsOf(merge)).toEqual([['h', 'print id', '', 'P-1', 'there']]);
+		expect(taken([row('h', 1, pier)], merge)).toEqual([typedRow('h', 'P-1', pier)]);
 	});
 	test('is found where a spreadsheet has taken the noughts before a print id, or put spaces behind it', () => {
 		const here = [typedRow('h', '0012'), typedRow('i', 'P-2'), typedRow('j', '013'), typedRow('k', '13')];
@@ -341,7 +352,23 @@ describe('cells that mean the same', () => {
 		[row('a', 1, { side: '7' }, cm), row('a', 1, { side: '7 cm' }), true],
 		[row('a', 1, { side: '70' }), row('a', 1, { side: '70 mm' }), true],
 		[row('a', 1, { side: '7' }, cm), row('a', 1, { side: '7' }), false],
-		[row('a', 1, { side: '70' }), row('a', 1, { side: '7 cm' }), false], // an edit, if of no length
+		[row('a', 1, { side: '70' }), row('a', 1, { side: '7 cm' }), true],
+		[row('a', 1, { side: '51,2' }), row('a', 1, { side: '51.2' }), true],
+		[row('a', 1, { side: '51,2' }, cm), row('a', 1, { side: '512 mm' }), true],
+		[row('a', 1, { side: '51,2' }), row('a', 1, { side: '512' }), false],
+		[row('a', 1, { side: '2 5/8' }), row('a', 1, { side: '2.625"' }), true],
+		[row('a', 1, { shape: '3:2' }), row('a', 1, { shape: '03:02' }), true],
+		[row('a', 1, { shape: '3:2' }), row('a', 1, { shape: '1,5' }), true],
+		[row('a', 1, { shape: '3:2' }), row('a', 1, { shape: '2:3' }), false],
+		[row('a', 1, { paper: '594 x 420' }), row('a', 1, { paper: '59,4 × 42 cm' }), true],
+		[row('a', 1, { paper: 'A3' }), row('a', 1, { paper: '297 x 420' }), false], // what a name stands for may change
+		[row('a', 1, { copies: '2' }), row('a', 1, { copies: '02' }), true],
+		[row('a', 1, { 'bottom weight': '12 %' }), row('a', 1, { 'bottom weight': '12,0 %' }), true],
+		[row('a', 1, { edition: '3/25' }), row('a', 1, { edition: '3 of 25' }), true],
+		[row('a', 1, { price: '340' }), row('a', 1, { price: '£340.00' }), true],
+		[row('a', 1, { price: '1,250' }), row('a', 1, { price: '1250' }), true],
+		[row('a', 1, { price: '£340' }), row('a', 1, { price: '€340' }), false],
+		[row('a', 1, { price: '340' }), row('a', 1, { price: 'POA' }), false],
 		[row('a', 1, { side: '2 5/8' }), row('a', 1, { side: '2 5/8 in' }), true],
 		[row('a', 1, { 'bottom weight': '12' }), row('a', 1, { 'bottom weight': '12 %' }), true],
 		// What nobody can see: normal forms, spaces that do not break, line ends.
@@ -371,7 +398,7 @@ const change = fc.oneof(
 		arbitrary: fc.record({
 			at: fc.nat(5),
 			column: fc.constantFrom(...names),
-			text: fc.constantFrom('', '4', '5', '70'),
+			text: fc.constantFrom('', '4', '5', '71'),
 		}),
 	},
 	{ weight: 1, arbitrary: fc.record({ remove: fc.nat(5) }) },
@@ -385,8 +412,10 @@ function edited(rows: readonly Row[], changes: readonly Change[], who: string): 
 	let after = [...rows];
 	for (const [index, each] of changes.entries()) {
 		if ('remove' in each) after = after.filter((_, at) => at !== each.remove);
-		else if ('add' in each) after.push(row(`${who}${index}`, 0, each.add));
-		else if ('move' in each) after.splice(each.to, 0, ...after.splice(each.move, 1));
+		else if ('add' in each) {
+			// A title that is here is not added unasked; see "Nothing whose title is here".
+			after.push(row(`${who}${index}`, 0, { ...each.add, title: `${who}${index}` }));
+		} else if ('move' in each) after.splice(each.to, 0, ...after.splice(each.move, 1));
 		else if (after[each.at]) {
 			const { [each.column]: _, ...others } = after[each.at]!.typed;
 			const now = each.text === '' ? others : { ...others, [each.column]: each.text };
@@ -506,13 +535,16 @@ describe('three ways, whatever was edited', () => {
 			}),
 		));
 
-	test('the order of the one who moved prints is taken', () =>
+	test('the order of here stays, whoever moved prints, and that of the file is there to be asked for', () =>
 		fc.assert(
 			fc.property(fc.shuffledSubarray(['a', 'b', 'c', 'd', 'e'], { minLength: 5 }), fc.boolean(), (ids, isMine) => {
 				const base = ['a', 'b', 'c', 'd', 'e'].map((id, at) => row(id, at + 1));
 				const moved = ids.map((id, at) => row(id, at + 1));
 				const [here, there] = isMine ? [moved, base] : [base, moved];
-				expect(taken(here, merged(here, there, [given(base)])).map(({ id }) => id)).toEqual(ids);
+				const merge = merged(here, there, [given(base)]);
+				expect(taken(here, merge)).toEqual(here);
+				const asked = taken(here, merge, new Map([['order', 'there']]));
+				expect(asked.map(({ id }) => id)).toEqual(there.map(({ id }) => id));
 			}),
 		));
 
