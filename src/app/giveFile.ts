@@ -18,18 +18,30 @@ export const canShare = (): boolean =>
 	typeof navigator.canShare === 'function' &&
 	navigator.canShare({ files: [new File([''], 'rows.csv', { type: 'text/csv' })] });
 
+/** What a list of rows is for: to be read here or by other programs, or to be opened in a spreadsheet with a double click. */
+export type ListFor = 'any program' | 'spreadsheet';
+
 /**
  * Hands out the rows as CSV, with everything that is worked out from them.
  * @returns the name of the file; undefined where the person has put it off
  */
-export async function giveRows(session: Session, way: Way = 'save'): Promise<string | undefined> {
+export async function giveRows(
+	session: Session,
+	way: Way = 'save',
+	listFor: ListFor = 'any program',
+): Promise<string | undefined> {
 	const { show, results, bench, settings } = session;
 	const mark = session.copies.mark();
-	const text = writeRows({ rows: show.rows, results, bench, settings }, { hasIds: true });
+	const isForSpreadsheet = listFor === 'spreadsheet';
+	const options = { hasIds: true, isForSpreadsheet, delimiter: isForSpreadsheet ? delimiterHere() : ',' } as const;
+	const text = writeRows({ rows: show.rows, results, bench, settings }, options);
 	const given = await handOut([new File([text], fileName(show.name, 'csv'), { type: 'text/csv' })], way);
 	await noteGiven(session, mark, show.rows, given, 'rows');
 	return given;
 }
+
+/** What a spreadsheet of this device expects between cells: a semicolon where the comma is that of a decimal. */
+const delimiterHere = (): ',' | ';' => (new Intl.NumberFormat().format(1.5).includes(',') ? ';' : ',');
 
 /** Hands out the whole show as one file. @returns its name; undefined where the person has put it off */
 export async function giveShow(session: Session, way: Way = 'save'): Promise<string | undefined> {

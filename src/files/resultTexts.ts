@@ -1,22 +1,32 @@
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import { formatExact, formatTypeable } from '../core/length/formatLength.ts';
 import { fraction } from '../core/length/fraction.ts';
+import { escapedName, sizeWord } from '../core/imports/settingsOfRows.ts';
+import type { NamedSize } from '../core/length/size.ts';
 import type { Length } from '../core/length/length.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import type { BottomWeight } from '../core/length/bottomWeight.ts';
 import { mountOfFrame, type Settings } from '../core/settings/settings.ts';
 import { type ResultKey, resultLengths } from './headers.ts';
 
-/** The texts of the result columns of one row, in the order of `resultLengths` and `resultTexts`. */
-export function resultCells(result: RowResult, steps: readonly number[], settings: Settings): readonly string[] {
+/**
+ * The texts of the result columns of one row, in the order of `resultLengths` and `resultTexts`.
+ * @param stated the settings that the row was worked out with; see `settingsText`
+ */
+export function resultCells(
+	result: RowResult,
+	steps: readonly number[],
+	{ unit }: Settings,
+	stated: string,
+): readonly string[] {
 	const lengths = resultLengths.map(({ key }) => {
 		const length = resultLength(result, key);
-		return length === undefined ? '' : formatExact(length, settings.unit);
+		return length === undefined ? '' : formatExact(length, unit);
 	});
 	const codes = [...new Set(result.findings.map(({ code }) => code))];
 	const { weightKg } = result.framed;
 	const weight = weightKg === undefined ? '' : weightKg.toFixed(kgDecimals);
-	return [...lengths, weight, codes.join(' '), steps.join(' '), settingsText(settings)];
+	return [...lengths, weight, codes.join(' '), steps.join(' '), stated];
 }
 
 /** Weights are written to the gram. */
@@ -32,8 +42,11 @@ export function resultLength({ solved, framed: { size } }: RowResult, key: Resul
 /** The steps of a row's cuts, by the row's place from 0; none where there is no plan. */
 export const stepsOfRow = (bench: BenchPlan, index: number): readonly number[] => bench.stepsOfRows[index] ?? [];
 
-/** The settings that rows are worked out with, in one line that can be typed again. */
-export function settingsText(settings: Settings): string {
+/**
+ * The settings that rows are worked out with, in one line that can be typed again.
+ * @param sizes those that the rows name, if any: `size Small=400 x 300 mm`
+ */
+export function settingsText(settings: Settings, sizes: readonly NamedSize[] = []): string {
 	const { unit, mountSize } = settings;
 	const text = (length: typeof settings.ruler) => formatTypeable(length, unit);
 	const entries: [string, string][] = [
@@ -45,6 +58,8 @@ export function settingsText(settings: Settings): string {
 		['overlap', text(settings.overlap)],
 	];
 	if (settings.reveal !== undefined) entries.push(['reveal', text(settings.reveal)]);
+	for (const { name, width, height } of sizes)
+		entries.push([`${sizeWord}${escapedName(name)}`, `${text(width).replace(/ \w+$/, '')} x ${text(height)}`]);
 	return entries.map(([key, value]) => `${key}=${value}`).join('; ');
 }
 

@@ -7,11 +7,14 @@ import { type ColumnName, columns, hasUnit, kindOf } from '../core/show/columns.
 import { ownValue } from '../core/values/ownValue.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
+import { namedSize } from '../core/length/paperSizes.ts';
+import type { NamedSize } from '../core/length/size.ts';
 import { sizePairs } from '../core/show/splitSize.ts';
 import { barenessOf } from '../core/show/bareness.ts';
 import { guardCell } from './formulaGuard.ts';
 import { isSizeName, readHeader, resultLengths, resultTexts } from './headers.ts';
-import { resultCells, stepsOfRow } from './resultTexts.ts';
+import { resultCells, settingsText, stepsOfRow } from './resultTexts.ts';
+import { textForSpreadsheet } from './spreadsheetGuard.ts';
 
 /** The rows of a show with all that is worked out from them. */
 export interface WorkedOutRows {
@@ -28,6 +31,11 @@ export interface WriteOptions {
 	readonly lineEnd?: '\r\n' | '\n' | '\r';
 	/** Whether a row that has no print id typed gets its own: then it finds its place again when it is read. */
 	readonly hasIds?: boolean;
+	/**
+	 * Whether it is to be opened in a spreadsheet with a double click: with a byte order mark, and editions, shapes and all
+	 * else that would be turned into dates or numbers written as text.
+	 */
+	readonly isForSpreadsheet?: boolean;
 }
 
 /**
@@ -44,20 +52,34 @@ export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): stri
 		...resultTexts,
 		...extra.map(extraHeader),
 	];
+	const stated = settingsText(settings, sizesNamed(rows, settings));
 	const records = rows.flatMap((row, index) => {
 		if (isBlankRow(row)) return [];
 		const result = results[index];
 		if (result === undefined) throw new RangeError(`row ${index + 1} has no result`);
 		const cells = [
 			...typed.map((column) => column.textOf(row)),
-			...resultCells(result, stepsOfRow(bench, index), settings),
+			...resultCells(result, stepsOfRow(bench, index), settings, stated),
 			...extra.map((name) => ownValue(row.extra, name) ?? ''),
 		];
 		return [cells];
 	});
 	const lineEnd = options.lineEnd ?? '\r\n';
-	const cells = [header, ...records].map((record) => record.map((cell) => guardCell(cell.replaceAll('\0', notInText))));
-	return Papa.unparse(cells, { delimiter: options.delimiter ?? ',', newline: lineEnd }) + lineEnd;
+	const asText = options.isForSpreadsheet ? textForSpreadsheet : guardCell;
+	const cells = [header, ...records].map((record) => record.map((cell) => asText(cell.replaceAll('\0', notInText))));
+	const text = Papa.unparse(cells, { delimiter: options.delimiter ?? ',', newline: lineEnd }) + lineEnd;
+	return options.isForSpreadsheet ? `${byteOrderMark}${text}` : text;
+}
+
+/** By it a spreadsheet knows that a file is in UTF-8. */
+const byteOrderMark = '\ufeff';
+
+/** The sizes of the show that rows name: whoever has the rows alone needs them. */
+function sizesNamed(rows: readonly Row[], { sizes }: Settings): readonly NamedSize[] {
+	if (sizes.length === 0) return [];
+	const texts = new Set(rows.flatMap(({ typed }) => Object.values(typed)));
+	const names = new Set([...texts].map((text) => namedSize(text, sizes)?.name));
+	return sizes.filter(({ name }) => names.has(name));
 }
 
 /** A column of others under a name of ours, which a person has kept apart, must not be taken for ours when it is read. */

@@ -1,4 +1,5 @@
 import type { CellPlace } from '../show/cellPlace.ts';
+import { listed } from '../values/listed.ts';
 import { shownText } from '../values/shownText.ts';
 import type { SettingsOfRows } from './settingsOfRows.ts';
 
@@ -28,12 +29,36 @@ export interface RowCounts {
 	readonly leftOut: number;
 	/** Rows whose results in the file are not what is worked out here. */
 	readonly differing: number;
+	/** Results of the file that somebody has typed over: they are not imported. */
+	readonly edited: readonly EditedCell[];
 	/** The columns of the file that are not known. */
 	readonly unknown: readonly string[];
 	/** The cells of these rows that could not be read. */
 	readonly unread: readonly CellPlace[];
 	/** How the settings that the file says differ from the show's; undefined where it says none. */
 	readonly settings: SettingsOfRows | undefined;
+}
+
+/** A result of a file that somebody has typed over. */
+export interface EditedCell {
+	/** `window width`. */
+	readonly name: string;
+	readonly text: string;
+	readonly row: { readonly typed: { readonly number?: string; readonly title?: string } };
+	/** The place of the row in the file, from 0. */
+	readonly place: number;
+}
+
+/** What is said of results that somebody has typed over; nothing where there are none. */
+export function editedResults(edited: readonly EditedCell[]): string {
+	if (edited.length === 0) return '';
+	const told = edited.slice(0, mostNames).map(({ name, text, row: { typed }, place }) => {
+		const print = [typed.number, typed.title].filter((each) => each !== undefined).join(' ') || `row ${place + 1}`;
+		return `result ${name} of ${shownText(print)} (${text === '' ? 'blank' : shownText(text)})`;
+	});
+	const more = edited.length - told.length;
+	const all = more > 0 ? `${told.join(', ')} and ${more} more` : listed(told);
+	return `${edited.length === 1 ? 'A result was' : `${edited.length} results were`} typed over in the file: ${all}. Results are worked out and never imported; to set one, type it into its own column.`;
 }
 
 const rows = (count: number) => (count === 1 ? '1 row' : `${count} rows`);
@@ -43,7 +68,7 @@ const mostNames = 6;
 
 /** After a file of rows: how many came, what is to be known about them. */
 export function rowsImported(counts: RowCounts, notes: readonly string[]): FileReport {
-	const { read, added, changed, removed, leftOut, differing, unknown, unread, settings } = counts;
+	const { read, added, changed, removed, leftOut, differing, edited, unknown, unread, settings } = counts;
 	const same = Math.max(0, read - added - changed - leftOut);
 	const sentences = [
 		added > 0 ? `${rows(added)} added.` : '',
@@ -59,6 +84,7 @@ export function rowsImported(counts: RowCounts, notes: readonly string[]): FileR
 		differing > 0
 			? `The results of ${rows(differing)} in the file are not what is worked out here${settings ? '.' : ': the file was made with other settings, or changed since.'}`
 			: '',
+		editedResults(edited),
 		settings?.sentence ?? '',
 	];
 	return {
@@ -99,6 +125,17 @@ export const leftBehind = (source: string): FileReport => ({
 	title: `${source} was not imported`,
 	isProblem: true,
 	sentences: ['Another show was opened before all of it was read. Import it again into the show that it is for.'],
+});
+
+/** After columns that were kept were made columns of ours. */
+export const columnsMatched = (changed: number): FileReport => ({
+	title: changed === 0 ? 'No columns matched' : 'Columns matched',
+	isProblem: false,
+	sentences: [
+		changed === 0
+			? 'Nothing here has changed: what is typed stays, and the kept columns stay beside it.'
+			: `${rows(changed)} changed. What was typed stayed. Undo takes it back.`,
+	],
 });
 
 /** After something was written to a file. */

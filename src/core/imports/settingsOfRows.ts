@@ -2,6 +2,12 @@ import type { BottomWeight } from '../length/bottomWeight.ts';
 import { formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
 import { readSettings } from '../settings/readSettings.ts';
 import type { Settings, TypedSettings } from '../settings/settings.ts';
+import { bareName } from '../length/paperSizes.ts';
+import { splitSizeText } from '../length/parseSize.ts';
+import { isSame } from '../length/length.ts';
+import { isRecord } from '../values/isRecord.ts';
+import { listed } from '../values/listed.ts';
+import { shownText } from '../values/shownText.ts';
 import { isSameValue } from '../values/isSameValue.ts';
 
 /** How the settings that rows of a file were worked out with differ from those of the show. */
@@ -38,18 +44,60 @@ export function settingsOfRows(texts: readonly string[], typed: TypedSettings): 
 	if (others.length > 0)
 		return { sentence: 'The rows of the file were worked out with settings that differ from row to row.' };
 	const stated = statedSettings(first);
-	if (Object.keys(stated).length === 0) return undefined;
 	const here = readSettings(typed).settings;
+	const ofSizes = sizesOfRows(first, typed, here);
+	if (Object.keys(stated).length === 0) return ofSizes;
 	// A reveal is said only where there is one.
 	const meant: TypedSettings = { reveal: 'none', ...stated };
 	const { settings: there, problems } = readSettings({ ...typed, ...meant });
 	if (problems.some(({ key }) => Object.hasOwn(meant, key))) return undefined;
 	const differing = named.filter(({ key }) => Object.hasOwn(meant, key) && !isSameValue(there[key], here[key]));
-	if (differing.length === 0) return undefined;
+	if (differing.length === 0) return ofSizes;
 	const words = differing.map(({ key, label }) => `${label} ${inWords(key, there)} (here ${inWords(key, here)})`);
 	return {
-		sentence: `The rows of the file were worked out with other settings: ${words.join(', ')}.`,
-		change: Object.fromEntries(differing.map(({ key }) => [key, stated[key]])),
+		sentence: `The rows of the file were worked out with other settings: ${words.join(', ')}.${ofSizes ? ` ${ofSizes.sentence}` : ''}`,
+		change: { ...Object.fromEntries(differing.map(({ key }) => [key, stated[key]])), ...ofSizes?.change },
+	};
+}
+
+/** What stands before the name of a size in the line of settings: `size Small=400 x 300 mm`. */
+export const sizeWord = 'size ';
+
+/** The name of a size as it stands in the line of settings, whose parts its signs must not part. */
+export const escapedName = (name: string): string =>
+	name.replaceAll(/[;=%]/g, (sign) => `%${sign.charCodeAt(0).toString(16)}`);
+
+const unescapedName = (name: string): string =>
+	name.replaceAll(/%(3b|3d|25)/gi, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
+
+/** The named sizes that rows of a file need and that are not here, or are others here. */
+function sizesOfRows(text: string, typed: TypedSettings, here: Settings): SettingsOfRows | undefined {
+	const stated = text.split(';').flatMap((part) => {
+		const [word = '', value = '', ...rest] = part.split('=');
+		const name = unescapedName(word.trim().slice(sizeWord.length)).trim();
+		const sides = rest.length > 0 || !word.trim().startsWith(sizeWord) ? undefined : splitSizeText(value);
+		return name === '' || sides === undefined ? [] : [{ name, ...sides }];
+	});
+	const there = readSettings({ ...typed, sizes: stated }).settings.sizes;
+	const missing = there.filter((size) => {
+		const own = here.sizes.find(({ name }) => bareName(name) === bareName(size.name));
+		return !own || !isSame(own.width, size.width) || !isSame(own.height, size.height);
+	});
+	if (missing.length === 0) return undefined;
+	const names = new Set(missing.map(({ name }) => bareName(name)));
+	const others = Array.isArray(typed['sizes'])
+		? (typed['sizes'] as readonly unknown[]).filter(
+				(size) => !(isRecord(size) && typeof size['name'] === 'string' && names.has(bareName(size['name']))),
+			)
+		: [];
+	const words = missing.map((size) => {
+		const own = here.sizes.find(({ name }) => bareName(name) === bareName(size.name));
+		const isHere = own ? `, here ${formatSize(own.width, own.height, here)}` : '';
+		return `“${shownText(size.name)}” (${formatSize(size.width, size.height, here)}${isHere})`;
+	});
+	return {
+		sentence: `The rows name ${missing.length === 1 ? 'a size' : 'sizes'} that this show does not have: ${listed(words)}.`,
+		change: { sizes: [...others, ...stated.filter(({ name }) => names.has(bareName(name)))] },
 	};
 }
 

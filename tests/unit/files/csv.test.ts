@@ -348,32 +348,44 @@ test('columns that are not known are named, as often as they stand there', () =>
 describe('results that came with the rows', () => {
 	const rows = [row({ 'picture width': '456', 'picture height': '306' }), row({ shape: '3:2' }, { id: 's' })];
 	const worked = (settings: Settings) => rows.map((each) => judgeRow(each, settings));
+	/** How many rows have results that are not those, under nothing that is known. */
+	const differing = (fromFile: RowsOfFile['results'], results: ReturnType<typeof worked>, unit: Unit) =>
+		fromFile.filter((cells, at) => {
+			const { isOther, edited } = compareResults(cells, { result: results[at]!, unit }, () => []);
+			return isOther || edited.length > 0;
+		}).length;
 	test('agree with what their own settings give', () => {
 		for (const unit of ['mm', 'cm', 'in'] as const) {
 			const settings = settingsOf(unit);
-			expect(compareResults(read(write(rows, settings), settings).results, worked(settings), unit)).toBe(0);
+			expect(differing(read(write(rows, settings), settings).results, worked(settings), unit)).toBe(0);
 		}
 	});
 	test('differ under other settings', () => {
 		const file = read(write(rows));
-		expect(compareResults(file.results, worked(settingsOf('mm')), 'mm')).toBe(2);
-		expect(
-			compareResults(
-				file.results,
-				worked(readSettings({ mountSize: '610 x 460', border: 63, bottomWeight: '9 %' }).settings),
-				'mm',
-			),
-		).toBe(1);
+		expect(differing(file.results, worked(settingsOf('mm')), 'mm')).toBe(2);
+		const other = readSettings({ mountSize: '610 x 460', border: 63, bottomWeight: '9 %' }).settings;
+		expect(differing(file.results, worked(other), 'mm')).toBe(1);
 	});
 	test('are compared in the unit of the file, and never taken', () => {
 		const file = read(write(rows, settingsOf('in')), settingsOf('mm'));
-		expect(compareResults(file.results, worked(settingsOf('in')), 'mm')).toBe(0);
+		expect(differing(file.results, worked(settingsOf('in')), 'mm')).toBe(0);
 		expect(file.rows.map(({ typed }) => typed)).toEqual(rows.map(({ typed }) => typed));
 	});
 	test('that nobody wrote do not differ', () => {
-		expect(compareResults(read('title,result top\na,\n').results, worked(mm), 'mm')).toBe(0);
-		expect(compareResults(read('title\na\n').results, worked(mm), 'mm')).toBe(0);
-		expect(compareResults(read('title,result top\na,x\n').results, worked(mm), 'mm')).toBe(1);
+		expect(differing(read('title,result top\na,\n').results, worked(mm), 'mm')).toBe(0);
+		expect(differing(read('title\na\n').results, worked(mm), 'mm')).toBe(0);
+		expect(differing(read('title,result top\na,x\n').results, worked(mm), 'mm')).toBe(1);
+	});
+	test('that somebody has typed over are told from those of other settings, and from what a spreadsheet rounds', () => {
+		const [first] = read(write(rows)).results;
+		const [here, there] = [worked(mm)[0]!, worked(settingsOf('mm'))[0]!];
+		const others = () => [here, there].map((result) => ({ result, unit: 'mm' as const }));
+		const typedOver = first!.map((cell) => (cell.name === 'result window width' ? { ...cell, text: '431' } : cell));
+		const ofOthers = { isOther: true, edited: [] };
+		expect(compareResults(first!, { result: there, unit: 'mm' }, others)).toEqual(ofOthers);
+		expect(compareResults(typedOver, { result: here, unit: 'mm' }, others)).toEqual({
+			...{ isOther: false, edited: [{ name: 'window width', text: '431' }] },
+		});
 	});
 });
 
@@ -524,7 +536,8 @@ describe('export and import again', () => {
 				const again = read(write([first!], settings, chosen), settings);
 				const here = again.rows.map((each) => judgeRow(each, settings));
 				expect(here[0]!.solved).toEqual(judgeRow(first!, settings).solved);
-				expect(compareResults(again.results, here, unit)).toBe(0);
+				const compared = compareResults(again.results[0]!, { result: here[0]!, unit }, () => []);
+				expect(compared).toEqual({ isOther: false, edited: [] });
 			}),
 			{ numRuns: 10 },
 		));
