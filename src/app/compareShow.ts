@@ -22,6 +22,7 @@ export function compareShow(
 		columns: columns.map(({ name }) => name),
 		unknown: [],
 		unnamed: [],
+		totals: [],
 		lines: [],
 		results: [],
 		notes: leftOfShow(session.show, show),

@@ -1,3 +1,4 @@
+import { guessByContents } from '../core/imports/guessByContents.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { isSameValue } from '../core/values/isSameValue.ts';
 import { type FileReport, notRead, rowsImported, rowsWaiting, showOpened } from '../core/imports/fileReports.ts';
@@ -11,9 +12,8 @@ import type { Row } from '../core/show/row.ts';
 import { questionFirst } from '../core/imports/saidOfFiles.ts';
 import { settingsOfRows } from '../core/imports/settingsOfRows.ts';
 import type { Show } from '../core/show/show.ts';
-import { judgeRow } from '../core/findings/judgeRow.ts';
 import type { BackedUpShow } from '../files/backupFile.ts';
-import { compareResults, type RowsOfFile } from '../files/csv.ts';
+import { resultsOfFile } from './resultsOfFile.ts';
 import { makeId } from '../files/makeId.ts';
 import { type ColumnsOfFile, readColumns } from '../files/readColumns.ts';
 import { readShowFile } from '../files/showFile.ts';
@@ -132,11 +132,12 @@ async function importList(session: Session, incoming: IncomingList, options: Imp
 	const { list } = incoming.opened;
 	let { matching } = options;
 	if (matching === undefined) {
-		const columns = readColumns(list.beginning.text);
+		const byContents = guessByContents(session.show.rows);
+		const columns = readColumns(list.beginning.text, undefined, byContents);
 		if (columns?.isInDoubt) {
 			matching = await options.memory?.matching(columns.key).catch(() => undefined);
 			// What is under the same headers may leave more in doubt than what was under them before.
-			const still = matching === undefined ? columns : readColumns(list.beginning.text, matching);
+			const still = matching === undefined ? columns : readColumns(list.beginning.text, matching, byContents);
 			if (still?.isInDoubt) return { kind: 'columns', incoming, columns };
 		}
 	}
@@ -149,15 +150,19 @@ async function importList(session: Session, incoming: IncomingList, options: Imp
 	if ('problem' in read) return reported(notRead(origin.source, read.problem));
 	const texts = read.results.map((cells) => cells.find(({ name }) => name === 'result settings')?.text ?? '');
 	const settings = settingsOfRows(texts, session.show.settings);
-	return compareWith(session, { ...origin, read, settings }, options);
+	return compareWith(session, { ...origin, read, settings, list: incoming }, options);
 }
 
 /**
  * Asks again what the columns of a list hold, whatever was said before.
  * @returns undefined where there is nothing to be said: all its columns have our own names
  */
-export async function askAgain(incoming: IncomingList, memory?: MatchingMemory): Promise<ImportOutcome | undefined> {
-	const columns = readColumns(incoming.opened.list.beginning.text);
+export async function askAgain(
+	{ show }: Pick<Session, 'show'>,
+	incoming: IncomingList,
+	memory?: MatchingMemory,
+): Promise<ImportOutcome | undefined> {
+	const columns = readColumns(incoming.opened.list.beginning.text, undefined, guessByContents(show.rows));
 	if (columns === undefined) return undefined;
 	const said = (await memory?.matching(columns.key).catch(() => undefined)) ?? {};
 	return { kind: 'columns', incoming, columns, said };
@@ -210,7 +215,7 @@ export async function importReviewed(
 			.length,
 		removed: before.rows.filter(({ id }) => !isThere.has(id)).length,
 		leftOut: fileRows.filter(({ id }) => !isThere.has(id)).length,
-		differing: countDiffering(session, read),
+		...resultsOfFile(session, review),
 		unknown: read.unknown,
 		unread: unreadCells(session, isImported),
 		settings,
@@ -226,20 +231,3 @@ const unreadCells = ({ show, results }: Session, isImported: (row: Row) => boole
 		const unread = isImported(row) ? results[index]!.findings.filter(({ code }) => code === 'not-read') : [];
 		return unread.flatMap(({ cells: [column = ''] }) => (isColumnName(column) ? [{ id: row.id, column }] : []));
 	});
-
-/** Counts the rows whose results in the file are not what is worked out here; only those that came with some. */
-function countDiffering({ show, results, settings }: Session, { rows, results: fromFile }: RowsOfFile): number {
-	const places = new Map(show.rows.map(({ id }, place) => [id, place]));
-	const compared = rows.flatMap((row, index) => {
-		const cells = fromFile[index] ?? [];
-		if (cells.every(({ text }) => text.trim() === '')) return [];
-		const here = show.rows[places.get(row.id) ?? -1];
-		const isKnown = here && isSameValue([here.typed, here.units], [row.typed, row.units]);
-		return [{ cells, result: isKnown ? results[places.get(row.id)!]! : judgeRow(row, settings) }];
-	});
-	return compareResults(
-		compared.map(({ cells }) => cells),
-		compared.map(({ result }) => result),
-		settings.unit,
-	);
-}

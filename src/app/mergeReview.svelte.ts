@@ -9,6 +9,7 @@ import {
 	sideOfRow,
 } from '../core/merge/choices.ts';
 import type { Exchange } from '../core/merge/exchange.ts';
+import { exchangedRows } from '../core/merge/exchangedRows.ts';
 import { mergeEdit } from '../core/merge/mergeEdit.ts';
 import {
 	type CellDifference,
@@ -20,11 +21,13 @@ import {
 } from '../core/merge/mergeRows.ts';
 import { pinRow } from '../core/commands/pinRow.ts';
 import { columns } from '../core/show/columns.ts';
+import type { Row } from '../core/show/row.ts';
 import { type Edit, isEmpty } from '../core/show/edit.ts';
 import type { SettingsOfRows } from '../core/imports/settingsOfRows.ts';
 import type { RowsOfFile } from '../files/csv.ts';
 import { makeId } from '../files/makeId.ts';
 import type { Step } from './history.svelte.ts';
+import type { IncomingList } from './incoming.ts';
 import type { Session } from './session.svelte.ts';
 
 /** A file to be imported into the show that is open. */
@@ -36,6 +39,8 @@ export interface RowsToImport {
 	readonly label: string;
 	/** How the settings that the file says differ from the show's. */
 	readonly settings: SettingsOfRows | undefined;
+	/** The list that it is, whose columns may be said anew; undefined where it is a whole show. */
+	readonly list?: IncomingList | undefined;
 }
 
 /** The comparison of a file with the show: what differs, and what is chosen. Nothing changes until it is imported. */
@@ -72,6 +77,8 @@ export class MergeReview {
 	get isToBeSeen(): boolean {
 		const { rows, isComplete } = this.#merge;
 		if (isOrderOpen(this.#merge)) return true;
+		// What a spreadsheet has made of cells, and what may be no print, is said before anything comes in.
+		if (parted(rows, 'aside').length > 0 || parted(rows, 'in doubt').length > 0) return true;
 		// A list of some prints lacks the others, and nobody means that they should go.
 		const isOpen = ({ kind }: RowDifference) => kind !== 'added' && (isComplete || kind !== 'removed there');
 		if (parted(rows, 'theirs or both').some(isOpen)) return true;
@@ -104,7 +111,7 @@ export class MergeReview {
 	}
 
 	get sideOfOrder(): Side {
-		return sideOfOrder(this.#merge, this.#choices);
+		return sideOfOrder(this.#choices);
 	}
 
 	/** Chooses for one cell, row or the order, by its key. */
@@ -125,6 +132,16 @@ export class MergeReview {
 	/** Everything as it was suggested. */
 	suggest(): void {
 		this.#choices = new Map();
+	}
+
+	/** The exchange that the file is compared with, and the rows of the show that it is compared with. */
+	get compared(): { readonly base: Exchange | undefined; readonly rows: Session['show']['rows'] } {
+		return { base: this.#merge.base, rows: this.#rows };
+	}
+
+	/** The rows of the file as they were meant: without what a spreadsheet has made of them. */
+	get meantRows(): readonly Row[] {
+		return exchangedRows(this.#merge, new Map());
 	}
 
 	/** The edit that imports the file as chosen; on the show as it is now. */
@@ -148,7 +165,7 @@ export class MergeReview {
 			at: Date.now(),
 			unit: this.#settings.unit,
 			...(columns.some(({ name }) => !inFile.includes(name)) && { columns: inFile }),
-			rows: this.#merge.fileRows,
+			rows: exchangedRows(this.#merge, this.#choices),
 		};
 		// Where it cannot be kept, the next file is compared with an older one: more is asked, and nothing is lost.
 		await this.#session.exchanges.keep(exchange, isEmpty(edit)).catch(() => undefined);

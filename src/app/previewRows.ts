@@ -2,6 +2,8 @@ import { formatSize } from '../core/length/formatLength.ts';
 import { shownText } from '../core/values/shownText.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { judgeRow } from '../core/findings/judgeRow.ts';
+import type { Row } from '../core/show/row.ts';
+import { withKept } from '../files/keptColumns.ts';
 import { readRows } from '../files/csv.ts';
 import { firstLines } from '../files/readTable.ts';
 import type { Session } from './session.svelte.ts';
@@ -28,7 +30,17 @@ export function previewRows({ settings }: Session, { opened }: IncomingList, mat
 		isBeginning: !isWhole || text.length > mostCharacters,
 	});
 	if ('problem' in read) return { problem: `So they cannot be read: ${read.problem}.`, rows: [] };
-	const rows = read.rows.slice(0, mostRows).map((row, place) => {
+	return { rows: solved(read.rows, settings) };
+}
+
+/** Solves the first rows that keep columns of other programs, under a matching of these, for the eye. */
+export function previewKept({ show, settings }: Session, matching: ColumnMatching): PreviewOfRows {
+	const kept = show.rows.filter(({ extra }) => extra !== undefined).slice(0, mostRows);
+	return { rows: solved(withKept(kept, matching, settings), settings) };
+}
+
+function solved(all: readonly Row[], settings: Session['settings']): PreviewOfRows['rows'] {
+	return all.slice(0, mostRows).map((row, place) => {
 		const { solved, findings } = judgeRow(row, settings);
 		const size = (name: string, width?: typeof solved.mountWidth, height?: typeof solved.mountHeight) =>
 			width === undefined || height === undefined ? [] : [`${name} ${formatSize(width, height, settings)}`];
@@ -43,5 +55,4 @@ export function previewRows({ settings }: Session, { opened }: IncomingList, mat
 			words: [words.join(', ') || 'no size yet', ...(stop ? [stop.message] : [])].join(' · '),
 		};
 	});
-	return { rows };
 }

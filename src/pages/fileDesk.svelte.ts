@@ -1,7 +1,9 @@
 import { countPrints } from '../core/show/blankRow.ts';
+import type { ColumnOfFile } from '../ui/exchange/columnOfFile.ts';
+import { keptColumns, matchKept } from '../app/keptColumns.ts';
 import { chooseFile } from '../app/chooseFile.ts';
 import { compareShow } from '../app/compareShow.ts';
-import { giveBackup, giveRows, giveShow, reportOfGiving, type Way } from '../app/giveFile.ts';
+import { giveBackup, giveRows, giveShow, type ListFor, reportOfGiving, type Way } from '../app/giveFile.ts';
 import type { MergeReview } from '../app/mergeReview.svelte.ts';
 import type { Session } from '../app/session.svelte.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
@@ -45,7 +47,10 @@ import { FileWork, type Progress } from './fileWork.svelte.ts';
 import { isStillSaid, type LastReport, lastReport } from './lastReport.ts';
 
 /** What has to be answered before something comes in. */
-export type Step = Exclude<ImportOutcome, { readonly kind: 'reported' }>;
+export type Step =
+	| Exclude<ImportOutcome, { readonly kind: 'reported' }>
+	/** Columns of other programs that were kept with the prints. */
+	| { readonly kind: 'kept'; readonly columns: readonly ColumnOfFile[] };
 
 /** Where files and pasted rows come in and go out, and what there is to say about the last that came in. */
 export class FileDesk {
@@ -61,6 +66,8 @@ export class FileDesk {
 	#others = 0;
 	/** The step to take back when the columns of what it brought are said anew. */
 	#again: UndoStep | undefined;
+	/** The comparison from which the columns are asked about: one goes back to it. */
+	#compared: Step | undefined;
 
 	constructor(shelf: Shelf) {
 		this.#shelf = shelf;
@@ -78,6 +85,11 @@ export class FileDesk {
 	/** Whether one may say anew what the columns of the last file hold. */
 	get canAskAgain(): boolean {
 		return this.report !== undefined && this.#last?.incoming !== undefined;
+	}
+
+	/** Whether the columns are asked about of what came in already, and goes out again with the answer. */
+	get isAskedAgain(): boolean {
+		return this.#again !== undefined;
 	}
 
 	/** What has to be answered before the last file comes in; nothing has changed so far. */
@@ -113,7 +125,7 @@ export class FileDesk {
 
 	#stop(): void {
 		this.#running.leave();
-		this.#step = this.#again = undefined;
+		this.#step = this.#again = this.#compared = undefined;
 	}
 
 	/** Asks for a file and imports it; rows or shows, as the file says itself. */
@@ -141,12 +153,49 @@ export class FileDesk {
 	async askAgain(): Promise<void> {
 		const last = this.#last;
 		if (!last?.incoming) return;
-		const step = await askAgain(last.incoming, this.#shelf.memory);
+		const step = await askAgain(this.#session, last.incoming, this.#shelf.memory);
 		if (step?.kind !== 'columns' || this.#last !== last) return;
 		this.#stop();
 		this.#again = last.step;
 		this.#step = step;
 		this.#last = undefined;
+	}
+
+	/** Asks what the columns of a list hold that is being compared. */
+	async matchColumns(review: MergeReview): Promise<void> {
+		const { list } = review.file;
+		const compared = this.#step;
+		const step = list && (await askAgain(this.#session, list, this.#shelf.memory));
+		if (step?.kind !== 'columns' || this.#step !== compared) return;
+		this.#step = step;
+		this.#compared = compared;
+	}
+
+	/** Leaves the question about columns: for the comparison, where it was asked from there. */
+	leaveColumns(): void {
+		const compared = this.#compared;
+		if (compared === undefined) return this.leave();
+		this.#compared = undefined;
+		this.#step = compared;
+	}
+
+	/** Whether columns of other programs are kept with the prints. */
+	get hasKeptColumns(): boolean {
+		return this.#session.show.rows.some(({ extra }) => extra !== undefined);
+	}
+
+	/** Asks which of ours the columns are that were kept with the prints. */
+	askKept(): void {
+		this.leave();
+		this.isOpen = false;
+		this.#last = undefined;
+		this.#step = { kind: 'kept', columns: keptColumns(this.#session) };
+	}
+
+	/** Makes cells of ours of the columns that were kept. */
+	matchKept(matching: ColumnMatching): void {
+		this.#step = undefined;
+		this.#tell(matchKept(this.#session, matching));
 	}
 
 	loadExample(): void {
@@ -158,9 +207,9 @@ export class FileDesk {
 		return this.#import(nameOfPasted, (signal) => openPasted(text, signal));
 	}
 
-	async export(way?: Way): Promise<void> {
+	async export(way?: Way, listFor?: ListFor): Promise<void> {
 		const session = this.#session;
-		await this.#give(rowsInWords(countPrints(session.show.rows)), () => giveRows(session, way));
+		await this.#give(rowsInWords(countPrints(session.show.rows)), () => giveRows(session, way, listFor));
 	}
 
 	async save(way?: Way): Promise<void> {
@@ -185,9 +234,9 @@ export class FileDesk {
 		if (step?.kind !== 'columns') return;
 		await this.#shelf.memory.keepMatching(step.columns.key, matching).catch(() => undefined); // asked again, then
 		const again = this.#again;
-		this.#step = this.#again = undefined;
+		this.#step = this.#again = this.#compared = undefined;
 		// What came in as it was understood before goes out again, unless something was done since: then it is compared.
-		if (again === this.#session.lastStep) this.#session.undoStep(again);
+		if (again !== undefined && again === this.#session.lastStep) this.#session.undoStep(again);
 		await this.#work(step.incoming.source, (options) =>
 			importIncoming(this.#session, step.incoming, { ...options, matching }),
 		);

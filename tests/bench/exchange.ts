@@ -91,7 +91,7 @@ await onStage({}, async (stage) => {
 	await page.getByRole('heading', { name: /^What differs/ }).waitFor();
 	await tell('compared, a tenth of the rows changed', begun);
 	begun = performance.now();
-	await page.getByRole('button', { name: 'Take it in as chosen' }).click();
+	await page.getByRole('button', { name: 'Import as chosen' }).click();
 	await page.getByText(/rows read$/).waitFor();
 	await tell('taken', begun);
 });

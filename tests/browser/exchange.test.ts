@@ -40,7 +40,7 @@ async function compare(page: Page, text: string, answer?: () => Promise<void>): 
 	await chooseFile(page, 'Import rows', 'from the other.csv', text);
 	await page.getByRole('heading', { name: /^What differs/ }).waitFor();
 	await answer?.();
-	await button(page, 'Take it in as chosen').click();
+	await button(page, 'Import as chosen').click();
 	await page.getByText(/rows read$/).waitFor();
 	await button(page, 'Close').click();
 }
@@ -106,7 +106,7 @@ test('two devices exchange files three times, with edits on both sides, and end 
 				await press(other, 'Enter');
 				await ours.waitFor();
 				expect(await ours.isChecked()).toBe(true);
-				await button(other, 'Take all of theirs').click();
+				await button(other, 'Use all of theirs').click();
 				expect(await ours.isChecked()).toBe(true);
 			});
 			await compare(one, await given(other, 'Export rows'));
@@ -185,8 +185,8 @@ test(`no script runs from any of ${payloads.length} cells, titles, headers, file
 		await button(page, 'Files').click();
 		await chooseFile(page, 'Import rows', '<img src=x onerror=ran()>.csv', csv);
 		await page.getByRole('heading', { name: /^What differs in “<img/ }).waitFor();
-		await button(page, 'Take all of theirs').click();
-		await button(page, 'Take it in as chosen').click();
+		await button(page, 'Use all of theirs').click();
+		await button(page, 'Import as chosen').click();
 		await page.getByText(/rows read$/).waitFor();
 		await button(page, 'Close').click();
 
@@ -322,7 +322,7 @@ test('a large list is decoded and read beside the page, and its columns can be s
 			.first()
 			.waitFor();
 		await page.getByLabel('hue').selectOption('note');
-		await button(page, 'Take the rows so').click();
+		await button(page, 'Import the rows so').click();
 		await page.getByText('1500 rows read').waitFor();
 		await expect.poll(() => page.getByText(/hue. is not known/).count()).toBe(0);
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('1502');
@@ -372,7 +372,7 @@ test('files are dropped and pasted wherever one is; a text, a picture, a folder 
 		await send(page, 'drop', { files: { 'mole.csv': 'title,Breite\nMole,45\n' } });
 		await button(page, 'Say what its columns hold').click();
 		await page.getByRole('combobox', { name: 'Breite' }).selectOption('picture height');
-		await button(page, 'Take the rows so').click();
+		await button(page, 'Import the rows so').click();
 		await page.getByText('1 row added').waitFor();
 		await expect.poll(() => cell(page, 2, 'picture height').textContent()).toContain('45');
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('5');

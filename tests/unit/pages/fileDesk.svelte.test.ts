@@ -26,27 +26,27 @@ const typed = ({ session }: Shelf) => session.show.rows.map((row) => row.typed);
 
 test('what columns hold can be said anew: what came in goes out, and comes in as it is said, as one edit', async () => {
 	const { desk, shelf } = await open();
-	await desk.importFiles([csv('list.csv', 'name;width;Breite\nPier;456;30\n')]);
+	await desk.importFiles([csv('list.csv', 'name;width;Kiste\nPier;456;30\n')]);
 	await desk.answerColumns({ name: 'title', width: 'mount width' });
 	expect([typed(shelf), desk.canAskAgain]).toEqual([[{ title: 'Pier', 'mount width': '456' }], true]);
 	await desk.askAgain();
 	expect(desk.step).toMatchObject({ kind: 'columns', said: { name: 'title', width: 'mount width' } });
-	await desk.answerColumns({ name: 'title', width: 'picture width', Breite: 'picture height' });
+	await desk.answerColumns({ name: 'title', width: 'picture width', Kiste: 'picture height' });
 	const said = [{ title: 'Pier', 'picture width': '456', 'picture height': '30' }];
 	expect([typed(shelf), desk.report?.sentences]).toEqual([said, ['1 row added.']]);
 	shelf.session.undo();
 	expect(typed(shelf)).toEqual([]);
 	// And the new answer is the one that is remembered.
-	await desk.importFiles([csv('other.csv', 'Name;Width;BREITE\nPier;456;30\n')]);
+	await desk.importFiles([csv('other.csv', 'Name;Width;KISTE\nPier;456;30\n')]);
 	expect(typed(shelf)).toEqual(said);
 });
 
 test('columns are said anew without taking back what was typed since', async () => {
 	const { desk, shelf } = await open();
-	await desk.importFiles([csv('list.csv', 'number;title;Breite\n1;Pier;30\n')]);
+	await desk.importFiles([csv('list.csv', 'number;title;Kiste\n1;Pier;30\n')]);
 	await desk.askAgain();
 	on(shelf.session).typeCells([{ id: shelf.session.show.rows[0]!.id, cells: { note: 'hung' } }], 'Type');
-	await desk.answerColumns({ Breite: 'picture height' });
+	await desk.answerColumns({ Kiste: 'picture height' });
 	expect(typed(shelf)[0]).toMatchObject({ title: 'Pier', note: 'hung' });
 	expect(desk.step?.kind, 'compared, since something was typed').toBe('review');
 	desk.leave();
@@ -85,7 +85,10 @@ test.each(['title\nPier\n', 'name\nPier\n'])(
 test('a file that is left while it is read or worked out leaves nothing behind', async () => {
 	const { desk, shelf } = await open();
 	const { show } = shelf.session;
-	const large = csv('large.csv', `number,title,picture width\n${'7,Pier,456\n'.repeat(3000)}`);
+	const large = csv(
+		'large.csv',
+		`number,title,picture width\n${Array.from({ length: 3000 }, (_, at) => `${at},Pier,456\n`).join('')}`,
+	);
 	const taking = desk.importFiles([large]);
 	await vi.waitFor(() => expect(desk.progress?.doing).toBe('working out'), { interval: 1, timeout: 20_000 });
 	desk.leave();
