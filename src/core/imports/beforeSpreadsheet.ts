@@ -37,11 +37,30 @@ export function editionBefore(text: string): BeforeSpreadsheet | undefined {
 export function shapeBefore(text: string): BeforeSpreadsheet | undefined {
 	const [, hours, minutes] = /^0*(\d{1,2}):0*(\d{1,2}):0{1,2}$/.exec(text.trim()) ?? [];
 	if (minutes !== undefined) return made('time', [`${hours}:${minutes}`]);
+	const ofDay = timeOfPart(text);
+	if (ofDay !== undefined) return made('time', [ofDay]);
 	const texts = daysOf(text).flatMap(({ day, month }) =>
 		day === undefined ? [] : [`${day}.${month}`, `${day}/${month}`, `${month}/${day}`],
 	);
 	return made('date', texts);
 }
+
+const minutesOfDay = 1440;
+/** How far from a whole minute a part of a day may be, in minutes: it is written with seven figures and more. */
+const nearMinute = 0.002;
+
+/** The hours and minutes that a part of a day is: a spreadsheet writes a time so in a cell without format. */
+function timeOfPart(text: string): string | undefined {
+	if (!/^0[.,]\d{5,}$/.test(text.trim())) return undefined;
+	const minutes = Number(text.trim().replace(',', '.')) * minutesOfDay;
+	const whole = Math.round(minutes);
+	if (Math.abs(minutes - whole) > nearMinute || whole % 60 === 0 || whole < 60) return undefined;
+	return `${Math.floor(whole / 60)}:${whole % 60}`;
+}
+
+/** A shape whose second figure has got a nought, as times have: `04:03` for 4:3; it means the same. */
+export const shapeWithoutNoughts = (text: string): string =>
+	text.trim().replace(/^0*(\d{1,2}):0(\d)$/, (_, width: string, height: string) => `${width}:${height}`);
 
 /** What a length may have been that reads like a date, or like a number with a power of ten, now. */
 export function lengthBefore(text: string): BeforeSpreadsheet | undefined {

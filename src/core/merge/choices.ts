@@ -73,7 +73,8 @@ export const isOrderOpen = ({ order }: Pick<Merge, 'order'>): boolean =>
 export function suggested(difference: RowDifference | CellDifference, { isComplete }: Pick<Merge, 'isComplete'>): Side {
 	if ('column' in difference) {
 		if (difference.aside === 'print id') return isGiven(difference) ? 'there' : 'here';
-		return difference.aside === undefined && difference.changedBy === 'there' ? 'there' : 'here';
+		const mayBeMeant = difference.aside === undefined || difference.aside === 'new column';
+		return mayBeMeant && difference.changedBy === 'there' ? 'there' : 'here';
 	}
 	if (difference.kind === 'added') return difference.doubt === undefined ? 'there' : 'here';
 	if (difference.kind === 'removed there') return difference.isChangedHere || !isComplete ? 'here' : 'there';

@@ -7,6 +7,7 @@ import { type Doubt, doubtsOf } from './doubts.ts';
 import type { Exchange } from './exchange.ts';
 import { type MatchedRow, matchRows, printIdOf } from './matchRows.ts';
 import { mergeOrder, type OrderDifference } from './mergeOrder.ts';
+import { mendedRow } from './mendedRow.ts';
 import { nearestExchange } from './nearestExchange.ts';
 
 /** One of the two sides: the show that is open, or the file. */
@@ -17,15 +18,17 @@ export interface CellDifference {
 	readonly column: MergeColumn;
 	readonly here: CellValue;
 	readonly there: CellValue;
+	/** The text as which it came, where a spreadsheet had made a date or a time of what stands in `there`. */
+	readonly cameAs?: string | undefined;
 	/** What both began with; undefined where that is not known. */
 	readonly base: CellValue | undefined;
 	/** Who has changed it since; 'unknown' where that cannot be told. */
 	readonly changedBy: Side | 'both' | 'unknown';
 	/**
-	 * Why nobody may have meant it: a spreadsheet has made something else of what stood there, or the print ids of the file
-	 * were altered. Such cells are decided on together.
+	 * Why nobody may have meant it, or why it needs one answer for all: a spreadsheet has made something else of what stood
+	 * there, the print ids of the file were altered, its numbers only count its lines, or its column is not here yet.
 	 */
-	readonly aside?: SpreadsheetChange | 'print id';
+	readonly aside?: SpreadsheetChange | 'print id' | 'numbering' | 'new column';
 }
 
 /** A print that differs. */
@@ -88,18 +91,26 @@ export function mergeRows(
 	const found = matchRows(here, distinctRows(rows, makeId), known);
 	const doubts = doubtsOf(here, found, known);
 	const matches = named(found, here, exchanged, makeId);
-	const fileRows = matches.map(({ there }) => there);
-	const base = nearestExchange(exchanges, fileRows, inFile, meaning);
+	const asRead = matches.map(({ there }) => there);
+	const base = nearestExchange(exchanges, asRead, inFile, meaning);
 	const baseMeaning = { ...meaning, unit: base?.unit ?? meaning.unit };
 	const bases = new Map(base?.rows.map((row) => [row.id, row]));
 	const hasBase = new Set<string>(base?.columns ?? columns.map(({ name }) => name));
 	const isComplete = columns.every(({ name }) => inFile.includes(name) && hasBase.has(name));
 	const differences: RowDifference[] = [];
+	const isCounted = isNumberedAnew(matches);
+	const columnsHere = new Set([...here, ...(base?.rows ?? [])].flatMap(({ extra }) => Object.keys(extra ?? {})));
+	const isNewColumn = (name: string) => !columnsHere.has(name);
 	let [same, onlyHere] = [0, 0];
 
+	const fileRows: Row[] = [];
 	for (const [place, match] of matches.entries()) {
-		const { there } = match;
-		const baseRow = bases.get(there.id);
+		const baseRow = bases.get(match.there.id);
+		const known = [baseRow, match.here];
+		const { row: there, cameAs } = known.some((each) => each !== undefined)
+			? mendedRow(match.there, known)
+			: { row: match.there, cameAs: undefined };
+		fileRows.push(there);
 		const shared = columnsOf(inFile, there, match.here);
 		const isSince = (row: Row) =>
 			shared.some(
@@ -118,10 +129,23 @@ export function mergeRows(
 			const isBaseKnown = baseRow !== undefined && (column.isExtra || hasBase.has(column.name));
 			const isAsBegun = (side: Row) => isSameCell(side, baseRow, column, meaning, baseMeaning);
 			const [cellHere, cellThere] = [cellOf(row, column), cellOf(there, column)];
-			const isId = column.name === 'print id' && !column.isExtra && match.isByWords;
-			const known = isBaseKnown ? spreadsheetChangeOf(baseRow, there, column) : undefined;
-			const aside = isId ? ('print id' as const) : (known ?? spreadsheetChangeOf(row, there, column));
-			const sides = { column, here: cellHere, there: cellThere, ...(aside && { aside }) };
+			const aside = column.isExtra
+				? isNewColumn(column.name)
+					? ('new column' as const)
+					: undefined
+				: column.name === 'print id' && match.isByWords
+					? ('print id' as const)
+					: column.name === 'number' && isCounted
+						? ('numbering' as const)
+						: undefined;
+			const ofBase = isBaseKnown ? spreadsheetChangeOf(baseRow, there, column) : undefined;
+			const why = aside ?? ofBase ?? spreadsheetChangeOf(row, there, column);
+			const came = column.isExtra ? undefined : cameAs?.get(column.name);
+			const sides = {
+				...{ column, here: cellHere, there: cellThere },
+				...(why && { aside: why }),
+				...(came !== undefined && { cameAs: came }),
+			};
 			// With nothing to tell who changed it, what is blank here may well be filled; all else has to be decided.
 			if (!isBaseKnown) return { ...sides, base: undefined, changedBy: isBlank(cellHere) ? 'there' : 'unknown' };
 			const changedBy = isAsBegun(there) ? 'here' : isAsBegun(row) ? 'there' : 'both';
@@ -152,6 +176,19 @@ export function mergeRows(
 function namesExchanged(exchanges: readonly Exchange[]): ReadonlyMap<string, RowId> {
 	const backwards = exchanges.toReversed().flatMap(({ rows }) => rows.toReversed());
 	return new Map(backwards.map((row) => [printIdOf(row), row.id]));
+}
+
+/**
+ * Whether the numbers of a file only count its lines, in an order that is not the one here: a list that was sorted and
+ * numbered again.
+ */
+function isNumberedAnew(matches: readonly MatchedRow[]): boolean {
+	const known = matches.filter(({ here }) => here !== undefined);
+	const isInOrder = known.every(({ here }, place) => place === 0 || known[place - 1]!.here!.order < here!.order);
+	const numbered = matches.filter(({ there }) => (there.typed.number ?? '').trim() !== '');
+	const first = Number(numbered[0]?.there.typed.number);
+	const areLines = numbered.every(({ there }, place) => Number(there.typed.number) === first + place);
+	return !isInOrder && areLines && numbered.length > 1;
 }
 
 const isBlank = ({ text }: CellValue): boolean => text.trim() === '';

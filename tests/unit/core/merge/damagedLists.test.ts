@@ -75,6 +75,17 @@ describe('what a spreadsheet has made of cells', () => {
 		expect(after.slice(1)).toEqual(here.slice(1));
 	});
 
+	test('of an edit is that edit where it can have been only one', () => {
+		const there = [row('r0', 1, { ...prints[0]!.typed, edition: '12-Jul', shape: '01.03.2025' }), ...spoiled.slice(1)];
+		const merge = merged(prints, there, [given(prints)]);
+		const cells = merge.rows[0]!.kind === 'changed' ? merge.rows[0]!.cells : [];
+		expect(cells.map(({ column, there: cell, cameAs }) => [column.name, cell.text, cameAs])).toEqual([
+			['edition', '7/12', '12-Jul'],
+			['shape', '01.03.2025', undefined],
+		]);
+		expect(taken(prints, merge)[0]!.typed.edition).toBe('7/12');
+	});
+
 	test('is no change that brings back a print that was removed here', () => {
 		const merge = merged(prints.slice(1), spoiled, [given(prints)]);
 		expect(merge.rows[0]).toMatchObject({ kind: 'removed here', id: 'r0', isChangedThere: false });
@@ -101,9 +112,11 @@ describe('a list that comes back without print ids', () => {
 		const merge = merged(prints, there, base, more);
 		expect(merge.fileRows.map(({ id }) => id)).toEqual(['r3', 'r4', 'r0', 'r1', 'r2']);
 		expect(merge.rows.filter(({ kind }) => kind !== 'changed')).toEqual([]);
-		expect(taken(prints, merge).map(({ id, typed }) => [id, typed.title])).toEqual(
-			prints.map(({ id, typed }) => [id, typed.title]),
-		);
+		expect(asideLines(merge).map(({ sentence }) => sentence)).toEqual([
+			'5 numbers only count the lines of the file, in its order.',
+		]);
+		expect(taken(prints, merge)).toEqual(prints);
+		expect(taken(prints, merge, chooseMerge(merge, 'there'))).toEqual(prints);
 	});
 
 	test.each<[what: string, change: (typed: Row['typed'], at: number) => Row['typed']]>([
