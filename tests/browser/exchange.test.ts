@@ -369,9 +369,9 @@ test('files are dropped and pasted wherever one is; a text, a picture, a folder 
 		]);
 
 		// What its columns hold is said anew: undone, it was never there.
-		await send(page, 'drop', { files: { 'mole.csv': 'title,Breite\nMole,45\n' } });
+		await send(page, 'drop', { files: { 'mole.csv': 'title,Kiste\nMole,45\n' } });
 		await button(page, 'Say what its columns hold').click();
-		await page.getByRole('combobox', { name: 'Breite' }).selectOption('picture height');
+		await page.getByRole('combobox', { name: 'Kiste' }).selectOption('picture height');
 		await button(page, 'Import the rows so').click();
 		await page.getByText('1 row added').waitFor();
 		await expect.poll(() => cell(page, 2, 'picture height').textContent()).toContain('45');
