@@ -47,8 +47,22 @@ const [firstParts, lastParts] = [
 	/^(breite|hohe|hoehe|grosse|groesse|mass|masse|format|breedte|hoogte|formaat|afmeting|afmetingen)$/,
 ];
 
+/** The same few words are read again for each of what may stand between cells, and in each line that may name the columns. */
+const remembered = new Map<string, readonly string[]>();
+const mostRemembered = 20_000;
+
 /** A word of a header in English; as it stands where it is in none of these languages. */
-export function inEnglish(word: string): readonly string[] {
+function inEnglish(word: string): readonly string[] {
+	if (!/^[^\d]/.test(word)) return [word];
+	const known = remembered.get(word);
+	if (known) return known;
+	const read = readAnew(word);
+	if (remembered.size >= mostRemembered) remembered.clear();
+	remembered.set(word, read);
+	return read;
+}
+
+function readAnew(word: string): readonly string[] {
 	const plain = folded(word).replaceAll('ß', 'ss');
 	const known = english.get(plain);
 	if (known !== undefined) return [known];
@@ -61,9 +75,8 @@ export function inEnglish(word: string): readonly string[] {
 
 /** The words of a header in English, without small words where others are left. */
 export function wordsInEnglish(words: readonly string[]): readonly string[] {
-	if (words.length > mostWords) return words;
-	const isForeign = words.some((word) => inEnglish(word)[0] !== word);
-	const meant = isForeign ? words.filter((word) => !smallWords.has(folded(word))) : words;
+	if (words.length > mostWords || words.every((word) => inEnglish(word)[0] === word)) return words;
+	const meant = words.filter((word) => !smallWords.has(folded(word)));
 	return (meant.length > 0 ? meant : words).flatMap(inEnglish);
 }
 

@@ -2,7 +2,8 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { chooseFile } from './harness/screens.ts';
-import { onStage } from './harness/stage.ts';
+import { programs, savedText } from '../unit/files/spreadsheets.ts';
+import { onStage, phone } from './harness/stage.ts';
 import { oneStage } from './screens/oneStage.ts';
 import { activeCell, cell, paste, press, seen, startTyping, withPrints } from './screens/prints.ts';
 
@@ -381,4 +382,37 @@ test('files are dropped and pasted wherever one is; a text, a picture, a folder 
 		await page.goto(`${page.url().split('#')[0]}#cut`);
 		await send(page, 'drop', { files: { 'name.csv': 'name,width\nPier,45\n' } });
 		await page.getByRole('heading', { name: 'What do these columns hold?' }).waitFor();
+	}));
+
+test('on a phone, what a list that a spreadsheet has spoiled would remove or replace is on the first screen', () =>
+	onStage({ viewport: phone, reducedMotion: 'reduce' }, async (stage) => {
+		const page = await stage.openShow();
+		await button(page, 'Load the example').click();
+		await button(page, 'Close').click();
+		const [program] = programs;
+		const back = savedText(await given(page, 'Export rows'), program!, ([head, ...rows]) => {
+			const price = head!.indexOf('price');
+			const without = rows.filter((_, place) => place !== 5);
+			return [head!, ...without.map((cells, place) => (place === 2 ? cells.with(price, '999') : cells))];
+		});
+		await button(page, 'Files').click();
+		await chooseFile(page, 'Import rows', 'back.csv', back);
+		const isOnFirstScreen = async (text: string | RegExp) => {
+			const box = await page.getByText(text).first().boundingBox();
+			return box !== null && box.y >= 0 && box.y + box.height <= phone.height;
+		};
+		await page.getByText('Removes 1 print: 6 Slipway, low water.').waitFor();
+		for (const text of [
+			'Removes 1 print: 6 Slipway, low water.',
+			'Replaces 1 cell: 3 Net store (price).',
+			/^\d+ editions look as if/,
+		])
+			expect([text, await isOnFirstScreen(text)]).toEqual([text, true]);
+		await button(page, 'Keep all of yours').click();
+		await page.getByText('Removes and replaces nothing here.').waitFor();
+		await button(page, 'Back to the suggestions').click();
+		await button(page, 'Import as chosen').click();
+		await page.getByText('29 rows read').waitFor();
+		const after = await given(page, 'Export rows');
+		expect([after.includes(',3/12,'), after.includes('-Mar'), after.includes('Slipway')]).toEqual([true, false, false]);
 	}));

@@ -4,6 +4,8 @@ import { daysInFigures, daysInPair, daysInWords, daysOfSerial, isSameDay, type N
 /** What a spreadsheet has done to a cell that nobody meant to change. */
 export type SpreadsheetChange = 'date' | 'time' | 'number' | 'letters' | 'lines' | 'error';
 
+/** Longer texts are not looked into at all: a cell of a megabyte must not hold up the page. */
+const longestLookedAt = 5000;
 /** No cell that a spreadsheet turns into something else is longer; only letters that are lost are looked for in longer ones. */
 const longestTurned = 80;
 
@@ -15,6 +17,7 @@ const longestTurned = 80;
  * @returns undefined where no spreadsheet makes the one of the other
  */
 export function madeBySpreadsheet(before: string, after: string): SpreadsheetChange | undefined {
+	if (Math.max(before.length, after.length) > longestLookedAt) return undefined;
 	const [was, is] = [before.trim(), after.trim()];
 	if (was === '' || is === '' || was === is) return undefined;
 	if (isErrorValue(is)) return 'error';
@@ -153,7 +156,7 @@ export const misreadText = (text: string): string => Array.from(text.normalize('
 
 /** Whether letters were lost: read in another encoding, or replaced by question marks. */
 function isSpoiled(before: string, after: string): boolean {
-	if (!/[^\0-\x7f]/.test(before)) return false;  
+	if (!/[^\0-\x7f]/.test(before)) return false;
 	const plain = before.normalize('NFC');
 	const bare = (text: string) => text.replaceAll('\u00a0', ' ');
 	if (bare(misreadText(plain)) === bare(after)) return true;

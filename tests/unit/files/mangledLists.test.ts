@@ -16,7 +16,7 @@ import { readColumns } from '../../../src/files/readColumns.ts';
 import { textOfFile } from '../../../src/files/textOfFile.ts';
 import { type ExpectedComparison, idOf, listColumns } from './mangledLists.ts';
 
-const held = (file: string) => readFileSync(resolve('shared', file));
+const held = (file: string) => readFileSync(resolve('shared/samples', file));
 const expectations = JSON.parse(held('mangled/expected.json').toString()) as readonly ExpectedComparison[];
 const { settings } = readSettings({ unit: 'mm', sizes: [{ name: 'Small', width: '500 mm', height: '400 mm' }] });
 let made = 0;
@@ -24,7 +24,7 @@ const makeId = () => `made ${++made}`;
 
 /** The example as it went out. */
 const out = ((): readonly Row[] => {
-	const example = readRows(held('samples/example.csv').toString(), settings, makeId);
+	const example = readRows(held('example.csv').toString(), settings, makeId);
 	if ('problem' in example) throw new Error(example.problem);
 	return example.rows.map(({ typed, units, extra }, at) => ({
 		id: idOf(at),
