@@ -1,7 +1,9 @@
 import type { ColumnName } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
+import { groupBy } from '../values/groupBy.ts';
 import { cellText } from './cellText.ts';
 import { isSameCell, type Meaning, type MergeColumn, spreadsheetChangeOf } from './cells.ts';
+import { numberKey } from './printWords.ts';
 
 /** What likeness is looked for in. */
 export interface LikenessOptions {
@@ -40,7 +42,7 @@ export function likeness(here: Row, there: Row, { inFile, meaning }: LikenessOpt
 
 const isBlank = ({ typed }: Row, name: ColumnName) => (typed[name] ?? '').trim() === '';
 
-/** The most pairs of rows that are compared: more prints of one title are found by all that they say, or not at all. */
+/** The most pairs of rows that are compared: more prints of one title are found by all that they say, or by their numbers. */
 const mostPairs = 40_000;
 
 /**
@@ -68,7 +70,7 @@ export function bestPairs(
 		if (same && may(likeness(same, row, options))) pair(same, row);
 	}
 	const [ours, theirs] = [here, there].map((rows) => rows.filter((row) => !paired.has(row))) as [Row[], Row[]];
-	if (ours.length * theirs.length > mostPairs) return pairs;
+	if (ours.length * theirs.length > mostPairs) return [...pairs, ...byNumberAlone(ours, theirs, options, may)];
 	const possible = ours.flatMap((one) =>
 		theirs.flatMap((other) => {
 			const alike = likeness(one, other, options);
@@ -92,6 +94,21 @@ export function bestPairs(
 		for (const { one, other } of open) paired.add(one).add(other);
 	}
 	return pairs;
+}
+
+/** Pairs rows whose number no other row on their side has. */
+function byNumberAlone(
+	here: readonly Row[],
+	there: readonly Row[],
+	options: LikenessOptions,
+	may: (alike: Likeness) => boolean,
+): readonly (readonly [here: Row, there: Row])[] {
+	const [ours, theirs] = [groupBy(here, numberKey), groupBy(there, numberKey)];
+	return [...theirs].flatMap(([number, [row, ...others]]) => {
+		const [one, ...more] = number === undefined ? [] : (ours.get(number) ?? []);
+		const isSole = one !== undefined && row !== undefined && others.length === 0 && more.length === 0;
+		return isSole && may(likeness(one, row, options)) ? [[one, row] as const] : [];
+	});
 }
 
 /** All that a row says in the columns of a file, but for its names. */
