@@ -98,6 +98,14 @@ export const offcutFields: readonly RecordField[] = [
 export function typedRecords(value: unknown): readonly Readonly<Record<string, unknown>>[] {
 	if (!Array.isArray(value)) return [];
 	return value.map((each: unknown) =>
-		typeof each === 'object' && each !== null ? (each as Readonly<Record<string, unknown>>) : {},
+		typeof each === 'object' && each !== null ? withWords(each as Readonly<Record<string, unknown>>) : {},
 	);
+}
+
+/** A record of which a list of words is one of the words of its field, as a file may have what comes with a frame. */
+function withWords(record: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
+	const { includes } = record;
+	if (!Array.isArray(includes)) return record;
+	const [first, ...others]: readonly unknown[] = includes;
+	return { ...record, includes: others.length > 0 ? 'both' : first };
 }

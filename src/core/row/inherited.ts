@@ -15,6 +15,12 @@ export interface Inherited {
 
 const nothing: Inherited = { mount: undefined, bottomWeight: undefined, overlap: undefined, reveal: undefined };
 
+/** What stands in for a blank mount cell: the show's size, or what the row's frame takes. */
+function mountOf({ mount }: Cells, shows: Size | undefined): Size | undefined {
+	if (mount.kind === 'size') return mount.isOfFrame ? mount.size : undefined;
+	return mount.kind === 'show' ? shows : undefined;
+}
+
 /**
  * What a row has from the show. A reveal, the row's or the show's, replaces the show's overlap; a row's overlap
  * that of the show's reveal.
@@ -27,7 +33,7 @@ export function inheritedBy(cells: Cells, { solved, cover }: Solution, settings:
 	const isShows =
 		mountSize !== undefined && (lies(mountSize.width, mountSize.height) || lies(mountSize.height, mountSize.width));
 	return {
-		mount: cells.mount.kind === 'show' && isShows ? mountSize : undefined,
+		mount: mountOf(cells, isShows ? mountSize : undefined),
 		bottomWeight: cells.bottomWeight === undefined ? bottomWeight : undefined,
 		overlap: cover.isOverlapInherited ? cover.overlap : undefined,
 		reveal: cells.reveal === undefined ? cover.reveal : undefined,

@@ -42,6 +42,15 @@ describe('the mount of a row is what its frame takes', () => {
 		expect(codesOf('picture 300 x 200, frame Oak, mount width 520', show)).toContain('adds-up');
 	});
 
+	test('it stands in a blank mount cell, as the show’s does', () => {
+		const mountOf = (line: string) => rowIn(line).inherited.mount;
+		expect(
+			sidesOf(mountOf('picture 300 x 200, frame Oak')?.width, mountOf('picture 300 x 200, frame Oak')?.height),
+		).toEqual([...[500, 400]]);
+		expect(sidesOf(mountOf('picture 300 x 200')?.width, mountOf('picture 300 x 200')?.height)).toEqual([600, 450]);
+		expect(mountOf('picture 300 x 200, mount 500 x 400')).toBeUndefined();
+	});
+
 	test('a frame that fails to say a size is pointed out where the mount asks for it', () => {
 		for (const line of ['mount frame', 'mount frame, frame Made', 'mount frame, frame none'])
 			expect(codesOf(`picture 300 x 200, ${line}`, show), line).toContain('needs-size');
