@@ -1,4 +1,7 @@
 import { type FileReport, givenOut, notGivenOut } from '../core/imports/fileReports.ts';
+import type { ToGet } from '../core/order/whatToGet.ts';
+import type { Row } from '../core/show/row.ts';
+import { writeToGet } from '../files/getCsv.ts';
 import { writeBackup } from '../files/backupFile.ts';
 import { writeRows } from '../files/csv.ts';
 import { makeId } from '../files/makeId.ts';
@@ -42,6 +45,17 @@ export async function giveRows(
 
 /** What a spreadsheet of this device expects between cells: a semicolon where the comma is that of a decimal. */
 const delimiterHere = (): ',' | ';' => (new Intl.NumberFormat().format(1.5).includes(',') ? ';' : ',');
+
+/** Hands out what is to be got as CSV: no copy of the show. @returns the name of the file */
+export async function giveToGet(session: Session, toGet: ToGet): Promise<string | undefined> {
+	const { show, settings } = session;
+	const text = writeToGet(toGet, settings, (place) => nameOfRow(show.rows[place]!, place));
+	return handOut([new File([text], fileName(`${show.name} to get`, 'csv'), { type: 'text/csv' })], 'save');
+}
+
+/** A print by its title, else its number or place. */
+const nameOfRow = ({ typed }: Row, place: number): string =>
+	typed.title?.trim() || typed.number?.trim() || `${place + 1}`;
 
 /** Hands out the whole show as one file. @returns its name; undefined where the person has put it off */
 export async function giveShow(session: Session, way: Way = 'save'): Promise<string | undefined> {

@@ -1,7 +1,18 @@
 /** A place in the app, named by what one does there. */
-export type Place = 'shows' | 'prints' | 'across' | 'settings' | 'boards' | 'bench' | 'cut' | 'knife' | 'paper';
+export type Place = 'shows' | 'prints' | 'across' | 'settings' | 'boards' | 'get' | 'bench' | 'cut' | 'knife' | 'paper';
 
-const places: readonly Place[] = ['shows', 'prints', 'across', 'settings', 'boards', 'bench', 'cut', 'knife', 'paper'];
+const places: readonly Place[] = [
+	'shows',
+	'prints',
+	'across',
+	'settings',
+	'boards',
+	'get',
+	'bench',
+	'cut',
+	'knife',
+	'paper',
+];
 
 /** The place that is open, as the address names it after its `#`, so that the back button works. */
 export class Places {

@@ -208,6 +208,15 @@ export const screens: readonly Screen[] = [
 		},
 	},
 	{
+		name: 'to-get',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Boards');
+			await page.getByRole('link', { name: 'What to get' }).click();
+			await page.getByRole('heading', { name: /^Total/ }).waitFor();
+		},
+	},
+	{
 		name: 'boards-empty',
 		open: async (page) => {
 			await press(page, 'Start typing');

@@ -1,0 +1,38 @@
+import { formatLength, formatSize, type Scale } from '../length/formatLength.ts';
+import { type Length, mmPerMetre, toMm } from '../length/length.ts';
+import type { GetKind, GetLine } from './getLine.ts';
+
+/** What each kind of thing is called above its lines. */
+export const kindWords: Readonly<Record<GetKind, string>> = {
+	board: 'Boards',
+	glazing: 'Glazing',
+	backing: 'Backing',
+	frame: 'Frames',
+	stick: 'Moulding',
+	paper: 'Papers',
+	spacer: 'Spacer',
+	tape: 'Sealing tape',
+	cord: 'Cord',
+	rings: 'Rings',
+	bumpers: 'Bumpers',
+	hinges: 'Hinges',
+	labels: 'Labels',
+};
+
+/** An amount as it is said: pieces, or metres to a centimetre, up. */
+export const amountWords = (value: number, { isByLength }: Pick<GetLine, 'isByLength'>): string =>
+	isByLength ? `${(Math.ceil((toMm(value as Length) / mmPerMetre) * 100 - 1e-9) / 100).toFixed(2)} m` : `${value}`;
+
+/** How large one of it is; nothing where that is not said. */
+export function sizeWords({ size }: Pick<GetLine, 'size'>, scale: Scale): string {
+	if (!size?.width) return '';
+	return size.height ? formatSize(size.width, size.height, scale) : `${formatLength(size.width, scale)} ${scale.unit}`;
+}
+
+/** What has to be bought, in packs: `2 packs of 5`, `3`, or that nothing has. */
+export function packsWords(line: GetLine): string {
+	if (line.packs === 0) return 'none';
+	const isSingle = line.isByLength ? toMm(line.pack as Length) === mmPerMetre : line.pack === 1;
+	if (isSingle) return line.isByLength ? `${line.packs} m` : `${line.packs}`;
+	return `${line.packs} ${line.packs === 1 ? 'pack' : 'packs'} of ${amountWords(line.pack, line)}`;
+}
