@@ -7,7 +7,7 @@ import { paste, press, startTyping, withPrints } from './prints.ts';
 const play = oneStage();
 
 const heightOf = async (page: Page, selector: string) => (await page.locator(selector).boundingBox())?.height ?? 0;
-const front = (page: Page) => page.getByRole('img', { name: 'Front' });
+const front = (page: Page) => page.getByRole('img', { name: /^Front/ });
 const back = (page: Page) => page.getByRole('img', { name: 'Back, mirrored' });
 
 test('a print whose measures do not add up is drawn as an outline, and the caption says so', () =>

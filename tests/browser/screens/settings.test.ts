@@ -8,7 +8,7 @@ test('a changed setting works every row out anew, is kept, and can be undone', (
 	play(async (page) => {
 		await withPrints(page, [['Low water', '456', '306']]);
 		await page.getByRole('link', { name: 'Settings' }).click();
-		await page.getByRole('textbox', { name: 'Mount size' }).fill('600 x 450');
+		await page.getByRole('combobox', { name: 'Mount size' }).fill('600 x 450');
 		await page.getByRole('textbox', { name: 'Border', exact: true }).fill('7 cm');
 		await page.getByRole('textbox', { name: 'Bottom weight' }).fill('12 %');
 		await press(page, 'Tab');
@@ -26,11 +26,11 @@ test('undo takes a setting back', () =>
 		await withPrints(page, [['Low water', '300', '200']]);
 		const before = await seen(page, 0, 'side');
 		await page.getByRole('link', { name: 'Settings' }).click();
-		await page.getByRole('textbox', { name: 'Mount size' }).fill('600 x 450');
+		await page.getByRole('combobox', { name: 'Mount size' }).fill('600 x 450');
 		await press(page, 'Tab');
-		expect(await page.getByRole('textbox', { name: 'Mount size' }).inputValue()).toBe('600 x 450');
+		expect(await page.getByRole('combobox', { name: 'Mount size' }).inputValue()).toBe('600 x 450');
 		await page.getByRole('button', { name: /^Undo: change mount size/ }).click();
-		await expect.poll(() => page.getByRole('textbox', { name: 'Mount size' }).inputValue()).toBe('');
+		await expect.poll(() => page.getByRole('combobox', { name: 'Mount size' }).inputValue()).toBe('');
 		await page.getByRole('link', { name: 'Prints' }).click();
 		await expect.poll(() => seen(page, 0, 'side')).toBe(before);
 	}));
