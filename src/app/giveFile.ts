@@ -55,7 +55,7 @@ export async function giveToGet(session: Session, toGet: ToGet): Promise<string 
 
 /** A print by its title, else its number or place. */
 const nameOfRow = ({ typed }: Row, place: number): string =>
-	typed.title?.trim() || typed.number?.trim() || `${place + 1}`;
+	[typed.title, typed.number].map((text) => text?.trim() ?? '').find((text) => text !== '') ?? `${place + 1}`;
 
 /** Hands out the whole show as one file. @returns its name; undefined where the person has put it off */
 export async function giveShow(session: Session, way: Way = 'save'): Promise<string | undefined> {

@@ -106,6 +106,6 @@ export function typedRecords(value: unknown): readonly Readonly<Record<string, u
 function withWords(record: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
 	const { includes } = record;
 	if (!Array.isArray(includes)) return record;
-	const [first, ...others]: readonly unknown[] = includes;
+	const [first, ...others] = includes as readonly unknown[];
 	return { ...record, includes: others.length > 0 ? 'both' : first };
 }

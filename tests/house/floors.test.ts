@@ -48,8 +48,11 @@ describe('imports', () => {
 		['advice', ['row', 'findings'], ['reasons', 'harmonise', 'bench']],
 		['reasons', ['row', 'findings'], ['advice', 'harmonise', 'sheets']],
 		['harmonise', ['row', 'findings'], ['advice', 'reasons', 'bench']],
+		['frameChoice', ['row', 'findings'], ['advice', 'harmonise', 'sticks']],
 		['bench', ['row', 'findings'], ['sheets', 'grid', 'merge']],
-		['sheets', ['stock', 'row', 'findings'], ['bench', 'grid', 'merge']],
+		['sheets', ['stock', 'row', 'findings'], ['bench', 'sticks', 'grid', 'merge']],
+		['sticks', ['stock', 'row'], ['bench', 'sheets', 'order']],
+		['order', ['row', 'sheets', 'sticks'], ['grid', 'merge']],
 		['grid', ['commands', 'findings', 'bench', 'sheets'], ['merge']],
 		['merge', ['show', 'imports', 'bench', 'sheets'], ['grid']],
 	];

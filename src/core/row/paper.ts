@@ -57,7 +57,7 @@ export function paperAsItLies(
 	paper: PaperCell,
 	picture: Size | undefined,
 	blank: LeftBlank,
-	otherwise: Way = undefined,
+	otherwise?: Way,
 ): Size | undefined {
 	const { width, height } = paper;
 	const way = picture ? wayOf(picture) : otherwise;

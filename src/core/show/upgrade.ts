@@ -100,8 +100,8 @@ export const hasFrameSize = (settings: unknown): boolean => withoutFrameSize(set
  * @returns the same object if nothing changes
  */
 export function rowBeforeFrames<Row>(row: Row, hasSize: boolean): Row {
-	if (!isRecord(row) || !isRecord(row['typed'])) return row;
-	const typed: Stored = row['typed'];
+	const typed: unknown = isRecord(row) ? row['typed'] : undefined;
+	if (!isRecord(typed)) return row;
 	const isBlank = (column: string) => typeof typed[column] !== 'string' || typed[column].trim() === '';
 	const isFramed = !isBlank('frame') && (typed['frame'] as string).trim().toLowerCase() !== unframed;
 	const changed = Object.fromEntries([

@@ -30,7 +30,7 @@ export function searchSticks(
 	const sticks: Filling[] = [];
 	const refuted = new Set<string>();
 	let steps = 0;
-	let isCutShort = false;
+	const search = { isCutShort: false };
 
 	/** Fills the sticks that are left. */
 	function next(sticksLeft: number, spareLeft: readonly number[]): boolean {
@@ -46,8 +46,8 @@ export function searchSticks(
 		};
 		/** Adds legs of a type and of shorter ones; `room` is what is left of the stick. */
 		const fill = (type: number, room: number): boolean => {
-			if (++steps > mostSteps || (steps % stepsBetweenLooks === 0 && isTimeUp())) isCutShort = true;
-			if (isCutShort) return false;
+			if (++steps > mostSteps || (steps % stepsBetweenLooks === 0 && isTimeUp())) search.isCutShort = true;
+			if (search.isCutShort) return false;
 			if (type === types.length) {
 				if (types.some(({ size }, place) => left[place]! > 0 && size <= room)) return false;
 				const unused = measures.map(({ worths, held }, place) => {
@@ -73,10 +73,10 @@ export function searchSticks(
 			return false;
 		};
 		if (fill(first, stick)) return true;
-		if (!isCutShort) refuted.add(key);
+		if (!search.isCutShort) refuted.add(key);
 		return false;
 	}
 
 	if (next(count, spare)) return sticks;
-	return isCutShort ? 'unknown' : 'impossible';
+	return search.isCutShort ? 'unknown' : 'impossible';
 }

@@ -32,7 +32,7 @@ export function stickProblem(job: StickJob): StickProblem {
 		const size = leg.length + saw;
 		byLength.set(size, [...(byLength.get(size) ?? []), leg]);
 	}
-	const unit = [...byLength.keys()].reduce(greatestCommonDivisor, stick as number) || 1;
+	const unit = [...byLength.keys()].reduce<number>(greatestCommonDivisor, stick) || 1;
 	const types = [...byLength].map(([size, legs]) => ({ size: size / unit, legs })).sort((a, b) => b.size - a.size);
 	return { stick: stick / unit, types };
 }

@@ -111,7 +111,8 @@ function make(grid: GridState, session: Session, done: Gesture): void {
 				);
 			return grid.blocks.fillDrawn();
 		case 'add':
-			return grid.rowEdits.add(Math.min(done.place, rows));
+			grid.rowEdits.add(Math.min(done.place, rows));
+			return;
 		case 'move':
 			return grid.rowEdits.moveTo(Math.min(done.place, rows));
 		case 'sort':

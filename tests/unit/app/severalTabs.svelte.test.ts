@@ -84,7 +84,7 @@ async function rowsOnDisk(databaseName: string): Promise<ReadonlyMap<string, Row
 	const [keys, values] = [rows.getAllKeys(), rows.getAll()];
 	await new Promise((resolve) => (values.onsuccess = resolve));
 	db.close();
-	return new Map(keys.result.map((key, place) => [`${key as unknown as string}`, values.result[place] as Row]));
+	return new Map(keys.result.map((key, place) => [String(key), values.result[place] as Row]));
 }
 
 const isIn = (rows: ReadonlyMap<string, Row>, { showId, rowId, column, text }: Text): boolean =>
@@ -246,7 +246,9 @@ class Play {
 		const update: Update = new Update(
 			() => Promise.resolve(update.wasReplaced()),
 			() => old.session.whenSaved(),
-			() => (reloading = this.#reloads(tab, old)),
+			() => {
+				reloading = this.#reloads(tab, old);
+			},
 		);
 		await update.apply().catch(() => undefined);
 		await reloading;

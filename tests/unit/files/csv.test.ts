@@ -475,7 +475,7 @@ const anyRows = (hasUnits: boolean): fc.Arbitrary<Row[]> =>
 			}),
 		);
 
-const options: fc.Arbitrary<Required<WriteOptions>> = fc.record({
+const options: fc.Arbitrary<Required<Omit<WriteOptions, 'isForSpreadsheet'>>> = fc.record({
 	delimiter: fc.constantFrom(',', ';', '\t', '|'),
 	lineEnd: fc.constantFrom('\r\n', '\n', '\r'),
 	hasIds: fc.constant(true),

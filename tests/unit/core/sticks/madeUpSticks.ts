@@ -62,4 +62,4 @@ export const smallJobs: fc.Arbitrary<StickJob> = fc
 
 /** The lengths of a job's legs with their saw, those left out that no stick gives. */
 export const takenOf = ({ legs, saw, stick }: StickJob): readonly number[] =>
-	legs.map(({ length }): number => length + saw).filter((taken) => taken <= (stick as Length));
+	legs.map(({ length }): number => length + saw).filter((taken) => taken <= stick);
