@@ -100,14 +100,16 @@ export const hasFrameSize = (settings: unknown): boolean => withoutFrameSize(set
  * @returns the same object if nothing changes
  */
 export function rowBeforeFrames<Row>(row: Row, hasSize: boolean): Row {
-	const typed: unknown = isRecord(row) ? row['typed'] : undefined;
+	const stored: unknown = row;
+	const typed = isRecord(stored) ? stored['typed'] : undefined;
 	if (!isRecord(typed)) return row;
 	const isBlank = (column: string) => typeof typed[column] !== 'string' || typed[column].trim() === '';
 	const isFramed = !isBlank('frame') && (typed['frame'] as string).trim().toLowerCase() !== unframed;
-	const changed = Object.fromEntries([
-		...(isFramed && isBlank('mount') ? [['mount', 'show']] : []),
-		...['mount', 'paper'].flatMap((column) => (hasSize && isFrameWord(typed[column]) ? [[column, frameSizeName]] : [])),
-	]);
+	const renamed = ['mount', 'paper'].filter((column) => hasSize && isFrameWord(typed[column]));
+	const changed: Record<string, string> = {
+		...(isFramed && isBlank('mount') && { mount: 'show' }),
+		...Object.fromEntries(renamed.map((column): [string, string] => [column, frameSizeName])),
+	};
 	return Object.keys(changed).length === 0 ? row : { ...row, typed: { ...typed, ...changed } };
 }
 

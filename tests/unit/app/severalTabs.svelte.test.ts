@@ -84,7 +84,7 @@ async function rowsOnDisk(databaseName: string): Promise<ReadonlyMap<string, Row
 	const [keys, values] = [rows.getAllKeys(), rows.getAll()];
 	await new Promise((resolve) => (values.onsuccess = resolve));
 	db.close();
-	return new Map(keys.result.map((key, place) => [String(key), values.result[place] as Row]));
+	return new Map(keys.result.map((key, place) => [(key as readonly string[]).join(','), values.result[place] as Row]));
 }
 
 const isIn = (rows: ReadonlyMap<string, Row>, { showId, rowId, column, text }: Text): boolean =>

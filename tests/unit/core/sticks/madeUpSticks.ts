@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { type Length, mm } from '../../../../src/core/length/length.ts';
+import { mm } from '../../../../src/core/length/length.ts';
 import type { Leg, StickJob, StickPlan } from '../../../../src/core/sticks/stickPlan.ts';
 import { expect } from 'vitest';
 
