@@ -6,6 +6,8 @@ import { cell, paste, press, withPrints } from './screens/prints.ts';
 
 /** How often the browser is killed; `npm run soak` does it often enough to mean something. */
 const kills = isSoak ? 100 : 3;
+/** How long all of them may take, on a slow machine too. */
+const mostMs = kills * 60_000;
 
 /** What is on disk, each record as a text. */
 interface OnDisk {
@@ -76,39 +78,45 @@ const deeds: readonly ((page: Page, round: number, at: number) => Promise<void>)
 	},
 ];
 
-test(`of ${kills} browsers killed while typing, importing or ticking off, each has everything that was called saved`, async () => {
-	let held = 0;
-	await onStage({ hasProfile: true }, async (stage) => {
-		let page = await stage.openShow();
-		await withPrints(page, [
-			['Low water', '376', '251'],
-			['Kiln door', '376', '251'], // of one size: cut in one step
-		]);
-		for (let round = 0; round < kills; round++) {
-			const deed = deeds[round % deeds.length]!;
-			let saved: OnDisk = { rows: [], ticks: [] };
-			for (let at = 0; at <= round % 3; at++) {
-				await deed(page, round, at);
-				await page
-					.getByText(/^Saved/)
-					.first()
-					.waitFor();
-				saved = await onDisk(page);
+test(
+	`of ${kills} browsers killed while typing, importing or ticking off, each has everything that was called saved`,
+	async () => {
+		let held = 0;
+		await onStage({ hasProfile: true }, async (stage) => {
+			let page = await stage.openShow();
+			await withPrints(page, [
+				['Low water', '376', '251'],
+				['Kiln door', '376', '251'], // of one size: cut in one step
+			]);
+			for (let round = 0; round < kills; round++) {
+				const deed = deeds[round % deeds.length]!;
+				let saved: OnDisk = { rows: [], ticks: [] };
+				for (let at = 0; at <= round % 3; at++) {
+					await deed(page, round, at);
+					await page
+						.getByText(/^Saved/)
+						.first()
+						.waitFor();
+					saved = await onDisk(page);
+				}
+				await deed(page, round, lastDeed); // this one may be there, or not: it was not called saved
+				await stage.killBrowser();
+				await stage.openBrowser();
+				page = await stage.openApp();
+				await page.getByRole('button').first().waitFor();
+				const kept = await onDisk(page);
+				const { rows } = kept;
+				const lost = saved.rows.filter(
+					(each) => !rows.includes(each) && !rows.includes(withNote(each, lastNote(round))),
+				);
+				expect([...lost, ...otherTicks(saved, kept)], `round ${round}`).toEqual([]);
+				held++;
+				await page.evaluate(() => (location.hash = 'prints'));
+				await page.getByRole('gridcell').first().waitFor();
 			}
-			await deed(page, round, lastDeed); // this one may be there, or not: it was not called saved
-			await stage.killBrowser();
-			await stage.openBrowser();
-			page = await stage.openApp();
-			await page.getByRole('button').first().waitFor();
-			const kept = await onDisk(page);
-			const { rows } = kept;
-			const lost = saved.rows.filter((each) => !rows.includes(each) && !rows.includes(withNote(each, lastNote(round))));
-			expect([...lost, ...otherTicks(saved, kept)], `round ${round}`).toEqual([]);
-			held++;
-			await page.evaluate(() => (location.hash = 'prints'));
-			await page.getByRole('gridcell').first().waitFor();
-		}
-		stage.problems.splice(0); // what a killed browser leaves in the console
-	});
-	expect(held).toBe(kills);
-});
+			stage.problems.splice(0); // what a killed browser leaves in the console
+		});
+		expect(held).toBe(kills);
+	},
+	mostMs,
+);

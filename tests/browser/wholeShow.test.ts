@@ -15,6 +15,8 @@ const settings = [
 	['Overlap', '4'],
 	['Uneven borders', '25 %'],
 ] as const;
+/** Further than from any field of the settings round to the one before it. */
+const mostTabs = 200;
 const size = [
 	['Name, new size', 'Small'],
 	['Width, new size', '520'],
@@ -53,7 +55,7 @@ describe('by touch alone', () => {
 			const button = (name: string | RegExp) => page.getByRole('button', { name }).first();
 			// What an on-screen keyboard types comes in as text, without keys.
 			const type = async (label: string, text: string) => {
-				await page.getByRole('textbox', { name: label, exact: true }).tap();
+				await page.getByLabel(label, { exact: true }).first().tap();
 				await page.keyboard.insertText(text);
 			};
 			await page.getByRole('link', { name: 'Settings' }).tap();
@@ -87,7 +89,7 @@ describe('by keyboard alone', () => {
 			/** Goes on with Tab until the focus is on what has a name. */
 			const tabTo = async (name: string, key = 'Tab') => {
 				const passed: string[] = [];
-				for (let turn = 0; turn < 70; turn++) {
+				for (let turn = 0; turn < mostTabs; turn++) {
 					await press(page, key);
 					const label = await page.evaluate(() => {
 						const element = document.activeElement as HTMLInputElement | null;

@@ -117,7 +117,7 @@ test('a sheet marked as cut stays over a reload, undo takes it back; a spoilt on
 		expect(await pieces(page, 'Chalk')).toBe(count);
 		expect(await axeProblems(page)).toEqual([]);
 		await page
-			.getByRole('button', { name: /^Spoilt: .* 1$/ })
+			.getByRole('button', { name: /^Spoilt: .* 1\b/ })
 			.first()
 			.tap();
 		await page.getByText('(spoilt)').waitFor();
