@@ -20,8 +20,9 @@ const sideWord = String.raw`(?:h|w|b|height|width|high|wide)`;
 const side = (name: string) =>
 	String.raw`(?:(?<${name}Before>(?<![a-z])${sideWord})[\s.:=]*)?(?<${name}>${figures}${unit})(?:\s*\(?(?<${name}Behind>${sideWord})(?![a-z])\)?)?`;
 /** Two lengths with a sign between them, each with the word for its side before or behind it, or with none. */
-const sizePattern = () =>
-	new RegExp(String.raw`${side('first')}\s*(?:x|×|by|\*)\s*${side('second')}(?<unit>${unit})`, 'gi');
+const sizePattern = new RegExp(String.raw`${side('first')}\s*(?:x|×|by|\*)\s*${side('second')}(?<unit>${unit})`, 'gi');
+/** What every size has, looked for first: a long list has many cells, and few sizes. */
+const twoFigures = /\d[^]*?(?:x|×|by|\*)[^]*?\d/i;
 
 /** The words that say what a size is of. */
 const words: readonly (readonly [of: DimensionOf, pattern: RegExp])[] = [
@@ -42,10 +43,10 @@ const ofWords = (text: string): DimensionOf | undefined => words.find(([, patter
  * @param isHeightFirst whether the list says that the height stands first
  */
 export function dimensionsIn(text: string, isHeightFirst = false): readonly Dimension[] {
-	if (text.length > longestCell || !/\d/.test(text)) return [];
+	if (text.length > longestCell || !twoFigures.test(text)) return [];
 	const found: Dimension[] = [];
 	let end = 0;
-	for (const match of text.matchAll(sizePattern())) {
+	for (const match of text.matchAll(sizePattern)) {
 		const groups = match.groups!;
 		const before = text.slice(end, match.index);
 		const behind = /^\s*\(([^()\d]{1,40})\)/.exec(text.slice(match.index + match[0].length));
