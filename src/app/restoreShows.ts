@@ -1,23 +1,20 @@
+import { type FileReport, restored } from '../core/imports/fileReports.ts';
 import type { Show } from '../core/show/show.ts';
 import { isSameShow, type StandingOfShow } from './backupStandings.ts';
 import type { Shelf } from './shelf.svelte.ts';
 
-/** What has come back of a backup. */
-interface Restored {
-	readonly names: readonly string[];
-	/** Whether all that was missing is back; `problem` of the shelf says why not. */
-	readonly isWhole: boolean;
-}
-
-/** Puts back the shows of a backup that this device lacks, up to the first that cannot be kept. */
-export async function restoreShows(shelf: Shelf, shows: readonly StandingOfShow[]): Promise<Restored> {
+/**
+ * Puts back the shows of a backup that this device lacks, up to the first that cannot be kept.
+ * @returns what has come of it
+ */
+export async function restoreShows(shelf: Shelf, shows: readonly StandingOfShow[]): Promise<FileReport> {
 	const missing = shows.filter(({ standing }) => standing === 'missing');
 	const names: string[] = [];
 	for (const { show, isArchived } of missing) {
 		if (!(await putBack(shelf, show, isArchived))) break;
 		names.push(show.name);
 	}
-	return { names, isWhole: names.length === missing.length };
+	return restored(names, names.length === missing.length ? undefined : shelf.problem);
 }
 
 /** Puts a show back; one that was deleted comes back as it was, or stays so beside this one where that is another. */

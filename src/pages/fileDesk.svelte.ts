@@ -1,9 +1,7 @@
-import { countPrints } from '../core/show/blankRow.ts';
 import type { ColumnOfFile } from '../ui/exchange/columnOfFile.ts';
 import { keptColumns, matchKept } from '../app/keptColumns.ts';
 import { chooseFile } from '../app/chooseFile.ts';
 import { compareShow } from '../app/compareShow.ts';
-import { giveBackup, giveRows, giveShow, type ListFor, reportOfGiving, type Way } from '../app/giveFile.ts';
 import type { MergeReview } from '../app/mergeReview.svelte.ts';
 import type { Session } from '../app/session.svelte.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
@@ -16,7 +14,6 @@ import {
 	importReviewed,
 	type ImportOptions,
 	type ImportOutcome,
-	keepImported,
 	loadExample,
 } from '../app/importFile.ts';
 import {
@@ -30,19 +27,14 @@ import {
 	openUnlessLeft,
 	type Origin,
 } from '../app/incoming.ts';
+import { openBeside } from '../app/openBeside.ts';
 import type { StandingOfShow } from '../app/backupStandings.ts';
 import { restoreShows } from '../app/restoreShows.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
-import {
-	type FileReport,
-	notRead,
-	restored,
-	rowsInWords,
-	settingsApplied,
-	showOpened,
-} from '../core/imports/fileReports.ts';
+import { type FileReport, notRead, settingsApplied } from '../core/imports/fileReports.ts';
 import type { Reading } from '../core/length/reading.ts';
 import type { Show } from '../core/show/show.ts';
+import { FilesOut } from './filesOut.ts';
 import { FileWork, type Progress } from './fileWork.svelte.ts';
 import { isStillSaid, type LastReport, lastReport } from './lastReport.ts';
 
@@ -52,7 +44,7 @@ export type Step =
 	/** Columns of other programs that were kept with the prints. */
 	| { readonly kind: 'kept'; readonly columns: readonly ColumnOfFile[] };
 
-/** Where files and pasted rows come in and go out, and what there is to say about the last that came in. */
+/** Where files and pasted rows come in, and what there is to say about the last that came in or went out. */
 export class FileDesk {
 	readonly #shelf: Shelf;
 	/** Whether the ways in and out are shown. */
@@ -60,6 +52,8 @@ export class FileDesk {
 	#last = $state.raw<LastReport>();
 	#step = $state.raw<Step>();
 	readonly #running = new FileWork();
+	/** Where rows, the show and all shows go out. */
+	readonly out: FilesOut;
 	/** The list that came in last, while it may be read again. */
 	#list: IncomingList | undefined;
 	/** How many files came with the one that is imported, and are not looked at. */
@@ -71,6 +65,7 @@ export class FileDesk {
 
 	constructor(shelf: Shelf) {
 		this.#shelf = shelf;
+		this.out = new FilesOut(shelf, (report) => this.#tell(report));
 	}
 
 	get #session(): Session {
@@ -207,21 +202,6 @@ export class FileDesk {
 		return this.#import(nameOfPasted, (signal) => openPasted(text, signal));
 	}
 
-	async export(way?: Way, listFor?: ListFor): Promise<void> {
-		const session = this.#session;
-		await this.#give(rowsInWords(countPrints(session.show.rows)), () => giveRows(session, way, listFor));
-	}
-
-	async save(way?: Way): Promise<void> {
-		const session = this.#session;
-		await this.#give('The show', () => giveShow(session, way));
-	}
-
-	/** Gives all shows in one file. */
-	async backUp(way?: Way): Promise<void> {
-		await this.#give('All shows', () => giveBackup(this.#shelf, way));
-	}
-
 	/** Makes the settings that rows of a file were worked out with those of the show. */
 	applySettings(change: Readonly<Record<string, unknown>>): void {
 		const step = this.#session.do((show) => changeSettings(show, change, 'Use settings of the file'));
@@ -250,13 +230,9 @@ export class FileDesk {
 
 	/** Puts a show of a file on the shelf and opens it. */
 	async openBeside(show: Omit<Show, 'id'>, fileName: string): Promise<void> {
-		const named = { ...show, name: this.#shelf.freeName(show.name) };
-		const id = await this.#shelf.add([named]);
+		const report = await openBeside(this.#shelf, show, fileName);
 		this.#step = undefined;
-		if (id === undefined || !(await this.#shelf.open(id)))
-			return this.#tell(notRead(`“${fileName}”`, this.#shelf.problem ?? ''));
-		await keepImported(this.#session, fileName);
-		this.#tell(showOpened(named.name, show.rows.length, false));
+		this.#tell(report);
 	}
 
 	/** Compares a show of a file with the open one, or with the one of that id. */
@@ -269,9 +245,9 @@ export class FileDesk {
 
 	/** Puts back the shows of a backup that this device lacks. */
 	async restore(shows: readonly StandingOfShow[]): Promise<void> {
-		const { names, isWhole } = await restoreShows(this.#shelf, shows);
+		const report = await restoreShows(this.#shelf, shows);
 		this.#step = undefined;
-		this.#tell(restored(names, isWhole ? undefined : this.#shelf.problem));
+		this.#tell(report);
 	}
 
 	async #import(
@@ -310,13 +286,6 @@ export class FileDesk {
 			this.isOpen = false;
 		});
 		this.#letGo();
-	}
-
-	/** Gives something out, and says what has come of it; not on another show, which has been opened meanwhile. */
-	async #give(what: string, give: () => Promise<string | undefined>): Promise<void> {
-		const session = this.#session;
-		const report = await reportOfGiving(what, give());
-		if (report && session === this.#session) this.#tell(report);
 	}
 
 	/**

@@ -201,7 +201,7 @@ test('a backup that fails is told', async () => {
 	const { shelf } = await spring('failing');
 	const desk = new FileDesk(shelf);
 	vi.spyOn(shelf, 'read').mockRejectedValue(new DOMException('gone', 'UnknownError'));
-	await desk.backUp();
+	await desk.out.backUp();
 	expect(desk.report).toMatchObject({ title: 'All shows could not be saved', isProblem: true });
 	vi.restoreAllMocks();
 });

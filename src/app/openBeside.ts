@@ -1,0 +1,13 @@
+import { type FileReport, notRead, showOpened } from '../core/imports/fileReports.ts';
+import type { Show } from '../core/show/show.ts';
+import { keepImported } from './importFile.ts';
+import type { Shelf } from './shelf.svelte.ts';
+
+/** Puts a show of a file on the shelf, under a name of its own, and opens it. @returns what has come of it */
+export async function openBeside(shelf: Shelf, show: Omit<Show, 'id'>, fileName: string): Promise<FileReport> {
+	const named = { ...show, name: shelf.freeName(show.name) };
+	const id = await shelf.add([named]);
+	if (id === undefined || !(await shelf.open(id))) return notRead(`“${fileName}”`, shelf.problem ?? '');
+	await keepImported(shelf.session, fileName);
+	return showOpened(named.name, show.rows.length, false);
+}

@@ -1,0 +1,40 @@
+import { giveBackup, giveRows, giveShow, type ListFor, reportOfGiving, type Way } from '../app/giveFile.ts';
+import type { Shelf } from '../app/shelf.svelte.ts';
+import { type FileReport, rowsInWords } from '../core/imports/fileReports.ts';
+import { countPrints } from '../core/show/blankRow.ts';
+
+/** The ways out of the app: the rows, the show or all shows as a file. */
+export class FilesOut {
+	readonly #shelf: Shelf;
+	readonly #tell: (report: FileReport) => void;
+
+	/** @param tell says what has come of it */
+	constructor(shelf: Shelf, tell: (report: FileReport) => void) {
+		this.#shelf = shelf;
+		this.#tell = tell;
+	}
+
+	/** The rows of the open show, as CSV. */
+	async export(way?: Way, listFor?: ListFor): Promise<void> {
+		const { session } = this.#shelf;
+		await this.#give(rowsInWords(countPrints(session.show.rows)), () => giveRows(session, way, listFor));
+	}
+
+	/** The open show, with all that is in it. */
+	async save(way?: Way): Promise<void> {
+		const { session } = this.#shelf;
+		await this.#give('The show', () => giveShow(session, way));
+	}
+
+	/** All shows in one file. */
+	async backUp(way?: Way): Promise<void> {
+		await this.#give('All shows', () => giveBackup(this.#shelf, way));
+	}
+
+	/** Gives something out, and says what has come of it; not on another show, which has been opened meanwhile. */
+	async #give(what: string, give: () => Promise<string | undefined>): Promise<void> {
+		const { session } = this.#shelf;
+		const report = await reportOfGiving(what, give());
+		if (report && session === this.#shelf.session) this.#tell(report);
+	}
+}
