@@ -1,6 +1,7 @@
-import { giveBackup, giveRows, giveShow, type ListFor, reportOfGiving, type Way } from '../app/giveFile.ts';
+import { giveBackup, giveRows, giveShow, giveToGet, type ListFor, reportOfGiving, type Way } from '../app/giveFile.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
 import { type FileReport, rowsInWords } from '../core/imports/fileReports.ts';
+import type { ToGet } from '../core/order/whatToGet.ts';
 import { countPrints } from '../core/show/blankRow.ts';
 
 /** The ways out of the app: the rows, the show or all shows as a file. */
@@ -29,6 +30,12 @@ export class FilesOut {
 	/** All shows in one file. */
 	async backUp(way?: Way): Promise<void> {
 		await this.#give('All shows', () => giveBackup(this.#shelf, way));
+	}
+
+	/** What is to be got for the open show, as CSV. */
+	async getList(toGet: ToGet): Promise<void> {
+		const { session } = this.#shelf;
+		await this.#give('The list', () => giveToGet(session, toGet));
 	}
 
 	/** Gives something out, and says what has come of it; not on another show, which has been opened meanwhile. */

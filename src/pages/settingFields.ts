@@ -117,7 +117,7 @@ export function byDefault(key: string, unit: Unit): string {
 
 /** The settings that have a field elsewhere on the screen, by their keys or by what their keys begin with. */
 const otherFields =
-	/^(?:(?:sizes|boards|offcuts|frames|glazing|backing|supplies)\[|undermount$|backingSmaller$|currency$|spares$|bench\.(?:greatest|least|correction|overcut|slipBoard|bladeEvery)$)/;
+	/^(?:(?:sizes|boards|offcuts|frames|papers|glazing|backing|supplies)\[|undermount$|backingSmaller$|currency$|spares$|bench\.(?:greatest|least|correction|overcut|slipBoard|bladeEvery)$)/;
 
 /** Whether the problem of a setting is said beside a field, where it can be typed again. */
 export const hasField = (key: string): boolean =>

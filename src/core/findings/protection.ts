@@ -15,8 +15,9 @@ const loose: readonly unknown[] = ['pastel', 'charcoal'];
 export const touchesGlass: Finder = (context) => {
 	const { read, hasMount, words } = context;
 	const { innerMount, spacer = zero, isFloat } = read.cells;
-	const { surface, glazing } = words;
-	if (glazing === 'none') return [];
+	const { surface } = words;
+	if (words.glazing === 'none') return [];
+	const glazing = context.materials.glazing?.usual ?? words.glazing;
 	const found = (level: 'stop' | 'look', figures: () => FiguresByCode['touches-glass']): readonly Found[] => [
 		{
 			code: 'touches-glass',

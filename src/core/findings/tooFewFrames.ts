@@ -30,7 +30,7 @@ export function withTooFewFrames(results: readonly RowResult[], settings: Settin
 		byFrame.set(frame, wanted);
 	});
 	const short = [...byFrame.values()].flatMap(({ frame, places, copies, legs }) => {
-		const wanted = frame.size ? copies : sticksFor(legs, frame.stick!, frame.count!);
+		const wanted = frame.size ? copies : leastSticks(legs, frame.stick!);
 		return wanted > frame.count! ? [{ frame, places, wanted }] : [];
 	});
 	if (short.length === 0) return results;
@@ -41,21 +41,13 @@ export function withTooFewFrames(results: readonly RowResult[], settings: Settin
 }
 
 /**
- * How many sticks legs take, each put, longest first, into the first stick that has room: no more than that are needed.
- * Where their lengths alone are more than what is there, that many at least.
- * @param there how many there are: past that it only counts that they are not enough
+ * As many sticks as legs take in any plan: by their lengths in all, and by those of which no two go into one stick. The
+ * plan itself may need more, and says so.
  */
-function sticksFor(legs: Wanted['legs'], stick: number, there: number): number {
-	const least = Math.ceil(legs.reduce((sum, { length, times }) => sum + length * times, 0) / stick);
-	if (least > there) return least;
-	const left: number[] = [];
-	for (const { length, times } of legs.toSorted((a, b) => b.length - a.length))
-		for (let cut = 0; cut < times; cut++) {
-			const at = left.findIndex((room) => room >= length);
-			if (at >= 0) left[at]! -= length;
-			else left.push(stick - length);
-		}
-	return left.length;
+function leastSticks(legs: Wanted['legs'], stick: number): number {
+	const taken = legs.reduce((sum, { length, times }) => sum + length * times, 0);
+	const alone = legs.reduce((sum, { length, times }) => (2 * length > stick ? sum + times : sum), 0);
+	return Math.max(Math.ceil(taken / stick), alone);
 }
 
 function withFinding(result: RowResult, frame: Frame, wanted: number, scale: Scale): RowResult {

@@ -24,7 +24,7 @@ export function stickNeeds(plans: readonly StickPlan[], { frames }: Settings): r
 		const frame = frames.find((each) => each.name === name);
 		if (!frame || sticks.length === 0) return [];
 		const taken = new Map<number, bigint>();
-		for (const { row, length } of sticks.flatMap(({ legs }) => legs)) take(taken, row - 1, BigInt(length));
+		for (const { row, length } of sticks.flatMap(({ legs }) => legs)) if (row > 0) take(taken, row - 1, BigInt(length));
 		return [{ ...boughtFrame(frame), kind: 'stick', size: { width: stick }, wanted: sticks.length, taken }];
 	});
 }

@@ -9,6 +9,7 @@ import { type UnmeasuredRow, stickJobsOf } from '../sticks/stickJobsOf.ts';
 import { frameNeeds, stickNeeds } from './frameNeeds.ts';
 import { type GetLine, lineOf } from './getLine.ts';
 import { asTyped } from '../show/asTyped.ts';
+import { placesNow } from './placesNow.ts';
 import { paperNeeds } from './paperNeeds.ts';
 import { blankNeeds, sheetNeeds } from './sheetNeeds.ts';
 import { shareOut } from './shareOut.ts';
@@ -45,6 +46,8 @@ export interface ToGet {
 	readonly costs: readonly number[];
 	/** Blanks that nothing in stock gives. */
 	readonly unplaced: readonly (UnplacedBlank & Pick<BoardPlan, 'board' | 'material'>)[];
+	/** The plans of sticks; a leg of a print that is gone since is of place 0. */
+	readonly sticks: readonly StickPlan[];
 	/** Legs that are longer than their stick. */
 	readonly tooLong: readonly (Leg & { readonly frame: string })[];
 	readonly unmeasured: readonly UnmeasuredRow[];
@@ -54,7 +57,8 @@ export interface ToGet {
 
 /** Works out what is to be got for a show, what it costs, and who pays what of it. */
 export function whatToGet(show: ShowToGet): ToGet {
-	const { rows, results, settings, plans, sticks } = show;
+	const { rows, results, settings } = show;
+	const { plans, sticks } = placesNow(show, rows);
 	const counted = new Map<number, RowResult>();
 	const leftOut: { row: number; rowId: RowId; reason: 'stop' | 'no-size' }[] = [];
 	rows.forEach(({ id: rowId }, place) => {
@@ -86,7 +90,10 @@ export function whatToGet(show: ShowToGet): ToGet {
 		unplaced: plans.flatMap(({ board, material, unplaced }) =>
 			unplaced.map((each) => ({ ...each, board, ...(material && { material }) })),
 		),
-		tooLong: sticks.flatMap(({ frame, tooLong }) => tooLong.map((leg) => ({ ...leg, frame }))),
+		sticks,
+		tooLong: sticks.flatMap(({ frame, tooLong }) =>
+			tooLong.filter(({ row }) => row > 0).map((leg) => ({ ...leg, frame })),
+		),
 		unmeasured: stickJobsOf(rows, results, settings).unmeasured,
 		leftOut,
 	};
@@ -137,10 +144,10 @@ function sharesOf(priced: readonly Priced[], rows: readonly Row[], counted: Read
 			})),
 			sets.length,
 		);
-	const costs = by(places.map((place) => new Set([place])));
+	const costs = new Map(by(places.map((place) => new Set([place]))).map((cost, at) => [places[at]!, cost]));
 	const ofMakers = by(groups.map((group) => group.places));
 	return {
 		shares: groups.map(({ maker }, at) => ({ maker, cost: ofMakers[at]! })),
-		costs: rows.map((_, place) => (counted.has(place) ? costs[places.indexOf(place)]! : 0)),
+		costs: rows.map((_, place) => costs.get(place) ?? 0),
 	};
 }

@@ -1,6 +1,7 @@
 import { type Length, mm } from '../length/length.ts';
 import type { Board, GlazingMaterial, Settings } from '../settings/settings.ts';
 import type { RowWords } from './rowWords.ts';
+import { isSameWord } from '../values/words.ts';
 
 /** Glass of 2 mm and acrylic of 3 mm, as they are mostly sold for frames. Common practice. */
 const glazingThickness: Readonly<Record<GlazingMaterial, Length>> = { glass: mm(2), acrylic: mm(3) };
@@ -46,7 +47,7 @@ export function findMaterials({ texts, ...words }: RowWords, hasFrame: boolean, 
 }
 
 const named = <Listed extends Board>(name: string, list: readonly Listed[]) =>
-	list.find((each) => each.name.trim().toLowerCase() === name);
+	list.find((each) => isSameWord(each.name, name));
 
 function glazingOf(text: string, isAcrylic: boolean, { glazing: list }: Settings): Material {
 	const material = isAcrylic ? 'acrylic' : 'glass';

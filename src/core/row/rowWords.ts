@@ -1,3 +1,4 @@
+import { surfaceWords } from '../settings/settings.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
 import { isSameWord } from '../values/words.ts';
@@ -6,18 +7,6 @@ import type { NamedFrame } from './namedFrame.ts';
 
 /** The words that `signed on` may hold. */
 export const signedOnWords = ['picture', 'margin', 'back', 'mount'] as const;
-/** The words that `surface` may hold. */
-export const surfaceWords = [
-	'gloss',
-	'resin-coated',
-	'lustre',
-	'baryta',
-	'satin',
-	'matt',
-	'fine art',
-	'pastel',
-	'charcoal',
-] as const;
 /** The words that `glazing` may hold. */
 export const glazingWords = ['none', 'glass', 'acrylic'] as const;
 

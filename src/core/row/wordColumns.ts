@@ -1,7 +1,7 @@
-import { mountOfFrame, type Settings } from '../settings/settings.ts';
+import { mountOfFrame, type Settings, surfaceWords } from '../settings/settings.ts';
 import type { ColumnName } from '../show/columns.ts';
 import { paperSizes } from '../length/paperSizes.ts';
-import { glazingWords, mountingWords, signedOnWords, surfaceWords } from './rowWords.ts';
+import { glazingWords, mountingWords, signedOnWords } from './rowWords.ts';
 
 /** What a column of words may say. */
 export interface WordColumn {

@@ -13,12 +13,12 @@ import {
 	textSetting,
 	valueOf,
 	wholeSetting,
-	wordsSetting,
+	wordSetting,
 } from './settingValue.ts';
-import type { Paper } from './settings.ts';
+import { type Paper, surfaceWords } from './settings.ts';
 
 /**
- * Reads the papers; one without a name, a width, or a height or roll, is told and left out, and so is one whose name
+ * Reads the papers; one without a name, a width, or a height or roll, is reported and left out, and so is one whose name
  * another before it has: a row's cell knows a paper by its name.
  */
 export function readPapers(value: unknown, context: StockContext): readonly Paper[] {
@@ -28,7 +28,7 @@ export function readPapers(value: unknown, context: StockContext): readonly Pape
 		const size = sizeOfPaper(record, key, context);
 		const rest = optionalSettings<Omit<Paper, 'name' | 'width' | 'height' | 'roll'>>(record, key, context, {
 			margin: ['margin', (typed) => lengthSetting(typed, context, true)],
-			surface: ['surface', wordsSetting],
+			surface: ['surface', (typed) => wordSetting(typed, surfaceWords)],
 			price: ['price', context.price],
 			pack: ['pack', (typed) => wholeSetting(typed, 1)],
 			count: ['count', (typed) => wholeSetting(typed, 0)],

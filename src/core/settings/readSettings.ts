@@ -11,6 +11,7 @@ import { readFrames } from './readFrames.ts';
 import { readLabels } from './readLabels.ts';
 import { readLimits } from './readLimits.ts';
 import { readPapers } from './readPapers.ts';
+import { noCurrency } from '../values/money.ts';
 import { showPrices } from './readPrice.ts';
 import { readSizes } from './readSizes.ts';
 import { readSupplies } from './readSupplies.ts';
@@ -141,8 +142,11 @@ export function readSettings(typed: TypedSettings): {
 		bench: readBench(typed['bench'], context),
 		labels: readLabels(typed['labels'], context),
 	};
-	// Only now is it known whether a price names one.
-	return { settings: { ...settings, currency: prices.currency() }, problems };
+	// Only now is it known whether a price names one; those before it were read as hundredths.
+	const currency = prices.currency();
+	const isReadAnew = isAbsent(typed['currency']) && currency !== undefined && currency.decimals !== noCurrency.decimals;
+	if (isReadAnew) return readSettings({ ...typed, currency: currency.code });
+	return { settings: { ...settings, currency }, problems };
 }
 
 /** The keys among typed settings that are none of ours, such as a slip of the pen. */

@@ -37,6 +37,19 @@ export interface Board {
 	readonly trim?: Length;
 }
 
+/** The words that `surface` may hold. */
+export const surfaceWords = [
+	'gloss',
+	'resin-coated',
+	'lustre',
+	'baryta',
+	'satin',
+	'matt',
+	'fine art',
+	'pastel',
+	'charcoal',
+] as const;
+
 /** The words that `material` of a glazing may hold. */
 export const glazingMaterials = ['glass', 'acrylic'] as const;
 
@@ -134,7 +147,7 @@ export interface Paper {
 	/** What the printer leaves blank on each side: zero prints to the edge. */
 	readonly margin: Length;
 	/** In words, as in the rows' cells. */
-	readonly surface?: string;
+	readonly surface?: (typeof surfaceWords)[number];
 	/** Whole minor units of the show's currency, for a pack or a roll. */
 	readonly price?: number;
 	readonly pack?: number;

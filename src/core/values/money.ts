@@ -52,8 +52,9 @@ export function currencyOf(text: string): Currency | undefined {
 	return code === undefined ? undefined : { code, decimals: otherDecimals[code] ?? noCurrency.decimals };
 }
 
-/** An amount in whole minor units of a currency, as it is shown: `1250` is `12.50`. */
-export function formatMoney(minorUnits: number, { decimals }: Pick<Currency, 'decimals'> = noCurrency): string {
+/** An amount in whole minor units of a currency, as it is shown: `1250` is `12.50`, in yen `1250`. */
+export function formatMoney(minorUnits: number, currency: Currency | undefined): string {
+	const { decimals } = currency ?? noCurrency;
 	const digits = `${Math.abs(minorUnits)}`.padStart(decimals + 1, '0');
 	const sign = minorUnits < 0 ? '-' : '';
 	if (decimals === 0) return `${sign}${digits}`;

@@ -25,6 +25,18 @@ function toGet(cells: readonly Typed[], show: TypedSettings = {}, seconds = 2) {
 	return whatToGet({ rows, results, settings, plans, sticks });
 }
 
+/** What is to be got by plans that were made for these rows, once only those of some ids are left, in that order. */
+function toGetLater(cells: readonly Typed[], show: TypedSettings, ids: readonly string[]) {
+	const { settings } = readSettings(show);
+	const rows = cells.map((typed, place) => ({ id: `r${place}`, order: place, typed }));
+	const results = rows.map((row) => judgeRow(row, settings));
+	const jobs = jobsOf(rows, results, settings).jobs.filter(({ stock }) => stock.length > 0);
+	const plans = packBoards(jobs, { secondsLeft: () => 1 });
+	const sticks = planAllSticks(stickJobsOf(rows, results, settings).jobs, { secondsLeft: () => 1 });
+	const left = ids.map((id) => rows.find((row) => row.id === id)!);
+	return whatToGet({ rows: left, results: left.map((row) => judgeRow(row, settings)), settings, plans, sticks });
+}
+
 const inWords = ({ kind, name, wanted, there, packs, cost, isByLength }: GetLine) =>
 	[
 		kind,
@@ -274,4 +286,19 @@ describe('money', () => {
 			}),
 			{ numRuns: 300 },
 		));
+});
+
+test('plans older than the rows name prints where they stand now, and none that is gone', () => {
+	const show = {
+		boards: [{ name: 'Chalk', width: 1200, height: 900, price: '10.00' }],
+		frames: [{ name: 'Made', moulding: 20, lip: 6, stick: '2400' }],
+	};
+	const cells = ['Ilse', 'Jonah', 'Ilse'].map((maker) => ({ ...print, maker, board: 'Chalk', frame: 'Made' }));
+	const later = toGetLater(cells, show, ['r2', 'r1']);
+	for (const { taken } of later.lines)
+		expect([...taken.keys()].every((place) => place === 0 || place === 1)).toBe(true);
+	const legs = later.sticks.flatMap(({ sticks }) => sticks.flatMap((stick) => stick.legs));
+	expect(new Set(legs.map(({ row, rowId }) => `${rowId} ${row}`))).toEqual(new Set(['r0 0', 'r1 2', 'r2 1']));
+	expect(later.shares.map(({ maker }) => maker)).toEqual(['Ilse', 'Jonah']);
+	expect(later.shares.reduce((sum, { cost }) => sum + cost, 0)).toBe(later.total);
 });

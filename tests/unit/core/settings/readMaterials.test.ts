@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { inches, mm } from '../../../../src/core/length/length.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
-import { formatMoney, moneyWords } from '../../../../src/core/values/money.ts';
+import { currencyOf, formatMoney, moneyWords } from '../../../../src/core/values/money.ts';
 
 function read(typed: TypedSettings) {
 	const { settings, problems } = readSettings(typed);
@@ -146,8 +146,8 @@ describe('prices', () => {
 		expect(read({ currency: 'jpy' }).currency).toEqual({ code: 'JPY', decimals: 0 });
 	});
 	test('are shown in the whole and its coins', () => {
-		expect([0, 5, 1250, 100].map((coins) => formatMoney(coins))).toEqual(['0.00', '0.05', '12.50', '1.00']);
-		expect(formatMoney(1250, { decimals: 0 })).toBe('1250');
+		expect([0, 5, 1250, 100].map((coins) => formatMoney(coins, undefined))).toEqual(['0.00', '0.05', '12.50', '1.00']);
+		expect(formatMoney(1250, currencyOf('JPY'))).toBe('1250');
 		expect(moneyWords(1250, { code: 'KWD', decimals: 3 })).toBe('1.250 KWD');
 	});
 	test('what is shown is read again as the same', () =>
@@ -157,4 +157,20 @@ describe('prices', () => {
 				expect(read({ currency: code, boards: boards(moneyWords(coins, currency)) }).boards[0]!.price).toBe(coins);
 			}),
 		));
+});
+
+test('a price without a currency is in that of the others, whichever is read first', () => {
+	const { settings } = readSettings({
+		frames: [{ name: 'Oak', width: 500, height: 400, price: '1500' }],
+		boards: [{ name: 'Chalk', width: 1200, height: 900, price: '1500 JPY' }],
+	});
+	expect([settings.frames[0]?.price, settings.boards[0]?.price]).toEqual([1500, 1500]);
+});
+
+test('a paper has one of the surfaces that a cell may have', () => {
+	const paper = { name: 'Rag', width: 600, height: 400 };
+	expect(readSettings({ papers: [{ ...paper, surface: 'Satin' }] }).settings.papers[0]?.surface).toBe('satin');
+	const { settings, problems } = readSettings({ papers: [{ ...paper, surface: 'satinn' }] });
+	expect(settings.papers[0]?.surface).toBeUndefined();
+	expect(problems[0]?.key).toBe('papers[0].surface');
 });
