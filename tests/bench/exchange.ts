@@ -1,5 +1,5 @@
-// How long 20,000 rows of CSV take to come in and to be compared again, and how much memory that is. Part of
-// `npm run bench`, after `npm run build`.
+// How long 20,000 rows of CSV take to come in and to be compared again, and how much memory that is; then lists that are
+// far too large for what they hold. Part of `npm run bench`, after `npm run build`.
 import { performance } from 'node:perf_hooks';
 import type { Page } from 'playwright-core';
 import { chooseFile } from '../browser/harness/screens.ts';
@@ -95,4 +95,25 @@ await onStage({}, async (stage) => {
 	await page.getByText(/rows read$/).waitFor();
 	await tell('taken', begun);
 });
+
+/** Lists that are far too large for what they hold. */
+const columns = Array.from({ length: 100_000 }, (_, place) => `column ${place}`).join(',');
+const tooLarge: readonly (readonly [what: string, list: string])[] = [
+	['100,000 columns', `title,side,${columns}\nPier,70,${columns}\n`],
+	['a cell of 5 MB of words', `title,side\n${'word '.repeat(1_000_000)},70\n`],
+	['a cell of 5 MB of lengths', `title,picture size\nPier,${'5 x '.repeat(1_250_000)}\n`],
+	['5,000 equal ids', `print id,title\n${Array.from({ length: 5000 }, (_, at) => `same,Pier ${at}\n`).join('')}`],
+];
+for (const [what, list] of tooLarge)
+	await onStage({}, async (stage) => {
+		const page = await stage.openShow();
+		page.setDefaultTimeout(300_000);
+		await watchStalls(page);
+		const begun = performance.now();
+		await chooseFile(page, 'Import a file', 'large.csv', list);
+		await page.getByText(/rows? read$/).waitFor();
+		await page.getByText('Saved on this device').waitFor();
+		const seconds = (performance.now() - begun) / 1000;
+		console.log(`${what}: ${seconds.toFixed(1)} s, longest stall ${(await longestStall(page)).toFixed(0)} ms`);
+	});
 await closeSharedBrowser();

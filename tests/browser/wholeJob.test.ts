@@ -121,4 +121,4 @@ test('the whole job: typed, closed, opened without a host, exported, imported el
 		expect(await settledCells(page)).toEqual(cells);
 		expect(await exported(page)).toBe(csv);
 	});
-});
+}, 180_000); // three windows and the command line, one after the other

@@ -139,7 +139,7 @@ export const pastGuide: Finder = (context) => {
 	});
 };
 
-/** A mount heavier than this is for two people to lift. Common practice. */
+/** A framed print heavier than this is for two people to lift. Common practice. */
 const mostKg = 25;
 
 /** `heavy`: framed, it is more than one person lifts. */

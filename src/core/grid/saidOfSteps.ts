@@ -4,8 +4,8 @@ const lower = (label: string): string => label.charAt(0).toLowerCase() + label.s
 export const saidOfUndone = (label: string): string => `Undone: ${lower(label)}`;
 
 /** What is heard when a step is done again. */
-export const saidOfRedone = (label: string): string => `Done again: ${lower(label)}`;
+export const saidOfRedone = (label: string): string => `Redone: ${lower(label)}`;
 
 /** What is heard when a mend was applied. @param gravest the gravest finding that is left; nothing where there is none */
 export const saidOfMend = (label: string, gravest: string): string =>
-	`Done: ${lower(label)}. ${gravest === '' ? 'Nothing more is said of this print.' : gravest}`;
+	`Done: ${lower(label)}. ${gravest === '' ? 'No more findings for this print.' : gravest}`;

@@ -49,7 +49,7 @@ export const withoutView = (views: Views, wanted: string): Views => ({
 });
 
 /**
- * Reads how a show is looked at, as it is kept. What cannot be read is told and left out; columns that a view does not
+ * Reads how a show is looked at, as it is kept. What cannot be read is reported and left out; columns that a view does not
  * name are where they stand by themselves.
  */
 export function readViews(value: unknown, context: Pick<SettingContext, 'report'>): Views {

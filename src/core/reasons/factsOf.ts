@@ -87,7 +87,7 @@ function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 				`Framed, it is ${n(framed.size.width)} × ${say(framed.size.height)}: the rebate and twice ${n(listed.moulding)} − ${say(listed.lip)}.`,
 			);
 		facts.push(
-			`In it lie ${framed.isAbout ? 'about ' : ''}${framed.layers.map(({ thickness: each }) => n(each)).join(' + ')} = ${say(framed.depth)}${listed.depth === undefined ? '' : ` of the rebate’s ${say(listed.depth)}`}.`,
+			`The stack is ${framed.isAbout ? 'about ' : ''}${framed.layers.map(({ thickness: each }) => n(each)).join(' + ')} = ${say(framed.depth)}${listed.depth === undefined ? '' : ` of the rebate’s ${say(listed.depth)}`}.`,
 		);
 		if (framed.weightKg !== undefined)
 			facts.push(`It weighs ${framed.isAbout ? 'about ' : ''}${framed.weightKg.toFixed(1)} kg.`);

@@ -24,7 +24,7 @@ export interface StockContext extends SettingContext {
 	readonly price: PriceReader;
 }
 
-/** Reads the stock of board; an entry without a name, a width or a height is told and left out. */
+/** Reads the stock of board; an entry without a name, a width or a height is reported and left out. */
 export const readBoards = (value: unknown, context: StockContext): readonly Board[] =>
 	recordsOf(value, 'boards', context).flatMap(([record, key]) => readBoard(record, key, context) ?? []);
 
@@ -75,7 +75,7 @@ function readBoard(record: PlainRecord, key: string, context: StockContext): Boa
 	return { name, kind, ...size, ...rest, ...(grain && { grain }) };
 }
 
-/** Reads the offcuts kept from earlier; one without its board, a width or a height is told and left out. */
+/** Reads the offcuts kept from earlier; one without its board, a width or a height is reported and left out. */
 export function readOffcuts(value: unknown, context: SettingContext): readonly Offcut[] {
 	return recordsOf(value, 'offcuts', context).flatMap(([record, key]) => {
 		const board = valueOf(textSetting(record['board']), `${key}.board`, context);

@@ -26,7 +26,7 @@ interface FrameContext extends StockContext {
 	readonly frameClearance: Length;
 }
 
-/** Reads the frames; one without a name, or of which a size cannot be read, is told and left out. */
+/** Reads the frames; one without a name, or of which a size cannot be read, is reported and left out. */
 export function readFrames(value: unknown, context: FrameContext): readonly Frame[] {
 	return recordsOf(value, 'frames', context).flatMap(([record, key]) => {
 		const name = valueOf(textSetting(record['name']), `${key}.name`, context);

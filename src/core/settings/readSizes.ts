@@ -7,7 +7,7 @@ import { recordsOf, type SettingContext, sizeOfRecord, textSetting, valueOf } fr
 const takenNames = ['fit', 'none', mountOfFrame];
 
 /**
- * Reads the show's own sizes; one without a name, a width or a height is told and left out, and so is one whose name
+ * Reads the show's own sizes; one without a name, a width or a height is reported and left out, and so is one whose name
  * another before it has.
  */
 export function readSizes(value: unknown, context: SettingContext): readonly NamedSize[] {

@@ -14,7 +14,7 @@ import {
 } from './settingValue.ts';
 import { suppliesByLength, type Supply, supplyKinds } from './settings.ts';
 
-/** Reads what is used up with each print; an entry of no known kind is told and left out. */
+/** Reads what is used up with each print; an entry of no known kind is reported and left out. */
 export const readSupplies = (value: unknown, context: StockContext): readonly Supply[] =>
 	recordsOf(value, 'supplies', context).flatMap(([record, key]): readonly Supply[] => {
 		const kind = valueOf(wordSetting(record['kind'], supplyKinds), `${key}.kind`, context);

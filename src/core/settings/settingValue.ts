@@ -174,7 +174,7 @@ export function recordsOf(value: unknown, key: string, context: SettingContext):
 	});
 }
 
-/** The read values of those keys of a record that are given; what cannot be read is told and left out. */
+/** The read values of those keys of a record that are given; what cannot be read is reported and left out. */
 export function optionalSettings<Values extends object>(
 	record: PlainRecord,
 	key: string,

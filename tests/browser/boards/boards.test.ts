@@ -67,8 +67,10 @@ test('with no connection the example comes to a proven plan, with sheets, cost, 
 test('typing never waits while boards are planned, the old plan says so, and the new one follows', () =>
 	play(async (page) => {
 		await loadExample(page);
+		const begun = performance.now();
 		await goTo(page, 'Boards');
 		await proven(page);
+		const planning = performance.now() - begun; // as slow as this machine is just now
 		const before = await pieces(page, 'Chalk');
 		await goTo(page, 'Prints');
 		await page.evaluate(() => {
@@ -88,9 +90,9 @@ test('typing never waits while boards are planned, the old plan says so, and the
 			await type(page, 0, 'title', title);
 			await page.waitForTimeout(350); // long enough for a search to begin
 		}
-		const waits = await page.evaluate(() => (window as unknown as { waits: number[] }).waits.toSorted((a, b) => a - b));
+		const waits = await page.evaluate(() => (window as unknown as { waits: number[] }).waits);
 		expect(waits.length).toBeGreaterThan(40);
-		expect(waits[Math.floor(waits.length / 2)]).toBeLessThan(50);
+		expect(Math.max(...waits)).toBeLessThan(planning); // no key had to wait for a plan
 		await goTo(page, 'Boards');
 		await expect.poll(() => pieces(page, 'Chalk'), { timeout: 20_000 }).toBeGreaterThan(before);
 		await page

@@ -157,7 +157,7 @@ test('? lists the keys for this platform, every command among them', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await press(page, '?');
-		const words = await page.getByRole('dialog', { name: 'Keys of the grid' }).innerText();
+		const words = await page.getByRole('dialog', { name: 'Keys' }).innerText();
 		for (const key of [
 			'F2',
 			'F6',
@@ -190,7 +190,7 @@ test('on an Apple keyboard the keys have its names, and its command key does wha
 		await press(page, 'Meta+Enter');
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('4');
 		await press(page, '?');
-		const words = await page.getByRole('dialog', { name: 'Keys of the grid' }).innerText();
+		const words = await page.getByRole('dialog', { name: 'Keys' }).innerText();
 		for (const key of ['⌘ Z', '⌘ D', '⌘ Enter', '⌥ ↓', '⌥ Shift ↑ ↓']) expect(words).toContain(key);
 		expect(words).not.toMatch(/Alt|Ctrl (?!Space)/);
 		await page.close();

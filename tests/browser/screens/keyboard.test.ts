@@ -254,7 +254,7 @@ test('? lists the keys', () =>
 	play(async (page) => {
 		await startTyping(page);
 		await press(page, '?');
-		await page.getByRole('dialog', { name: 'Keys of the grid' }).waitFor();
+		await page.getByRole('dialog', { name: 'Keys' }).waitFor();
 		await press(page, 'Escape');
 		expect(await activeCell(page)).toBe(at(0, 'title'));
 	}));

@@ -140,7 +140,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			return `The ${found.open.length > 1 ? 'size' : found.open[0]} cannot be worked out yet: type ${missing}, ${ways[found.or]}.`;
 		}
 		if (found.kind === 'no frame')
-			return `The mount is to be what its frame takes, and no frame with a size is named${found.mount ? `: the show’s ${size(found.mount)} counts` : ''}. Name one.`;
+			return `The mount is sized to its frame, but no frame with a size is named${found.mount ? `, so it has the show’s ${size(found.mount)}` : ''}. Name one.`;
 		const { columns } = found.blank;
 		const left = found.size
 			? `: ${size(found.size)} is what the mount leaves`
@@ -151,7 +151,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	},
 
 	'needs-paper': (found, { figure, size }) => {
-		if (found.kind === 'float') return 'The paper of a float is seen. Type its size.';
+		if (found.kind === 'float') return 'A float shows the whole sheet. Type the paper’s size.';
 		const compared =
 			found.kind === 'both'
 				? `The window ${size(found.window)} is no smaller than the picture ${size(found.picture)}`
@@ -219,13 +219,13 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	'no-frame': (found, { figure, say }) => {
 		const name = `“${shownText(found.frame)}”`;
 		if (found.kind === 'short stick')
-			return `A leg of ${name} takes ${figure(found.leg)} with its saw cut, more than a stick of ${say(found.stick)}.`;
+			return `A leg of ${name} needs ${figure(found.leg)} with its saw cut; a stick is only ${say(found.stick)}.`;
 		const what = found.kind === 'too few' ? '' : ' sticks of';
-		return `${found.wanted.count}${what} ${name} are wanted, and ${found.there.count} ${found.there.count === 1 ? 'is' : 'are'} there.`;
+		return `You need ${found.wanted.count}${what} ${name} and have ${found.there.count}.`;
 	},
 
 	heavy: ({ weight, most }) =>
-		`Framed, it weighs about ${kilograms(weight.kg)}, over ${kilograms(most.kg)}: two people lift it.`,
+		`Framed, it weighs about ${kilograms(weight.kg)}. Over ${kilograms(most.kg)} takes two people to lift.`,
 
 	'past-guide': (found, say) => {
 		const cuts = capital(found.cuts.map((cut) => cutWords(cut, say)).join(' and '));

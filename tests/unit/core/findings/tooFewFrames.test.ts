@@ -31,7 +31,7 @@ test('more frames of one name are wanted than are there', () => {
 		{ ...print, frame: 'oak' },
 		{ ...print, frame: 'none' },
 	];
-	const says = '3 “Oak” are wanted, and 2 are there.';
+	const says = 'You need 3 “Oak” and have 2.';
 	expect(messages(cells, { ...oak, count: 2 })).toEqual([says, says, undefined]);
 	expect(messages(cells, { ...oak, count: 3 })).toEqual([undefined, undefined, undefined]);
 	expect(messages(cells, oak)).toEqual([undefined, undefined, undefined]);
@@ -49,14 +49,10 @@ test('sticks of a moulding', () => {
 	const cells = [{ ...print, frame: 'Made', copies: '2' }];
 	// Two frames take 3888 mm of legs: two sticks of 2400 hold four legs each, and one of 4000 all of them.
 	expect(messages(cells, { ...made, stick: '2400', count: 2 })).toEqual([undefined]);
-	expect(messages(cells, { ...made, stick: '2400', count: 1 })).toEqual([
-		'2 sticks of “Made” are wanted, and 1 is there.',
-	]);
+	expect(messages(cells, { ...made, stick: '2400', count: 1 })).toEqual(['You need 2 sticks of “Made” and have 1.']);
 	expect(messages(cells, { ...made, stick: '4000', count: 1 })).toEqual([undefined]);
 	// Of 1000 mm each holds one long and one short leg: 536 + 436 = 972.
-	expect(messages(cells, { ...made, stick: '1000', count: 3 })).toEqual([
-		'4 sticks of “Made” are wanted, and 3 are there.',
-	]);
+	expect(messages(cells, { ...made, stick: '1000', count: 3 })).toEqual(['You need 4 sticks of “Made” and have 3.']);
 });
 
 test('a leg that is longer than a stick stops its row', () => {

@@ -141,7 +141,7 @@ test('views that a file of settings gives are known, and change none of them', (
 	expect(unknownSettings(typed)).toEqual([]);
 });
 
-test('a view whose name another before it has is told and left out', () => {
+test('a view whose name another before it has is reported and left out', () => {
 	const problems: string[] = [];
 	const report = (key: string, problem: string) => void problems.push(`${key}: ${problem}`);
 	const { own } = readViews(

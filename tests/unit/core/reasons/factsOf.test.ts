@@ -21,7 +21,7 @@ test('what one sees, in and out of the frame', () => {
 		// The picture lies 75 − 3 = 72 from the left: a quarter of its 456 further, and three.
 		'2 hinges, at 186 and 414 mm from the undermount’s left edge. Heavy or valued papers are for a conservator.',
 		'The rebate of “Oak” is 604 × 454 mm: 4 and 4 mm of play.',
-		'In it lie about 2 + 1.4 + 0.3 + 1.4 + 3 = 8.1 mm.',
+		'The stack is about 2 + 1.4 + 0.3 + 1.4 + 3 = 8.1 mm.',
 	]);
 });
 
@@ -40,7 +40,7 @@ test('where the picture lies on its paper, and how it hangs', () => {
 		'2 hinges, at 217.5 and 392.5 mm from the undermount’s left edge. Heavy or valued papers are for a conservator.',
 		'The rebate of “Oak” is 603 × 453 mm: 3 and 3 mm of play.',
 		'Framed, it is 631 × 481 mm: the rebate and twice 20 − 6 mm.',
-		'In it lie about 2 + 1.4 + 0.3 + 3 = 6.7 mm of the rebate’s 20 mm.',
+		'The stack is about 2 + 1.4 + 0.3 + 3 = 6.7 mm of the rebate’s 20 mm.',
 		'It weighs about 3.4 kg.', // 0.27 m² · (5 + 4.7 · 0.7) + 0.5 · 2.224 m
 	]);
 });
