@@ -36,8 +36,9 @@ export default defineConfig({
 					include: ['tests/browser/**/*.test.ts'],
 					exclude: onlyInSoak,
 					globalSetup: ['./tests/browser/harness/getChromium.ts', './tests/browser/harness/buildsFolder.ts'],
-					testTimeout: 60_000,
+					testTimeout: 120_000,
 					hookTimeout: 120_000,
+					expect: { poll: { timeout: 20_000 } }, // as long as the browser is waited for; a second is little on a busy machine
 					maxWorkers,
 					isolate,
 				},

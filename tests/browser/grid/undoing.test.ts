@@ -4,7 +4,8 @@ import { oneStage } from '../screens/oneStage.ts';
 import { cell, paste, press, seen, seenIn, stepsFollowed, withPrints } from '../screens/prints.ts';
 import { allCells, copied, drag, grip, said, selected, withNumbered } from './cells.ts';
 
-const play = oneStage();
+// So wide that every column is in view: what the grid shows is read without scrolling.
+const play = oneStage({ viewport: { width: 3400, height: 820 } });
 
 const columnOf = (page: Page, count: number, key: string) =>
 	Promise.all(Array.from({ length: count }, (_, row) => seen(page, row, key)));

@@ -70,6 +70,7 @@ export class Stage {
 	#context: BrowserContext | undefined;
 	#isServed = true;
 	#expected: RegExp | undefined;
+	#allowed: RegExp | undefined;
 
 	private constructor(options: StageOptions, profile: string | undefined, host: StaticHost) {
 		this.options = options;
@@ -190,6 +191,11 @@ export class Stage {
 		this.#expected = like;
 	}
 
+	/** Says that problems like this may come, by what the play does: whether they do is the browser's own business. */
+	allowProblems(like: RegExp): void {
+		this.#allowed = like;
+	}
+
 	/**
 	 * Ends it all.
 	 * @throws Error naming everything that must not have happened and did
@@ -198,7 +204,9 @@ export class Stage {
 		await this.closeBrowser();
 		if (this.#isServed) await this.#host.stop();
 		if (this.#profile !== undefined) await rm(this.#profile, { recursive: true, force: true, maxRetries: 3 });
-		const unexpected = this.problems.filter((problem) => !this.#expected?.test(problem));
+		const unexpected = this.problems.filter(
+			(problem) => !this.#expected?.test(problem) && !this.#allowed?.test(problem),
+		);
 		if (unexpected.length > 0) throw new Error(`went wrong in the browser:\n${unexpected.join('\n')}`);
 		if (this.#expected && this.problems.length === 0) throw new Error(`no problem like ${this.#expected.source}`);
 	}
