@@ -2,8 +2,12 @@ import type { Edit } from '../core/show/edit.ts';
 import type { Show } from '../core/show/show.ts';
 import { notKept } from '../core/device/storageProblem.ts';
 import { ShowMissing, type ShowStore } from '../storage/showStore.ts';
+import { tryAgain } from './tryAgain.ts';
 
-/** Whether everything typed is on disk. `failed` says why not; what was typed is held and tried again. */
+/**
+ * Whether everything typed is on disk. `failed` says why not; what was typed is held and tried again, by itself and with
+ * the next change, and the words stand until it is on disk.
+ */
 export type Saved =
 	{ readonly state: 'saved' } | { readonly state: 'saving' } | { readonly state: 'failed'; readonly problem: string };
 
@@ -30,6 +34,7 @@ export class Saving {
 	/** Whether there may be later ones. */
 	#isUnsure = false;
 	#isSuperseded = false;
+	readonly #again = tryAgain(() => this.retry());
 	readonly #store: ShowStore;
 	readonly #source: SavingSource;
 
@@ -119,13 +124,15 @@ export class Saving {
 	}
 
 	async #writeAll(): Promise<void> {
-		this.#saved = { state: 'saving' };
+		if (this.#saved.state === 'saved') this.#saved = { state: 'saving' };
 		try {
 			while (this.#unsaved.length > 0) await this.#writeOldest();
+			this.#again.worked();
 			if (this.#isSuperseded) this.supersede();
 			else this.#saved = { state: 'saved' };
 		} catch (cause) {
 			this.fail((cause as Error).name);
+			if (!this.#isSuperseded) this.#again.failed();
 		}
 		this.#writing = undefined;
 		this.#source.onRest();

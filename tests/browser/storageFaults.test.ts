@@ -90,9 +90,11 @@ test('a device that fills up at an import: all stays, is said, is in a file, and
 		const all = ['High water', 'Kiln door', ...many];
 		expect(await titlesInFile(page)).toEqual(all);
 		await setRoom(empty, stage);
+		// Nobody types: it is tried again by itself, every half a minute at the least.
+		await page.getByText('Saved on this device').waitFor({ timeout: 40_000 });
+		expect(await titlesOnDisk(page)).toEqual(all);
 		await type(page, 0, 'top', '80');
 		await isSaved(page);
-		expect(await titlesOnDisk(page)).toEqual(all);
 		await page.reload();
 		await cell(page, 0, 'title').waitFor();
 		expect([await seen(page, 0, 'title'), await seen(page, 0, 'side')]).toEqual(['High water typed', '70 typed']);

@@ -3,7 +3,7 @@
  * @param name the name of the error, as the browser gives it
  */
 export function notKept(name: string): string {
-	const still = 'What you type stays here until you close the page, and is tried again with the next change.';
+	const still = 'What you type stays here until you close the page, and the app keeps trying to save it.';
 	switch (name) {
 		case 'QuotaExceededError':
 			return `There is no room left on this device to keep the show. ${still} Save the show as a file, or make room.`;

@@ -138,3 +138,27 @@ test('what cannot be opened for another reason is not passed off as empty', asyn
 		opening.mockRestore();
 	}
 });
+
+test('what could not be kept is tried again by itself, and why it could not stands until it is', async () => {
+	vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+	onTestFinished(() => void vi.useRealTimers());
+	const shelf = await open();
+	const { session } = shelf;
+	const makeRoom = fill();
+	const put = vi.spyOn(IDBObjectStore.prototype, 'put'); // the one that is spied on already
+	addRow(shelf, 'Pier');
+	await expect(session.whenSaved()).rejects.toThrow(/no room left/);
+	for (let tries = 1; tries <= 5; tries++) {
+		const puts = put.mock.calls.length;
+		vi.runOnlyPendingTimers();
+		expect(session.saved).toMatchObject({ state: 'failed', problem: expect.stringMatching(/keeps trying/) as string });
+		await expect(session.whenSaved()).rejects.toThrow(/no room left/);
+		expect(put.mock.calls.length, 'tried').toBeGreaterThan(puts);
+	}
+	makeRoom();
+	vi.runOnlyPendingTimers();
+	await session.whenSaved();
+	expect(session.saved).toEqual({ state: 'saved' });
+	expect(await titles(session.show.id)).toEqual(['Pier']);
+	expect(vi.getTimerCount(), 'nothing is tried any more').toBe(0);
+});
