@@ -1,10 +1,12 @@
 /** A place in the app, named by what one does there. */
-export type Place = 'shows' | 'prints' | 'across' | 'settings' | 'boards' | 'get' | 'bench' | 'cut' | 'knife' | 'paper';
+export type Place =
+	'shows' | 'prints' | 'across' | 'frames' | 'settings' | 'boards' | 'get' | 'bench' | 'cut' | 'knife' | 'paper';
 
 const places: readonly Place[] = [
 	'shows',
 	'prints',
 	'across',
+	'frames',
 	'settings',
 	'boards',
 	'get',

@@ -37,8 +37,14 @@ export interface FramesJob {
 	readonly settings: Settings;
 }
 
+/** How many prints have been tried in every frame, of how many. */
+export interface FramesNews {
+	readonly done: number;
+	readonly of: number;
+}
+
 /** What it answers. */
-export type FramesReply = Reply<FrameChoice>;
+export type FramesReply = Reply<FrameChoice, FramesNews>;
 
 /** What the worker that plans sticks is asked. */
 export interface SticksRequest {

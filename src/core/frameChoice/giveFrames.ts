@@ -18,6 +18,8 @@ export interface FramedPrint {
 	readonly change: CellTexts;
 	/** How far the picture's long side is from what was wanted; undefined where it is given none. */
 	readonly difference: Length | undefined;
+	/** Whether any frame suits it; where one does and it is given none, there are too few of it. */
+	readonly isSuited: boolean;
 }
 
 /** Frames for the prints of a show that name none. */
@@ -35,15 +37,23 @@ export interface FrameChoice {
  * the differences between the picture's long side and what it is now (none where the picture is typed), then of the least
  * area. All copies of a print have one kind; no border comes out under the least border; no frame is used more often than
  * it is there, those that other rows name among them.
+ * @param onTried called after each print that has been tried in every frame
  */
-export function giveFrames(rows: readonly Row[], settings: Settings): FrameChoice {
+export function giveFrames(
+	rows: readonly Row[],
+	settings: Settings,
+	onTried?: (done: number, of: number) => void,
+): FrameChoice {
 	const frames = settings.frames.filter((frame) => frame.size !== undefined);
 	const results = rows.map((row) => judgeRow(row, settings));
-	const open = rows.flatMap((row, place) => {
+	const free = rows.flatMap((row, place) => {
 		const result = results[place]!;
-		return isOpen(result)
-			? [{ row, result, options: frames.map((frame) => tryFrame(row, result, frame, settings)) }]
-			: [];
+		return namesNoFrame(result) ? [{ row, result }] : [];
+	});
+	const open = free.map(({ row, result }, at) => {
+		const options = frames.map((frame) => tryFrame(row, result, frame, settings));
+		onTried?.(at + 1, free.length);
+		return { row, result, options };
 	});
 	const counts = frames.map((frame) => (frame.count ?? Infinity) - usedBy(results, frame));
 	const { frames: chosen, proven } = assignFrames(
@@ -63,13 +73,14 @@ export function giveFrames(rows: readonly Row[], settings: Settings): FrameChoic
 			after: own?.after ?? result.solved,
 			change: own?.change ?? {},
 			difference: own && (Number(own.option.difference) as Length),
+			isSuited: options.some((each) => each !== undefined),
 		};
 	});
 	return { rows: given, difference: given.reduce((sum, { difference = 0 }) => sum + difference, 0), proven };
 }
 
 /** Whether a row may be given a frame: it is a print with a mount, and its own cell names no frame, nor that there is none. */
-const isOpen = ({ copies, hasMount, frame: { named } }: RowResult): boolean =>
+export const namesNoFrame = ({ copies, hasMount, frame: { named } }: RowResult): boolean =>
 	copies > 0 && hasMount && named.by !== 'row';
 
 /** How many of a frame the rows need that name it themselves. */

@@ -191,6 +191,16 @@ export const screens: readonly Screen[] = [
 		},
 	},
 	{
+		name: 'frames',
+		open: async (page) => {
+			await loadExample(page);
+			await press(page, 'This print…');
+			await page.getByRole('menuitem', { name: 'Frames for all prints…' }).click();
+			await press(page, 'Find frames');
+			await page.getByRole('table').waitFor();
+		},
+	},
+	{
 		name: 'boards',
 		open: async (page) => {
 			await loadExample(page);

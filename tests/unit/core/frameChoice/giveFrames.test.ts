@@ -53,6 +53,21 @@ describe('a frame for every print', () => {
 			'Small',
 		]);
 	});
+	test('a print that gets none says whether any frame suits it, and each print is counted as it is tried', () => {
+		const print = { 'picture width': '200', 'picture height': '133' };
+		const { settings } = readSettings({ frames: [frame('Small', 400, 300, 1)] });
+		const rows = [print, print, { 'picture width': '500', 'picture height': '333' }].map((typed, order) => ({
+			...{ id: `r${order}`, order, typed },
+		}));
+		const tried: string[] = [];
+		const { rows: given } = giveFrames(rows, settings, (done, of) => tried.push(`${done} of ${of}`));
+		expect(given.map((each) => [each.frame, each.isSuited])).toEqual([
+			['Small', true],
+			[undefined, true],
+			[undefined, false],
+		]);
+		expect(tried).toEqual(['1 of 3', '2 of 3', '3 of 3']);
+	});
 	test('rows that name a frame, or none, keep it, and it is taken off', () => {
 		const print = { 'picture width': '200', 'picture height': '133' };
 		const rows = [{ ...print, frame: 'Small', mount: 'frame' }, { ...print, frame: 'none' }, print];

@@ -1,0 +1,54 @@
+import { formatLength, formatSize, type Scale } from '../length/formatLength.ts';
+import type { SolvedRow } from '../row/solvedRow.ts';
+import type { ColumnName } from '../show/columns.ts';
+import type { CellTexts, Row } from '../show/row.ts';
+import { shownText } from '../values/shownText.ts';
+import type { FramedPrint } from './giveFrames.ts';
+
+/** What a frame changes of a print besides its frame and its mount, in words. */
+export function frameChangeWords({ before, after, change }: FramedPrint, row: Row, scale: Scale): string {
+	const words = [pictureWords(before, after, scale), borderWords(before, after, scale), cellWords(change, row)];
+	return words.filter((each) => each !== '').join(' ') || 'Sizes and borders stay as they are.';
+}
+
+/**
+ * Why a print is given no frame, in words.
+ * @param isStopped whether it can't be cut as it is
+ */
+export function noFrameWords({ isSuited }: FramedPrint, isStopped: boolean): string {
+	if (isSuited) return 'No frame is left for it.';
+	return isStopped ? 'Its checks come first: it can’t be cut yet.' : 'No frame in the list suits it.';
+}
+
+function pictureWords(before: SolvedRow, after: SolvedRow, scale: Scale): string {
+	const size = ({ pictureWidth, pictureHeight }: SolvedRow) =>
+		pictureWidth === undefined || pictureHeight === undefined
+			? undefined
+			: formatSize(pictureWidth, pictureHeight, scale);
+	return instead('Picture', size(before), size(after));
+}
+
+function borderWords(before: SolvedRow, after: SolvedRow, scale: Scale): string {
+	const borders = ({ side, top, bottom }: SolvedRow) =>
+		side === undefined && top === undefined && bottom === undefined
+			? undefined
+			: [side, top, bottom].map((border) => (border === undefined ? '?' : formatLength(border, scale))).join(', ');
+	return instead('Side, top, bottom', borders(before), borders(after));
+}
+
+/** What something is after, in place of what it was before; empty where both look the same. */
+function instead(what: string, before: string | undefined, after: string | undefined): string {
+	if (after === undefined || after === before) return '';
+	return before === undefined ? `${what} ${after}.` : `${what} ${after} instead of ${before}.`;
+}
+
+/** What no longer stands in the cells that it types into. */
+const cellWords = (change: CellTexts, { typed }: Row): string =>
+	(Object.entries(change) as [ColumnName, string][])
+		.flatMap(([column, text]) => {
+			const before = typed[column];
+			return before === undefined || before.trim().toLowerCase() === text.toLowerCase()
+				? []
+				: `The ${column} cell no longer says “${shownText(before)}”.`;
+		})
+		.join(' ');

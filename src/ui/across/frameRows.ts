@@ -1,0 +1,44 @@
+import type { RowResult } from '../../core/findings/rowResult.ts';
+import { frameChangeWords, noFrameWords } from '../../core/frameChoice/frameChangeWords.ts';
+import type { FramedPrint } from '../../core/frameChoice/giveFrames.ts';
+import { formatSize, type Scale } from '../../core/length/formatLength.ts';
+import type { SolvedRow } from '../../core/row/solvedRow.ts';
+import type { Row } from '../../core/show/row.ts';
+import { nameOfPrint } from '../findings/nameOfPrint.ts';
+import type { BeforeAfterRow } from './beforeAfter.ts';
+
+/** The prints that a choice of frames is about, before and after; one that is no longer in the show is left out. */
+export function frameRows(
+	prints: readonly FramedPrint[],
+	rows: readonly Row[],
+	results: readonly RowResult[],
+	scale: Scale,
+): readonly BeforeAfterRow[] {
+	const places = new Map(rows.map(({ id }, index) => [id, index]));
+	return prints.flatMap((print) => {
+		const index = places.get(print.id);
+		const row = index === undefined ? undefined : rows[index];
+		if (index === undefined || row === undefined) return [];
+		const { frame, before, after } = print;
+		const words =
+			frame === undefined
+				? noFrameWords(print, results[index]?.isStopped === true)
+				: frameChangeWords(print, row, scale);
+		const proposed = frame === undefined ? { text: 'None' } : { text: frame, below: mountWords(after, scale) };
+		return [
+			{
+				id: print.id,
+				name: nameOfPrint(row, index),
+				isChanging: frame !== undefined,
+				cells: [
+					{ text: results[index]?.frame.frame?.name ?? 'No frame', below: mountWords(before, scale) },
+					proposed,
+					{ text: words, kind: 'words' as const },
+				],
+			},
+		];
+	});
+}
+
+const mountWords = ({ mountWidth, mountHeight }: SolvedRow, scale: Scale): string =>
+	mountWidth === undefined || mountHeight === undefined ? '?' : formatSize(mountWidth, mountHeight, scale);

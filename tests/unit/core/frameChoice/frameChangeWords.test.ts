@@ -1,0 +1,34 @@
+import { expect, test } from 'vitest';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
+import { frameChangeWords, noFrameWords } from '../../../../src/core/frameChoice/frameChangeWords.ts';
+import { giveFrames } from '../../../../src/core/frameChoice/giveFrames.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import type { Typed } from '../../../../src/core/show/row.ts';
+
+const frame = { name: 'Oak', width: 400, height: 300, depth: 40, moulding: 20, lip: 6 };
+
+function words(typed: Typed, show: object = {}) {
+	const { settings } = readSettings({ frames: [frame], ...show });
+	const row = { id: 'a', order: 1, typed };
+	const [print] = giveFrames([row], settings).rows;
+	return print!.frame === undefined
+		? noFrameWords(print!, judgeRow(row, settings).isStopped)
+		: frameChangeWords(print!, row, settings);
+}
+
+test.each<[Typed, object, string]>([
+	[{ shape: '3:2' }, { mountSize: '400 x 300 mm' }, 'Sizes and borders stay as they are.'],
+	[
+		{ shape: '3:2' },
+		{},
+		'Picture 254 × 169.3 mm instead of 376.5 × 251 mm. Side, top, bottom 76, 65, 72 instead of 65, 74, 81.',
+	],
+	[
+		{ 'picture width': '200', 'picture height': '133', mount: '420 x 320' },
+		{},
+		'Side, top, bottom 103, 82, 91 instead of 113, 92, 101. The mount cell no longer says “420 x 320”.',
+	],
+	[{ 'picture width': '500', 'picture height': '333' }, {}, 'No frame in the list suits it.'],
+	[{ 'picture width': '600', mount: '500 x 400', shape: '3:2' }, {}, 'Its checks come first: it can’t be cut yet.'],
+	[{ shape: '3:2' }, { frames: [{ ...frame, count: 0 }] }, 'No frame is left for it.'],
+])('%o in %o', (typed, show, said) => expect(words(typed, show)).toBe(said));
