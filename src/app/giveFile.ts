@@ -1,7 +1,9 @@
 import { type FileReport, givenOut, notGivenOut } from '../core/imports/fileReports.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
+import type { ToPrint } from '../core/order/whatToPrint.ts';
 import type { Row } from '../core/show/row.ts';
 import { writeToGet } from '../files/getCsv.ts';
+import { writePrintList } from '../files/printListCsv.ts';
 import { writeBackup } from '../files/backupFile.ts';
 import { writeRows } from '../files/csv.ts';
 import { makeId } from '../files/makeId.ts';
@@ -51,6 +53,13 @@ export async function giveToGet(session: Session, toGet: ToGet): Promise<string 
 	const { show, settings } = session;
 	const text = writeToGet(toGet, settings, (place) => nameOfRow(show.rows[place]!, place));
 	return handOut([new File([text], fileName(`${show.name} to get`, 'csv'), { type: 'text/csv' })], 'save');
+}
+
+/** Hands out the print list as CSV: no copy of the show. @returns the name of the file */
+export async function givePrintList(session: Session, toPrint: ToPrint): Promise<string | undefined> {
+	const { show, results, settings } = session;
+	const text = writePrintList(toPrint, { rows: show.rows, results, settings });
+	return handOut([new File([text], fileName(`${show.name} print list`, 'csv'), { type: 'text/csv' })], 'save');
 }
 
 /** A print by its title, else its number or place. */

@@ -1,7 +1,17 @@
-import { giveBackup, giveRows, giveShow, giveToGet, type ListFor, reportOfGiving, type Way } from '../app/giveFile.ts';
+import {
+	giveBackup,
+	givePrintList,
+	giveRows,
+	giveShow,
+	giveToGet,
+	type ListFor,
+	reportOfGiving,
+	type Way,
+} from '../app/giveFile.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
 import { type FileReport, rowsInWords } from '../core/imports/fileReports.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
+import type { ToPrint } from '../core/order/whatToPrint.ts';
 import { countPrints } from '../core/show/blankRow.ts';
 
 /** The ways out of the app: the rows, the show or all shows as a file. */
@@ -36,6 +46,12 @@ export class FilesOut {
 	async getList(toGet: ToGet): Promise<void> {
 		const { session } = this.#shelf;
 		await this.#give('The list', () => giveToGet(session, toGet));
+	}
+
+	/** The print list of the open show, as CSV. */
+	async printList(toPrint: ToPrint): Promise<void> {
+		const { session } = this.#shelf;
+		await this.#give('The print list', () => givePrintList(session, toPrint));
 	}
 
 	/** Gives something out, and says what has come of it; not on another show, which has been opened meanwhile. */

@@ -1,20 +1,10 @@
 /** A place in the app, named by what one does there. */
-export type Place =
-	'shows' | 'prints' | 'across' | 'frames' | 'settings' | 'boards' | 'get' | 'bench' | 'cut' | 'knife' | 'paper';
+export type Place = (typeof places)[number];
 
-const places: readonly Place[] = [
-	'shows',
-	'prints',
-	'across',
-	'frames',
-	'settings',
-	'boards',
-	'get',
-	'bench',
-	'cut',
-	'knife',
-	'paper',
-];
+const places = [
+	...(['shows', 'prints', 'across', 'frames', 'settings', 'boards', 'get', 'print-list'] as const),
+	...(['bench', 'cut', 'knife', 'paper'] as const),
+] as const;
 
 /** The place that is open, as the address names it after its `#`, so that the back button works. */
 export class Places {

@@ -29,10 +29,12 @@ export function sizeWords({ size }: Pick<GetLine, 'size'>, scale: Scale): string
 	return size.height ? formatSize(size.width, size.height, scale) : `${formatLength(size.width, scale)} ${scale.unit}`;
 }
 
-/** What has to be bought, in packs: `2 packs of 5`, `3`, or that nothing has. */
+/** What has to be bought, in packs: `2 packs of 5`, `1 roll of 15 m`, `3`, or that nothing has. */
 export function packsWords(line: GetLine): string {
-	if (line.packs === 0) return 'none';
-	const isSingle = line.isByLength ? toMm(line.pack as Length) === mmPerMetre : line.pack === 1;
-	if (isSingle) return line.isByLength ? `${line.packs} m` : `${line.packs}`;
-	return `${line.packs} ${line.packs === 1 ? 'pack' : 'packs'} of ${amountWords(line.pack, line)}`;
+	const { kind, packs, pack, isByLength } = line;
+	if (packs === 0) return 'none';
+	const metres = toMm(pack as Length) / mmPerMetre;
+	if (isByLength ? metres === 1 : pack === 1) return isByLength ? `${packs} m` : `${packs}`;
+	const word = isByLength && kind === 'paper' ? 'roll' : 'pack';
+	return `${packs} ${packs === 1 ? word : `${word}s`} of ${isByLength ? `${Number(metres.toFixed(2))} m` : pack}`;
 }

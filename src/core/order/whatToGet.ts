@@ -3,9 +3,10 @@ import { frameParts, partsOf } from '../row/partsOf.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { BoardPlan, UnplacedBlank } from '../sheets/boardPlan.ts';
 import type { Blank } from '../show/blank.ts';
-import type { Row, RowId } from '../show/row.ts';
+import type { Row } from '../show/row.ts';
 import type { Leg, StickPlan } from '../sticks/stickPlan.ts';
 import { type UnmeasuredRow, stickJobsOf } from '../sticks/stickJobsOf.ts';
+import { countedRows, type LeftOutOfOrder } from './countedRows.ts';
 import { frameNeeds, stickNeeds } from './frameNeeds.ts';
 import { type GetLine, lineOf } from './getLine.ts';
 import { asTyped } from '../show/asTyped.ts';
@@ -51,22 +52,14 @@ export interface ToGet {
 	/** Legs that are longer than their stick. */
 	readonly tooLong: readonly (Leg & { readonly frame: string })[];
 	readonly unmeasured: readonly UnmeasuredRow[];
-	/** Rows for which nothing is got: they have a `stop`, or no size yet. */
-	readonly leftOut: readonly { readonly row: number; readonly rowId: RowId; readonly reason: 'stop' | 'no-size' }[];
+	readonly leftOut: readonly LeftOutOfOrder[];
 }
 
 /** Works out what is to be got for a show, what it costs, and who pays what of it. */
 export function whatToGet(show: ShowToGet): ToGet {
 	const { rows, results, settings } = show;
 	const { plans, sticks } = placesNow(show, rows);
-	const counted = new Map<number, RowResult>();
-	const leftOut: { row: number; rowId: RowId; reason: 'stop' | 'no-size' }[] = [];
-	rows.forEach(({ id: rowId }, place) => {
-		const result = results[place];
-		if (!result || result.copies === 0) return;
-		if (!result.isStopped && result.frame.inside) counted.set(place, result);
-		else leftOut.push({ row: place + 1, rowId, reason: result.isStopped ? 'stop' : 'no-size' });
-	});
+	const { counted, leftOut } = countedRows(rows, results);
 	const of = (material: BoardPlan['material']) => plans.filter((plan) => plan.material === material);
 	const unlisted = unlistedBlanks(counted, rows, settings);
 	const lines = [

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
+import { openPaperShow } from '../order/paperShow.ts';
 
 /** A screen, and how a person gets there from an app that has just been opened for the first time. */
 export interface Screen {
@@ -16,7 +17,7 @@ async function loadExample(page: Page): Promise<void> {
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 }
 
-async function goTo(page: Page, place: 'Prints' | 'Across' | 'Boards' | 'Bench'): Promise<void> {
+async function goTo(page: Page, place: 'Prints' | 'Across' | 'Boards' | 'To get' | 'Bench'): Promise<void> {
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place }).click();
 	await page.locator(`nav a[aria-current=page]:text-is("${place}")`).waitFor();
 }
@@ -221,9 +222,26 @@ export const screens: readonly Screen[] = [
 		name: 'to-get',
 		open: async (page) => {
 			await loadExample(page);
-			await goTo(page, 'Boards');
-			await page.getByRole('link', { name: 'What to get' }).click();
+			await goTo(page, 'To get');
 			await page.getByRole('heading', { name: /^Total/ }).waitFor();
+		},
+	},
+	{
+		name: 'print-list',
+		open: async (page) => {
+			await openPaperShow(page);
+			await page.getByRole('link', { name: 'To get' }).click();
+			await page.getByRole('link', { name: 'Print list' }).click();
+			await page.getByRole('heading', { name: 'Not printed' }).waitFor();
+		},
+	},
+	{
+		name: 'print-list-paper',
+		open: async (page) => {
+			await openPaperShow(page);
+			await page.goto(`${page.url().split('#')[0]}#print-list`);
+			await page.getByRole('link', { name: 'Print on paper' }).click();
+			await page.locator('article').first().waitFor();
 		},
 	},
 	{

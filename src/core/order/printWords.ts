@@ -1,0 +1,53 @@
+import type { RowResult } from '../findings/rowResult.ts';
+import { formatLength, formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
+import type { Size } from '../length/size.ts';
+import { type OnPaper, wayOf } from '../row/paper.ts';
+import { amountWords } from './getWords.ts';
+import { piecesOf, type PrintedPicture } from './printList.ts';
+import type { NotPrinted, PaperToPrint } from './whatToPrint.ts';
+
+/** Which way up a picture is printed. */
+export const wayWords = (picture: Size): 'landscape' | 'portrait' | 'square' =>
+	(({ wide: 'landscape', tall: 'portrait', square: 'square' }) as const)[wayOf(picture) ?? 'square'];
+
+/** How often a picture is printed: `4 copies`, `1 copy and 2 proofs`. */
+export function copiesWords({ copies, proofs }: Pick<PrintedPicture, 'copies' | 'proofs'>): string {
+	const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
+	const words = many(copies, 'copy', 'copies');
+	return proofs === 0 ? words : `${words} and ${many(proofs, 'proof', 'proofs')}`;
+}
+
+/** What a picture takes of its paper: `6 sheets`, `6 pieces of 306 mm`. */
+export function takesWords(picture: PrintedPicture, scale: Scale): string {
+	const pieces = piecesOf(picture);
+	if (picture.cutOff === undefined) return pieces === 1 ? '1 sheet' : `${pieces} sheets`;
+	return `${pieces === 1 ? '1 piece' : `${pieces} pieces`} of ${formatWithUnit(picture.cutOff, scale)}`;
+}
+
+/** The four margins: `left 12, top 14, right 12, bottom 14 mm`. */
+export const marginWords = ({ left, top, right, bottom }: OnPaper, scale: Scale): string =>
+	`left ${formatLength(left, scale)}, top ${formatLength(top, scale)}, right ${formatLength(right, scale)}, bottom ${formatWithUnit(bottom, scale)}`;
+
+/** The size of a picture. */
+export const pictureWords = ({ picture }: PrintedPicture, scale: Scale): string =>
+	formatSize(picture.width, picture.height, scale);
+
+/** How much of a paper is printed: `12 sheets`, `18.98 m of the roll`. */
+export function wantedWords({ pieces, rollLength, line }: PaperToPrint): string {
+	if (rollLength !== undefined) return `${amountWords(line.wanted, line)} of the roll`;
+	return pieces === 1 ? '1 sheet' : `${pieces} sheets`;
+}
+
+/** Why a print is not printed. @param result what the row works out */
+export function notPrintedWords({ reason }: NotPrinted, result: RowResult | undefined): string {
+	switch (reason) {
+		case 'stop':
+			return result?.findings[0]?.message ?? 'It has something to put right first.';
+		case 'no-size':
+			return 'Its size is not known yet.';
+		case 'no-paper':
+			return 'It has no paper yet.';
+		case 'no-copies':
+			return 'Its number of copies is 0.';
+	}
+}

@@ -1,0 +1,82 @@
+import { readFile } from 'node:fs/promises';
+import { expect, test } from 'vitest';
+import { axeProblems } from '../harness/axe.ts';
+import { pagesOf } from '../harness/pdfPages.ts';
+import { oneStage } from '../screens/oneStage.ts';
+import { cell } from '../screens/prints.ts';
+import { openPaperShow, paperShow } from './paperShow.ts';
+
+const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
+
+test('the print list says what goes on each paper and where, what is not printed and why, as CSV too', () =>
+	play(async (page) => {
+		await openPaperShow(page);
+		await page.getByRole('link', { name: 'To get' }).tap();
+		await page.getByRole('link', { name: 'Print list' }).tap();
+		await page.getByRole('heading', { name: 'Print list' }).waitFor();
+		const rag = page.getByRole('region', { name: /^Rag 310/ });
+		expect(await rag.locator('dd').allInnerTexts()).toEqual(['7 sheets', '3', '1 pack of 25', '42.00']);
+		expect(await rag.getByRole('img').nth(1).getAttribute('aria-label')).toMatch(
+			/^The picture on its paper: left 12, top [\d.]+, right [\d.]+, bottom [\d.]+ mm$/,
+		);
+		expect(
+			await page
+				.getByRole('region', { name: /^Baryta roll/ })
+				.locator('dd')
+				.allInnerTexts(),
+		).toEqual([expect.stringMatching(/^\d\.\d\d m of the roll$/), '1 roll of 15 m', '180.00']);
+		const notPrinted = await page.getByRole('region', { name: 'Not printed' }).getByRole('listitem').allInnerTexts();
+		expect(notPrinted.map((text) => text.replace(/\s+/g, ' ').trim())).toEqual([
+			'5 Slip It has no paper yet.',
+			expect.stringMatching(/^6 Quay .* larger than the paper’s 297/),
+		]);
+		expect(await axeProblems(page)).toEqual([]);
+
+		const given = page.waitForEvent('download');
+		await page.getByRole('button', { name: 'Save as CSV' }).tap();
+		const file = await given;
+		expect(file.suggestedFilename()).toBe(`${paperShow} print list.csv`);
+		expect(await readFile(await file.path(), 'utf8')).toMatch(/^kind,paper,number,title,way up,picture width \(mm\),/);
+
+		await page.getByRole('button', { name: '5 Slip' }).tap();
+		await page.getByRole('grid').waitFor();
+		await expect
+			.poll(() => cell(page, 4, 'paper').evaluate((element) => element === document.activeElement))
+			.toBe(true);
+	}));
+
+test('a show without papers says where to name them', () =>
+	play(async (page) => {
+		await page.getByRole('button', { name: 'Start typing' }).tap();
+		await page.goto(`${page.url().split('#')[0]}#print-list`);
+		await page.getByText(/^Nothing to print yet\. Name a paper/).waitFor();
+		await page.getByRole('link', { name: 'Go to the prints' }).tap();
+		await page.getByRole('grid').waitFor();
+	}));
+
+test('on paper each picture stands on its paper with its margins, inside the page', () =>
+	play(async (page) => {
+		await openPaperShow(page);
+		await page.goto(`${page.url().split('#')[0]}#print-list`);
+		await page.getByRole('link', { name: 'Print on paper' }).tap();
+		expect(await page.getByRole('checkbox', { name: 'Print list' }).isChecked()).toBe(true);
+		for (const { name, width, height } of [
+			{ name: 'A4', width: 210, height: 297 },
+			{ name: 'Letter', width: 215.9, height: 279.4 },
+		]) {
+			await page.getByRole('radio', { name }).check();
+			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+			expect(pages).toHaveLength(await page.locator('article').count());
+			const texts = pages.flatMap((each) => each.texts);
+			for (const { text, left, right, bottom, top } of texts)
+				expect(
+					left >= 10 && right <= width - 10 && bottom >= 10 && top <= height - 10,
+					`${name}: “${text}” from ${left}, ${bottom} to ${right}, ${top}`,
+				).toBe(true);
+			const whole = texts.map(({ text }) => text).join(' ');
+			for (const said of ['Rag 310', '4 copies and 1 proof: 5 sheets', 'Not printed', 'It has no paper yet.', '12'])
+				expect(whole.replace(/\s+/g, ' ')).toContain(said);
+		}
+		await page.getByRole('link', { name: 'Back to the print list' }).tap();
+		await page.getByRole('heading', { name: 'Print list' }).waitFor();
+	}));
