@@ -1,3 +1,4 @@
+import { countPrints, printsOf } from '../core/show/blankRow.ts';
 import { isSameValue } from '../core/values/isSameValue.ts';
 import type { Show } from '../core/show/show.ts';
 import type { BackedUpShow } from '../files/backupFile.ts';
@@ -22,12 +23,12 @@ export async function backupStandings(
 		const { show } = each;
 		const found = here.get(show.id);
 		const standing = found === undefined ? 'missing' : isSameShow(found, show) ? 'same' : 'differs';
-		return { ...each, name: show.name, prints: show.rows.length, standing };
+		return { ...each, name: show.name, prints: countPrints(show.rows), standing };
 	});
 }
 
 /** Whether two shows are the same, as they are after they have been in a file. */
 export const isSameShow = (one: Show, other: Show): boolean => isSameValue(plain(one), plain(other));
 
-/** A show as it is after it has been in a file, where what is undefined is absent. */
-const plain = (show: object): unknown => JSON.parse(JSON.stringify(show));
+/** A show as it is after it has been in a file, where what is undefined is absent, and so are blank rows. */
+const plain = (show: Show): unknown => JSON.parse(JSON.stringify({ ...show, rows: printsOf(show.rows) }));

@@ -2,6 +2,7 @@ import { guessByContents } from '../core/imports/guessByContents.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { isSameValue } from '../core/values/isSameValue.ts';
 import { type FileReport, notRead, rowsImported, rowsWaiting, showOpened } from '../core/imports/fileReports.ts';
+import { countPrints } from '../core/show/blankRow.ts';
 import type { CellPlace } from '../core/show/cellPlace.ts';
 import { isColumnName } from '../core/show/columns.ts';
 import { difference, isEmpty } from '../core/show/edit.ts';
@@ -100,7 +101,7 @@ export function loadExample(session: Session): FileReport {
 	if ('problem' in show) throw new Error(show.problem);
 	const before = session.show;
 	session.do((here) => replaceShow(here, show.value, session.makeId, 'Load the example'));
-	return showOpened(show.value.name, show.value.rows.length, !isUntouched(before));
+	return showOpened(show.value.name, countPrints(show.value.rows), !isUntouched(before));
 }
 
 /** Puts a show of a file in the place of the one that is open, in which nothing was typed. */
@@ -111,7 +112,7 @@ async function replaceUntouched(
 ): Promise<FileReport> {
 	session.do((here) => replaceShow(here, show, session.makeId, `Open ${source}`));
 	await keepImported(session, fileName);
-	return showOpened(show.name, show.rows.length, false);
+	return showOpened(show.name, countPrints(show.rows), false);
 }
 
 /** Keeps that the show is now as a file has it. */

@@ -11,10 +11,10 @@ import {
 import type { Exchange } from '../core/merge/exchange.ts';
 import { exchangedRows } from '../core/merge/exchangedRows.ts';
 import { mergeEdit } from '../core/merge/mergeEdit.ts';
+import { mergePrints } from '../core/merge/mergePrints.ts';
 import {
 	type CellDifference,
 	type Merge,
-	mergeRows,
 	type RowDifference,
 	type RowsThere,
 	type Side,
@@ -91,7 +91,7 @@ export class MergeReview {
 		if (show.rows === this.#rows && settings === this.#settings) return;
 		this.#rows = show.rows;
 		this.#settings = settings;
-		this.#merge = mergeRows(show.rows, this.#rowsThere(), this.#exchanges, settings, makeId);
+		this.#merge = mergePrints(show.rows, this.#rowsThere(), this.#exchanges, settings, makeId);
 	}
 
 	/** The rows of the file; its lengths stay what they are where the show has got another unit since it was read. */

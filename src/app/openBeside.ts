@@ -1,4 +1,5 @@
 import { type FileReport, notRead, showOpened } from '../core/imports/fileReports.ts';
+import { countPrints } from '../core/show/blankRow.ts';
 import type { Show } from '../core/show/show.ts';
 import { keepImported } from './importFile.ts';
 import type { Shelf } from './shelf.svelte.ts';
@@ -9,5 +10,5 @@ export async function openBeside(shelf: Shelf, show: Omit<Show, 'id'>, fileName:
 	const id = await shelf.add([named]);
 	if (id === undefined || !(await shelf.open(id))) return notRead(`“${fileName}”`, shelf.problem ?? '');
 	await keepImported(shelf.session, fileName);
-	return showOpened(named.name, show.rows.length, false);
+	return showOpened(named.name, countPrints(show.rows), false);
 }

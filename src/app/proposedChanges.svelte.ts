@@ -1,5 +1,6 @@
 import { typeCells } from '../core/commands/typeCells.ts';
 import type { Settings } from '../core/settings/settings.ts';
+import { printsOf } from '../core/show/blankRow.ts';
 import type { CellTexts, Row, RowId } from '../core/show/row.ts';
 import type { Step } from './history.svelte.ts';
 import type { Session } from './session.svelte.ts';
@@ -65,7 +66,7 @@ export class ProposedChanges<Print extends ProposedRow, Proposal extends { reado
 			if (this.#job === job) this.progress = progress;
 		};
 		try {
-			const proposal = await this.#kind.search({ rows: show.rows, settings, signal: job.signal, onProgress });
+			const proposal = await this.#kind.search({ rows: printsOf(show.rows), settings, signal: job.signal, onProgress });
 			if (this.#job !== job) return;
 			this.proposal = proposal;
 			this.chosenRows = new Set(proposal.rows.filter(this.#kind.changes).map(({ id }) => id));

@@ -8,6 +8,7 @@ import { shownText } from '../core/values/shownText.ts';
 import type { Reading } from '../core/length/reading.ts';
 import { withFindingsAcross } from '../core/findings/acrossRows.ts';
 import { judgeRow } from '../core/findings/judgeRow.ts';
+import { printsOf } from '../core/show/blankRow.ts';
 import type { CutSheet } from '../core/show/cutSheet.ts';
 import { layoutOf } from '../core/sheets/layout.ts';
 import { jobsOf } from '../core/sheets/jobsOf.ts';
@@ -109,7 +110,7 @@ function readInput({ file, show, columns }: PlanArguments, standing: string | un
 		if ('problem' in read) return { problem: `${file}: ${read.problem}` };
 		const { rows, settings, views, ticks = [], cutSheets = [] } = read.value;
 		const looked = own ? { typedSettings: own.value, views: own.value['views'] } : { typedSettings: settings, views };
-		return { value: { rows, ticks, cutSheets, ...looked, notes: [], isShowFile: true } };
+		return { value: { rows: printsOf(rows), ticks, cutSheets, ...looked, notes: [], isShowFile: true } };
 	}
 	const typedSettings = own?.value ?? {};
 	const makeId = (place: number, attempt: number) => (attempt === 1 ? `row ${place}` : `row ${place} (${attempt})`);

@@ -1,4 +1,5 @@
 import type { Reading } from '../core/length/reading.ts';
+import { printsOf } from '../core/show/blankRow.ts';
 import { everyPart, heldOf, showOf } from '../core/show/everyPart.ts';
 import type { TypedSettings } from '../core/settings/settings.ts';
 import { isRecord } from '../core/values/isRecord.ts';
@@ -12,9 +13,10 @@ export const showFormat = 'evenhang-show';
 /** Writes everything that a show is; `parts.ts` says what that is. */
 export const writeShowFile = (show: Omit<Show, 'id'>): string => `${JSON.stringify(showDocument(show), null, '\t')}\n`;
 
-/** What a show file holds, before it is written as text. */
+/** What a show file holds, before it is written as text: a row in which nothing is typed is no print, and is left out. */
 export function showDocument(show: Omit<Show, 'id'>): Stored {
-	const held = everyPart.map(([name, part]) => [name, part.write(heldOf(show, name, part))] as const);
+	const prints = { ...show, rows: printsOf(show.rows) };
+	const held = everyPart.map(([name, part]) => [name, part.write(heldOf(prints, name, part))] as const);
 	const written = held.filter(([, form]) => form !== undefined);
 	return { format: showFormat, version: storedVersion, ...Object.fromEntries(written) };
 }

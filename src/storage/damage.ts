@@ -69,6 +69,7 @@ const aboutShow: Readonly<Record<string, (value: unknown) => boolean>> = {
 	revision: isRevision,
 	atBench: isText,
 	atKnife: isText,
+	blankRows: isNumber,
 	openedAt: isNumber,
 	isArchived: (value) => typeof value === 'boolean',
 	deletedAt: isNumber,

@@ -1,7 +1,9 @@
 import { applyTo, type Edit } from '../core/show/edit.ts';
+import { isBlankRow } from '../core/show/blankRow.ts';
 import { everyPart, heldOf, showOf } from '../core/show/everyPart.ts';
 import { type ItemDiff, itemOf } from '../core/show/keyedList.ts';
 import type { PartApart } from '../core/show/parts.ts';
+import type { Row } from '../core/show/row.ts';
 import type { Show } from '../core/show/show.ts';
 import { getSound } from './putAside.ts';
 import { type KeyInShow, type Schema, type ShowRecord, storesApart } from './schema.ts';
@@ -35,6 +37,7 @@ export async function applyToParts(
 	record: ShowRecord,
 	edit: Edit,
 ): Promise<ShowRecord> {
+	let blankRows = record.blankRows ?? 0;
 	for (const { name, items } of partsApart) {
 		const store = tx.objectStore(name);
 		const diffs: readonly ItemDiff<object>[] = edit[name] ?? [];
@@ -43,13 +46,15 @@ export async function applyToParts(
 		const current = await Promise.all(
 			diffs.map((diff) => (diff.before ? getSound(tx, request, name, keyOf(diff)) : nothing)),
 		);
+		const after = diffs.map((diff, place) => items.merge(current[place], diff));
+		if (name === 'rows') blankRows += countBlank(after) - countBlank(current);
 		await inSlices([...diffs.entries()], request, ([place, diff]) => {
-			const item = items.merge(current[place], diff);
+			const item = after[place];
 			return item ? store.put(item as Item, keyOf(diff)) : store.delete(keyOf(diff));
 		});
 	}
 	const inRecord = { ...edit, ...Object.fromEntries(storesApart.map((name) => [name, []])) };
-	return applyTo(record, inRecord);
+	return withBlankRows(applyTo(record, inRecord), blankRows);
 }
 
 /**
@@ -68,10 +73,19 @@ export async function putParts(
 		const value = heldOf(show, name, part);
 		if (value !== undefined) record.set(name, value);
 	}
-	request(tx.objectStore('shows').put(Object.fromEntries(record) as unknown as ShowRecord));
+	const whole = withBlankRows(Object.fromEntries(record) as unknown as ShowRecord, countBlank(show.rows));
+	request(tx.objectStore('shows').put(whole));
 	for (const name of storesApart) request(tx.objectStore(name).delete(rangeOfShow(show.id)));
 	for (const { name, items } of partsApart)
 		await inSlices(show[name] ?? [], request, (item: Item) =>
 			tx.objectStore(name).put(item, [show.id, ...items.keyOf(item)]),
 		);
+}
+
+const countBlank = (rows: readonly (object | undefined)[]): number =>
+	rows.filter((row) => row !== undefined && isBlankRow(row as Row)).length;
+
+/** A record that says how many of the rows are blank; nothing where none is. */
+function withBlankRows({ blankRows: _, ...record }: ShowRecord, blankRows: number): ShowRecord {
+	return blankRows > 0 ? { ...record, blankRows } : record;
 }

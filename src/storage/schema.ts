@@ -37,6 +37,8 @@ export interface ShowRecord extends Omit<Show, PartApart> {
 	readonly atBench?: string;
 	/** The step that was last active at the knife, by the key that the knife work gives it. */
 	readonly atKnife?: string;
+	/** How many of its rows are blank: no prints, and not counted. */
+	readonly blankRows?: number;
 	/** When it was last opened, in milliseconds since 1970. */
 	readonly openedAt?: number;
 	/** Whether it is put away: kept, and out of the way. */

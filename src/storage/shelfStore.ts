@@ -23,7 +23,10 @@ export function openShelfStore(databaseName: string, events: ConnectionEvents = 
 			const { values: records, damaged } = await readSound(tx.objectStore('shows'));
 			const counts = await Promise.all(records.map(({ id }) => tx.objectStore('rows').count(rangeOfShow(id))));
 			await putAside(connection, damaged);
-			return records.map((record, index) => ({ ...record, prints: counts[index]! }));
+			return records.map((record, index) => ({
+				...record,
+				prints: Math.max(0, counts[index]! - (record.blankRows ?? 0)),
+			}));
 		},
 
 		/** A show that is not open here, as it is kept. */

@@ -4,6 +4,7 @@ import { pinSettings } from '../settings/pinSettings.ts';
 import { readSettings } from '../settings/readSettings.ts';
 import { isAbsent } from '../settings/settingValue.ts';
 import type { TypedSettings } from '../settings/settings.ts';
+import { isUntyped } from '../show/blankRow.ts';
 import type { Edit } from '../show/edit.ts';
 import { entryDiffs } from '../show/recordByKey.ts';
 import type { Row } from '../show/row.ts';
@@ -29,7 +30,7 @@ export function changeSettings(
 	const to = readSettings({ ...show.settings, ...changes }).settings.unit;
 	if (to === from || bareNumbers === 'keep figures')
 		return { label, rows: [], settings: entryDiffs(show.settings, change(show.settings, changes)) };
-	const isBegun = show.rows.some(({ typed }) => Object.keys(typed).length > 0);
+	const isBegun = !show.rows.every(isUntyped);
 	const typed = Object.fromEntries(Object.entries(show.settings).filter(([, value]) => !isAbsent(value)));
 	const inForce = isBegun ? { ...defaultsThatDiffer(from, to), ...typed } : show.settings;
 	return {

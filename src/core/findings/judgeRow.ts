@@ -1,5 +1,6 @@
 import { workOut } from '../row/workOut.ts';
 import type { Settings } from '../settings/settings.ts';
+import { isUntyped } from '../show/blankRow.ts';
 import type { Row } from '../show/row.ts';
 import { isAccepted } from './accepted.ts';
 import { findRow } from './findRow.ts';
@@ -8,8 +9,7 @@ import type { RowResult } from './rowResult.ts';
 /** Works a row out and judges it: what it is told, what of that was accepted, and whether it must not be cut. */
 export function judgeRow(row: Row, settings: Settings): RowResult {
 	const worked = workOut(row, settings);
-	const isEmpty = Object.keys(row.typed).length === 0;
-	const all = isEmpty ? [] : findRow(row, settings, worked);
+	const all = isUntyped(row) ? [] : findRow(row, settings, worked);
 	const accepted = all.filter((finding) => isAccepted(finding, row));
 	const findings = accepted.length === 0 ? all : all.filter((finding) => !accepted.includes(finding));
 	const { read, words, inherited, hasMount, solution, solved, boards, frame, copies } = worked;

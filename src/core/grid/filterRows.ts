@@ -2,6 +2,7 @@ import type { CutState } from '../bench/cutState.ts';
 import type { RowResult } from '../findings/rowResult.ts';
 import { formatLength } from '../length/formatLength.ts';
 import type { Settings } from '../settings/settings.ts';
+import { isBlankRow } from '../show/blankRow.ts';
 import type { Row } from '../show/row.ts';
 
 /** What rows are asked for; blank: everything. A row is shown if it answers to all of it. */
@@ -32,8 +33,9 @@ export interface FilterSource {
 	readonly cut: CutState;
 }
 
-/** Whether a row answers to all that a filter asks. */
+/** Whether a row answers to all that a filter asks. A blank row is no print: it answers to nothing. */
 export function answers(filter: Filter, { row, result, settings, cut }: FilterSource): boolean {
+	if (isBlankRow(row)) return isNoFilter(filter);
 	const { words, told, mount, board, maker } = filter;
 	if (filter.cut !== '' && filter.cut !== cut) return false;
 	if (board !== '' && plain(result.boards.mount.asked) !== plain(board)) return false;

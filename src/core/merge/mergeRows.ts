@@ -1,3 +1,4 @@
+import { isBlankRow } from '../show/blankRow.ts';
 import { type ColumnName, columns } from '../show/columns.ts';
 import { distinctRows } from '../show/distinctRows.ts';
 import type { Row, RowId } from '../show/row.ts';
@@ -161,7 +162,7 @@ export function mergeRows(
 		if (isInFile.has(row.id) || rows.length === 0) continue;
 		const baseRow = bases.get(row.id);
 		if (!baseRow) {
-			onlyHere++;
+			if (!isBlankRow(row)) onlyHere++;
 			continue;
 		}
 		const isChangedHere = ofBase.some((column) => !isSameCell(row, baseRow, column, meaning, baseMeaning));

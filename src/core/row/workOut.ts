@@ -1,4 +1,5 @@
 import type { Settings } from '../settings/settings.ts';
+import { isUntyped } from '../show/blankRow.ts';
 import type { Row } from '../show/row.ts';
 import { findBoards } from './boards.ts';
 import { type Cells, hasMount } from './cells.ts';
@@ -20,9 +21,8 @@ export function workOut(row: Row, settings: Settings): WorkedRow {
 	const cells = readCells(row, settings);
 	const read = { ...cells, unread: [...cells.unread, ...unreadWords(row, settings)] };
 	const named = nameFrame(row, settings);
-	const isEmpty = Object.keys(row.typed).length === 0;
 	// A row in which nothing is typed yet is no print: nothing is cut for it.
-	const copies = isEmpty ? 0 : read.copies;
+	const copies = isUntyped(row) ? 0 : read.copies;
 	const fixed = {
 		words: readWords(row, named, paperSurface(read.cells, settings)),
 		boards: findBoards(row, settings),

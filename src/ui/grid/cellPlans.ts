@@ -1,6 +1,7 @@
 import type { CellPlan, GridCells } from '../../core/grid/planPaste.ts';
 import { saidOfNoChange, saidOfPaste } from '../../core/grid/saidOfPaste.ts';
 import { at, type Range } from '../../core/grid/selection.ts';
+import { countPrints } from '../../core/show/blankRow.ts';
 import type { Command, Edit } from '../../core/show/edit.ts';
 import type { RowId } from '../../core/show/row.ts';
 import { typeAndAdd } from '../../core/commands/typeAndAdd.ts';
@@ -68,7 +69,8 @@ export class CellPlans {
 		}
 		this.#selection.selectRange(plan.range);
 		const unread = this.#unreadOf(plan, ids);
-		const said = saidOfPaste(label, plan, unread, this.#source.show.rows.length - this.#cells.rows.length);
+		const leftOut = countPrints(this.#source.show.rows) - countPrints(this.#cells.rows);
+		const said = saidOfPaste(label, plan, unread, leftOut);
 		this.#notices.close(); // what could not be done before is past
 		this.#notices.say(said);
 		return { step, said, unread };

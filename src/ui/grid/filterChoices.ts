@@ -1,5 +1,6 @@
 import { mountSizeOf } from '../../core/grid/filterRows.ts';
 import type { RowResult } from '../../core/findings/rowResult.ts';
+import { ofPrints, printsOf } from '../../core/show/blankRow.ts';
 import type { Row } from '../../core/show/row.ts';
 import type { Settings } from '../../core/settings/settings.ts';
 
@@ -13,12 +14,13 @@ export interface FilterChoices {
 }
 
 /** What the prints of a show can be asked for. */
-export function filterChoices(rows: readonly Row[], results: readonly RowResult[], settings: Settings): FilterChoices {
+export function filterChoices(rows: readonly Row[], all: readonly RowResult[], settings: Settings): FilterChoices {
+	const results = ofPrints(rows, all);
 	return {
 		codes: inOrder(results.flatMap(({ findings }) => findings.map(({ code }) => code))),
 		mounts: inOrder(results.map((result) => mountSizeOf(result, settings))),
 		boards: inOrder(results.map(({ boards }) => boards.mount.asked ?? '')),
-		makers: inOrder(rows.map(({ typed }) => typed.maker?.trim() ?? '')),
+		makers: inOrder(printsOf(rows).map(({ typed }) => typed.maker?.trim() ?? '')),
 	};
 }
 

@@ -2,6 +2,7 @@ import { changeViews } from '../../core/grid/changeViews.ts';
 import type { Filter } from '../../core/grid/filterRows.ts';
 import { saidOfShown } from '../../core/grid/saidOfArranging.ts';
 import type { Sort } from '../../core/grid/sortRows.ts';
+import { countPrints } from '../../core/show/blankRow.ts';
 import { type Command, compose } from '../../core/show/edit.ts';
 import { orderRows } from '../../core/commands/orderRows.ts';
 import type { GridEdits } from './gridEdits.ts';
@@ -57,6 +58,6 @@ export class RowOrder {
 
 	#sayShown(): void {
 		const { rows, columns } = this.#cells;
-		this.#notices.say(saidOfShown(rows.length, this.#source.show.rows.length, columns.sort));
+		this.#notices.say(saidOfShown(countPrints(rows), countPrints(this.#source.show.rows), columns.sort));
 	}
 }

@@ -46,6 +46,27 @@ test('shows are begun, opened and copied, each with its own rows; the last one o
 	expect((await open()).session.show.name).toBe('Autumn');
 });
 
+test('a row in which nothing is typed is no print on the shelf, until something is', async () => {
+	const { shelf, spring } = await withSpring();
+	const { session } = shelf;
+	const count = async () => {
+		await session.whenSaved();
+		await shelf.refresh();
+		return shelf.shows.find(({ id }) => id === spring)?.prints;
+	};
+	on(session).addRows([{ cells: {} }], 1, 'Add print');
+	expect(await count()).toBe(1);
+	const copy = await shelf.copy(spring);
+	await shelf.refresh();
+	expect(shelf.shows.find(({ id }) => id === copy)?.prints).toBe(1);
+	on(session).typeCells([{ id: session.show.rows[1]!.id, cells: { title: 'Quay' } }], 'Type');
+	expect(await count()).toBe(2);
+	session.undo();
+	expect(await count()).toBe(1);
+	session.undo();
+	expect([await count(), session.show.rows.length]).toEqual([1, 1]);
+});
+
 test('another show is renamed without being opened, and a tab that has it open hears of it', async () => {
 	const { shelf, spring } = await withSpring();
 	const other = await open();

@@ -5,6 +5,7 @@ import { inches, mm, toMm } from '../../../src/core/length/length.ts';
 import { workOut } from '../../../src/core/row/workOut.ts';
 import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import type { CutSheet } from '../../../src/core/show/cutSheet.ts';
+import { printsOf } from '../../../src/core/show/blankRow.ts';
 import { columns } from '../../../src/core/show/columns.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { upgrade, type Upgrade } from '../../../src/core/show/upgrade.ts';
@@ -18,7 +19,7 @@ const show = {
 	settings: { unit: 'cm', sizes: [{ name: 'Small', width: '30 cm', height: 200 }], boards: [] },
 	rows: [
 		{ id: 'a', order: 1.5, typed: { title: 'Ebb', top: '7,5' }, units: { top: 'cm' as const }, extra: { lab: 'x' } },
-		{ id: 'b', order: 2, typed: {} },
+		{ id: 'b', order: 2, typed: { title: 'Quay' } },
 	],
 };
 const file = { format: 'evenhang-show', version: 1, ...show };
@@ -57,7 +58,7 @@ describe('a show file', () => {
 		expect(isShowFileText('title,note\n{,}')).toBe(false);
 	});
 
-	test('gives back any show', () => {
+	test('gives back the prints of any show', () => {
 		const text = fc.string({ unit: 'binary' });
 		const typed = fc.dictionary(
 			fc.constantFrom(...columns.map(({ name }) => name)),
@@ -84,7 +85,7 @@ describe('a show file', () => {
 			fc.property(text, fc.uniqueArray(row, { selector: ({ order }) => order }), (name, rows) => {
 				const sorted = rows.toSorted((a, b) => a.order - b.order) as unknown as Row[];
 				const each = { name, settings: { border: name }, rows: sorted };
-				expect(readShowFile(writeShowFile(each))).toEqual({ value: each });
+				expect(readShowFile(writeShowFile(each))).toEqual({ value: { ...each, rows: printsOf(sorted) } });
 			}),
 			{ numRuns: 200 },
 		);
