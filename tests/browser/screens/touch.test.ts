@@ -53,8 +53,9 @@ test('a phone shows one print at a time, with the same cells', () =>
 		expect(await page.getByRole('textbox', { name: /^Picture height/ }).inputValue()).toBe('306');
 		expect(await page.getByRole('textbox', { name: /^Window width/ }).getAttribute('placeholder')).toBe('450');
 		await page.getByRole('button', { name: 'Add print' }).tap();
-		await page.getByText('Print 2 of 2').waitFor();
+		await page.getByText('New print', { exact: true }).waitFor();
 		await page.getByRole('button', { name: 'Before' }).tap();
+		await page.getByText('Print 1 of 1').waitFor(); // one in which nothing is typed is none
 		expect(await page.getByRole('textbox', { name: /^Picture width/ }).inputValue()).toBe('456');
 		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
 		expect(await axeProblems(page)).toEqual([]);
