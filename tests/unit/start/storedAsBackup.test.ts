@@ -75,7 +75,9 @@ test('a show of which a part is damaged can be opened without that part, and is 
 
 test('the rows of a show are in the file in their order', () => {
 	const show = stored('shows', 'a', { id: 'a', name: 'Harbour room', settings: {}, revision: 1 });
-	const rows = [2, 1].map((order) => stored('rows', ['a', `${3 - order}`], { id: `${3 - order}`, order, typed: { title: 'Pier' } }));
+	const rows = [2, 1].map((order) =>
+		stored('rows', ['a', `${3 - order}`], { id: `${3 - order}`, order, typed: { title: 'Pier' } }),
+	);
 	expect(readBackup(storedAsBackup([show, ...rows]).text)).toMatchObject({
 		value: [{ show: { rows: [{ id: '2' }, { id: '1' }] } }],
 	});
