@@ -80,3 +80,28 @@ test('on A4 and Letter the ruler is 100 mm, every text lies inside its page, and
 			}
 		}
 	}));
+
+test('frames and hinges: on paper each print with its frame, its stack and its undermount, inside its page', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openApp();
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+		await page.goto(`${stage.address}#paper`);
+		for (const other of ['Bench list', 'Marks on the back'])
+			await page.getByRole('checkbox', { name: other }).uncheck();
+		await page.getByRole('checkbox', { name: 'Frames and hinges' }).check();
+		await page.getByRole('img', { name: 'Frame in profile: 1 Ebb, before six' }).waitFor();
+		const drawn = await page.getByRole('img', { name: /^Frame in profile/ }).count();
+		for (const { paper, width, height } of papers) {
+			await page.getByRole('radio', { name: paper }).check();
+			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+			const whole = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
+			expect(whole.match(/The stack is about/g)).toHaveLength(drawn);
+			expect(whole).toMatch(/Hinges\s+at/);
+			for (const { texts } of pages)
+				for (const { text, left, right, bottom, top } of texts) {
+					const isInside = left >= 10 && right <= width - 10 && bottom >= 10 && top <= height - 10;
+					expect(isInside, `${paper}: “${text}” from ${left}, ${bottom} to ${right}, ${top}`).toBe(true);
+				}
+		}
+	}));

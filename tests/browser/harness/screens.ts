@@ -29,6 +29,14 @@ export async function chooseFile(page: Page, button: string, name: string, text:
 	await (await asked).setFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
 }
 
+/** Shows a drawing of the active print, which a phone folds away at first. */
+async function showDrawing(page: Page, which: string): Promise<void> {
+	const folded = page.getByRole('button', { name: 'Show drawing' });
+	if (await folded.isVisible()) await folded.click();
+	await press(page, which);
+	await page.getByRole('img', { name: which === 'Framed' ? 'Frame in profile' : 'Undermount' }).waitFor();
+}
+
 async function goToShows(page: Page): Promise<void> {
 	await page.getByRole('link', { name: /Shows$/ }).click();
 	await page.getByRole('heading', { name: 'Shows', exact: true }).waitFor();
@@ -192,6 +200,20 @@ export const screens: readonly Screen[] = [
 		},
 	},
 	{
+		name: 'prints-framed',
+		open: async (page) => {
+			await loadExample(page);
+			await showDrawing(page, 'Framed');
+		},
+	},
+	{
+		name: 'prints-hinges',
+		open: async (page) => {
+			await loadExample(page);
+			await showDrawing(page, 'Hinges');
+		},
+	},
+	{
 		name: 'frames',
 		open: async (page) => {
 			await loadExample(page);
@@ -290,6 +312,21 @@ export const screens: readonly Screen[] = [
 			await goTo(page, 'Bench');
 			await page.getByRole('link', { name: 'Print on paper' }).click();
 			await page.getByRole('checkbox', { name: /Corner templates/ }).check();
+		},
+	},
+	{
+		name: 'paper-frames',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Bench');
+			await page.getByRole('link', { name: 'Print on paper' }).click();
+			await page.getByRole('checkbox', { name: 'Bench list' }).uncheck();
+			await page.getByRole('checkbox', { name: 'Marks on the back' }).uncheck();
+			await page.getByRole('checkbox', { name: 'Frames and hinges' }).check();
+			await page
+				.getByRole('img', { name: /^Undermount/ })
+				.first()
+				.waitFor();
 		},
 	},
 	{

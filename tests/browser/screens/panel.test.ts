@@ -26,6 +26,35 @@ test('a print whose measures do not add up is drawn as an outline, and the capti
 		expect(await front(page).locator('path').count()).toBeLessThan(paths);
 	}));
 
+test('a print is shown in its frame, in profile, and on its undermount, by keyboard', () =>
+	play(async (page) => {
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await front(page).waitFor();
+		await page.getByRole('button', { name: 'Framed', exact: true }).focus();
+		await press(page, 'Enter');
+		const framed = page.getByRole('img', { name: /^Framed/ });
+		const heardOf = (name: string) => page.getByRole('img', { name }).locator('desc').textContent();
+		expect(await framed.locator('desc').textContent()).toMatch(
+			/^Framed in “Large oak”, 735 × 585 mm\. The mount has 3 mm of play\./,
+		);
+		expect(await heardOf('Frame in profile')).toMatch(/^glazing .*, mount .*, print .*, undermount .*, backing /);
+		expect(await front(page).count()).toBe(0);
+		await page.getByRole('link', { name: 'Settings' }).click();
+		await page.getByLabel('Rebate depth, Large oak', { exact: true }).fill('4');
+		await press(page, 'Tab');
+		await page.getByRole('link', { name: 'Prints' }).click();
+		await page.getByRole('button', { name: 'Framed', exact: true }).click();
+		await page
+			.locator('figcaption')
+			.getByText(/more than the rebate’s 4\.$/)
+			.waitFor();
+		await page.getByRole('button', { name: 'Hinges', exact: true }).focus();
+		await press(page, 'Space');
+		expect(await heardOf('Undermount')).toMatch(/Hinges at \d.* and \d.* mm from the left\./);
+		await page.getByRole('button', { name: 'Mount', exact: true }).click();
+		await front(page).waitFor();
+	}));
+
 test('drawings have a least height on a low screen, and can be folded away', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '456', '306']]);

@@ -1,0 +1,90 @@
+import { formatLength, formatSize, formatWithUnit } from '../length/formatLength.ts';
+import { type Length, nearestLength, toMm } from '../length/length.ts';
+import { hiddenByFrame } from '../row/frame.ts';
+import type { Layer } from '../row/stack.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
+import type { Settings } from '../settings/settings.ts';
+import { listed } from '../values/listed.ts';
+import { shownText } from '../values/shownText.ts';
+
+/** A part of the stack in a rebate, as a legend names it. */
+export interface StackLine {
+	readonly what: Layer['what'] | 'room for points' | 'free';
+	/** "glass 2 mm" where the show says what it is, else "glazing about 2 mm". */
+	readonly words: string;
+}
+
+/** A layer in half millimetres or thinner has one figure more than the ruler of a metric show gives. */
+const thickness = (value: Length, settings: Settings): string =>
+	settings.unit === 'in' ? formatWithUnit(value, settings) : `${Number(toMm(value).toFixed(1))} mm`;
+
+/** What lies in a row's frame, from the front, and what of the rebate's depth is left behind it. */
+export function stackLines({ framed, frame }: WorkedRow, settings: Settings): readonly StackLine[] {
+	const lines = framed.layers.map(({ what, thickness: own, isKnown }): StackLine => ({
+		what,
+		words: `${what} ${isKnown ? '' : 'about '}${thickness(own, settings)}`,
+	}));
+	const depth = frame.frame?.depth;
+	if (depth === undefined) return lines;
+	const left = nearestLength(depth - framed.depth);
+	if (left <= 0) return lines;
+	const isPoints = left >= settings.pointsRoom;
+	return [
+		...lines,
+		{ what: isPoints ? 'room for points' : 'free', words: `left for points ${thickness(left, settings)}` },
+	];
+}
+
+/** How deep a row's stack is against the rebate's depth, in a sentence. */
+export function depthWords({ framed, frame }: WorkedRow, settings: Settings): string {
+	const about = framed.isAbout ? 'about ' : '';
+	const whole = `The stack is ${about}${thickness(framed.depth, settings)} deep`;
+	const depth = frame.frame?.depth;
+	if (depth === undefined) return `${whole}. The settings don’t say how deep the rebate is.`;
+	const over = nearestLength(framed.depth - depth);
+	return over > 0
+		? `${whole}, ${thickness(over, settings)} more than the rebate’s ${thickness(depth, settings)}.`
+		: `${whole}; the rebate is ${thickness(depth, settings)}.`;
+}
+
+/** What a row looks like in its frame, in sentences: its size, the play of what lies in it, and the borders that show. */
+export function framedFrontWords(worked: WorkedRow, settings: Settings): string {
+	const { frame, framed, solved, hasMount } = worked;
+	const { frame: own, seat } = frame;
+	if (!own || !seat) return '';
+	const n = (value: number) => formatLength(nearestLength(value), settings);
+	const words = [
+		framed.size
+			? `Framed in “${shownText(own.name)}”, ${formatSize(framed.size.width, framed.size.height, settings)}.`
+			: `In “${shownText(own.name)}”; its width of face or its lip is not in the settings.`,
+		`${hasMount ? 'The mount' : 'It'} has ${playWords(n(seat.play.width), n(seat.play.height), settings.unit)}.`,
+	];
+	const seen = seenBorders(worked);
+	if (seen && solved.side !== undefined)
+		words.push(
+			`Visible borders: sides ${n(seen.side)}, top ${n(seen.top)}, bottom ${n(seen.bottom)} ${settings.unit}.`,
+		);
+	return words.join(' ');
+}
+
+const playWords = (across: string, down: string, unit: string): string =>
+	across === down ? `${across} ${unit} of play` : `${across} of play across and ${down} ${unit} down`;
+
+/** The borders that show in a row's frame; undefined where it has no lip given or no window. */
+export function seenBorders(worked: WorkedRow): { side: number; top: number; bottom: number } | undefined {
+	const hidden = hiddenByFrame(worked);
+	const { side, top, bottom } = worked.solved;
+	if (!hidden || side === undefined || top === undefined || bottom === undefined) return undefined;
+	return { side: side - hidden.width, top: top - hidden.height, bottom: bottom - hidden.height };
+}
+
+/** Where the paper and its hinges lie on the undermount, in sentences; empty where that is not known. */
+export function hingeWords({ place, hinges }: WorkedRow, settings: Settings): string {
+	if (!place || !hinges?.at) return '';
+	const n = (value: Length) => formatLength(value, settings);
+	const { paper, from, isPicture } = place;
+	return (
+		`The ${isPicture ? 'print' : 'paper'}, ${formatSize(paper.width, paper.height, settings)}, lies ${n(from.left)} from the left and ${formatWithUnit(from.top, settings)} from the top. ` +
+		`Hinges at ${listed(hinges.at.map(n))} ${settings.unit} from the left.`
+	);
+}

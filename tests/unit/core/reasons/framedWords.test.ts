@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
+import { depthWords, framedFrontWords, hingeWords, stackLines } from '../../../../src/core/reasons/framedWords.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+
+const oak = { name: 'Oak', width: 500, height: 400, clearance: 3, depth: 12, lip: 6, moulding: 22 };
+const board = { name: 'Chalk', kind: 'sheet', width: 1200, height: 900, thickness: 2 };
+
+function worked(frame: object, show: object = {}) {
+	const { settings, problems } = readSettings({ frames: [{ ...oak, ...frame }], boards: [board], ...show });
+	expect(problems).toEqual([]);
+	return [judgeRow({ id: 'a', order: 1, typed: { shape: '3:2', frame: 'Oak' } }, settings), settings] as const;
+}
+const show = { mountSize: '500 x 400 mm', leastBorder: 30 };
+
+test('what lies in the rebate is named from the front, and what is left behind it', () => {
+	const glazing = [{ name: 'Clear', material: 'glass', width: 1000, height: 800, thickness: 2.5 }];
+	expect(stackLines(...worked({}, { ...show, glazing })).map(({ words }) => words)).toEqual([
+		'glazing 2.5 mm',
+		'mount 2 mm',
+		'print about 0.3 mm',
+		'backing about 3 mm',
+		'left for points 4.2 mm',
+	]);
+});
+
+test.each([
+	[12, 'The stack is about 7.3 mm deep; the rebate is 12 mm.'],
+	[7, 'The stack is about 7.3 mm deep, 0.3 mm more than the rebate’s 7 mm.'],
+	[undefined, 'The stack is about 7.3 mm deep. The settings don’t say how deep the rebate is.'],
+])('a rebate of %s mm', (depth, words) => {
+	expect(depthWords(...worked({ depth }, show))).toBe(words);
+	const isLeft = stackLines(...worked({ depth }, show)).some(({ what }) => what === 'room for points');
+	expect(isLeft).toBe(depth === 12);
+});
+
+test('in its frame: the outer size, the play, and the borders that show', () => {
+	// The rebate 503 x 403 has 3 of play round the mount of 500 x 400; the lip hides 6 - 1.5, the bevel 2.
+	const [result, settings] = worked({}, { ...show, mountSize: '500 x 400 mm', border: 60 });
+	const { side, top, bottom } = result.solved;
+	const seen = [side!, top!, bottom!].map((border) => border / 10_000_000 - 6.5);
+	expect(framedFrontWords(result, settings)).toBe(
+		`Framed in “Oak”, 535 × 435 mm. The mount has 3 mm of play. Visible borders: sides ${seen[0]}, top ${seen[1]}, bottom ${seen[2]} mm.`,
+	);
+	expect(framedFrontWords(...worked({ moulding: undefined }, show))).toMatch(/its width of face or its lip is not/);
+});
+
+test('the paper on the undermount and its hinges, from the left', () => {
+	const { settings } = readSettings({ mountSize: '700 x 550 mm', border: 80 });
+	const typed = { 'picture width': '500', 'picture height': '340', paper: '600 x 420 mm' };
+	const result = judgeRow({ id: 'a', order: 1, typed }, settings);
+	// The paper lies in the middle of 700: 50 from the left; three hinges at 100, 300 and 500 of its 600.
+	expect(hingeWords(result, settings)).toMatch(
+		/^The paper, 600 × 420 mm, lies 50 from the left and \d+ mm from the top\. Hinges at 150, 350 and 550 mm from the left\.$/,
+	);
+});
