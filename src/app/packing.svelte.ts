@@ -1,6 +1,7 @@
 import type { BoardPlan } from '../core/sheets/boardPlan.ts';
 import { jobKey } from '../core/sheets/jobKey.ts';
-import { jobsOf, type LeftOutRow } from '../core/sheets/jobsOf.ts';
+import { jobsOf, type LeftOutRow, type ShowJobs } from '../core/sheets/jobsOf.ts';
+import type { Settings } from '../core/settings/settings.ts';
 import type { PackingJob } from '../core/sheets/packingJob.ts';
 import { type PlannedBoard, plannedBoard, replanning } from '../core/sheets/plannedSheets.ts';
 import { stockKey } from '../core/stock/stock.ts';
@@ -19,6 +20,12 @@ export const mostSeconds = 10;
 /** A board that is waiting for its first plan. */
 export interface UnplannedBoard {
 	readonly job: PackingJob;
+}
+
+/** The jobs of a show but those of boards where it lists none at all: glazing and backing may be listed all the same. */
+function withoutUnlisted({ jobs, leftOut }: ShowJobs, { boards, offcuts }: Settings): ShowJobs {
+	const hasBoards = boards.length > 0 || offcuts.length > 0;
+	return { jobs: hasBoards ? jobs : jobs.filter(({ material }) => material !== undefined), leftOut };
 }
 
 /**
@@ -129,15 +136,11 @@ export class Packing {
 		const { boards, jobs, leftOut } = replanning(
 			this.#boards.filter((board) => 'plan' in board),
 			show.cutSheets ?? [],
-			(cutSheets) => jobsOf(show.rows, results, settings, { cutSheets, ticks: show.ticks ?? [] }),
+			(cutSheets) =>
+				withoutUnlisted(jobsOf(show.rows, results, settings, { cutSheets, ticks: show.ticks ?? [] }), settings),
 		);
 		this.#leftOut = leftOut;
 		this.#hasLooked = true;
-		if (settings.boards.length === 0 && settings.offcuts.length === 0) {
-			this.#boards = [];
-			this.#end();
-			return;
-		}
 		this.#boards = boards;
 		if (boards.some((board) => 'plan' in board && this.#isBegun(board))) this.#keep();
 		const unfinished = boards.flatMap((board) =>

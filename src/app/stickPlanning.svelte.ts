@@ -43,7 +43,7 @@ export class StickPlanning {
 
 	async #look(): Promise<void> {
 		const { show, results, settings } = this.#session;
-		const { jobs } = stickJobsOf(show.rows, results, settings);
+		const jobs = stickJobsOf(show.rows, results, settings);
 		if (this.#planned !== undefined && isSameValue(this.#planned, jobs)) return;
 		this.#work?.abort(new Error('ended'));
 		const work = new AbortController();

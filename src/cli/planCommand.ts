@@ -79,7 +79,7 @@ async function planAll(
 	const secondsLeft = () => seconds - (performance.now() - start) / 1000;
 	const { jobs } = jobsOf(rows, results, settings, { ticks, cutSheets: cutSheets.map(layoutOf) });
 	const possible = jobs.filter(({ stock }) => stock.length > 0);
-	const sawn = stickJobsOf(rows, results, settings).jobs;
+	const sawn = stickJobsOf(rows, results, settings);
 	const openProgram = possible.length + sawn.length > 0 ? await openHighs() : undefined;
 	const sticks = planAllSticks(sawn, { openProgram, secondsLeft: () => secondsLeft() - (1 - shareOfSticks) * seconds });
 	const plans = packBoards(possible, { openProgram, secondsLeft });

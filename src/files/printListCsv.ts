@@ -3,7 +3,7 @@ import { formatExact } from '../core/length/formatLength.ts';
 import { type Length, mmPerMetre, toMm } from '../core/length/length.ts';
 import { sizeWords } from '../core/order/getWords.ts';
 import { piecesOf, takenBy } from '../core/order/printList.ts';
-import { notPrintedWords, wayWords } from '../core/order/printWords.ts';
+import { leftOutWords, wayWords } from '../core/order/printWords.ts';
 import type { PaperToPrint, PictureToPrint, ToPrint } from '../core/order/whatToPrint.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import type { Settings } from '../core/settings/settings.ts';
@@ -48,7 +48,7 @@ export function writePrintList({ papers, leftOut }: ToPrint, { rows, results, se
 			paperCells(paper, settings),
 		]),
 		...leftOut.map((each): Cells => {
-			const note = notPrintedWords(each, results[each.row - 1]);
+			const note = leftOutWords(each.reason, results[each.row - 1]);
 			return { kind: 'not printed', ...nameOf(each.row - 1), note };
 		}),
 	];

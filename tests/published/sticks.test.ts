@@ -20,7 +20,7 @@ function showOf(typed: Typed, show: TypedSettings) {
 
 function planned(typed: Typed, show: TypedSettings) {
 	const { rows, results, settings } = showOf(typed, show);
-	const [job] = stickJobsOf(rows, results, settings).jobs;
+	const [job] = stickJobsOf(rows, results, settings);
 	return { job: job!, plan: planSticks(job!, { secondsLeft: () => 10 }) };
 }
 

@@ -38,8 +38,8 @@ export function wantedWords({ pieces, rollLength, line }: PaperToPrint): string 
 	return pieces === 1 ? '1 sheet' : `${pieces} sheets`;
 }
 
-/** Why a print is not printed. @param result what the row works out */
-export function notPrintedWords({ reason }: NotPrinted, result: RowResult | undefined): string {
+/** Why a print is left out of what is printed or got. @param result what the row works out */
+export function leftOutWords(reason: NotPrinted['reason'], result: RowResult | undefined): string {
 	switch (reason) {
 		case 'stop':
 			return result?.findings[0]?.message ?? 'It has something to put right first.';

@@ -3,9 +3,9 @@ import { frameParts, partsOf } from '../row/partsOf.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { BoardPlan, UnplacedBlank } from '../sheets/boardPlan.ts';
 import type { Blank } from '../show/blank.ts';
-import type { Row } from '../show/row.ts';
+import type { Row, RowId } from '../show/row.ts';
 import type { Leg, StickPlan } from '../sticks/stickPlan.ts';
-import { type UnmeasuredRow, stickJobsOf } from '../sticks/stickJobsOf.ts';
+import { sawnFrame } from '../sticks/stickJobsOf.ts';
 import { countedRows, type LeftOutOfOrder } from './countedRows.ts';
 import { frameNeeds, stickNeeds } from './frameNeeds.ts';
 import { type GetLine, lineOf } from './getLine.ts';
@@ -32,6 +32,14 @@ export interface Share {
 	readonly maker: string;
 	/** In whole minor units. */
 	readonly cost: number;
+}
+
+/** A row whose frame is made, and of which it is not known how large: the moulding's width or lip is not given. */
+export interface UnmeasuredRow {
+	/** Place of the row in the show, from 1. */
+	readonly row: number;
+	readonly rowId: RowId;
+	readonly frame: string;
 }
 
 /** Everything that is to be got for a show. */
@@ -87,10 +95,17 @@ export function whatToGet(show: ShowToGet): ToGet {
 		tooLong: sticks.flatMap(({ frame, tooLong }) =>
 			tooLong.filter(({ row }) => row > 0).map((leg) => ({ ...leg, frame })),
 		),
-		unmeasured: stickJobsOf(rows, results, settings).unmeasured,
+		unmeasured: unmeasuredRows(counted, rows),
 		leftOut,
 	};
 }
+
+/** Rows whose frame is made from sticks, and of which it is not known how large. */
+const unmeasuredRows = (counted: ReadonlyMap<number, RowResult>, rows: readonly Row[]): readonly UnmeasuredRow[] =>
+	[...counted].flatMap(([place, result]) => {
+		const frame = result.framed.size ? undefined : sawnFrame(result);
+		return frame ? [{ row: place + 1, rowId: rows[place]!.id, frame: frame.name }] : [];
+	});
 
 /** What a board is called that no row names, in a show that lists none. */
 const boardWord = 'board';

@@ -1,53 +1,43 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import type { Frame, Settings } from '../settings/settings.ts';
-import type { Row, RowId } from '../show/row.ts';
+import type { Row } from '../show/row.ts';
 import type { Leg, StickJob } from './stickPlan.ts';
 
-/** A row whose frame is made, and of which it is not known how large: the moulding's width or lip is not given. */
-export interface UnmeasuredRow {
-	/** Place of the row in the show, from 1. */
-	readonly row: number;
-	readonly rowId: RowId;
-	readonly frame: string;
-}
-
-/** What is to be sawn for a show. */
-export interface ShowSticks {
-	/** One for each moulding that is sold in sticks, in the order of the show's list. */
-	readonly jobs: readonly StickJob[];
-	readonly unmeasured: readonly UnmeasuredRow[];
-}
+/** A moulding that is sold in sticks. */
+export type SawnFrame = Frame & Required<Pick<Frame, 'stick'>>;
 
 /** Whether a frame is made to each mount from sticks. */
-export const isSawn = (frame: Frame): frame is Frame & Required<Pick<Frame, 'stick'>> =>
-	!frame.size && frame.stick !== undefined;
+export const isSawn = (frame: Frame): frame is SawnFrame => !frame.size && frame.stick !== undefined;
 
-/** The legs of a show's made frames, two of each copy's framed width and two of its height. Rows with a `stop` have none. */
+/** The frame that is sawn for a row; undefined where none is, or nothing is made of it. */
+export function sawnFrame({ frame: { frame, inside }, isStopped, copies }: RowResult): SawnFrame | undefined {
+	return frame && isSawn(frame) && !isStopped && copies > 0 && inside ? frame : undefined;
+}
+
+/**
+ * What is to be sawn for a show, one job for each moulding that is sold in sticks, in the order of the show's list: two
+ * legs of each copy's framed width and two of its height. Rows with a `stop` have none, nor have those of which it is not
+ * known how large their frame is.
+ */
 export function stickJobsOf(
 	rows: readonly Row[],
 	results: readonly RowResult[],
 	{ frames, saw }: Pick<Settings, 'frames' | 'saw'>,
-): ShowSticks {
+): readonly StickJob[] {
 	const legs = new Map<Frame, Leg[]>();
-	const unmeasured: UnmeasuredRow[] = [];
 	rows.forEach(({ id: rowId }, index) => {
 		const result = results[index];
-		const frame = result?.frame.frame;
-		if (!result || !frame || !isSawn(frame) || result.isStopped || result.copies === 0 || !result.frame.inside) return;
-		const { size } = result.framed;
-		if (!size) {
-			unmeasured.push({ row: index + 1, rowId, frame: frame.name });
-			return;
-		}
+		const frame = result && sawnFrame(result);
+		const size = result?.framed.size;
+		if (!frame || !size) return;
 		const own = legs.get(frame) ?? [];
 		legs.set(frame, own);
 		for (let copy = 1; copy <= result.copies; copy++)
 			for (const length of [size.width, size.width, size.height, size.height])
 				own.push({ row: index + 1, rowId, copy, length });
 	});
-	const jobs = frames.flatMap((frame): readonly StickJob[] => {
+	return frames.flatMap((frame): readonly StickJob[] => {
 		const own = legs.get(frame);
 		return own && isSawn(frame) ? [{ frame: frame.name, stick: frame.stick, saw, legs: own }] : [];
 	});
-	return { jobs, unmeasured };
 }

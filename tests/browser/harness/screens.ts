@@ -249,6 +249,15 @@ export const screens: readonly Screen[] = [
 		},
 	},
 	{
+		name: 'to-get-paper',
+		open: async (page) => {
+			await openPaperShow(page);
+			await goTo(page, 'To get');
+			await page.getByRole('link', { name: 'Print on paper' }).click();
+			await page.locator('article').first().waitFor();
+		},
+	},
+	{
 		name: 'print-list',
 		open: async (page) => {
 			await openPaperShow(page);

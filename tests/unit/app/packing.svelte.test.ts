@@ -217,3 +217,19 @@ test('after a reload the sheets are those that they were, and nothing is planned
 	expect(packingAgain.problem).toBeUndefined();
 	expect(asked).toHaveLength(1);
 });
+
+test('glazing is planned in a show that lists no board, and its boards are not', async () => {
+	const { session, packing, asked, pause } = await open(1);
+	const { show } = session;
+	const settings = {
+		frames: [{ name: 'Box', width: 500, height: 400, depth: 40 }],
+		glazing: [{ name: 'Clear', material: 'glass', width: 1000, height: 800 }],
+	};
+	const typed = { 'picture width': '300', 'picture height': '200', frame: 'Box' };
+	on(session).replaceShow({ ...show, settings, rows: [{ id: 'r1', order: 1, typed }] }, 'Open');
+	await pause();
+	expect(asked.at(-1)!.jobs.map(({ board, material }) => [board, material])).toEqual([['Clear', 'glazing']]);
+	asked.at(-1)!.finish();
+	await vi.advanceTimersByTimeAsync(0);
+	expect(packing.boards.map((board) => 'plan' in board && board.plan.material)).toEqual(['glazing']);
+});

@@ -21,7 +21,7 @@ function toGet(cells: readonly Typed[], show: TypedSettings = {}, seconds = 2) {
 	const results = rows.map((row) => judgeRow(row, settings));
 	const jobs = jobsOf(rows, results, settings).jobs.filter(({ stock }) => stock.length > 0);
 	const plans = packBoards(jobs, { secondsLeft: () => seconds - (performance.now() - start) / 1000 });
-	const sticks = planAllSticks(stickJobsOf(rows, results, settings).jobs, { secondsLeft: () => 1 });
+	const sticks = planAllSticks(stickJobsOf(rows, results, settings), { secondsLeft: () => 1 });
 	return whatToGet({ rows, results, settings, plans, sticks });
 }
 
@@ -32,7 +32,7 @@ function toGetLater(cells: readonly Typed[], show: TypedSettings, ids: readonly 
 	const results = rows.map((row) => judgeRow(row, settings));
 	const jobs = jobsOf(rows, results, settings).jobs.filter(({ stock }) => stock.length > 0);
 	const plans = packBoards(jobs, { secondsLeft: () => 1 });
-	const sticks = planAllSticks(stickJobsOf(rows, results, settings).jobs, { secondsLeft: () => 1 });
+	const sticks = planAllSticks(stickJobsOf(rows, results, settings), { secondsLeft: () => 1 });
 	const left = ids.map((id) => rows.find((row) => row.id === id)!);
 	return whatToGet({ rows: left, results: left.map((row) => judgeRow(row, settings)), settings, plans, sticks });
 }

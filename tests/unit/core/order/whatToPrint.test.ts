@@ -5,7 +5,7 @@ import { type Length, toMm } from '../../../../src/core/length/length.ts';
 import {
 	copiesWords,
 	marginWords,
-	notPrintedWords,
+	leftOutWords,
 	takesWords,
 	wantedWords,
 	wayWords,
@@ -96,7 +96,7 @@ test('prints that are left out are named with the reason, blank rows are not', (
 		[4, 'no-copies'],
 		[5, 'stop'],
 	]);
-	const words = leftOut.map((each) => notPrintedWords(each, results[each.row - 1]));
+	const words = leftOut.map((each) => leftOutWords(each.reason, results[each.row - 1]));
 	expect(words[0]).toMatch(/“x”/);
 	expect(words.slice(1, 3)).toEqual(['It has no paper yet.', 'Its number of copies is 0.']);
 });

@@ -1,0 +1,42 @@
+import { type ToGet, whatToGet } from '../core/order/whatToGet.ts';
+import type { Packing } from './packing.svelte.ts';
+import type { Session } from './session.svelte.ts';
+import { StickPlanning } from './stickPlanning.svelte.ts';
+
+/** What is to be got for the open show, by the plans of boards and sticks that there are. Worked out when it is read. */
+export class Getting {
+	readonly #session: Session;
+	readonly #packing: Packing;
+	readonly #sticks: StickPlanning;
+	readonly toGet: ToGet = $derived.by(() => {
+		const { show, results, settings } = this.#session;
+		const plans = this.#packing.boards.flatMap((board) => ('plan' in board ? [board.plan] : []));
+		return whatToGet({ rows: show.rows, results, settings, plans, sticks: this.#sticks.plans });
+	});
+
+	constructor(session: Session, packing: Packing) {
+		this.#session = session;
+		this.#packing = packing;
+		this.#sticks = new StickPlanning(session);
+	}
+
+	/** Whether plans are still looked for. */
+	get isBusy(): boolean {
+		return !this.#packing.hasLooked || this.#packing.isBusy || this.#sticks.isBusy;
+	}
+
+	/** What went wrong with the plans, in sentences. */
+	get problems(): readonly string[] {
+		return [this.#packing.problem, this.#sticks.problem].filter((problem) => problem !== undefined);
+	}
+
+	/** Has the sticks planned when there is a pause, if their legs have changed by then. */
+	later(): void {
+		this.#sticks.later();
+	}
+
+	/** Ends everything. */
+	close(): void {
+		this.#sticks.close();
+	}
+}

@@ -1,0 +1,103 @@
+import { sawCautions } from '../bench/sawCautions.ts';
+import type { Scale } from '../length/formatLength.ts';
+import { type Currency } from '../values/money.ts';
+import { type Paper, paperRoom, papers } from '../values/papers.ts';
+import { fillPages, type PagePart, type PageSection } from './fillPages.ts';
+import { type GetLine, getKinds } from './getLine.ts';
+import {
+	type NameOfPlace,
+	notGotSentences,
+	placesOf,
+	shareWords,
+	stickWords,
+	sticksTitle,
+	totalWords,
+	withoutPriceWords,
+} from './getSentences.ts';
+import { kindWords } from './getWords.ts';
+import type { ToGet } from './whatToGet.ts';
+
+/** Heights of what stands on a page, in mm; the styles hold to them. */
+export const getPageMm = { head: 13, line: 6.5, words: 4.5 } as const;
+
+/** Letters that surely go into a line of words over the width of a page. */
+const lettersInLine = 80;
+
+/** Letters after which names go on in words of their own, so that a page can end between them. */
+const lettersTogether = 640;
+
+/** A line of what to get, with the figures in columns; or words, which may want a box to tick off. */
+export type GetPageItem =
+	| { readonly line: GetLine }
+	| { readonly line: undefined; readonly words: string; readonly isTicked: boolean; readonly mm: number };
+
+type Section = PageSection<string, GetPageItem>;
+
+/** A print that is left out, and why. */
+export interface LeftOutWords {
+	readonly name: string;
+	readonly words: string;
+}
+
+/** What to get on pages: by kind, then the sums, then what cannot be got and what is left out. */
+export function getPages(
+	toGet: ToGet,
+	leftOut: readonly LeftOutWords[],
+	nameOf: NameOfPlace,
+	settings: Scale & { readonly currency: Currency | undefined },
+	paper: Paper,
+): readonly (readonly PagePart<string, GetPageItem>[])[] {
+	const { margin, head, foot } = paperRoom;
+	const room = papers[paper].heightMm - 2 * margin - head - foot;
+	const ofKinds = getKinds.map((kind): Section => {
+		const lines = toGet.lines.filter((line) => line.kind === kind);
+		return section(
+			kindWords[kind],
+			lines.flatMap((line) => [{ item: { line }, mm: getPageMm.line }, ...words(inPieces(placesOf(line).map(nameOf)))]),
+		);
+	});
+	const sawn = toGet.sticks
+		.filter(({ sticks }) => sticks.length > 0)
+		.map((plan) =>
+			section(`To saw, ${sticksTitle(plan)}`, [
+				...words([`${sawCautions.sawing} ${sawCautions.rules}`]),
+				...words(
+					plan.sticks.map((stick) => stickWords(stick, nameOf, settings)),
+					true,
+				),
+			]),
+		);
+	const withoutPrice = withoutPriceWords(toGet);
+	const sums = section(
+		totalWords(toGet, settings.currency),
+		words([...(withoutPrice ? [withoutPrice] : []), ...shareWords(toGet, settings.currency)]),
+	);
+	const missing = section('Not to be had', words(notGotSentences(toGet, nameOf, settings)));
+	const others = section('Left out', words(leftOut.map((each) => `${each.name}: ${each.words}`)));
+	const all = [...ofKinds, ...sawn, ...(toGet.lines.length > 0 ? [withHead(sums)] : []), missing, others];
+	return fillPages(all, room);
+}
+
+/** The prints that a line is for, in pieces. */
+function inPieces(names: readonly string[]): readonly string[] {
+	const pieces: string[] = [];
+	for (const name of names) {
+		const last = pieces.at(-1);
+		if (last === undefined) pieces.push(`For ${name}`);
+		else if (last.length + name.length > lettersTogether) pieces.push(name);
+		else pieces[pieces.length - 1] = `${last}, ${name}`;
+	}
+	return pieces;
+}
+
+const section = (head: string, items: Section['items']): Section => ({ head, headMm: getPageMm.head, items });
+
+/** A section whose head is said even where nothing stands under it. */
+const withHead = (each: Section): Section => (each.items.length > 0 ? each : { ...each, items: words([' ']) });
+
+/** Words, each with as many lines as it may need. */
+const words = (texts: readonly string[], isTicked = false): Section['items'] =>
+	texts.map((text) => {
+		const mm = Math.ceil(text.length / lettersInLine) * getPageMm.words;
+		return { item: { line: undefined, words: text, isTicked, mm }, mm };
+	});

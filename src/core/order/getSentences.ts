@@ -1,0 +1,82 @@
+import { formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
+import type { CutStick, StickPlan } from '../sticks/stickPlan.ts';
+import { groupBy } from '../values/groupBy.ts';
+import { listed } from '../values/listed.ts';
+import { type Currency, formatMoney, moneyWords } from '../values/money.ts';
+import type { GetLine } from './getLine.ts';
+import type { Share, ToGet } from './whatToGet.ts';
+
+/** What a print is called, by the place of its row, from 0. */
+export type NameOfPlace = (place: number) => string;
+
+/** What a line costs: nothing is left to buy, or it has no price. */
+export function costWords({ packs, cost }: GetLine, currency: Currency | undefined): string {
+	if (packs === 0) return formatMoney(0, currency);
+	return cost === undefined ? 'no price' : formatMoney(cost, currency);
+}
+
+/** Places of the prints that a line is for, in the order of the show. */
+export const placesOf = ({ taken }: Pick<GetLine, 'taken'>): readonly number[] =>
+	[...taken.keys()].sort((a, b) => a - b);
+
+/** Whether anything that is to be got has a price. */
+export const isPriced = ({ lines }: ToGet): boolean => lines.some(({ cost }) => cost !== undefined && cost > 0);
+
+/** What stands over the sum: `Total 42.00 EUR`. */
+export const totalWords = (toGet: ToGet, currency: Currency | undefined): string =>
+	isPriced(toGet) ? `Total ${moneyWords(toGet.total, currency)}` : 'No prices yet';
+
+/** What the sum leaves out, or what is missing for one; undefined where it is whole. */
+export function withoutPriceWords(toGet: ToGet): string | undefined {
+	if (!isPriced(toGet)) return 'Type prices in the settings, and what each maker pays is worked out here.';
+	const names = [...new Set(toGet.unpriced.map(({ name }) => name))];
+	return names.length === 0 ? undefined : `Not in the total, because they have no price: ${listed(names)}.`;
+}
+
+/** What the makers pay, each in words; none where there is only one, or nothing to pay. */
+export const shareWords = ({ shares, total }: ToGet, currency: Currency | undefined): readonly string[] =>
+	shares.length > 1 && total > 0
+		? shares.map(
+				({ maker, cost }: Share) => `${maker === '' ? 'No maker named' : maker}: ${formatMoney(cost, currency)}`,
+			)
+		: [];
+
+/** What cannot be got as it stands, in sentences: blanks without a sheet, legs without a stick, frames without a measure. */
+export const notGotSentences = (
+	{ unplaced, tooLong, unmeasured }: ToGet,
+	nameOf: NameOfPlace,
+	scale: Scale,
+): readonly string[] => [
+	...new Set([
+		...[...groupBy(unplaced, ({ board, blank: { width, height } }) => `${width} ${height} ${board}`).values()].map(
+			(alike) => {
+				const { board, blank } = alike[0]!;
+				const rows = alike.flatMap((each) => (each.blank.row > 0 ? [each.blank.row - 1] : []));
+				const whose = rows.length > 0 ? ` for ${listed([...new Set(rows)].map(nameOf))}` : '';
+				const what = board === '' ? 'board' : `“${board}”`;
+				return `No ${what} in the settings gives ${formatSize(blank.width, blank.height, scale)}${whose}.`;
+			},
+		),
+		...tooLong.map(
+			({ frame, row, length }) =>
+				`A stick of “${frame}” is too short for ${formatWithUnit(length, scale)} (${nameOf(row - 1)}).`,
+		),
+		...unmeasured.map(
+			({ frame, row }) =>
+				`“${frame}” needs the width of its moulding and its lip before sticks are planned for ${nameOf(row - 1)}.`,
+		),
+	]),
+];
+
+/** Of which moulding sticks are sawn, and whether fewer would do. */
+export const sticksTitle = ({ frame, proven, leastCount }: StickPlan): string =>
+	`${frame}: ${proven ? 'no plan takes fewer sticks' : `at least ${leastCount} sticks in any plan`}`;
+
+/** What is sawn from a stick, in the order of the saw, and what is left of it. */
+export function stickWords({ legs, rest }: CutStick, nameOf: NameOfPlace, scale: Scale): string {
+	const cuts = legs.map(({ length, row, copy }) => {
+		const whose = `${row > 0 ? nameOf(row - 1) : 'gone'}${copy > 1 ? `, ${copy}` : ''}`;
+		return `${formatWithUnit(length, scale)} (${whose})`;
+	});
+	return `${cuts.join(', ')}; ${formatWithUnit(rest, scale)} left`;
+}

@@ -1,0 +1,51 @@
+import { expect, test } from 'vitest';
+import { pagesOf } from '../harness/pdfPages.ts';
+import { oneStage } from '../screens/oneStage.ts';
+import { openPaperShow } from './paperShow.ts';
+
+const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
+
+test('what to get is reached in one tap, and printed with what is in stock, packs, sums, shares and what to saw', () =>
+	play(async (page) => {
+		await openPaperShow(page);
+		await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'To get' }).tap();
+		await page.getByRole('heading', { name: /^Total [\d.]+ EUR$/ }).waitFor();
+		await page.getByRole('heading', { name: /^Oak: / }).waitFor();
+		await expect.poll(() => page.getByText('Working out the plans…').count(), { timeout: 30_000 }).toBe(0);
+		const total = await page.getByRole('heading', { name: /^Total/ }).innerText();
+		const shares = await page.locator('.shares > li').allInnerTexts();
+		expect(shares.map((share) => share.split(':')[0])).toEqual(['Ilse', 'Jonah']);
+		const sticks = await page.getByText(/ mm left$/).allInnerTexts();
+		expect(sticks.length).toBeGreaterThan(1);
+
+		await page.getByRole('link', { name: 'Print on paper' }).tap();
+		expect(await page.getByRole('checkbox', { name: 'What to get' }).isChecked()).toBe(true);
+		for (const { name, width, height } of [
+			{ name: 'A4', width: 210, height: 297 },
+			{ name: 'Letter', width: 215.9, height: 279.4 },
+		]) {
+			await page.getByRole('radio', { name }).check();
+			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+			expect(pages).toHaveLength(await page.locator('article').count());
+			const texts = pages.flatMap((each) => each.texts);
+			for (const { text, left, right, bottom, top } of texts)
+				expect(
+					left >= 10 && right <= width - 10 && bottom >= 10 && top <= height - 10,
+					`${name}: “${text}” from ${left}, ${bottom} to ${right}, ${top}`,
+				).toBe(true);
+			const bare = (text: string) => text.replace(/\s+/g, '');
+			const whole = bare(texts.map(({ text }) => text).join(' '));
+			for (const said of [
+				total,
+				...shares,
+				...sticks,
+				'1 pack of 25',
+				'1 roll of 15 m',
+				'clamp the moulding',
+				'6 Quay',
+			])
+				expect(whole).toContain(bare(said));
+		}
+		await page.getByRole('link', { name: 'Back to what to get' }).tap();
+		await page.getByRole('heading', { name: 'To get', exact: true }).waitFor();
+	}));

@@ -1,0 +1,116 @@
+import { expect, test } from 'vitest';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
+import { getPageMm, getPages } from '../../../../src/core/order/getPages.ts';
+import {
+	notGotSentences,
+	shareWords,
+	sticksTitle,
+	totalWords,
+	withoutPriceWords,
+} from '../../../../src/core/order/getSentences.ts';
+import { whatToGet } from '../../../../src/core/order/whatToGet.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
+import { jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
+import { packBoards } from '../../../../src/core/sheets/packBoards.ts';
+import type { Typed } from '../../../../src/core/show/row.ts';
+import { planAllSticks } from '../../../../src/core/sticks/planSticks.ts';
+import { stickJobsOf } from '../../../../src/core/sticks/stickJobsOf.ts';
+import { type Paper, paperRoom, papers } from '../../../../src/core/values/papers.ts';
+
+const print: Typed = { 'picture width': '300', 'picture height': '200', board: 'White' };
+
+function toGetOf(cells: readonly Typed[], show: TypedSettings) {
+	const { settings } = readSettings(show);
+	const rows = cells.map((typed, place) => ({ id: `r${place}`, order: place, typed }));
+	const results = rows.map((row) => judgeRow(row, settings));
+	const jobs = jobsOf(rows, results, settings).jobs.filter(({ stock }) => stock.length > 0);
+	const plans = packBoards(jobs, { secondsLeft: () => 0.2 });
+	const sticks = planAllSticks(stickJobsOf(rows, results, settings), { secondsLeft: () => 0.2 });
+	const nameOf = (place: number) => `Print ${place + 1}`;
+	return { toGet: whatToGet({ rows, results, settings, plans, sticks }), settings, nameOf };
+}
+
+const show = {
+	currency: 'EUR',
+	boards: [{ name: 'White', width: 1000, height: 800, price: '10' }],
+	frames: [
+		{ name: 'Oak', moulding: 20, lip: 6, depth: 40, stick: 2400, price: '18.50' },
+		{ name: 'Short', moulding: 20, lip: 6, depth: 40, stick: 500 },
+		{ name: 'Raw', stick: 2400 },
+	],
+	glazing: [{ name: 'Clear', material: 'glass', width: 450, height: 450 }],
+};
+
+test('the sums say what has no price, and what each maker pays', () => {
+	const cells = [
+		{ ...print, maker: 'Ana', frame: 'Oak' },
+		{ ...print, maker: 'Bo', frame: 'none' },
+	];
+	const { toGet, settings } = toGetOf(cells, show);
+	expect(totalWords(toGet, settings.currency)).toMatch(/^Total \d+\.\d\d EUR$/);
+	expect(withoutPriceWords(toGet)).toMatch(/^Not in the total, because they have no price: .*tape/);
+	expect(shareWords(toGet, settings.currency)).toEqual([
+		expect.stringMatching(/^Ana: /),
+		expect.stringMatching(/^Bo: /),
+	]);
+	const unpriced = toGetOf([print], { boards: [{ name: 'White', width: 1000, height: 800 }] }).toGet;
+	expect([totalWords(unpriced, undefined), withoutPriceWords(unpriced)]).toEqual([
+		'No prices yet',
+		'Type prices in the settings, and what each maker pays is worked out here.',
+	]);
+	expect(shareWords(unpriced, undefined)).toEqual([]);
+});
+
+test('what cannot be got is said, each once', () => {
+	const cells = [
+		{ ...print, frame: 'Oak', copies: '2' },
+		{ ...print, frame: 'Short', glazing: 'none' },
+		{ ...print, frame: 'Raw', glazing: 'none' },
+		{ ...print, frame: 'Oak' },
+	];
+	const { toGet, settings, nameOf } = toGetOf(cells, show);
+	expect(notGotSentences(toGet, nameOf, settings)).toEqual([
+		'No “Clear” in the settings gives 500 × 400 mm for Print 1 and Print 4.',
+		'“Raw” needs the width of its moulding and its lip before sticks are planned for Print 3.',
+	]);
+	expect(toGet.sticks.map(sticksTitle)).toEqual(['Oak: no plan takes fewer sticks']);
+});
+
+test.each<Paper>(['A4', 'Letter'])('on %s nothing is lost, and no page holds more than there is room for', (paper) => {
+	const cells = Array.from({ length: 60 }, (_, place) => ({ ...print, maker: `Maker ${place % 7}`, frame: 'Oak' }));
+	const { toGet, settings, nameOf } = toGetOf(cells, show);
+	const leftOut = [{ name: 'Print 61', words: 'Its size is not known yet.' }];
+	const pages = getPages(toGet, leftOut, nameOf, settings, paper);
+	const { margin, head, foot } = paperRoom;
+	for (const page of pages) {
+		const heights = page.flatMap(({ items }) => [
+			getPageMm.head,
+			...items.map((item) => (item.line ? getPageMm.line : item.mm)),
+		]);
+		const used = heights.reduce((sum, mm) => sum + mm, 0);
+		expect(used).toBeLessThanOrEqual(papers[paper].heightMm - 2 * margin - head - foot);
+	}
+	const items = pages.flat().flatMap((part) => part.items);
+	expect(items.flatMap(({ line }) => line ?? [])).toEqual(toGet.lines);
+	const words = items.flatMap((item) => (item.line ? [] : [item]));
+	const sticks = toGet.sticks.flatMap(({ sticks: own }) => own);
+	expect(words.filter(({ isTicked }) => isTicked)).toHaveLength(sticks.length);
+	const whole = words.map((item) => item.words).join('\n');
+	for (const said of [
+		'Print 1,',
+		'Print 60',
+		'clamp the moulding',
+		'Maker 6: ',
+		'Print 61: Its size is not known yet.',
+	])
+		expect(whole).toContain(said);
+	expect(pages.flat().map((part) => part.head)).toEqual(
+		expect.arrayContaining(['Boards', 'Moulding', 'To saw, Oak: no plan takes fewer sticks', 'Left out']),
+	);
+});
+
+test('where nothing is to be got there is no page', () => {
+	const { toGet, settings, nameOf } = toGetOf([], show);
+	expect(getPages(toGet, [], nameOf, settings, 'A4')).toEqual([]);
+});
