@@ -1,5 +1,4 @@
-import { headerName, readHeader } from './headers.ts';
-import { guessColumns } from './headerWords.ts';
+import { guessesOf, readHeader } from './headers.ts';
 
 /** How many lines may stand above the column names: the name of the show, a date, who made the list. */
 const mostTitleLines = 30;
@@ -28,4 +27,4 @@ function hasAtLeast(wanted: number, cells: readonly string[], isSuch: (cell: str
 
 const isSure = (cell: string): boolean => readHeader(cell).kind !== 'unknown';
 
-const isLikely = (cell: string): boolean => guessColumns(headerName(cell)).length > 0;
+const isLikely = (cell: string): boolean => guessesOf(cell).length > 0;

@@ -143,8 +143,12 @@ export function inOurWords(given: readonly string[]): readonly string[] {
 	return phrase === undefined ? read : phrase.split(' ');
 }
 
-/** The columns that a header without its unit may mean, the likeliest first; none where nothing speaks for any. */
-export function guessColumns(name: string): readonly ColumnName[] {
+/**
+ * The columns that a header without its unit may mean, the likeliest first; none where nothing speaks for any.
+ * @param words its words, in ours
+ */
+export function guessColumns(name: string, words: readonly string[]): readonly ColumnName[] {
 	const withoutBrackets = name.replace(/[([{][^()[\]{}]*[)\]}]\s*$/, '');
-	return guesses.get(inOurWords(headerWords(withoutBrackets)).join(' ')) ?? [];
+	const meant = withoutBrackets === name ? words : inOurWords(headerWords(withoutBrackets));
+	return guesses.get(meant.join(' ')) ?? [];
 }

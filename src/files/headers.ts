@@ -1,7 +1,7 @@
 import type { Unit } from '../core/length/reading.ts';
 import { type ColumnName, columns, hasUnit, kindOf } from '../core/show/columns.ts';
 import { solvedKeys, type SolvedKey } from '../core/row/solvedRow.ts';
-import { headerWords, inOurWords } from './headerWords.ts';
+import { guessColumns, headerWords, inOurWords } from './headerWords.ts';
 
 /** A length that is worked out: of the row as it is cut, or as it hangs. */
 export type ResultKey = SolvedKey | 'framedWidth' | 'framedHeight';
@@ -111,38 +111,67 @@ const unitOf = (text: string): HeaderUnit | undefined =>
 const sizeName = (name: string, isOrdered: boolean): string =>
 	isOrdered && !isSizeName(name) ? `${name} size`.trim() : name;
 
+/** What is read off a header. */
+interface Understood {
+	readonly header: Header;
+	/** What is left of it without its unit and the order of a size. */
+	readonly name: string;
+	/** The words of that name, in ours. */
+	readonly words: readonly string[];
+	/** The columns that it may mean where it is none by name, the likeliest first. */
+	readonly guesses: readonly ColumnName[];
+}
+
 /**
  * What a header stands for: its case, spaces, `-` and `_` are nothing, the trade's other words are ours, and a unit may
  * stand behind it, in brackets or not. A header of a size may say which of its two lengths stands first.
  */
-export function readHeader(text: string): Header {
-	if (text.length > longestHeader) return { kind: 'unknown', name: text };
-	const known = remembered.get(text);
+export const readHeader = (text: string): Header =>
+	text.length > longestHeader ? { kind: 'unknown', name: text } : understood(text).header;
+
+function understood(text: string): Understood {
+	const header = text.slice(0, longestHeader);
+	const known = remembered.get(header);
 	if (known) return known;
-	const header = readAnew(text);
+	const read = readAnew(header);
 	if (remembered.size >= mostRemembered) remembered.clear();
-	remembered.set(text, header);
-	return header;
+	remembered.set(header, read);
+	return read;
 }
 
 /** The same few texts are read for each of what may stand between cells, and in each line that may name the columns. */
-const remembered = new Map<string, Header>();
+const remembered = new Map<string, Understood>();
 const mostRemembered = 200_000;
 
-function readAnew(text: string): Header {
-	const whole = named(text.trim(), undefined);
-	if (whole) return whole;
-	const { name, unit, isHeightFirst, isOdd } = partsOf(text);
-	const known = isOdd ? undefined : named(name, unit);
-	if (known === undefined) return { kind: 'unknown', name: text };
-	return isHeightFirst && known.kind === 'typed' ? { ...known, isHeightFirst: true } : known;
+function readAnew(text: string): Understood {
+	const whole = text.trim();
+	const parts = partsOf(text);
+	const words = inOurWords(headerWords(parts.name));
+	// Where nothing stands behind the name, both are the same.
+	const isNameAlone = parts.name.trim() === whole;
+	const header = named(whole, undefined, isNameAlone ? words : inOurWords(headerWords(whole))) ?? namedBy(parts, words);
+	return {
+		header: header ?? { kind: 'unknown', name: text },
+		name: parts.name,
+		words,
+		guesses: guessColumns(parts.name, words),
+	};
+}
+
+/** What a header is by its parts. */
+function namedBy({ name, unit, isHeightFirst, isOdd }: HeaderParts, words: readonly string[]): Header | undefined {
+	const known = isOdd ? undefined : named(name, unit, words);
+	return known && isHeightFirst && known.kind === 'typed' ? { ...known, isHeightFirst: true } : known;
 }
 
 /** The unit that a cell is, with nothing else in it but brackets: `mm`, `(in)`. */
 export const unitIn = (text: string): HeaderUnit | undefined => unitOf(text.trim().replace(/^[([{]|[)\]}]$/g, ''));
 
-/** A header without its unit and the order of a size: what is left to guess by. */
-export const headerName = (text: string): string => partsOf(text.slice(0, longestHeader)).name;
+/** The words of a header in ours, without its unit and the order of a size. */
+export const wordsOfHeader = (text: string): readonly string[] => understood(text).words;
+
+/** The columns that a header without its unit may mean, the likeliest first; none where nothing speaks for any. */
+export const guessesOf = (text: string): readonly ColumnName[] => understood(text).guesses;
 
 /** A column that a person has said a header to mean, with what the header says of the numbers under it. */
 export function headerSaidToBe(text: string, name: ColumnName): Header {
@@ -155,15 +184,15 @@ export function headerSaidToBe(text: string, name: ColumnName): Header {
 	};
 }
 
-function named(name: string, unit: HeaderUnit | undefined): Header | undefined {
-	for (const form of [bare(name), inOurWords(headerWords(name)).join('')]) {
+function named(name: string, unit: HeaderUnit | undefined, words: readonly string[]): Header | undefined {
+	for (const form of [bare(name), words.join('')]) {
 		const typed = typedNames.get(form) ?? sizeNames.get(form);
 		if (typed !== undefined && mayCarry(typed, unit)) return { kind: 'typed', name: typed, unit };
 		const result = resultNames.get(form);
 		if (result !== undefined && (unit === undefined || (isResultLength(result) && unit !== '%')))
 			return { kind: 'result', name: result, unit };
 	}
-	if (unit === undefined && /^units?$/.test(inOurWords(headerWords(name)).join(' '))) return { kind: 'units', name };
+	if (unit === undefined && /^units?$/.test(words.join(' '))) return { kind: 'units', name };
 	return undefined;
 }
 

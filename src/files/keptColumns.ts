@@ -4,8 +4,7 @@ import { type ColumnName, isColumnName } from '../core/show/columns.ts';
 import type { Row } from '../core/show/row.ts';
 import { rowWith } from '../core/show/rowWith.ts';
 import { ownValue } from '../core/values/ownValue.ts';
-import { headerName, headerSaidToBe } from './headers.ts';
-import { guessColumns } from './headerWords.ts';
+import { guessesOf, headerSaidToBe } from './headers.ts';
 import type { ColumnOfFile } from './readColumns.ts';
 import { readCellsOfRow } from './readRows.ts';
 
@@ -17,7 +16,7 @@ export function keptColumnsOf(rows: readonly Row[]): readonly ColumnOfFile[] {
 	const names = [...new Set(rows.flatMap(({ extra }) => Object.keys(extra ?? {})))];
 	return names.map((text): ColumnOfFile => {
 		const cells = rows.map(({ extra }) => ownValue(extra, text) ?? '').filter((cell) => cell.trim() !== '');
-		return { text, meaning: 'none', guesses: guessColumns(headerName(text)), samples: cells.slice(0, mostSamples) };
+		return { text, meaning: 'none', guesses: guessesOf(text), samples: cells.slice(0, mostSamples) };
 	});
 }
 

@@ -3,8 +3,7 @@ import { isProblem } from '../core/length/reading.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { type ColumnName, isColumnName } from '../core/show/columns.ts';
 import { dimensionsIn } from './dimensions.ts';
-import { type Header, headerName, headerSaidToBe, isOwnName, isSizeName, readHeader } from './headers.ts';
-import { guessColumns, headerWords, inOurWords } from './headerWords.ts';
+import { guessesOf, type Header, headerSaidToBe, isOwnName, isSizeName, readHeader, wordsOfHeader } from './headers.ts';
 
 /** A column of a file, as it was understood. */
 export interface MatchedColumn {
@@ -29,7 +28,7 @@ export function matchColumns(
 ): readonly MatchedColumn[] {
 	const said = new Map(Object.entries(matching).map(([name, meaning]) => [name.toLowerCase(), meaning]));
 	const names = distinctHeaders(cells);
-	const saidOf = (at: number) => said.get(names[at]!.toLowerCase());
+	const saidOf = (at: number) => (said.size === 0 ? undefined : said.get(names[at]!.toLowerCase()));
 	const taken = new Set<string>();
 	const read = cells.map((cell, at): Header => {
 		const asked = saidOf(at);
@@ -51,7 +50,7 @@ export function matchColumns(
 		if (header.kind === 'units') return { header, guesses: [] };
 		if (header.kind === 'unknown' || isOwn(at)) {
 			if (header.kind !== 'unknown' || saidOf(at) !== undefined) return { header, guesses: [] };
-			const guesses = guessColumns(headerName(cell)).filter((name) => !taken.has(name));
+			const guesses = guessesOf(cell).filter((name) => !taken.has(name));
 			if (guesses.length > 0) return { header, guesses };
 			const byContents = guessByContents(cell, at, taken);
 			return { header, guesses: byContents.length === 0 && areSizes(at) ? sizeColumns : byContents };
@@ -70,15 +69,16 @@ export function distinctHeaders(cells: readonly string[]): readonly string[] {
 	const copies = new Map<string, number>();
 	return cells.map((cell) => {
 		const name = cell.trim();
-		const copy = (copies.get(name.toLowerCase()) ?? 0) + 1;
-		copies.set(name.toLowerCase(), copy);
+		const key = name.toLowerCase();
+		const copy = (copies.get(key) ?? 0) + 1;
+		copies.set(key, copy);
 		return copy === 1 ? name : `${name} (${copy})`;
 	});
 }
 
 /** `picture` or `window` alone, over cells that are sizes. */
 function sizesUnder(cell: string, samples: readonly string[]): Header | undefined {
-	const [word, ...more] = inOurWords(headerWords(headerName(cell)));
+	const [word, ...more] = wordsOfHeader(cell);
 	if (more.length > 0 || (word !== 'picture' && word !== 'window')) return undefined;
 	const isSize = (text: string) => !isProblem(parseSize(text, { unit: 'mm', sizes: [] }));
 	return mostAre(samples, isSize) ? headerSaidToBe(cell, `${word} width`) : undefined;
