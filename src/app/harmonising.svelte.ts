@@ -11,7 +11,7 @@ export class Harmonising extends ProposedChanges<HarmonisedRow, Harmony> {
 
 	constructor(session: Session) {
 		super(session, {
-			label: 'Harmonise',
+			label: 'Fewer sizes',
 			search: ({ rows, settings, signal }) => harmoniseInWorker({ rows, settings, most: this.most }, signal),
 			changes: changesFigures,
 		});

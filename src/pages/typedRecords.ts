@@ -56,7 +56,7 @@ export const boardFields: readonly RecordField[] = [
 	{ key: 'colour', label: 'Colour', isPlain: true },
 	{ key: 'price', label: 'Price of a pack', isPrice: true },
 	{ key: 'pack', label: 'In a pack', isPlain: true },
-	{ key: 'count', label: 'At hand', isPlain: true },
+	{ key: 'count', label: 'In stock', isPlain: true },
 	grainWords,
 	{ key: 'trim', label: 'Trim' },
 ];

@@ -25,7 +25,7 @@ await onStage({}, async (stage) => {
 	const first = await stage.openShow();
 	await first.getByRole('button', { name: 'Load the example' }).click();
 	await first.getByRole('grid').waitFor();
-	await first.getByText('Saved on this device').waitFor();
+	await first.getByText('Saved', { exact: true }).waitFor();
 	await stage.isKept(first);
 	await stage.closeBrowser();
 	await stage.stopHost();

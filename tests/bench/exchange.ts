@@ -76,7 +76,7 @@ await onStage({}, async (stage) => {
 	await page.getByText(/rows read$/).waitFor();
 	await page.getByRole('grid').waitFor();
 	await tell('read, worked out and in the grid', begun);
-	await page.getByText('Saved on this device').waitFor();
+	await page.getByText('Saved', { exact: true }).waitFor();
 	await tell('and on disk', begun);
 
 	await page.getByRole('button', { name: 'Close' }).first().click();
@@ -112,7 +112,7 @@ for (const [what, list] of tooLarge)
 		const begun = performance.now();
 		await chooseFile(page, 'Import a file', 'large.csv', list);
 		await page.getByText(/rows? read$/).waitFor();
-		await page.getByText('Saved on this device').waitFor();
+		await page.getByText('Saved', { exact: true }).waitFor();
 		const seconds = (performance.now() - begun) / 1000;
 		console.log(`${what}: ${seconds.toFixed(1)} s, longest stall ${(await longestStall(page)).toFixed(0)} ms`);
 	});

@@ -131,14 +131,14 @@ const ours: Side = {
 			clipboardData.setData('text/plain', text);
 			document.activeElement!.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true }));
 		}, lines.join('\n'));
-		await page.getByText('Saved on this device').waitFor({ timeout: 120_000 });
+		await page.getByText('Saved', { exact: true }).waitFor({ timeout: 120_000 });
 		// A default that is changed once can be changed again and again by undo and redo, with the grid in view.
 		await page.getByRole('link', { name: /Settings/ }).click();
 		await page.getByRole('textbox', { name: /^Overlap/ }).fill('4');
 		await page.keyboard.press('Tab');
 		await page.getByRole('link', { name: 'Prints' }).click();
 		await page.getByRole('grid').waitFor();
-		await page.getByText('Saved on this device').waitFor({ timeout: 120_000 });
+		await page.getByText('Saved', { exact: true }).waitFor({ timeout: 120_000 });
 	},
 	typed: `[data-row="0"][data-column="${columnIndexOf('picture width')}"]`,
 	follows: `[data-row="0"][data-column="${columnIndexOf('window width')}"]`,

@@ -95,7 +95,7 @@ test('two devices exchange files three times, with edits on both sides, and end 
 
 			// One removes a print, the other changes another.
 			await cell(one, 3, 'title').click();
-			await button(one, 'This print…').click();
+			await button(one, 'More…').click();
 			await one.getByRole('menuitem', { name: /^(Delete|Remove)/ }).click();
 			await type(other, 0, 'picture height', '205');
 			await compare(other, await given(one, 'Export rows'), async () => {

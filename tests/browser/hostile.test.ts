@@ -49,7 +49,7 @@ test('names given twice are said in the settings, and can be mended there', () =
 	play(async (page) => {
 		await choose(page, 'twice.json', JSON.stringify(twice));
 		await cell(page, 0, 'title').waitFor();
-		for (const place of ['Boards', 'Bench', 'Across', 'Prints', 'Settings']) {
+		for (const place of ['Boards', 'Bench', 'Whole show', 'Prints', 'Settings']) {
 			await page.getByRole('link', { name: place }).click();
 			await page.getByRole('heading', { level: 1 }).or(page.getByRole('grid')).first().waitFor();
 		}
@@ -72,7 +72,7 @@ test('names given twice are said in the settings, and can be mended there', () =
 		await unread.waitFor({ state: 'detached' });
 		await page.getByRole('button', { name: /^Undo: remove labels.corner/ }).click();
 		await unread.waitFor();
-		await page.getByText('Saved on this device').waitFor();
+		await page.getByText('Saved', { exact: true }).waitFor();
 		await page.reload();
 		await page.getByRole('link', { name: 'Settings' }).click();
 		expect(await unread.getByRole('listitem').count()).toBe(1);
@@ -95,7 +95,7 @@ describe('a list that is far too large comes in, and the page goes on answering'
 		play(async (page) => {
 			await choose(page, 'large.csv', list);
 			await page.getByRole('status', { name: said }).waitFor();
-			await page.getByText('Saved on this device').waitFor();
+			await page.getByText('Saved', { exact: true }).waitFor();
 			expect(await page.evaluate(() => document.title)).toContain('Evenhang'); // it answers; how soon is in the bench
 		}),
 	);

@@ -26,7 +26,7 @@ async function heapOf(debug: CDPSession): Promise<number> {
 /** How long thousands of edits may take to be on disk after the last of them, where the machine is busy. */
 const longestSavingMs = 300_000;
 
-const isSaved = (page: Page) => page.getByText('Saved on this device').waitFor({ timeout: longestSavingMs });
+const isSaved = (page: Page) => page.getByText('Saved', { exact: true }).waitFor({ timeout: longestSavingMs });
 
 /** Compares the heap before something is done with that after it, when all is saved. */
 async function holdsHeap(page: Page, what: string, act: () => Promise<unknown>): Promise<void> {

@@ -18,7 +18,7 @@ test('two tabs keep their own shows over a reload, and a backup puts back what a
 		await one.keyboard.type('High water');
 		await press(one, 'Tab');
 		for (const page of [one, other]) {
-			await page.getByText('Saved on this device').waitFor();
+			await page.getByText('Saved', { exact: true }).waitFor();
 			await page.reload();
 			await cell(page, 0, 'title').waitFor();
 		}
@@ -68,7 +68,7 @@ test('a file that another app shares comes in, and is there only once', () =>
 		expect(await seen(page, 0, 'title')).toBe('Low water typed');
 		await page.getByRole('button', { name: 'Undo: import “spring ü.csv”' }).waitFor();
 		expect(page.url()).not.toContain('shared');
-		await page.getByText('Saved on this device').waitFor();
+		await page.getByText('Saved', { exact: true }).waitFor();
 		await page.goto(`${stage.address}?shared`);
 		await cell(page, 0, 'title').waitFor();
 		expect(await cell(page, 1, 'title').count()).toBe(0);

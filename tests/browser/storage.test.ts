@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { onStage } from './harness/stage.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
 
-const isSaved = (page: Page) => page.getByText('Saved on this device').waitFor();
+const isSaved = (page: Page) => page.getByText('Saved', { exact: true }).waitFor();
 
 async function type(page: Page, row: number, column: string, text: string): Promise<void> {
 	await cell(page, row, column).click();

@@ -5,7 +5,7 @@ import { grip } from './grid/cells.ts';
 import { onStage, type Stage } from './harness/stage.ts';
 import { cell, paste, press, seen, withPrints } from './screens/prints.ts';
 
-const isSaved = (page: Page) => page.getByText('Saved on this device').waitFor();
+const isSaved = (page: Page) => page.getByText('Saved', { exact: true }).waitFor();
 const noRoom = (page: Page) => page.getByRole('alert').getByText('There is no room left on this device');
 
 async function type(page: Page, row: number, column: string, text: string): Promise<void> {
@@ -85,13 +85,13 @@ test('a device that fills up at an import: all stays, is said, is in a file, and
 		await noRoom(page).waitFor();
 		await type(page, 0, 'side', '70');
 		await noRoom(page).waitFor();
-		expect(await page.getByText('Saved on this device').count()).toBe(0);
+		expect(await page.getByText('Saved', { exact: true }).count()).toBe(0);
 		expect(await titlesOnDisk(page)).toEqual(['High water', 'Kiln door']);
 		const all = ['High water', 'Kiln door', ...many];
 		expect(await titlesInFile(page)).toEqual(all);
 		await setRoom(empty, stage);
 		// Nobody types: it is tried again by itself, every half a minute at the least.
-		await page.getByText('Saved on this device').waitFor({ timeout: 40_000 });
+		await page.getByText('Saved', { exact: true }).waitFor({ timeout: 40_000 });
 		expect(await titlesOnDisk(page)).toEqual(all);
 		await type(page, 0, 'top', '80');
 		await isSaved(page);
@@ -162,7 +162,7 @@ test.each<readonly [what: string, spoil: () => void]>([
 		]);
 		await type(page, 0, 'side', '70');
 		await told.waitFor();
-		expect(await page.getByText('Saved on this device').count()).toBe(0);
+		expect(await page.getByText('Saved', { exact: true }).count()).toBe(0);
 		expect(await titlesInFile(page)).toEqual(['Low water', 'Kiln door']);
 		await page.getByRole('link', { name: 'Shows' }).click();
 		const backup = JSON.parse(await savedFile(page, 'Back up all shows')) as { shows: { rows: unknown[] }[] };
@@ -241,7 +241,7 @@ test('a text that is typed into a print which another tab deletes is said, and u
 		await cell(one, 1, 'title').click();
 		await one.keyboard.type('Kiln door, closed');
 		await grip(other, 1).click();
-		await other.getByRole('button', { name: 'This print…' }).click();
+		await other.getByRole('button', { name: 'More…' }).click();
 		await other.getByRole('menuitem', { name: 'Delete print' }).click();
 		await other.locator('[role=grid][aria-rowcount="3"]').waitFor();
 		await one.locator('[role=grid][aria-rowcount="3"]').waitFor();

@@ -50,7 +50,7 @@ test('in the very first visit too; a second window is not reloaded under the han
 	onStage({}, async (stage) => {
 		const first = await stage.openShow();
 		await withPrints(first, [['Harbour', '376', '251']]);
-		await first.getByText('Saved on this device').waitFor();
+		await first.getByText('Saved', { exact: true }).waitFor();
 		await stage.isKept(first);
 		const older = await versionOf(first);
 		const second = await stage.openShow();

@@ -24,7 +24,7 @@ async function settledCells(page: Page): Promise<string[][]> {
 	return allCells(page);
 }
 
-const isSaved = (page: Page) => page.getByText('Saved on this device').waitFor();
+const isSaved = (page: Page) => page.getByText('Saved', { exact: true }).waitFor();
 
 /** The rows as the app hands them out. */
 async function exported(page: Page): Promise<string> {

@@ -41,7 +41,7 @@ async function open(page: Page): Promise<number> {
 
 async function isPlanned(page: Page): Promise<void> {
 	await page.getByRole('heading', { name: 'Before you cut' }).waitFor();
-	expect(await page.getByText('Left out, until mended').count()).toBe(0);
+	expect(await page.getByText('Not planned until put right').count()).toBe(0);
 	const named = await page.locator('ol .name').allInnerTexts();
 	expect(new Set(named).size, 'every print has its cuts').toBe(30);
 }

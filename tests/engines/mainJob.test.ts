@@ -24,7 +24,7 @@ const inCell = (row: number, column: string): Wanted => ({
 const grid: Wanted = { selector: '[role=grid]' };
 const saved: Wanted = { selector: 'header .saved', name: /^Saved/ };
 const ready: Wanted = { selector: 'header .saved', name: /Ready offline/ };
-const proven: Wanted = { selector: 'p, strong, span', name: /^Proven least/ };
+const proven: Wanted = { selector: 'p, strong, span', name: /^No (cheaper plan exists|plan uses fewer sheets)/ };
 const openTicks: Wanted = { selector: 'button[aria-pressed=false]' };
 
 const under = '/gallery/mounts/';
@@ -130,7 +130,7 @@ describe.each<Engine>(['Firefox', 'WebKit'])('the main job in %s', (engine) => {
 
 	test('cuts are ticked off at the bench', async () => {
 		await person.click(place('Bench'));
-		await person.click(link('Go to the bench'));
+		await person.click(link('Start cutting windows'));
 		await person.waitFor({ selector: 'nav[aria-label=Steps]' });
 		while ((await person.see(openTicks)).length === 0) await person.click(button('Next'));
 		const open = (await person.see(openTicks)).length;
@@ -164,7 +164,7 @@ describe.each<Engine>(['Firefox', 'WebKit'])('the main job in %s', (engine) => {
 		await person.click(place('Prints'));
 		expect(await shown(1, 'note')).toBe('typed with no connection');
 		await person.click(place('Bench'));
-		await person.click(link('Go on at the bench'));
+		await person.click(link('Carry on cutting windows'));
 		await person.waitFor({ selector: 'p, span', name: /[1-9]\d* of \d+ cuts made$/ });
 	});
 });

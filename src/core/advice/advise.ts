@@ -1,3 +1,4 @@
+import { capital } from '../values/capital.ts';
 import { judgeRow } from '../findings/judgeRow.ts';
 import type { RowResult } from '../findings/rowResult.ts';
 import { formatExact, formatLength, formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
@@ -70,7 +71,9 @@ const isWhole = ({ solved }: RowResult) => sizeKeys.every((key) => solved[key] !
 /** Which typed cells applying it clears, for nobody should apply it unawares. */
 function clearedWords({ typed }: Row, change: CellTexts): string {
 	const cleared = Object.entries(change).filter(([column, text]) => text === '' && typed[column as ColumnName]?.trim());
-	return cleared.length === 0 ? '' : ` Clears ${cleared.map(([column]) => column).join(', ')}.`;
+	return cleared.length === 0
+		? ''
+		: ` ${capital(cleared.map(([column]) => column).join(' and '))} will be worked out again.`;
 }
 
 /** Without what would leave a cell as it is. */

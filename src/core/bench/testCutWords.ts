@@ -14,13 +14,13 @@ export function testCutWords(thickness: Length | undefined, { slipBoard }: Bench
 			`Nothing lies under the mount on this bench: set the blade to come just through ${board}, no deeper.`,
 			`Make one cut in an offcut: its edge should be clean, and the bed not marked. ${measure}`,
 		];
-	const slip = slipBoard === undefined ? 'a slip board' : `a slip board of ${formatWithUnit(slipBoard, scale)}`;
+	const slip = slipBoard === undefined ? 'a waste strip' : `a waste strip of ${formatWithUnit(slipBoard, scale)}`;
 	const limit =
 		slipBoard === undefined || thickness === undefined
 			? ''
-			: ` It never goes ${formatWithUnit(plus(thickness, slipBoard), scale)} deep: there the slip ends.`;
+			: ` It never goes ${formatWithUnit(plus(thickness, slipBoard), scale)} deep: there the strip ends.`;
 	return [
-		`Lay ${slip} under the mount. Set the blade to come through ${board} and mark the slip no more than a hair.${limit}`,
-		`Make one cut in an offcut: its edge should be clean. Move the slip a little before each cut, or an old groove leads the blade. ${measure}`,
+		`Lay ${slip} under the mount. Set the blade to come through ${board} and mark the strip no more than a hair.${limit}`,
+		`Make one cut in an offcut: its edge should be clean. Move the strip a little before each cut, or an old groove leads the blade. ${measure}`,
 	];
 }

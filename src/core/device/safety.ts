@@ -51,7 +51,7 @@ function copySentence(copiedOn: string | undefined, copied: 'rows' | 'show' | un
 	if (copiedOn === undefined)
 		return since === 0
 			? 'Nothing of this show is in a file yet, and nothing has been typed.'
-			: `This device holds the only copy: ${changes(since)}, and no file given yet.`;
+			: `This device holds the only copy: ${changes(since)}, never backed up.`;
 	const what =
 		copied === 'rows'
 			? 'The last file, with the rows but without settings and ticks, was given'
@@ -63,4 +63,4 @@ function copySentence(copiedOn: string | undefined, copied: 'rows' | 'show' | un
 
 /** The count that reminds of changes in no file; nothing where there are none. */
 export const reminder = (changesSince: number): string =>
-	changesSince === 0 ? '' : `${changes(changesSince)} in no file`;
+	changesSince === 0 ? '' : `${changes(changesSince)} not backed up`;

@@ -14,7 +14,7 @@ export function saidOfShown(seen: number, all: number, sort: Sort | undefined): 
 	const prints = (count: number) => `${count} print${count === 1 ? '' : 's'}`;
 	const count = seen === all ? prints(all) : `${seen} of ${prints(all)}`;
 	if (sort === undefined) return count;
-	return `${count}, sorted by ${sort.column === 'findings' ? 'what to know' : sort.column}${sort.way === 'down' ? `, ${sortWords(sort.column).down}` : ''}`;
+	return `${count}, sorted by ${sort.column === 'findings' ? 'checks' : sort.column}${sort.way === 'down' ? `, ${sortWords(sort.column).down}` : ''}`;
 }
 
 /** What a filter asks, in words, in the order in which it is put together. */
@@ -24,8 +24,8 @@ export function askedOf({ words, told, mount, board, maker, cut }: Filter): read
 }
 
 const levelWords: Readonly<Record<string, string>> = {
-	stop: 'to stop for',
-	look: 'to look at',
+	stop: 'can’t be cut yet',
+	look: 'to check',
 	note: 'to note',
 	none: 'nothing said',
 };

@@ -32,7 +32,7 @@ export function saidOfPaste(label: string, plan: CellPlan, unread: number, leftO
 		plan.skipped > 0 && `${counted(plan.skipped, 'cell')} passed over, which can only be worked out`,
 		plan.outside > 0 && `${counted(plan.outside, 'cell')} left out, past the last column`,
 		leftOut > 0 && `only in the prints that are seen (${counted(leftOut, 'print')} left out)`,
-		unread > 0 && `${counted(unread, 'cell')} could not be read and stand as typed`,
+		unread > 0 && `${counted(unread, 'cell')} not understood, kept as pasted`,
 	];
 	return `${label}: ${told.filter((part) => part !== false).join(', ')}`;
 }

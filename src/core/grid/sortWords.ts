@@ -8,11 +8,11 @@ const numbered: readonly ViewColumn[] = ['number', 'price', 'hang order'];
 
 /** The two ways of a column, in words: figures from the least, words from A, what there is to know from the gravest. */
 export function sortWords(column: ViewColumn): Readonly<Record<Sort['way'], string>> {
-	if (column === 'findings') return { up: 'gravest first', down: 'gravest last' };
+	if (column === 'findings') return { up: 'most serious first', down: 'most serious last' };
 	const isFigure =
 		column === 'steps' ||
 		isFramingColumn(column) ||
 		numbered.includes(column) ||
 		kindOf(column satisfies ColumnName) !== 'text';
-	return isFigure ? { up: 'least first', down: 'greatest first' } : { up: 'A to Z', down: 'Z to A' };
+	return isFigure ? { up: 'smallest first', down: 'largest first' } : { up: 'A to Z', down: 'Z to A' };
 }

@@ -23,12 +23,12 @@ export function factsOf(worked: WorkedRow, settings: Settings): readonly string[
 	const { thickness } = boardThickness(boards.mount);
 	const seen = (border: Length, hidden: number = thickness) => n(border - hidden);
 	const facts = [
-		`The bevel opens the face to ${size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness))}; one sees borders of ${seen(side)}, ${seen(top)} and ${seen(bottom)}.`,
+		`The bevel opens the face to ${size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness))}; visible borders ${seen(side)}, ${seen(top)} and ${seen(bottom)}.`,
 	];
 	const frame = hiddenByFrame(worked);
 	if (frame)
 		facts.push(
-			`In the frame “${frame.frame.name}” one sees ${seen(side, frame.width)} at the sides, ${seen(top, frame.height)} above and ${seen(bottom, frame.height)} below.`,
+			`In the frame “${frame.frame.name}” the visible borders are ${seen(side, frame.width)} at the sides, ${seen(top, frame.height)} above and ${seen(bottom, frame.height)} below.`,
 		);
 	const shows = read.cells.innerMount;
 	if (shows)

@@ -11,7 +11,7 @@ export interface Limits {
 	readonly exact?: Size;
 	/** How far a mount may be from `exact`, on each side. Blank: not at all (1 µm). */
 	readonly within?: Length;
-	/** Least area of the picture, in mm². */
+	/** Minimum picture area, in mm². */
 	readonly pictureAreaMm2?: number;
 	/** Greatest thickness of mounts, print and undermount. */
 	readonly thickness?: Length;
@@ -199,7 +199,7 @@ export interface Bench {
 	readonly overcut?: Length;
 	/** Thickness of the slip board that lies under the mount; zero: none does. Blank: an offcut of the mount's board. */
 	readonly slipBoard?: Length;
-	/** The way through the cuts. Blank: every setting as seldom as can be. */
+	/** The cutting order. Blank: every setting as seldom as can be. */
 	readonly way?: BenchWay;
 	/** A fresh blade after so many mounts. Blank: nobody is reminded. */
 	readonly bladeEvery?: number;

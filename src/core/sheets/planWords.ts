@@ -7,15 +7,12 @@ import type { BoardPlan, UnplacedReason } from './boardPlan.ts';
 export function proofWords({ cost, count, leastCost, leastCount, proven, unplaced }: BoardPlan): string {
 	if (unplaced.some(({ reason }) => reason === 'used-up')) return 'The stock is used up, so nothing is proven.';
 	if (count === 0) return unplaced.length > 0 ? 'Nothing can be cut.' : 'There is nothing to cut.';
-	if (proven)
-		return cost > 0
-			? 'Proven least: no plan is cheaper, or as cheap with fewer sheets.'
-			: 'Proven least: no plan takes fewer sheets.';
+	if (proven) return cost > 0 ? 'No cheaper plan exists.' : 'No plan uses fewer sheets.';
 	if (cost === leastCost) {
 		const over = count - leastCount;
 		return over === 1
-			? 'At most one sheet over the least possible.'
-			: `At most ${over} sheets over the least possible.`;
+			? 'At most one sheet over the fewest possible.'
+			: `At most ${over} sheets over the fewest possible.`;
 	}
 	return `Any plan costs at least ${Math.round((100 * leastCost) / cost)} % of this one.`;
 }

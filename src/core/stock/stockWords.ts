@@ -7,7 +7,7 @@ export function uselessWords({ width, height, trim, count }: Board, scale: Scale
 		const size = formatSize(width, height, scale);
 		return `The trim, ${formatWithUnit(trim, scale)} off each side, leaves nothing of ${size}. Make it less.`;
 	}
-	if (count === 0) return 'None is at hand, so nothing is cut from it. Left blank, as many as are needed are bought.';
+	if (count === 0) return 'None in stock, so nothing is cut from it. Left blank, as many as are needed are bought.';
 	return undefined;
 }
 

@@ -18,7 +18,7 @@ export interface HarmonyRow {
 /** What stands in the place of a size where a print is left as it is. */
 export const standingWords: Readonly<Record<Exclude<Standing, 'changes'>, string>> = {
 	same: 'Stays the same',
-	stopped: 'Left: something to stop for',
+	stopped: 'Left: can’t be cut yet',
 	'no mount': 'Left: no mount',
 	'fits none': 'None takes it',
 };

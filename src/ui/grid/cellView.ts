@@ -52,7 +52,7 @@ export function cellViews(source: RowSource, columns: readonly GridColumn[]): re
 	});
 }
 
-/** The gravest level of each column that findings concern. Findings come gravest first. */
+/** The gravest level of each column that findings concern. Findings come most serious first. */
 function levelsOf(findings: readonly Finding[]): ReadonlyMap<GridColumn['key'], Level> {
 	const levels = new Map<GridColumn['key'], Level>();
 	for (const { cells, level } of findings)

@@ -1,3 +1,4 @@
+import { capital } from '../../core/values/capital.ts';
 import type { ViewColumn } from '../../core/grid/columnView.ts';
 import { isFramingColumn } from '../../core/grid/framingColumns.ts';
 import { sizeKeyOf } from '../../core/row/columnOfSize.ts';
@@ -76,15 +77,15 @@ const plan: readonly Plan[] = [
 		],
 	},
 	{ group: 'Bench', columns: [['steps', 'steps', 104]] },
-	{ group: 'What to know', columns: [['findings', 'in words', 320]] },
+	{ group: 'Checks', columns: [['findings', 'in words', 320]] },
 	{
 		group: 'Allowances',
 		columns: [
 			['overlap', 'overlap', 76],
 			['reveal', 'reveal', 72],
-			['signing space', 'signing', 76],
-			['bottom weight', 'weight', 92],
-			['inner mount', 'inner', 68],
+			['signing space', 'signing space', 104],
+			['bottom weight', 'bottom +', 92],
+			['inner mount', 'inner shows', 92],
 		],
 	},
 	{
@@ -127,7 +128,7 @@ const plan: readonly Plan[] = [
 		columns: [
 			['maker', 'maker', 164],
 			['edition', 'edition', 84],
-			['signed on', 'signed', 84],
+			['signed on', 'signed where', 100],
 			['copies', 'copies', 68],
 			['price', 'price', 84],
 			['accepted', 'accepted', 148],
@@ -147,10 +148,8 @@ const labels: Partial<Record<GridColumn['key'], string>> = {
 	stack: 'Depth of what lies in the frame',
 	play: 'Play in the rebate',
 	steps: 'Bench steps',
-	findings: 'What to know',
+	findings: 'Checks',
 };
-
-const withCapital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The columns of the grid, in the order that they have by themselves. */
 export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns }) =>
@@ -164,7 +163,7 @@ export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns
 			solved: column === undefined ? undefined : sizeKeyOf(column),
 			group,
 			head,
-			label: labels[key] ?? withCapital(key),
+			label: labels[key] ?? capital(key),
 			hasUnit: column !== undefined && hasUnit(column) && key !== 'bottom weight' && key !== 'mount',
 			width,
 			isFigure: isFramingColumn(key) || kind === 'length' || kind === 'space' || kind === 'weight' || kind === 'count',

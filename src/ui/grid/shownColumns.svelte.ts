@@ -79,7 +79,7 @@ export class ShownColumns {
 
 	/** Sorts the rows by a column, or lets them stand in the show's own order. */
 	sortBy(sort: Sort | undefined): void {
-		const words = sort ? `Sort by ${byKey.get(sort.column)!.label.toLowerCase()}` : 'Own order';
+		const words = sort ? `Sort by ${byKey.get(sort.column)!.label.toLowerCase()}` : 'Hanging order';
 		this.#keep({ ...this.#source.views, sort }, words);
 	}
 
@@ -109,7 +109,7 @@ export class ShownColumns {
 
 	/** Keeps the columns as they are as a view of a name. */
 	keepAs(name: string): void {
-		this.#keep(withView(this.#source.views, { ...this.view, name }), `Keep view ${name}`);
+		this.#keep(withView(this.#source.views, { ...this.view, name }), `Save view ${name}`);
 	}
 
 	/** Puts the active view back to how it began; one of the show's own goes. */

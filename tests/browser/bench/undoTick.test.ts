@@ -17,7 +17,9 @@ async function loadExample(page: Page): Promise<void> {
 async function goToWork(page: Page, address: string, at: 'cut' | 'knife'): Promise<void> {
 	if (at === 'knife') {
 		await page.goto(`${address}#boards`);
-		await expect.poll(() => page.getByText(/^Proven least/).count(), { timeout: 20_000 }).toBe(2);
+		await expect
+			.poll(() => page.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/).count(), { timeout: 20_000 })
+			.toBe(2);
 	}
 	await page.goto(`${address}#${at}`);
 	const next = page.getByRole('button', { name: 'Next', exact: true });

@@ -268,7 +268,7 @@ test('a cut that stands is kept where a change makes the others wrong, and undo 
 		await type('top', '94');
 		const asked = page.getByRole('dialog', { name: 'Already cut' });
 		await asked.waitFor();
-		expect(await asked.innerText()).toMatch(/which would be wrong\. Would still stand: left/);
+		expect(await asked.innerText()).toMatch(/which would be wrong\. These cuts still stand: left/);
 		await asked.getByRole('button', { name: 'Change it, keep the cuts that stand' }).tap();
 		await expect.poll(() => ticksOnDisk(page)).toBe(2);
 		await page.keyboard.press('Control+z');

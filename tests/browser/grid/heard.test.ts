@@ -44,14 +44,14 @@ test('the grid is heard with its heads, what was typed and what was not, and wha
 		expect(await page.getByRole('grid').ariaSnapshot()).toMatchInlineSnapshot(`
 			"- grid "Prints":
 			  - rowgroup:
-			    - row "Print Picture, mm Window, mm Borders, mm Mount What to know":
+			    - row "Print Picture, mm Window, mm Borders, mm Mount Checks":
 			      - columnheader "Print"
 			      - columnheader "Picture, mm"
 			      - columnheader "Window, mm"
 			      - columnheader "Borders, mm"
 			      - columnheader "Mount"
-			      - columnheader "What to know"
-			    - row "Number Title Shape Picture width, mm Picture height, mm Window width, mm Window height, mm Side border, mm Top border, mm Bottom border, mm Mount size What to know":
+			      - columnheader "Checks"
+			    - row "Number Title Shape Picture width, mm Picture height, mm Window width, mm Window height, mm Side border, mm Top border, mm Bottom border, mm Mount size Checks":
 			      - columnheader "Number"
 			      - columnheader "Title"
 			      - columnheader "Shape"
@@ -63,7 +63,7 @@ test('the grid is heard with its heads, what was typed and what was not, and wha
 			      - columnheader "Top border, mm"
 			      - columnheader "Bottom border, mm"
 			      - columnheader "Mount size"
-			      - columnheader "What to know"
+			      - columnheader "Checks"
 			  - rowgroup:
 			    - row "no number Low water 300 , typed 200 , typed 294 , worked out 194 , worked out 103 , worked out 98 , worked out 108 , worked out 500 × 400 , from the show":
 			      - rowheader "no number"
@@ -143,8 +143,8 @@ test('menus, the bar and its panels are heard', () =>
 		await press(page, 'F7');
 		expect(await page.getByRole('menu').ariaSnapshot()).toMatchInlineSnapshot(`
 			"- menu "Number":
-			  - menuitem "Sort, least first"
-			  - menuitem "Sort, greatest first"
+			  - menuitem "Sort, smallest first"
+			  - menuitem "Sort, largest first"
 			  - menuitem "The show’s own order" [disabled]
 			  - menuitem "Select the column"
 			  - menuitem "Wider"
@@ -155,18 +155,18 @@ test('menus, the bar and its panels are heard', () =>
 		`);
 		await press(page, 'Enter');
 		await page.getByRole('button', { name: 'Filter' }).press('Enter');
-		await page.getByRole('combobox', { name: 'What to know' }).selectOption('stop');
+		await page.getByRole('combobox', { name: 'Checks' }).selectOption('stop');
 		expect(await page.locator('.bar').ariaSnapshot()).toMatchInlineSnapshot(`
 			"- searchbox "Find prints"
 			- button "Filter (1)" [expanded]
 			- 'button "View: Sizing"'
-			- group "Cells in hand":
+			- group "Selected cells":
 			  - button "Copy"
 			  - button "Cut"
 			  - button "Paste"
 			- group "Only prints with":
-			  - text: What to know
-			  - combobox "What to know":
+			  - text: Checks
+			  - combobox "Checks":
 			    - option "Any"
 			    - option "To stop for" [selected]
 			    - option "To look at"
@@ -214,7 +214,7 @@ test('places in a long list are true, sorted and filtered as well', () =>
 		await press(page, 'Control+End');
 		expect(await place()).toBe(`row 302 of 302, column ${count} of ${count}`);
 		await press(page, 'Home', 'F7');
-		await page.getByRole('menuitem', { name: 'Sort, greatest first' }).press('Enter');
+		await page.getByRole('menuitem', { name: 'Sort, largest first' }).press('Enter');
 		await expect.poll(place).toBe(`row 3 of 302, column 1 of ${count}`);
 		await press(page, 'Control+f');
 		await page.keyboard.type('29');

@@ -43,7 +43,7 @@ test('the menu of three rows speaks of three prints', () =>
 test('an edit of another tab leaves this tab scrolled to where one is reading', () =>
 	play(async (page, stage) => {
 		await withNumbered(page, 200);
-		await page.getByText('Saved on this device').waitFor();
+		await page.getByText('Saved', { exact: true }).waitFor();
 		const other = await page.context().newPage();
 		try {
 			await other.goto(stage.address);

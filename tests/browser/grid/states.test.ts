@@ -79,7 +79,7 @@ test('whatever can be clicked around the grid and in its panels is reached by Ta
 		await paste(page, '310\t210\t304');
 		await page.getByRole('group', { name: 'The paste' }).waitFor();
 		await page.getByRole('button', { name: 'Filter' }).press('Enter');
-		await page.getByRole('combobox', { name: 'What to know' }).selectOption('stop');
+		await page.getByRole('combobox', { name: 'Checks' }).selectOption('stop');
 		expect(await missedByTab(page)).toEqual([]);
 		await page.getByRole('button', { name: /^View/ }).press('Enter');
 		await page.getByRole('radio', { name: 'Sizing' }).waitFor();

@@ -55,7 +55,7 @@ test('a long press opens the menu of the row, and on a head that of the column; 
 		expect(await page.getByRole('menu', { name: '2 Print 2' }).count()).toBe(1);
 		await page.getByRole('menuitem', { name: 'Move up' }).tap();
 		await expect.poll(() => seen(page, 0, 'title')).toBe('Print 2 typed');
-		await finger.hold(cell(page, -1, 'shape'), page.getByRole('menuitem', { name: 'Sort, least first' }));
+		await finger.hold(cell(page, -1, 'shape'), page.getByRole('menuitem', { name: 'Sort, smallest first' }));
 		await page.getByRole('menuitem', { name: 'Hide' }).tap();
 		await expect.poll(() => page.getByRole('columnheader', { name: 'Shape', exact: true }).count()).toBe(0);
 	}));

@@ -17,7 +17,7 @@ async function loadExample(page: Page): Promise<void> {
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 }
 
-async function goTo(page: Page, place: 'Prints' | 'Across' | 'Boards' | 'To get' | 'Bench'): Promise<void> {
+async function goTo(page: Page, place: 'Prints' | 'Whole show' | 'Boards' | 'To get' | 'Bench'): Promise<void> {
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place }).click();
 	await page.locator(`nav a[aria-current=page]:text-is("${place}")`).waitFor();
 }
@@ -78,7 +78,7 @@ export const screens: readonly Screen[] = [
 		name: 'menu',
 		open: async (page) => {
 			await loadExample(page);
-			await press(page, 'This print…');
+			await press(page, 'More…');
 			await page.getByRole('menu').waitFor();
 		},
 	},
@@ -108,7 +108,7 @@ export const screens: readonly Screen[] = [
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'Filter');
-			await page.getByRole('combobox', { name: 'What to know' }).selectOption('look');
+			await page.getByRole('combobox', { name: 'Checks' }).selectOption('look');
 			await page.getByText('of 30 prints').first().waitFor();
 		},
 	},
@@ -194,7 +194,7 @@ export const screens: readonly Screen[] = [
 		name: 'across',
 		open: async (page) => {
 			await loadExample(page);
-			await goTo(page, 'Across');
+			await goTo(page, 'Whole show');
 			await press(page, 'Work it out');
 			await page.getByRole('table').waitFor();
 		},
@@ -217,7 +217,7 @@ export const screens: readonly Screen[] = [
 		name: 'frames',
 		open: async (page) => {
 			await loadExample(page);
-			await press(page, 'This print…');
+			await press(page, 'More…');
 			await page.getByRole('menuitem', { name: 'Frames for all prints…' }).click();
 			await press(page, 'Find frames');
 			await page.getByRole('table').waitFor();
@@ -229,7 +229,7 @@ export const screens: readonly Screen[] = [
 			await loadExample(page);
 			await goTo(page, 'Boards');
 			await page
-				.getByText(/^Proven least/)
+				.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/)
 				.nth(1)
 				.waitFor();
 			await page
@@ -289,10 +289,10 @@ export const screens: readonly Screen[] = [
 			await loadExample(page);
 			await goTo(page, 'Boards');
 			await page
-				.getByText(/^Proven least/)
+				.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/)
 				.nth(1)
 				.waitFor();
-			await page.getByRole('link', { name: 'Go to the knife' }).click();
+			await page.getByRole('link', { name: 'Start cutting sheets' }).click();
 			await press(page, 'Next');
 			await page.locator('.digits').waitFor();
 		},
@@ -309,7 +309,7 @@ export const screens: readonly Screen[] = [
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
-			await page.getByRole('link', { name: 'Go to the bench' }).click();
+			await page.getByRole('link', { name: 'Start cutting windows' }).click();
 			await press(page, 'Next');
 			await page.locator('.digits').waitFor();
 		},

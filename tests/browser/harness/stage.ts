@@ -34,6 +34,8 @@ export interface StageOptions {
 	readonly locale?: string;
 	/** Serves the folder. Default: the small host of `npm start`. */
 	readonly serve?: typeof serveFolder;
+	/** Whether the app is kept on the device by its service worker, which costs each opening a good part of its time. Default true. */
+	readonly isKept?: boolean;
 	/** Whether the browser has a profile of its own on disk, and so can be closed and opened again. Default false. */
 	readonly hasProfile?: boolean;
 }
@@ -112,6 +114,7 @@ export class Stage {
 			hasTouch,
 			reducedMotion: this.options.reducedMotion ?? 'no-preference',
 			locale: this.options.locale ?? 'en-GB',
+			serviceWorkers: (this.options.isKept ?? true) ? ('allow' as const) : ('block' as const),
 		};
 		this.#context =
 			this.#profile === undefined

@@ -45,7 +45,7 @@ export async function everyPartWorks(page: Page): Promise<void> {
 	if ((await load.count()) > 0) await load.click();
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Boards' }).click();
 	await page
-		.getByText(/^Proven least/)
+		.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/)
 		.nth(1)
 		.waitFor();
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Prints' }).click();

@@ -17,7 +17,7 @@ const saveButton = (page: Page) => page.getByRole('button', { name: 'Save what i
 async function withSomethingStored(stage: Stage): Promise<Page> {
 	const page = await stage.openShow();
 	await page.getByRole('button', { name: 'Load the example' }).click();
-	await page.getByText('Saved on this device').waitFor();
+	await page.getByText('Saved', { exact: true }).waitFor();
 	return page;
 }
 

@@ -7,7 +7,7 @@ const play = oneStage();
 async function harmoniseExample(page: Page) {
 	await page.getByRole('button', { name: 'Load the example' }).click();
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
-	await page.getByRole('link', { name: 'Across' }).click();
+	await page.getByRole('link', { name: 'Whole show' }).click();
 	await page.getByRole('button', { name: 'Work it out' }).click();
 	await page.getByRole('table').waitFor();
 }
@@ -21,7 +21,7 @@ test('harmonise shows before and after, and is taken whole in one step to undo',
 		expect(await page.locator('main').getByRole('status').innerText()).toMatch(/^Chosen: .+ the least possible\./);
 		await page.getByText('clears what is typed in its picture, window, mount and border cells').waitFor();
 		const count = await page.getByRole('checkbox', { checked: true }).count();
-		expect(await page.getByRole('row').filter({ hasText: 'Left: something to stop for' }).count()).toBeGreaterThan(0);
+		expect(await page.getByRole('row').filter({ hasText: 'Left: can’t be cut yet' }).count()).toBeGreaterThan(0);
 		await page.getByRole('button', { name: `Apply to all ${count}` }).click();
 		await expect.poll(() => needs(page)).not.toBe(before);
 		const note = page.getByRole('group', { name: 'What was applied' });
@@ -32,7 +32,7 @@ test('harmonise shows before and after, and is taken whole in one step to undo',
 		await expect.poll(() => needs(page)).toBe(before);
 		expect(await note.count()).toBe(0);
 		expect(await page.evaluate(() => document.activeElement?.textContent.trim())).toBe('Work it out');
-		await page.getByRole('button', { name: 'Redo: harmonise' }).click();
+		await page.getByRole('button', { name: 'Redo: fewer sizes' }).click();
 		await expect.poll(() => needs(page)).not.toBe(before);
 	}));
 
@@ -48,13 +48,13 @@ test('a print can be left out, and all of it left as it is', () =>
 		await page.getByRole('button', { name: 'Leave as it is' }).click();
 		expect(await page.getByRole('table').count()).toBe(0);
 		await page.getByRole('link', { name: 'Prints' }).click();
-		expect(await page.getByRole('button', { name: 'Undo: harmonise' }).count()).toBe(0);
+		expect(await page.getByRole('button', { name: 'Undo: fewer sizes' }).count()).toBe(0);
 	}));
 
 test('without named sizes it says what is missing', () =>
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Start typing' }).click();
-		await page.getByRole('link', { name: 'Across' }).click();
+		await page.getByRole('link', { name: 'Whole show' }).click();
 		await page.getByText('The show has no named sizes yet').waitFor();
 	}));
 
@@ -64,7 +64,7 @@ test('rules are chosen as a set, and each can still be changed', () =>
 		await page.getByRole('radio', { name: 'One metric size' }).check();
 		await page.getByText('Every mount 500 × 400 mm to 2 mm').waitFor();
 		expect(await page.getByRole('textbox', { name: 'Exact mount' }).inputValue()).toBe('500 x 400 mm');
-		await page.getByRole('textbox', { name: 'Exact, give or take' }).fill('3');
+		await page.getByRole('textbox', { name: 'Tolerance ±' }).fill('3');
 		await page.keyboard.press('Tab');
 		await page.getByText('Rules of your own').waitFor();
 		await page.getByRole('radio', { name: 'bottom right' }).check();

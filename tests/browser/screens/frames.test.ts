@@ -35,7 +35,7 @@ const focused = (page: Page) => page.evaluate(() => document.activeElement?.text
 test('by keyboard: from the menu of the prints to frames for all, applied in part, and undone in one step', () =>
 	play(async (page) => {
 		await threePrints(page);
-		await page.getByRole('button', { name: 'This print…' }).focus();
+		await page.getByRole('button', { name: 'More…' }).focus();
 		await press(page, 'Enter', 'End', 'Enter');
 		await page.getByRole('heading', { name: 'A frame for every print' }).waitFor();
 		await page.getByText('3 prints name no frame.').waitFor();

@@ -9,7 +9,8 @@ type WindowOptions = Pick<StageOptions, 'viewport' | 'colorScheme' | 'hasTouch' 
 const stages = new Map<boolean, Promise<Stage>>();
 
 /**
- * One window for the plays of all files, for a window takes longer to open than most plays last. Each play begins in it
+ * One window for the plays of all files, for a window takes longer to open than most plays last; the app is not kept
+ * on the device there, which other plays look at. Each play begins in it
  * with an empty show, as its file asked for it; what goes wrong in the browser fails the play in which it does. A play
  * that leaves something in the window which a new page would not take away (`addInitScript`, a listener) closes it.
  */
@@ -17,7 +18,7 @@ export function oneStage(options: WindowOptions = {}) {
 	const { hasTouch = false } = options;
 	let stage: Stage | undefined;
 	beforeAll(async () => {
-		const set = stages.get(hasTouch) ?? Stage.set({ hasTouch });
+		const set = stages.get(hasTouch) ?? Stage.set({ hasTouch, isKept: false });
 		stages.set(hasTouch, set);
 		stage = await set;
 	});

@@ -62,7 +62,7 @@ test('drawings have a least height on a low screen, and can be folded away', () 
 		await front(page).waitFor();
 		for (const drawing of [front(page), back(page)])
 			expect((await drawing.boundingBox())?.height).toBeGreaterThanOrEqual(120);
-		await page.getByRole('button', { name: 'Fold drawing' }).click();
+		await page.getByRole('button', { name: 'Hide drawing' }).click();
 		expect(await front(page).count()).toBe(0);
 		await page.getByRole('button', { name: 'Show drawing' }).click();
 		await front(page).waitFor();
@@ -75,7 +75,7 @@ test('on a phone the fields come soon: head of two lines, drawing folded, foot o
 		await page.getByRole('button', { name: 'Close' }).click();
 		expect(await heightOf(page, 'header')).toBeLessThanOrEqual(2 * 48);
 		expect(await heightOf(page, '.foot')).toBeLessThanOrEqual(64);
-		for (const name of ['Undo: load the example', 'This print…', 'Add print'])
+		for (const name of ['Undo: load the example', 'More…', 'Add print'])
 			expect((await page.getByRole('button', { name }).boundingBox())!.x).toBeLessThan(phone.width - 44);
 		expect(await front(page).count()).toBe(0);
 		const field = page.getByRole('textbox', { name: 'Title' });

@@ -16,7 +16,7 @@ test('a changed setting works every row out anew, is kept, and can be undone', (
 		const borders = () => seenIn(page, 0, 'side', 'top', 'bottom', 'mount');
 		const worked = ['75 worked-out', '71 worked-out', '79 worked-out', '600 × 450 inherited'];
 		expect(await borders()).toEqual(worked);
-		await page.getByText('Saved on this device').waitFor();
+		await page.getByText('Saved', { exact: true }).waitFor();
 		await page.reload();
 		await expect.poll(borders).toEqual(worked);
 	}));

@@ -28,7 +28,7 @@ test('a tap takes a cell, a second tap opens it, a tap elsewhere keeps what was 
 		expect(await activeCell(page)).toBe(at(0, 'picture height'));
 		await page.getByRole('button', { name: 'Add print' }).tap();
 		expect(await activeCell(page)).toBe(at(1, 'picture height'));
-		await page.getByRole('button', { name: 'This print…' }).tap();
+		await page.getByRole('button', { name: 'More…' }).tap();
 		await page.getByRole('menuitem', { name: 'Move up' }).tap();
 		await expect.poll(() => seen(page, 1, 'picture width')).toBe('300 typed');
 	}));
@@ -92,16 +92,16 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		expect(await width.inputValue()).toBe('31cm');
 		await page.getByRole('searchbox', { name: 'Find prints' }).fill('');
 		await page.getByRole('button', { name: 'Filter' }).tap();
-		await page.getByRole('combobox', { name: 'What to know' }).selectOption('look');
+		await page.getByRole('combobox', { name: 'Checks' }).selectOption('look');
 		await page.getByText(/Print \d of 4/).waitFor();
 		// The gravest finding is shown; the others open with a touch.
-		const accept = page.getByRole('button', { name: 'Accept as it is' }).first();
+		const accept = page.getByRole('button', { name: 'Leave it' }).first();
 		const more = page.getByRole('button', { name: /^Show \d+ more/ });
 		await accept.or(more).first().waitFor();
 		if (!(await accept.isVisible())) await more.tap();
 		await accept.tap();
 		await page.getByRole('link', { name: 'Bench', exact: true }).tap();
-		await page.getByRole('link', { name: 'Go to the bench' }).tap();
+		await page.getByRole('link', { name: 'Start cutting windows' }).tap();
 		const ticks = page.locator('main [aria-pressed=false]');
 		for (let turn = 0; turn < 9 && (await ticks.count()) === 0; turn++)
 			await page.getByRole('button', { name: 'Next' }).first().tap();

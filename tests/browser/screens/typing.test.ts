@@ -123,7 +123,7 @@ test('a look is accepted and taken back; a way out is one tap', () =>
 	play(async (page) => {
 		await withPrints(page, [['Two nets', '270', '270']]); // 118 at the sides, 65 at the top: uneven
 		const sentences = page.locator('#sentences');
-		await sentences.getByRole('button', { name: 'Accept as it is' }).click();
+		await sentences.getByRole('button', { name: 'Leave it' }).click();
 		await expect.poll(() => sentences.innerText()).toMatch(/Accepted[^]*118/);
 		expect(await sentences.innerText()).not.toContain('Look');
 		await sentences.getByRole('button', { name: 'Take back' }).click();

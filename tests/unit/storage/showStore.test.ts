@@ -273,7 +273,7 @@ test('views that a show of the third form has among its settings are its own, an
 	const store = open();
 	expect(await store.openShow(() => ({ ...show, id: 'new' }))).toEqual({ show: { ...show, views }, revision: 7 });
 	expect((await store.read('other')).show).toEqual({ id: 'other', name: 'Other', settings: {}, rows: [] });
-	const own: Edit = { label: 'Own order', rows: [], views: { before: views, after: undefined } };
+	const own: Edit = { label: 'Hanging order', rows: [], views: { before: views, after: undefined } };
 	await store.apply('spring', own);
 	expect((await store.read('spring')).show).toStrictEqual(show);
 	await store.apply('spring', invert(own));

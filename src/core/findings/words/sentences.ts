@@ -1,3 +1,4 @@
+import { capital } from '../../values/capital.ts';
 import { isSame } from '../../length/length.ts';
 import { listed } from '../../values/listed.ts';
 import { shownText } from '../../values/shownText.ts';
@@ -56,13 +57,10 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		if (found.kind === 'past the edge')
 			return `The picture is printed ${say(found.past)} past the paper’s ${found.edge} edge.`;
 		const { reaches, at, held } = found;
-		const words =
-			reaches > 0
-				? `reaches under the mount by only ${say(reaches)}`
-				: reaches === 0
-					? 'ends at the window'
-					: `ends ${say(-reaches)} inside the window`;
-		return `The paper ${words} ${at === 'side' ? 'at the sides' : `at the ${at}`}; ${say(held)} hold it.`;
+		const where = at === 'side' ? 'at the sides' : `at the ${at}`;
+		if (reaches > 0) return `The paper has only ${say(reaches)} behind the mount ${where} and needs ${say(held)}.`;
+		const short = reaches === 0 ? 'ends at' : `is ${say(-reaches)} short of`;
+		return `The paper ${short} the window edge ${where} and needs ${say(held)} behind it.`;
 	},
 
 	'over-limit': mountLimit,
@@ -70,7 +68,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	'under-limit': (found, say) => {
 		if (found.kind !== 'picture area') return mountLimit(found, say);
 		const [is, least] = areasApart(found.area.mm2, found.least.mm2, say.unit);
-		return `The picture’s area is ${is}, under the least that the rules allow, ${least}.`;
+		return `The picture’s area is ${is}, under the smallest allowed, ${least}.`;
 	},
 
 	'too-thick': ({ what, parts, total, most }, say) =>
@@ -177,36 +175,36 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		`The typed sizes ask for a picture of ${size(picture)}, which is not ${shape}: ${lost.percent.toFixed(1).replace(/\.0$/, '')} % of its ${axis} is ${by === 'picture' ? 'cut off, or the picture is stretched' : 'covered by the mount'}.`,
 
 	turned: ({ picture, mount }, { size }) =>
-		`The picture ${size(picture)} lies ${wayOf(picture)}, its mount ${size(mount)} ${wayOf(mount)}.`,
+		`The picture ${size(picture)} is ${wayOf(picture)}, its mount ${size(mount)} ${wayOf(mount)}.`,
 
 	uneven: ({ side, top, difference, share, allowed }, { figure, say }) =>
-		`Side ${figure(side)} and top ${figure(top)} differ by ${say(difference)}, ${percentAbove(share.percent, allowed.percent)} % of the smaller; ${allowed.percent} % is allowed.`,
+		`Side ${figure(side)} and top ${figure(top)} differ by ${say(difference)}: ${percentAbove(share.percent, allowed.percent)} %, more than your ${allowed.percent} %.`,
 
 	'thin-border': ({ borders, least }, say) =>
-		`${bordersAre(borders, say)} under the least border of ${say.say(least)}.`,
+		`${bordersAre(borders, say)} under your smallest border of ${say.say(least)}.`,
 
 	'lip-shrinks': ({ frame, seen, least }, { figure, say }) =>
-		`In the frame “${shownText(frame)}” one sees ${seen.map(({ border, shows, length }) => `${shows > 0 ? figure(shows) : 'nothing'} of the ${border}’s ${figure(length)}`).join(' and ')}, under the least border of ${say(least)}.`,
+		`${capital(seen.map(({ border, shows, length }) => `${shows > 0 ? figure(shows) : 'nothing'} of the ${figure(length)} ${border}`).join(' and '))} shows in the frame “${shownText(frame)}”, under your smallest border of ${say(least)}.`,
 
 	'top-heavy': ({ bottom, narrower, top }, { figure, say }) =>
 		`The bottom ${figure(bottom)} is ${say(narrower)} narrower than the top ${figure(top)}.`,
 
 	'bottom-heavy': ({ bottom, wider, top }, { figure, say }) =>
-		`The bottom ${figure(bottom)} is ${say(wider)} wider than the top ${figure(top)}, more than twice what is asked.`,
+		`The bottom ${figure(bottom)} is ${say(wider)} wider than the top ${figure(top)}, more than twice what you set.`,
 
 	'weight-lost': ({ bottom, top, over, asked }, { figure, say }) =>
 		isSame(bottom, top)
-			? `The bottom is ${figure(bottom)}, as wide as the top; the weight asks for ${say(asked)} over it.`
-			: `The bottom ${figure(bottom)} is ${say(Math.abs(over))} ${over < 0 ? 'under' : 'over'} the top ${figure(top)}; the weight asks for ${say(asked)}${over < 0 ? ' over it' : ''}.`,
+			? `The bottom is ${figure(bottom)}, as wide as the top; it should be ${say(asked)} wider.`
+			: `The bottom ${figure(bottom)} is ${say(Math.abs(over))} ${over < 0 ? 'under' : 'over'} the top ${figure(top)}; it should be ${say(asked)} wider.`,
 
 	'bare-paper': ({ axis, window, picture, bare }, { figure, say }) =>
-		`The window’s ${axis} ${figure(window)} is larger than the picture’s ${figure(picture)}: ${say(bare)} of bare paper shows ${axis === 'width' ? 'at each side' : 'at top and bottom'}, and no reveal is asked.`,
+		`The window’s ${axis} ${figure(window)} is larger than the picture’s ${figure(picture)}: ${say(bare)} of bare paper shows ${axis === 'width' ? 'at each side' : 'at top and bottom'}, and no reveal is set.`,
 
 	'thin-overlap': ({ at, covered, tolerance }, { say }) =>
 		`The mount covers ${covered === 0 ? 'nothing' : `only ${say(covered)}`} of the picture ${{ side: 'at the sides', top: 'at the top', 'top and bottom': 'at top and bottom' }[at]}, less than the cutting tolerance of ${say(tolerance)}.`,
 
 	'paper-crowds': ({ at, from, margin }, { say }) =>
-		`The paper ${from === 0 ? 'reaches' : from < 0 ? `is ${say(-from)} past` : `is ${say(from)} from`} the mount’s edge at the ${at}; ${say(margin)} are asked for hinges.`,
+		`The paper ${from === 0 ? 'reaches' : from < 0 ? `is ${say(-from)} past` : `is ${say(from)} from`} the mount’s edge at the ${at}; hinges need ${say(margin)}.`,
 
 	'paper-margin': (found, { figure, say }) =>
 		found.kind === 'too large'
@@ -214,7 +212,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			: `The margin ${found.edge} of the picture is ${say(found.margin)}; the printer leaves ${say(found.least)} blank.`,
 
 	'paper-bounds': ({ holds, takes }, { size }) =>
-		`The paper holds a picture of ${size(holds)}; the mount would take ${size(takes)}.`,
+		`The paper has room for a picture of ${size(holds)}; the mount has room for ${size(takes)}.`,
 
 	'no-frame': (found, { figure, say }) => {
 		const name = `“${shownText(found.frame)}”`;
@@ -247,7 +245,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	'unit-slip': ({ typed, readings, outcome }, say) => {
 		const words = typed.map(({ column, lengths }) => `${column} ${lengths.map(say.figure).join(' × ')}`).join(', ');
 		const meant = readings.map(({ as, lengths }) => `${slipWords[as]} (${lengthsInARow(lengths, say)})`).join(' or ');
-		return `${capital(words)} may be in another unit: read as ${meant}, the row ${outcome === 'fits' ? 'works out' : 'all but adds up'}.`;
+		return `${capital(words)} ${typed.flatMap(({ lengths }) => lengths).length > 1 ? 'look' : 'looks'} like another unit: as ${meant}, the row ${outcome === 'fits' ? 'works out' : 'nearly adds up'}.`;
 	},
 };
 
@@ -260,8 +258,6 @@ const openWays = {
 
 /** The same where one side of the picture is known. */
 const openWaysOfOne = { ...openWays, shape: 'or the shape', any: 'or the shape, the window, or the mount' } as const;
-
-const capital = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 
 const sum = (parts: readonly number[], { figure }: Say): string => parts.map(figure).join(' + ');
 
@@ -286,7 +282,7 @@ function mountLimit({ kind, mount, limit, within }: FiguresByCode['over-limit'],
 /** "12.4 kg": a decimal, and none where it is nothing. */
 const kilograms = (kg: number): string => `${Number(kg.toFixed(1))} kg`;
 
-const wayOf = ({ width, height }: Sides) => (width > height ? 'wide' : 'tall');
+const wayOf = ({ width, height }: Sides) => (width > height ? 'landscape' : 'portrait');
 
 function bordersAre(borders: Borders, { figure }: Say): string {
 	const words = Object.entries(borders).map(([border, value]) => `${border} ${figure(value)}`);

@@ -9,11 +9,11 @@ const wordsWith = (slipBoard: unknown, thickness = 1.4) =>
 	testCutWords(mm(thickness), readSettings({ bench: { slipBoard } }).settings.bench, scale).join(' ');
 
 test.each([
-	{ slipBoard: undefined, said: /Lay a slip board under the mount\. .*board of 1\.4 mm/, unsaid: /deep: there/ },
-	{ slipBoard: '2', said: /a slip board of 2 mm under .* never goes 3\.4 mm deep/, unsaid: /Nothing lies/ },
+	{ slipBoard: undefined, said: /Lay a waste strip under the mount\. .*board of 1\.4 mm/, unsaid: /deep: there/ },
+	{ slipBoard: '2', said: /a waste strip of 2 mm under .* never goes 3\.4 mm deep/, unsaid: /Nothing lies/ },
 	{ slipBoard: 'None', said: /Nothing lies under the mount/, unsaid: /slip/ },
 	{ slipBoard: 0, said: /Nothing lies under the mount/, unsaid: /slip/ },
-])('with a slip board of $slipBoard the test cut says so', ({ slipBoard, said, unsaid }) => {
+])('with a waste strip of $slipBoard the test cut says so', ({ slipBoard, said, unsaid }) => {
 	expect(wordsWith(slipBoard)).toMatch(said);
 	expect(wordsWith(slipBoard)).not.toMatch(unsaid);
 });
@@ -23,6 +23,6 @@ test('board of unknown thickness is named as the board in hand', () => {
 	expect(testCutWords(undefined, bench, scale).join(' ')).toMatch(/through this board and/);
 });
 
-test('a slip board that cannot be read is told', () => {
+test('a waste strip that cannot be read is told', () => {
 	expect(readSettings({ bench: { slipBoard: 'thick' } }).problems).toMatchObject([{ key: 'bench.slipBoard' }]);
 });

@@ -96,7 +96,7 @@ test('a change says which cuts stand and which would be wrong, each with what it
 	expect(others).toEqual([]);
 	expect(wronged).toMatchObject({
 		index: 0,
-		sentence: 'Cut: top 70 mm, bottom 78 mm, which would be wrong. Would still stand: left 72 mm, right 72 mm.',
+		sentence: 'Cut: top 70 mm, bottom 78 mm, which would be wrong. These cuts still stand: left 72 mm, right 72 mm.',
 	});
 	expect(rowsWronged(worked(ticked), worked({ ...ticked, rows: [] }))[0]!.sentence).toMatch(/would be left over\.$/);
 	expect(rowsWronged(worked(ticked), worked({ ...ticked, rows: [row({ ...typed.typed, title: 'Ebb' })] }))).toEqual([]);
@@ -104,7 +104,7 @@ test('a change says which cuts stand and which would be wrong, each with what it
 	const cutInChalk = { ...show, rows: [inChalk], ticks: ticksOf(inChalk).slice(0, 1) };
 	const inSlate = { ...cutInChalk, rows: [row({ ...typed.typed, board: 'Slate' })] };
 	expect(rowsWronged(worked(cutInChalk), worked(inSlate))[0]!.sentence).toBe(
-		'Cut in Chalk: left 72 mm, which would be wrong. No cut would stand.',
+		'Cut in Chalk: left 72 mm, which would be wrong. All its cuts are lost.',
 	);
 	// What was wrong before is not told again.
 	expect(rowsWronged(worked(changed), worked({ ...changed, rows: [row({ ...typed.typed, top: '72' })] }))).toEqual([]);

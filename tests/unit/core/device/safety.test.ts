@@ -13,7 +13,7 @@ const nothing = {
 
 test.each([
 	[nothing, 'Nothing of this show is in a file yet, and nothing has been typed.'],
-	[{ ...nothing, changesSince: 1 }, 'This device holds the only copy: 1 change, and no file given yet.'],
+	[{ ...nothing, changesSince: 1 }, 'This device holds the only copy: 1 change, never backed up.'],
 	[
 		{ ...nothing, copiedOn: 'on 2 May', copied: 'show' as const },
 		'The last file, with everything, was given on 2 May. Nothing has changed since.',
@@ -49,7 +49,7 @@ test.each([
 });
 
 test('the reminder counts, and says nothing where there is nothing to say', () => {
-	expect([0, 1, 12].map(reminder)).toEqual(['', '1 change in no file', '12 changes in no file']);
+	expect([0, 1, 12].map(reminder)).toEqual(['', '1 change not backed up', '12 changes not backed up']);
 });
 
 test('a deleted show has thirty days', () => {

@@ -5,21 +5,17 @@ import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { resultOf, rowOf, wideShow } from './rowOf.ts';
 
 test.each<[string, TypedSettings, string]>([
-	['picture 528 x 339, side 39.96', wideShow, 'Side 39.96 is under the least border of 40 mm'],
+	['picture 528 x 339, side 39.96', wideShow, 'Side 39.96 is under your smallest border of 40 mm'],
 	[
 		'picture 200 x 149.9',
 		{ limits: { pictureArea: '300 cm2' } },
-		'area is 299.8 cm², under the least that the rules allow, 300 cm²',
+		'area is 299.8 cm², under the smallest allowed, 300 cm²',
 	],
-	[
-		'picture 200 x 120',
-		{ limits: { pictureArea: '300 cm2' } },
-		'area is 240 cm², under the least that the rules allow, 300 cm²',
-	],
+	['picture 200 x 120', { limits: { pictureArea: '300 cm2' } }, 'area is 240 cm², under the smallest allowed, 300 cm²'],
 	[
 		'picture 10 x 7',
 		{ unit: 'in', limits: { pictureArea: '80 in2' } },
-		'area is 70 in², under the least that the rules allow, 80 in²',
+		'area is 70 in², under the smallest allowed, 80 in²',
 	],
 	[
 		'mount 500.04 x 400, picture 370 x 270',
@@ -44,9 +40,9 @@ test.each<[string, TypedSettings, string]>([
 	[
 		'picture 516.28 x 340, side 44.86',
 		{ ...wideShow, frames: [{ name: 'Oak', width: 602, height: 452, lip: 6 }] },
-		'one sees 39.96 of the side’s 44.86, under the least border of 40 mm',
+		'39.96 of the 44.86 side shows in the frame “Oak”, under your smallest border of 40 mm',
 	],
-	['picture 456 x 306, side 75, top 65.1', wideShow, 'differ by 9.9 mm, 15.2 % of the smaller; 15 % is allowed'],
+	['picture 456 x 306, side 75, top 65.1', wideShow, 'differ by 9.9 mm: 15.2 %, more than your 15 %'],
 ])('of %s no sentence contradicts itself by rounding', (line, show, says) =>
 	expect(
 		resultOf(rowOf(line), show)

@@ -55,7 +55,7 @@ const cases: readonly RuleCase[] = [
 		code: 'paper-short',
 		level: 'look',
 		told: 'picture 420 x 280, reveal 6, paper 440 x 305',
-		says: 'The paper reaches under the mount by only 4 mm at the sides; 5 mm hold it',
+		says: 'The paper has only 4 mm behind the mount at the sides and needs 5 mm',
 		mend: 'Print on A3+, 483 × 329 mm',
 		not: 'picture 420 x 280, reveal 6, paper 442 x 305',
 	},
@@ -63,7 +63,7 @@ const cases: readonly RuleCase[] = [
 		code: 'paper-crowds',
 		level: 'look',
 		told: 'picture 456 x 306, paper 592 x 400',
-		says: 'The paper is 4 mm from the mount’s edge at the side; 5 mm are asked',
+		says: 'The paper is 4 mm from the mount’s edge at the side; hinges need 5 mm',
 		mend: 'Print on A3+, 483 × 329 mm',
 		not: 'picture 456 x 306, paper 590 x 400',
 	},
@@ -192,14 +192,14 @@ const cases: readonly RuleCase[] = [
 		code: 'paper-crowds',
 		level: 'look',
 		told: 'picture 456 x 306, paper 600 x 400',
-		says: 'The paper reaches the mount’s edge at the side; 5 mm are asked',
+		says: 'The paper reaches the mount’s edge at the side; hinges need 5 mm',
 		not: 'picture 456 x 306, paper 590 x 400',
 	},
 	{
 		code: 'lip-shrinks',
 		level: 'look',
 		told: 'picture 592 x 306, mount show, frame Oak, board White',
-		says: 'one sees nothing of the side’s 7',
+		says: 'Nothing of the 7 side shows',
 		not: 'picture 456 x 306, mount show, frame Oak, board White',
 		show: stocked({ frames: [{ ...frames[0], lip: '10 mm' }] }),
 	},
@@ -255,7 +255,7 @@ const cases: readonly RuleCase[] = [
 		code: 'lip-shrinks',
 		level: 'look',
 		told: 'picture 516 x 339, top 60',
-		says: 'one sees 39.9 of the side’s 45, under the least border of 40 mm',
+		says: '39.9 of the 45 side shows in the frame “Oak”, under your smallest border of 40 mm',
 		mend: 'Clear picture width',
 		not: 'picture 512 x 339, top 60',
 		show: stocked({ frames }),
@@ -293,7 +293,7 @@ const cases: readonly RuleCase[] = [
 		code: 'lip-shrinks',
 		level: 'look',
 		told: 'picture 506 x 339, top 60, board Foam, inner mount 5, inner board Thin',
-		says: 'one sees 36 of the side’s 45',
+		says: '36 of the 45 side shows in the frame',
 		mend: 'Clear board',
 		not: 'picture 506 x 339, top 60, board Thin, inner mount 5, inner board Foam',
 		show: stocked({ frames, leastBorder: '39 mm' }),
@@ -380,9 +380,11 @@ test('paper is held by a length of the show’s own defaults: 5 mm, or a quarter
 			.map(({ message }) => message)
 			.join(' ');
 	expect(said('picture 14 x 11, reveal 1/2, paper 15 3/8 x 14', { unit: 'in' })).toContain(
-		'only 3/16 in at the sides; 1/4 in hold',
+		'only 3/16 in behind the mount at the sides and needs 1/4 in',
 	);
 	expect(said('picture 14 x 11, reveal 1/2, paper 15 1/2 x 14', { unit: 'in' })).toBe('');
-	expect(said('picture 360 x 270, reveal 10, paper 388 x 320', {})).toContain('only 4 mm at the sides; 5 mm hold');
+	expect(said('picture 360 x 270, reveal 10, paper 388 x 320', {})).toContain(
+		'only 4 mm behind the mount at the sides and needs 5 mm',
+	);
 	expect(said('picture 360 x 270, reveal 10, paper 390 x 320', {})).toBe('');
 });

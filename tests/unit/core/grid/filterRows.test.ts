@@ -64,14 +64,14 @@ test('what is asked and what is seen, in words', () => {
 		'begun',
 	]);
 	expect(['stop', 'look', 'note', 'none'].map((told) => askedOf({ ...noFilter, told })[0])).toEqual([
-		'to stop for',
-		'to look at',
+		'can’t be cut yet',
+		'to check',
 		'to note',
 		'nothing said',
 	]);
 	expect(saidOfShown(12, 30, { column: 'title', way: 'down' })).toBe('12 of 30 prints, sorted by title, Z to A');
-	expect(saidOfShown(3, 3, { column: 'side', way: 'down' })).toBe('3 prints, sorted by side, greatest first');
-	expect(saidOfShown(3, 3, { column: 'number', way: 'down' })).toBe('3 prints, sorted by number, greatest first');
-	expect(sortWords('findings')).toEqual({ up: 'gravest first', down: 'gravest last' });
+	expect(saidOfShown(3, 3, { column: 'side', way: 'down' })).toBe('3 prints, sorted by side, largest first');
+	expect(saidOfShown(3, 3, { column: 'number', way: 'down' })).toBe('3 prints, sorted by number, largest first');
+	expect(sortWords('findings')).toEqual({ up: 'most serious first', down: 'most serious last' });
 	expect(saidOfShown(1, 1, undefined)).toBe('1 print');
 });

@@ -15,8 +15,8 @@ const facts = (line: string) => factsOf(workOut(rowOf(line), settings), settings
 test('what one sees, in and out of the frame', () => {
 	// The bevel takes 1.4 mm of each border; the lip 6 mm less 2 mm of play as well.
 	expect(facts('picture 456 x 306')).toEqual([
-		'The bevel opens the face to 452.8 × 302.8 mm; one sees borders of 73.6, 69.6 and 77.6.',
-		'In the frame “Oak” one sees 69.6 at the sides, 65.6 above and 73.6 below.',
+		'The bevel opens the face to 452.8 × 302.8 mm; visible borders 73.6, 69.6 and 77.6.',
+		'In the frame “Oak” the visible borders are 69.6 at the sides, 65.6 above and 73.6 below.',
 		'Mount, print and undermount are 1.4 + 0.3 + 1.4 = 3.1 mm thick.',
 		// The picture lies 75 − 3 = 72 from the left: a quarter of its 456 further, and three.
 		'2 hinges, at 186 and 414 mm from the undermount’s left edge. Heavy or valued papers are for a conservator.',

@@ -9,7 +9,7 @@ test.each([
 	{ board: { count: 1 }, is: undefined },
 	{
 		board: { count: 0 },
-		is: 'None is at hand, so nothing is cut from it. Left blank, as many as are needed are bought.',
+		is: 'None in stock, so nothing is cut from it. Left blank, as many as are needed are bought.',
 	},
 ])('a sheet of 120 × 900 mm with $board', ({ board, is }) => {
 	const { settings } = readSettings({ boards: [{ name: 'Chalk', width: 120, height: 900, ...board }] });
