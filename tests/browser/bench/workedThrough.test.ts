@@ -16,7 +16,7 @@ async function loadExample(page: Page) {
 
 async function toBench(page: Page) {
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Bench' }).tap();
-	await page.getByRole('link', { name: /^Go (to|on at) the bench$/ }).tap();
+	await page.getByRole('link', { name: /^(Start|Carry on) cutting windows$/ }).tap();
 	await page.getByRole('navigation', { name: 'Steps' }).waitFor();
 }
 
@@ -133,7 +133,7 @@ test('with end stops it is asked once which cutter it is, with a drawing; then e
 			.first()
 			.waitFor();
 		expect(await question.count()).toBe(0);
-		await page.getByRole('link', { name: /^Go (to|on at) the bench$/ }).tap();
+		await page.getByRole('link', { name: /^(Start|Carry on) cutting windows$/ }).tap();
 		await next(page).tap();
 		await page.getByText('Start stop').waitFor();
 		const shown = await page.locator('main').innerText();
@@ -157,7 +157,7 @@ test('the digits are 60 px high, what is pressed is 60 px, undo is at hand, and 
 				await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Bench' }).tap();
 				// The search runs in a worker, under the page's policy.
 				await page.getByText('93 changes from a bench set to nothing. No order has fewer.').waitFor();
-				await page.getByRole('link', { name: /^Go (to|on at) the bench$/ }).tap();
+				await page.getByRole('link', { name: /^(Start|Carry on) cutting windows$/ }).tap();
 			}
 			await next(page).tap();
 			await page.locator('.digits').first().waitFor();

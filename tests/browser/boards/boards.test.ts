@@ -164,6 +164,7 @@ test('a change that leaves a cut blank over is asked about; left, all is as it w
 test('without stock the place says what to do, and one tap leads to the stock', () =>
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Start typing' }).tap();
+		await type(page, 0, 'title', 'Ebb');
 		await goTo(page, 'Boards');
 		await page.getByRole('button', { name: 'Put boards into the stock' }).tap();
 		await page.getByRole('heading', { name: 'Boards', exact: true }).waitFor();
@@ -229,7 +230,7 @@ test('by keyboard alone: to the knife and through a step; the focus stays where 
 		await loadExample(page);
 		await goTo(page, 'Boards');
 		await proven(page);
-		await tabTo(/^Go to the knife$/);
+		await tabTo(/^Start cutting sheets$/);
 		await press('Enter');
 		await expect.poll(focused, { message: 'one comes to the heading' }).toBe('Before the first cut');
 		await tabTo(/^Next$/);

@@ -92,7 +92,7 @@ test('prints are asked for by what is said of them, mount, maker and whether the
 		await page.getByRole('button', { name: 'Filter' }).press('Enter');
 		const ask = (name: string, option: string) => page.getByRole('combobox', { name }).selectOption({ label: option });
 		const count = () => page.getByRole('grid').getAttribute('aria-rowcount');
-		await ask('Checks', 'To stop for');
+		await ask('Checks', 'Can’t be cut yet');
 		expect(await titles(page, 1)).toEqual(['Ebb']);
 		await ask('Checks', 'Not read');
 		expect(await count()).toBe('3');

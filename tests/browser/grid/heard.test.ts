@@ -168,7 +168,7 @@ test('menus, the bar and its panels are heard', () =>
 			  - text: Checks
 			  - combobox "Checks":
 			    - option "Any"
-			    - option "To stop for" [selected]
+			    - option "Can’t be cut yet" [selected]
 			    - option "To look at"
 			    - option "To note"
 			    - option "Nothing said"
@@ -191,9 +191,9 @@ test('menus, the bar and its panels are heard', () =>
 			    - option "Not cut yet"
 			    - option "Begun"
 			    - option "Cut"
-			- paragraph: "1 of 2 prints, sorted by number: to stop for"
+			- paragraph: "1 of 2 prints, sorted by number: can’t be cut yet"
 			- button "Show all prints"
-			- button "Own order"
+			- button "Hanging order"
 			- button "Keep this order""
 		`);
 		expect(await page.getByRole('columnheader', { name: 'Number', exact: true }).getAttribute('aria-sort')).toBe(

@@ -71,7 +71,7 @@ export const screens: readonly Screen[] = [
 		name: 'findings',
 		open: async (page) => {
 			await loadExample(page);
-			await press(page, /to stop for|to look at/);
+			await press(page, /can’t be cut yet|to check/);
 		},
 	},
 	{

@@ -80,7 +80,7 @@ test('on a phone the fields come soon: head of two lines, drawing folded, foot o
 		expect(await front(page).count()).toBe(0);
 		const field = page.getByRole('textbox', { name: 'Title' });
 		expect((await field.boundingBox())!.y).toBeLessThan(phone.height * 0.75);
-		await page.getByRole('button', { name: /to stop for/ }).click();
+		await page.getByRole('button', { name: /can’t be cut yet/ }).click();
 		await page.getByRole('button', { name: 'Close' }).click();
 		expect(await page.evaluate(() => document.activeElement?.id)).toBe('told');
 	}));

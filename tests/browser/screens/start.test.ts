@@ -47,9 +47,9 @@ test('a report is closed, or goes when the show changes; the focus goes to the g
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('button', { name: 'Close' }).click();
 		expect(await activeCell(page)).toBe(at(0, 'title'));
-		await page.getByRole('button', { name: /to stop for/ }).click();
+		await page.getByRole('button', { name: /can’t be cut yet/ }).click();
 		await page.getByRole('button', { name: 'Close' }).click();
-		expect(await focused(page)).toMatch(/to stop for/);
+		expect(await focused(page)).toMatch(/can’t be cut yet/);
 	}));
 
 test('an import says what it did not know, leads to what it could not read, and offers the settings of the file', () =>

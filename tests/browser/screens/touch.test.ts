@@ -54,7 +54,7 @@ test('a phone shows one print at a time, with the same cells', () =>
 		expect(await page.getByRole('textbox', { name: /^Window width/ }).getAttribute('placeholder')).toBe('450');
 		await page.getByRole('button', { name: 'Add print' }).tap();
 		await page.getByText('New print', { exact: true }).waitFor();
-		await page.getByRole('button', { name: 'Before' }).tap();
+		await page.getByRole('button', { name: 'Back' }).tap();
 		await page.getByText('Print 1 of 1').waitFor(); // one in which nothing is typed is none
 		expect(await page.getByRole('textbox', { name: /^Picture width/ }).inputValue()).toBe('456');
 		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
@@ -88,7 +88,7 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		expect(await foot.isVisible()).toBe(true);
 		await page.waitForTimeout(350); // the page is laid out anew, and a touch sooner may go beside what it was meant for
 		await page.getByRole('button', { name: 'Next' }).tap();
-		await page.getByRole('button', { name: 'Before' }).tap();
+		await page.getByRole('button', { name: 'Back' }).tap();
 		expect(await width.inputValue()).toBe('31cm');
 		await page.getByRole('searchbox', { name: 'Find prints' }).fill('');
 		await page.getByRole('button', { name: 'Filter' }).tap();

@@ -151,7 +151,7 @@ test('every finding of the show leads to its cell', () =>
 			['Low water', '300', '200'],
 			['Salt road', 'abc', '200'],
 		]);
-		await page.getByRole('button', { name: /to stop for/ }).click();
+		await page.getByRole('button', { name: /can’t be cut yet/ }).click();
 		await page.getByRole('button', { name: /Stop: .*abc/ }).click();
 		await expect.poll(() => activeCell(page)).toBe(at(1, 'picture width'));
 		await press(page, 'F6');
