@@ -30,7 +30,7 @@ test('the menu of three rows speaks of three prints', () =>
 		await withNumbered(page, 6);
 		await grip(page, 1).click();
 		await grip(page, 3).click({ modifiers: ['Shift'] });
-		await page.getByRole('button', { name: 'These 3 prints…' }).click();
+		await page.getByRole('button', { name: '3 prints…' }).click();
 		const menu = page.getByRole('menu', { name: '3 prints' });
 		await menu.getByRole('menuitem', { name: 'Insert above' }).waitFor();
 		await menu.getByRole('menuitem', { name: 'Delete 3 prints' }).click();
