@@ -36,7 +36,7 @@ const handsSeen = (page: Page) => page.evaluate(() => (window as unknown as { ha
 /** How many prints there are to stop for or to look at. */
 async function open(page: Page): Promise<number> {
 	const words = await page.locator('#told').innerText();
-	return [...words.matchAll(/(\d+)\s*(?:prints? to|to look)/g)].reduce((sum, [, count]) => sum + Number(count), 0);
+	return [...words.matchAll(/(\d+)\s*(?:can’t be cut|to check)/g)].reduce((sum, [, count]) => sum + Number(count), 0);
 }
 
 async function isPlanned(page: Page): Promise<void> {
@@ -64,7 +64,7 @@ describe('by touch alone', () => {
 			await page.getByRole('link', { name: 'Prints' }).tap();
 			await button('Paste rows').tap();
 			await page.keyboard.insertText(csv);
-			await button('Take these rows').tap();
+			await button('Import rows').tap();
 			await page.locator('[role=grid][aria-rowcount="32"]').waitFor();
 			expect(await open(page)).toBeGreaterThan(4);
 			for (let turn = 0; turn < 24 && (await open(page)) > 0; turn++) {
@@ -121,7 +121,7 @@ describe('by keyboard alone', () => {
 			await press(page, 'Enter');
 			await page.getByRole('textbox').waitFor();
 			await page.keyboard.insertText(csv);
-			await tabTo('Take these rows');
+			await tabTo('Import rows');
 			await press(page, 'Enter');
 			await page.locator('[role=grid][aria-rowcount="32"]').waitFor();
 			expect(await open(page)).toBeGreaterThan(4);

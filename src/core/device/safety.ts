@@ -54,8 +54,8 @@ function copySentence(copiedOn: string | undefined, copied: 'rows' | 'show' | un
 			: `This device holds the only copy: ${changes(since)}, never backed up.`;
 	const what =
 		copied === 'rows'
-			? 'The last file, with the rows but without settings and ticks, was given'
-			: 'The last file, with everything, was given';
+			? 'The last file, with the rows but without settings and ticks, was saved'
+			: 'The last file, with everything, was saved';
 	return since === 0
 		? `${what} ${copiedOn}. Nothing has changed since.`
 		: `${what} ${copiedOn}; ${changes(since)} since.`;

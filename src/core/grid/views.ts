@@ -63,7 +63,7 @@ export function readViews(value: unknown, context: Pick<SettingContext, 'report'
 	const own = recordsOf(value['list'], 'views.list', full).flatMap(([record, key]): ColumnView | readonly [] => {
 		const name = record['name'];
 		if (typeof name !== 'string' || name.trim() === '') {
-			context.report(`${key}.name`, 'no name is given');
+			context.report(`${key}.name`, 'the name is missing');
 			return [];
 		}
 		if (names.has(name.trim())) {

@@ -33,7 +33,7 @@ export interface Need {
 export interface GetLine extends Need {
 	/** Whole packs, of what is not there. */
 	readonly packs: number;
-	/** In whole minor units; undefined where no price is given. */
+	/** In whole minor units; undefined where no price. */
 	readonly cost: number | undefined;
 }
 

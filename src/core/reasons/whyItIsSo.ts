@@ -188,7 +188,7 @@ function pictureReason(asked: Asked): string {
 	const bound = solution.boundByPaper;
 	const side = key === 'pictureWidth' ? 'width' : 'height';
 	if (bound?.sides.includes(side))
-		return `${say(value)} is what the paper${paperName(asked)} holds; the mount would take ${n(bound.unbound[side])}.`;
+		return `${say(value)} is what the paper${paperName(asked)} holds; the mount has room for ${n(bound.unbound[side])}.`;
 	if (cells.isFloat && cells.paper && !bound)
 		return `${say(value)} is what the paper${paperName(asked)} holds of the shape.`;
 	const [axis, window, other] =

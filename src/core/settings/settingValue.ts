@@ -102,7 +102,7 @@ export function wholeSetting(value: unknown, least: number): Reading<number> {
 
 /** A text that is not blank. */
 export const textSetting = (value: unknown): Reading<string> =>
-	typeof value === 'string' && value.trim() !== '' ? { value: value.trim() } : { problem: 'no name is given' };
+	typeof value === 'string' && value.trim() !== '' ? { value: value.trim() } : { problem: 'the name is missing' };
 
 /** A text, which may be any. */
 export const wordsSetting = (value: unknown): Reading<string> =>
@@ -151,7 +151,7 @@ export function sizeOfRecord(
 	const own: SettingContext = isInches ? { ...context, unit: 'in' } : context;
 	const [width, height] = sides.map((side) => {
 		if (!isAbsent(record[side])) return valueOf(lengthSetting(record[side], own), `${key}.${side}`, context);
-		context.report(`${key}.${side}`, `no ${inWords(side)} is given`);
+		context.report(`${key}.${side}`, `the ${inWords(side)} is missing`);
 		return undefined;
 	});
 	return width === undefined || height === undefined ? undefined : { width, height };

@@ -11,5 +11,5 @@ export function buyWords({ stock, pieces, packs, cost }: Purchase, scale: Scale 
 	const size = formatSize(stock.width, stock.height, scale);
 	const spare = packs * stock.pack - pieces;
 	const over = spare === 0 ? '' : `, ${spare} of them over`;
-	return `${what}, ${size}${over}${cost === undefined ? '; no price is given' : `: ${formatMoney(cost, scale.currency)}`}`;
+	return `${what}, ${size}${over}${cost === undefined ? '; no price' : `: ${formatMoney(cost, scale.currency)}`}`;
 }

@@ -45,5 +45,5 @@ function sentenceOf(blanks: string, named: string, reason: UnplacedReason): stri
 	if (reason === 'no-stock') return `${blanks}: there is no ${named} in stock. Add it to the boards.`;
 	if (reason === 'too-large')
 		return `${blanks}: no sheet or ready-cut blank of ${named} gives this size. Add a larger one, or another board.`;
-	return `${blanks}: the ${named} in stock is used up. Add sheets, or take fewer copies.`;
+	return `${blanks}: the ${named} in stock is used up. Add sheets, or make fewer copies.`;
 }

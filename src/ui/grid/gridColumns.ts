@@ -48,8 +48,8 @@ const plan: readonly Plan[] = [
 	{
 		group: 'Picture',
 		columns: [
-			['shape', 'shape', 64],
-			['picture width', 'width', 70],
+			['shape', 'shape', 58],
+			['picture width', 'width', 66],
 			['picture height', 'height', 70],
 		],
 	},
@@ -65,7 +65,7 @@ const plan: readonly Plan[] = [
 		columns: [
 			['side', 'side', 54],
 			['top', 'top', 54],
-			['bottom', 'bottom', 68],
+			['bottom', 'bottom', 64],
 		],
 	},
 	{

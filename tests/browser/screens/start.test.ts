@@ -131,11 +131,11 @@ test('rows are pasted into a text area; a text without column names stays there 
 		const area = page.getByRole('textbox', { name: /Rows/ });
 		expect(await area.evaluate((element) => element === document.activeElement)).toBe(true);
 		await area.fill('Low water,456,306');
-		await page.getByRole('button', { name: 'Take these rows' }).click();
+		await page.getByRole('button', { name: 'Import rows' }).click();
 		await page.getByRole('alert').waitFor();
 		expect(await area.inputValue()).toBe('Low water,456,306');
 		await area.fill('title\tpicture width\tpicture height\nLow water\t456\t306\nSalt road\tA4\t\n');
-		await page.getByRole('button', { name: 'Take these rows' }).click();
+		await page.getByRole('button', { name: 'Import rows' }).click();
 		await page.getByText('2 rows read').waitFor();
 		expect(await seenIn(page, 0, 'title', 'picture width')).toEqual(['Low water typed', '456 typed']);
 	}));

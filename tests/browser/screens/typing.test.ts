@@ -126,7 +126,7 @@ test('a look is accepted and taken back; a way out is one tap', () =>
 		await sentences.getByRole('button', { name: 'Leave it' }).click();
 		await expect.poll(() => sentences.innerText()).toMatch(/Accepted[^]*118/);
 		expect(await sentences.innerText()).not.toContain('Look');
-		await sentences.getByRole('button', { name: 'Take back' }).click();
+		await sentences.getByRole('button', { name: 'Check again' }).click();
 		await expect.poll(() => sentences.innerText()).toMatch(/Look[^]*118/);
 		await sentences.getByRole('button', { name: /^Cut a mount/ }).click();
 		await expect

@@ -16,11 +16,11 @@ test.each([
 	[{ ...nothing, changesSince: 1 }, 'This device holds the only copy: 1 change, never backed up.'],
 	[
 		{ ...nothing, copiedOn: 'on 2 May', copied: 'show' as const },
-		'The last file, with everything, was given on 2 May. Nothing has changed since.',
+		'The last file, with everything, was saved on 2 May. Nothing has changed since.',
 	],
 	[
 		{ ...nothing, copiedOn: 'on 2 May', copied: 'rows' as const, changesSince: 12 },
-		'The last file, with the rows but without settings and ticks, was given on 2 May; 12 changes since.',
+		'The last file, with the rows but without settings and ticks, was saved on 2 May; 12 changes since.',
 	],
 ])('of the last copy: %j', (known, sentence) => {
 	expect(safetySentences(known)[0]).toBe(sentence);

@@ -110,7 +110,7 @@ test.each([
 	{ value: { inHand: 'Nowhere' }, problems: ['views.inHand: Nowhere is none of the views'] },
 	{ value: { sort: { column: 'weather', way: 'up' } }, problems: ['views.sort: a record names no column of the grid'] },
 	{ value: { sort: { column: 'title', way: 'round' } }, problems: ['views.sort.way: round is none of: up, down'] },
-	{ value: { list: [{ order: [] }] }, problems: ['views.list[0].name: no name is given'] },
+	{ value: { list: [{ order: [] }] }, problems: ['views.list[0].name: the name is missing'] },
 	{
 		value: { list: [{ name: 'Mine', order: ['title', 'weather'], hidden: 'shape', widths: { title: 3 } }] },
 		problems: [

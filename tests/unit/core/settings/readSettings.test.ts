@@ -412,7 +412,7 @@ describe('what cannot be read keeps its default and is named', () => {
 		[{ hingeMargin: 'x' }, /is not a length/],
 		[{ innerBlankSmaller: 'x' }, /is not a length/],
 		[{ spares: 'x' }, /is not a share/],
-		[{ undermount: 7 }, /no name is given/],
+		[{ undermount: 7 }, /the name is missing/],
 		[{ sizes: 'A2' }, /A2 is not a list/],
 		[{ boards: {} }, /a record is not a list/],
 		[{ frames: 3 }, /3 is not a list/],
