@@ -8,7 +8,7 @@ import { said, withNumbered } from './cells.ts';
 
 const { length: count } = gridColumns;
 
-const play = oneStage({ reducedMotion: 'reduce' });
+const play = oneStage({ reducedMotion: 'reduce', viewport: { width: 1336, height: 820 } });
 
 /** What has the focus, as the browser hands it to a screen reader: its role and name, what it holds, what describes it. */
 async function heard(page: Page, stage: Stage): Promise<string> {
@@ -116,7 +116,7 @@ test('a cell is heard with how it comes about and what is said of it; the editor
 			  "Control+Home: rowheader | no number |  | ",
 			  "End: gridcell |  |  | ",
 			  "Home ArrowRight ArrowRight ArrowRight ArrowRight ArrowRight: gridcell | 294 , worked out |  | The picture’s 300 − 2 × 3 overlap = 294 mm.",
-			  "ArrowDown ArrowRight ArrowRight: gridcell | 65 , worked out, look |  | 65 mm is the show’s border. Side 65 and top 93 differ by 28 mm, 43 % of the smaller; 15 % is allowed.",
+			  "ArrowDown ArrowRight ArrowRight: gridcell | 65 , worked out, look |  | 65 mm is the show’s border. Side 65 and top 93 differ by 28 mm: 43 %, more than your 15 %.",
 			  "F2: textbox | Side border, row 2 |  | Editing. Enter keeps it, Escape leaves the cell as it was.",
 			  "Enter: textbox | Side border, row 2 | 1,000 | “1,000” can be read in more than one way: 1000 or 1.000?",
 			  "ArrowDown: button | 1000 |  | ",
@@ -162,14 +162,14 @@ test('menus, the bar and its panels are heard', () =>
 			- 'button "View: Sizing"'
 			- group "Selected cells":
 			  - button "Copy"
-			  - button "Cut"
+			  - button "Cut cells"
 			  - button "Paste"
 			- group "Only prints with":
 			  - text: Checks
 			  - combobox "Checks":
 			    - option "Any"
 			    - option "Can’t be cut yet" [selected]
-			    - option "To look at"
+			    - option "To check"
 			    - option "To note"
 			    - option "Nothing said"
 			    - option "Needs size"

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { withPrints } from './prints.ts';
 import { oneStage } from './oneStage.ts';
 
 const play = oneStage();
@@ -53,7 +54,7 @@ test('a print can be left out, and all of it left as it is', () =>
 
 test('without named sizes it says what is missing', () =>
 	play(async (page) => {
-		await page.getByRole('button', { name: 'Start typing' }).click();
+		await withPrints(page, [['Low water', '456', '306']]);
 		await page.getByRole('link', { name: 'Whole show' }).click();
 		await page.getByText('The show has no named sizes yet').waitFor();
 	}));
@@ -87,7 +88,7 @@ test('a frame and a board are typed, tell a print what they hide, and can be tak
 		await page.getByRole('button', { name: 'Remove Ash' }).waitFor();
 		await fill('Lip, Large oak', '5 cm');
 		await page.getByRole('link', { name: 'Prints' }).click();
-		await page.getByText('In the frame “Large oak” one sees').first().waitFor();
+		await page.getByText('shows in the frame “Large oak”').first().waitFor();
 		await page.getByRole('link', { name: 'Settings' }).click();
 		await page.getByRole('button', { name: 'Remove Ash' }).click();
 		expect(await page.getByRole('button', { name: 'Remove Ash' }).count()).toBe(0);

@@ -36,7 +36,7 @@ test('by keyboard: from the menu of the prints to frames for all, applied in par
 	play(async (page) => {
 		await threePrints(page);
 		await page.getByRole('button', { name: 'More…' }).focus();
-		await press(page, 'Enter', 'End', 'Enter');
+		await press(page, 'Enter', 'End', 'ArrowUp', 'Enter');
 		await page.getByRole('heading', { name: 'A frame for every print' }).waitFor();
 		await page.getByText('3 prints name no frame.').waitFor();
 		await page.getByRole('button', { name: 'Find frames' }).focus();

@@ -108,7 +108,7 @@ export const besideGrid: readonly HandLine[] = [
 		'the menu of several prints says how many',
 		['Escape', 'Control+Home', 'ArrowDown', 'Shift+ArrowDown', 'Shift+F10'],
 		menu,
-		'Insert above, Insert below, Duplicate 2 prints, Move 2 prints up, Move 2 prints down, Delete 2 prints',
+		'Insert above, Insert below, Duplicate 2 prints, Move 2 prints up, Move 2 prints down, Frames for all prints…, Delete 2 prints',
 	],
 	[
 		'sorted, the last first',

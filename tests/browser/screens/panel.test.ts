@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { phone } from '../harness/stage.ts';
+import { onStage, phone } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
 import { paste, press, startTyping, withPrints } from './prints.ts';
 
@@ -72,8 +72,8 @@ test('drawings have a least height on a low screen, and can be folded away', () 
 	}));
 
 test('on a phone the fields come soon: head of two lines, drawing folded, foot of one line', () =>
-	play(async (page) => {
-		await page.setViewportSize(phone);
+	onStage({ viewport: phone }, async (stage) => {
+		const page = await stage.openShow();
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('button', { name: 'Close' }).click();
 		expect(await heightOf(page, 'header')).toBeLessThanOrEqual(2 * 48);
