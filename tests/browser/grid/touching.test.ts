@@ -144,7 +144,7 @@ test('copy, cut and paste by buttons keep what was typed and what was not; refus
 		await expect
 			.poll(() => seenIn(page, 1, 'picture width', 'picture height', 'window width'))
 			.toEqual([...['300 typed', '200 typed', '294 worked-out']]);
-		await button('Cut').tap();
+		await button('Cut cells').tap();
 		await expect.poll(() => seen(page, 1, 'picture width')).not.toContain('typed');
 		await page.evaluate(() => navigator.clipboard.writeText('45 cm'));
 		await cell(page, 0, 'picture width').tap();
@@ -158,7 +158,7 @@ test('copy, cut and paste by buttons keep what was typed and what was not; refus
 		});
 		await button('Paste').tap();
 		await page.getByText('did not let the app see what was copied').first().waitFor();
-		await button('Cut').tap();
+		await button('Cut cells').tap();
 		await page.getByText('did not let the app copy').first().waitFor();
 		expect(await seen(page, 0, 'picture width'), 'nothing is cut that was not copied').toBe('450 typed');
 		expect(await axeProblems(page)).toEqual([]);

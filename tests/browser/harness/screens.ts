@@ -279,6 +279,8 @@ export const screens: readonly Screen[] = [
 		name: 'boards-empty',
 		open: async (page) => {
 			await press(page, 'Start typing');
+			await page.keyboard.type('Low water');
+			await page.keyboard.press('Enter');
 			await page.goto(`${page.url().split('#')[0]}#boards`);
 			await page.getByRole('button', { name: 'Put boards into the stock' }).waitFor();
 		},
