@@ -26,7 +26,8 @@ const wordsOfEnglish: Readonly<Record<string, string>> = {
 	frame: 'rahmen cadre cornice marco lijst',
 	window: 'fenster ausschnitt ouverture apertura venster',
 	shape: 'seitenverhaltnis proportion proportions proporzioni proporciones verhouding',
-	technique: 'technik tecnica techniek',
+	medium: 'technik drucktechnik tecnica techniek druktechniek',
+	material: 'materiale materiales materiaal materiau materiaux',
 	unit: 'einheit einheiten unite unites unita unidad unidades eenheid eenheden',
 };
 

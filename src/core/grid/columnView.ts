@@ -25,7 +25,7 @@ export const viewColumns = [
 	...(['mounting', 'frame', 'glazing', 'spacer', 'backing'] as const),
 	...framingColumns,
 	...(['wall', 'hang order'] as const),
-	...(['maker', 'edition', 'signed on', 'copies', 'price', 'accepted', 'note'] as const),
+	...(['maker', 'edition', 'medium', 'signed on', 'copies', 'price', 'accepted', 'note'] as const),
 ] as const satisfies readonly (ColumnName | FramingColumn | 'steps' | 'findings')[];
 
 /** A column that the grid can show: one that is typed, how a row hangs, the bench steps, or what there is to know. */

@@ -54,5 +54,5 @@ export const purposeViews: readonly ColumnView[] = [
 		...(['glazing', 'spacer', 'backing', ...framingColumns, 'findings'] as const),
 	]),
 	viewOf('Hanging', ['wall', 'hang order', 'frame', 'mount width', 'mount height', 'maker', 'price', 'note']),
-	viewOf('Labels', ['maker', 'edition', 'signed on', 'picture width', 'picture height', 'price', 'note']),
+	viewOf('Labels', ['maker', 'edition', 'medium', 'signed on', 'picture width', 'picture height', 'price', 'note']),
 ];

@@ -97,7 +97,8 @@ export function mergeRows(
 	const baseMeaning = { ...meaning, unit: base?.unit ?? meaning.unit };
 	const bases = new Map(base?.rows.map((row) => [row.id, row]));
 	const hasBase = new Set<string>(base?.columns ?? columns.map(({ name }) => name));
-	const isComplete = columns.every(({ name }) => inFile.includes(name) && hasBase.has(name));
+	const isUsed = (name: ColumnName) => [...here, ...bases.values()].some(({ typed }) => typed[name] !== undefined);
+	const isComplete = columns.every(({ name }) => (inFile.includes(name) && hasBase.has(name)) || !isUsed(name));
 	const differences: RowDifference[] = [];
 	const isCounted = isNumberedAnew(matches);
 	const columnsHere = new Set([...here, ...(base?.rows ?? [])].flatMap(({ extra }) => Object.keys(extra ?? {})));

@@ -17,6 +17,7 @@ export const columns = [
 	{ name: 'title', kind: 'text' },
 	{ name: 'maker', kind: 'text' },
 	{ name: 'edition', kind: 'edition' },
+	{ name: 'medium', kind: 'text' },
 	{ name: 'copies', kind: 'count' },
 	{ name: 'shape', kind: 'shape' },
 	{ name: 'picture width', kind: 'length' },

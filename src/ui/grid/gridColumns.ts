@@ -128,6 +128,7 @@ const plan: readonly Plan[] = [
 		columns: [
 			['maker', 'maker', 164],
 			['edition', 'edition', 84],
+			['medium', 'medium', 128],
 			['signed on', 'signed where', 100],
 			['copies', 'copies', 68],
 			['price', 'price', 84],

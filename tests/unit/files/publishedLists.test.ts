@@ -46,12 +46,19 @@ describe('headers in the languages of the trade', () => {
 			'Nummer;Titel;Kunstenaar;Breedte;Hoogte;Oplage;Prijs',
 			['number', 'title', 'maker', 'picture width', 'picture height', 'edition', 'price'],
 		],
-		['Cat No;Title;Technique;Sheet size;Dimensions', ['number', 'title', 'note', 'paper', 'picture width']],
+		['Cat No;Title;Technique;Sheet size;Dimensions', ['number', 'title', 'medium', 'paper', 'picture width']],
+		['Titel;Technik;Auflage', ['title', 'medium', 'edition']],
+		['Titre;Technique;Tirage', ['title', 'medium', 'edition']],
+		['Titolo;Tecnica;Tiratura', ['title', 'medium', 'edition']],
+		['Título;Técnica;Edición', ['title', 'medium', 'edition']],
+		['Titel;Techniek;Oplage', ['title', 'medium', 'edition']],
+		['Title;Printing technique;Medium and support', ['title', 'medium', 'medium']],
 	])('%s', (headers, columns) => expect(meant(headers)).toEqual(columns));
 
 	test('what has no doubt in it needs no answer, and a width is asked about in any language', () => {
 		expect(readColumns('Titel;Künstler;Auflage;Preis\n')?.isInDoubt).toBe(false);
 		expect(readColumns('Titel;Breite\n')?.isInDoubt).toBe(true);
+		expect(readColumns('Titel;Technik\n')?.isInDoubt).toBe(false);
 		expect(read('Titel;Preis\nPier;340,00 €\n').rows[0]!.typed).toEqual({ title: 'Pier', price: '340,00 €' });
 	});
 });
