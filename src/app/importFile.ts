@@ -1,3 +1,4 @@
+import { guessHeightFirst } from '../core/imports/guessHeightFirst.ts';
 import { guessByContents } from '../core/imports/guessByContents.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { isSameValue } from '../core/values/isSameValue.ts';
@@ -134,11 +135,13 @@ async function importList(session: Session, incoming: IncomingList, options: Imp
 	let { matching } = options;
 	if (matching === undefined) {
 		const byContents = guessByContents(session.show.rows);
-		const columns = readColumns(list.beginning.text, undefined, byContents);
+		const isHeightFirst = guessHeightFirst(session.show.rows);
+		const columns = readColumns(list.beginning.text, undefined, byContents, isHeightFirst);
 		if (columns?.isInDoubt) {
 			matching = await options.memory?.matching(columns.key).catch(() => undefined);
 			// What is under the same headers may leave more in doubt than what was under them before.
-			const still = matching === undefined ? columns : readColumns(list.beginning.text, matching, byContents);
+			const still =
+				matching === undefined ? columns : readColumns(list.beginning.text, matching, byContents, isHeightFirst);
 			if (still?.isInDoubt) return { kind: 'columns', incoming, columns };
 		}
 	}
@@ -163,7 +166,8 @@ export async function askAgain(
 	incoming: IncomingList,
 	memory?: MatchingMemory,
 ): Promise<ImportOutcome | undefined> {
-	const columns = readColumns(incoming.opened.list.beginning.text, undefined, guessByContents(show.rows));
+	const { text } = incoming.opened.list.beginning;
+	const columns = readColumns(text, undefined, guessByContents(show.rows), guessHeightFirst(show.rows));
 	if (columns === undefined) return undefined;
 	const said = (await memory?.matching(columns.key).catch(() => undefined)) ?? {};
 	return { kind: 'columns', incoming, columns, said };

@@ -1,8 +1,6 @@
 import { parseArgs } from 'node:util';
-import type { ColumnMatching } from '../core/imports/columnMatching.ts';
+import { type ColumnMatching, saidColumn, type SaidMeaning } from '../core/imports/columnMatching.ts';
 import type { Reading } from '../core/length/reading.ts';
-
-import { type ColumnName, isColumnName } from '../core/show/columns.ts';
 
 /** What the command line asks for. */
 export interface PlanArguments {
@@ -39,10 +37,13 @@ export function readPlanArguments(args: readonly string[]): Reading<PlanArgument
 	};
 }
 
-/** Reads what columns mean: `width=picture width, Breite=picture width`; a header may hold a comma where it is quoted. */
+/**
+ * Reads what columns mean: `width=picture width, Size=picture width h x w`, where sizes give the height first; a header
+ * may hold a comma where it is quoted.
+ */
 function readMatching(text: string): Reading<ColumnMatching> {
 	const parts = text.match(/(?:"[^"]*"|[^,"])+/g) ?? [];
-	const entries: [string, ColumnName | 'none'][] = [];
+	const entries: [string, SaidMeaning][] = [];
 	for (const part of parts.filter((each) => each.trim() !== '')) {
 		const at = part.lastIndexOf('=');
 		const [header, meaning] = [part.slice(0, Math.max(at, 0)), part.slice(at + 1)].map((each) =>
@@ -51,11 +52,11 @@ function readMatching(text: string): Reading<ColumnMatching> {
 		if (!header || !meaning)
 			return { problem: `--columns takes header=column, parted by commas, not “${part.trim()}”` };
 		const column = meaning.toLowerCase().replaceAll(/[\s_-]+/g, ' ');
-		if (column !== 'none' && !isColumnName(column))
+		if (column !== 'none' && saidColumn(column) === undefined)
 			return {
 				problem: `--columns: there is no column “${meaning}”; the README names them, and none keeps one as it is`,
 			};
-		entries.push([header, column]);
+		entries.push([header, column as SaidMeaning]);
 	}
 	return { value: Object.fromEntries(entries) };
 }

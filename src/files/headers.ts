@@ -1,4 +1,5 @@
 import type { Unit } from '../core/length/reading.ts';
+import type { SaidColumn } from '../core/imports/columnMatching.ts';
 import { type ColumnName, columns, hasUnit, kindOf } from '../core/show/columns.ts';
 import { solvedKeys, type SolvedKey } from '../core/row/solvedRow.ts';
 import { guessColumns, headerWords, inOurWords } from './headerWords.ts';
@@ -79,8 +80,12 @@ interface HeaderParts {
 	readonly isOdd: boolean;
 }
 
-/** `w x h`, `height × width`: which of the two lengths of a size stands first. */
-const sizeOrder = /(?<![a-z])(w|width|h|height)\s*(?:x|×|\*|by)\s*(w|width|h|height)(?![a-z])/i;
+/** The words for the two lengths of a size, in the languages of the trade; `l` is largeur, larghezza. */
+const heightWord = 'h|height|höhe|hoehe|hauteur|altezza|alto|altura|hoogte';
+const sideWord = `${heightWord}|w|width|b|breite|l|largeur|larghezza|ancho|anchura|breedte`;
+/** `w x h`, `height × width`, `H x B`: which of the two lengths of a size stands first. */
+const sizeOrder = new RegExp(`(?<!\\p{L})(${sideWord})\\s*(?:x|×|\\*|by)\\s*(${sideWord})(?!\\p{L})`, 'iu');
+const isHeightWord = (word: string | undefined) => new RegExp(`^(?:${heightWord})$`, 'i').test(word ?? '');
 
 /** No header that means anything is longer, in signs; a cell of a megabyte is not looked into. */
 export const longestHeader = 200;
@@ -88,10 +93,10 @@ export const longestHeader = 200;
 /** Takes a header apart: a unit may stand behind its name, in brackets or not, and so may the order of a size. */
 function partsOf(text: string): HeaderParts {
 	const order = sizeOrder.exec(text);
-	const [first, second] = [order?.[1], order?.[2]].map((side) => side?.[0]?.toLowerCase());
+	const [first, second] = [order?.[1], order?.[2]].map(isHeightWord);
 	const isOrdered = order !== null && first !== second;
 	const plain = isOrdered ? text.replace(order[0], ' ').replace(/[([{][\s,;]*[)\]}]/, ' ') : text;
-	const isHeightFirst = isOrdered && first === 'h';
+	const isHeightFirst = isOrdered && first === true;
 	const [, before, inBrackets] = /^(.*?)\s*[([{]([^()[\]{}]*)[)\]}]\s*$/s.exec(plain) ?? [];
 	const inside = inBrackets === undefined ? undefined : unitOf(inBrackets.replace(/^[\s,;]*(?:in\s+(?=\S))?/i, ''));
 	if (inBrackets !== undefined) {
@@ -173,9 +178,13 @@ export const wordsOfHeader = (text: string): readonly string[] => understood(tex
 /** The columns that a header without its unit may mean, the likeliest first; none where nothing speaks for any. */
 export const guessesOf = (text: string): readonly ColumnName[] => understood(text).guesses;
 
+/** Whether a header says that the sizes under it give the height first. */
+export const saysHeightFirst = (text: string): boolean => partsOf(text.slice(0, longestHeader)).isHeightFirst;
+
 /** A column that a person has said a header to mean, with what the header says of the numbers under it. */
-export function headerSaidToBe(text: string, name: ColumnName): Header {
-	const { unit, isHeightFirst } = partsOf(text.slice(0, longestHeader));
+export function headerSaidToBe(text: string, { name, isHeightFirst: isSaid }: SaidColumn): Header {
+	const { unit, ...parts } = partsOf(text.slice(0, longestHeader));
+	const isHeightFirst = isSaid ?? parts.isHeightFirst;
 	return {
 		kind: 'typed',
 		name,

@@ -1,10 +1,11 @@
-import type { ColumnMatching } from '../core/imports/columnMatching.ts';
+import { type ColumnMatching, type SaidColumn, saidColumn } from '../core/imports/columnMatching.ts';
 import type { Settings } from '../core/settings/settings.ts';
-import { type ColumnName, isColumnName } from '../core/show/columns.ts';
+import type { ColumnName } from '../core/show/columns.ts';
 import type { Row } from '../core/show/row.ts';
 import { rowWith } from '../core/show/rowWith.ts';
 import { ownValue } from '../core/values/ownValue.ts';
-import { guessesOf, headerSaidToBe } from './headers.ts';
+import { guessesOf, headerSaidToBe, saysHeightFirst } from './headers.ts';
+import { areSizes } from './matchColumns.ts';
 import type { ColumnOfFile } from './readColumns.ts';
 import { readCellsOfRow } from './readRows.ts';
 
@@ -16,7 +17,9 @@ export function keptColumnsOf(rows: readonly Row[]): readonly ColumnOfFile[] {
 	const names = [...new Set(rows.flatMap(({ extra }) => Object.keys(extra ?? {})))];
 	return names.map((text): ColumnOfFile => {
 		const cells = rows.map(({ extra }) => ownValue(extra, text) ?? '').filter((cell) => cell.trim() !== '');
-		return { text, meaning: 'none', guesses: guessesOf(text), samples: cells.slice(0, mostSamples) };
+		const ofHeader = { text, meaning: 'none', guesses: guessesOf(text) } as const;
+		const sizes = { areSizes: areSizes(cells), isHeightFirst: saysHeightFirst(text) };
+		return { ...ofHeader, ...sizes, samples: cells.slice(0, mostSamples) };
 	});
 }
 
@@ -29,7 +32,10 @@ export function withKept(
 	matching: ColumnMatching,
 	settings: Pick<Settings, 'unit' | 'sizes'>,
 ): readonly Row[] {
-	const said = Object.entries(matching).filter((entry): entry is [string, ColumnName] => isColumnName(entry[1]));
+	const said = Object.entries(matching).flatMap(([name, meaning]): [string, SaidColumn][] => {
+		const column = saidColumn(meaning);
+		return column ? [[name, column]] : [];
+	});
 	return rows.map((row) => {
 		const those = said.filter(([name]) => (ownValue(row.extra, name) ?? '').trim() !== '');
 		if (those.length === 0) return row;
@@ -52,7 +58,7 @@ export function withKept(
 			if (unit !== undefined) units.set(column, unit);
 		}
 		for (const [name, column] of those)
-			if (filled.some(([each]) => each === column) && ownValue(read.extra, name) === undefined) extra.delete(name);
+			if (filled.some(([each]) => each === column.name) && ownValue(read.extra, name) === undefined) extra.delete(name);
 		return rowWith(row, { typed, units, extra });
 	});
 }

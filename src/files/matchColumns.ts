@@ -1,7 +1,7 @@
 import { parseSize, splitSizeText } from '../core/length/parseSize.ts';
 import { isProblem } from '../core/length/reading.ts';
-import type { ColumnMatching } from '../core/imports/columnMatching.ts';
-import { type ColumnName, isColumnName } from '../core/show/columns.ts';
+import { type ColumnMatching, saidColumn, sizeColumns } from '../core/imports/columnMatching.ts';
+import type { ColumnName } from '../core/show/columns.ts';
 import { dimensionsIn } from './dimensions.ts';
 import { guessesOf, type Header, headerSaidToBe, isOwnName, isSizeName, readHeader, wordsOfHeader } from './headers.ts';
 
@@ -33,7 +33,8 @@ export function matchColumns(
 	const read = cells.map((cell, at): Header => {
 		const asked = saidOf(at);
 		if (asked === 'none') return { kind: 'unknown', name: cell };
-		if (asked !== undefined && isColumnName(asked)) return headerSaidToBe(cell, asked);
+		const column = asked === undefined ? undefined : saidColumn(asked);
+		if (column) return headerSaidToBe(cell, column);
 		const header = readHeader(cell);
 		return header.kind === 'unknown' ? (sizesUnder(cell, samples[at] ?? []) ?? header) : header;
 	});
@@ -42,9 +43,7 @@ export function matchColumns(
 		if (header.kind !== 'unknown' && isOwn(at)) taken.add(header.name);
 	});
 	const isSized = read.some(({ kind, name }) => kind === 'typed' && sizeColumns.some((column) => column === name));
-	const isSize = (text: string) =>
-		(twoNumbers.test(text) && splitSizeText(text) !== undefined) || dimensionsIn(text).length > 0;
-	const areSizes = (at: number) => !isSized && mostAre(samples[at] ?? [], isSize);
+	const mayBeSizes = (at: number) => !isSized && areSizes(samples[at] ?? []);
 	return read.map((header, at): MatchedColumn => {
 		const cell = cells[at]!;
 		if (header.kind === 'units') return { header, guesses: [] };
@@ -53,7 +52,7 @@ export function matchColumns(
 			const guesses = guessesOf(cell).filter((name) => !taken.has(name));
 			if (guesses.length > 0) return { header, guesses };
 			const byContents = guessByContents(cell, at, taken);
-			return { header, guesses: byContents.length === 0 && areSizes(at) ? sizeColumns : byContents };
+			return { header, guesses: byContents.length === 0 && mayBeSizes(at) ? sizeColumns : byContents };
 		}
 		if (!taken.has(header.name)) {
 			taken.add(header.name);
@@ -81,7 +80,9 @@ function sizesUnder(cell: string, samples: readonly string[]): Header | undefine
 	const [word, ...more] = wordsOfHeader(cell);
 	if (more.length > 0 || (word !== 'picture' && word !== 'window')) return undefined;
 	const isSize = (text: string) => !isProblem(parseSize(text, { unit: 'mm', sizes: [] }));
-	return mostAre(samples, isSize) ? headerSaidToBe(cell, `${word} width`) : undefined;
+	return mostAre(samples, isSize)
+		? headerSaidToBe(cell, { name: `${word} width`, isHeightFirst: undefined })
+		: undefined;
 }
 
 /** Whether half and more of the cells that are not blank are such. */
@@ -93,5 +94,8 @@ function mostAre(samples: readonly string[], isSuch: (text: string) => boolean):
 /** Two numbers with something between: without them a text is no size, which is quicker to see than to read it. */
 const twoNumbers = /[\d¼-¾⅐-⅞][^\d]+[\d¼-¾⅐-⅞]/;
 
-/** What sizes may be of, under a header in words that are not known. */
-const sizeColumns: readonly ColumnName[] = ['picture width', 'mount', 'window width', 'paper'];
+const isSize = (text: string) =>
+	(twoNumbers.test(text) && splitSizeText(text) !== undefined) || dimensionsIn(text).length > 0;
+
+/** Whether cells hold sizes, width and height in one. */
+export const areSizes = (cells: readonly string[]): boolean => mostAre(cells, isSize);

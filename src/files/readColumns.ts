@@ -1,6 +1,9 @@
-import type { ColumnMatching } from '../core/imports/columnMatching.ts';
+import { type ColumnMatching, saidColumn } from '../core/imports/columnMatching.ts';
 import type { GuessByContents } from '../core/imports/guessByContents.ts';
+import type { GuessHeightFirst } from '../core/imports/guessHeightFirst.ts';
 import type { ColumnName } from '../core/show/columns.ts';
+import { saysHeightFirst } from './headers.ts';
+import { areSizes } from './matchColumns.ts';
 import { readTable } from './readTable.ts';
 
 /** A column of a file, as it was understood. */
@@ -13,6 +16,10 @@ export interface ColumnOfFile {
 	readonly guesses: readonly ColumnName[];
 	/** What stands in its first cells. */
 	readonly samples: readonly string[];
+	/** Whether sizes stand in it, width and height in one cell. */
+	readonly areSizes: boolean;
+	/** Whether they give the height first, as far as that can be seen. */
+	readonly isHeightFirst: boolean;
 }
 
 /** The columns of a file. */
@@ -31,6 +38,7 @@ const mostSamples = 3;
  * @param beginning its first lines; see `beginningOf`
  * @param matching what a person has said of them
  * @param guessByContents what a column may mean by what stands in it, beside the prints that are here
+ * @param isHeightFirst whether sizes look as if they gave the height first, beside the prints that are here
  * @returns undefined where nothing is to be asked because the file cannot be read anyway: it is empty, no list, or has
  * no column that means anything
  */
@@ -38,22 +46,34 @@ export function readColumns(
 	beginning: string,
 	matching?: ColumnMatching,
 	guessByContents?: GuessByContents,
+	isHeightFirst: GuessHeightFirst = () => false,
 ): ColumnsOfFile | undefined {
 	const table = readTable(beginning, { matching, guessByContents, isAsking: true, isBeginning: true });
 	if ('problem' in table) return undefined;
+	const said = new Map(
+		Object.entries(matching ?? {}).map(([name, meaning]) => [name.toLowerCase(), saidColumn(meaning)]),
+	);
+	let isOrderInDoubt = false;
 	const columns = table.columns.map(({ header, guesses, text: headerText, at }): ColumnOfFile => {
 		const samples = table.records.map((cells) => cells[at] ?? '').filter((cell) => cell.trim() !== '');
+		const hasSizes = header.kind !== 'result' && areSizes(samples);
+		const order = said.get(headerText.toLowerCase())?.isHeightFirst;
+		const byHeader = saysHeightFirst(headerText);
+		const isGuessed = order === undefined && !byHeader && hasSizes && isHeightFirst(samples);
+		isOrderInDoubt ||= isGuessed;
 		return {
 			text: headerText,
 			meaning: header.kind === 'typed' ? header.name : header.kind === 'unknown' ? 'none' : undefined,
 			guesses,
 			samples: samples.slice(0, mostSamples),
+			areSizes: hasSizes,
+			isHeightFirst: order ?? (byHeader || isGuessed),
 		};
 	});
 	const headers = columns.map((column) => column.text);
 	return {
 		columns,
-		isInDoubt: columns.some(({ guesses }) => guesses.length > 0),
+		isInDoubt: isOrderInDoubt || columns.some(({ guesses }) => guesses.length > 0),
 		key: JSON.stringify(headers.map((header) => header.toLowerCase()).sort()),
 	};
 }

@@ -1,4 +1,4 @@
-import { isColumnName } from '../core/show/columns.ts';
+import { saidColumn } from '../core/imports/columnMatching.ts';
 import { everyPart } from '../core/show/everyPart.ts';
 import { isSameValue } from '../core/values/isSameValue.ts';
 import type { KeyedItems } from '../core/show/keyedList.ts';
@@ -134,7 +134,7 @@ const checkExchange: Check = (key, value) => {
 const checkMatching: Check = (key, value) => {
 	if (!isText(key)) return { problem: 'its headers are not a text' };
 	if (!isRecord(value)) return { problem: 'it is not a record' };
-	const isMeant = (column: unknown) => column === 'none' || (isText(column) && isColumnName(column));
+	const isMeant = (column: unknown) => column === 'none' || (isText(column) && saidColumn(column) !== undefined);
 	const wrong = Object.entries(value).find(([, column]) => !isMeant(column));
 	return wrong && { problem: `the column “${wrong[0]}” means no column` };
 };

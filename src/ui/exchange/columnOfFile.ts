@@ -9,4 +9,8 @@ export interface ColumnOfFile {
 	readonly guesses: readonly ColumnName[];
 	/** What stands in its first cells. */
 	readonly samples: readonly string[];
+	/** Whether sizes stand in it, width and height in one cell. */
+	readonly areSizes: boolean;
+	/** Whether they give the height first, as far as that can be seen. */
+	readonly isHeightFirst: boolean;
 }

@@ -56,6 +56,14 @@ const cellsIn = (rows: Merge['rows']) =>
 describe('against the file exchanged last', () => {
 	const base = [row('a', 1, { title: 'Pier', price: '100', note: 'x' }), row('b', 2, { title: 'Quay' })];
 
+	test('a list that lacks only columns that nobody uses is complete: a print that it lacks was removed there', () => {
+		const inFile = allColumns.filter((name) => name !== 'medium');
+		const isRemoved = (here: readonly Row[]) =>
+			taken(here, merged(here, [base[0]!], [given(base)], inFile)).length === 1;
+		expect(isRemoved(base)).toBe(true);
+		expect(isRemoved([{ ...base[0]!, typed: { ...base[0]!.typed, medium: 'etching' } }, base[1]!])).toBe(false);
+	});
+
 	test('what only they changed is taken, what only here was changed stays, what both changed is asked', () => {
 		const here = [row('a', 1, { title: 'Pier', price: '120', note: 'mine' }), base[1]!];
 		const there = [row('a', 1, { title: 'Pier head', price: '130', note: 'x' }), row('b', 2, { title: 'Quay' })];
