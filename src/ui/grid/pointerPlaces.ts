@@ -15,10 +15,11 @@ export const placeBelow = ({ clientX, clientY }: MouseEvent): PointerPlace | und
 		.map(placeOf)
 		.find((place) => place !== undefined && !isHandle(place));
 
-/** What an element of the grid is; undefined for what can neither be pressed nor dragged. */
+/** What an element of the grid is; undefined for what can neither be pressed nor dragged, and for what an editor opens. */
 export function placeOf(target: EventTarget | null): PointerPlace | undefined {
+	const isApart = target instanceof Element && target.closest('[data-apart]') !== null;
 	const element =
-		target instanceof Element
+		target instanceof Element && !isApart
 			? target.closest<HTMLElement>('[data-handle], [data-edge], [data-grip], [data-row]')
 			: null;
 	if (element === null) return undefined;

@@ -254,7 +254,37 @@ test('? lists the keys', () =>
 	play(async (page) => {
 		await startTyping(page);
 		await press(page, '?');
-		await page.getByRole('dialog', { name: 'Keys' }).waitFor();
+		const sheet = page.getByRole('dialog', { name: 'Keys' });
+		await sheet.waitFor();
+		const keysOf = (words: string) =>
+			sheet
+				.locator('div')
+				.filter({ has: page.getByText(words, { exact: true }) })
+				.locator('kbd')
+				.allInnerTexts();
+		expect(await keysOf('Redo')).toEqual(['Ctrl Shift Z', 'Ctrl Y']);
+		expect(await keysOf('Clear the cell, so that it is worked out')).toEqual(['Delete', 'Backspace']);
+		expect(await keysOf('Delete the print')).toEqual(['Ctrl Delete', 'Ctrl Backspace']);
+		expect(await keysOf('Edit what the cell holds')).toEqual(['F2', 'Enter']);
+		await sheet.getByRole('radio', { name: 'goes down' }).check();
+		expect(await keysOf('Edit what the cell holds')).toEqual(['F2']);
+		expect(await keysOf('Down, up, from a cell that is not open')).toEqual(['Enter', 'Shift Enter']);
+		await sheet.getByRole('radio', { name: 'opens it' }).check();
 		await press(page, 'Escape');
 		expect(await activeCell(page)).toBe(at(0, 'title'));
+	}));
+
+test('a word of a list is chosen with the mouse while the focus stays in the cell', () =>
+	play(async (page) => {
+		await startTyping(page);
+		await cell(page, 0, 'surface').click();
+		await press(page, 'F2');
+		const box = (await page.getByRole('option', { name: 'satin' }).boundingBox())!;
+		await page.mouse.move(box.x + 20, box.y + box.height / 2);
+		await page.mouse.down();
+		expect(await page.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('combobox');
+		await page.mouse.up();
+		await expect.poll(() => seen(page, 0, 'surface')).toBe('satin typed');
+		expect(await page.getByRole('option').count(), 'the list is not opened again').toBe(0);
+		expect(await activeCell(page)).toBe(at(0, 'surface'));
 	}));
