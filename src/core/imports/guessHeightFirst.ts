@@ -1,4 +1,5 @@
 import { splitSizeText } from '../length/parseSize.ts';
+import { asTyped } from '../show/asTyped.ts';
 import type { Row } from '../show/row.ts';
 
 /** Whether cells that hold sizes look as if they gave the height first. */
@@ -11,10 +12,10 @@ const plain = (text: string) => text.replaceAll(/\s*(?:mm|cm|in|")?\s*$/g, '').r
 
 /** Guesses by the prints that are here: their sizes stand in the list the other way round. */
 export function guessHeightFirst(rows: readonly Row[]): GuessHeightFirst {
-	const typed = rows.flatMap(({ typed }) => [
-		[typed['picture width'], typed['picture height']],
-		...[typed.paper, typed.mount].map((text) => {
-			const size = text === undefined ? undefined : splitSizeText(text);
+	const typed = rows.flatMap((row) => [
+		[asTyped(row, 'picture width'), asTyped(row, 'picture height')],
+		...(['paper', 'mount'] as const).map((column) => {
+			const size = splitSizeText(asTyped(row, column));
 			return [size?.width, size?.height];
 		}),
 	]);
