@@ -53,15 +53,13 @@ export function readColumns(
 	const said = new Map(
 		Object.entries(matching ?? {}).map(([name, meaning]) => [name.toLowerCase(), saidColumn(meaning)]),
 	);
-	let isOrderInDoubt = false;
-	const columns = table.columns.map(({ header, guesses, text: headerText, at }): ColumnOfFile => {
+	const looked = table.columns.map(({ header, guesses, text: headerText, at }) => {
 		const samples = table.records.map((cells) => cells[at] ?? '').filter((cell) => cell.trim() !== '');
 		const hasSizes = header.kind !== 'result' && areSizes(samples);
 		const order = said.get(headerText.toLowerCase())?.isHeightFirst;
 		const byHeader = saysHeightFirst(headerText);
 		const isGuessed = order === undefined && !byHeader && hasSizes && isHeightFirst(samples);
-		isOrderInDoubt ||= isGuessed;
-		return {
+		const column: ColumnOfFile = {
 			text: headerText,
 			meaning: header.kind === 'typed' ? header.name : header.kind === 'unknown' ? 'none' : undefined,
 			guesses,
@@ -69,11 +67,13 @@ export function readColumns(
 			areSizes: hasSizes,
 			isHeightFirst: order ?? (byHeader || isGuessed),
 		};
+		return { column, isInDoubt: isGuessed || guesses.length > 0 };
 	});
+	const columns = looked.map(({ column }) => column);
 	const headers = columns.map((column) => column.text);
 	return {
 		columns,
-		isInDoubt: isOrderInDoubt || columns.some(({ guesses }) => guesses.length > 0),
+		isInDoubt: looked.some(({ isInDoubt }) => isInDoubt),
 		key: JSON.stringify(headers.map((header) => header.toLowerCase()).sort()),
 	};
 }
