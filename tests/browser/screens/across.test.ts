@@ -52,6 +52,23 @@ test('a print can be left out, and all of it left as it is', () =>
 		expect(await page.getByRole('button', { name: 'Undo: fewer sizes' }).count()).toBe(0);
 	}));
 
+test('all prints are drawn to one scale in hang order; one that is marked leads to the print', () =>
+	play(async (page) => {
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('link', { name: 'Whole show' }).click();
+		const prints = page.getByRole('region', { name: 'All prints to one scale' }).getByRole('listitem');
+		await expect.poll(() => prints.count()).toBe(30);
+		const widthOf = (name: string) =>
+			prints
+				.filter({ hasText: name })
+				.locator('.drawing svg')
+				.evaluate((drawing) => drawing.getBoundingClientRect().width);
+		const [large, small] = [await widthOf('Ebb, before six'), await widthOf('Two gulls')];
+		expect(small).toBeLessThan(large);
+		await prints.getByRole('button', { name: /^Stop: 9 Salt pan III/ }).press('Enter');
+		await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toContain('Salt pan III');
+	}));
+
 test('without named sizes it says what is missing', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '456', '306']]);
