@@ -16,7 +16,7 @@ export interface News {
 
 /** The other tabs in which the same shows are open. */
 export interface OtherTabs {
-	/** Tells them what has become of a show on disk. Once closed, nobody is told. */
+	/** Tells them what has become of a show on disk. Once closed, nobody hears it. */
 	announce(news: News): void;
 	close(): void;
 }

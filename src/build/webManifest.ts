@@ -1,6 +1,6 @@
 import type { ManifestOptions } from 'vite-plugin-pwa';
 
-/** What the device is told of the app when it is installed. */
+/** What the device learns of the app when it is installed. */
 export const webManifest = (description: string): Partial<ManifestOptions> => ({
 	name: 'Evenhang',
 	short_name: 'Evenhang',

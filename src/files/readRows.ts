@@ -52,7 +52,7 @@ export interface ReadOptions {
 	readonly isBeginning?: boolean;
 }
 
-/** How many rows are read before it is told. */
+/** How many rows are read before that is reported. */
 const progressStep = 250;
 
 /** Names a row of a file that has no name, or that of a row before it. */

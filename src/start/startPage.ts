@@ -7,7 +7,7 @@ export const isStarting = (): boolean => section()?.hidden === false;
 /** The app is on the screen: the section goes, unless it has had something to say. */
 export function appIsThere(): void {
 	const start = section();
-	if (start && !start.classList.contains('told')) start.hidden = true;
+	if (start && !start.classList.contains('has-problem')) start.hidden = true;
 }
 
 /** Says in the page itself why there is no app. What was said first stands: the rest follows from it. */
@@ -15,9 +15,9 @@ export function tellInPage(sentence: string): void {
 	const start = section();
 	if (!start && document.readyState === 'loading')
 		addEventListener('DOMContentLoaded', () => tellInPage(sentence), { once: true });
-	if (!start || start.classList.contains('told')) return;
+	if (!start || start.classList.contains('has-problem')) return;
 	start.hidden = false;
-	start.classList.add('told');
+	start.classList.add('has-problem');
 	const words = start.querySelector('.words')!;
 	words.setAttribute('role', 'alert');
 	words.textContent = sentence;
@@ -27,6 +27,6 @@ export function tellInPage(sentence: string): void {
 export function takeBackInPage(sentence: string): void {
 	const start = section();
 	if (start?.querySelector('.words')?.textContent !== sentence) return;
-	start.classList.remove('told');
+	start.classList.remove('has-problem');
 	appIsThere();
 }

@@ -35,7 +35,7 @@ const handsSeen = (page: Page) => page.evaluate(() => (window as unknown as { ha
 
 /** How many prints there are to stop for or to look at. */
 async function open(page: Page): Promise<number> {
-	const words = await page.locator('#told').innerText();
+	const words = await page.locator('#checks').innerText();
 	return [...words.matchAll(/(\d+)\s*(?:can’t be cut|to check)/g)].reduce((sum, [, count]) => sum + Number(count), 0);
 }
 
@@ -68,7 +68,7 @@ describe('by touch alone', () => {
 			await page.locator('[role=grid][aria-rowcount="32"]').waitFor();
 			expect(await open(page)).toBeGreaterThan(4);
 			for (let turn = 0; turn < 24 && (await open(page)) > 0; turn++) {
-				await page.locator('#told').tap();
+				await page.locator('#checks').tap();
 				await page.locator('.list li button').first().tap();
 				await page.locator('#sentences .mends button').first().tap();
 			}

@@ -13,6 +13,6 @@ export interface Advice {
 	readonly change: CellTexts;
 	/** The row as it then is. */
 	readonly promised: SolvedRow;
-	/** Whether it says that the borders come out even: then the row is not told `uneven`. */
+	/** Whether it says that the borders come out even: then `uneven` is not found. */
 	readonly saysEven: boolean;
 }

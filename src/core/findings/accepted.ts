@@ -7,7 +7,7 @@ import { isFormerAcceptance } from './formerAcceptance.ts';
 /**
  * What a finding is accepted by: its code with every figure that was found, lengths in millimetres under every unit:
  * `uneven(side:149mm/top:70mm/difference:79mm/share:112.857%/allowed:15%)`. It holds no space, so that the cell `accepted`
- * can hold several. With other figures it is another finding, and is told again.
+ * can hold several. With other figures it is another finding, and is shown again.
  */
 export const acceptanceOf = ({ code, figures }: Pick<Finding, 'code' | 'figures'>): string =>
 	`${code}(${named(figures).join('/')})`;

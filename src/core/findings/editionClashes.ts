@@ -2,7 +2,7 @@ import { asTyped } from '../show/asTyped.ts';
 import type { Row } from '../show/row.ts';
 import type { Scale } from '../length/formatLength.ts';
 import type { RowResult } from './rowResult.ts';
-import { told } from './told.ts';
+import { findingOf } from './findingOf.ts';
 
 /**
  * The results of a show with `edition-clash` where the same number of one maker's title is there twice. Results without
@@ -43,7 +43,7 @@ const plain = (text = '') => text.trim().toLowerCase().replace(/\s+/g, ' ');
 const mostNamed = 12;
 
 function withClash(result: RowResult, row: Row, own: number, places: readonly number[], scale: Scale): RowResult {
-	const clash = told(
+	const clash = findingOf(
 		{
 			code: 'edition-clash',
 			level: 'stop',

@@ -297,7 +297,7 @@ export interface FiguresByCode {
 	};
 }
 
-/** What a row can be told. */
+/** What can be found in a row. */
 export type Code = keyof FiguresByCode;
 
 interface MountLimit {

@@ -30,7 +30,7 @@ import { signatureCovered, signedOnMount, touchesGlass } from './protection.ts';
 import { shapeClash } from './shapeClash.ts';
 import { thinBorder } from './thinBorder.ts';
 import { thinOverlap } from './thinOverlap.ts';
-import { told } from './told.ts';
+import { findingOf } from './findingOf.ts';
 import { topHeavy } from './topHeavy.ts';
 import { turned } from './turned.ts';
 import { uneven } from './uneven.ts';
@@ -83,7 +83,7 @@ const weights: Readonly<Record<Level, number>> = { stop: 0, look: 1, note: 2 };
 /** Mends offered for one finding, at most: more would be a riddle, not an offer. */
 const mostMends = 6;
 
-/** All that a row is told, in order of weight. Mends are tried only when they are asked for. */
+/** All that is found in a row, in order of weight. Mends are tried only when they are asked for. */
 export function findRow(row: Row, settings: Settings, worked: WorkedRow): readonly Finding[] {
 	const context = contextOf(row, settings, worked);
 	const found = allFound(context);
@@ -127,7 +127,7 @@ function allFound(context: RowContext): readonly Found[] {
 }
 
 const withMends = (found: Found, all: readonly Found[], context: RowContext): Finding =>
-	told(found, context.settings, () => (found.candidates ? mendsOf(found, found.candidates(), all, context) : []));
+	findingOf(found, context.settings, () => (found.candidates ? mendsOf(found, found.candidates(), all, context) : []));
 
 /** The candidates by which the finding goes away and no `stop` comes that was not there. */
 function mendsOf(

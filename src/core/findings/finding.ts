@@ -12,7 +12,7 @@ export interface Mend {
 	readonly change: CellTexts;
 }
 
-/** Something a row is told. */
+/** Something that is found in a row. */
 export interface Finding {
 	readonly code: Code;
 	readonly level: Level;

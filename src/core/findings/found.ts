@@ -35,7 +35,7 @@ interface FoundOf<C extends Code> {
 	readonly level: Level;
 	/** Keys of the results; for a cell that has none, its column's name. */
 	readonly cells: readonly string[];
-	/** Its figures: put together only where it is told, for rows are also tried out of sight. */
+	/** Its figures: put together only where it is shown, for rows are also tried out of sight. */
 	readonly figures: () => FiguresByCode[C];
 	readonly candidates?: () => readonly Candidate[];
 }

@@ -6,7 +6,7 @@ import { isAccepted } from './accepted.ts';
 import { findRow } from './findRow.ts';
 import type { RowResult } from './rowResult.ts';
 
-/** Works a row out and judges it: what it is told, what of that was accepted, and whether it must not be cut. */
+/** Works a row out and judges it: what is found in it, what of that was accepted, and whether it must not be cut. */
 export function judgeRow(row: Row, settings: Settings): RowResult {
 	const worked = workOut(row, settings);
 	const all = isUntyped(row) ? [] : findRow(row, settings, worked);

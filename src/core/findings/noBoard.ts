@@ -23,7 +23,7 @@ const isGiven = (part: Part, settings: Settings): boolean =>
 		return upright || turned;
 	});
 
-/** `no-board`: no sheet or ready-cut blank in stock gives this blank. A show without any stock is told nothing. */
+/** `no-board`: no sheet or ready-cut blank in stock gives this blank. Nothing is found in a show without any stock. */
 export const noBoard: Finder = (context) => {
 	const { settings, hasMount, solution, boards } = context;
 	const { mountWidth, mountHeight } = solution.solved;

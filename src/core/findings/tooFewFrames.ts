@@ -1,7 +1,7 @@
 import type { Scale } from '../length/formatLength.ts';
 import type { Frame, Settings } from '../settings/settings.ts';
 import type { RowResult } from './rowResult.ts';
-import { told } from './told.ts';
+import { findingOf } from './findingOf.ts';
 
 /** What the rows of a show want of a frame. */
 interface Wanted {
@@ -51,7 +51,7 @@ function leastSticks(legs: Wanted['legs'], stick: number): number {
 }
 
 function withFinding(result: RowResult, frame: Frame, wanted: number, scale: Scale): RowResult {
-	const finding = told(
+	const finding = findingOf(
 		{
 			code: 'no-frame',
 			level: 'look',

@@ -47,7 +47,7 @@ interface SlipReading {
  * and a group of its typed lengths, read × 10, ÷ 10, × 25.4 or ÷ 25.4, mends that and brings nothing else that is wrong.
  * Of the groups the first counts that leaves a mount near the show's, of its readings those with the least to look at.
  *
- * @param said what else the row is told
+ * @param said what else is found in the row
  */
 export function findUnitSlip(context: RowContext, said: readonly Found[]): readonly Found[] {
 	if (!isSuspect(context)) return [];
@@ -111,12 +111,12 @@ function readingOf(context: RowContext, said: readonly Found[], keys: SlipGroup,
 	if (!isMended(context, cells, solution)) return undefined;
 	const far = farFromShows(solution, settings);
 	if (far > Math.max(nearShows, farFromShows(context.solution, settings))) return undefined;
-	const told = found();
-	if (bringsMore(said, told)) return undefined;
+	const others = found();
+	if (bringsMore(said, others)) return undefined;
 	return {
 		slip,
 		cells,
-		looks: told.filter(({ level, code }) => level === 'look' && code !== 'needs-size').length,
+		looks: others.filter(({ level, code }) => level === 'look' && code !== 'needs-size').length,
 		isNearShows: far <= nearShows,
 		isNearly: isInTrouble(solution),
 	};

@@ -9,8 +9,8 @@ import type { Row } from '../show/row.ts';
 export interface Filter {
 	/** Words that stand somewhere in what was typed, whatever their capitals and accents. */
 	readonly words: string;
-	/** A level (`stop`, `look`, `note`), `none` for rows that are told nothing, or the code of a finding. */
-	readonly told: string;
+	/** A level (`stop`, `look`, `note`), `none` for rows that are check nothing, or the code of a finding. */
+	readonly check: string;
 	/** The size of the mount, as `mountSizeOf` says it. */
 	readonly mount: string;
 	readonly board: string;
@@ -19,7 +19,7 @@ export interface Filter {
 }
 
 /** The filter that lets every row through. */
-export const noFilter: Filter = { words: '', told: '', mount: '', board: '', maker: '', cut: '' };
+export const noFilter: Filter = { words: '', check: '', mount: '', board: '', maker: '', cut: '' };
 
 /** Whether a filter lets every row through. */
 export const isNoFilter = (filter: Filter): boolean =>
@@ -36,18 +36,18 @@ export interface FilterSource {
 /** Whether a row answers to all that a filter asks. A blank row is no print: it answers to nothing. */
 export function answers(filter: Filter, { row, result, settings, cut }: FilterSource): boolean {
 	if (isBlankRow(row)) return isNoFilter(filter);
-	const { words, told, mount, board, maker } = filter;
+	const { words, check, mount, board, maker } = filter;
 	if (filter.cut !== '' && filter.cut !== cut) return false;
 	if (board !== '' && plain(result.boards.mount.asked) !== plain(board)) return false;
 	if (maker !== '' && plain(row.typed.maker) !== plain(maker)) return false;
-	if (told !== '' && !isTold(told, result)) return false;
+	if (check !== '' && !isTold(check, result)) return false;
 	if (mount !== '' && mountSizeOf(result, settings) !== mount) return false;
 	return words.trim() === '' || hasWords(row, words);
 }
 
-function isTold(told: string, { findings }: RowResult): boolean {
-	if (told === 'none') return findings.length === 0;
-	return findings.some(({ code, level }) => code === told || level === told);
+function isTold(check: string, { findings }: RowResult): boolean {
+	if (check === 'none') return findings.length === 0;
+	return findings.some(({ code, level }) => code === check || level === check);
 }
 
 function hasWords(row: Row, words: string): boolean {

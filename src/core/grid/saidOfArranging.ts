@@ -18,8 +18,8 @@ export function saidOfShown(seen: number, all: number, sort: Sort | undefined): 
 }
 
 /** What a filter asks, in words, in the order in which it is put together. */
-export function askedOf({ words, told, mount, board, maker, cut }: Filter): readonly string[] {
-	const asked = [words.trim() && `“${words.trim()}”`, toldWords(told), mount && `mount ${mount}`, board, maker, cut];
+export function askedOf({ words, check, mount, board, maker, cut }: Filter): readonly string[] {
+	const asked = [words.trim() && `“${words.trim()}”`, checkWords(check), mount && `mount ${mount}`, board, maker, cut];
 	return asked.filter((word) => word !== '');
 }
 
@@ -30,4 +30,4 @@ const levelWords: Readonly<Record<string, string>> = {
 	none: 'nothing said',
 };
 
-const toldWords = (told: string): string => levelWords[told] ?? told.replaceAll('-', ' ');
+const checkWords = (check: string): string => levelWords[check] ?? check.replaceAll('-', ' ');

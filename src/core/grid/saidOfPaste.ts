@@ -26,7 +26,7 @@ export function withoutCells(plan: CellPlan, left: readonly CellPlace[]): CellPl
 export function saidOfPaste(label: string, plan: CellPlan, unread: number, leftOut = 0): string {
 	const texts = [...plan.changes, ...plan.added].map(({ cells }) => cells);
 	const typed = texts.reduce((sum, cells) => sum + typedColumns(cells).length, 0);
-	const told = [
+	const parts = [
 		`${counted(typed, 'cell')} typed`,
 		plan.added.length > 0 && `${counted(plan.added.length, 'print')} added`,
 		plan.skipped > 0 && `${counted(plan.skipped, 'cell')} passed over, which can only be worked out`,
@@ -34,7 +34,7 @@ export function saidOfPaste(label: string, plan: CellPlan, unread: number, leftO
 		leftOut > 0 && `only in the prints that are seen (${counted(leftOut, 'print')} left out)`,
 		unread > 0 && `${counted(unread, 'cell')} not understood, kept as pasted`,
 	];
-	return `${label}: ${told.filter((part) => part !== false).join(', ')}`;
+	return `${label}: ${parts.filter((part) => part !== false).join(', ')}`;
 }
 
 /** Why a paste or a fill has done nothing, in one sentence. @param label what it is called: `Paste`, `Fill down` */

@@ -52,18 +52,18 @@ export interface EditedCell {
 /** What is said of results that somebody has typed over; nothing where there are none. */
 export function editedResults(edited: readonly EditedCell[]): string {
 	if (edited.length === 0) return '';
-	const told = edited.slice(0, mostNames).map(({ name, text, row: { typed }, place }) => {
+	const said = edited.slice(0, mostNames).map(({ name, text, row: { typed }, place }) => {
 		const print = [typed.number, typed.title].filter((each) => each !== undefined).join(' ') || `row ${place + 1}`;
 		return `result ${name} of ${shownText(print)} (${text === '' ? 'blank' : shownText(text)})`;
 	});
-	const more = edited.length - told.length;
-	const all = more > 0 ? `${told.join(', ')} and ${more} more` : listed(told);
+	const more = edited.length - said.length;
+	const all = more > 0 ? `${said.join(', ')} and ${more} more` : listed(said);
 	return `${edited.length === 1 ? 'A result was' : `${edited.length} results were`} typed over in the file: ${all}. Results are worked out and never imported; to set one, type it into its own column.`;
 }
 
 const rows = (count: number) => (count === 1 ? '1 row' : `${count} rows`);
 
-/** The most names that are told one by one. */
+/** The most names that are said one by one. */
 const mostNames = 6;
 
 /** After a file of rows: how many came, what is to be known about them. */
@@ -96,7 +96,7 @@ export function rowsImported(counts: RowCounts, notes: readonly string[]): FileR
 	};
 }
 
-/** The most notes on a file that are told one by one; a page of thousands takes seconds to lay out. */
+/** The most notes on a file that are said one by one; a page of thousands takes seconds to lay out. */
 const mostNotes = 200;
 
 const notesInWords = (notes: readonly string[]): readonly string[] => [
@@ -105,8 +105,8 @@ const notesInWords = (notes: readonly string[]): readonly string[] => [
 ];
 
 function unknownColumns(names: readonly string[]): string {
-	const told = names.slice(0, mostNames).map((name) => `“${shownText(name)}”`);
-	const all = names.length > mostNames ? `${told.join(', ')} and ${names.length - mostNames} more` : told.join(', ');
+	const said = names.slice(0, mostNames).map((name) => `“${shownText(name)}”`);
+	const all = names.length > mostNames ? `${said.join(', ')} and ${names.length - mostNames} more` : said.join(', ');
 	if (names.length === 0) return '';
 	return names.length === 1
 		? `Column ${all} is not known; it is kept as it is.`

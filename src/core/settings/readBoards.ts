@@ -48,7 +48,7 @@ export const readGlazing = (value: unknown, context: StockContext): readonly Gla
 
 const withoutGrain = ({ grain: _, ...board }: Board): Board => board;
 
-/** Whether a name is none of the words that say something else in a cell; one that is is told. */
+/** Whether a name is none of the words that say something else in a cell; one that is is reported. */
 function isName({ name }: Board, words: readonly string[], key: string, context: SettingContext): boolean {
 	if (!words.includes(name.toLowerCase())) return true;
 	context.report(`${key}.name`, `“${name}” says in a cell that a print has none, and cannot name one`);

@@ -55,7 +55,7 @@ export function readFrames(value: unknown, context: FrameContext): readonly Fram
 
 /**
  * What a frame takes and its rebate, each from the other where it is blank; both blank, it is made to each mount.
- * @returns undefined, with each problem told, where one of them cannot be read
+ * @returns undefined, with each problem reported, where one of them cannot be read
  */
 function sizesOf(
 	record: PlainRecord,

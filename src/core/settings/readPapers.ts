@@ -43,7 +43,7 @@ export function readPapers(value: unknown, context: StockContext): readonly Pape
 	});
 }
 
-/** The two sides of a sheet, or the width and the length of a roll; undefined, with the problem told, without them. */
+/** The two sides of a sheet, or the width and the length of a roll; undefined, with the problem reported, without them. */
 function sizeOfPaper(
 	record: PlainRecord,
 	key: string,

@@ -74,7 +74,7 @@ export type SettingKey = (typeof settingKeys)[number];
 
 /**
  * Reads the settings of a show as typed. A key that is absent or blank has its default, metric or inch after the unit;
- * so does one that cannot be read, and is told.
+ * so does one that cannot be read, and is reported.
  */
 export function readSettings(typed: TypedSettings): {
 	readonly settings: Settings;

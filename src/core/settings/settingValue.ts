@@ -18,7 +18,7 @@ export interface SettingProblem {
 	readonly problem: string;
 }
 
-/** What settings are read by, and where their problems are told. */
+/** What settings are read by, and where their problems are reported. */
 export interface SettingContext {
 	/** The show's unit, for a bare number in a text. A number that is no text is mm. */
 	readonly unit: Unit;
@@ -33,7 +33,7 @@ export interface SettingContext {
 export const isAbsent = (value: unknown): boolean =>
 	value === undefined || value === null || (typeof value === 'string' && value.trim() === '');
 
-/** The value of a reading; its problem is told and gives undefined. */
+/** The value of a reading; its problem is reported and gives undefined. */
 export function valueOf<Value>(reading: Reading<Value>, key: string, context: SettingContext): Value | undefined {
 	if ('value' in reading) return reading.value;
 	context.report(key, reading.problem);
@@ -135,7 +135,7 @@ export function sizeSetting(value: unknown, key: string, context: SettingContext
 /**
  * The width and height of a record. A bare fraction in one of them makes the other inches too.
  * @param sides the keys that they stand under
- * @returns undefined, with each problem told, if either cannot be read
+ * @returns undefined, with each problem reported, if either cannot be read
  */
 export function sizeOfRecord(
 	record: PlainRecord,
@@ -160,7 +160,7 @@ export function sizeOfRecord(
 /** `rebateWidth` as it is spoken: rebate width. */
 const inWords = (key: string) => key.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
 
-/** The records of a list, each with its key; what is no list, or no record, is told. */
+/** The records of a list, each with its key; what is no list, or no record, is reported. */
 export function recordsOf(value: unknown, key: string, context: SettingContext): [PlainRecord, string][] {
 	if (isAbsent(value)) return [];
 	if (!Array.isArray(value)) {

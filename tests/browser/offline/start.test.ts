@@ -190,7 +190,7 @@ test('what is stored is saved where it cannot be opened by the app, damaged reco
 		await page.evaluate(() => {
 			const start = document.querySelector<HTMLElement>('#start')!;
 			start.hidden = false;
-			start.classList.add('told');
+			start.classList.add('has-problem');
 		});
 		const { text } = await savedFile(page, '2 shows'); // of the damaged one what can be used
 		await page.getByText('2 damaged records are in it as stored').waitFor();

@@ -14,7 +14,7 @@ test('keys in Find, at the sentences, in menus, a sorted list and the list of fi
 	play(async (page) => {
 		await begin(page);
 		expect(await wrongHands(page, besideGrid)).toEqual([]);
-		await page.locator('#told').click();
+		await page.locator('#checks').click();
 		expect(await wrongHands(page, inList)).toEqual([]);
 	}));
 

@@ -53,7 +53,7 @@ describe('wherever prints are counted, compared, offered or given out, it is non
 		const untyped = rows.slice(1, 2);
 		expect(filterChoices(untyped, results.slice(1, 2), settings).mounts).toEqual([]);
 		const source = { row: untyped[0]!, result: results[1]!, settings, cut: 'not cut' as const };
-		expect(answers({ ...noFilter, told: 'none' }, source)).toBe(false);
+		expect(answers({ ...noFilter, check: 'none' }, source)).toBe(false);
 		expect(answers(noFilter, source), 'nothing is left out where nothing is asked').toBe(true);
 	});
 

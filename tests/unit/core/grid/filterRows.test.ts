@@ -28,12 +28,12 @@ test.each<{ filter: Partial<Filter>; typed: Typed; is: boolean }>([
 	{ filter: {}, typed: {}, is: true },
 	{ filter: { words: 'tarnow ROAD' }, typed: even, is: true },
 	{ filter: { words: 'salt sea' }, typed: even, is: false },
-	{ filter: { told: 'none' }, typed: even, is: true },
-	{ filter: { told: 'look' }, typed: even, is: false },
-	{ filter: { told: 'look' }, typed: uneven, is: true },
-	{ filter: { told: 'uneven' }, typed: uneven, is: true },
-	{ filter: { told: 'stop' }, typed: wrong, is: true },
-	{ filter: { told: 'not-read' }, typed: uneven, is: false },
+	{ filter: { check: 'none' }, typed: even, is: true },
+	{ filter: { check: 'look' }, typed: even, is: false },
+	{ filter: { check: 'look' }, typed: uneven, is: true },
+	{ filter: { check: 'uneven' }, typed: uneven, is: true },
+	{ filter: { check: 'stop' }, typed: wrong, is: true },
+	{ filter: { check: 'not-read' }, typed: uneven, is: false },
 	{ filter: { mount: '600 × 450 mm' }, typed: { ...even, mount: '450 x 600' }, is: true },
 	{ filter: { mount: '600 × 450 mm' }, typed: { ...even, mount: 'none' }, is: false },
 	{ filter: { board: 'chalk', maker: 'ilse tarnów' }, typed: even, is: true },
@@ -57,13 +57,13 @@ test('a row is cut when every cut of every copy stands as the row is now', () =>
 
 test('what is asked and what is seen, in words', () => {
 	expect(isNoFilter({ ...noFilter, words: '  ' })).toBe(true);
-	expect(isNoFilter({ ...noFilter, told: 'stop' })).toBe(false);
-	expect(askedOf({ ...noFilter, words: 'salt', told: 'thin-border', cut: 'begun' })).toEqual([
+	expect(isNoFilter({ ...noFilter, check: 'stop' })).toBe(false);
+	expect(askedOf({ ...noFilter, words: 'salt', check: 'thin-border', cut: 'begun' })).toEqual([
 		'“salt”',
 		'thin border',
 		'begun',
 	]);
-	expect(['stop', 'look', 'note', 'none'].map((told) => askedOf({ ...noFilter, told })[0])).toEqual([
+	expect(['stop', 'look', 'note', 'none'].map((check) => askedOf({ ...noFilter, check })[0])).toEqual([
 		'can’t be cut yet',
 		'to check',
 		'to note',

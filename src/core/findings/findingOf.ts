@@ -3,8 +3,8 @@ import type { Finding, Mend } from './finding.ts';
 import type { Found } from './found.ts';
 import { sentenceOf } from './words/inWords.ts';
 
-/** What was found, as it is told. Figures, sentence and mends are made when they are first asked for. */
-export function told(found: Omit<Found, 'candidates'>, scale: Scale, mends: () => readonly Mend[]): Finding {
+/** A finding, of what was found. Figures, sentence and mends are made when they are first asked for. */
+export function findingOf(found: Omit<Found, 'candidates'>, scale: Scale, mends: () => readonly Mend[]): Finding {
 	const { code, level, cells } = found;
 	let figures: Finding['figures'] | undefined;
 	let message: string | undefined;
