@@ -11,6 +11,7 @@ import {
 	invert,
 	isEmpty,
 	rebase,
+	withFocus,
 	withoutRowsGone,
 } from '../core/show/edit.ts';
 import { readSettings } from '../core/settings/readSettings.ts';
@@ -142,7 +143,6 @@ export class Session {
 		return this.#history.next;
 	}
 
-	/** See `History.latest`. */
 	readonly latest: History['latest'] = (answers) => this.#history.latest(answers);
 
 	/** The change that waits for a word; undefined where none does. */
@@ -188,12 +188,12 @@ export class Session {
 		return this.#history.undo(step, (edit) => this.#return(edit, (depth) => place >= depth)).focus?.after;
 	}
 
-	/** @returns what was selected before the step that is taken back */
+	/** @returns what was selected before */
 	undo(): unknown {
 		return this.undoStep(this.lastStep);
 	}
 
-	/** @returns what was selected after the step that is done again */
+	/** @returns what was selected after */
 	redo(): unknown {
 		const now = this.#history.depth;
 		if (this.#isWaiting) return undefined;
@@ -300,5 +300,3 @@ export class Session {
 		this.lateBench.later();
 	}
 }
-
-const withFocus = (edit: Edit, focus: FocusOfEdit | undefined): Edit => ({ ...edit, ...(focus && { focus }) });

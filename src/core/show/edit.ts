@@ -127,3 +127,6 @@ const changed = (edit: Edit, make: (name: string, part: AnyPart, diff: unknown) 
 		const diff = diffIn(edit, name);
 		return diff === undefined ? undefined : make(name, part, diff);
 	});
+
+/** An edit with what was selected before and after it. */
+export const withFocus = (edit: Edit, focus: FocusOfEdit | undefined): Edit => ({ ...edit, ...(focus && { focus }) });
