@@ -189,11 +189,8 @@ export class Session {
 	}
 
 	/** @returns what was selected before */
-	undo(): unknown {
-		return this.undoStep(this.lastStep);
-	}
+	readonly undo = (): unknown => this.undoStep(this.lastStep);
 
-	/** @returns what was selected after */
 	redo(): unknown {
 		const now = this.#history.depth;
 		if (this.#isWaiting) return undefined;

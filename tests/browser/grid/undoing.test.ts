@@ -206,14 +206,14 @@ test('the menu of a row does the same, opened and gone through by keys; each is 
 		await withNumbered(page, 3);
 		await press(page, 'ArrowDown');
 		const steps = [
-			{ item: 'Insert above', then: '1,,2,3' },
-			{ item: 'Insert below', then: '1,2,,3' },
-			{ item: 'Duplicate', then: '1,2,2,3' },
-			{ item: 'Move up', then: '2,1,3' },
-			{ item: 'Move down', then: '1,3,2' },
-			{ item: 'Delete print', then: '1,3' },
+			{ item: 'Insert above', place: 0, then: '1,,2,3' },
+			{ item: 'Insert below', place: 1, then: '1,2,,3' },
+			{ item: 'Duplicate', place: 2, then: '1,2,2,3' },
+			{ item: 'Move up', place: 3, then: '2,1,3' },
+			{ item: 'Move down', place: 4, then: '1,3,2' },
+			{ item: 'Delete print', place: 6, then: '1,3' }, // after the frames of all prints
 		];
-		for (const [place, { item, then }] of steps.entries()) {
+		for (const { item, place, then } of steps) {
 			await press(page, 'Shift+F10');
 			await page.getByRole('menuitem', { name: item }).waitFor();
 			for (let down = 0; down < place; down++) await press(page, 'ArrowDown');
