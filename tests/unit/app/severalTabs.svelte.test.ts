@@ -242,12 +242,17 @@ class Play {
 	/** The newer version of the app is started in one tab: it is asked for, and the page is shown anew. */
 	async #updates(tab: number): Promise<void> {
 		const old = this.tabs[tab]!;
+		const due = this.texts.filter((text) => text.tab === tab && text.showId === old.session.show.id);
 		let reloading: Promise<void> | undefined;
 		const update: Update = new Update(
 			() => Promise.resolve(update.wasReplaced()),
 			() => old.session.whenSaved(),
 			() => {
-				reloading = this.#reloads(tab, old);
+				// The page would end here, and with it what is not on disk.
+				reloading = Promise.all([rowsOnDisk(this.#databaseName), this.#reloads(tab, old)]).then(([rows]) => {
+					const lost = due.filter((text) => !text.isReplaced && !isIn(rows, text));
+					expect(lost, 'typed before the page was shown anew, and not on disk').toEqual([]);
+				});
 			},
 		);
 		await update.apply().catch(() => undefined);
@@ -294,7 +299,7 @@ class Play {
 		const store = openShowStore(this.#databaseName);
 		for (const { session } of this.tabs) {
 			const { show } = await store.read(session.show.id);
-			await expect.poll(() => session.show, { interval: 2 }).toEqual(show);
+			await expect.poll(() => session.show, { interval: 2, timeout: 20_000 }).toEqual(show);
 		}
 		store.close();
 		for (const text of this.texts) text.isSaved = true;
