@@ -86,11 +86,11 @@ test('an import in one tab while another of the same show types, goes to another
 		await one.evaluate(() => {
 			const letting = Promise.withResolvers<void>();
 			Object.assign(window, { letRead: letting.resolve });
-			const { set } = Object.getOwnPropertyDescriptor(Worker.prototype, 'onmessage')!;
+			const handler = Object.getOwnPropertyDescriptor(Worker.prototype, 'onmessage')!;
 			let hasBegun = false;
 			Object.defineProperty(Worker.prototype, 'onmessage', {
 				set(this: Worker, listen: (event: MessageEvent) => void) {
-					set!.call(this, (event: MessageEvent<{ news?: unknown }>) => {
+					handler.set!.call(this, (event: MessageEvent<{ news?: unknown }>) => {
 						if (hasBegun) void letting.promise.then(() => listen(event));
 						else listen(event);
 						hasBegun ||= event.data.news !== undefined;
