@@ -39,10 +39,6 @@ function normal(figures: bigint, power: number, sign: string): Decimal {
 	return { figures: sign === '-' ? -left : left, power: at };
 }
 
-/** Whether two texts may be one number. */
-export const isSameNumber = (a: string, b: string): boolean =>
-	decimalsOf(a).some((one) => decimalsOf(b).some((other) => isSameDecimal(one, other)));
-
 /** Whether two numbers are the same. */
 export const isSameDecimal = (a: Decimal, b: Decimal): boolean => a.figures === b.figures && a.power === b.power;
 

@@ -1,5 +1,6 @@
 import type { Board, Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
+import { named } from '../values/named.ts';
 
 /** The board that a mount is cut from. */
 export interface FoundBoard {
@@ -18,8 +19,7 @@ export type RowBoards = Readonly<Record<'mount' | 'inner mount', FoundBoard>>;
 
 /** A board of the show by its name. */
 export function boardNamed(name: string | undefined, { boards }: Settings): Board | undefined {
-	const wanted = name?.trim().toLowerCase();
-	return wanted ? boards.find((board) => board.name.trim().toLowerCase() === wanted) : undefined;
+	return named(name, boards);
 }
 
 /**

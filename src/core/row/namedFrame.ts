@@ -1,6 +1,7 @@
 import type { Frame, Settings } from '../settings/settings.ts';
-import { frameNamed, unframed } from '../settings/settings.ts';
+import { unframed } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
+import { named, nameKey } from '../values/named.ts';
 
 /** What is said of a row's frame, by the row or else by the show. */
 export interface NamedFrame {
@@ -21,8 +22,8 @@ export function nameFrame({ typed }: Row, { frame, frames }: Settings): NamedFra
 	const own = typed.frame?.trim() ?? '';
 	const name = own === '' ? frame : own;
 	if (name === undefined) return unnamed;
-	const isUnframed = name.trim().toLowerCase() === unframed;
-	const listed = isUnframed ? undefined : frameNamed(name, frames);
+	const isUnframed = nameKey(name) === unframed;
+	const listed = isUnframed ? undefined : named(name, frames);
 	const missing = isUnframed || listed ? undefined : name;
 	return { by: own === '' ? 'show' : 'row', isUnframed, listed, missing };
 }

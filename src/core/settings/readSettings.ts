@@ -28,7 +28,8 @@ import {
 	wholeSetting,
 	yesNoSetting,
 } from './settingValue.ts';
-import { frameNamed, mountOfFrame, type Settings, type TypedSettings } from './settings.ts';
+import { named } from '../values/named.ts';
+import { mountOfFrame, type Settings, type TypedSettings } from './settings.ts';
 
 /** The keys that a show's settings may have. */
 export const settingKeys = [
@@ -105,7 +106,7 @@ export function readSettings(typed: TypedSettings): {
 		unit,
 		ruler,
 		mountSize: isOfFrame(typed['mountSize'])
-			? frameNamed(frame, frames)?.size?.takes
+			? named(frame, frames)?.size?.takes
 			: readMountSize(typed['mountSize'], defaults.mountSize, context),
 		sizes: context.sizes,
 		border: read('border', border),

@@ -102,12 +102,6 @@ export const unframed = 'none';
 /** The word that says that a mount is as large as its frame takes. */
 export const mountOfFrame = 'frame';
 
-/** A frame of a list by its name; undefined where it has none of that name. */
-export function frameNamed(name: string | undefined, frames: readonly Frame[]): Frame | undefined {
-	const wanted = name?.trim().toLowerCase();
-	return wanted ? frames.find((frame) => frame.name.trim().toLowerCase() === wanted) : undefined;
-}
-
 /** A frame that mounts go into. */
 export interface Frame {
 	readonly name: string;

@@ -1,3 +1,4 @@
+import { nameKey } from '../values/named.ts';
 import type { RowResult } from '../findings/rowResult.ts';
 import { inches, type Length, minus, mm, zero } from '../length/length.ts';
 import type { Size } from '../length/size.ts';
@@ -61,7 +62,7 @@ export function rowsOfDropOut(
 		if (result.solved.mountWidth === undefined || result.solved.mountHeight === undefined) return [];
 		const isIts = partsOf(result, settings).some((part) => {
 			const size = windowOf(part, result, settings);
-			return part.board.toLowerCase() === board.toLowerCase() && size?.width === width && size.height === height;
+			return nameKey(part.board) === nameKey(board) && size?.width === width && size.height === height;
 		});
 		return isIts ? place : [];
 	});

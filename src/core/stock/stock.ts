@@ -1,3 +1,4 @@
+import { nameKey } from '../values/named.ts';
 import type { Length } from '../length/length.ts';
 import type { FrameMaterial } from '../settings/settings.ts';
 
@@ -31,7 +32,7 @@ export interface Stock {
 
 /** Tells one board, or glazing or backing, from all others, by what it is of and its name whatever its capitals. */
 export const stockKey = ({ board, material }: Pick<Stock, 'board' | 'material'>): string =>
-	`${material ?? 'board'} ${board.trim().toLowerCase()}`;
+	`${material ?? 'board'} ${nameKey(board)}`;
 
 /** What is asked of a blank before a sheet gives it. */
 interface BlankSize {

@@ -1,5 +1,6 @@
 import { zero } from '../length/length.ts';
 import type { Board, FrameMaterial, Offcut, Settings } from '../settings/settings.ts';
+import { nameKey } from '../values/named.ts';
 import type { Stock } from './stock.ts';
 
 /**
@@ -7,17 +8,17 @@ import type { Stock } from './stock.ts';
  * the offcuts of it that were kept from earlier.
  */
 export function stockOf(board: string, { boards, offcuts }: Settings): readonly Stock[] {
-	const key = (name: string) => name.trim().toLowerCase();
-	const own = boards.filter(({ name }) => key(name) === key(board));
-	const kept = offcuts.filter((offcut) => key(offcut.board) === key(board));
+	const own = boards.filter(({ name }) => nameKey(name) === nameKey(board));
+	const kept = offcuts.filter((offcut) => nameKey(offcut.board) === nameKey(board));
 	return [...own.map(stockOfEntry), ...kept.map((offcut) => stockOfOffcut(offcut, own[0]?.name ?? offcut.board))];
 }
 
 /** The stock of a glazing or a backing in all its sizes. */
 export function stockOfMaterial(name: string, material: FrameMaterial, settings: Settings): readonly Stock[] {
-	const key = (text: string) => text.trim().toLowerCase();
 	const list: readonly Board[] = settings[material];
-	return list.filter((entry) => key(entry.name) === key(name)).map((entry) => ({ ...stockOfEntry(entry), material }));
+	return list
+		.filter((entry) => nameKey(entry.name) === nameKey(name))
+		.map((entry) => ({ ...stockOfEntry(entry), material }));
 }
 
 const stockOfOffcut = ({ width, height, grain, count = 1 }: Offcut, board: string): Stock => ({

@@ -1,0 +1,11 @@
+/** A name as names are told apart: whatever its capitals, and the spaces round it. */
+export const nameKey = (name: string): string => name.trim().toLowerCase();
+
+/** The first of a list that has a name; undefined where none has it, or none is asked for. */
+export function named<Entry extends { readonly name: string }>(
+	name: string | undefined,
+	list: readonly Entry[],
+): Entry | undefined {
+	const wanted = nameKey(name ?? '');
+	return wanted === '' ? undefined : list.find((entry) => nameKey(entry.name) === wanted);
+}
