@@ -101,6 +101,29 @@ test('the example is worked through by touch, over a reload and a killed browser
 		expect(steps).toBe(24);
 	}));
 
+test('a step is ticked off whole by one tap, which goes on; undo takes back the last step, and a double tap ticks one', () =>
+	inWindow(async (page) => {
+		await begin(page);
+		await next(page).tap();
+		const done = page.getByRole('button', { name: /^(All \d+ cut|Cut made|The rest cut)$/ });
+		const all = Number(/of (\d+) cuts/.exec(await cutsInAll(page))![1]);
+		const made = async () => Number((await cutsInAll(page)).split(' ', 1)[0]);
+		const steps = Number(/of (\d+)/.exec(await heading(page))![1]);
+		await done.dblclick();
+		await expect.poll(() => heading(page)).toMatch(/^Step 2 of/);
+		const first = await made();
+		await page.getByRole('button', { name: /^Undo tick: / }).tap();
+		await expect.poll(made).toBe(0);
+		await page.getByRole('button', { name: 'Back', exact: true }).tap();
+		for (let taps = 1; taps <= steps; taps++) {
+			await done.click(); // two quick touches would be one double tap, which no one makes who has cut in between
+			if (taps === 1) expect(await made()).toBe(first);
+			if (taps < steps) await expect.poll(() => heading(page)).toMatch(new RegExp(`^Step ${taps + 1} of`));
+		}
+		await expect.poll(made).toBe(all);
+		await expect.poll(() => done.count(), { message: 'nothing is left of the last step' }).toBe(0);
+	}));
+
 test('with end stops it is asked once which cutter it is, with a drawing; then each stop is said with its border', () =>
 	inWindow(async (page) => {
 		await begin(page);
