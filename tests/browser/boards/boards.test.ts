@@ -25,11 +25,11 @@ async function type(page: Page, row: number, key: string, text: string) {
 	await page.keyboard.press('Enter');
 }
 
-/** Waits for plans of both boards of the example that are proven and not as of before a change. */
+/** Waits for plans of the boards, glazing and backing of the example that are proven and not as of before a change. */
 async function proven(page: Page) {
 	await expect
 		.poll(() => page.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/).count(), { timeout: 20_000 })
-		.toBe(2);
+		.toBe(5);
 	await expect.poll(() => page.getByText('As planned before the last change').count(), { timeout: 20_000 }).toBe(0);
 }
 

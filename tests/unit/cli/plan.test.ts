@@ -33,8 +33,19 @@ async function plan(...args: string[]) {
 	return { status: exitCode, stdout: output, stderr: said.map((line) => `${line}\n`).join('') };
 }
 
+/** What of the lists of materials is looked at. */
+interface Listed {
+	board?: string;
+	frame?: string;
+	kind?: string;
+	name?: string;
+	cost: number | null;
+}
+
 interface Plan {
 	rows: {
+		framed?: { weightKg: number };
+		onPaper?: object;
 		id: string;
 		title: string;
 		typed: Record<string, string>;
@@ -153,6 +164,35 @@ describe('rows as text', () => {
 		expect(rows[15]!.solved).toMatchObject({ mountWidth: 700, side: 80 });
 		const { rows: others } = JSON.parse((await plan(example, '--json', '--show', 'show.json')).stdout) as Plan;
 		expect(others[15]!.solved).toMatchObject({ mountWidth: 610 });
+	});
+
+	type ExamplePlan = Plan & Record<'glazing' | 'backing' | 'sticks' | 'get', Listed[]>;
+
+	test('the example has frames, papers, glazing, backing, sticks and what to get', async () => {
+		const { stdout } = await plan(join(root, 'shared/samples/example.evenhang.json'), '--json');
+		const { rows, glazing, backing, sticks, get } = JSON.parse(stdout) as ExamplePlan;
+		expect(rows[0]).toMatchObject({
+			framed: { frame: 'Large oak', width: 735, height: 585, depth: 7.7 },
+			onPaper: { paper: 'Cotton A2', left: 23, right: 23, copies: 1 },
+		});
+		// Pulled up on its sheet: 25 above, and of 420 less 360 the rest below.
+		expect(rows[6]).toMatchObject({ onPaper: { top: 25, bottom: 35 } });
+		// A float: the sheet of 420 x 297 in a mount of 520 x 420, and no window.
+		expect(rows[14]!.solved).toMatchObject({ mountWidth: 520, side: 50, windowWidth: null });
+		// 432 x 438 and 3 mm of clearance, 12 mm of face beyond the lip on each side.
+		expect(rows[9]).toMatchObject({ framed: { frame: 'Ash moulding', width: 459, height: 465 } });
+		expect(rows.every(({ framed }) => framed!.weightKg > 0)).toBe(true);
+		expect(glazing.map(({ board }) => board)).toEqual(['Clear glass', 'Clear acrylic']);
+		expect(backing.map(({ board }) => board)).toEqual(['Backing board']);
+		// Eight legs of two square frames and eight of two wide ones, each with 5 mm for the saw: 8732 mm of 3000.
+		expect(sticks).toMatchObject([{ frame: 'Ash moulding', count: 3, leastCount: 3, proven: true }]);
+		const kinds = new Set(get.map(({ kind }) => kind));
+		const supplies = ['spacer', 'tape', 'cord', 'rings', 'bumpers', 'hinges', 'labels'];
+		expect([...kinds]).toEqual(['board', 'glazing', 'backing', 'frame', 'stick', 'paper', ...supplies]);
+		expect(get.filter(({ cost }) => cost === null).map(({ name }) => name)).toEqual(['594 x 420']);
+		// Twenty-eight prints are framed, each on two rings; of the acrylic there is a sheet.
+		expect(get.find(({ kind }) => kind === 'rings')).toMatchObject({ wanted: 56, packs: 2, cost: 1800 });
+		expect(get.find(({ name }) => name === 'Clear acrylic')).toMatchObject({ wanted: 1, there: 1, packs: 0 });
 	});
 
 	test('cells without a header are told, and are no failure', async () => {
