@@ -19,7 +19,7 @@ async function goToWork(page: Page, address: string, at: 'cut' | 'knife'): Promi
 		await page.goto(`${address}#boards`);
 		await expect
 			.poll(() => page.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/).count(), { timeout: 20_000 })
-			.toBe(2);
+			.toBe(5);
 	}
 	await page.goto(`${address}#${at}`);
 	const next = page.getByRole('button', { name: 'Next', exact: true });
