@@ -18,6 +18,11 @@ export class Getting {
 		this.#session = session;
 		this.#packing = packing;
 		this.#sticks = new StickPlanning(session);
+		session.costs.begin(() => ({
+			rows: session.show.rows,
+			settings: session.settings,
+			toGet: () => this.toGet,
+		}));
 	}
 
 	/** Whether plans are still looked for. */
@@ -30,6 +35,11 @@ export class Getting {
 		return [this.#packing.problem, this.#sticks.problem].filter((problem) => problem !== undefined);
 	}
 
+	/** The plans that what is to be got follows from. */
+	get plans(): readonly unknown[] {
+		return [this.#packing.boards, this.#sticks.plans];
+	}
+
 	/** Has the sticks planned when there is a pause, if their legs have changed by then. */
 	later(): void {
 		this.#sticks.later();
@@ -37,6 +47,7 @@ export class Getting {
 
 	/** Ends everything. */
 	close(): void {
+		this.#session.costs.stop();
 		this.#sticks.close();
 	}
 }

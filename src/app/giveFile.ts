@@ -39,7 +39,9 @@ export async function giveRows(
 	const mark = session.copies.mark();
 	const isForSpreadsheet = listFor === 'spreadsheet';
 	const options = { hasIds: true, isForSpreadsheet, delimiter: isForSpreadsheet ? delimiterHere() : ',' } as const;
-	const text = writeRows({ rows: show.rows, results, bench, settings }, options);
+	session.costs.now();
+	const costOf = (row: Row) => session.costs.costOf(row);
+	const text = writeRows({ rows: show.rows, results, bench, settings, costOf }, options);
 	const given = await handOut([new File([text], fileName(show.name, 'csv'), { type: 'text/csv' })], way);
 	await noteGiven(session, mark, show.rows, given, 'rows');
 	return given;

@@ -26,6 +26,7 @@ import { type Answer, type Asked, type Question, questionOf } from './cutQuestio
 import { Exchanges } from './exchanges.ts';
 import { History, type Step } from './history.svelte.ts';
 import { KeptPlace } from './keptPlace.svelte.ts';
+import { LateCosts } from './lateCosts.svelte.ts';
 import type { LateBench } from './lateBench.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { outliving } from './outliving.ts';
@@ -50,6 +51,8 @@ export class Session {
 	readonly place: KeptPlace;
 	/** What is in no file that was given. */
 	readonly copies: CopyCount;
+	/** What each print costs. */
+	readonly costs = new LateCosts();
 	/** What was exchanged with others. */
 	readonly exchanges: Exchanges;
 	readonly #workedOut: WorkedOut;

@@ -18,6 +18,9 @@ export const resultLengths: readonly { readonly name: string; readonly key: Resu
 /** The columns of other results, in the order in which they are written. */
 export const resultTexts = ['result weight (kg)', 'result findings', 'result steps', 'result settings'] as const;
 
+/** The column of what a print costs, in the show's currency. */
+export const resultCost = 'result cost';
+
 /** What a header of a file stands for. */
 export type Header =
 	| {
@@ -65,7 +68,7 @@ const sizeNames = new Map<string, ColumnName>([
 	['papersize', 'paper'],
 ]);
 const resultNames = new Map<string, string>(
-	[...resultLengths.map(({ name }) => name), ...resultTexts].map((name) => [bare(name), name]),
+	[...resultLengths.map(({ name }) => name), ...resultTexts, resultCost].map((name) => [bare(name), name]),
 );
 
 const isResultLength = (name: string) => resultLengths.some((column) => column.name === name);

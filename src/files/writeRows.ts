@@ -4,6 +4,7 @@ import type { Unit } from '../core/length/reading.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import { isBlankRow } from '../core/show/blankRow.ts';
 import { type ColumnName, columns, hasUnit, kindOf } from '../core/show/columns.ts';
+import { formatMoney } from '../core/values/money.ts';
 import { ownValue } from '../core/values/ownValue.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
@@ -12,7 +13,7 @@ import type { NamedSize } from '../core/length/size.ts';
 import { sizePairs } from '../core/show/splitSize.ts';
 import { barenessOf } from '../core/show/bareness.ts';
 import { guardCell } from './formulaGuard.ts';
-import { isSizeName, readHeader, resultLengths, resultTexts } from './headers.ts';
+import { isSizeName, readHeader, resultCost, resultLengths, resultTexts } from './headers.ts';
 import { resultCells, settingsText, stepsOfRow } from './resultTexts.ts';
 import { textForSpreadsheet } from './spreadsheetGuard.ts';
 
@@ -23,6 +24,8 @@ export interface WorkedOutRows {
 	readonly results: readonly RowResult[];
 	readonly bench: BenchPlan;
 	readonly settings: Settings;
+	/** What a print costs, in whole minor units; undefined where that is not known. Without it costs are left out. */
+	readonly costOf?: (row: Row) => number | undefined;
 }
 
 /** How a file of rows is written. */
@@ -43,13 +46,14 @@ export interface WriteOptions {
  * programs that came with the rows. Read again in a show of the same unit, each cell has the same text and meaning.
  */
 export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): string {
-	const { rows, results, bench, settings } = show;
+	const { rows, results, bench, settings, costOf } = show;
 	const typed = columns.map(({ name }) => typedColumn(name, rows, settings, options.hasIds ?? false));
 	const extra = [...new Set(rows.flatMap((row) => Object.keys(row.extra ?? {})))];
 	const header = [
 		...typed.map((column) => column.header),
 		...resultLengths.map(({ name }) => `${name} (${settings.unit})`),
 		...resultTexts,
+		...(costOf ? [resultCost] : []),
 		...extra.map(extraHeader),
 	];
 	const stated = settingsText(settings, sizesNamed(rows, settings));
@@ -60,6 +64,7 @@ export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): stri
 		const cells = [
 			...typed.map((column) => column.textOf(row)),
 			...resultCells(result, stepsOfRow(bench, index), settings, stated),
+			...(costOf ? [costText(costOf(row), settings)] : []),
 			...extra.map((name) => ownValue(row.extra, name) ?? ''),
 		];
 		return [cells];
@@ -70,6 +75,9 @@ export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): stri
 	const text = Papa.unparse(cells, { delimiter: options.delimiter ?? ',', newline: lineEnd }) + lineEnd;
 	return options.isForSpreadsheet ? `${byteOrderMark}${text}` : text;
 }
+
+const costText = (cost: number | undefined, { currency }: Settings): string =>
+	cost === undefined ? '' : formatMoney(cost, currency);
 
 /** By it a spreadsheet knows that a file is in UTF-8. */
 const byteOrderMark = '\ufeff';

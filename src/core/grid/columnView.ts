@@ -25,10 +25,10 @@ export const viewColumns = [
 	...(['mounting', 'frame', 'glazing', 'spacer', 'backing'] as const),
 	...framingColumns,
 	...(['wall', 'hang order'] as const),
-	...(['maker', 'edition', 'medium', 'signed on', 'copies', 'price', 'accepted', 'note'] as const),
-] as const satisfies readonly (ColumnName | FramingColumn | 'steps' | 'findings')[];
+	...(['maker', 'edition', 'medium', 'signed on', 'copies', 'cost', 'price', 'accepted', 'note'] as const),
+] as const satisfies readonly (ColumnName | FramingColumn | 'steps' | 'findings' | 'cost')[];
 
-/** A column that the grid can show: one that is typed, how a row hangs, the bench steps, or what there is to know. */
+/** A column that the grid can show: one that is typed, how a row hangs, the bench steps, what it costs, or what there is to know. */
 export type ViewColumn = (typeof viewColumns)[number];
 
 /** Whether a text names a column that the grid can show. */

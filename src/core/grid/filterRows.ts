@@ -3,11 +3,12 @@ import type { RowResult } from '../findings/rowResult.ts';
 import { formatLength } from '../length/formatLength.ts';
 import type { Settings } from '../settings/settings.ts';
 import { isBlankRow } from '../show/blankRow.ts';
+import { formatMoney } from '../values/money.ts';
 import type { Row } from '../show/row.ts';
 
 /** What rows are asked for; blank: everything. A row is shown if it answers to all of it. */
 export interface Filter {
-	/** Words that stand somewhere in what was typed, whatever their capitals and accents. */
+	/** Words that stand somewhere in what was typed, or in what the print costs, whatever their capitals and accents. */
 	readonly words: string;
 	/** A level (`stop`, `look`, `note`), `none` for rows that are check nothing, or the code of a finding. */
 	readonly check: string;
@@ -31,10 +32,12 @@ export interface FilterSource {
 	readonly result: RowResult;
 	readonly settings: Settings;
 	readonly cut: CutState;
+	/** What it costs, in whole minor units; undefined where that is not known. */
+	readonly cost?: number | undefined;
 }
 
 /** Whether a row answers to all that a filter asks. A blank row is no print: it answers to nothing. */
-export function answers(filter: Filter, { row, result, settings, cut }: FilterSource): boolean {
+export function answers(filter: Filter, { row, result, settings, cut, cost }: FilterSource): boolean {
 	if (isBlankRow(row)) return isNoFilter(filter);
 	const { words, check, mount, board, maker } = filter;
 	if (filter.cut !== '' && filter.cut !== cut) return false;
@@ -42,7 +45,7 @@ export function answers(filter: Filter, { row, result, settings, cut }: FilterSo
 	if (maker !== '' && plain(row.typed.maker) !== plain(maker)) return false;
 	if (check !== '' && !isTold(check, result)) return false;
 	if (mount !== '' && mountSizeOf(result, settings) !== mount) return false;
-	return words.trim() === '' || hasWords(row, words);
+	return words.trim() === '' || hasWords(row, cost === undefined ? '' : formatMoney(cost, settings.currency), words);
 }
 
 function isTold(check: string, { findings }: RowResult): boolean {
@@ -50,8 +53,8 @@ function isTold(check: string, { findings }: RowResult): boolean {
 	return findings.some(({ code, level }) => code === check || level === check);
 }
 
-function hasWords(row: Row, words: string): boolean {
-	const text = plain(Object.values(row.typed).join('\n'));
+function hasWords(row: Row, cost: string, words: string): boolean {
+	const text = plain([...Object.values(row.typed), cost].join('\n'));
 	return plain(words)
 		.split(/\s+/)
 		.every((word) => text.includes(word));

@@ -47,6 +47,7 @@ export const purposeViews: readonly ColumnView[] = [
 	]),
 	viewOf('Stock', [
 		...(['copies', 'mount width', 'mount height', 'board', 'paper', 'surface', 'frame', 'glazing', 'spacer'] as const),
+		'cost' as const,
 		...(['findings'] as const),
 	]),
 	viewOf('Framing', [

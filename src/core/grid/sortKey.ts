@@ -19,6 +19,8 @@ export interface SortSource {
 	readonly result: RowResult;
 	/** The bench steps in which its cuts come, from 1. */
 	readonly steps: readonly number[];
+	/** What it costs, in whole minor units; undefined where that is not known. */
+	readonly cost?: number | undefined;
 }
 
 const unitsInMicron = mm(0.001);
@@ -28,8 +30,9 @@ const gravity: Record<Level, number> = { stop: 0, look: 1, note: 2 };
  * What a row is sorted by in a column: sizes by how large they are, in whatever unit they were typed, shapes by how wide
  * they are, steps by the first, what there is to know by the gravest. What cannot be read is a text.
  */
-export function sortKeyOf(column: ViewColumn, { row, result, steps }: SortSource): SortKey {
+export function sortKeyOf(column: ViewColumn, { row, result, steps, cost }: SortSource): SortKey {
 	if (column === 'steps') return steps[0];
+	if (column === 'cost') return cost;
 	if (column === 'findings') return result.findings[0] && gravity[result.findings[0].level];
 	if (isFramingColumn(column)) return framingValue(column, result);
 	const typed = row.typed[column];

@@ -11,6 +11,7 @@ export function sortWords(column: ViewColumn): Readonly<Record<Sort['way'], stri
 	if (column === 'findings') return { up: 'most serious first', down: 'most serious last' };
 	const isFigure =
 		column === 'steps' ||
+		column === 'cost' ||
 		isFramingColumn(column) ||
 		numbered.includes(column) ||
 		kindOf(column satisfies ColumnName) !== 'text';

@@ -20,8 +20,9 @@ export function shareOut(costs: readonly SharedCost[], count: number): readonly 
 		return { cost: BigInt(cost), taken: own, all: sum(own) };
 	});
 	const common = [...new Set(exact.map(({ all }) => all))].reduce((product, all) => lcm(product, all), 1n);
+	const weighted = exact.map(({ cost, taken, all }) => ({ taken, weight: cost * (common / all) }));
 	const parts = Array.from({ length: count }, (_, place) =>
-		exact.reduce((total, { cost, taken, all }) => total + cost * (taken[place] ?? 0n) * (common / all), 0n),
+		weighted.reduce((total, { taken, weight }) => total + (taken[place] ? taken[place] * weight : 0n), 0n),
 	);
 	const whole = parts.map((part) => part / common);
 	const missing = Number(exact.reduce((total, { cost }) => total + cost, 0n) - sum(whole));

@@ -18,6 +18,8 @@ export interface ArrangedSource {
 	/** The bench steps of each row. */
 	readonly bench: { readonly stepsOfRows: readonly (readonly number[])[] };
 	readonly views: Views;
+	/** What each print costs; it may lag behind what is typed. */
+	readonly costs?: { readonly costOf: (row: Row) => number | undefined };
 }
 
 const texts = new Intl.Collator(undefined, { numeric: true, sensitivity: 'base' });
@@ -94,17 +96,24 @@ export class ArrangedRows {
 
 	#arrange(rows: readonly Row[], { filter, sort }: Asked): ShownRows {
 		if (sort === undefined && isNoFilter(filter)) return showAll(rows);
-		const { results, settings, show } = this.#source;
+		const { results, settings, show, costs } = this.#source;
 		const ticks = ticksByRow(filter.cut === '' ? [] : (show.ticks ?? []));
 		const places = rows.flatMap((row, place) => {
 			const result = results[place]!;
 			const cut = filter.cut === '' ? 'not cut' : cutStateOf(row, result, settings, ticks.get(row.id) ?? []);
-			return row.id === this.kept || answers(filter, { row, result, settings, cut }) ? place : [];
+			return row.id === this.kept || answers(filter, { row, result, settings, cut, cost: costs?.costOf(row) })
+				? place
+				: [];
 		});
 		if (sort === undefined) return showAt(rows, places, false);
 		const steps = sort.column === 'steps' ? this.#source.bench.stepsOfRows : [];
 		const keys = places.map((place) =>
-			sortKeyOf(sort.column, { row: rows[place]!, result: results[place]!, steps: steps[place] ?? [] }),
+			sortKeyOf(sort.column, {
+				row: rows[place]!,
+				result: results[place]!,
+				steps: steps[place] ?? [],
+				cost: costs?.costOf(rows[place]!),
+			}),
 		);
 		return showAt(
 			rows,

@@ -11,6 +11,7 @@ import type { Row } from '../../core/show/row.ts';
 import type { BottomWeight } from '../../core/length/bottomWeight.ts';
 import type { Settings } from '../../core/settings/settings.ts';
 import type { Size } from '../../core/length/size.ts';
+import { formatMoney } from '../../core/values/money.ts';
 import { shownText } from '../../core/values/shownText.ts';
 import { columnOfFindingCell, type GridColumn } from './gridColumns.ts';
 
@@ -33,6 +34,8 @@ export interface RowSource {
 	readonly result: RowResult;
 	/** The bench steps in which its cuts come. */
 	readonly steps: readonly number[];
+	/** What it costs, in whole minor units; undefined where that is not known. */
+	readonly cost?: number | undefined;
 	readonly settings: Settings;
 }
 
@@ -74,6 +77,7 @@ const blank: TextAndState = { text: '', state: 'blank' };
 export function textAndState(column: GridColumn, source: RowSource): TextAndState {
 	const { row, result, steps } = source;
 	if (column.key === 'steps') return steps.length === 0 ? blank : { text: steps.join(', '), state: 'worked out' };
+	if (column.key === 'cost') return costText(source);
 	if (column.key === 'findings') return { text: findingWords(result.findings), state: 'worked out' };
 	if (isFramingColumn(column.key)) {
 		const text = framingText(column.key, result, source.settings);
@@ -87,6 +91,10 @@ export function textAndState(column: GridColumn, source: RowSource): TextAndStat
 	const value = result.solved[column.solved];
 	return value === undefined ? blank : { text: formatLength(value, source.settings), state: 'worked out' };
 }
+
+/** What a print costs, in the show's currency. */
+const costText = ({ cost, settings }: RowSource): TextAndState =>
+	cost === undefined ? blank : { text: formatMoney(cost, settings.currency), state: 'worked out' };
 
 /** The margin that the middle of the paper gives; undefined in other columns. */
 const marginOf = (key: GridColumn['key'], { onPaper }: RowResult): Length | undefined =>

@@ -8,7 +8,7 @@ import { type ColumnName, hasUnit, kindOf } from '../../core/show/columns.ts';
 
 /** A column of the grid: a typed column, or one that can only be worked out. */
 export interface GridColumn {
-	/** Names the column in the grid: the typed column's name, `steps` or `findings`. */
+	/** Names the column in the grid: the typed column's name, `steps`, `cost` or `findings`. */
 	readonly key: ViewColumn;
 	/** The typed column; undefined where nothing can be typed. */
 	readonly column: ColumnName | undefined;
@@ -131,6 +131,7 @@ const plan: readonly Plan[] = [
 			['medium', 'medium', 128],
 			['signed on', 'signed where', 100],
 			['copies', 'copies', 68],
+			['cost', 'cost', 84],
 			['price', 'price', 84],
 			['accepted', 'accepted', 148],
 			['note', 'note', 240],
@@ -149,6 +150,7 @@ const labels: Partial<Record<GridColumn['key'], string>> = {
 	stack: 'Depth of what lies in the frame',
 	play: 'Play in the rebate',
 	steps: 'Bench steps',
+	cost: 'Cost of the print',
 	findings: 'Checks',
 };
 
@@ -156,7 +158,9 @@ const labels: Partial<Record<GridColumn['key'], string>> = {
 export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns }) =>
 	columns.map(([key, head, width]) => {
 		const column =
-			key === 'steps' || key === 'findings' || isFramingColumn(key) ? undefined : (key satisfies ColumnName);
+			key === 'steps' || key === 'findings' || key === 'cost' || isFramingColumn(key)
+				? undefined
+				: (key satisfies ColumnName);
 		const kind = column === undefined ? 'text' : kindOf(column);
 		return {
 			key,
@@ -167,7 +171,13 @@ export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns
 			label: labels[key] ?? capital(key),
 			hasUnit: column !== undefined && hasUnit(column) && key !== 'bottom weight' && key !== 'mount',
 			width,
-			isFigure: isFramingColumn(key) || kind === 'length' || kind === 'space' || kind === 'weight' || kind === 'count',
+			isFigure:
+				key === 'cost' ||
+				isFramingColumn(key) ||
+				kind === 'length' ||
+				kind === 'space' ||
+				kind === 'weight' ||
+				kind === 'count',
 			isFrozen: key === 'number' || key === 'title',
 			words: column && wordColumns[column],
 		};

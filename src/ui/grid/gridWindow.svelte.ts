@@ -91,6 +91,7 @@ export class GridWindow {
 				row,
 				result,
 				steps: this.#source.lateBench.stepsOf(row),
+				cost: this.#source.costs?.costOf(row),
 				settings: this.#source.settings,
 				places: !isShown ? this.#places : this.#isRowInView(index) ? this.activePlaces : this.#unseenPlaces,
 				activeColumn: isShown ? columnIndex : -1,

@@ -51,9 +51,9 @@ export class SeenCells {
 
 	/** What the cells of a row are made from. */
 	sourceOf(index: number): RowSource {
-		const { lateBench, settings } = this.#source;
+		const { lateBench, costs, settings } = this.#source;
 		const row = this.rows[index]!;
-		return { row, result: this.resultAt(index)!, steps: lateBench.stepsOf(row), settings };
+		return { row, result: this.resultAt(index)!, steps: lateBench.stepsOf(row), cost: costs?.costOf(row), settings };
 	}
 
 	/** What a cell shows now, and where that comes from; undefined if its row is not seen. */

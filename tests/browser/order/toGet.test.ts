@@ -1,5 +1,8 @@
+import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { pagesOf } from '../harness/pdfPages.ts';
+import { phone } from '../harness/stage.ts';
+import { cell, seen } from '../screens/prints.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { openPaperShow } from './paperShow.ts';
 
@@ -48,4 +51,27 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 		}
 		await page.getByRole('link', { name: 'Back to what to get' }).tap();
 		await page.getByRole('heading', { name: 'To get', exact: true }).waitFor();
+	}));
+
+test('each print shows what it costs, why where one asks, and it goes out as CSV; on a phone too', () =>
+	play(async (page) => {
+		await openPaperShow(page);
+		await page.goto(`${page.url().split('#')[0]}#prints`);
+		await page.getByRole('grid').waitFor();
+		await expect.poll(() => seen(page, 0, 'cost'), { timeout: 30_000 }).toMatch(/^\d+\.\d\d worked-out$/);
+		expect(await seen(page, 5, 'cost'), 'a print that is left out').toBe('');
+		await cell(page, 0, 'cost').tap();
+		const reason = page.locator('#sentences').getByText(/To get what it needs costs [\d.]+ EUR: .*[\d.]+ for Rag 310/);
+		await reason.waitFor();
+		await page.getByRole('button', { name: 'Files' }).tap();
+		const given = page.waitForEvent('download');
+		await page.getByRole('button', { name: 'Export rows' }).first().tap();
+		const [header, first] = (await readFile(await (await given).path(), 'utf8')).split('\r\n');
+		expect(header).toMatch(/,result cost$/);
+		expect(first).toMatch(/,\d+\.\d\d$/);
+		await page.setViewportSize(phone);
+		await page
+			.getByRole('group', { name: 'Record' })
+			.getByText(/^cost\s*\d+\.\d\d$/)
+			.waitFor();
 	}));

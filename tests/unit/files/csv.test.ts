@@ -222,6 +222,19 @@ describe('writing', () => {
 		expect(names.slice(-4)).toEqual(['result findings', 'result steps', 'result settings', 'lab']);
 	});
 
+	test('what a print costs is a result: written in the show’s currency where it is known, and not imported', () => {
+		const priced = row({ title: 'a' });
+		const rows = [priced, row({ title: 'b' })];
+		const results = rows.map((each) => judgeRow(each, mm));
+		const costOf = (each: Row) => (each === priced ? 1250 : undefined);
+		const written = writeRows({ rows, results, settings: mm, bench: orderBench(rows, results, mm), costOf });
+		expect(columnOf(written, /^result cost/)).toEqual(['result cost', '12.50', '']);
+		expect(read(written).rows.map(({ typed, extra }) => [typed.title, extra])).toEqual([
+			['a', undefined],
+			['b', undefined],
+		]);
+	});
+
 	test('results are exact, in the show’s unit, with the settings that gave them', () => {
 		const written = write([row({ 'picture width': '456', 'picture height': '306' })]);
 		expect(columnOf(written, /^result side/)).toEqual(['result side (mm)', '80']);

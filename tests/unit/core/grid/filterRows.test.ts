@@ -75,3 +75,10 @@ test('what is asked and what is seen, in words', () => {
 	expect(sortWords('findings')).toEqual({ up: 'most serious first', down: 'most serious last' });
 	expect(saidOfShown(1, 1, undefined)).toBe('1 print');
 });
+
+test('words are found in what a print costs, as it is shown', () => {
+	const source = { ...sourceOf(even), cost: 9137 };
+	expect(answers({ ...noFilter, words: '91.37' }, source)).toBe(true);
+	expect(answers({ ...noFilter, words: '91.37' }, sourceOf(even))).toBe(false);
+	expect(sortWords('cost').up).toBe('least first');
+});

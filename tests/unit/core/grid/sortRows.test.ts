@@ -82,3 +82,10 @@ test('a blank cell is sorted by what it shows of the show', () => {
 	expect(keyOf('overlap', { shape: '3:2', reveal: '6' })).toBeUndefined();
 	expect(keyOf('overlap', { shape: '3:2', mount: 'none' })).toBeUndefined();
 });
+
+test('by what a print costs, those of unknown cost last', () => {
+	const row: Row = { id: 'a', order: 1, typed: {} };
+	const result = judgeRow(row, settings);
+	const keys = [900, undefined, 0, 10_000].map((cost) => sortKeyOf('cost', { row, result, steps: [], cost }));
+	expect(sortedPlaces(keys, 'up', compare)).toEqual([2, 0, 3, 1]);
+});

@@ -74,3 +74,14 @@ test('what is copied is as typed, with the unit of its own, or exact to the last
 	expect(copied('overlap', { overlap: '4' })).toBe('4');
 	expect(copied('overlap', {}), 'typed back it would contradict what went to the ruler').toBe('');
 });
+
+test('what a print costs is worked out, in the show’s currency, and blank where it is not known', () => {
+	const place = columnIndexOf('cost');
+	const source = sourceOf({}, { currency: 'EUR' });
+	expect(cellViews({ ...source, cost: 1250 }, gridColumns)[place]).toMatchObject({
+		text: '12.50',
+		state: 'worked out',
+	});
+	expect(cellViews({ ...sourceOf({}, { currency: 'JPY' }), cost: 1250 }, gridColumns)[place]!.text).toBe('1250');
+	expect(cellViews(source, gridColumns)[place]).toMatchObject({ text: '', state: 'blank' });
+});
