@@ -98,7 +98,8 @@ export function mergeRows(
 	const bases = new Map(base?.rows.map((row) => [row.id, row]));
 	const hasBase = new Set<string>(base?.columns ?? columns.map(({ name }) => name));
 	const isUsed = (name: ColumnName) => [...here, ...bases.values()].some(({ typed }) => typed[name] !== undefined);
-	const isComplete = columns.every(({ name }) => (inFile.includes(name) && hasBase.has(name)) || !isUsed(name));
+	const mayLack = (name: ColumnName) => name === 'medium' && !isUsed(name); // lists from before it was a column
+	const isComplete = columns.every(({ name }) => (inFile.includes(name) && hasBase.has(name)) || mayLack(name));
 	const differences: RowDifference[] = [];
 	const isCounted = isNumberedAnew(matches);
 	const columnsHere = new Set([...here, ...(base?.rows ?? [])].flatMap(({ extra }) => Object.keys(extra ?? {})));
