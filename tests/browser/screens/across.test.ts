@@ -102,13 +102,13 @@ test('a frame and a board are typed, tell a print what they hide, and can be tak
 		await fill('Rebate width, new frame', '704');
 		await fill('Rebate height, new frame', '554');
 		await page.getByRole('button', { name: 'Add frame' }).click();
-		await page.getByRole('button', { name: 'Remove Ash' }).waitFor();
+		await page.getByRole('button', { name: 'Remove Ash', exact: true }).waitFor();
 		await fill('Lip, Large oak', '5 cm');
 		await page.getByRole('link', { name: 'Prints' }).click();
 		await page.getByText('shows in the frame “Large oak”').first().waitFor();
 		await page.getByRole('link', { name: 'Settings' }).click();
-		await page.getByRole('button', { name: 'Remove Ash' }).click();
-		expect(await page.getByRole('button', { name: 'Remove Ash' }).count()).toBe(0);
+		await page.getByRole('button', { name: 'Remove Ash', exact: true }).click();
+		expect(await page.getByRole('button', { name: 'Remove Ash', exact: true }).count()).toBe(0);
 		await fill('Name, new board', 'White');
 		await fill('Width, new board', 'wide');
 		await fill('Height, new board', '800');
