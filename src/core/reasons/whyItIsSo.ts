@@ -189,6 +189,8 @@ function pictureReason(asked: Asked): string {
 	const side = key === 'pictureWidth' ? 'width' : 'height';
 	if (bound?.sides.includes(side))
 		return `${say(value)} is what the paper${paperName(asked)} holds; the mount has room for ${n(bound.unbound[side])}.`;
+	if (bound?.isHeightHeld && side === 'height')
+		return `${say(value)} is the height without the paper: a narrower picture gets no higher.`;
 	if (cells.isFloat && cells.paper && !bound)
 		return `${say(value)} is what the paper${paperName(asked)} holds of the shape.`;
 	const [axis, window, other] =

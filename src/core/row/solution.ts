@@ -18,6 +18,8 @@ export interface PaperBound {
 	readonly printable: Printable;
 	/** The picture that the mount would take. */
 	readonly unbound: Size;
+	/** Whether the height is that of `unbound` because it would have grown as the width shrank. */
+	readonly isHeightHeld: boolean;
 }
 
 /** A row worked out, with what its findings and its reasons need to know. */

@@ -1,6 +1,5 @@
-import { isSame, type Length, length, minus, plus, sameWithin } from '../length/length.ts';
+import { isSame, type Length, length, minus, plus } from '../length/length.ts';
 import { downToRuler, onRuler } from '../length/ruler.ts';
-import type { Size } from '../length/size.ts';
 import type { Settings } from '../settings/settings.ts';
 import { applyRules, type RuledRow } from './applyRules.ts';
 import { type Cells, hasMount, type SizeKey } from './cells.ts';
@@ -8,7 +7,7 @@ import { type Cover, coverOf, floatCover, innerWindowIsSmaller } from './cover.t
 import { type CutHeight, type CutWidth, heightOnRuler, widthOnRuler } from './cutSizes.ts';
 import { isKnown, unknownValues } from './equations.ts';
 import { floatSides } from './floatSides.ts';
-import { isHeld, printableSize, wayOf } from './paper.ts';
+import { onItsPaper } from './onItsPaper.ts';
 import { pictureSides } from './pictureSides.ts';
 import type { AxisOutcome, Solution } from './solution.ts';
 import type { SolvedRow } from './solvedRow.ts';
@@ -56,7 +55,7 @@ function solveByRules(cells: Cells, settings: Settings): Solution {
 	const cover = coverOf(cells, settings);
 	if (!hasMount(cells)) return pictureAlone(cells, cover);
 	if (cells.isFloat) return solveFloat(cells, settings);
-	return onItsPaper(solveMounted(cells, cover, settings), cells, settings);
+	return onItsPaper(solveMounted(cells, cover, settings), cells, settings, solveRow);
 }
 
 /**
@@ -90,34 +89,6 @@ function solveFloat(cells: Cells, settings: Settings): Solution {
 		...(isOpen && solution.height === 'fits' && cells.pictureHeight === undefined && { height: 'open' as const }),
 	};
 }
-
-/** Rule 7: where the paper does not hold the picture that comes out, its size is what can be printed. */
-function onItsPaper(solution: Solution, cells: Cells, settings: Settings): Solution {
-	const { paper, pictureWidth, pictureHeight, windowWidth, windowHeight } = cells;
-	if (!paper || [pictureWidth, pictureHeight, windowWidth, windowHeight].some((typed) => typed !== undefined))
-		return solution;
-	const unbound = sizeOf(solution.solved.pictureWidth, solution.solved.pictureHeight);
-	if (!unbound || solution.width !== 'fits' || solution.height !== 'fits') return solution;
-	const printable = printableSize(paper, wayOf(unbound), solution.cover, settings);
-	if (isHeld(unbound, printable) || printable.width <= 0 || printable.height <= 0) return solution;
-	const isWider = BigInt(unbound.width) * BigInt(printable.height) >= BigInt(unbound.height) * BigInt(printable.width);
-	const sides = cells.shape
-		? [isWider ? ('width' as const) : ('height' as const)]
-		: (['width', 'height'] as const).filter((side) => unbound[side] > printable[side] + sameWithin);
-	const bound = solveRow(
-		{
-			...cells,
-			pictureWidth: sides.includes('width') ? length(printable.width) : undefined,
-			pictureHeight: sides.includes('height') ? length(printable.height) : undefined,
-		},
-		settings,
-	);
-	if (bound.width !== 'fits' || bound.height !== 'fits') return solution;
-	return { ...bound, boundByPaper: { sides, printable, unbound } };
-}
-
-const sizeOf = (width: Length | undefined, height: Length | undefined): Size | undefined =>
-	width === undefined || height === undefined ? undefined : { width, height };
 
 /** A row with a mount, by the rules and on the ruler. */
 function solveMounted(cells: Cells, cover: Cover, settings: Settings): Solution {

@@ -30,6 +30,13 @@ test.each<[string, SizeKey, string]>([
 	['picture 300 x 200, mount fit', 'windowWidth', 'The picture’s 300 − 2 × 3 overlap = 294 mm.'],
 	['shape 3:2, bottom 60', 'pictureHeight', 'By the shape 3:2, it goes with 514: 342.7 mm.'],
 	['picture 456 x 306', 'pictureWidth', '456 mm is typed.'],
+	['shape 3:2, paper 300 x 210', 'pictureWidth', '300 mm is what the paper holds; the mount has room for 462.'],
+	[
+		'bottom 150, bottom weight optical centre, paper 250 x 210',
+		'pictureHeight',
+		'187 mm is the height without the paper: a narrower picture gets no higher.',
+	],
+	['bottom 150, bottom weight optical centre, paper 250 x 210', 'top', '450 − 181 − 150 = 119 mm.'],
 ])('%s: %s: %s', (line, key, reason) => expect(whyItIsSo(workOut(rowOf(line), settings), key, settings)).toBe(reason));
 
 test('every result has a reason, and no other cell has', () =>

@@ -6,6 +6,7 @@ import { type Cells, type SizeKey, sizeKeys } from '../../../../src/core/row/cel
 import { hingeCount } from '../../../../src/core/row/hinges.ts';
 import { isHeld, printableSize, wayOf } from '../../../../src/core/row/paper.ts';
 import { pictureOnPaper } from '../../../../src/core/row/paperPlace.ts';
+import { readCells } from '../../../../src/core/row/readCells.ts';
 import { solvedKeys } from '../../../../src/core/row/solvedRow.ts';
 import { solveRow } from '../../../../src/core/row/solveRow.ts';
 import { workOut } from '../../../../src/core/row/workOut.ts';
@@ -121,6 +122,30 @@ describe('a picture is no larger than its paper', () => {
 	])('%s: %j', (line, picture) => {
 		const { pictureWidth, pictureHeight } = nineOf(line);
 		expect([pictureWidth, pictureHeight]).toEqual(picture);
+	});
+
+	// The narrower a window, the further above the middle its optical centre: over a typed bottom the top shrinks, and the
+	// window would grow. Without the paper 4 · 600 / (600 + 460) − 1 = 1.264 and 150 / 1.264 = 118.7, so 119 above; with the
+	// paper’s 250, 81 above and a picture 225 high, more than the paper holds.
+	test.each<[string, TypedSettings, object]>([
+		[
+			'bottom 150, bottom weight optical centre, paper 250 x 210',
+			show,
+			{ pictureWidth: 250, pictureHeight: 187, side: 178, top: 119, bottom: 150 },
+		],
+		[
+			'bottom 85, bottom weight optical centre, signing space 24.1, overlap 5, paper 219 x 153',
+			{ ...show, mountSize: '448.9 x 240.9 mm', border: '75 mm' },
+			{ pictureWidth: 219, pictureHeight: 75.8, side: 120, top: 61, bottom: 85 },
+		],
+	])('which makes no side larger: %s', (line, settings, held) => {
+		const { pictureHeight, top, bottom } = nineOf(line.replace(/, paper .*/, ''), settings);
+		expect({ pictureHeight, top, bottom }).toEqual(
+			Object.fromEntries(['pictureHeight', 'top', 'bottom'].map((key) => [key, held[key as keyof typeof held]])),
+		);
+		expect(nineOf(line, settings)).toMatchObject(held);
+		sameByBoth(readCells(rowOf(line), readSettings(settings).settings).cells, readSettings(settings).settings);
+		expect(codesOf(line, settings)).toContain('paper-bounds');
 	});
 
 	test('a roll holds what its width holds', () => {

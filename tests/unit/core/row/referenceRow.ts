@@ -339,14 +339,21 @@ function onPaper(row: ReferenceRow, cells: Cells, settings: Settings): Reference
 	if ((!isOver.width && !isOver.height) || most.width <= 0n || most.height <= 0n) return row;
 	const isWidthWorse = exact(width, most.width).compare(exact(height, most.height)) >= 0;
 	const setting = cells.shape ? { width: isWidthWorse, height: !isWidthWorse } : isOver;
-	const anew = referenceRow(
-		{
-			...cells,
-			pictureWidth: setting.width ? (Number(most.width) as Length) : undefined,
-			pictureHeight: setting.height ? (Number(most.height) as Length) : undefined,
-		},
-		settings,
-	);
+	const withPicture = (sides: Partial<Way>) => {
+		const typedSide = (side: bigint | undefined) => (side === undefined ? undefined : (Number(side) as Length));
+		const picture = { pictureWidth: typedSide(sides.width), pictureHeight: typedSide(sides.height) };
+		return referenceRow({ ...cells, ...picture }, settings);
+	};
+	const was: Way = { width, height };
+	let sides: Partial<Way> = Object.fromEntries(axes.filter((axis) => setting[axis]).map((axis) => [axis, most[axis]]));
+	let anew = withPicture(sides);
+	// Whichever side would be larger than it was stays as it was.
+	for (const axis of axes) {
+		const side = anew.solved[pictureKey[axis]];
+		if (sides[axis] !== undefined || side === undefined || side <= was[axis] + micron) continue;
+		sides = { ...sides, [axis]: was[axis] };
+		anew = withPicture(sides);
+	}
 	return anew.width === 'fits' && anew.height === 'fits' ? anew : row;
 }
 
