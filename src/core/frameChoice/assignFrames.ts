@@ -27,11 +27,15 @@ export interface Assignment {
 /** What is best: as many prints as can be, then the least differences, then the least area. As one number: less is better. */
 type Cost = bigint;
 
+/** Which frame a print has, by its place; undefined where it gets none. */
+type Frames = readonly (number | undefined)[];
+
 /**
  * Gives frames out: to as many prints as can be, then with the least sum of differences, then of the least area.
  *
  * Each step lets the copies of a print be parted over several frames, which is quickly solved and never worse than what is
- * wanted. A print that is parted then is tried with each frame alone, and with none (branch and bound).
+ * wanted. A print that is parted then is tried with each frame alone, and with none (branch and bound). What is parted is
+ * made whole at each step, so there always is an answer.
  * @param counts how many there are of each frame; `Infinity` for as many as are needed
  * @param mostSteps after which the best so far is given, unproven
  */
@@ -41,64 +45,134 @@ export function assignFrames(
 	mostSteps = 2000,
 ): Assignment {
 	const costs = costsOf(applicants);
-	let best: { readonly frames: readonly (number | undefined)[]; readonly cost: Cost } | undefined;
+	const kinds = kindsOf(applicants);
+	let best: { readonly frames: Frames; readonly cost: Cost } | undefined;
 	let steps = 0;
 	const search = (settled: readonly Settled[]) => {
 		if (++steps > mostSteps) return;
-		const open = settled.map((choice, place) =>
-			choice === 'open' ? costs[place]! : costs[place]!.map((cost, frame) => (frame === choice ? cost : undefined)),
-		);
+		const { open, left, cost: before } = openPart(settled, { applicants, counts, costs, kinds });
+		const copies = open.map(({ place }) => applicants[place]!.copies);
 		const { cost, scale, given } = splitAssignment(
-			open,
-			applicants.map(({ copies }) => copies),
-			counts,
+			open.map((each) => each.costs),
+			copies,
+			left.map((count, frame) =>
+				mostUsed(
+					count,
+					copies.filter((_, at) => open[at]!.costs[frame] !== undefined),
+				),
+			),
 		);
 		// Costs are whole, so what is parted costs no less than the next whole number.
-		const atLeast = -(-cost / scale);
-		if (best && atLeast >= best.cost) return;
-		const parted = given.findIndex(
-			(own, place) => settled[place] === 'open' && own.some((count) => count > 0 && count < applicants[place]!.copies),
+		if (best && before - -cost / scale >= best.cost) return;
+		const frames: (number | undefined)[] = settled.map((choice) => (typeof choice === 'number' ? choice : undefined));
+		const parted = open.findIndex((_, at) => given[at]!.some((count) => count > 0 && count < copies[at]!));
+		const whole = makeWhole(open, copies, given, left);
+		open.forEach(({ place }, at) => (frames[place] = whole[at]));
+		const sum = frames.reduce(
+			(all: Cost, frame, place) => (frame === undefined ? all : all + costs[place]![frame]!),
+			0n,
 		);
-		if (parted < 0 && isWhole(settled, given, applicants)) {
-			best = { frames: given.map((own) => placeOf(own)), cost: atLeast };
-			return;
-		}
-		const next = parted >= 0 ? parted : settled.findIndex((choice) => choice === 'open');
-		if (next < 0) return; // a frame that is settled has too few left for it
-		const own = given[next]!;
-		const likeliest = [...costs[next]!.keys()]
-			.filter((frame) => costs[next]![frame] !== undefined)
+		if (!best || sum < best.cost) best = { frames, cost: sum };
+		if (parted < 0) return;
+		// Of prints that are alike, the first is settled first: it may as well be the one that is parted.
+		const next = open.find(({ place }) => kinds[place] === kinds[open[parted]!.place])!;
+		const own = given[parted]!;
+		const likeliest = [...counts.keys()]
+			.filter((frame) => next.costs[frame] !== undefined)
 			.sort((a, b) => own[b]! - own[a]!);
 		for (const choice of [...likeliest, 'none'] as const)
-			search(settled.map((each, place) => (place === next ? choice : each)));
+			search(settled.map((each, place) => (place === next.place ? choice : each)));
 	};
 	search(applicants.map(() => 'open'));
-	return {
-		frames: best?.frames ?? applicants.map(() => undefined),
-		proven: best !== undefined && steps <= mostSteps,
-	};
+	return { frames: best?.frames ?? applicants.map(() => undefined), proven: best !== undefined && steps <= mostSteps };
 }
 
 /** Which frame a print has in a part of the search, if that is settled. */
 type Settled = number | 'none' | 'open';
 
-const placeOf = (own: readonly number[]): number | undefined => {
-	const place = own.findIndex((count) => count > 0);
-	return place < 0 ? undefined : place;
-};
+/** A print whose frame is not settled, with what it costs in each frame that it may still have. */
+interface OpenPrint {
+	readonly place: number;
+	readonly costs: readonly (Cost | undefined)[];
+}
 
-/** Whether what is given is all copies of each print in one frame, and every frame that is settled. */
-const isWhole = (
-	settled: readonly Settled[],
-	given: readonly (readonly number[])[],
-	applicants: readonly Applicant[],
-) =>
-	given.every((own, place) => {
-		const choice = settled[place]!;
-		const { copies } = applicants[place]!;
-		if (typeof choice === 'number') return own[choice] === copies;
-		return own.every((count) => count === 0 || count === copies);
+/** What is given out, to whom. */
+interface Job {
+	readonly applicants: readonly Applicant[];
+	readonly counts: readonly number[];
+	readonly costs: readonly (readonly (Cost | undefined)[])[];
+	readonly kinds: readonly number[];
+}
+
+/**
+ * What is left to decide: the open prints, how many are left of each frame, and what the settled prints cost. An open
+ * print may have a frame of which enough are left for it, and of prints that are alike none has a frame before that of
+ * the one before it: to swap them would be the same.
+ */
+function openPart(settled: readonly Settled[], { applicants, counts, costs, kinds }: Job) {
+	const left = [...counts];
+	let cost: Cost = 0n;
+	const first = new Map<number, number>();
+	settled.forEach((choice, place) => {
+		if (choice === 'open') return;
+		first.set(kinds[place]!, choice === 'none' ? Infinity : choice);
+		if (choice === 'none') return;
+		left[choice]! -= applicants[place]!.copies;
+		cost += costs[place]![choice]!;
 	});
+	const open = settled.flatMap((choice, place): OpenPrint[] => {
+		if (choice !== 'open') return [];
+		const least = first.get(kinds[place]!) ?? 0;
+		const own = costs[place]!.map((each, frame) =>
+			frame >= least && left[frame]! >= applicants[place]!.copies ? each : undefined,
+		);
+		return [{ place, costs: own }];
+	});
+	return { open, left, cost };
+}
+
+/** The prints that are alike, by the place of the first of them: they have as many copies, and cost the same in each frame. */
+function kindsOf(applicants: readonly Applicant[]): readonly number[] {
+	const firsts = new Map<string, number>();
+	return applicants.map(({ copies, options }, place) => {
+		const key = [copies, ...options.map((option) => (option ? `${option.difference} ${option.area}` : ''))].join();
+		if (!firsts.has(key)) firsts.set(key, place);
+		return firsts.get(key)!;
+	});
+}
+
+/** How many of a frame can be used at most, where each print has it for all its copies or not at all. */
+function mostUsed(count: number, copies: readonly number[]): number {
+	if (copies.reduce((sum, own) => sum + own, 0) <= count) return count;
+	const isReached = Array.from({ length: count + 1 }, (_, sum) => sum === 0);
+	for (const own of copies) for (let sum = count; sum >= own; sum--) isReached[sum] ||= isReached[sum - own]!;
+	return isReached.lastIndexOf(true);
+}
+
+/** Each print that has one frame for all its copies keeps it; the others get the cheapest that is left, small ones first. */
+function makeWhole(
+	open: readonly OpenPrint[],
+	copies: readonly number[],
+	given: readonly (readonly number[])[],
+	counts: readonly number[],
+): Frames {
+	const left = [...counts];
+	const frames = given.map((own, at): number | undefined => {
+		const frame = own.findIndex((count) => count > 0 && count === copies[at]);
+		if (frame < 0) return undefined;
+		left[frame]! -= copies[at]!;
+		return frame;
+	});
+	const others = [...open.keys()].filter((at) => frames[at] === undefined).sort((a, b) => copies[a]! - copies[b]!);
+	for (const at of others) {
+		const own = open[at]!.costs;
+		frames[at] = [...counts.keys()]
+			.filter((frame) => own[frame] !== undefined && left[frame]! >= copies[at]!)
+			.reduce<number | undefined>((a, b) => (a === undefined || own[b]! < own[a]! ? b : a), undefined);
+		if (frames[at] !== undefined) left[frames[at]]! -= copies[at]!;
+	}
+	return frames;
+}
 
 /** What each frame costs each print: below zero, so much that a print more is worth any difference, and that any area. */
 function costsOf(applicants: readonly Applicant[]): readonly (readonly (Cost | undefined)[])[] {

@@ -35,6 +35,33 @@ test('nobody, and no frame', () => {
 	expect(assignFrames([one()], [])).toEqual({ frames: [undefined], proven: true });
 });
 
+test.each([
+	[20, 2, 21, 10],
+	[30, 2, 31, 15],
+	[40, 3, 61, 20],
+	[12, 2, 11, 5],
+	[14, 2, 15, 7],
+])('%i prints of %i copies each in %i frames: %i get one, and that is proven', (prints, copies, count, served) => {
+	const alike = Array.from({ length: prints }, (): Applicant => ({ copies, options: [option(0)] }));
+	const { frames, proven } = assignFrames(alike, [count]);
+	expect([frames.filter((frame) => frame === 0).length, proven]).toEqual([served, true]);
+});
+test('prints of two and of three copies, in frames of two kinds', () => {
+	const of = (copies: number): Applicant => ({ copies, options: [option(0), option(10)] });
+	const mixed = [2, 3].flatMap((copies) => Array.from({ length: 10 }, () => of(copies)));
+	const { frames, proven } = assignFrames(mixed, [17, 16]);
+	// Ten of two copies and four of three need 32 of the 33 frames; a fifth of three would need two more than there are.
+	expect([frames.filter((frame) => frame !== undefined).length, proven]).toEqual([14, true]);
+});
+test('a search that ends early has an answer all the same, and does not call it proven', () => {
+	const mixed = [2, 3].flatMap((copies) =>
+		Array.from({ length: 10 }, (): Applicant => ({ copies, options: [option(0), option(10)] })),
+	);
+	const { frames, proven } = assignFrames(mixed, [17, 16], 1);
+	expect(frames.filter((frame) => frame !== undefined).length).toBeGreaterThan(10);
+	expect(proven).toBe(false);
+});
+
 type Rank = readonly [served: number, difference: number, area: number];
 
 /** The best that any way comes to, by trying all. */
