@@ -95,6 +95,8 @@ function tryFrame(row: Row, result: RowResult, frame: Frame, settings: Settings)
 	const change: CellTexts = { frame: frame.name, mount: mountOfFrame };
 	const tried = judgeRow(withCells(row, change, settings), settings);
 	const after = tried.solved;
+	// Another frame of the same name comes before it in the list.
+	if (tried.frame.frame !== frame) return undefined;
 	const { side, top, bottom } = after;
 	const borders = [side, top, bottom].map((border) => border ?? -Infinity);
 	if (tried.isStopped || Math.min(...borders) < settings.leastBorder - sameWithin) return undefined;

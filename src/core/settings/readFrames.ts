@@ -4,6 +4,7 @@ import { downToRuler } from '../length/ruler.ts';
 import type { Size } from '../length/size.ts';
 import type { PlainRecord } from '../values/isRecord.ts';
 import type { StockContext } from './readBoards.ts';
+import { nameKey } from '../values/named.ts';
 import { ownValue } from '../values/ownValue.ts';
 import {
 	isAbsent,
@@ -26,8 +27,12 @@ interface FrameContext extends StockContext {
 	readonly frameClearance: Length;
 }
 
-/** Reads the frames; one without a name, or of which a size cannot be read, is reported and left out. */
+/**
+ * Reads the frames; one without a name, or of which a size cannot be read, is reported and left out, and so is one whose
+ * name another before it has: a row's cell knows a frame by its name.
+ */
 export function readFrames(value: unknown, context: FrameContext): readonly Frame[] {
+	const names = new Set<string>();
 	return recordsOf(value, 'frames', context).flatMap(([record, key]) => {
 		const name = valueOf(textSetting(record['name']), `${key}.name`, context);
 		const own = optionalSettings<Pick<Frame, 'clearance'>>(record, key, context, {
@@ -46,10 +51,17 @@ export function readFrames(value: unknown, context: FrameContext): readonly Fram
 			includes: ['includes', includesSetting],
 		});
 		if (name === undefined || size === undefined) return [];
-		if (name.toLowerCase() !== unframed)
-			return [{ name, ...(size !== 'made to measure' && { size }), clearance, ...rest }];
-		context.report(`${key}.name`, `“${name}” says in the frame cell that a print has no frame, and cannot name one`);
-		return [];
+		const problem = names.has(nameKey(name))
+			? `“${name}” is the name of a frame before it too; give this one another`
+			: nameKey(name) === unframed
+				? `“${name}” says in the frame cell that a print has no frame, and cannot name one`
+				: undefined;
+		if (problem !== undefined) {
+			context.report(`${key}.name`, problem);
+			return [];
+		}
+		names.add(nameKey(name));
+		return [{ name, ...(size !== 'made to measure' && { size }), clearance, ...rest }];
 	});
 }
 

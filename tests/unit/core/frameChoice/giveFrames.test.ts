@@ -74,6 +74,22 @@ describe('a frame for every print', () => {
 		const { given } = choice(rows, { frames: [frame('Small', 400, 300, 1), large] });
 		expect(given.map((each) => [each.id, each.frame])).toEqual([['r2', 'Large']]);
 	});
+	test('twenty prints of two copies and twenty-one frames: ten get one', () => {
+		const print = { 'picture width': '350', 'picture height': '250', copies: '2' };
+		const { given, proven } = choice(
+			Array.from({ length: 20 }, () => print),
+			{ frames: [frame('Oak', 500, 400, 21)] },
+		);
+		expect([given.filter((each) => each.frame === 'Oak').length, proven]).toEqual([10, true]);
+	});
+	test('of two frames of one name the first alone is given: a cell that names it finds that one', () => {
+		const print = { 'picture width': '200', 'picture height': '133' };
+		const { settings } = readSettings({ frames: [frame('Small', 400, 300, 1), frame('Other', 400, 300, 1)] });
+		const [first, second] = settings.frames;
+		const rows = [0, 1].map((order) => ({ id: `r${order}`, order, typed: print }));
+		const { rows: given } = giveFrames(rows, { ...settings, frames: [first!, { ...second!, name: 'small' }] });
+		expect(given.map((each) => each.frame)).toEqual(['Small', undefined]);
+	});
 	test('a moulding has no size, and no mount takes none', () => {
 		expect(framesOf([{ shape: '3:2' }], { frames: [{ name: 'Oak', moulding: 20, lip: 6 }] })).toEqual([undefined]);
 		expect(framesOf([{ shape: '3:2', mount: 'none' }], { frames: [small] })).toEqual([]);

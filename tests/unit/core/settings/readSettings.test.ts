@@ -197,6 +197,19 @@ test('offcuts and drop-outs', () => {
 
 const sizeOf = (size: { width: Length; height: Length } | undefined) => size && [toMm(size.width), toMm(size.height)];
 
+test('a frame whose name another before it has is reported and left out', () => {
+	const { settings, problems } = readSettings({
+		frames: [
+			{ name: 'Oak', width: 500, height: 400 },
+			{ name: ' oak', width: 600, height: 500 },
+			{ name: 'Ash', width: 600, height: 500 },
+		],
+	});
+	expect(settings.frames.map(({ name }) => name)).toEqual(['Oak', 'Ash']);
+	expect(problems).toEqual([
+		{ key: 'frames[1].name', problem: '“oak” is the name of a frame before it too; give this one another' },
+	]);
+});
 test('frames, by what goes in, by their rebate, or made to each mount', () => {
 	const { settings, problems } = readSettings({
 		frames: [
