@@ -1,6 +1,7 @@
 import { type FileReport, givenOut, notGivenOut } from '../core/imports/fileReports.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { ToPrint } from '../core/order/whatToPrint.ts';
+import { nameOfPrint } from '../core/show/nameOfPrint.ts';
 import type { Row } from '../core/show/row.ts';
 import { writeToGet } from '../files/getCsv.ts';
 import { writePrintList } from '../files/printListCsv.ts';
@@ -53,7 +54,7 @@ const delimiterHere = (): ',' | ';' => (new Intl.NumberFormat().format(1.5).incl
 /** Hands out what is to be got as CSV: no copy of the show. @returns the name of the file */
 export async function giveToGet(session: Session, toGet: ToGet): Promise<string | undefined> {
 	const { show, settings } = session;
-	const text = writeToGet(toGet, settings, (place) => nameOfRow(show.rows[place]!, place));
+	const text = writeToGet(toGet, settings, (place) => nameOfPrint(show.rows[place]!, place));
 	return handOut([new File([text], fileName(`${show.name} to get`, 'csv'), { type: 'text/csv' })], 'save');
 }
 
@@ -63,10 +64,6 @@ export async function givePrintList(session: Session, toPrint: ToPrint): Promise
 	const text = writePrintList(toPrint, { rows: show.rows, results, settings });
 	return handOut([new File([text], fileName(`${show.name} print list`, 'csv'), { type: 'text/csv' })], 'save');
 }
-
-/** A print by its title, else its number or place. */
-const nameOfRow = ({ typed }: Row, place: number): string =>
-	[typed.title, typed.number].map((text) => text?.trim() ?? '').find((text) => text !== '') ?? `${place + 1}`;
 
 /** Hands out the whole show as one file. @returns its name; undefined where the person has put it off */
 export async function giveShow(session: Session, way: Way = 'save'): Promise<string | undefined> {

@@ -7,6 +7,7 @@ import { leftOutWords, wayWords } from '../core/order/printWords.ts';
 import type { PaperToPrint, PictureToPrint, ToPrint } from '../core/order/whatToPrint.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import type { Settings } from '../core/settings/settings.ts';
+import { nameOfPrint } from '../core/show/nameOfPrint.ts';
 import type { Row } from '../core/show/row.ts';
 import { formatMoney } from '../core/values/money.ts';
 import { guardCell } from './formulaGuard.ts';
@@ -22,7 +23,7 @@ const lengths = [
 	...(['picture width', 'picture height', 'paper width', 'paper height'] as const),
 	...(['margin left', 'margin top', 'margin right', 'margin bottom'] as const),
 ] as const;
-const texts = ['kind', 'paper', 'number', 'title', 'way up'] as const;
+const texts = ['kind', 'paper', 'print', 'number', 'title', 'way up'] as const;
 const counts = ['copies', 'proofs', 'sheets', 'roll (m)', 'in stock', 'packs', 'cost', 'note'] as const;
 
 type Name = (typeof texts)[number] | (typeof lengths)[number] | (typeof counts)[number];
@@ -35,7 +36,7 @@ type Cells = Partial<Record<Name, string>>;
 export function writePrintList({ papers, leftOut }: ToPrint, { rows, results, settings }: ShowToPrint): string {
 	const nameOf = (place: number): Cells => {
 		const { number = '', title = '' } = rows[place]!.typed;
-		return { number, title };
+		return { print: nameOfPrint(rows[place]!, place), number, title };
 	};
 	const records = [
 		...papers.flatMap((paper) => [

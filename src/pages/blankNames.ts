@@ -3,7 +3,7 @@ import type { NameOfBlank } from '../core/sheets/layout.ts';
 import { isBlankWanted } from '../core/sheets/wantedBlanks.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
-import { nameOfPrint } from '../ui/findings/nameOfPrint.ts';
+import { nameOfPrint } from '../core/show/nameOfPrint.ts';
 
 /**
  * Names blanks by the prints that they are for, and by which copy where a print has several. A blank that its print wants

@@ -4,7 +4,7 @@ import { rowsOfDropOut } from '../core/sheets/leftOvers.ts';
 import type { Stock } from '../core/stock/stock.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
-import { nameOfPrint } from '../ui/findings/nameOfPrint.ts';
+import { nameOfPrint } from '../core/show/nameOfPrint.ts';
 
 /** How many prints are named at most: any of them will do. */
 const mostNamed = 3;

@@ -4,7 +4,7 @@ import type { FramedPrint } from '../../core/frameChoice/giveFrames.ts';
 import { formatSize, type Scale } from '../../core/length/formatLength.ts';
 import type { SolvedRow } from '../../core/row/solvedRow.ts';
 import type { Row } from '../../core/show/row.ts';
-import { nameOfPrint } from '../findings/nameOfPrint.ts';
+import { nameOfPrint } from '../../core/show/nameOfPrint.ts';
 import type { BeforeAfterRow } from './beforeAfter.ts';
 
 /** The prints that a choice of frames is about, before and after; one that is no longer in the show is left out. */

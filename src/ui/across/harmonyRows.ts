@@ -2,7 +2,7 @@ import { changesFigures } from '../../core/harmonise/changesFigures.ts';
 import type { HarmonisedRow } from '../../core/harmonise/harmonise.ts';
 import type { RowResult } from '../../core/findings/rowResult.ts';
 import type { Row } from '../../core/show/row.ts';
-import { nameOfPrint } from '../findings/nameOfPrint.ts';
+import { nameOfPrint } from '../../core/show/nameOfPrint.ts';
 
 /** What harmonising makes of a print: it changes, it comes out the same, or why it is left alone. */
 export type Standing = 'changes' | 'same' | 'stopped' | 'no mount' | 'fits none';

@@ -3,7 +3,10 @@
 import 'fake-indexeddb/auto';
 import { afterEach, expect, onTestFinished, test, vi } from 'vitest';
 import { filesFromOutside } from '../../../src/app/filesFromOutside.ts';
-import { canShare, giveBackup, giveRows, giveShow } from '../../../src/app/giveFile.ts';
+import { canShare, giveBackup, giveRows, giveShow, giveToGet } from '../../../src/app/giveFile.ts';
+import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
+import { whatToGet } from '../../../src/core/order/whatToGet.ts';
+import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import { openShelf } from '../../../src/app/openShelf.ts';
 import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
 import { on } from './edits.ts';
@@ -45,6 +48,22 @@ async function spring(name: string) {
 	await shelf.session.whenSaved();
 	return { shelf, session: shelf.session };
 }
+
+test('what to get names prints as the screens do: by number and title, else by their row', async () => {
+	const { session } = await spring('named');
+	const { settings } = readSettings({ supplies: [{ kind: 'tape', pack: 50 }] });
+	const rows = [{ number: '4', title: 'Ebb' }, {}].map((own, order) => ({
+		...{ id: `r${order}`, order, typed: { ...own, shape: '3:2' } },
+	}));
+	const results = rows.map((row) => judgeRow(row, settings));
+	const toGet = whatToGet({ rows, results, settings, plans: [], sticks: [] });
+	stand({ kinds: [] });
+	const kept = vi.spyOn(URL, 'createObjectURL');
+	const of = { show: { ...session.show, rows }, settings } as unknown as typeof session;
+	await giveToGet(of, toGet);
+	const text = await (kept.mock.calls[0]![0] as File).text();
+	expect(text).toContain(',4 Ebb; Row 2\r\n');
+});
 
 test('what the platform takes is shared, in a form that it takes, and counts as given', async () => {
 	const { shelf, session } = await spring('shared');

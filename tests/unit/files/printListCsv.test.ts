@@ -20,6 +20,7 @@ test('the print list as CSV: exact lengths, what each paper comes to, and what i
 		{ ...size, number: '1', title: '=Ebb', paper: 'Rag', copies: '2' },
 		{ ...size, title: 'Slip', paper: 'Roll' },
 		{ ...size, title: 'Kelp' },
+		size,
 	];
 	const rows = typed.map((cells, place) => ({ id: `r${place}`, order: place, typed: cells }));
 	const results = rows.map((row) => judgeRow(row, settings));
@@ -28,7 +29,7 @@ test('the print list as CSV: exact lengths, what each paper comes to, and what i
 	const filled = data.map((record) => Object.fromEntries(Object.entries(record).filter(([, cell]) => cell !== '')));
 	expect(filled).toEqual([
 		{
-			...{ kind: 'print', paper: 'Rag', number: '1', title: "'=Ebb", 'way up': 'landscape' },
+			...{ kind: 'print', paper: 'Rag', print: '1 =Ebb', number: '1', title: "'=Ebb", 'way up': 'landscape' },
 			...{ 'picture width (mm)': '300', 'picture height (mm)': '200.3' },
 			...{ 'paper width (mm)': '483', 'paper height (mm)': '329' },
 			...{ 'margin left (mm)': '91.5', 'margin top (mm)': '64.35', 'margin right (mm)': '91.5' },
@@ -39,7 +40,7 @@ test('the print list as CSV: exact lengths, what each paper comes to, and what i
 			...{ cost: '42.00', note: '329 × 483 mm' },
 		},
 		{
-			...{ kind: 'print', paper: 'Roll', title: 'Slip', 'way up': 'landscape' },
+			...{ kind: 'print', paper: 'Roll', print: 'Slip', title: 'Slip', 'way up': 'landscape' },
 			...{ 'picture width (mm)': '300', 'picture height (mm)': '200.3' },
 			...{ 'paper width (mm)': '306', 'paper height (mm)': '432' },
 			...{ 'margin left (mm)': '3', 'margin top (mm)': '115.85', 'margin right (mm)': '3' },
@@ -49,6 +50,7 @@ test('the print list as CSV: exact lengths, what each paper comes to, and what i
 			...{ kind: 'paper', paper: 'Roll', copies: '1', proofs: '1', 'roll (m)': '0.612', 'in stock': '0.000' },
 			...{ packs: '1', note: '432 mm' },
 		},
-		{ kind: 'not printed', title: 'Kelp', note: 'It has no paper yet.' },
+		{ kind: 'not printed', print: 'Kelp', title: 'Kelp', note: 'It has no paper yet.' },
+		{ kind: 'not printed', print: 'Row 4', note: 'It has no paper yet.' },
 	]);
 });

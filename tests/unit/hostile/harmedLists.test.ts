@@ -5,7 +5,7 @@ import { on } from '../app/edits.ts';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { importFile } from '../../../src/app/importFile.ts';
-import { nameOfPrint } from '../../../src/ui/findings/nameOfPrint.ts';
+import { nameOfPrint } from '../../../src/core/show/nameOfPrint.ts';
 import { encode, encodings } from '../files/encode.ts';
 
 const list = [

@@ -4,7 +4,7 @@ import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { importReviewed, importText } from '../../../src/app/importFile.ts';
 import type { FileReport } from '../../../src/core/imports/fileReports.ts';
-import { nameOfPrint } from '../../../src/ui/findings/nameOfPrint.ts';
+import { nameOfPrint } from '../../../src/core/show/nameOfPrint.ts';
 import { cellViews } from '../../../src/ui/grid/cellView.ts';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import { equalEditions, equalIds, largeCells, manyCells, manyColumns } from './largeLists.ts';

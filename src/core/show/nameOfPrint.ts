@@ -1,5 +1,5 @@
-import { shownText } from '../../core/values/shownText.ts';
-import type { Row } from '../../core/show/row.ts';
+import { shownText } from '../values/shownText.ts';
+import type { Row } from './row.ts';
 
 /**
  * What a print is called in lists and sentences: its number and title, else its place in the show.
