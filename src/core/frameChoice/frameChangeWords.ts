@@ -5,6 +5,21 @@ import type { CellTexts, Row } from '../show/row.ts';
 import { shownText } from '../values/shownText.ts';
 import type { FramedPrint } from './giveFrames.ts';
 
+/**
+ * How many prints get a frame, and what becomes of their pictures.
+ * @param given how many get one, at least 1
+ * @param of how many there are without one
+ * @param difference by how much the long sides of their pictures change in all
+ */
+export function givenWords(given: number, of: number, difference: string): string {
+	const isOne = given === 1;
+	const prints = of === 1 ? 'The print' : given === of ? `All ${of} prints` : `${given} of ${of} prints`;
+	const sides = isOne
+		? `long side of its picture changes by ${difference}`
+		: `long sides of their pictures change by ${difference} in all`;
+	return `${prints} ${isOne ? 'gets' : 'get'} a frame. The ${sides}.`;
+}
+
 /** What a frame changes of a print besides its frame and its mount, in words. */
 export function frameChangeWords({ before, after, change }: FramedPrint, row: Row, scale: Scale): string {
 	const words = [pictureWords(before, after, scale), borderWords(before, after, scale), cellWords(change, row)];

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { frameChangeWords, noFrameWords } from '../../../../src/core/frameChoice/frameChangeWords.ts';
+import { frameChangeWords, givenWords, noFrameWords } from '../../../../src/core/frameChoice/frameChangeWords.ts';
 import { giveFrames } from '../../../../src/core/frameChoice/giveFrames.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
@@ -32,3 +32,10 @@ test.each<[Typed, object, string]>([
 	[{ 'picture width': '600', mount: '500 x 400', shape: '3:2' }, {}, 'Its checks come first: it can’t be cut yet.'],
 	[{ shape: '3:2' }, { frames: [{ ...frame, count: 0 }] }, 'No frame is left for it.'],
 ])('%o in %o', (typed, show, said) => expect(words(typed, show)).toBe(said));
+
+test.each([
+	[1, 1, 'The print gets a frame. The long side of its picture changes by 3 mm.'],
+	[1, 4, '1 of 4 prints gets a frame. The long side of its picture changes by 3 mm.'],
+	[3, 4, '3 of 4 prints get a frame. The long sides of their pictures change by 3 mm in all.'],
+	[4, 4, 'All 4 prints get a frame. The long sides of their pictures change by 3 mm in all.'],
+])('%i of %i get a frame: %s', (given, of, sentence) => expect(givenWords(given, of, '3 mm')).toBe(sentence));
