@@ -89,11 +89,12 @@ export interface Needs {
 	readonly borders: number;
 }
 
-/** How many mount sizes and borders the rows need that come out. */
+/** How many mount sizes and borders the rows need that come out; none for a row without copies. */
 export function needsOf(results: readonly WorkedRow[]): Needs {
 	const sizes = new Set<string>();
 	const borders = new Set<Length>();
-	for (const { solved } of results) {
+	for (const { solved, copies } of results) {
+		if (copies === 0) continue;
 		const { mountWidth, mountHeight, side, top, bottom } = solved;
 		if (mountWidth !== undefined && mountHeight !== undefined)
 			sizes.add([mountWidth, mountHeight].sort((a, b) => a - b).join());

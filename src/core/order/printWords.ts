@@ -49,5 +49,7 @@ export function leftOutWords(reason: NotPrinted['reason'], result: RowResult | u
 			return 'It has no paper yet.';
 		case 'no-copies':
 			return 'Its number of copies is 0.';
+		case 'untyped':
+			return 'Nothing is typed in it yet.';
 	}
 }

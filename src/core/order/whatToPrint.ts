@@ -2,7 +2,7 @@ import type { Finding } from '../findings/finding.ts';
 import type { RowResult } from '../findings/rowResult.ts';
 import type { Settings } from '../settings/settings.ts';
 import { asTyped } from '../show/asTyped.ts';
-import { isBlankRow } from '../show/blankRow.ts';
+import { isBlankRow, isUntyped } from '../show/blankRow.ts';
 import type { Row, RowId } from '../show/row.ts';
 import { countedRows, type LeftOutOfOrder } from './countedRows.ts';
 import { type GetLine, lineOf } from './getLine.ts';
@@ -25,7 +25,7 @@ export interface NotPrinted {
 	/** Place of the row in the show, from 1. */
 	readonly row: number;
 	readonly rowId: RowId;
-	readonly reason: LeftOutOfOrder['reason'] | 'no-paper' | 'no-copies';
+	readonly reason: LeftOutOfOrder['reason'] | 'no-paper' | 'no-copies' | 'untyped';
 }
 
 /** What goes to the printer. */
@@ -51,7 +51,8 @@ export function whatToPrint(rows: readonly Row[], results: readonly RowResult[],
 	const others = rows.flatMap((row, place): readonly NotPrinted[] => {
 		const of = { row: place + 1, rowId: row.id };
 		if (counted.has(place)) return printed.has(place) ? [] : [{ ...of, reason: reasonOf(counted.get(place)!) }];
-		return results[place]?.copies === 0 && !isBlankRow(row) ? [{ ...of, reason: 'no-copies' }] : [];
+		if (results[place]?.copies !== 0 || isBlankRow(row)) return [];
+		return [{ ...of, reason: isUntyped(row) ? 'untyped' : 'no-copies' }];
 	});
 	return { papers, leftOut: [...leftOut, ...others].sort((a, b) => a.row - b.row) };
 }

@@ -64,6 +64,13 @@ test('mount sizes count either way round, borders all together', () => {
 	expect(needsOf(shown('picture 300 x 200, mount fit').results)).toEqual({ mountSizes: 1, borders: 2 });
 });
 
+test('a row without copies needs no mount: its copies are 0, or nothing is typed in it', () => {
+	const untyped = judgeRow({ id: 'r', order: 0, typed: {}, extra: { crate: '7' } }, settings);
+	const none = shown('shape 3:2, copies 0').results;
+	expect(needsOf([untyped, ...none])).toEqual({ mountSizes: 0, borders: 0 });
+	expect(needsOf(shown('shape 3:2').results).mountSizes).toBe(1);
+});
+
 test('the same number of a title in other figures or letters is another print only in another series', () => {
 	const codes = (first: string, second: string) => {
 		const { rows, results } = shown(

@@ -101,6 +101,14 @@ test('prints that are left out are named with the reason, blank rows are not', (
 	expect(words.slice(1, 3)).toEqual(['It has no paper yet.', 'Its number of copies is 0.']);
 });
 
+test('a row that only has columns of another program says that nothing is typed in it', () => {
+	const { settings } = readSettings({});
+	const rows = [{ id: 'r', order: 0, typed: {}, extra: { crate: '7' } }];
+	const results = rows.map((row) => judgeRow(row, settings));
+	const { leftOut } = whatToPrint(rows, results, settings);
+	expect(leftOut.map(({ reason }) => leftOutWords(reason, results[0]))).toEqual(['Nothing is typed in it yet.']);
+});
+
 test('what the paper makes of a picture is said beside it', () => {
 	const { papers: printed } = listOf([{ shape: '3:2', paper: 'A5' }]);
 	expect(printed[0]!.pictures[0]!.findings.map(({ code }) => code)).toEqual(['paper-bounds']);
