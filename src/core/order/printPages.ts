@@ -9,7 +9,7 @@ export const printPageMm = { head: 18, pictures: 40, note: 10 } as const;
 /** How many pictures stand beside each other. */
 const picturesInLine = 2;
 
-/** A print that is not printed, and why. */
+/** What is said of a print over the width of the page: why it is not printed, or what else there is to look at. */
 export interface PageNote {
 	readonly name: string;
 	readonly words: string;
@@ -18,14 +18,19 @@ export interface PageNote {
 /** What stands over a part of a page: a paper; undefined over the prints that are not printed. */
 export type PrintPageHead = PaperToPrint | undefined;
 
-/** What stands under it: a line of pictures, or a print that is not printed. */
+/** What stands under it: a line of pictures, or what is said of a print. */
 export type PrintPageItem =
 	{ readonly pictures: readonly PictureToPrint[] } | { readonly pictures: undefined; readonly note: PageNote };
 
-/** The print list on pages: by paper, then what is not printed. */
+/**
+ * The print list on pages: by paper, then what is not printed. Beside a picture there is room for one finding; the others
+ * stand under its line.
+ * @param nameOf what a print is called, by the place of its row, from 0
+ */
 export function printPages(
 	printed: readonly PaperToPrint[],
 	notes: readonly PageNote[],
+	nameOf: (place: number) => string,
 	paper: Paper,
 ): readonly (readonly PagePart<PrintPageHead, PrintPageItem>[])[] {
 	const { margin, head, foot } = paperRoom;
@@ -33,15 +38,19 @@ export function printPages(
 	const sections = printed.map((each) => ({
 		head: each as PrintPageHead,
 		headMm: printPageMm.head,
-		items: onPages(each.pictures, picturesInLine).map((pictures) => ({
-			item: { pictures } as PrintPageItem,
-			mm: printPageMm.pictures,
-		})),
+		items: onPages(each.pictures, picturesInLine).flatMap((pictures) => [
+			{ item: { pictures } as PrintPageItem, mm: printPageMm.pictures },
+			...pictures.flatMap(({ place, findings }) =>
+				findings.slice(1).map(({ message }) => noteItem({ name: nameOf(place), words: message })),
+			),
+		]),
 	}));
 	const others = {
 		head: undefined,
 		headMm: printPageMm.head,
-		items: notes.map((note) => ({ item: { pictures: undefined, note } as PrintPageItem, mm: printPageMm.note })),
+		items: notes.map(noteItem),
 	};
 	return fillPages([...sections, others], room);
 }
+
+const noteItem = (note: PageNote) => ({ item: { pictures: undefined, note } as PrintPageItem, mm: printPageMm.note });

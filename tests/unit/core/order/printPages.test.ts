@@ -1,0 +1,21 @@
+import { expect, test } from 'vitest';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
+import { printPages } from '../../../../src/core/order/printPages.ts';
+import { whatToPrint } from '../../../../src/core/order/whatToPrint.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+
+test('of a picture with several findings the first stands beside it, the others under its line by its name', () => {
+	const { settings } = readSettings({});
+	const rows = [0, 1].map((order) => ({ id: `r${order}`, order, typed: { shape: '3:2', paper: 'A5' } }));
+	const results = rows.map((row) => judgeRow(row, settings));
+	const [paper] = whatToPrint(rows, results, settings).papers;
+	const [first, last] = paper!.pictures;
+	const [finding] = first!.findings;
+	const pictures = [{ ...first!, findings: [finding!, { ...finding!, message: 'Its margin is narrow.' }] }, last!];
+	const note = { name: 'Row 3', words: 'It has no paper yet.' };
+	const pages = printPages([{ ...paper!, pictures }], [note], (place) => `Row ${place + 1}`, 'A4');
+	const said = pages
+		.flat()
+		.flatMap(({ items }) => items.map((item) => (item.pictures ? item.pictures.length : item.note)));
+	expect(said).toEqual([2, { name: 'Row 1', words: 'Its margin is narrow.' }, note]);
+});
