@@ -36,7 +36,9 @@ test('the print list says what goes on each paper and where, what is not printed
 		await page.getByRole('button', { name: 'Save as CSV' }).tap();
 		const file = await given;
 		expect(file.suggestedFilename()).toBe(`${paperShow} print list.csv`);
-		expect(await readFile(await file.path(), 'utf8')).toMatch(/^kind,paper,number,title,way up,picture width \(mm\),/);
+		expect(await readFile(await file.path(), 'utf8')).toMatch(
+			/^kind,paper,print,number,title,way up,picture width \(mm\),/,
+		);
 
 		await page.getByRole('button', { name: '5 Slip' }).tap();
 		await page.getByRole('grid').waitFor();

@@ -81,3 +81,12 @@ test('by touch: too few frames are found at the print, and all of it is applied 
 		for (const place of [0, 1, 2]) rows.push(await seenIn(page, place, 'frame', 'mount'));
 		expect(rows.filter(([frame]) => frame === 'Ash typed')).toEqual([['Ash typed', 'frame typed']]);
 	}));
+
+test('a show of blank rows alone has no prints yet', () =>
+	play(async (page) => {
+		await page.getByRole('button', { name: 'Start typing' }).click();
+		await page.goto(`${page.url().split('#')[0]}#frames`);
+		await page.getByRole('heading', { name: 'A frame for every print' }).waitFor();
+		const choice = page.getByRole('region', { name: 'Choice of frames' });
+		expect(await choice.innerText()).toBe('There are no prints yet.');
+	}));
