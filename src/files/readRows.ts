@@ -149,6 +149,8 @@ export function readCellsOfRow(
 		if (headerUnit === 'm' || headerUnit === 'ft') typed[name] = `${text.trim()} ${headerUnit}`;
 		else units[name] = headerUnit;
 	};
+	// A file with print ids or results was written here: what a cell of it says stands as it was typed.
+	const isWrittenHere = headers.some(({ kind, name }) => kind === 'result' || name === 'print id');
 	const named = new Set(headers.flatMap((header) => (header.kind === 'typed' ? [header.name] : [])));
 	headers.forEach((header, at) => {
 		const cell = cells[at] ?? '';
@@ -157,7 +159,7 @@ export function readCellsOfRow(
 		if (header.kind === 'units' && cell.trim() !== '' && unitOfRow === undefined) extra.push([header.name, cell]);
 		if (header.kind !== 'typed' || cell.trim() === '') return;
 		if (header.name === 'print id' && isMadeId(cell)) return;
-		const among = sizesAmongWords(header, cell, sizes);
+		const among = isWrittenHere ? undefined : sizesAmongWords(header, cell, sizes);
 		if (among === undefined) return type(header.name, header.isHeightFirst ? widthFirst(cell) : cell, header.unit);
 		for (const [name, size] of among)
 			if (name === header.name || (!named.has(name) && typed[name] === undefined)) type(name, size, header.unit);

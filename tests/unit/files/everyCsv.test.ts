@@ -480,6 +480,11 @@ describe('fuzzed files', () => {
 			{ hasIds: true },
 		);
 	};
+	test('a size among other signs that was typed here stays as it was typed', () => {
+		const row: Row = { id: 'p234567892', order: 1, typed: { title: 'Pier', mount: ':0X0', paper: 'about 40 x 30' } };
+		expect(read(writeTyped([row])).rows[0]!.typed).toEqual(row.typed);
+	});
+
 	test('what is written is read as it was, and written the same again', () =>
 		fc.assert(
 			fc.property(fc.array(anyRow, { minLength: 1, maxLength: 6 }), (cells) => {
