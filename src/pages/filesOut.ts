@@ -45,7 +45,7 @@ export class FilesOut {
 	/** What is to be got for the open show, as CSV. */
 	async getList(toGet: ToGet): Promise<void> {
 		const { session } = this.#shelf;
-		await this.#give('The list', () => giveToGet(session, toGet));
+		await this.#give('The to-get list', () => giveToGet(session, toGet));
 	}
 
 	/** The print list of the open show, as CSV. */

@@ -31,8 +31,8 @@ export const settingGroups: readonly SettingGroup[] = [
 	{
 		heading: 'Mount and borders',
 		fields: [
-			field('mountSize', 'Mount size', 'A size, a name from the list below, or frame: what the show’s frame takes'),
-			field('border', 'Border', 'Smallest border you’d like'),
+			field('mountSize', 'Mount size', 'A size, a name from the list below, or frame: the size that fits the show’s frame'),
+			field('border', 'Border', 'Sides and top are at least this, where there is room'),
 			field('leastBorder', 'Smallest border', 'Warn below this'),
 			field('bottomWeight', 'Bottom weight', 'A share (10 %), a length (6 mm), none, or optical centre'),
 		],
@@ -41,7 +41,7 @@ export const settingGroups: readonly SettingGroup[] = [
 		heading: 'Window and picture',
 		fields: [
 			field('overlap', 'Overlap', 'How far the mount covers the picture, each side'),
-			field('reveal', 'Reveal', 'Paper left showing round the picture, each side; takes the place of the overlap'),
+			field('reveal', 'Reveal', 'Paper left showing round the picture, each side; replaces the overlap'),
 			field('innerBlankSmaller', 'Inner blank smaller by', 'Each side'),
 		],
 	},
@@ -56,7 +56,7 @@ export const settingGroups: readonly SettingGroup[] = [
 	{
 		heading: 'In the frame',
 		fields: [
-			field('frame', 'Frame of the show', 'For prints that name none; blank: the first below that takes the mount'),
+			field('frame', 'Frame of the show', 'For prints that name none; blank: the first below that fits the mount'),
 			field('frameClearance', 'Clearance', 'How much larger a rebate is than what goes in, both sides together'),
 			field('saw', 'Saw cut', 'What each leg of a frame loses to the saw'),
 			field('pointsRoom', 'Room for points', 'What must be left of the rebate’s depth behind the backing'),

@@ -23,7 +23,7 @@ export const frameFields: readonly RecordField[] = [
 	{ key: 'clearance', label: 'Clearance' },
 	{ key: 'depth', label: 'Rebate depth' },
 	{ key: 'lip', label: 'Lip' },
-	{ key: 'moulding', label: 'Width of the face' },
+	{ key: 'moulding', label: 'Face width' },
 	{ key: 'weight', label: 'Weight of a metre, kg', isPlain: true },
 	{ key: 'price', label: 'Price', isPrice: true },
 	{ key: 'count', label: 'In stock', isPlain: true },

@@ -25,7 +25,7 @@ const settingsOf = (overlapMm: number) =>
 initSync({ module: await readFile(createRequire(import.meta.url).resolve('@ironcalc/wasm/wasm_bg.wasm')) });
 const model = new Model('bench', 'en', 'UTC', 'en');
 
-/** The show's settings stand in column N: mount width and height, overlap, bottom weight, ruler, tolerance, least border. */
+/** The show's settings stand in column N: mount width and height, overlap, bottom weight, ruler, tolerance, smallest border. */
 const [width, height, overlap, weight, ruler, tolerance, least] = ['N1', 'N2', 'N3', 'N4', 'N5', 'N6', 'N7'].map(
 	(cell) => `$${cell[0]}$${cell[1]}`,
 );

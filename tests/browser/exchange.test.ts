@@ -371,7 +371,7 @@ test('files are dropped and pasted wherever one is; a text, a picture, a folder 
 
 		// What its columns hold is said anew: undone, it was never there.
 		await send(page, 'drop', { files: { 'mole.csv': 'title,Kiste\nMole,45\n' } });
-		await button(page, 'Say what its columns hold').click();
+		await button(page, 'Match columns').click();
 		await page.getByRole('combobox', { name: 'Kiste' }).selectOption('picture height');
 		await button(page, 'Import rows').click();
 		await page.getByText('1 row added').waitFor();

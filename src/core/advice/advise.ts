@@ -117,7 +117,7 @@ function draftsOf(row: Row, cells: Cells, settings: Settings): readonly Draft[] 
 			change: { ...free, ...mount, ...keptBorder(row, cells), ...shapeText },
 			mustBeEven: false,
 			message: ({ solved }) =>
-				`Print it at ${say.picture(solved)}, the largest with no border under the one asked: ${say.borders(solved)}.`,
+				`Print it at ${say.picture(solved)}, the largest that keeps your border: ${say.borders(solved)}.`,
 		});
 	const cropped = croppedPicture(
 		row,
@@ -154,7 +154,7 @@ function draftsOf(row: Row, cells: Cells, settings: Settings): readonly Draft[] 
 
 function sayer(scale: Scale) {
 	const size = (width: Length | undefined, height: Length | undefined) =>
-		width === undefined || height === undefined ? 'an open size' : formatSize(width, height, scale);
+		width === undefined || height === undefined ? 'an unknown size' : formatSize(width, height, scale);
 	const figure = (value: Length | undefined) => (value === undefined ? '–' : formatLength(value, scale));
 	return {
 		picture: ({ pictureWidth, pictureHeight }: RowResult['solved']) => size(pictureWidth, pictureHeight),

@@ -18,9 +18,9 @@ export function testCutWords(thickness: Length | undefined, { slipBoard }: Bench
 	const limit =
 		slipBoard === undefined || thickness === undefined
 			? ''
-			: ` It never goes ${formatWithUnit(plus(thickness, slipBoard), scale)} deep: there the strip ends.`;
+			: ` Never set it to ${formatWithUnit(plus(thickness, slipBoard), scale)}: that cuts through the strip.`;
 	return [
 		`Lay ${slip} under the mount. Set the blade to come through ${board} and mark the strip no more than a hair.${limit}`,
-		`Make one cut in an offcut: its edge should be clean. Move the strip a little before each cut, or an old groove leads the blade. ${measure}`,
+		`Make one cut in an offcut: its edge should be clean. Move the strip a little before each cut, or the blade follows the old groove. ${measure}`,
 	];
 }

@@ -37,7 +37,7 @@ export function safetySentences({
 		? 'The app is installed.'
 		: isPassingTab
 			? `${passingTab} To move shows there, save a backup here and open it there.`
-			: 'The app is not installed: installed, or on the home screen, it is kept for longer.';
+			: 'The app is not installed. Install it, or add it to the home screen, and your shows are kept for longer.';
 	return [copySentence(copiedOn, copied, changesSince), kept, installed];
 }
 

@@ -16,7 +16,7 @@ export const deletedElsewhere = (name: string): string =>
 
 /** Where a print was deleted in another tab while a cell of it was typed into here. @param text what was typed */
 export const typedIntoDeleted = (text: string): string =>
-	`The print you were typing in was deleted in another tab. Not kept: “${text}”.`;
+	`The print you were typing in was deleted in another tab. Not saved: “${text}”.`;
 
 /** A name that no other show has: `Spring`, `Spring (2)`. */
 export function freeName(wanted: string, taken: readonly string[]): string {

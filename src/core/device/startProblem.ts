@@ -3,7 +3,7 @@ const still = 'What you have saved is still on this device.';
 
 /** A sentence for a part of the app that did not come, or came as something else. */
 export const partMissing = (part: string): string =>
-	`A part of Evenhang has not arrived (${part}). Check the connection, then load the page again. ${still}`;
+	`A part of Evenhang could not be loaded (${part}). Check the connection, then load the page again. ${still}`;
 
 /** A sentence for an error of the app's own. @param error as the browser puts it; empty where it says nothing */
 export const hasStopped = (error: string): string =>

@@ -6,14 +6,14 @@ export function notKept(name: string): string {
 	const still = 'What you type stays here until you close the page, and the app keeps trying to save it.';
 	switch (name) {
 		case 'QuotaExceededError':
-			return `There is no room left on this device to keep the show. ${still} Save the show as a file, or make room.`;
+			return `There is no room left on this device to save the show. ${still} Save the show as a file, or make room.`;
 		case 'VersionError':
 			return 'Another tab has opened a newer version of this app. Save the show as a file, then load this page again.';
 		case 'SecurityError':
 		case 'NotSupportedError':
 			return 'Not saved: this browser lets the page store nothing, as in a private window. Save the show as a file before you close the page.';
 		default:
-			return `The show could not be kept on this device (${name}). ${still} Save the show as a file.`;
+			return `The show could not be saved on this device (${name}). ${still} Save the show as a file.`;
 	}
 }
 
@@ -25,7 +25,7 @@ export function notDone(name: string): string {
 		case 'VersionError':
 			return 'Another tab has opened a newer version of this app: nothing has changed. Load this page again.';
 		case 'ShowMissing':
-			return 'This show is no longer on this device: another tab has let go of it.';
+			return 'This show is no longer on this device. Another tab deleted it.';
 		default:
 			return `This device could not do that (${name}): nothing has changed. Try it again, or load the page again.`;
 	}
@@ -49,4 +49,4 @@ export const recordsPutAside = (count: number): string =>
 
 /** One sentence for an opening that waits for other tabs. */
 export const otherTabsInTheWay =
-	'Close this app in all other tabs: it is waiting to bring the kept show to its newer form.';
+	'Close this app in all other tabs. It is waiting to update your saved shows.';

@@ -1,10 +1,12 @@
+import type { Code } from '../findings/figures.ts';
+import { titles } from '../findings/words/titles.ts';
 import type { Filter } from './filterRows.ts';
 import type { Sort } from './sortRows.ts';
 import { sortWords } from './sortWords.ts';
 
 /** Why rows cannot be moved while they are sorted. */
 export const cannotMoveSorted = (column: string | undefined): string =>
-	`The prints are sorted by ${column ?? 'a column'}, so none can be moved. Put them in their own order first.`;
+	`The prints are sorted by ${column ?? 'a column'}, so they can’t be moved. Choose Hanging order first.`;
 
 /**
  * What is seen of a show, in a sentence: "12 of 30 prints, sorted by title".
@@ -26,8 +28,8 @@ export function askedOf({ words, check, mount, board, maker, cut }: Filter): rea
 const levelWords: Readonly<Record<string, string>> = {
 	stop: 'can’t be cut yet',
 	look: 'to check',
-	note: 'to note',
-	none: 'nothing said',
+	note: 'notes',
+	none: 'nothing to check',
 };
 
-const checkWords = (check: string): string => levelWords[check] ?? check.replaceAll('-', ' ');
+const checkWords = (check: string): string => levelWords[check] ?? titles[check as Code] ?? '';

@@ -29,9 +29,9 @@ export function saidOfPaste(label: string, plan: CellPlan, unread: number, leftO
 	const parts = [
 		`${counted(typed, 'cell')} typed`,
 		plan.added.length > 0 && `${counted(plan.added.length, 'print')} added`,
-		plan.skipped > 0 && `${counted(plan.skipped, 'cell')} passed over, which can only be worked out`,
+		plan.skipped > 0 && `${counted(plan.skipped, 'cell')} skipped, as they are always worked out`,
 		plan.outside > 0 && `${counted(plan.outside, 'cell')} left out, past the last column`,
-		leftOut > 0 && `only in the prints that are seen (${counted(leftOut, 'print')} left out)`,
+		leftOut > 0 && `only in the prints shown (${counted(leftOut, 'print')} left out)`,
 		unread > 0 && `${counted(unread, 'cell')} not understood, kept as pasted`,
 	];
 	return `${label}: ${parts.filter((part) => part !== false).join(', ')}`;

@@ -8,4 +8,4 @@ export const saidOfRedone = (label: string): string => `Redone: ${lower(label)}`
 
 /** What is heard when a mend was applied. @param gravest the gravest finding that is left; nothing where there is none */
 export const saidOfMend = (label: string, gravest: string): string =>
-	`Done: ${lower(label)}. ${gravest === '' ? 'No more findings for this print.' : gravest}`;
+	`Done: ${lower(label)}. ${gravest === '' ? 'Nothing more to check on this print.' : gravest}`;

@@ -78,7 +78,7 @@ export function rowsImported(counts: RowCounts, notes: readonly string[]): FileR
 		leftOut > 0 ? `${rows(leftOut)} of the file ${leftOut === 1 ? 'is' : 'are'} not here, as chosen.` : '',
 		read === 0 ? 'The file has column names, but no rows.' : '',
 		unread.length > 0
-			? `${unread.length === 1 ? '1 cell' : `${unread.length} cells`} could not be read; each stays as typed, and marked.`
+			? `${unread.length === 1 ? '1 cell' : `${unread.length} cells`} not understood, kept as typed and marked.`
 			: '',
 		unknownColumns(unknown),
 		differing > 0
@@ -101,7 +101,7 @@ const mostNotes = 200;
 
 const notesInWords = (notes: readonly string[]): readonly string[] => [
 	...notes.slice(0, mostNotes).map(asSentence),
-	...(notes.length > mostNotes ? [`And ${notes.length - mostNotes} more notes of this kind.`] : []),
+	...(notes.length > mostNotes ? [notes.length - mostNotes === 1 ? 'And 1 more note like these.' : `And ${notes.length - mostNotes} more notes like these.`] : []),
 ];
 
 function unknownColumns(names: readonly string[]): string {
@@ -117,7 +117,7 @@ function unknownColumns(names: readonly string[]): string {
 export const rowsWaiting = (read: number): FileReport => ({
 	title: `${rows(read)} read`,
 	isProblem: false,
-	sentences: ['Nothing here has changed yet: they come in once you have said what becomes of the cuts that were made.'],
+	sentences: ['Nothing has changed yet. First decide about the cuts already made.'],
 });
 
 /** After a file whose import was not done when another show was opened. */
@@ -134,7 +134,7 @@ export const columnsMatched = (changed: number): FileReport => ({
 	sentences: [
 		changed === 0
 			? 'Nothing here has changed: what is typed stays, and the kept columns stay beside it.'
-			: `${rows(changed)} changed. What was typed stayed. Undo takes it back.`,
+			: `${rows(changed)} changed. What was typed stayed. Undo reverses it.`,
 	],
 });
 
@@ -166,7 +166,7 @@ export const settingsApplied: FileReport = {
  * @param problem why the others were not; undefined where all were
  */
 export const restored = (names: readonly string[], problem?: string): FileReport => ({
-	title: names.length === 1 ? '1 show put back' : `${names.length} shows put back`,
+	title: names.length === 1 ? '1 show restored' : `${names.length} shows restored`,
 	isProblem: problem !== undefined,
 	sentences: [
 		...(names.length > 0 ? [`In the list of shows: ${names.map((name) => `“${name}”`).join(', ')}.`] : []),
@@ -185,7 +185,7 @@ export const showOpened = (name: string, read: number, isInPlace: boolean): File
 	title: `“${name}” opened`,
 	isProblem: false,
 	sentences: [
-		isInPlace ? `${rows(read)}, in the place of the show that was here. Undo brings that one back.` : `${rows(read)}.`,
+		`${read === 1 ? '1 print' : `${read} prints`}.${isInPlace ? ' It replaced the show that was here. Undo brings that one back.' : ''}`,
 	],
 });
 

@@ -9,4 +9,4 @@ export const questionFirst = 'a question about cuts is open; answer it, and impo
 
 /** Where other files came with the one that is imported. */
 export const oneAtATime = (more: number): string =>
-	`${more === 1 ? 'The other file was' : `The ${more} other files were`} not looked at: one comes in at a time.`;
+	`${more === 1 ? 'The other file was' : `The ${more} other files were`} not imported. Import one file at a time.`;

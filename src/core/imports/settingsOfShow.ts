@@ -9,7 +9,7 @@ import { type SettingsOfRows, settingsOfRows } from './settingsOfRows.ts';
 /** The settings of which it is only said that they differ; `settingsOfRows` says the others with their values. */
 const others = [
 	{ key: 'sizes', read: 'sizes', label: 'sizes by name' },
-	{ key: 'leastBorder', read: 'leastBorder', label: 'least border' },
+	{ key: 'leastBorder', read: 'leastBorder', label: 'smallest border' },
 	{ key: 'unevenTolerance', read: 'unevenTolerancePercent', label: 'uneven borders' },
 	{ key: 'cuttingTolerance', read: 'cuttingTolerance', label: 'cutting tolerance' },
 	{ key: 'hingeMargin', read: 'hingeMargin', label: 'hinge margin' },
@@ -33,7 +33,7 @@ const others = [
 	{ key: 'papers', read: 'papers', label: 'papers' },
 	{ key: 'proofs', read: 'proofs', label: 'proofs' },
 	{ key: 'pointsRoom', read: 'pointsRoom', label: 'room for points' },
-	{ key: 'leastSpacer', read: 'leastSpacer', label: 'least spacer' },
+	{ key: 'leastSpacer', read: 'leastSpacer', label: 'smallest spacer' },
 	{ key: 'bench', read: 'bench', label: 'bench' },
 ] as const satisfies readonly { key: string; read: keyof Settings; label: string }[];
 
@@ -51,7 +51,7 @@ export function settingsOfShow(stated: string, here: TypedSettings, there: Typed
 	if (differing.length === 0) return ofRows;
 	const names = listed(differing.map(({ label }) => label));
 	return {
-		sentence: `${ofRows ? `${ofRows.sentence} ` : ''}The file is not the same in these settings: ${names}.`,
+		sentence: `${ofRows ? `${ofRows.sentence} ` : ''}These settings differ in the file: ${names}.`,
 		change: { ...ofRows?.change, ...Object.fromEntries(differing.map(({ key }) => [key, there[key]])) },
 	};
 }
@@ -68,7 +68,7 @@ export function leftOfShow(here: Omit<Show, 'id'>, there: Omit<Show, 'id'>): rea
 		...(done.length === 0
 			? []
 			: [
-					`What is done is not the same in the file: ${listed(done)} on one side only, or otherwise. What is done here stays; to have that of the file, open it as a show of its own.`,
+					`Work done differs in the file: ${listed(done)}. Yours stays. To have the file’s, open it as a show of its own.`,
 				]),
 	];
 }

@@ -63,7 +63,7 @@ export function differenceGroups({ rows, isComplete, base }: Merge): readonly Di
 		},
 		{ title: 'New in the file', about: 'They are added unless you leave them out.', rows: alone('added') },
 		{
-			title: 'Perhaps no new prints',
+			title: 'Perhaps not new',
 			about: 'Duplicates and totals. They are left out unless you add them.',
 			rows: parted(rows, 'in doubt'),
 		},
@@ -96,7 +96,7 @@ const asideKinds: Readonly<Record<AsideLine['kind'], (what: string, isOne: boole
 	letters: (what, isOne) => `${what} ${isOne ? 'has' : 'have'} lost letters on the way.`,
 	lines: (what, isOne) => `${what} ${isOne ? 'has' : 'have'} lost line breaks on the way.`,
 	error: (what, isOne) => `${what} ${isOne ? 'shows' : 'show'} only an error of the spreadsheet.`,
-	numbering: (what) => `${what} only count the lines of the file, in its order.`,
+	numbering: (what, isOne) => `${what} only ${isOne ? 'counts' : 'count'} the lines of the file, in order.`,
 	'new column': (what, isOne) => `${what} ${isOne ? 'comes' : 'come'} with a column that is not here yet.`,
 	'print id': (what, isOne) =>
 		`${what} ${isOne ? 'is' : 'are'} not the one${isOne ? '' : 's'} here. The ${isOne ? 'print was' : 'prints were'} found by what else the file says.`,

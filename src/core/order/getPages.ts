@@ -72,7 +72,7 @@ export function getPages(
 		totalWords(toGet, settings.currency),
 		words([...(withoutPrice ? [withoutPrice] : []), ...shareWords(toGet, settings.currency)]),
 	);
-	const missing = section('Not to be had', words(notGotSentences(toGet, nameOf, settings)));
+	const missing = section('Cannot be got', words(notGotSentences(toGet, nameOf, settings)));
 	const others = section('Left out', words(leftOut.map((each) => `${each.name}: ${each.words}`)));
 	const all = [...ofKinds, ...sawn, ...(toGet.lines.length > 0 ? [withHead(sums)] : []), missing, others];
 	return fillPages(all, room);

@@ -28,7 +28,7 @@ export const totalWords = (toGet: ToGet, currency: Currency | undefined): string
 
 /** What the sum leaves out, or what is missing for one; undefined where it is whole. */
 export function withoutPriceWords(toGet: ToGet): string | undefined {
-	if (!isPriced(toGet)) return 'Type prices in the settings, and what each maker pays is worked out here.';
+	if (!isPriced(toGet)) return 'Type prices in the settings to see what each maker pays.';
 	const names = [...new Set(toGet.unpriced.map(({ name }) => name))];
 	return names.length === 0 ? undefined : `Not in the total, because they have no price: ${listed(names)}.`;
 }
@@ -54,7 +54,7 @@ export const notGotSentences = (
 				const rows = alike.flatMap((each) => (each.blank.row > 0 ? [each.blank.row - 1] : []));
 				const whose = rows.length > 0 ? ` for ${listed([...new Set(rows)].map(nameOf))}` : '';
 				const what = board === '' ? 'board' : `“${board}”`;
-				return `No ${what} in the settings gives ${formatSize(blank.width, blank.height, scale)}${whose}.`;
+				return `No ${what} in the settings is large enough for ${formatSize(blank.width, blank.height, scale)}${whose}.`;
 			},
 		),
 		...tooLong.map(
@@ -63,19 +63,19 @@ export const notGotSentences = (
 		),
 		...unmeasured.map(
 			({ frame, row }) =>
-				`“${frame}” needs the width of its moulding and its lip before sticks are planned for ${nameOf(row - 1)}.`,
+				`“${frame}” needs its face width and lip in the settings before sticks are planned for ${nameOf(row - 1)}.`,
 		),
 	]),
 ];
 
 /** Of which moulding sticks are sawn, and whether fewer would do. */
 export const sticksTitle = ({ frame, proven, leastCount }: StickPlan): string =>
-	`${frame}: ${proven ? 'no plan takes fewer sticks' : `at least ${leastCount} sticks in any plan`}`;
+	`${frame}: ${proven ? 'no plan uses fewer sticks' : `at least ${leastCount} sticks in any plan`}`;
 
 /** What is sawn from a stick, in the order of the saw, and what is left of it. */
 export function stickWords({ legs, rest }: CutStick, nameOf: NameOfPlace, scale: Scale): string {
 	const cuts = legs.map(({ length, row, copy }) => {
-		const whose = `${row > 0 ? nameOf(row - 1) : 'gone'}${copy > 1 ? `, ${copy}` : ''}`;
+		const whose = `${row > 0 ? nameOf(row - 1) : 'deleted print'}${copy > 1 ? `, ${copy}` : ''}`;
 		return `${formatWithUnit(length, scale)} (${whose})`;
 	});
 	return `${cuts.join(', ')}; ${formatWithUnit(rest, scale)} left`;

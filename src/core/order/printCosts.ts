@@ -27,8 +27,8 @@ export function costReason(toGet: ToGet, place: number, currency: Currency | und
 	if (cost === undefined) return undefined;
 	const parts = costParts(toGet, place, cost).map((part) => `${formatMoney(part.cost, currency)} for ${part.name}`);
 	const without = toGet.unpriced.filter(({ taken }) => taken.has(place)).map(({ name }) => name);
-	const sum = `To get what it needs costs ${moneyWords(cost, currency)}${parts.length > 0 ? `: ${listed(parts)}` : ''}.`;
-	return without.length === 0 ? sum : `${sum} Without a price: ${listed([...new Set(without)])}.`;
+	const sum = `What it needs costs ${moneyWords(cost, currency)}${parts.length > 0 ? `: ${listed(parts)}` : ''}.`;
+	return without.length === 0 ? sum : `${sum} No price yet for ${listed([...new Set(without)])}.`;
 }
 
 /** The parts of a print's cost: they add up to it, what is left by rounding goes to the greatest remainders. */

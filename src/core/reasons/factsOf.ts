@@ -23,12 +23,12 @@ export function factsOf(worked: WorkedRow, settings: Settings): readonly string[
 	const { thickness } = boardThickness(boards.mount);
 	const seen = (border: Length, hidden: number = thickness) => n(border - hidden);
 	const facts = [
-		`The bevel opens the face to ${size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness))}; visible borders ${seen(side)}, ${seen(top)} and ${seen(bottom)}.`,
+		`With the bevel, the opening at the front is ${size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness))}. Visible borders: sides ${seen(side)}, top ${seen(top)}, bottom ${seen(bottom)} ${settings.unit}.`,
 	];
 	const frame = hiddenByFrame(worked);
 	if (frame)
 		facts.push(
-			`In the frame “${frame.frame.name}” the visible borders are ${seen(side, frame.width)} at the sides, ${seen(top, frame.height)} above and ${seen(bottom, frame.height)} below.`,
+			`In the frame “${frame.frame.name}” the visible borders are: sides ${seen(side, frame.width)}, top ${seen(top, frame.height)}, bottom ${seen(bottom, frame.height)} ${settings.unit}.`,
 		);
 	const shows = read.cells.innerMount;
 	if (shows)
@@ -80,11 +80,11 @@ function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 	if (listed && seat) {
 		const { rebate, play } = seat;
 		facts.push(
-			`The rebate of “${shownText(listed.name)}” is ${n(rebate.width)} × ${say(rebate.height)}: ${n(play.width)} and ${say(play.height)} of play.`,
+			`The rebate of “${shownText(listed.name)}” is ${n(rebate.width)} × ${say(rebate.height)}: play ${n(play.width)} across, ${say(play.height)} down.`,
 		);
 		if (framed.size && listed.moulding !== undefined && listed.lip !== undefined)
 			facts.push(
-				`Framed, it is ${n(framed.size.width)} × ${say(framed.size.height)}: the rebate and twice ${n(listed.moulding)} − ${say(listed.lip)}.`,
+				`Framed, it is ${n(framed.size.width)} × ${say(framed.size.height)}: the rebate + 2 × (${n(listed.moulding)} − ${say(listed.lip)}).`,
 			);
 		facts.push(
 			`The stack is ${framed.isAbout ? 'about ' : ''}${framed.layers.map(({ thickness: each }) => n(each)).join(' + ')} = ${say(framed.depth)}${listed.depth === undefined ? '' : ` of the rebate’s ${say(listed.depth)}`}.`,

@@ -56,7 +56,7 @@ export function framedFrontWords(worked: WorkedRow, settings: Settings): string 
 	const words = [
 		framed.size
 			? `Framed in “${shownText(own.name)}”, ${formatSize(framed.size.width, framed.size.height, settings)}.`
-			: `In “${shownText(own.name)}”; its width of face or its lip is not in the settings.`,
+			: `In “${shownText(own.name)}”; its face width or lip is not in the settings.`,
 		`${hasMount ? 'The mount' : 'It'} has ${playWords(n(seat.play.width), n(seat.play.height), settings.unit)}.`,
 	];
 	const seen = seenBorders(worked);

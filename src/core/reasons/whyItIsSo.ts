@@ -59,11 +59,11 @@ const sayer = ({ settings }: Asked) => ({
 function mountReason(asked: Asked): string {
 	const { solution, key, value, cells } = asked;
 	const { n, say } = sayer(asked);
-	if (solution.mountSource === 'show') return `${say(value)} is a side of the show’s mount.`;
+	if (solution.mountSource === 'show') return `${say(value)} comes from the show’s mount.`;
 	const { listed } = asked.worked.frame.named;
 	if (solution.mountSource === 'named' && cells.mount.kind === 'size' && cells.mount.isOfFrame && listed)
-		return `${say(value)} is a side of what the frame “${shownText(listed.name)}” takes.`;
-	if (solution.mountSource === 'named') return `${say(value)} is a side of the size in the mount cell.`;
+		return `${say(value)} fits the frame “${shownText(listed.name)}”.`;
+	if (solution.mountSource === 'named') return `${say(value)} comes from the mount cell.`;
 	const { side, top, bottom, windowWidth, windowHeight } = solution.solved;
 	const why = cells.mount.kind === 'fit' ? 'The mount is cut to fit' : 'The mount follows from what is typed';
 	return key === 'mountWidth'
@@ -75,7 +75,7 @@ function mountReason(asked: Asked): string {
 function onRulerWords(asked: Asked, exact: number): string {
 	const { n, say } = sayer(asked);
 	const { value, settings } = asked;
-	return isSame(exact, value) ? '' : ` On the ruler of ${say(settings.ruler)} that is ${n(value)}.`;
+	return isSame(exact, value) ? '' : ` Rounded to the ${say(settings.ruler)} ruler: ${n(value)}.`;
 }
 
 function sideReason(asked: Asked): string {
@@ -98,7 +98,7 @@ function topReason(asked: Asked): string {
 	if (isSame(exact.top, border)) return `${borderWords(asked)}.${onRulerWords(asked, exact.top)}`;
 	if (isKnown(exact.mountHeight) && isKnown(exact.windowHeight))
 		return `${n(exact.mountHeight)} − ${n(exact.windowHeight)} = ${n(exact.mountHeight - exact.windowHeight)} is shared, ${weightWords(asked)}: ${say(exact.top)} above.${onRulerWords(asked, exact.top)}`;
-	return `${say(exact.top)} goes with the bottom, ${weightWords(asked)}.${onRulerWords(asked, exact.top)}`;
+	return `${say(exact.top)} follows from the bottom, ${weightWords(asked)}.${onRulerWords(asked, exact.top)}`;
 }
 
 function bottomReason(asked: Asked): string {
@@ -120,7 +120,7 @@ function borderWords(asked: Asked): string {
 	if (cells.side !== undefined) return `${say(solution.border)} is the side typed in this row`;
 	if (cells.top !== undefined) return `${say(solution.border)} is the top typed in this row`;
 	if (cells.bottom !== undefined && fixedWeight(weightOf(cells, settings)))
-		return `${say(solution.border)} goes with the bottom typed in this row`;
+		return `${say(solution.border)} follows from the bottom typed in this row`;
 	return `${say(solution.border)} is the show’s border`;
 }
 
@@ -201,7 +201,7 @@ function pictureReason(asked: Asked): string {
 	const byWindow = window === undefined ? undefined : window - solution.cover[axis].added;
 	if (byWindow !== undefined && isSame(byWindow, value))
 		return `The window’s ${n(window!)} ${coverSum(asked, axis, true)} = ${say(value)}.`;
-	if (shape && other !== undefined) return `By the shape ${shape}, it goes with ${n(other)}: ${say(value)}.`;
+	if (shape && other !== undefined) return `By the shape ${shape}, ${n(other)} gives ${say(value)}.`;
 	return `${say(value)} is what the window shows.`;
 }
 

@@ -62,7 +62,7 @@ function sentenceOf(left: readonly CutBlank[], scale: Scale): string {
 		const whole = blank.turned ? { width: blank.height, height: blank.width } : blank;
 		const size = formatSize(whole.width, whole.height, scale);
 		const part = blank.part === 'mount' ? '' : ` for the ${blank.part}`;
-		const from = `${isCut ? 'cut from' : 'on a sheet that is begun, of'} ${board === '' ? (material ?? 'board') : `“${board}”`}`;
+		const from = `${isCut ? 'cut from' : 'on a started sheet of'} ${board === '' ? (material ?? 'board') : `“${board}”`}`;
 		return `${size}${part}, ${from}`;
 	};
 	const alike = [...groupBy(left, words)].map(([of, own]) =>

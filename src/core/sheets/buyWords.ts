@@ -10,6 +10,6 @@ export function buyWords({ stock, pieces, packs, cost }: Purchase, scale: Scale 
 	const what = stock.pack === 1 ? many(pieces, word) : `${many(packs, 'pack')} of ${many(stock.pack, word)}`;
 	const size = formatSize(stock.width, stock.height, scale);
 	const spare = packs * stock.pack - pieces;
-	const over = spare === 0 ? '' : `, ${spare} of them over`;
+	const over = spare === 0 ? '' : `, ${spare} left over`;
 	return `${what}, ${size}${over}${cost === undefined ? '; no price' : `: ${formatMoney(cost, scale.currency)}`}`;
 }

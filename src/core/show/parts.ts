@@ -122,7 +122,7 @@ export const parts = {
 		...{ nothing: [], isInEvery: false, isToBackUp: true, apart: undefined },
 		write: cutSheetsJson,
 		read: readCutSheets,
-		left: (diffs: readonly ItemDiff<CutSheet>[]) => ({ done: counted(diffs.length, 'sheet', 'begun by the knife') }),
+		left: (diffs: readonly ItemDiff<CutSheet>[]) => ({ done: counted(diffs.length, 'sheet', 'started') }),
 	},
 } as const satisfies Readonly<Record<string, Part<unknown, unknown>>>;
 

@@ -18,9 +18,9 @@ export interface HarmonyRow {
 /** What stands in the place of a size where a print is left as it is. */
 export const standingWords: Readonly<Record<Exclude<Standing, 'changes'>, string>> = {
 	same: 'Stays the same',
-	stopped: 'Left: can’t be cut yet',
-	'no mount': 'Left: no mount',
-	'fits none': 'None takes it',
+	stopped: 'Left alone: can’t be cut yet',
+	'no mount': 'Left alone: no mount',
+	'fits none': 'No size fits',
 };
 
 /** The prints of a choice in their order; one that is no longer in the show is left out. */

@@ -151,7 +151,7 @@ export function weightText(weight: BottomWeight, scale: Scale): string {
 	return `${Math.round(percent * 1000) / 1000} %`;
 }
 
-const levelWords: Record<Level, string> = { stop: 'Stop', look: 'Look', note: 'Note' };
+const levelWords: Record<Level, string> = { stop: 'Can’t cut', look: 'Check', note: 'Note' };
 
 /** What a level is called. */
 export const levelWord = (level: Level): string => levelWords[level];

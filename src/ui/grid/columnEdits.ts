@@ -38,7 +38,7 @@ export class ColumnEdits {
 		const moved = this.#free;
 		const [leading] = moved;
 		if (leading === undefined)
-			return this.#notices.show('Number and title stay first: they are what the others belong to.');
+			return this.#notices.show('Number and title always stay first.');
 		if (to > list.length || (to >= first && to <= last + 1)) return;
 		const { key, label } = leading;
 		const before = this.#columns.indexOf(key);
@@ -50,7 +50,7 @@ export class ColumnEdits {
 	/** Hides the columns; what was typed into them stays. */
 	hide(): void {
 		const hidden = this.#free;
-		if (hidden.length === 0) return this.#notices.show('Number and title stay: they are what the others belong to.');
+		if (hidden.length === 0) return this.#notices.show('Number and title can’t be hidden.');
 		this.#selection.settle();
 		this.#columns.hide(hidden.map(keyOf));
 		this.#notices.say(`${hidden.map(({ label }) => label).join(', ')} hidden`);

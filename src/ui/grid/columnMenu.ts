@@ -22,7 +22,7 @@ export function columnMenu(grid: GridState): readonly MenuItem[] {
 	return [
 		{ label: `Sort, ${words.up}`, isOff: isSorted('up'), run: () => order.sortBy({ column: key, way: 'up' }) },
 		{ label: `Sort, ${words.down}`, isOff: isSorted('down'), run: () => order.sortBy({ column: key, way: 'down' }) },
-		{ label: 'The show’s own order', isOff: sort === undefined, run: () => order.sortBy(undefined) },
+		{ label: 'Hanging order', isOff: sort === undefined, run: () => order.sortBy(undefined) },
 		{ label: count === 1 ? 'Select the column' : `Select${these}`, run: () => selection.selectColumns(first, last) },
 		{ label: 'Wider', run: () => columnEdits.size(1) },
 		{ label: 'Narrower', run: () => columnEdits.size(-1) },

@@ -87,7 +87,7 @@ export class GridBlocks {
 	}
 
 	#saidOfCleared(cleared: readonly CellPlace[]): string {
-		if (cleared.length > 1) return `${cleared.length} cells handed back`;
+		if (cleared.length > 1) return `${cleared.length} cells cleared`;
 		const first = cleared[0]!;
 		const { text, state } = this.#cells.viewOf(first) ?? { text: '', state: 'blank' };
 		const words = { typed: '', blank: 'blank', 'worked out': 'worked out', inherited: 'from the show' }[state];

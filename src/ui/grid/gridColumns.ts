@@ -141,17 +141,20 @@ const plan: readonly Plan[] = [
 
 const labels: Partial<Record<GridColumn['key'], string>> = {
 	mount: 'Mount size',
+	'bottom weight': 'Bottom + weight',
+	'inner mount': 'Inner shows',
+	'signed on': 'Signed where',
+	findings: 'Checks in words',
 	'margin left': 'Margin left of the picture',
 	'margin top': 'Margin above the picture',
 	side: 'Side border',
 	top: 'Top border',
 	bottom: 'Bottom border',
-	'seen border': 'Borders that are seen in the frame',
-	stack: 'Depth of what lies in the frame',
+	'seen border': 'Borders seen in the frame',
+	stack: 'Stack depth in the frame',
 	play: 'Play in the rebate',
 	steps: 'Bench steps',
 	cost: 'Cost of the print',
-	findings: 'Checks',
 };
 
 /** The columns of the grid, in the order that they have by themselves. */

@@ -113,6 +113,6 @@ export class RowEdits {
 
 	/** What is added to what was done, where prints are left out. */
 	get #ofThoseSeen(): string {
-		return this.#cells.isWhole ? '' : ' of those that are seen';
+		return this.#cells.isWhole ? '' : ' of those shown';
 	}
 }

@@ -20,7 +20,7 @@ export function knifeSheet({ sheet, places }: SheetCuts, name: string, scale: Sc
 	const words = places.map((place) => {
 		const { piece, across } = sheet.cuts[place]!;
 		const size = `${formatLength(piece.width, scale)} × ${formatLength(piece.height, scale)}`;
-		return `cut ${place + 1}: ${size}, from its ${across === 'width' ? 'left' : 'top'} edge`;
+		return `cut ${place + 1}, from the ${across === 'width' ? 'left' : 'top'} edge of ${size}`;
 	});
 	const isMade = places.every((place) => sheet.made.includes(place));
 	return { sheet, name, places, cutWords: words.join('; '), isMade };

@@ -23,7 +23,7 @@ test('in inches a measure is written alike in the lists and at the steps of benc
 		await go(page, 'bench', '.steps .measure');
 		await orderFound(page);
 		const list = await page.locator('.steps .measure').allTextContents();
-		await page.getByText('Knife steps', { exact: true }).click();
+		await page.getByText('Sheet steps', { exact: true }).click();
 		await page.locator('details .measure').first().waitFor();
 		const knifeList = await page.locator('details .measure').allTextContents();
 		expect(list.length * knifeList.length).toBeGreaterThan(0);

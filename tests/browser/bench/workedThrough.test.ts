@@ -148,7 +148,7 @@ test('with end stops it is asked once which cutter it is, with a drawing; then e
 		expect(Math.abs(mount! - word!), 'words on the mount stand out in the dark').toBeGreaterThan(100);
 		await question.getByRole('radio', { name: 'pulled' }).check();
 		await question.getByRole('img', { name: /pulled towards you: the cut starts at the bottom border/ }).waitFor();
-		await question.getByRole('button', { name: 'It is as drawn' }).tap();
+		await question.getByRole('button', { name: 'Yes, as drawn' }).tap();
 		await question.waitFor({ state: 'detached' });
 		await page.reload();
 		await page
@@ -292,7 +292,7 @@ test('a cut that stands is kept where a change makes the others wrong, and undo 
 		const asked = page.getByRole('dialog', { name: 'Already cut' });
 		await asked.waitFor();
 		expect(await asked.innerText()).toMatch(/which would be wrong\. These cuts still stand: left/);
-		await asked.getByRole('button', { name: 'Change it, keep the cuts that stand' }).tap();
+		await asked.getByRole('button', { name: 'Change it, keep the cuts that are still right' }).tap();
 		await expect.poll(() => ticksOnDisk(page)).toBe(2);
 		await page.keyboard.press('Control+z');
 		await expect.poll(() => ticksOnDisk(page)).toBe(4);

@@ -166,7 +166,7 @@ test('without stock the place says what to do, and one tap leads to the stock', 
 		await page.getByRole('button', { name: 'Start typing' }).tap();
 		await type(page, 0, 'title', 'Ebb');
 		await goTo(page, 'Boards');
-		await page.getByRole('button', { name: 'Put boards into the stock' }).tap();
+		await page.getByRole('button', { name: 'Add boards to stock' }).tap();
 		await page.getByRole('heading', { name: 'Boards', exact: true }).waitFor();
 		await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('boards');
 		for (const [label, text] of [
@@ -213,7 +213,7 @@ test('the knife is worked through by touch: one measure at a time, ticks kept, a
 		await page.goto(page.url().replace('#knife', '#bench'));
 		await page.getByText(`; ${made}`).waitFor();
 		await page.getByRole('link', { name: 'Carry on cutting sheets' }).tap();
-		await page.getByRole('heading', { name: /^Knife step 1 of/ }).waitFor(); // which stays in hand, though all of it is made
+		await page.getByRole('heading', { name: /^Sheets, step 1 of/ }).waitFor(); // which stays in hand, though all of it is made
 		await expect.poll(() => page.locator('[aria-pressed=true]').count()).toBe(sheets);
 		await page.locator('[aria-pressed=true]').first().tap();
 		await expect.poll(() => page.locator('[aria-pressed=true]').count()).toBe(sheets - 1);

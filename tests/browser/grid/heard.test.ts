@@ -51,7 +51,7 @@ test('the grid is heard with its heads, what was typed and what was not, and wha
 			      - columnheader "Borders, mm"
 			      - columnheader "Mount"
 			      - columnheader "Checks"
-			    - row "Number Title Shape Picture width, mm Picture height, mm Window width, mm Window height, mm Side border, mm Top border, mm Bottom border, mm Mount size Checks":
+			    - row "Number Title Shape Picture width, mm Picture height, mm Window width, mm Window height, mm Side border, mm Top border, mm Bottom border, mm Mount size Checks in words":
 			      - columnheader "Number"
 			      - columnheader "Title"
 			      - columnheader "Shape"
@@ -63,7 +63,7 @@ test('the grid is heard with its heads, what was typed and what was not, and wha
 			      - columnheader "Top border, mm"
 			      - columnheader "Bottom border, mm"
 			      - columnheader "Mount size"
-			      - columnheader "Checks"
+			      - columnheader "Checks in words"
 			  - rowgroup:
 			    - row "no number Low water 300 , typed 200 , typed 294 , worked out 194 , worked out 103 , worked out 98 , worked out 108 , worked out 500 × 400 , from the show":
 			      - rowheader "no number"
@@ -78,19 +78,19 @@ test('the grid is heard with its heads, what was typed and what was not, and wha
 			      - gridcell "108 , worked out"
 			      - gridcell "500 × 400 , from the show"
 			      - gridcell
-			    - 'row "no number, stop Salt road abc , typed, stop 210 , typed 370 , worked out 204 , worked out 65 , worked out, look 93 , worked out, look 103 , worked out 500 × 400 , from the show Stop: Picture width: “abc” is not a length: type a number, with or without a unit, such as 70, 7.5 cm or 2 5/8 in. (and 2 more)"':
-			      - rowheader "no number, stop"
+			    - 'row "no number, can’t cut Salt road abc , typed, can’t cut 210 , typed 370 , worked out 204 , worked out 65 , worked out, check 93 , worked out, check 103 , worked out 500 × 400 , from the show Can’t cut: Picture width: “abc” is not a length: type a number, with or without a unit, such as 70, 7.5 cm or 2 5/8 in. (and 2 more)"':
+			      - rowheader "no number, can’t cut"
 			      - rowheader "Salt road" [selected]
 			      - gridcell
-			      - gridcell "abc , typed, stop" [invalid]
+			      - gridcell "abc , typed, can’t cut" [invalid]
 			      - gridcell "210 , typed"
 			      - gridcell "370 , worked out"
 			      - gridcell "204 , worked out"
-			      - gridcell "65 , worked out, look"
-			      - gridcell "93 , worked out, look"
+			      - gridcell "65 , worked out, check"
+			      - gridcell "93 , worked out, check"
 			      - gridcell "103 , worked out"
 			      - gridcell "500 × 400 , from the show"
-			      - 'gridcell "Stop: Picture width: “abc” is not a length: type a number, with or without a unit, such as 70, 7.5 cm or 2 5/8 in. (and 2 more)"'"
+			      - 'gridcell "Can’t cut: Picture width: “abc” is not a length: type a number, with or without a unit, such as 70, 7.5 cm or 2 5/8 in. (and 2 more)"'"
 		`);
 	}));
 
@@ -116,7 +116,7 @@ test('a cell is heard with how it comes about and what is said of it; the editor
 			  "Control+Home: rowheader | no number |  | ",
 			  "End: gridcell |  |  | ",
 			  "Home ArrowRight ArrowRight ArrowRight ArrowRight ArrowRight: gridcell | 294 , worked out |  | The picture’s 300 − 2 × 3 overlap = 294 mm.",
-			  "ArrowDown ArrowRight ArrowRight: gridcell | 65 , worked out, look |  | 65 mm is the show’s border. Side 65 and top 93 differ by 28 mm: 43 %, more than your 15 %.",
+			  "ArrowDown ArrowRight ArrowRight: gridcell | 65 , worked out, check |  | 65 mm is the show’s border. Side 65 and top 93 differ by 28 mm: 43 %, more than your 15 %.",
 			  "F2: textbox | Side border, row 2 |  | Editing. Enter keeps it, Escape leaves the cell as it was.",
 			  "Enter: textbox | Side border, row 2 | 1,000 | “1,000” can be read in more than one way: 1000 or 1.000?",
 			  "ArrowDown: button | 1000 |  | ",
@@ -145,7 +145,7 @@ test('menus, the bar and its panels are heard', () =>
 			"- menu "Number":
 			  - menuitem "Sort, smallest first"
 			  - menuitem "Sort, largest first"
-			  - menuitem "The show’s own order" [disabled]
+			  - menuitem "Hanging order" [disabled]
 			  - menuitem "Select the column"
 			  - menuitem "Wider"
 			  - menuitem "Narrower"
@@ -170,8 +170,8 @@ test('menus, the bar and its panels are heard', () =>
 			    - option "Any"
 			    - option "Can’t be cut yet" [selected]
 			    - option "To check"
-			    - option "To note"
-			    - option "Nothing said"
+			    - option "Notes"
+			    - option "Nothing to check"
 			    - option "Needs size"
 			    - option "Not read"
 			    - option "Uneven"

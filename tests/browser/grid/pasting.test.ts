@@ -97,7 +97,7 @@ test('across the frozen columns, past the last row and past the last column; wha
 		expect(await seenIn(page, 3, 'number', 'title', 'shape')).toEqual(['10 typed', 'Ten typed', '1:1 typed']);
 		await cell(page, 0, 'mount height').click();
 		await paste(page, '400\t1, 2\tfine');
-		expect(await said(page)).toMatch(/1 cell typed, 2 cells passed over, which can only be worked out$/);
+		expect(await said(page)).toMatch(/1 cell typed, 2 cells skipped, as they are always worked out$/);
 		await press(page, 'End');
 		await paste(page, 'note\tno column');
 		expect(await said(page)).toMatch(/1 cell left out, past the last column/);

@@ -104,7 +104,7 @@ test('a keyboard that covers half the page never covers the active cell, and a r
 		for (const key of ['½', 'space', 'in']) await page.getByRole('button', { name: key, exact: true }).tap();
 		expect(await editor.inputValue()).toBe('12½ in');
 		expect(await editor.evaluate((input) => document.activeElement === input), 'the keyboard stays').toBe(true);
-		await page.getByRole('button', { name: 'Keep and go right' }).tap();
+		await page.getByRole('button', { name: 'Enter and go right' }).tap();
 		expect(await seen(page, 39, 'picture width')).toBe('317.5 typed');
 		const next = page.getByRole('textbox', { name: 'Picture height, row 40' });
 		expect(await next.evaluate((input) => document.activeElement === input)).toBe(true);

@@ -195,7 +195,7 @@ export const screens: readonly Screen[] = [
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Whole show');
-			await press(page, 'Work it out');
+			await press(page, 'Find sizes');
 			await page.getByRole('table').waitFor();
 		},
 	},
@@ -282,7 +282,7 @@ export const screens: readonly Screen[] = [
 			await page.keyboard.type('Low water');
 			await page.keyboard.press('Enter');
 			await page.goto(`${page.url().split('#')[0]}#boards`);
-			await page.getByRole('button', { name: 'Put boards into the stock' }).waitFor();
+			await page.getByRole('button', { name: 'Add boards to stock' }).waitFor();
 		},
 	},
 	{

@@ -21,7 +21,7 @@ export const isNewer = (page: Page) =>
 	page.locator(`meta[name=version][content="${newerVersion}"]`).waitFor({ state: 'attached' });
 
 /** The button of the header that says that it is not. */
-export const notKept = (page: Page) => page.getByRole('button', { name: 'Not kept yet: try again' });
+export const notKept = (page: Page) => page.getByRole('button', { name: 'Not ready offline: try again' });
 
 /** The app opens again with its host switched off, and every file that is kept of it answers. */
 export async function worksOffline(stage: Stage, page: Page): Promise<void> {

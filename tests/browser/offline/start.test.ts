@@ -276,7 +276,7 @@ test('a newer build is put on the host during the very first visit: what is miss
 		await page.getByText('The part of Evenhang for planning boards could not be loaded').waitFor();
 		await stage.startHost(newer);
 		host.mend();
-		await page.getByRole('button', { name: 'Not kept yet: try again' }).click();
+		await page.getByRole('button', { name: 'Not ready offline: try again' }).click();
 		await page.getByText('this page still shows the older one').waitFor();
 		await page.getByRole('button', { name: 'Start the new version' }).click();
 		await isNewer(page);

@@ -22,7 +22,7 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 		expect(sticks.length).toBeGreaterThan(1);
 
 		await page.getByRole('link', { name: 'Print on paper' }).tap();
-		expect(await page.getByRole('checkbox', { name: 'What to get' }).isChecked()).toBe(true);
+		expect(await page.getByRole('checkbox', { name: 'To get' }).isChecked()).toBe(true);
 		for (const { name, width, height } of [
 			{ name: 'A4', width: 210, height: 297 },
 			{ name: 'Letter', width: 215.9, height: 279.4 },
@@ -49,7 +49,7 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 			])
 				expect(whole).toContain(bare(said));
 		}
-		await page.getByRole('link', { name: 'Back to what to get' }).tap();
+		await page.getByRole('link', { name: 'Back to “To get”' }).tap();
 		await page.getByRole('heading', { name: 'To get', exact: true }).waitFor();
 	}));
 

@@ -59,7 +59,7 @@ test('by touch: frames, papers and boards typed, thirty rows pasted, glass and b
 		await finger.add('board', { Name: 'Chalk', ...board, 'Price of a pack': '9' });
 		await finger.add('glazing', { Name: 'Clear', ...board, 'Price of a pack': '14' });
 		await finger.add('backing', { Name: 'Grey', ...board, 'Price of a pack': '8' });
-		const profile = { 'Rebate depth': '20', Lip: '6', 'Width of the face': '20' };
+		const profile = { 'Rebate depth': '20', Lip: '6', 'Face width': '20' };
 		await finger.add('frame', {
 			Name: 'Large ash',
 			Width: '700',

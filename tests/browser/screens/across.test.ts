@@ -9,7 +9,7 @@ async function harmoniseExample(page: Page) {
 	await page.getByRole('button', { name: 'Load the example' }).click();
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 	await page.getByRole('link', { name: 'Whole show' }).click();
-	await page.getByRole('button', { name: 'Work it out' }).click();
+	await page.getByRole('button', { name: 'Find sizes' }).click();
 	await page.getByRole('table').waitFor();
 }
 
@@ -22,7 +22,7 @@ test('harmonise shows before and after, and is taken whole in one step to undo',
 		expect(await page.locator('main').getByRole('status').innerText()).toMatch(/^Chosen: .+ the least possible\./);
 		await page.getByText('clears what is typed in its picture, window, mount and border cells').waitFor();
 		const count = await page.getByRole('checkbox', { checked: true }).count();
-		expect(await page.getByRole('row').filter({ hasText: 'Left: can’t be cut yet' }).count()).toBeGreaterThan(0);
+		expect(await page.getByRole('row').filter({ hasText: 'Left alone: can’t be cut yet' }).count()).toBeGreaterThan(0);
 		await page.getByRole('button', { name: `Apply to all ${count}` }).click();
 		await expect.poll(() => needs(page)).not.toBe(before);
 		const note = page.getByRole('group', { name: 'What was applied' });
@@ -32,7 +32,7 @@ test('harmonise shows before and after, and is taken whole in one step to undo',
 		await note.getByRole('button', { name: 'Undo' }).click();
 		await expect.poll(() => needs(page)).toBe(before);
 		expect(await note.count()).toBe(0);
-		expect(await page.evaluate(() => document.activeElement?.textContent.trim())).toBe('Work it out');
+		expect(await page.evaluate(() => document.activeElement?.textContent.trim())).toBe('Find sizes');
 		await page.getByRole('button', { name: 'Redo: fewer sizes' }).click();
 		await expect.poll(() => needs(page)).not.toBe(before);
 	}));
@@ -65,7 +65,7 @@ test('all prints are drawn to one scale in hang order; one that is marked leads 
 				.evaluate((drawing) => drawing.getBoundingClientRect().width);
 		const [large, small] = [await widthOf('Ebb, before six'), await widthOf('Two gulls')];
 		expect(small).toBeLessThan(large);
-		await prints.getByRole('button', { name: /^Stop: 9 Salt pan III/ }).press('Enter');
+		await prints.getByRole('button', { name: /^Can’t cut: 9 Salt pan III/ }).press('Enter');
 		await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toContain('Salt pan III');
 	}));
 

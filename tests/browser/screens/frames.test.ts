@@ -37,7 +37,7 @@ test('by keyboard: from the menu of the prints to frames for all, applied in par
 		await threePrints(page);
 		await page.getByRole('button', { name: 'More…' }).focus();
 		await press(page, 'Enter', 'End', 'ArrowUp', 'Enter');
-		await page.getByRole('heading', { name: 'A frame for every print' }).waitFor();
+		await page.getByRole('heading', { name: 'Frames for all prints' }).waitFor();
 		await page.getByText('3 prints name no frame.').waitFor();
 		await page.getByRole('button', { name: 'Find frames' }).focus();
 		await press(page, 'Enter');
@@ -66,7 +66,7 @@ test('by touch: too few frames are found at the print, and all of it is applied 
 	touched(async (page) => {
 		await threePrints(page, '1', '400 x 300 mm');
 		await page.getByText('You need 2 “Ash” and have 1.').first().waitFor();
-		await page.getByRole('link', { name: 'A frame for every print' }).tap();
+		await page.getByRole('link', { name: 'Frames for all prints' }).tap();
 		await page.getByRole('button', { name: 'Find frames' }).tap();
 		await page.getByRole('heading', { name: 'Prints without a frame' }).waitFor();
 		await page.getByRole('button', { name: 'Leave as it is' }).tap();

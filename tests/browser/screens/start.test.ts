@@ -72,7 +72,7 @@ test('an import says what it did not know, leads to what it could not read, and 
 		await page.getByRole('button', { name: 'Undo: import “rows.csv”' }).waitFor();
 		await page.getByRole('button', { name: 'Files' }).click();
 		await chooseFile(page, 'Import rows', 'more.csv', 'title,top\nThird,high\n');
-		await page.getByRole('button', { name: 'Go to the first unread cell' }).click();
+		await page.getByRole('button', { name: 'Go to the first one not understood' }).click();
 		expect(await activeCell(page)).toBe(at(2, 'top'));
 	}));
 

@@ -42,10 +42,10 @@ test('what else differs between two shows is said, and the settings and the stoc
 	expect(sentences).toEqual([
 		'1 row already here, left as it is.',
 		expect.stringMatching(
-			/^The rows of the file were worked out with other settings: unit in \(here mm\), .*border .* in \(here 60 mm\).*The file is not the same in these settings: sizes by name and boards\.$/,
+			/^The rows of the file were worked out with other settings: unit in \(here mm\), .*border .* in \(here 60 mm\).*These settings differ in the file: sizes by name and boards\.$/,
 		),
 		'The file calls the show “Spring, hung”; it keeps its name here.',
-		'What is done is not the same in the file: 1 cut ticked off on one side only, or otherwise. What is done here stays; to have that of the file, open it as a show of its own.',
+		'Work done differs in the file: 1 cut ticked off. Yours stays. To have the file’s, open it as a show of its own.',
 	]);
 	on(session).changeSettings(settings!);
 	expect(session.settings).toEqual(other.settings);

@@ -24,7 +24,7 @@ beforeEach(({ task }) => {
 	databaseName = task.id;
 });
 
-/** A show with two prints, a window cut in the first and a sheet begun by the knife; another show beside it. */
+/** A show with two prints, a window cut in the first and a sheet started; another show beside it. */
 function shows(): { readonly damaged: Show; readonly other: Show; readonly ticks: readonly CutTick[] } {
 	const plain: Show = { ...showOf(2), id: 'damaged', name: 'Damaged' };
 	const ticks = (['left', 'top'] as const).map((side): CutTick => {

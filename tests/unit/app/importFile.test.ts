@@ -250,7 +250,7 @@ test('columns that are not known are named, and cells that could not be read are
 	const taken = told(await importText(session, 'title\thue\tside\ttop\nPier\tA3\tbroad\t70\nQuay\tA4\t70\thigh\n'));
 	expect(taken.sentences).toEqual([
 		'2 rows added.',
-		'2 cells could not be read; each stays as typed, and marked.',
+		'2 cells not understood, kept as typed and marked.',
 		'Column “hue” is not known; it is kept as it is.',
 	]);
 	expect(taken.unread).toEqual({ id: session.show.rows[1]?.id, column: 'side' });
@@ -286,7 +286,7 @@ test('where something of the bench would go wrong, rows wait for a word', async 
 	compared.chooseRows(compared.merge.rows, 'there');
 	const taken = told(await importReviewed(session, compared));
 	expect(session.question).toBeDefined();
-	expect(taken.sentences[0]).toContain('Nothing here has changed yet');
+	expect(taken.sentences[0]).toContain('Nothing has changed yet');
 });
 
 test('a file that the device does not give is told too', async () => {
@@ -303,7 +303,7 @@ test('the example takes the place of the show, and undo brings that back', async
 	const { show } = session;
 	expect(loadExample(session)).toMatchObject({
 		isProblem: false,
-		sentences: ['30 rows, in the place of the show that was here. Undo brings that one back.'],
+		sentences: ['30 prints. It replaced the show that was here. Undo brings that one back.'],
 	});
 	expect(session.show.rows).toHaveLength(30);
 	expect(session.settingsProblems).toEqual([]);
@@ -318,7 +318,7 @@ test('a show that is handed out is the same when it is opened elsewhere', async 
 	const saved = await given(() => giveShow(here));
 	expect(saved.name).toBe('Spring a “show”.evenhang.json');
 	const taken = told(await importFile(there, saved));
-	expect(taken).toMatchObject({ title: '“Spring: a “show”” opened', sentences: ['30 rows.'] }); // nothing was there
+	expect(taken).toMatchObject({ title: '“Spring: a “show”” opened', sentences: ['30 prints.'] }); // nothing was there
 	expect(there.show).toEqual({ ...here.show, id: there.show.id });
 	await there.whenSaved();
 });

@@ -131,7 +131,7 @@ test('a sheet begun as its plan has it leaves the plan standing; a spoilt one is
 	await pause();
 	expect(asked).toHaveLength(1);
 	expect(planOf(packing)).toMatchObject({ isOld: false, sheets: [{ id: first!.id }, {}] });
-	on(session).spoilSheet(session.show.cutSheets![0]!, 'Spoil a sheet');
+	on(session).spoilSheet(session.show.cutSheets![0]!, 'Mark a sheet as spoilt');
 	await pause();
 	expect(asked).toHaveLength(2);
 	expect(asked[1]!.jobs[0]).toMatchObject({ cutSheets: [{ blanks: [], isCut: true }] });

@@ -38,7 +38,7 @@ test('a sheet marked as cut is there after a reload and in the show file; undo t
 	expect(await kept(session)).toEqual([]);
 	session.redo();
 	expect(await kept(session)).toEqual(session.show.cutSheets);
-	on(session).spoilSheet(session.show.cutSheets![0]!, 'Spoil a sheet');
+	on(session).spoilSheet(session.show.cutSheets![0]!, 'Mark a sheet as spoilt');
 	expect(await kept(session)).toMatchObject([{ isSpoilt: true }]);
 	on(session).handBack(session.show.cutSheets!, 'Hand a sheet back');
 	expect(await kept(session)).toEqual([]);

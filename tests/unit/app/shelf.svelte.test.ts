@@ -199,7 +199,7 @@ test('a tab whose show was deleted in another is told, and brings it back', asyn
 test('a show that another tab has let go of for good is told of, and the open one stays', async () => {
 	const { shelf, spring } = await withSpring();
 	expect(await shelf.archive('gone', true)).toBe(false);
-	expect(shelf.problem).toBe('This show is no longer on this device: another tab has let go of it.');
+	expect(shelf.problem).toBe('This show is no longer on this device. Another tab deleted it.');
 	expect(await shelf.copy('gone')).toBeUndefined();
 	expect(shelf.session.show.id).toBe(spring);
 });

@@ -65,7 +65,7 @@ test('a list of 100,000 columns comes in, and is said in a few words', async () 
 test('a list of 100,000 cells without a header comes in, and not each of them is said', async () => {
 	const { report } = await taken(manyCells());
 	expect(report.sentences.length).toBeLessThan(220);
-	expect(report.sentences.at(-1)).toBe('And 99800 more notes of this kind.');
+	expect(report.sentences.at(-1)).toBe('And 99800 more notes like these.');
 });
 
 test('5,000 rows of one print id come in, each with a name of its own, and are said in one sentence', async () => {

@@ -75,7 +75,7 @@ test.each(['title\nPier\n', 'name\nPier\n'])(
 		expect(typed(shelf)).toEqual([{ title: 'Pier' }]);
 		expect(desk.report?.sentences).toEqual([
 			'1 row added.',
-			'The 2 other files were not looked at: one comes in at a time.',
+			'The 2 other files were not imported. Import one file at a time.',
 		]);
 		await desk.importFiles([csv('four.csv', 'title\nQuay\n')]);
 		expect(desk.report?.sentences).toEqual(['1 row added.']);
@@ -115,7 +115,7 @@ test('a backup that comes back only in part says which shows are back', async ()
 		return keep(kept, ...more);
 	});
 	await desk.restore(await backupStandings(shelf, read.value));
-	expect(desk.report).toMatchObject({ title: '2 shows put back', isProblem: true });
+	expect(desk.report).toMatchObject({ title: '2 shows restored', isProblem: true });
 	expect(desk.report?.sentences.join(' ')).toMatch(/“Spring”, “Autumn”\. The others were not\. There is no room left/);
 	vi.restoreAllMocks();
 	await desk.restore(await backupStandings(shelf, read.value));

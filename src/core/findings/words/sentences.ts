@@ -14,9 +14,9 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	'adds-up': (found, say) => {
 		switch (found.kind) {
 			case 'mount cell':
-				return `The mount ${found.axis} ${say.say(found.mount)} is not a side of the size in the mount cell, ${say.figure(found.named)} as it lies.`;
+				return `The mount ${found.axis} is typed as ${say.say(found.mount)}, but the mount cell makes it ${say.figure(found.named)}.`;
 			case 'cover':
-				return `Picture ${found.axis} ${say.figure(found.picture)} asks for a window of ${say.figure(found.asked)} (${coverWords(found, say)}), but ${say.say(found.window)} is typed: ${moreOrLess(found.more, say)}.`;
+				return `Picture ${found.axis} ${say.figure(found.picture)} needs a window of ${say.figure(found.asked)} (${coverWords(found, say)}), but ${say.say(found.window)} is typed: ${moreOrLess(found.more, say)}.`;
 			case 'sum':
 				return `${sum(found.parts, say)} = ${say.figure(found.total)}, ${moreOrLess(found.more, say)} than the mount’s ${say.say(found.mount)}.`;
 			case 'all typed':
@@ -30,21 +30,21 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			case 'too large':
 				return `The ${axis} comes out at more than ${say(found.most)}.`;
 			case 'all covered':
-				return `The picture’s ${axis} ${say(found.picture)} is all covered: the overlap takes ${figure(found.covered)} of it.`;
+				return `The picture’s ${axis} ${say(found.picture)} is all covered: the overlap covers ${figure(found.covered)}.`;
 			case 'window too large':
 				return `The window’s ${axis} ${figure(found.window)} is ${found.larger === 0 ? 'as large as' : `${figure(found.larger)} larger than`} the mount’s ${say(found.mount)}.`;
 			case 'no window':
 				return `Borders of ${found.borders.map(figure).join(' and ')} leave ${found.left === 0 ? 'nothing' : figure(found.left)} of the mount’s ${axis} ${say(found.mount)} for the window.`;
 			case 'no border':
-				return `A border of ${figure(found.border)} and the window’s ${figure(found.window)} make ${figure(found.both)} of the mount’s ${axis} ${say(found.mount)}: ${figure(found.left)} is left for the other border.`;
+				return `A border of ${figure(found.border)} and a window of ${figure(found.window)} use ${figure(found.both)} of the mount’s ${axis} ${say(found.mount)}, which leaves ${figure(found.left)} for the other border.`;
 			case 'all reveal':
 				return `The picture’s ${axis} comes out at ${say(found.picture)}: what shows round it is more than the window’s ${figure(found.window)}.`;
 			case 'window below nothing':
 				return `The window’s ${axis} comes out at ${say(found.window)}.`;
 			case 'other axis':
-				return `The ${axis} hangs on the ${found.other}, which does not fit.`;
+				return `The ${axis} depends on the ${found.other}, which doesn’t fit.`;
 			case 'ruler':
-				return `On the ruler of ${say(found.ruler)}, a border or the window comes out at nothing in the mount’s ${axis} ${say(found.mount)}.`;
+				return `Rounded to your ${say(found.ruler)} ruler, a border or the window comes to nothing in the mount’s ${axis} ${say(found.mount)}.`;
 		}
 	},
 
@@ -72,18 +72,18 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	},
 
 	'too-thick': ({ what, parts, total, most }, say) =>
-		`${capital(listed(what))} are about ${sum(parts, say)} = ${say.figure(total)} thick; ${say.say(most)} at most are allowed.`,
+		`${capital(listed(what))} are about ${sum(parts, say)} = ${say.figure(total)} thick, more than the ${say.say(most)} allowed.`,
 
 	'frame-clash': (found, { figure, say }) => {
 		if (found.kind === 'not listed') return `There is no frame “${shownText(found.frame)}” in the show’s list.`;
 		const own = `The ${found.what}’s ${found.axis} ${figure(found.inside)}`;
 		if (found.kind === 'too large')
-			return `${own} is ${say(found.over)} larger than the ${figure(found.rebate)} of the rebate of “${shownText(found.frame)}”.`;
+			return `${own} is ${say(found.over)} too large for the rebate of “${shownText(found.frame)}”, ${figure(found.rebate)}.`;
 		const play = isSame(found.play, 0) ? 'no play' : `${say(found.play)} of play`;
 		const has = `${own} has ${play} in “${shownText(found.frame)}”`;
 		return found.kind === 'gap'
 			? `${has}, and its lip of ${say(found.lip)} does not hide a gap.`
-			: `${has}; ${figure(found.least)} to ${say(found.most)} are usual.`;
+			: `${has}; ${figure(found.least)} to ${say(found.most)} is usual.`;
 	},
 
 	'too-deep': ({ what, parts, total, depth, left, points }, say) => {
@@ -111,7 +111,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			case 'nothing between':
 				return `Nothing keeps the print off the ${found.glazing}: ${found.mounting === 'float' ? 'a float has no window over it, and there is' : 'there is no mount and'} no spacer${found.surface === undefined ? '' : `, and a ${found.surface} surface sticks to it`}.`;
 			case 'thin spacer':
-				return `The spacer of ${say(found.spacer)} keeps the print too near the ${found.glazing}: ${say(found.least)} at least${found.over === undefined ? '' : ` for a side over ${say(found.over)}`}.`;
+				return `The spacer of ${say(found.spacer)} leaves the print too near the ${found.glazing}. It needs at least ${say(found.least)}${found.over === undefined ? '' : ` for a side over ${say(found.over)}`}.`;
 		}
 	},
 
@@ -145,7 +145,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			: found.side === undefined
 				? ''
 				: `: a ${columns[0]} of ${say(found.side)} is what the mount leaves`;
-		return `No shape is typed, nor both sides of the picture or of the window${left}. Type ${columns.join(' and ')}, or the shape.`;
+		return `Neither a shape nor a full size is typed${left}. Type ${columns.join(' and ')}, or the shape.`;
 	},
 
 	'needs-paper': (found, { figure, size }) => {
@@ -154,7 +154,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			found.kind === 'both'
 				? `The window ${size(found.window)} is no smaller than the picture ${size(found.picture)}`
 				: `The window’s ${found.axis} ${figure(found.window)} is no smaller than the picture’s ${figure(found.picture)}`;
-		return `${compared}. Type the paper that reaches under the mount.`;
+		return `${compared}. Type the size of the paper, which must reach under the mount.`;
 	},
 
 	'own-size': ({ mount: { width, height }, shows, clear, typed }, { say, size }) => {
@@ -167,12 +167,12 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		const columns = typed?.columns ?? [];
 		const because = clear
 			? `Clear ${clear.columns.join(' and ')} to get back to it.`
-			: `${columns.length > 0 ? capital(listed(columns)) : 'The borders'} keep${columns.length === 1 ? 's' : ''} it from that.`;
+			: `${columns.length > 0 ? capital(listed(columns)) : 'The borders'} make${columns.length === 1 ? 's' : ''} it so.`;
 		return `The mount is ${is}, not the show’s ${size(shows)}. ${because}`;
 	},
 
 	'shape-clash': ({ picture, shape, lost, axis, by }, { size }) =>
-		`The typed sizes ask for a picture of ${size(picture)}, which is not ${shape}: ${lost.percent.toFixed(1).replace(/\.0$/, '')} % of its ${axis} is ${by === 'picture' ? 'cut off, or the picture is stretched' : 'covered by the mount'}.`,
+		`The typed sizes make the picture ${size(picture)}, which is not ${shape}: ${lost.percent.toFixed(1).replace(/\.0$/, '')} % of its ${axis} is ${by === 'picture' ? 'cut off, or the picture is stretched' : 'covered by the mount'}.`,
 
 	turned: ({ picture, mount }, { size }) =>
 		`The picture ${size(picture)} is ${wayOf(picture)}, its mount ${size(mount)} ${wayOf(mount)}.`,
@@ -232,7 +232,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			...(found.least === undefined ? [] : [`from ${say.say(found.least)}`]),
 			...(found.greatest === undefined ? [] : [`to ${say.say(found.greatest)}`]),
 		];
-		return `${cuts}: the cutter’s guide holds ${range.join(' ')}.`;
+		return `${cuts}: the cutter’s guide goes ${range.join(' ')}.`;
 	},
 
 	'signature-covered': ({ covered }, { say }) =>

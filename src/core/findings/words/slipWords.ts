@@ -6,7 +6,7 @@ export const slipWords: Readonly<Record<SlipWord, string>> = {
 	mm: 'mm',
 	inches: 'inches',
 	'ten times': 'ten times as much',
-	'a tenth': 'a tenth',
+	'a tenth': 'a tenth as much',
 	'25.4 times': '25.4 times as much',
-	'the 25.4th part': 'the 25.4th part',
+	'the 25.4th part': '1/25.4 as much',
 };

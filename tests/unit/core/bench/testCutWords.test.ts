@@ -10,7 +10,7 @@ const wordsWith = (slipBoard: unknown, thickness = 1.4) =>
 
 test.each([
 	{ slipBoard: undefined, said: /Lay a waste strip under the mount\. .*board of 1\.4 mm/, unsaid: /deep: there/ },
-	{ slipBoard: '2', said: /a waste strip of 2 mm under .* never goes 3\.4 mm deep/, unsaid: /Nothing lies/ },
+	{ slipBoard: '2', said: /a waste strip of 2 mm under .* Never goes 3\.4 mm deep/, unsaid: /Nothing lies/ },
 	{ slipBoard: 'None', said: /Nothing lies under the mount/, unsaid: /slip/ },
 	{ slipBoard: 0, said: /Nothing lies under the mount/, unsaid: /slip/ },
 ])('with a waste strip of $slipBoard the test cut says so', ({ slipBoard, said, unsaid }) => {

@@ -96,7 +96,7 @@ test('a change says which cuts stand and which would be wrong, each with what it
 	expect(others).toEqual([]);
 	expect(wronged).toMatchObject({
 		index: 0,
-		sentence: 'Cut: top 70 mm, bottom 78 mm, which would be wrong. These cuts still stand: left 72 mm, right 72 mm.',
+		sentence: 'Cut: top 70 mm, bottom 78 mm, which would be wrong. Still right: left 72 mm, right 72 mm.',
 	});
 	expect(rowsWronged(worked(ticked), worked({ ...ticked, rows: [] }))[0]!.sentence).toMatch(/would be left over\.$/);
 	expect(rowsWronged(worked(ticked), worked({ ...ticked, rows: [row({ ...typed.typed, title: 'Ebb' })] }))).toEqual([]);

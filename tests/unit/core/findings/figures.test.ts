@@ -35,7 +35,7 @@ test.each<[string, TypedSettings, string]>([
 	[
 		'picture 456 x 306, side 90.04',
 		{ ...wideShow, bench: { greatest: '90 mm' } },
-		'Side 90.04: the cutter’s guide holds to 90 mm',
+		'Side 90.04: the cutter’s guide goes to 90 mm',
 	],
 	[
 		'picture 516.28 x 340, side 44.86',

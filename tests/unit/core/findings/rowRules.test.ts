@@ -71,7 +71,7 @@ const cases: readonly RuleCase[] = [
 		code: 'too-thick',
 		level: 'stop',
 		told: 'picture 456 x 306, board Foam',
-		says: 'Mount, print and undermount are about 5 + 0.3 + 1.4 = 6.7 thick; 4 mm at most are allowed',
+		says: 'Mount, print and undermount are about 5 + 0.3 + 1.4 = 6.7 thick, more than the 4 mm allowed',
 		mend: 'Clear board',
 		not: 'picture 456 x 306, board Thin',
 		show: stocked({ limits: { thickness: '4 mm' }, undermount: 'White' }),
@@ -81,7 +81,7 @@ const cases: readonly RuleCase[] = [
 		level: 'stop',
 		told: 'picture 456 x 306, mount none, glazing glass, surface gloss',
 		says: 'Nothing keeps the print off the glass: there is no mount and no spacer, and a gloss surface sticks to it',
-		mend: 'Put in a spacer of 3 mm',
+		mend: 'Add a spacer of 3 mm',
 		not: 'picture 456 x 306, mount none, glazing none, surface gloss',
 	},
 	{
@@ -89,7 +89,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, mount none, glazing acrylic, surface fine art',
 		says: 'Nothing keeps the print off the acrylic',
-		mend: 'Give it a mount',
+		mend: 'Add a mount',
 		not: 'picture 456 x 306, mount none, glazing acrylic, spacer 3',
 	},
 	{
@@ -97,7 +97,7 @@ const cases: readonly RuleCase[] = [
 		level: 'stop',
 		told: 'picture 456 x 306, mount none, surface resin coated',
 		says: 'Nothing keeps the print off the glass: there is no mount and no spacer, and a resin-coated surface sticks to it',
-		mend: 'Put in a spacer of 3 mm',
+		mend: 'Add a spacer of 3 mm',
 		not: 'picture 456 x 306, mount none, surface resin coated, frame none',
 	},
 	{
@@ -112,24 +112,24 @@ const cases: readonly RuleCase[] = [
 		code: 'touches-glass',
 		level: 'look',
 		told: 'picture 456 x 306, mount none, surface lustre, spacer 2.9',
-		says: 'The spacer of 2.9 mm keeps the print too near the glass: 3 mm at least',
-		mend: 'Put in a spacer of 3 mm',
+		says: 'The spacer of 2.9 mm leaves the print too near the glass. It needs at least 3 mm',
+		mend: 'Add a spacer of 3 mm',
 		not: 'picture 456 x 306, mount none, surface lustre, spacer 3',
 	},
 	{
 		code: 'touches-glass',
 		level: 'look',
 		told: 'picture 601 x 400, mount none, spacer 3',
-		says: 'The spacer of 3 mm keeps the print too near the glass: 5 mm at least for a side over 600 mm',
-		mend: 'Put in a spacer of 5 mm',
+		says: 'The spacer of 3 mm leaves the print too near the glass. It needs at least 5 mm for a side over 600 mm',
+		mend: 'Add a spacer of 5 mm',
 		not: 'picture 600 x 400, mount none, spacer 3',
 	},
 	{
 		code: 'touches-glass',
 		level: 'look',
 		told: 'picture 25 x 16, mount none, spacer 1/8',
-		says: '3/16 in at least for a side over 24 in',
-		mend: 'Put in a spacer of 3/16 in',
+		says: 'It needs at least 3/16 in for a side over 24 in',
+		mend: 'Add a spacer of 3/16 in',
 		not: 'picture 24 x 16, mount none, spacer 1/8',
 		show: { unit: 'in' },
 	},
@@ -137,8 +137,8 @@ const cases: readonly RuleCase[] = [
 		code: 'touches-glass',
 		level: 'look',
 		told: 'picture 456 x 306, mount none, spacer 5',
-		says: 'The spacer of 5 mm keeps the print too near the glass: 6 mm at least',
-		mend: 'Put in a spacer of 6 mm',
+		says: 'The spacer of 5 mm leaves the print too near the glass. It needs at least 6 mm',
+		mend: 'Add a spacer of 6 mm',
 		not: 'picture 456 x 306, mount none, spacer 6',
 		show: { ...wideShow, leastSpacer: '6 mm' },
 	},
@@ -147,7 +147,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, surface pastel',
 		says: 'A pastel surface rubs off: behind a single mount it needs a spacer',
-		mend: 'Put in a spacer of 3 mm',
+		mend: 'Add a spacer of 3 mm',
 		not: 'picture 456 x 306, surface pastel, spacer 3',
 	},
 	{
@@ -216,7 +216,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, signed on margin, paper 500 x 360',
 		says: 'covers the picture by 3 mm below',
-		mend: 'Leave a signing space of 10 mm',
+		mend: 'Set a signing space of 10 mm',
 		not: 'picture 456 x 306, signed on margin, signing space 10, paper 500 x 360',
 	},
 	{
@@ -274,7 +274,7 @@ const cases: readonly RuleCase[] = [
 		code: 'too-thick',
 		level: 'stop',
 		told: 'picture 456 x 306, board White, inner mount 5, inner board Foam',
-		says: 'Mounts and print are about 1.4 + 5 + 0.3 = 6.7 thick; 4 mm at most are allowed',
+		says: 'Mounts and print are about 1.4 + 5 + 0.3 = 6.7 thick, more than the 4 mm allowed',
 		mend: 'Clear inner board',
 		not: 'picture 456 x 306, board White, inner mount 5, inner board Thin',
 		show: stocked({ limits: { thickness: '4 mm' } }),
@@ -320,7 +320,7 @@ const cases: readonly RuleCase[] = [
 		code: 'past-guide',
 		level: 'look',
 		told: 'shape 1:1',
-		says: 'Side 149: the cutter’s guide holds from 30 mm to 100 mm',
+		says: 'Side 149: the cutter’s guide goes from 30 mm to 100 mm',
 		not: 'shape 3:2',
 		show: stocked({ bench: { kind: 'guide', greatest: '100 mm', least: '30 mm' } }),
 	},
@@ -328,7 +328,7 @@ const cases: readonly RuleCase[] = [
 		code: 'past-guide',
 		level: 'look',
 		told: 'picture 456 x 306, inner mount 20',
-		says: 'The inner mount’s bottom 75: the cutter’s guide holds to 73 mm',
+		says: 'The inner mount’s bottom 75: the cutter’s guide goes to 73 mm',
 		not: 'picture 490 x 340', // as wide as the outer mount of the other
 		show: stocked({ bench: { kind: 'guide', greatest: '73 mm', inner: 'own blank' } }),
 	},
@@ -336,7 +336,7 @@ const cases: readonly RuleCase[] = [
 		code: 'past-guide',
 		level: 'look',
 		told: 'picture 456 x 306, inner mount 20',
-		says: 'The inner mount’s bottom 78: the cutter’s guide holds to 76 mm',
+		says: 'The inner mount’s bottom 78: the cutter’s guide goes to 76 mm',
 		not: 'picture 490 x 340',
 		show: stocked({ bench: { kind: 'guide', greatest: '76 mm' } }),
 	},
@@ -354,7 +354,7 @@ test('a guide that cuts short of what it reads has to go further than the border
 test('a border within the guide’s range that asks for a setting past it is told with that setting', () => {
 	const bench = { kind: 'guide', greatest: '79 mm', least: '50 mm', correction: '-0.5 mm' };
 	const [said] = resultOf(rowOf('picture 456 x 306'), stocked({ bench })).findings;
-	expect(said?.message).toBe('Bottom 79, the guide set to 79.5: the cutter’s guide holds from 50 mm to 79 mm.');
+	expect(said?.message).toBe('Bottom 79, the guide set to 79.5: the cutter’s guide goes from 50 mm to 79 mm.');
 });
 
 test('a straight edge has no guide to go past', () => {

@@ -37,7 +37,7 @@ describe('a frame for every print', () => {
 		expect(framesOf([{ 'picture width': '200', 'picture height': '133' }], { frames: [large, small] })).toEqual([
 			'Small',
 		]));
-	test('no border under the least border', () =>
+	test('no border under the smallest border', () =>
 		expect(framesOf([{ 'picture width': '360', 'picture height': '240' }], { frames: [small, large] })).toEqual([
 			'Large',
 		]));

@@ -60,7 +60,7 @@ test('what is asked and what is seen, in words', () => {
 	expect(isNoFilter({ ...noFilter, check: 'stop' })).toBe(false);
 	expect(askedOf({ ...noFilter, words: 'salt', check: 'thin-border', cut: 'begun' })).toEqual([
 		'“salt”',
-		'thin border',
+		'A thin border',
 		'begun',
 	]);
 	expect(['stop', 'look', 'note', 'none'].map((check) => askedOf({ ...noFilter, check })[0])).toEqual([

@@ -22,7 +22,7 @@ const plan: CellPlan = {
 test.each([
 	{ more: {}, unread: 0, said: 'Paste: 2 cells typed' },
 	{ more: { added: [{ cells: { title: 'c', side: '' } }] }, unread: 0, said: 'Paste: 3 cells typed, 1 print added' },
-	{ more: { skipped: 3 }, unread: 0, said: 'Paste: 2 cells typed, 3 cells passed over, which can only be worked out' },
+	{ more: { skipped: 3 }, unread: 0, said: 'Paste: 2 cells typed, 3 cells skipped, as they are always worked out' },
 	{ more: { outside: 1 }, unread: 0, said: 'Paste: 2 cells typed, 1 cell left out, past the last column' },
 	{ more: {}, unread: 2, said: 'Paste: 2 cells typed, 2 cells not understood, kept as pasted' },
 ])('"$said"', ({ more, unread, said }) => {

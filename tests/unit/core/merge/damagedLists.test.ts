@@ -113,7 +113,7 @@ describe('a list that comes back without print ids', () => {
 		expect(merge.fileRows.map(({ id }) => id)).toEqual(['r3', 'r4', 'r0', 'r1', 'r2']);
 		expect(merge.rows.filter(({ kind }) => kind !== 'changed')).toEqual([]);
 		expect(asideLines(merge).map(({ sentence }) => sentence)).toEqual([
-			'5 numbers only count the lines of the file, in its order.',
+			'5 numbers only count the lines of the file, in order.',
 		]);
 		expect(taken(prints, merge)).toEqual(prints);
 		expect(taken(prints, merge, chooseMerge(merge, 'there'))).toEqual(prints);
@@ -160,7 +160,7 @@ describe('nothing whose title is here', () => {
 		const merge = merged(prints, [...prints, ...more], [given(prints)], { totals: ['t'] });
 		expect(differenceGroups(merge).map(({ title, rows }) => [title, rows.map(({ id }) => id)])).toEqual([
 			['New in the file', ['y']],
-			['Perhaps no new prints', ['x', 'z', 't']],
+			['Perhaps not new', ['x', 'z', 't']],
 		]);
 		expect(taken(prints, merge).map(({ id }) => id)).toEqual([...prints.map(({ id }) => id), 'y']);
 		expect(taken(prints, merge, chooseMerge(merge, 'there'))).toHaveLength(6);

@@ -57,7 +57,7 @@ test('the sums say what has no price, and what each maker pays', () => {
 	const unpriced = toGetOf([print], { boards: [{ name: 'White', width: 1000, height: 800 }] }).toGet;
 	expect([totalWords(unpriced, undefined), withoutPriceWords(unpriced)]).toEqual([
 		'No prices yet',
-		'Type prices in the settings, and what each maker pays is worked out here.',
+		'Type prices in the settings to see what each maker pays.',
 	]);
 	expect(shareWords(unpriced, undefined)).toEqual([]);
 });
@@ -71,10 +71,10 @@ test('what cannot be got is said, each once', () => {
 	];
 	const { toGet, settings, nameOf } = toGetOf(cells, show);
 	expect(notGotSentences(toGet, nameOf, settings)).toEqual([
-		'No “Clear” in the settings gives 500 × 400 mm for Print 1 and Print 4.',
-		'“Raw” needs the width of its moulding and its lip before sticks are planned for Print 3.',
+		'No “Clear” in the settings is large enough for 500 × 400 mm for Print 1 and Print 4.',
+		'“Raw” needs its face width and lip in the settings before sticks are planned for Print 3.',
 	]);
-	expect(toGet.sticks.map(sticksTitle)).toEqual(['Oak: no plan takes fewer sticks']);
+	expect(toGet.sticks.map(sticksTitle)).toEqual(['Oak: no plan uses fewer sticks']);
 });
 
 test.each<Paper>(['A4', 'Letter'])('on %s nothing is lost, and no page holds more than there is room for', (paper) => {
@@ -106,7 +106,7 @@ test.each<Paper>(['A4', 'Letter'])('on %s nothing is lost, and no page holds mor
 	])
 		expect(whole).toContain(said);
 	expect(pages.flat().map((part) => part.head)).toEqual(
-		expect.arrayContaining(['Boards', 'Moulding', 'To saw, Oak: no plan takes fewer sticks', 'Left out']),
+		expect.arrayContaining(['Boards', 'Moulding', 'To saw, Oak: no plan uses fewer sticks', 'Left out']),
 	);
 });
 

@@ -33,15 +33,15 @@ test('why it costs that: its parts, which add up, and what has no price', () => 
 	];
 	const toGet = toGetOf(lines, [500, 500, 500]);
 	expect(costReason(toGet, 0, eur)).toBe(
-		'To get what it needs costs 5.00 EUR: 3.33 for Chalk and 1.67 for Oak. Without a price: cord.',
+		'What it needs costs 5.00 EUR: 3.33 for Chalk and 1.67 for Oak. No price yet for cord.',
 	);
-	expect(costReason(toGet, 1, eur)).toMatch(/Without a price: cord and tape\.$/);
+	expect(costReason(toGet, 1, eur)).toMatch(/No price yet for cord and tape\.$/);
 	expect(costReason(toGetOf([line('cord', undefined, [[0, 1n]])], [0]), 0, eur)).toBeUndefined();
 });
 
 test('what nobody takes is shared by all, and said so', () => {
 	const lines = [line('Chalk', 300, three(1n, 1n, 1n)), line('Spare', 600, [])];
 	expect(costReason(toGetOf(lines, [300, 300, 300]), 2, undefined)).toBe(
-		'To get what it needs costs 3.00: 1.00 for Chalk and 2.00 for what all prints share.',
+		'What it needs costs 3.00: 1.00 for Chalk and 2.00 for what all prints share.',
 	);
 });

@@ -15,12 +15,12 @@ const facts = (line: string) => factsOf(workOut(rowOf(line), settings), settings
 test('what one sees, in and out of the frame', () => {
 	// The bevel takes 1.4 mm of each border; the lip 6 mm less 2 mm of play as well.
 	expect(facts('picture 456 x 306')).toEqual([
-		'The bevel opens the face to 452.8 × 302.8 mm; visible borders 73.6, 69.6 and 77.6.',
-		'In the frame “Oak” the visible borders are 69.6 at the sides, 65.6 above and 73.6 below.',
+		'With the bevel, the opening at the front is 452.8 × 302.8 mm. Visible borders: sides 73.6, top 69.6, bottom 77.6 mm.',
+		'In the frame “Oak” the visible borders are: sides 69.6, top 65.6, bottom 73.6 mm.',
 		'Mount, print and undermount are 1.4 + 0.3 + 1.4 = 3.1 mm thick.',
 		// The picture lies 75 − 3 = 72 from the left: a quarter of its 456 further, and three.
 		'2 hinges, at 186 and 414 mm from the undermount’s left edge. Heavy or valued papers are for a conservator.',
-		'The rebate of “Oak” is 604 × 454 mm: 4 and 4 mm of play.',
+		'The rebate of “Oak” is 604 × 454 mm: play 4 across, 4 mm down.',
 		'The stack is about 2 + 1.4 + 0.3 + 1.4 + 3 = 8.1 mm.',
 	]);
 });
@@ -38,8 +38,8 @@ test('where the picture lies on its paper, and how it hangs', () => {
 	expect(told.slice(-6)).toEqual([
 		'The picture lies on its paper with margins of 20 left, 20 above, 30 right and 20 mm below.',
 		'2 hinges, at 217.5 and 392.5 mm from the undermount’s left edge. Heavy or valued papers are for a conservator.',
-		'The rebate of “Oak” is 603 × 453 mm: 3 and 3 mm of play.',
-		'Framed, it is 631 × 481 mm: the rebate and twice 20 − 6 mm.',
+		'The rebate of “Oak” is 603 × 453 mm: play 3 across, 3 mm down.',
+		'Framed, it is 631 × 481 mm: the rebate + 2 × (20 − 6 mm).',
 		'The stack is about 2 + 1.4 + 0.3 + 3 = 6.7 mm of the rebate’s 20 mm.',
 		'It weighs about 3.4 kg.', // 0.27 m² · (5 + 4.7 · 0.7) + 0.5 · 2.224 m
 	]);

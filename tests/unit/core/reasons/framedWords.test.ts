@@ -42,7 +42,7 @@ test('in its frame: the outer size, the play, and the borders that show', () => 
 	expect(framedFrontWords(result, settings)).toBe(
 		`Framed in “Oak”, 535 × 435 mm. The mount has 3 mm of play. Visible borders: sides ${seen[0]}, top ${seen[1]}, bottom ${seen[2]} mm.`,
 	);
-	expect(framedFrontWords(...worked({ moulding: undefined }, show))).toMatch(/its width of face or its lip is not/);
+	expect(framedFrontWords(...worked({ moulding: undefined }, show))).toMatch(/its face width or lip is not/);
 });
 
 test('the paper on the undermount and its hinges, from the left', () => {

@@ -14,21 +14,21 @@ const { settings } = readSettings(wideShow);
 
 test.each<[string, SizeKey, string]>([
 	['shape 3:2', 'windowWidth', '600 − 2 × 72 = 456 mm.'],
-	['shape 3:2', 'side', '(600 − 455.4) ÷ 2 = 72.3 mm. On the ruler of 1 mm that is 72.'],
+	['shape 3:2', 'side', '(600 − 455.4) ÷ 2 = 72.3 mm. Rounded to the 1 mm ruler: 72.'],
 	['shape 3:2', 'top', '70 mm is the show’s border.'],
 	['shape 3:2', 'pictureWidth', 'The window’s 456 + 2 × 3 overlap = 462 mm.'],
-	['shape 3:2', 'mountWidth', '600 mm is a side of the show’s mount.'],
+	['shape 3:2', 'mountWidth', '600 mm comes from the show’s mount.'],
 	[
 		'picture 508 x 339',
 		'top',
-		'450 − 333 = 117 is shared, the bottom 12 % wider: 55.2 mm above. On the ruler of 1 mm that is 55.',
+		'450 − 333 = 117 is shared, the bottom 12 % wider: 55.2 mm above. Rounded to the 1 mm ruler: 55.',
 	],
 	['picture 456 x 306, side 80', 'mountWidth', 'The mount follows from what is typed: 2 × 80 + 450 = 610 mm.'],
 	['picture 456 x 306, side 80', 'top', '80 mm is the side typed in this row.'],
 	['picture 456 x 306, top 80', 'bottom', '450 − 300 − 80 = 70 mm.'],
 	['picture 300 x 200, mount fit', 'mountHeight', 'The mount is cut to fit: 70 + 194 + 78 = 342 mm.'],
 	['picture 300 x 200, mount fit', 'windowWidth', 'The picture’s 300 − 2 × 3 overlap = 294 mm.'],
-	['shape 3:2, bottom 60', 'pictureHeight', 'By the shape 3:2, it goes with 514: 342.7 mm.'],
+	['shape 3:2, bottom 60', 'pictureHeight', 'By the shape 3:2, 514 gives 342.7 mm.'],
 	['picture 456 x 306', 'pictureWidth', '456 mm is typed.'],
 	['shape 3:2, paper 300 x 210', 'pictureWidth', '300 mm is what the paper holds; the mount has room for 462.'],
 	[

@@ -48,7 +48,7 @@ test('a blank of a sheet that is only begun is said to be on it; of one that is 
 		tickKnife(show, [{ sheet: { ...sheet, cuts: [...sheet.cuts, ...sheet.cuts] }, places: [0] }], true, 'Tick'),
 	);
 	expect(leftOver(begun, withFirst(begun, { copies: '0' }))[0]).toBe(
-		'0 A blank of 600 × 450 mm, on a sheet that is begun, of “Chalk”, would be left over.',
+		'0 A blank of 600 × 450 mm, on a started sheet of “Chalk”, would be left over.',
 	);
 	const spoilt = apply(show, spoilSheet(show, sheet, 'Spoil'));
 	expect(leftOver(spoilt, withFirst(spoilt, { copies: '0' }))).toEqual([]);

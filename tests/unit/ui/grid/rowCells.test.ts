@@ -25,7 +25,7 @@ const texts = [
 
 test('what is heard of a cell: what is missing, where its figure comes from, and what is said of it', () => {
 	const cells = rowCells([], view(), columns, texts);
-	expect(cells.map(({ heard }) => heard)).toEqual(['no number, stop', '', 'worked out', 'from the show, look']);
+	expect(cells.map(({ heard }) => heard)).toEqual(['no number, can’t cut', '', 'worked out', 'from the show, check']);
 	expect(cells.map(({ column, place }) => [column.key, place])).toEqual(
 		places.map((place) => [gridColumns[place]!.key, place]),
 	);
