@@ -381,7 +381,18 @@ test('columns that are hidden, moved and sized leave the active cell in its colu
 	expect(shown()[2]).toBe('picture width');
 	grid.columns.choose('Labels');
 	expect(grid.columns.list.map(({ key }) => key)).toEqual([
-		...['number', 'title', 'maker', 'edition', 'medium', 'signed on', 'picture width', 'picture height', 'price', 'note'],
+		...[
+			'number',
+			'title',
+			'maker',
+			'edition',
+			'medium',
+			'signed on',
+			'picture width',
+			'picture height',
+			'price',
+			'note',
+		],
 	]);
 	grid.selection.select(0, 1);
 	grid.columnEdits.hide();

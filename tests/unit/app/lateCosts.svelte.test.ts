@@ -27,7 +27,7 @@ test('costs come when typing pauses, with their reason; a row that has changed s
 	expect(costs.costOf(row)).toBeUndefined();
 	vi.runAllTimers();
 	expect(costs.costOf(row)).toBe(420);
-	expect(costs.reasonOf(row, settings)).toMatch(/^What it needs costs 4\.20: 4\.20 for Rag\. Without a price: /);
+	expect(costs.reasonOf(row, settings)).toMatch(/^What it needs costs 4\.20: 4\.20 for Rag\. No price yet for /);
 	expect(costs.costOf({ ...row })).toBeUndefined();
 	expect(costs.reasonOf({ ...row }, settings)).toBeUndefined();
 });

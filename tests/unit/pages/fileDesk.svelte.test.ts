@@ -119,7 +119,7 @@ test('a backup that comes back only in part says which shows are back', async ()
 	expect(desk.report?.sentences.join(' ')).toMatch(/“Spring”, “Autumn”\. The others were not\. There is no room left/);
 	vi.restoreAllMocks();
 	await desk.restore(await backupStandings(shelf, read.value));
-	expect(desk.report).toMatchObject({ title: '1 show put back', isProblem: false });
+	expect(desk.report).toMatchObject({ title: '1 show restored', isProblem: false });
 	expect((await backupStandings(shelf, read.value)).map(({ standing }) => standing)).toEqual(['same', 'same', 'same']);
 });
 

@@ -26,10 +26,7 @@ test.each([
 	],
 	['shape 1:1', 'Use the size Square: side 74, top 70, bottom 78 mm, picture 358 × 358 mm.'],
 	['shape 1:1', 'Cut a mount of 442 × 450 mm to fit: side 70, top 70, bottom 78 mm, picture 308 × 308 mm.'],
-	[
-		'shape 1:1',
-		'Print it at 308 × 308 mm, the largest that keeps your border: side 149, top 70, bottom 78 mm.',
-	],
+	['shape 1:1', 'Print it at 308 × 308 mm, the largest that keeps your border: side 149, top 70, bottom 78 mm.'],
 	['shape 16:9', 'Print it at 374 × 210.4 mm for even borders: side 116, top 116, bottom 130 mm.'],
 	['picture 640 x 480', 'Cut a mount of 774 × 622 mm to fit: side 70, top 70, bottom 78 mm, picture 640 × 480 mm.'],
 ])('%s: %s', (line, message) => expect(adviceFor(line).advice.map((advice) => advice.message)).toContain(message));

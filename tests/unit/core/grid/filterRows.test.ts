@@ -66,8 +66,8 @@ test('what is asked and what is seen, in words', () => {
 	expect(['stop', 'look', 'note', 'none'].map((check) => askedOf({ ...noFilter, check })[0])).toEqual([
 		'can’t be cut yet',
 		'to check',
-		'to note',
-		'nothing said',
+		'notes',
+		'nothing to check',
 	]);
 	expect(saidOfShown(12, 30, { column: 'title', way: 'down' })).toBe('12 of 30 prints, sorted by title, Z to A');
 	expect(saidOfShown(3, 3, { column: 'side', way: 'down' })).toBe('3 prints, sorted by side, largest first');
