@@ -49,6 +49,12 @@ function editionsOf(rows: readonly Row[], results: readonly WorkedRow[]): Map<st
 	return editions;
 }
 
+/** Whose edition it is: “Untitled” by Ann. */
+function nameOf([one]: readonly Numbered[]): string {
+	const { title, maker } = one!.row.typed;
+	return `“${shownText(title!.trim())}”${maker === undefined ? '' : ` by ${shownText(maker.trim())}`}`;
+}
+
 function atTwoSizes(edition: readonly Numbered[], settings: Settings): Remark[] {
 	const known = edition.filter(({ result: { solved } }) => solved.pictureWidth && solved.pictureHeight);
 	const sizes: [Length, Length][] = [];
@@ -61,7 +67,7 @@ function atTwoSizes(edition: readonly Numbered[], settings: Settings): Remark[] 
 	return [
 		{
 			code: 'edition-sizes',
-			message: `“${shownText(edition[0]!.row.typed.title!.trim())}” is printed at ${words} in one edition: an edition has one size.`,
+			message: `${nameOf(edition)} is printed at ${words} in one edition: an edition has one size.`,
 			rows: known.map(({ place }) => place),
 		},
 	];
@@ -75,7 +81,7 @@ function tooManyProofs(edition: readonly Numbered[]): Remark[] {
 	return [
 		{
 			code: 'many-proofs',
-			message: `“${shownText(edition[0]!.row.typed.title!.trim())}”: ${count} artist’s proof${count === 1 ? ' is' : 's are'} over a tenth of its edition of ${size}.`,
+			message: `${nameOf(edition)}: ${count} artist’s proof${count === 1 ? ' is' : 's are'} over a tenth of its edition of ${size}.`,
 			rows: proofs.map(({ place }) => place),
 		},
 	];

@@ -57,7 +57,7 @@ export function framedFrontWords(worked: WorkedRow, settings: Settings): string 
 		framed.size
 			? `Framed in “${shownText(own.name)}”, ${formatSize(framed.size.width, framed.size.height, settings)}.`
 			: `In “${shownText(own.name)}”; its face width or lip is not in the settings.`,
-		`${hasMount ? 'The mount' : 'It'} has ${playWords(n(seat.play.width), n(seat.play.height), settings.unit)}.`,
+		`${hasMount ? 'The mount' : 'It'} ${playWords(seat.play, settings)}.`,
 	];
 	const seen = seenBorders(worked);
 	if (seen && solved.side !== undefined)
@@ -67,8 +67,19 @@ export function framedFrontWords(worked: WorkedRow, settings: Settings): string 
 	return words.join(' ');
 }
 
-const playWords = (across: string, down: string, unit: string): string =>
-	across === down ? `${across} ${unit} of play` : `${across} of play across and ${down} ${unit} down`;
+/** How what goes in sits in the recess: "has 3 mm of play"; "is 97 mm too wide for the rebate". */
+function playWords({ width, height }: { readonly width: number; readonly height: number }, settings: Settings): string {
+	const n = (value: number) => formatLength(nearestLength(value), settings);
+	const over = [
+		...(width < 0 ? [`${n(-width)} ${settings.unit} too wide`] : []),
+		...(height < 0 ? [`${n(-height)} ${settings.unit} too high`] : []),
+	];
+	if (over.length > 0) return `is ${over.join(' and ')} for the rebate`;
+	const [across, down] = [n(width), n(height)];
+	return across === down
+		? `has ${across} ${settings.unit} of play`
+		: `has ${across} of play across and ${down} ${settings.unit} down`;
+}
 
 /** The borders that show in a row's frame; undefined where it has no lip given or no window. */
 export function seenBorders(worked: WorkedRow): { side: number; top: number; bottom: number } | undefined {

@@ -1,16 +1,20 @@
 import type { RowResult } from '../../core/findings/rowResult.ts';
+import { toMm } from '../../core/length/length.ts';
+import { innerOf, layOutFramed, lessMargins, type Rectangle } from './layOutFramed.ts';
 import { floatDrawn, layOutMount } from './layOutMount.ts';
-import { layOutFramed, type Rectangle } from './layOutFramed.ts';
 
 /** What is drawn of a print without its measures, in millimetres, each within the one before it. */
 export interface DrawnPrint {
-	/** The whole of it: the frame's outer edge, else the mount, else the picture. */
+	/** The whole of it: the frame's outer edge, else the mount's, else the paper's. */
 	readonly outer: Rectangle;
 	/** The edge of the frame's lip; undefined without a frame. */
 	readonly sight: Rectangle | undefined;
 	/** Undefined without a mount. */
 	readonly card: Rectangle | undefined;
+	/** Undefined without a window; the paper of a float. */
 	readonly window: Rectangle | undefined;
+	/** The window of an inner mount; undefined where there is none. */
+	readonly inner: Rectangle | undefined;
 	readonly picture: Rectangle | undefined;
 }
 
@@ -18,19 +22,30 @@ export interface DrawnPrint {
 export function drawnPrint(result: RowResult): DrawnPrint | undefined {
 	const framed = layOutFramed(result);
 	if (framed) {
-		const { outer, sight, inside, window, picture } = framed;
-		return { outer, sight, card: inside, window, picture };
+		const { outer, sight, inside, window, inner, picture } = framed;
+		return { outer, sight, card: result.hasMount ? inside : undefined, window, inner, picture };
 	}
-	const solved = result.read.cells.isFloat ? floatDrawn(result.solved, result.onPaper) : result.solved;
-	const layout = layOutMount(solved);
+	return result.hasMount ? drawnMount(result) : drawnPaper(result);
+}
+
+function drawnMount({ solved, onPaper, read }: RowResult): DrawnPrint | undefined {
+	const { isFloat } = read.cells;
+	const innerMount = isFloat ? undefined : read.cells.innerMount;
+	const layout = layOutMount(isFloat ? floatDrawn(solved, onPaper) : solved, innerMount);
 	if (!layout) return undefined;
 	const { across, down } = layout;
 	const box = (part: 'mount' | 'window' | 'picture'): Rectangle | undefined => {
 		const [x, y] = [across[part], down[part]];
 		return x && y && { left: x.start, right: x.end, top: y.start, bottom: y.end };
 	};
-	const [card, picture] = [box('mount')!, box('picture')];
-	return result.hasMount
-		? { outer: card, sight: undefined, card, window: box('window'), picture }
-		: { outer: picture ?? card, sight: undefined, card: undefined, window: undefined, picture: picture ?? card };
+	const [card, window] = [box('mount')!, box('window')];
+	return { outer: card, sight: undefined, card, window, inner: innerOf(window, innerMount), picture: box('picture') };
+}
+
+/** A print without a mount and a frame: its paper, with the picture on it, or the picture alone. */
+function drawnPaper({ frame: { inside }, onPaper }: RowResult): DrawnPrint | undefined {
+	if (!inside) return undefined;
+	const outer = { left: 0, right: toMm(inside.width), top: 0, bottom: toMm(inside.height) };
+	const picture = onPaper ? lessMargins(outer, onPaper) : outer;
+	return { outer, sight: undefined, card: undefined, window: undefined, inner: undefined, picture };
 }

@@ -1,4 +1,4 @@
-import { length, toMm } from '../../core/length/length.ts';
+import { type Length, length, toMm } from '../../core/length/length.ts';
 import { seenBorders } from '../../core/reasons/framedWords.ts';
 import type { OnPaper } from '../../core/row/paper.ts';
 import type { WorkedRow } from '../../core/row/workedRow.ts';
@@ -24,6 +24,8 @@ export interface FramedLayout {
 	readonly inside: Rectangle;
 	/** Undefined where there is no window; the paper of a float. */
 	readonly window: Rectangle | undefined;
+	/** The window of an inner mount; undefined where there is none. */
+	readonly inner: Rectangle | undefined;
 	readonly picture: Rectangle | undefined;
 	/** Whether the settings say the width of the face and the lip; what they don't is drawn as is usual. */
 	readonly isKnown: boolean;
@@ -45,8 +47,10 @@ export function layOutFramed(worked: WorkedRow): FramedLayout | undefined {
 	const [across, down] = [toMm(length(seat.play.width)) / 2, toMm(length(seat.play.height)) / 2];
 	const whole = { left: 0, right: width, top: 0, bottom: height };
 	const rebate = grown(whole, across, down);
-	const solved = read.cells.isFloat ? floatDrawn(worked.solved, onPaper) : worked.solved;
-	const layout = hasMount ? layOutMount(solved) : undefined;
+	const { isFloat } = read.cells;
+	const innerMount = isFloat ? undefined : read.cells.innerMount;
+	const solved = isFloat ? floatDrawn(worked.solved, onPaper) : worked.solved;
+	const layout = hasMount ? layOutMount(solved, innerMount) : undefined;
 	const box = (part: 'window' | 'picture'): Rectangle | undefined => {
 		const [x, y] = [layout?.across[part], layout?.down[part]];
 		return x && y && { left: x.start, right: x.end, top: y.start, bottom: y.end };
@@ -57,6 +61,7 @@ export function layOutFramed(worked: WorkedRow): FramedLayout | undefined {
 		sight: grown(rebate, -lip, -lip),
 		inside: whole,
 		window: box('window'),
+		inner: innerOf(box('window'), innerMount),
 		picture: hasMount ? box('picture') : onPaper && lessMargins(whole, onPaper),
 		isKnown: own.lip !== undefined && own.moulding !== undefined,
 		seen: seenBorders(worked),
@@ -70,8 +75,12 @@ const grown = ({ left, right, top, bottom }: Rectangle, across: number, down: nu
 	bottom: bottom + down,
 });
 
+/** The window of an inner mount, which shows within that of the outer one. */
+export const innerOf = (window: Rectangle | undefined, innerMount: Length | undefined): Rectangle | undefined =>
+	window && innerMount !== undefined ? grown(window, -toMm(innerMount), -toMm(innerMount)) : undefined;
+
 /** The picture on a paper. */
-const lessMargins = ({ right, bottom }: Rectangle, margins: OnPaper): Rectangle => ({
+export const lessMargins = ({ right, bottom }: Rectangle, margins: OnPaper): Rectangle => ({
 	left: toMm(margins.left),
 	right: right - toMm(margins.right),
 	top: toMm(margins.top),

@@ -32,7 +32,7 @@ interface Axis {
 	readonly picture: number | undefined;
 	readonly near: number | undefined;
 	readonly far: number | undefined;
-	/** How far the mount covers the picture at the near edge; negative where it reveals. */
+	/** How far the outer mount covers the picture at the near edge; negative where it reveals, or an inner one covers. */
 	readonly cover: number | undefined;
 }
 
@@ -80,16 +80,19 @@ const inMm = (value: SolvedRow[keyof SolvedRow]) => (value === undefined ? undef
 /**
  * Where mount, window and picture of a row lie, to scale, seen from the front. In a conflict the typed measures are
  * drawn as typed, so that an overlap or a gap is seen.
+ * @param innerMount how far an inner mount shows in the window: what is covered is counted from its window
  * @returns undefined if not one size of the row is known
  */
-export function layOutMount(solved: SolvedRow): MountLayout | undefined {
+export function layOutMount(solved: SolvedRow, innerMount?: Length): MountLayout | undefined {
+	const covered = (overlap: Length | undefined) =>
+		overlap === undefined ? undefined : toMm(overlap) - (innerMount === undefined ? 0 : toMm(innerMount));
 	const across: Axis = {
 		mount: inMm(solved.mountWidth),
 		window: inMm(solved.windowWidth),
 		picture: inMm(solved.pictureWidth),
 		near: inMm(solved.side),
 		far: inMm(solved.side),
-		cover: inMm(solved.overlapSide),
+		cover: covered(solved.overlapSide),
 	};
 	const down: Axis = {
 		mount: inMm(solved.mountHeight),
@@ -97,7 +100,7 @@ export function layOutMount(solved: SolvedRow): MountLayout | undefined {
 		picture: inMm(solved.pictureHeight),
 		near: inMm(solved.top),
 		far: inMm(solved.bottom),
-		cover: inMm(solved.overlapTop),
+		cover: covered(solved.overlapTop),
 	};
 	const sizes = [across.mount, across.window, across.picture, down.mount, down.window, down.picture];
 	if (sizes.every((size) => size === undefined)) return undefined;

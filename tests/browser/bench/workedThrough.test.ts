@@ -114,7 +114,14 @@ test('a step is ticked off whole by one tap, which goes on; undo takes back the 
 		const first = await made();
 		await page.getByRole('button', { name: /^Undo tick: / }).tap();
 		await expect.poll(made).toBe(0);
-		await page.getByRole('button', { name: 'Back', exact: true }).tap();
+		await expect.poll(() => heading(page), { message: 'the step that is undone' }).toMatch(/^Step 1 of/);
+		await done.focus();
+		await page.keyboard.down('Enter');
+		for (let held = 0; held < 4; held++) await page.keyboard.down('Enter'); // it repeats
+		await page.keyboard.up('Enter');
+		await expect.poll(made, { message: 'a key that is held does it once' }).toBe(first);
+		await page.getByRole('button', { name: /^Undo tick: / }).tap();
+		await expect.poll(made).toBe(0);
 		for (let taps = 1; taps <= steps; taps++) {
 			await done.click(); // two quick touches would be one double tap, which no one makes who has cut in between
 			if (taps === 1) expect(await made()).toBe(first);

@@ -99,3 +99,11 @@ test('of a float the paper stands where a window would, and the picture lies wit
 	const bare = floatOf(picture);
 	expect(bare.across.window).toEqual(bare.across.picture);
 });
+
+test('with an inner mount the picture is covered from its window on, as much on the left as on the right', () => {
+	const { settings } = readSettings({ mountSize: '500 x 400 mm' });
+	const typed = { 'picture width': '300', 'picture height': '200', 'inner mount': '5' };
+	const { solved, read } = judgeRow({ id: 'a', order: 1, typed }, settings);
+	const { across } = layOutMount(solved, read.cells.innerMount)!;
+	expect([across.picture!.start, across.picture!.end]).toEqual([100, 400]);
+});
