@@ -10,7 +10,7 @@ const list = ['print id,title,note']
 	.concat(Array.from({ length: many }, (_, at) => `p${at},Print ${at},from the list`))
 	.join('\n');
 
-const isSaved = (page: Page) => page.getByText('Saved on this device').waitFor();
+const isSaved = (page: Page) => page.getByText('Saved', { exact: true }).waitFor();
 
 async function type(page: Page, row: number, column: string, text: string): Promise<void> {
 	await cell(page, row, column).click();

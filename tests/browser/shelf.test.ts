@@ -36,8 +36,8 @@ test('two tabs keep their own shows over a reload, and a backup puts back what a
 		const page = await stage.openShow();
 		await page.getByRole('link', { name: /Shows$/ }).click();
 		await chooseFile(page, 'Open a file or a backup', 'backup.json', backup);
-		await page.getByRole('button', { name: 'Put the 2 missing shows back' }).click();
-		await page.getByText('2 shows put back').waitFor();
+		await page.getByRole('button', { name: 'Restore the 2 missing shows' }).click();
+		await page.getByText('2 shows restored').waitFor();
 		const shows = page.getByRole('listitem').filter({ hasText: /1 print · last file saved/ });
 		await expect.poll(() => shows.count()).toBe(2);
 		await page.getByRole('button', { name: 'Close' }).click();

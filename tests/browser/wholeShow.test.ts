@@ -108,7 +108,7 @@ describe('by keyboard alone', () => {
 			};
 			await tabTo('Settings');
 			await press(page, 'Enter');
-			await page.getByRole('heading', { name: 'Settings of the show' }).waitFor();
+			await page.getByRole('heading', { name: 'Settings' }).waitFor();
 			for (const [label, text] of settings) await type(label, text);
 			for (const [label, text] of size) await type(label, text);
 			await tabTo('Add size');

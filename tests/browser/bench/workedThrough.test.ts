@@ -267,7 +267,7 @@ test('a change to a print that was cut is asked about: left, nothing changes; ma
 		await page.goto(`${stage.address}#settings`);
 		expect(await border.inputValue()).toBe(before);
 		await change();
-		await page.getByRole('button', { name: /begin the mount again/ }).tap();
+		await page.getByRole('button', { name: /start the mount again/ }).tap();
 		await page.goto(`${stage.address}#bench`);
 		await page.getByRole('heading', { name: 'Bench' }).waitFor();
 		await expect.poll(() => ticksOnDisk(page)).toBe(0);
@@ -298,7 +298,7 @@ test('a cut that stands is kept where a change makes the others wrong, and undo 
 		await type('top', '94');
 		const asked = page.getByRole('dialog', { name: 'Already cut' });
 		await asked.waitFor();
-		expect(await asked.innerText()).toMatch(/which would be wrong\. These cuts still stand: left/);
+		expect(await asked.innerText()).toMatch(/which would be wrong\. Still right: left/);
 		await asked.getByRole('button', { name: 'Change it, keep the cuts that are still right' }).tap();
 		await expect.poll(() => ticksOnDisk(page)).toBe(2);
 		await page.keyboard.press('Control+z');

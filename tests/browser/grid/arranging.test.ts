@@ -80,7 +80,7 @@ test('by keyboard: words find prints, the counts follow, and cleared, one is bac
 		await expect.poll(() => activeCell(page)).toBe(at(3, 'title'));
 		await press(page, 'Control+f');
 		await page.keyboard.type('no such print');
-		await page.getByText('No print answers').waitFor();
+		await page.getByText('No prints match').waitFor();
 		expect(await axeProblems(page)).toEqual([]);
 		await press(page, 'Control+a', 'Delete', 'Escape');
 		await expect.poll(() => activeCell(page)).toBe(at(3, 'title'));

@@ -18,7 +18,7 @@ test('a drag ends with its grid: gone from the page and come back to, nothing is
 		await page.mouse.move(to.x + 8, to.y + 4, { steps: 4 });
 		await page.locator('.drop').waitFor();
 		await page.evaluate(() => (location.hash = 'settings'));
-		await page.getByRole('heading', { name: 'Settings of the show' }).waitFor();
+		await page.getByRole('heading', { name: 'Settings' }).waitFor();
 		await page.mouse.up();
 		await page.evaluate(() => (location.hash = 'prints'));
 		await page.getByRole('grid').waitFor();

@@ -237,7 +237,7 @@ export const screens: readonly Screen[] = [
 				.first()
 				.click();
 			await press(page, /^Mark as cut/);
-			await page.getByRole('heading', { name: /^Cut already/ }).waitFor();
+			await page.getByRole('heading', { name: /^Already cut/ }).waitFor();
 		},
 	},
 	{

@@ -41,7 +41,7 @@ test('the script of the app does not come: a sentence, and what is stored is sav
 			await page.goto(stage.address);
 			await said(page).waitFor();
 			expect(await said(page).textContent(), fault).toMatch(
-				/^(A part of Evenhang has not arrived|Evenhang has stopped)/,
+				/^(A part of Evenhang could not be loaded|Evenhang has stopped)/,
 			);
 			await page.getByRole('link', { name: 'Load the page again' }).waitFor();
 			saved = await savedFile(page);
@@ -77,7 +77,7 @@ test.each(
 	await onStage({ serve: host.serve }, async (stage) => {
 		host.spoil = (file, isForPage) => (isForPage && isSpoilt.test(file) ? fault : undefined);
 		const page = await stage.openShow();
-		await said(page).filter({ hasText: 'has not arrived' }).waitFor();
+		await said(page).filter({ hasText: 'could not be loaded' }).waitFor();
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 		forgive(stage);
