@@ -344,7 +344,7 @@ test('files are dropped and pasted wherever one is; a text, a picture, a folder 
 
 		await send(page, 'dragover', list);
 		expect(await send(page, 'drop', { files: { ...list.files, 'more.csv': 'title\nMore\n' } })).toBe(true);
-		await page.getByText('The other file was not looked at').waitFor();
+		await page.getByText('The other file was not imported').waitFor();
 		expect(await overlay.count()).toBe(0);
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('3');
 

@@ -245,7 +245,7 @@ test('a text that is typed into a print which another tab deletes is said, and u
 		await other.getByRole('menuitem', { name: 'Delete print' }).click();
 		await other.locator('[role=grid][aria-rowcount="3"]').waitFor();
 		await one.locator('[role=grid][aria-rowcount="3"]').waitFor();
-		await one.getByText('Not kept: “Kiln door, closed”').first().waitFor();
+		await one.getByText('Not saved: “Kiln door, closed”').first().waitFor();
 		// Who goes on typing types into no other print.
 		await one.keyboard.type(', again');
 		await one.keyboard.press('Enter');

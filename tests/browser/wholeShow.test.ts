@@ -61,7 +61,7 @@ describe('by touch alone', () => {
 			await page.getByRole('link', { name: 'Settings' }).tap();
 			for (const [label, text] of [...settings, ...size]) await type(label, text);
 			await button('Add size').tap();
-			await page.getByRole('link', { name: 'Prints' }).tap();
+			await page.getByRole('link', { name: 'Prints', exact: true }).tap();
 			await button('Paste rows').tap();
 			await page.keyboard.insertText(csv);
 			await button('Import rows').tap();

@@ -230,7 +230,7 @@ test('a spoilt board is to be cut again, undo takes it back, and the left hand h
 			.getByRole('button', { name: /^Board spoilt/ })
 			.first()
 			.tap();
-		await page.getByText('One board spoilt').waitFor();
+		await page.getByText('1 board spoilt').waitFor();
 		expect(await page.locator('.tick').first().getAttribute('aria-pressed')).toBe('false');
 		await page.getByRole('button', { name: /^Undo tick: Spoilt/ }).tap();
 		await expect.poll(() => page.locator('.tick').first().getAttribute('aria-pressed')).toBe('true');

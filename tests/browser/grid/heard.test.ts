@@ -172,9 +172,9 @@ test('menus, the bar and its panels are heard', () =>
 			    - option "To check"
 			    - option "Notes"
 			    - option "Nothing to check"
-			    - option "Needs size"
-			    - option "Not read"
-			    - option "Uneven"
+			    - option "Needs a size"
+			    - option "Not understood"
+			    - option "Uneven borders"
 			  - text: Mount size
 			  - combobox "Mount size":
 			    - option "Any" [selected]

@@ -48,7 +48,7 @@ export async function everyPartWorks(page: Page): Promise<void> {
 		.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/)
 		.nth(1)
 		.waitFor();
-	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Prints' }).click();
+	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Prints', exact: true }).click();
 }
 
 /** Every file is kept, each with the bytes that were built. */

@@ -48,7 +48,7 @@ test('a print can be left out, and all of it left as it is', () =>
 		await page.getByRole('button', { name: 'Apply to 1 print' }).waitFor();
 		await page.getByRole('button', { name: 'Leave as it is' }).click();
 		expect(await page.getByRole('table').count()).toBe(0);
-		await page.getByRole('link', { name: 'Prints' }).click();
+		await page.getByRole('link', { name: 'Prints', exact: true }).click();
 		expect(await page.getByRole('button', { name: 'Undo: fewer sizes' }).count()).toBe(0);
 	}));
 
@@ -104,7 +104,7 @@ test('a frame and a board are typed, tell a print what they hide, and can be tak
 		await page.getByRole('button', { name: 'Add frame' }).click();
 		await page.getByRole('button', { name: 'Remove Ash', exact: true }).waitFor();
 		await fill('Lip, Large oak', '5 cm');
-		await page.getByRole('link', { name: 'Prints' }).click();
+		await page.getByRole('link', { name: 'Prints', exact: true }).click();
 		await page.getByText('shows in the frame “Large oak”').first().waitFor();
 		await page.getByRole('link', { name: 'Settings' }).click();
 		await page.getByRole('button', { name: 'Remove Ash', exact: true }).click();

@@ -43,7 +43,7 @@ test('a print is shown in its frame, in profile, and on its undermount, by keybo
 		await page.getByRole('link', { name: 'Settings' }).click();
 		await page.getByLabel('Rebate depth, Large oak', { exact: true }).fill('4');
 		await press(page, 'Tab');
-		await page.getByRole('link', { name: 'Prints' }).click();
+		await page.getByRole('link', { name: 'Prints', exact: true }).click();
 		await page.getByRole('button', { name: 'Framed', exact: true }).click();
 		await page
 			.locator('figcaption')

@@ -12,7 +12,7 @@ test('a changed setting works every row out anew, is kept, and can be undone', (
 		await page.getByRole('textbox', { name: 'Border', exact: true }).fill('7 cm');
 		await page.getByRole('textbox', { name: 'Bottom weight' }).fill('12 %');
 		await press(page, 'Tab');
-		await page.getByRole('link', { name: 'Prints' }).click();
+		await page.getByRole('link', { name: 'Prints', exact: true }).click();
 		const borders = () => seenIn(page, 0, 'side', 'top', 'bottom', 'mount');
 		const worked = ['75 worked-out', '71 worked-out', '79 worked-out', '600 × 450 inherited'];
 		expect(await borders()).toEqual(worked);
@@ -31,7 +31,7 @@ test('undo takes a setting back', () =>
 		expect(await page.getByRole('combobox', { name: 'Mount size' }).inputValue()).toBe('600 x 450');
 		await page.getByRole('button', { name: /^Undo: change mount size/ }).click();
 		await expect.poll(() => page.getByRole('combobox', { name: 'Mount size' }).inputValue()).toBe('');
-		await page.getByRole('link', { name: 'Prints' }).click();
+		await page.getByRole('link', { name: 'Prints', exact: true }).click();
 		await expect.poll(() => seen(page, 0, 'side')).toBe(before);
 	}));
 
@@ -87,7 +87,7 @@ test('a size given a name can be typed by it; another unit changes no size', () 
 		await press(page, 'Tab');
 		await page.getByRole('radio', { name: 'inches' }).click();
 		await page.getByRole('button', { name: 'Keep the sizes, show them in inches' }).click();
-		await page.getByRole('link', { name: 'Prints' }).click();
+		await page.getByRole('link', { name: 'Prints', exact: true }).click();
 		expect(await seenIn(page, 0, 'mount', 'picture width')).toEqual(['Oak inherited', '11 13/16 typed']);
 		await page.getByRole('columnheader', { name: 'Picture width, in' }).waitFor();
 	}));
