@@ -128,7 +128,7 @@ test('a sheet marked as cut stays over a reload, undo takes it back; a spoilt on
 			.tap();
 		await page.getByText('(spoilt)').waitFor();
 		await expect.poll(() => pieces(page, 'Chalk'), { timeout: 20_000 }).toBeGreaterThan(count);
-		await page.getByRole('button', { name: /^Undo: spoil/ }).tap();
+		await page.getByRole('button', { name: /^Undo: mark a sheet as spoilt/ }).tap();
 		await expect.poll(() => pieces(page, 'Chalk'), { timeout: 20_000 }).toBe(count);
 		await page.getByRole('button', { name: /^Not cut/ }).tap();
 		await expect.poll(() => cutAlready(page).count()).toBe(0);

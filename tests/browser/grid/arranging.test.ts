@@ -94,7 +94,7 @@ test('prints are asked for by what is said of them, mount, maker and whether the
 		const count = () => page.getByRole('grid').getAttribute('aria-rowcount');
 		await ask('Checks', 'Can’t be cut yet');
 		expect(await titles(page, 1)).toEqual(['Ebb']);
-		await ask('Checks', 'Not read');
+		await ask('Checks', 'Not understood');
 		expect(await count()).toBe('3');
 		await ask('Checks', 'Any');
 		await ask('Mount size', '500 × 400 mm');

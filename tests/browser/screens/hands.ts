@@ -123,9 +123,9 @@ export const besideGrid: readonly HandLine[] = [
 
 /** In the list of findings, opened. */
 export const inList: readonly HandLine[] = [
-	['the list begins with what stops the cutting', ['F8'], focused, /^Stop/],
-	['F8 goes on in it', ['F8'], focused, /^Look/],
-	['Shift+F8 goes back', ['Shift+F8'], focused, /^Stop/],
+	['the list begins with what stops the cutting', ['F8'], focused, /^Can’t cut/],
+	['F8 goes on in it', ['F8'], focused, /^Check/],
+	['Shift+F8 goes back', ['Shift+F8'], focused, /^Can’t cut/],
 ];
 
 /** At the bench, on the page before the first cut. */

@@ -133,7 +133,7 @@ test('on a phone a list opens, the field stays where it is, an unread cell says 
 		const before = await top();
 		await page.keyboard.type('20'); // a mount of its own, thin borders: to look at
 		await press(page, 'Tab');
-		await expect.poll(() => page.locator('#sentences').innerText()).toMatch(/Look/);
+		await expect.poll(() => page.locator('#sentences').innerText()).toMatch(/Check/);
 		await expect.poll(async () => Math.abs((await top()) - before)).toBeLessThan(20);
 		expect(await heard(page)).toMatch(/mount/);
 		await page.locator('.prints').evaluate((scroller) => scroller.scrollTo(0, 0));

@@ -99,7 +99,7 @@ test('what cannot be read keeps the editor open, offers what it may mean, and ca
 		expect(await seen(page, 0, 'picture width'), 'put in again it stays as typed').toBe('wide typed');
 		expect(await cell(page, 0, 'picture width').getAttribute('aria-invalid')).toBe('true');
 		await press(page, 'ArrowUp');
-		await expect.poll(() => page.locator('#sentences').innerText()).toMatch(/Stop[^]*wide/);
+		await expect.poll(() => page.locator('#sentences').innerText()).toMatch(/Can’t cut[^]*wide/);
 	}));
 
 test('a mend is one tap and one step of undo', () =>
@@ -108,7 +108,7 @@ test('a mend is one tap and one step of undo', () =>
 		await cell(page, 0, 'side').click();
 		await page.keyboard.type('80');
 		await press(page, 'Enter', 'ArrowUp');
-		await expect.poll(() => page.locator('#sentences').innerText()).toContain('Look');
+		await expect.poll(() => page.locator('#sentences').innerText()).toContain('Check');
 		const mend = page
 			.locator('#sentences')
 			.getByRole('button', { name: /Clear side/ })
@@ -124,10 +124,10 @@ test('a look is accepted and taken back; a way out is one tap', () =>
 		await withPrints(page, [['Two nets', '270', '270']]); // 118 at the sides, 65 at the top: uneven
 		const sentences = page.locator('#sentences');
 		await sentences.getByRole('button', { name: 'Leave it' }).click();
-		await expect.poll(() => sentences.innerText()).toMatch(/Accepted[^]*118/);
-		expect(await sentences.innerText()).not.toContain('Look');
+		await expect.poll(() => sentences.innerText()).toMatch(/Left as it is[^]*118/);
+		expect(await sentences.innerText()).not.toMatch(/Check(?! again)/);
 		await sentences.getByRole('button', { name: 'Check again' }).click();
-		await expect.poll(() => sentences.innerText()).toMatch(/Look[^]*118/);
+		await expect.poll(() => sentences.innerText()).toMatch(/Check[^]*118/);
 		await sentences.getByRole('button', { name: /^Cut a mount/ }).click();
 		await expect
 			.poll(() => seenIn(page, 0, 'mount', 'side', 'top', 'bottom'))
@@ -152,7 +152,7 @@ test('every finding of the show leads to its cell', () =>
 			['Salt road', 'abc', '200'],
 		]);
 		await page.getByRole('button', { name: /can’t be cut yet/ }).click();
-		await page.getByRole('button', { name: /Stop: .*abc/ }).click();
+		await page.getByRole('button', { name: /Can’t cut: .*abc/ }).click();
 		await expect.poll(() => activeCell(page)).toBe(at(1, 'picture width'));
 		await press(page, 'F6');
 		expect(await page.evaluate(() => document.activeElement?.closest('#sentences') !== null)).toBe(true);
