@@ -46,7 +46,9 @@ export interface WriteOptions {
  * programs that came with the rows. Read again in a show of the same unit, each cell has the same text and meaning.
  */
 export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): string {
-	const { rows, results, bench, settings, costOf } = show;
+	const { rows, results, bench, settings } = show;
+	// Where nothing has a price there is no column for it.
+	const costOf = rows.some((row) => show.costOf?.(row) !== undefined) ? show.costOf : undefined;
 	const typed = columns.map(({ name }) => typedColumn(name, rows, settings, options.hasIds ?? false));
 	const extra = [...new Set(rows.flatMap((row) => Object.keys(row.extra ?? {})))];
 	const header = [

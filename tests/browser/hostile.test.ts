@@ -50,7 +50,7 @@ test('names given twice are said in the settings, and can be mended there', () =
 		await choose(page, 'twice.json', JSON.stringify(twice));
 		await cell(page, 0, 'title').waitFor();
 		for (const place of ['Boards', 'Bench', 'Whole show', 'Prints', 'Settings']) {
-			await page.getByRole('link', { name: place }).click();
+			await page.getByRole('link', { name: place, exact: true }).click();
 			await page.getByRole('heading', { level: 1 }).or(page.getByRole('grid')).first().waitFor();
 		}
 		await page.getByText('“Small” is the name of a size before it too; give this one another').waitFor();

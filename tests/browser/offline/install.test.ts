@@ -60,7 +60,7 @@ test('a part that never comes, in the first visit: it says so, nothing is in cha
 				host.spoil = (asked, isForPage) => (asked === file && !isForPage ? fault : undefined);
 				await page.goto(stage.address);
 				await notKept(page).waitFor();
-				expect(await page.getByText('Ready offline').count(), `${file} ${fault}`).toBe(0);
+				expect(await page.getByText('Ready offline', { exact: true }).count(), `${file} ${fault}`).toBe(0);
 				expect(await page.evaluate(() => navigator.serviceWorker.controller)).toBe(null);
 				host.mend();
 				await notKept(page).click();

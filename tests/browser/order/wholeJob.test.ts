@@ -97,7 +97,7 @@ test('by touch: frames, papers and boards typed, thirty rows pasted, glass and b
 				.getByRole('region', { name: new RegExp(`^${name}`) })
 				.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/)
 				.waitFor();
-		await finger.tap(page.getByRole('link', { name: 'To get', exact: true }));
+		await finger.tap(page.getByRole('main').getByRole('link', { name: 'To get', exact: true }));
 		const line = (name: string) => page.getByRole('listitem').filter({ has: page.getByText(name, { exact: true }) });
 		// Twenty prints are in the large frame, of which there are 12; ten in the small one, of which there are none.
 		expect((await line('Large ash').locator('dd').allInnerTexts()).slice(0, 2)).toEqual(['20', '12']);
