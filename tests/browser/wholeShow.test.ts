@@ -7,21 +7,26 @@ import { landscapeTablet, uprightTablet } from './harness/stage.ts';
 import { oneStage } from './screens/oneStage.ts';
 import { press, seen } from './screens/prints.ts';
 
-// The thirty prints of the example show as they would be copied from a spreadsheet, and the settings that it has. Frames
-// and papers by name are in no list here: `order/wholeJob.test.ts` types those too.
+// The thirty prints of the example show as they would be copied from a spreadsheet, and the settings that it has. Frames,
+// papers and glazing by name are in no list here: `order/wholeJob.test.ts` types those too.
 const file = fileURLToPath(new URL('../../shared/samples/example.csv', import.meta.url));
-const named = ['frame', 'mounting', 'spacer', 'backing', 'margin top', 'paper', 'surface'];
+const listed = ['frame', 'mounting', 'spacer', 'backing', 'margin top', 'surface'];
 const prints = Papa.parse<Record<string, string>>(readFileSync(file, 'utf8'), {
 	header: true,
 	skipEmptyLines: true,
 }).data;
+const plain = (column: string, text: string): string =>
+	listed.includes(column)
+		? ''
+		: column === 'paper'
+			? text.replace(/^[A-Z].*/, '594 x 420')
+			: column === 'glazing'
+				? text.replace('Clear acrylic', 'acrylic')
+				: text;
 const csv = Papa.unparse(
 	prints.map((print) =>
-		Object.fromEntries(
-			Object.entries(print).filter(([column, text]) => !named.includes(column) || /^\d+ x \d+$/.test(text)),
-		),
+		Object.fromEntries(Object.entries(print).map(([column, text]) => [column, plain(column, text)])),
 	),
-	{ columns: Object.keys(prints[0]!) },
 );
 const settings = [
 	['Mount size', '700 x 550'],
