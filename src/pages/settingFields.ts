@@ -31,7 +31,11 @@ export const settingGroups: readonly SettingGroup[] = [
 	{
 		heading: 'Mount and borders',
 		fields: [
-			field('mountSize', 'Mount size', 'A size, a name from the list below, or frame: the size that fits the show’s frame'),
+			field(
+				'mountSize',
+				'Mount size',
+				'A size, a name from the list below, or frame: the size that fits the show’s frame',
+			),
 			field('border', 'Border', 'Sides and top are at least this, where there is room'),
 			field('leastBorder', 'Smallest border', 'Warn below this'),
 			field('bottomWeight', 'Bottom weight', 'A share (10 %), a length (6 mm), none, or optical centre'),

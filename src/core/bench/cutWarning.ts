@@ -35,8 +35,7 @@ export function rowsWronged(before: WorkedOutShow, after: WorkedOutShow): readon
 function sentenceOf({ standing, wrong }: CutsMade, after: WorkedOutShow, place: number, scale: Scale): string {
 	const made = `Cut${boardInWords(wrong, after, place, scale)}: ${inWords(wrong, scale)}.`;
 	if (place < 0) return `${made} Its mount would be left over.`;
-	const stands =
-		standing.length === 0 ? 'All its cuts are lost.' : `Still right: ${inWords(standing, scale)}.`;
+	const stands = standing.length === 0 ? 'All its cuts are lost.' : `Still right: ${inWords(standing, scale)}.`;
 	return `${made.slice(0, -1)}, which would be wrong. ${stands}`;
 }
 

@@ -48,5 +48,4 @@ export const recordsPutAside = (count: number): string =>
 		: `${count} damaged records were set aside. Everything else has opened. Save the damaged records as a file to keep them.`;
 
 /** One sentence for an opening that waits for other tabs. */
-export const otherTabsInTheWay =
-	'Close this app in all other tabs. It is waiting to update your saved shows.';
+export const otherTabsInTheWay = 'Close this app in all other tabs. It is waiting to update your saved shows.';

@@ -32,4 +32,5 @@ const levelWords: Readonly<Record<string, string>> = {
 	none: 'nothing to check',
 };
 
-const checkWords = (check: string): string => levelWords[check] ?? (Object.hasOwn(titles, check) ? titles[check as Code] : '');
+const checkWords = (check: string): string =>
+	levelWords[check] ?? (Object.hasOwn(titles, check) ? titles[check as Code] : '');

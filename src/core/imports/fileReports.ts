@@ -101,7 +101,13 @@ const mostNotes = 200;
 
 const notesInWords = (notes: readonly string[]): readonly string[] => [
 	...notes.slice(0, mostNotes).map(asSentence),
-	...(notes.length > mostNotes ? [notes.length - mostNotes === 1 ? 'And 1 more note like these.' : `And ${notes.length - mostNotes} more notes like these.`] : []),
+	...(notes.length > mostNotes
+		? [
+				notes.length - mostNotes === 1
+					? 'And 1 more note like these.'
+					: `And ${notes.length - mostNotes} more notes like these.`,
+			]
+		: []),
 ];
 
 function unknownColumns(names: readonly string[]): string {

@@ -37,8 +37,7 @@ export class ColumnEdits {
 		const { list } = this.#columns;
 		const moved = this.#free;
 		const [leading] = moved;
-		if (leading === undefined)
-			return this.#notices.show('Number and title always stay first.');
+		if (leading === undefined) return this.#notices.show('Number and title always stay first.');
 		if (to > list.length || (to >= first && to <= last + 1)) return;
 		const { key, label } = leading;
 		const before = this.#columns.indexOf(key);

@@ -30,7 +30,9 @@ async function proven(page: Page) {
 	await expect
 		.poll(() => page.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/).count(), { timeout: 20_000 })
 		.toBe(5);
-	await expect.poll(() => page.getByText('This is the plan before your last change').count(), { timeout: 20_000 }).toBe(0);
+	await expect
+		.poll(() => page.getByText('This is the plan before your last change').count(), { timeout: 20_000 })
+		.toBe(0);
 }
 
 /** How many pieces the plan of a board takes, as the screen says. */
