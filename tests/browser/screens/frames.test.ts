@@ -86,7 +86,7 @@ test('a show of blank rows alone has no prints yet', () =>
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Start typing' }).click();
 		await page.goto(`${page.url().split('#')[0]}#frames`);
-		await page.getByRole('heading', { name: 'A frame for every print' }).waitFor();
+		await page.getByRole('heading', { name: 'Frames for all prints' }).waitFor();
 		const choice = page.getByRole('region', { name: 'Choice of frames' });
 		expect(await choice.innerText()).toBe('There are no prints yet.');
 	}));
