@@ -147,7 +147,7 @@ export function toLength(
 	if (rounded === 0n && !allowZero) return { problem: `${quoted(text)} is not above zero: a size or border must be` };
 	if (rounded * 10n > BigInt(greatest))
 		return {
-			problem: `${quoted(text)} is more than ${toMm(greatest) / mmPerMetre} m, the greatest length that is read`,
+			problem: `${quoted(text)} is more than ${toMm(greatest) / mmPerMetre} m, the longest length allowed`,
 		};
 	return { value: length(Number(rounded * 10n)) };
 }

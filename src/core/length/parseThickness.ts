@@ -28,6 +28,6 @@ export function parseThickness(text: string, context: { readonly unit: Unit }): 
 	if (units === 0n) return { problem: `${quoted(text)} is not above zero: a thickness must be` };
 	if (number.isNegative) return { problem: `${quoted(text)} is below zero: a thickness cannot be` };
 	if (units > BigInt(greatestLength))
-		return { problem: `${quoted(text)} is more than 10 m, the greatest length that is read` };
+		return { problem: `${quoted(text)} is more than 10 m, the longest length allowed` };
 	return { value: length(Number(units)) };
 }

@@ -36,3 +36,11 @@ export async function pagesOf(pdf: Uint8Array) {
 
 /** See `pagesOf`. */
 export type Pages = Awaited<ReturnType<typeof pagesOf>>;
+
+/** The texts of some pages that come nearer than 10 mm to the edge of their paper, each with where it lies. */
+export const pastMargins = (pages: Pages, { width, height }: { readonly width: number; readonly height: number }) =>
+	pages.flatMap(({ texts }, place) =>
+		texts
+			.filter(({ left, right, bottom, top }) => left < 10 || right > width - 10 || bottom < 10 || top > height - 10)
+			.map(({ text, ...at }) => `page ${place + 1}: “${text}” at ${JSON.stringify(at)}`),
+	);

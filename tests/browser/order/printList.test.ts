@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
-import { pagesOf } from '../harness/pdfPages.ts';
+import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { cell } from '../screens/prints.ts';
 import { openPaperShow, paperShow } from './paperShow.ts';
@@ -70,11 +70,7 @@ test('on paper each picture stands on its paper with its margins, inside the pag
 			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
 			expect(pages).toHaveLength(await page.locator('article').count());
 			const texts = pages.flatMap((each) => each.texts);
-			for (const { text, left, right, bottom, top } of texts)
-				expect(
-					left >= 10 && right <= width - 10 && bottom >= 10 && top <= height - 10,
-					`${name}: “${text}” from ${left}, ${bottom} to ${right}, ${top}`,
-				).toBe(true);
+			expect(pastMargins(pages, { width, height }), name).toEqual([]);
 			const whole = texts.map(({ text }) => text).join(' ');
 			for (const said of ['Rag 310', '4 copies and 1 proof: 5 sheets', 'Not printed', 'It has no paper yet.', '12'])
 				expect(whole.replace(/\s+/g, ' ')).toContain(said);

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
-import { pagesOf } from '../harness/pdfPages.ts';
+import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { phone } from '../harness/stage.ts';
 import { cell, seen } from '../screens/prints.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -31,11 +31,7 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
 			expect(pages).toHaveLength(await page.locator('article').count());
 			const texts = pages.flatMap((each) => each.texts);
-			for (const { text, left, right, bottom, top } of texts)
-				expect(
-					left >= 10 && right <= width - 10 && bottom >= 10 && top <= height - 10,
-					`${name}: “${text}” from ${left}, ${bottom} to ${right}, ${top}`,
-				).toBe(true);
+			expect(pastMargins(pages, { width, height }), name).toEqual([]);
 			const bare = (text: string) => text.replace(/\s+/g, '');
 			const whole = bare(texts.map(({ text }) => text).join(' '));
 			for (const said of [
