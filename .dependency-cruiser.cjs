@@ -48,7 +48,7 @@ const roomsOfCore = [
 	['advice', 'reasons', 'harmonise', 'frameChoice'],
 	['bench', 'sheets', 'sticks'],
 	['order'],
-	['grid', 'merge'],
+	['grid', 'merge', 'pictures'],
 ];
 
 /** @type {import('dependency-cruiser').IConfiguration} */

@@ -69,7 +69,10 @@ export const settingGroups: readonly SettingGroup[] = [
 	},
 	{
 		heading: 'Printing',
-		fields: [field('proofs', 'Proofs', 'How many of each print, besides its copies')],
+		fields: [
+			field('proofs', 'Proofs', 'How many of each print, besides its copies'),
+			field('pixelsAnInch', 'Fewest pixels an inch', 'Warn where a picture file has fewer at the size it is printed'),
+		],
 	},
 	{
 		heading: 'Rules of the show',
@@ -96,7 +99,7 @@ export function settingText(settings: TypedSettings, key: string): string {
 	if (typeof value === 'string') return value;
 	if (isRecord(value)) return `${inMm(value['width'])} x ${inMm(value['height'])}`;
 	if (typeof value !== 'number') return '';
-	if (key === 'proofs') return `${value}`;
+	if (key === 'proofs' || key === 'pixelsAnInch') return `${value}`;
 	if (key === 'bottomWeight' || key === 'unevenTolerance') return `${value} %`;
 	return key === 'limits.pictureArea' ? `${value} mm²` : `${value} mm`;
 }

@@ -52,9 +52,10 @@ describe('imports', () => {
 		['bench', ['row', 'findings'], ['sheets', 'grid', 'merge']],
 		['sheets', ['stock', 'row', 'findings'], ['bench', 'sticks', 'grid', 'merge']],
 		['sticks', ['stock', 'row'], ['bench', 'sheets', 'order']],
-		['order', ['row', 'sheets', 'sticks'], ['grid', 'merge']],
+		['order', ['row', 'sheets', 'sticks'], ['grid', 'merge', 'pictures']],
 		['grid', ['commands', 'findings', 'bench', 'sheets'], ['merge']],
 		['merge', ['show', 'imports', 'bench', 'sheets'], ['grid']],
+		['pictures', ['show', 'commands'], ['grid', 'merge']],
 	];
 
 	/** A file in a floor, what it imports, and the rule it breaks; no rule: it may. */

@@ -289,6 +289,19 @@ export interface FiguresByCode {
 		  };
 	readonly 'signature-covered': { readonly covered: Measure };
 	readonly 'signed-on-mount': object;
+	readonly 'low-resolution': {
+		readonly picture: Sides;
+		/** At that size, of what of the file is printed. */
+		readonly pixelsAnInch: Count;
+		readonly least: Count;
+	};
+	readonly crops: {
+		/** The file's, as typed. */
+		readonly pixels: string;
+		readonly shape: string;
+		readonly lost: Share;
+		readonly axis: Axis;
+	};
 	readonly 'off-ruler': { readonly borders: Borders; readonly ruler: Measure };
 	readonly 'unit-slip': {
 		readonly typed: readonly TypedLengths[];

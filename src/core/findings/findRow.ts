@@ -19,6 +19,7 @@ import { heavy, lipShrinks, pastGuide, shortStick, tooDeep, tooThick } from './f
 import { frameClash } from './frameClash.ts';
 import { innerBlank } from './innerBlank.ts';
 import { overLimit, underLimit } from './limits.ts';
+import { crops, lowResolution } from './pixels.ts';
 import { needsPaper } from './needsPaper.ts';
 import { needsSize } from './needsSize.ts';
 import { noBoard } from './noBoard.ts';
@@ -71,9 +72,11 @@ const finders: readonly Finder[] = [
 	paperCrowds,
 	heavy,
 	pastGuide,
+	lowResolution,
 	signatureCovered,
 	signedOnMount,
 	paperBounds,
+	crops,
 	weightLost,
 	offRuler,
 ];

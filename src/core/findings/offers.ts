@@ -8,6 +8,7 @@ export interface FiguresOfOffers {
 	readonly 'make the mount': { readonly size: Sides };
 	readonly 'use the show’s mount': { readonly size: Sides };
 	readonly 'make a side': { readonly column: ColumnName; readonly length: Measure };
+	readonly 'print at': { readonly size: Sides };
 	readonly 'turn over': { readonly what: 'mount' | 'picture' };
 	readonly 'set the overlap': { readonly overlap: Measure };
 	readonly cover: { readonly overlap: Measure };

@@ -1,5 +1,5 @@
 import { type Length, sameWithin } from '../length/length.ts';
-import { asTyped } from '../show/asTyped.ts';
+import { shapeTextOf } from '../row/shapeText.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { Offer } from './offers.ts';
 import { clear, clearEach } from './candidates.ts';
@@ -27,7 +27,7 @@ export const shapeClash: Finder = (context) => {
 			cells: typed.isPicture ? ['pictureWidth', 'pictureHeight'] : ['windowWidth', 'windowHeight'],
 			figures: () => ({
 				picture: { width: typed.width, height: typed.height },
-				shape: asTyped(row, 'shape').trim(),
+				shape: shapeTextOf(row, read.cells)!,
 				lost: { percent: 100 * lost },
 				axis: is > ratio ? 'height' : 'width',
 				by: typed.isPicture ? 'picture' : 'window',

@@ -1,3 +1,5 @@
+import { resolutionColumn } from './resolutionColumn.ts';
+import { pixelsAnInchOf } from '../row/resolution.ts';
 import { framingValue, isFramingColumn } from './framingColumns.ts';
 import type { Level } from '../findings/finding.ts';
 import type { RowResult } from '../findings/rowResult.ts';
@@ -34,6 +36,7 @@ export function sortKeyOf(column: ViewColumn, { row, result, steps, cost }: Sort
 	if (column === 'steps') return steps[0];
 	if (column === 'cost') return cost;
 	if (column === 'findings') return result.findings[0] && gravity[result.findings[0].level];
+	if (column === resolutionColumn) return pixelsAnInchOf(result);
 	if (isFramingColumn(column)) return framingValue(column, result);
 	const typed = row.typed[column];
 	if (result.read.unread.some((cell) => cell.column === column)) return textKey(typed);
@@ -51,6 +54,8 @@ export function sortKeyOf(column: ViewColumn, { row, result, steps, cost }: Sort
 				: textKey(typed);
 		case 'shape':
 			return cells.shape ? cells.shape.numerator / cells.shape.denominator : textKey(typed);
+		case 'pixels':
+			return cells.pixels ? cells.pixels.width * cells.pixels.height : textKey(typed);
 		default:
 			return textKey(typed);
 	}

@@ -1,3 +1,4 @@
+import { resolutionColumn } from './resolutionColumn.ts';
 import { isFramingColumn } from './framingColumns.ts';
 import { type ColumnName, kindOf } from '../show/columns.ts';
 import type { ViewColumn } from './columnView.ts';
@@ -12,6 +13,8 @@ export function sortWords(column: ViewColumn): Readonly<Record<Sort['way'], stri
 	const isFigure =
 		column === 'steps' ||
 		column === 'cost' ||
+		column === 'pixels' ||
+		column === resolutionColumn ||
 		isFramingColumn(column) ||
 		numbered.includes(column) ||
 		kindOf(column satisfies ColumnName) !== 'text';

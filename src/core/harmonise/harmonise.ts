@@ -5,7 +5,7 @@ import type { SolvedRow } from '../row/solvedRow.ts';
 import { workOut } from '../row/workOut.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
-import { asTyped } from '../show/asTyped.ts';
+import { shapeTextOf } from '../row/shapeText.ts';
 import type { CellTexts, Row, RowId } from '../show/row.ts';
 import { withCells } from '../show/withCells.ts';
 import { greatestCommonDivisor } from '../values/greatestCommonDivisor.ts';
@@ -129,7 +129,7 @@ function wantedOf(
 ): { shape: string | undefined; wanted: Length | undefined } {
 	const hasPicture = cells.pictureWidth !== undefined || cells.pictureHeight !== undefined;
 	const own = hasPicture ? before : workOut(withCells(row, { ...freed, mount: '' }, settings), settings).solved;
-	return { shape: cells.shape ? asTyped(row, 'shape').trim() : shapeText(own), wanted: longSide(own) };
+	return { shape: shapeTextOf(row, cells) ?? shapeText(own), wanted: longSide(own) };
 }
 
 /** A picture's sides, to a thousandth of a millimetre, as a shape in lowest terms. */

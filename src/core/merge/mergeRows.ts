@@ -11,6 +11,9 @@ import { mergeOrder, type OrderDifference } from './mergeOrder.ts';
 import { mendedRow } from './mendedRow.ts';
 import { nearestExchange } from './nearestExchange.ts';
 
+/** Columns that lists from before they were there do not have. */
+const newerColumns: readonly ColumnName[] = ['medium', 'picture file', 'pixels'];
+
 /** One of the two sides: the show that is open, or the file. */
 export type Side = 'here' | 'there';
 
@@ -98,7 +101,7 @@ export function mergeRows(
 	const bases = new Map(base?.rows.map((row) => [row.id, row]));
 	const hasBase = new Set<string>(base?.columns ?? columns.map(({ name }) => name));
 	const isUsed = (name: ColumnName) => [...here, ...bases.values()].some(({ typed }) => typed[name] !== undefined);
-	const mayLack = (name: ColumnName) => name === 'medium' && !isUsed(name); // lists from before it was a column
+	const mayLack = (name: ColumnName) => newerColumns.includes(name) && !isUsed(name);
 	const isComplete = columns.every(({ name }) => (inFile.includes(name) && hasBase.has(name)) || mayLack(name));
 	const differences: RowDifference[] = [];
 	const isCounted = isNumberedAnew(matches);

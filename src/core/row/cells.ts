@@ -1,5 +1,6 @@
 import type { BottomWeight } from '../length/bottomWeight.ts';
 import type { Length } from '../length/length.ts';
+import type { Pixels } from '../length/parsePixels.ts';
 import type { Size } from '../length/size.ts';
 
 /** Width to height, as a fraction in lowest terms or not: 3:2 is 3/2. Both whole and above zero. */
@@ -57,7 +58,12 @@ export type TypedSizes = { readonly [Key in SizeKey]: Length | undefined };
 /** The cells of figures, read; undefined where blank. */
 export interface Cells extends TypedSizes {
 	readonly mount: MountCell;
+	/** As typed, else by the pixels of its file. */
 	readonly shape: Shape | undefined;
+	/** Whether the shape is that of the file, for none is typed. */
+	readonly isShapeOfFile: boolean;
+	/** Of the picture's file. */
+	readonly pixels: Pixels | undefined;
 	readonly bottomWeight: BottomWeight | undefined;
 	/** Per side. */
 	readonly overlap: Length | undefined;
@@ -89,6 +95,8 @@ export const blankCells: Cells = {
 	bottom: undefined,
 	mount: { kind: 'show' },
 	shape: undefined,
+	isShapeOfFile: false,
+	pixels: undefined,
 	bottomWeight: undefined,
 	overlap: undefined,
 	reveal: undefined,

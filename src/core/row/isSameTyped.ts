@@ -1,6 +1,7 @@
 import { isSameDecimal, decimalsOf } from '../imports/decimal.ts';
 import { isSame } from '../length/length.ts';
 import { parseLength } from '../length/parseLength.ts';
+import { parsePixels } from '../length/parsePixels.ts';
 import { parseShape } from '../length/parseShape.ts';
 import { parseSize } from '../length/parseSize.ts';
 import { parseWeight } from '../length/parseWeight.ts';
@@ -53,6 +54,8 @@ export function isSameTyped(column: ColumnName, a: TypedText, b: TypedText, size
 			);
 		case 'shape':
 			return both(({ text }) => parseShape(text), isSameValue);
+		case 'pixels':
+			return both(({ text }) => parsePixels(text), isSameValue);
 		case 'count':
 			return both(({ text }) => readCount(text), Object.is);
 		case 'edition': {

@@ -1,6 +1,7 @@
 import { type Length, zero } from '../length/length.ts';
 import { bareName } from '../length/paperSizes.ts';
 import { quoted, type ReadLength } from '../length/parseLength.ts';
+import { parsePixels, shapeOfPixels } from '../length/parsePixels.ts';
 import { parseShape } from '../length/parseShape.ts';
 import { parseSize } from '../length/parseSize.ts';
 import { parseWeight } from '../length/parseWeight.ts';
@@ -76,6 +77,8 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 	const mount = mountCell(textOf('mount'), nameFrame(row, settings), () => sizeOf('mount'));
 	const [mountWidth, mountHeight] = pair('mount width', 'mount height');
 	const [windowWidth, windowHeight] = pair('window width', 'window height');
+	const pixels = read('pixels', parsePixels);
+	const shape = read('shape', parseShape);
 	const cells: Cells = {
 		pictureWidth,
 		pictureHeight,
@@ -85,7 +88,9 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 		mountHeight,
 		windowWidth,
 		windowHeight,
-		shape: read('shape', parseShape),
+		shape: shape ?? (pixels && shapeOfPixels(pixels)),
+		isShapeOfFile: shape === undefined && pixels !== undefined,
+		pixels,
 		side: lengthOf('side'),
 		top: lengthOf('top'),
 		bottom: lengthOf('bottom'),

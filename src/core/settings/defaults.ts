@@ -19,6 +19,7 @@ export interface DefaultSettings {
 	readonly pointsRoom: string;
 	readonly leastSpacer: string;
 	readonly saw: string;
+	readonly pixelsAnInch: string;
 	readonly proofs: string;
 }
 
@@ -39,6 +40,7 @@ const metric: DefaultSettings = {
 	pointsRoom: '2 mm',
 	leastSpacer: '3 mm',
 	saw: '5 mm',
+	pixelsAnInch: '240',
 	proofs: '0',
 };
 
@@ -59,6 +61,7 @@ const inch: DefaultSettings = {
 	pointsRoom: '1/16 in',
 	leastSpacer: '1/8 in',
 	saw: '3/16 in',
+	pixelsAnInch: '240',
 	proofs: '0',
 };
 

@@ -252,6 +252,8 @@ export interface Settings {
 	/** What a cut of the saw takes of a stick, for each leg of a frame. */
 	readonly saw: Length;
 	readonly papers: readonly Paper[];
+	/** The fewest pixels an inch that a picture should be printed with. */
+	readonly pixelsAnInch: number;
 	/** How many proofs are printed of each print, besides its copies. */
 	readonly proofs: number;
 	/** What must be left of a rebate's depth for the points that hold everything in. */

@@ -4,6 +4,7 @@ export type ColumnKind =
 	| 'edition'
 	| 'count'
 	| 'shape'
+	| 'pixels' // of a picture file, width first
 	| 'size' // two lengths, above zero, or a listed name
 	| 'mount' // a size, `fit`, `none`, or blank
 	| 'length' // one length, above zero
@@ -19,6 +20,8 @@ export const columns = [
 	{ name: 'edition', kind: 'edition' },
 	{ name: 'medium', kind: 'text' },
 	{ name: 'copies', kind: 'count' },
+	{ name: 'picture file', kind: 'text' },
+	{ name: 'pixels', kind: 'pixels' },
 	{ name: 'shape', kind: 'shape' },
 	{ name: 'picture width', kind: 'length' },
 	{ name: 'picture height', kind: 'length' },

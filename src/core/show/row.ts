@@ -18,8 +18,18 @@ export interface Row {
 	 * show changed its unit. Elsewhere a bare number is in the show's unit. A bare fraction is not read under mm or cm.
 	 */
 	readonly units?: Readonly<Partial<Record<ColumnName, Unit>>>;
+	/** The picture that the row was given. */
+	readonly picture?: PictureOfRow;
 	/** Columns of an imported CSV that are not ours, by header, kept and given back. */
 	readonly extra?: Readonly<Record<string, string>>;
+}
+
+/** Which picture a row was given. It counts as long as the cell `picture file` still names that file. */
+export interface PictureOfRow {
+	/** SHA-256 of the file's bytes, in hexadecimal. */
+	readonly hash: string;
+	/** The name of the file. */
+	readonly file: string;
 }
 
 /** New texts for some cells of a row; an empty text clears the cell. */

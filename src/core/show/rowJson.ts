@@ -4,7 +4,7 @@ import { nestingProblem } from '../values/nesting.ts';
 import { shownText } from '../values/shownText.ts';
 import { isColumnName } from './columns.ts';
 import { byOrder } from './orderNumbers.ts';
-import type { Row } from './row.ts';
+import type { PictureOfRow, Row } from './row.ts';
 
 /** Reads the rows of a show file, which has them as they are. @returns a problem that names the place */
 export function readRowsJson(stored: unknown): Reading<readonly Row[]> {
@@ -32,7 +32,7 @@ function inOrder(rows: readonly Row[]): readonly Row[] {
 /** A row with all that is stored of it, what this version does not know among it. */
 function readRow(stored: unknown, place: number): Reading<Row> {
 	if (!isRecord(stored)) return { problem: ' is not a record' };
-	const { id, order = place + 1, typed, units, extra, ...others } = stored;
+	const { id, order = place + 1, typed, units, extra, picture, ...others } = stored;
 	if (typeof id !== 'string' || id === '') return { problem: '.id is not a text' };
 	if (typeof order !== 'number' || !Number.isFinite(order)) return { problem: '.order is not a number' };
 	const texts = readTexts(typed, '.typed');
@@ -45,6 +45,7 @@ function readRow(stored: unknown, place: number): Reading<Row> {
 	if (odd !== undefined) return { problem: `.units gives “${shownText(odd[0])}” the unit “${shownText(odd[1])}”` };
 	const tooDeep = Object.keys(others).find((key) => nestingProblem(others[key]) !== undefined);
 	if (tooDeep !== undefined) return { problem: `.${tooDeep}${nestingProblem(others[tooDeep])!}` };
+	const given = readPicture(picture);
 	// A column that this version does not have is kept as one of another program.
 	const ours = texts.value.filter(([column, text]) => isColumnName(column) && text.trim() !== '');
 	const theirs = [...texts.value.filter(([column]) => !isColumnName(column)), ...foreign.value];
@@ -55,10 +56,21 @@ function readRow(stored: unknown, place: number): Reading<Row> {
 			order,
 			typed: Object.fromEntries(ours),
 			...(ownUnits.value.length > 0 && { units: Object.fromEntries(ownUnits.value) }),
+			...(given && { picture: given }),
 			...(theirs.length > 0 && { extra: Object.fromEntries(theirs) }),
 		},
 	};
 }
+
+/** Which picture a row was given; nothing where that says nothing of use. */
+function readPicture(stored: unknown): PictureOfRow | undefined {
+	if (!isRecord(stored)) return undefined;
+	const { hash, file } = stored;
+	return isHash(hash) && typeof file === 'string' ? { hash, file } : undefined;
+}
+
+/** Whether a value is the hash of a picture's bytes. */
+export const isHash = (value: unknown): value is string => typeof value === 'string' && /^[0-9a-f]{64}$/.test(value);
 
 const isUnit = (text: string): text is Unit => text === 'mm' || text === 'cm' || text === 'in';
 

@@ -1,8 +1,10 @@
 import type { Finding, Level } from '../../core/findings/finding.ts';
 import { formatExact, formatLength, formatWithUnit, type Scale } from '../../core/length/formatLength.ts';
+import { resolutionColumn, resolutionText } from '../../core/grid/resolutionColumn.ts';
 import { framingText, isFramingColumn } from '../../core/grid/framingColumns.ts';
 import type { Length } from '../../core/length/length.ts';
-import type { Cells } from '../../core/row/cells.ts';
+import type { Cells, Shape } from '../../core/row/cells.ts';
+import { shapeTextOf } from '../../core/row/shapeText.ts';
 import type { Inherited } from '../../core/row/inherited.ts';
 import type { RowResult } from '../../core/findings/rowResult.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
@@ -79,18 +81,31 @@ export function textAndState(column: GridColumn, source: RowSource): TextAndStat
 	if (column.key === 'steps') return steps.length === 0 ? blank : { text: steps.join(', '), state: 'worked out' };
 	if (column.key === 'cost') return costText(source);
 	if (column.key === 'findings') return { text: findingWords(result.findings), state: 'worked out' };
+	if (column.key === resolutionColumn) {
+		const text = resolutionText(result);
+		return text === '' ? blank : { text, state: 'worked out' };
+	}
 	if (isFramingColumn(column.key)) {
 		const text = framingText(column.key, result, source.settings);
 		return text === '' ? blank : { text, state: 'worked out' };
 	}
 	const typed = row.typed[column.key];
 	if (typed !== undefined) return { text: shownTyped(column, typed, source), state: 'typed' };
+	if (column.key === 'shape' && result.read.cells.isShapeOfFile)
+		return { text: shapeWords(result.read.cells.shape!), state: 'worked out' };
 	const margin = marginOf(column.key, result);
 	if (margin !== undefined) return { text: formatLength(margin, source.settings), state: 'worked out' };
 	if (column.solved === undefined) return inherited(column.key, source);
 	const value = result.solved[column.solved];
 	return value === undefined ? blank : { text: formatLength(value, source.settings), state: 'worked out' };
 }
+
+/** The shape of a file: as people say it, where they do, else as a decimal. */
+const shapeWords = ({ numerator, denominator }: Shape): string =>
+	Math.max(numerator, denominator) <= greatestSaid
+		? `${numerator}:${denominator}`
+		: `${Number((numerator / denominator).toFixed(3))}`;
+const greatestSaid = 32;
 
 /** What a print costs, in the show's currency. */
 const costText = ({ cost, settings }: RowSource): TextAndState =>
@@ -173,6 +188,7 @@ export function exactText(column: GridColumn, source: RowSource): string {
 	const typed = column.column && asTyped(source.row, column.column);
 	if (typed) return typed;
 	if (column.key === 'overlap' || column.key === 'reveal') return '';
+	if (column.key === 'shape') return shapeTextOf(source.row, source.result.read.cells) ?? '';
 	const value = column.solved && source.result.solved[column.solved];
 	return value === undefined ? textAndState(column, source).text : formatExact(value, source.settings.unit);
 }

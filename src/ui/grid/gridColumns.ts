@@ -1,5 +1,6 @@
 import { capital } from '../../core/values/capital.ts';
 import type { ViewColumn } from '../../core/grid/columnView.ts';
+import { resolutionColumn } from '../../core/grid/resolutionColumn.ts';
 import { isFramingColumn } from '../../core/grid/framingColumns.ts';
 import { sizeKeyOf } from '../../core/row/columnOfSize.ts';
 import type { SolvedKey } from '../../core/row/solvedRow.ts';
@@ -117,6 +118,14 @@ const plan: readonly Plan[] = [
 		],
 	},
 	{
+		group: 'File',
+		columns: [
+			['picture file', 'picture file', 150],
+			['pixels', 'pixels', 104],
+			[resolutionColumn, 'pixels an inch', 104],
+		],
+	},
+	{
 		group: 'Wall',
 		columns: [
 			['wall', 'wall', 104],
@@ -161,7 +170,7 @@ const labels: Partial<Record<GridColumn['key'], string>> = {
 export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns }) =>
 	columns.map(([key, head, width]) => {
 		const column =
-			key === 'steps' || key === 'findings' || key === 'cost' || isFramingColumn(key)
+			key === 'steps' || key === 'findings' || key === 'cost' || key === resolutionColumn || isFramingColumn(key)
 				? undefined
 				: (key satisfies ColumnName);
 		const kind = column === undefined ? 'text' : kindOf(column);
@@ -176,6 +185,7 @@ export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns
 			width,
 			isFigure:
 				key === 'cost' ||
+				key === resolutionColumn ||
 				isFramingColumn(key) ||
 				kind === 'length' ||
 				kind === 'space' ||

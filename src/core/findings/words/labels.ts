@@ -13,6 +13,7 @@ export const labels: {
 	'make the mount': (offer, { size }) => `Make the mount ${size(offer.size)}`,
 	'use the show’s mount': (offer, { size }) => `Use the show’s mount, ${size(offer.size)}`,
 	'make a side': ({ column, length }, { say }) => `Make the ${column} ${say(length)}`,
+	'print at': (offer, { size }) => `Print it at ${size(offer.size)}`,
 	'turn over': ({ what }) => `Turn the ${what}`,
 	'set the overlap': ({ overlap }, { say }) => `Set the overlap to ${say(overlap)}`,
 	cover: ({ overlap }, { say }) => `Cover the picture by ${say(overlap)} a side`,

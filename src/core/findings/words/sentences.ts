@@ -240,6 +240,12 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 
 	'signed-on-mount': () => 'The mount is signed: it may be replaced, and the signature with it. Sign the print.',
 
+	'low-resolution': ({ picture, pixelsAnInch, least }, { size }) =>
+		`At ${size(picture)} the file has ${pixelsAnInch.count} pixels an inch, under your ${least.count}.`,
+
+	crops: ({ pixels, shape, lost, axis }) =>
+		`The file is ${pixels.replace(' x ', ' × ')} and the shape ${shape}: ${lost.percent.toFixed(1).replace(/\.0$/, '')} % of its ${axis} is cut off, half at ${axis === 'width' ? 'each side' : 'top and bottom'}.`,
+
 	'off-ruler': ({ borders, ruler }, say) => `${bordersAre(borders, say)} not on the ruler of ${say.say(ruler)}.`,
 
 	'unit-slip': ({ typed, readings, outcome }, say) => {

@@ -36,6 +36,8 @@ export const titles: { readonly [C in Code]: string } = {
 	'past-guide': 'Past the cutter’s guide',
 	'signature-covered': 'The mount covers the signature',
 	'signed-on-mount': 'Signed on the mount',
+	'low-resolution': 'Too few pixels for this size',
+	crops: 'The picture is cropped',
 	'off-ruler': 'Off the ruler',
 	'unit-slip': 'Wrong unit?',
 };

@@ -143,6 +143,8 @@ const samples: { readonly [C in Code]: readonly FiguresByCode[C][] } = {
 	],
 	'signature-covered': [{ covered: mm(3) }],
 	'signed-on-mount': [{}],
+	'low-resolution': [{ picture: size(500, 333), pixelsAnInch: { count: 180 }, least: { count: 240 } }],
+	crops: [{ pixels: '6000 x 4000', shape: '1:1', lost: { percent: 33.333 }, axis: 'width' }],
 	'off-ruler': [{ borders: { side: mm(72.4) }, ruler: mm(1) }],
 	'unit-slip': [
 		{
@@ -244,6 +246,7 @@ const offers: { readonly [Kind in keyof FiguresOfOffers]: FiguresOfOffers[Kind] 
 	'make the mount': { size: size(500, 400) },
 	'use the show’s mount': { size: size(600, 450) },
 	'make a side': { column: 'picture width', length: mm(456) },
+	'print at': { size: size(317.5, 211.7) },
 	'turn over': { what: 'mount' },
 	'set the overlap': { overlap: mm(3) },
 	cover: { overlap: mm(3) },

@@ -44,6 +44,7 @@ test('metric defaults', () => {
 		frameClearance: mm(3),
 		saw: mm(5),
 		papers: [],
+		pixelsAnInch: 240,
 		proofs: 0,
 		pointsRoom: mm(2),
 		leastSpacer: mm(3),

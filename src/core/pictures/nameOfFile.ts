@@ -1,0 +1,67 @@
+/** A picture's file name, taken apart. */
+export interface NameParts {
+	/** The number that it begins with, without leading zeros: `012_harbour.jpg` has 12, `7b.jpg` 7b. */
+	readonly number: string | undefined;
+	/** Its words in small letters, without the number, the ending, a date, pixels, and marks of copies. */
+	readonly words: readonly string[];
+	/** The same as people would write it; undefined where a camera made the name, or nothing is left. */
+	readonly title: string | undefined;
+}
+
+/** Names as cameras, phones and programs for screens make them: they say nothing of the picture. */
+const camera =
+	/^(?:_?(?:img|dsc[fn]?|mg|dscn|pxl|mvi|cimg|sam|gopr|imgp|dji|scan|screenshot|photo|image|picture|file|unnamed|untitled)[\s_-]*[\d\s_-]*|_?[a-z]{1,3}\d{5,}|p\d{7}|\d{5,}|\d{8}[\s_-]\d{6}[\d\s_-]*)(?:[\s_-]*(?:hdr|pano|burst\d*|edit(?:ed)?|copy))*$/i;
+
+const ending = /\.[a-z0-9]{1,5}$/i;
+const leadingNumber = /^(?:no\.?|nr\.?|#|cat\.?)?\s*0*(\d{1,4}[a-z]?)(?=$|[\s_.,)-])[\s_.,)-]*/i;
+const leadingDate = /^(?:19|20)\d\d[-_.]?(?:0\d|1[0-2])[-_.]?(?:[0-2]\d|3[01])(?=$|[\s_-])[\s_-]*/;
+/** What programs and people put behind a name, one after the other. */
+const behind =
+	/(?:[\s_-]*(?:\(\d{1,3}\)|\d{2,5}\s?(?:px|dpi|ppi)|\d{3,5}\s?x\s?\d{3,5}(?:\s?px)?)|[\s_-]+copy(?:\s*\d+)?|[_-](?:edit(?:ed)?(?:-\d+)?|final|web)|[\s_-]+v\d{1,2}|[\s_-]+s?rgb)+$/i;
+
+/** Takes a file's name apart. Folders before it do not count. */
+export function nameParts(fileName: string): NameParts {
+	const bare = decoded(fileName)
+		.replace(/^.*[/\\]/s, '')
+		.replace(ending, '')
+		.normalize('NFC')
+		.trim();
+	if (camera.test(bare)) return { number: undefined, words: [], title: undefined };
+	const undated = bare.replace(leadingDate, '');
+	const number = leadingNumber.exec(undated);
+	const rest = undated.slice(number?.[0].length ?? 0);
+	const isOfCamera = camera.test(rest);
+	// What is nothing but such a mark is the name: a print called “Copy”.
+	const text = spaced(isOfCamera ? '' : rest.replace(behind, '') || rest);
+	return {
+		number: number?.[1]!.toLowerCase(),
+		words: wordsOf(text),
+		title: text === '' ? undefined : text.charAt(0).toUpperCase() + text.slice(1),
+	};
+}
+
+/** The words of a text, in small letters: what only differs in signs between them is the same. */
+export const wordsOf = (text: string): readonly string[] =>
+	text
+		.normalize('NFC')
+		.toLowerCase()
+		.replace(/['’]/g, '')
+		.split(/[^\p{L}\p{N}]+/u)
+		.filter((word) => word !== '');
+
+/** Words apart that stood together by signs or capitals: `winterLight_ii` is `winter Light ii`. */
+const spaced = (text: string): string =>
+	text
+		.replace(/(\p{Ll})(\p{Lu})/gu, '$1 $2')
+		.replace(/_+/g, ' ')
+		.replace(/(?<=\S)-+(?=\S)/g, ' ')
+		.replace(/\s+/g, ' ')
+		.trim();
+
+function decoded(text: string): string {
+	try {
+		return decodeURIComponent(text);
+	} catch {
+		return text; // a per cent sign of its own
+	}
+}
