@@ -1,4 +1,5 @@
 import type { CDPSession, Locator, Page } from 'playwright-core';
+import { expect } from 'vitest';
 import type { Stage } from '../harness/stage.ts';
 
 /** A finger on the screen, as the browser's debugger moves it: what it does is what a touch screen sends. */
@@ -58,3 +59,16 @@ export const coverAllBut = (page: Page, height: number): Promise<void> =>
 		Object.defineProperty(window.visualViewport!, 'height', { configurable: true, get: () => seen });
 		window.visualViewport!.dispatchEvent(new Event('resize'));
 	}, height);
+
+/**
+ * Taps until something has come of it: a tap soon after a finger was drawn, or while the page is laid out anew, can go
+ * beside what it was meant for, as under a real finger.
+ */
+export const tapUntil = (what: Locator, isDone: () => Promise<boolean>): Promise<void> =>
+	expect
+		.poll(async () => {
+			if (await isDone()) return true;
+			await what.tap();
+			return isDone();
+		})
+		.toBe(true);

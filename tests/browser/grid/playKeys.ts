@@ -28,6 +28,7 @@ const show = {
 export async function setUp(page: Page): Promise<void> {
 	await chooseFile(page, 'Import a file', 'keys.evenhang.json', JSON.stringify(show));
 	await page.locator('[role=grid][aria-rowcount="6"]').waitFor();
+	await page.getByText('Saved', { exact: true }).waitFor();
 	await page.reload(); // what has been done so far cannot be undone then
 	await page.locator('[role=grid][aria-rowcount="6"]').waitFor();
 }

@@ -3,7 +3,7 @@ import { axeProblems } from '../harness/axe.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { activeCell, at, cell, press, seen, seenIn, withPrints } from '../screens/prints.ts';
 import { grip, said, selected, withNumbered } from './cells.ts';
-import { coverAllBut, fingerOn } from './fingers.ts';
+import { coverAllBut, fingerOn, tapUntil } from './fingers.ts';
 
 const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
 const handle = (name: 'start' | 'end' | 'fill') => `[data-handle="${name}"]`;
@@ -19,8 +19,8 @@ test('handles draw the selection larger and smaller and fill from it; each can b
 		expect(await Promise.all([3, 4, 5, 6].map((row) => seen(page, row, 'picture width')))).toEqual([
 			...['300 typed', '300 typed', '300 typed', '376 worked-out'],
 		]);
-		await page.getByRole('button', { name: 'Undo' }).tap();
-		await expect.poll(() => seen(page, 4, 'picture width')).toBe('376 worked-out');
+		const isUndone = async () => (await seen(page, 4, 'picture width')) === '376 worked-out';
+		await tapUntil(page.getByRole('button', { name: 'Undo' }), isUndone);
 
 		await finger.draw(page.locator(handle('end')), cell(page, 4, 'window width'));
 		expect(await selected(page)).toBe('2 picture width to 4 window width');

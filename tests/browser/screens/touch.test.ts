@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { coverAllBut } from '../grid/fingers.ts';
+import { coverAllBut, tapUntil } from '../grid/fingers.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { phone } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
@@ -86,8 +86,8 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		await page.getByRole('button', { name: 'cm', exact: true }).tap();
 		await coverAllBut(page, 844);
 		expect(await foot.isVisible()).toBe(true);
-		await page.waitForTimeout(350); // the page is laid out anew, and a touch sooner may go beside what it was meant for
-		await page.getByRole('button', { name: 'Next' }).tap();
+		const isAtLast = () => page.getByText('Print 2 of 2').isVisible();
+		await tapUntil(page.getByRole('button', { name: 'Next' }), isAtLast);
 		await page.getByRole('button', { name: 'Back' }).tap();
 		expect(await width.inputValue()).toBe('31cm');
 		await page.getByRole('searchbox', { name: 'Find prints' }).fill('');
