@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, expect, test, vi } from 'vitest';
 import { axeProblems } from './axe.ts';
-import { findChromium } from './findChromium.ts';
+import { findChromium, findShell } from './findChromium.ts';
 import { onStage } from './stage.ts';
 
 const head = '<!doctype html><html lang="en"><title>Page</title><link rel="icon" href="data:,">';
@@ -51,6 +51,7 @@ afterEach(() => void vi.unstubAllEnvs());
 test('the Chromium that CHROME_PATH names is taken, and one that is not there is told', () => {
 	vi.stubEnv('CHROME_PATH', process.execPath);
 	expect(findChromium()).toBe(process.execPath);
+	expect(findShell()).toBe(process.execPath);
 	vi.stubEnv('CHROME_PATH', '/no/such/chromium');
 	expect(findChromium).toThrow('CHROME_PATH is "/no/such/chromium", and there is no such file');
 });

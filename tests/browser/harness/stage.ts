@@ -5,7 +5,7 @@ import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { type HostOptions, serveFolder, type StaticHost } from '../../../src/cli/staticHost.ts';
-import { findChromium } from './findChromium.ts';
+import { findChromium, findShell } from './findChromium.ts';
 
 /** The built app. */
 export const builtApp = fileURLToPath(new URL('../../../dist/', import.meta.url));
@@ -40,6 +40,12 @@ export interface StageOptions {
 	readonly hasProfile?: boolean;
 }
 
+/** What a browser does besides showing pages; two of these draw their own pages in each new window. */
+const notNeeded = [
+	...['WebUIOmniboxPopup', 'WebUIOmniboxAimPopup', 'AimEnabled', 'MediaRouter', 'OptimizationHints', 'HttpsUpgrades'],
+	...['PaintHolding', 'AvoidUnnecessaryBeforeUnloadCheckSync'], // as playwright has them, whose own list this replaces
+];
+
 const args = [
 	'--no-sandbox',
 	'--disable-gpu',
@@ -48,12 +54,13 @@ const args = [
 	'--disable-background-networking',
 	'--disable-component-update',
 	'--disable-sync',
+	`--disable-features=${notNeeded.join(',')}`,
 	'--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1', // no name leads anywhere
 ];
 
-/** The browser that stages without a profile share; tests end their process, and it with that. */
+/** The browser that stages without a profile share, in which nothing but pages is looked at; it ends with the tests' process. */
 let shared: Promise<Browser> | undefined;
-const sharedBrowser = () => (shared ??= chromium.launch({ executablePath: findChromium(), args }));
+const sharedBrowser = () => (shared ??= chromium.launch({ executablePath: findShell(), args }));
 
 /** Closes the browser that stages share: a program that is no test does not end before. */
 export async function closeSharedBrowser(): Promise<void> {
