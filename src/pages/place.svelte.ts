@@ -1,3 +1,5 @@
+import { type SettingsSection, settingsSections } from './settingsSections.ts';
+
 /** A place in the app, named by what one does there. */
 export type Place = (typeof places)[number];
 
@@ -11,6 +13,8 @@ export class Places {
 	current: Place = $state(read());
 	/** The place that was open before; at first the one that is open. */
 	before: Place = $state(read());
+	/** The section of the settings that the address names; undefined where it names none. */
+	section: SettingsSection | undefined = $state(readSection());
 
 	/** @param left the place at which the show was last left, opened where the address names none */
 	constructor(left?: string) {
@@ -20,13 +24,15 @@ export class Places {
 		this.current = place;
 	}
 
-	go(place: Place): void {
-		location.hash = place;
+	/** @param section of the settings; undefined: the one that was open last */
+	go(place: Place, section?: SettingsSection): void {
+		location.hash = section === undefined ? place : `${place}/${section}`;
 	}
 
 	/** Follows the address from now on. @returns stops following */
 	follow(): () => void {
 		const onhashchange = () => {
+			this.section = readSection();
 			if (read() === this.current) return;
 			this.before = this.current;
 			this.current = read();
@@ -37,6 +43,27 @@ export class Places {
 }
 
 function read(): Place {
-	const name = location.hash.slice(1);
+	const [name] = location.hash.slice(1).split('/');
 	return places.find((place) => place === name) ?? 'prints';
 }
+
+function readSection(): SettingsSection | undefined {
+	const [place, name] = location.hash.slice(1).split('/');
+	return place === 'settings' ? settingsSections.find(({ id }) => id === name)?.id : undefined;
+}
+
+/** What each place is called where a link leads back to it. */
+export const placeNames: Readonly<Record<Place, string>> = {
+	shows: 'Shows',
+	prints: 'Prints',
+	across: 'Whole show',
+	frames: 'Frames for all prints',
+	settings: 'Settings',
+	boards: 'Boards',
+	get: 'To get',
+	'print-list': 'Print list',
+	bench: 'Bench',
+	cut: 'cutting windows',
+	knife: 'cutting sheets',
+	paper: 'On paper',
+};

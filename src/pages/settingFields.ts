@@ -2,6 +2,7 @@ import { defaultSettings } from '../core/settings/defaults.ts';
 import type { Unit } from '../core/length/reading.ts';
 import type { TypedSettings } from '../core/settings/settings.ts';
 import { isRecord } from '../core/values/isRecord.ts';
+import type { SettingsSection } from './settingsSections.ts';
 
 /** A setting that is typed into a field of its own. */
 export interface SettingField {
@@ -15,6 +16,8 @@ export interface SettingField {
 
 /** Fields that stand together under a heading. */
 export interface SettingGroup {
+	/** The section of the settings that they stand in. */
+	readonly section: SettingsSection;
 	readonly heading: string;
 	readonly fields: readonly SettingField[];
 }
@@ -29,6 +32,7 @@ const field = (key: string, label: string, hint?: string): SettingField => ({
 /** The fields of the settings screen, but for the name, the unit and the named sizes. */
 export const settingGroups: readonly SettingGroup[] = [
 	{
+		section: 'mount',
 		heading: 'Mount and borders',
 		fields: [
 			field(
@@ -42,6 +46,7 @@ export const settingGroups: readonly SettingGroup[] = [
 		],
 	},
 	{
+		section: 'mount',
 		heading: 'Window and picture',
 		fields: [
 			field('overlap', 'Overlap', 'How far the mount covers the picture, each side'),
@@ -50,6 +55,7 @@ export const settingGroups: readonly SettingGroup[] = [
 		],
 	},
 	{
+		section: 'mount',
 		heading: 'Tolerances',
 		fields: [
 			field('unevenTolerance', 'Uneven borders', 'How far side and top may differ, as a share of the smaller'),
@@ -58,6 +64,7 @@ export const settingGroups: readonly SettingGroup[] = [
 		],
 	},
 	{
+		section: 'frames',
 		heading: 'In the frame',
 		fields: [
 			field('frame', 'Frame of the show', 'For prints that name none; blank: the first below that fits the mount'),
@@ -68,6 +75,7 @@ export const settingGroups: readonly SettingGroup[] = [
 		],
 	},
 	{
+		section: 'papers',
 		heading: 'Printing',
 		fields: [
 			field('proofs', 'Proofs', 'How many of each print, besides its copies'),
@@ -75,6 +83,7 @@ export const settingGroups: readonly SettingGroup[] = [
 		],
 	},
 	{
+		section: 'rules',
 		heading: 'Rules of the show',
 		fields: [
 			field('limits.largest', 'Largest mount', 'Either way round'),
@@ -122,11 +131,20 @@ export function byDefault(key: string, unit: Unit): string {
 	return (text ?? 'none').replace(' x ', ' × ').replace(/(\d)%/, '$1 %');
 }
 
-/** The settings that have a field elsewhere on the screen, by their keys or by what their keys begin with. */
-const otherFields =
-	/^(?:(?:sizes|boards|offcuts|frames|papers|glazing|backing|supplies)\[|undermount$|backingSmaller$|currency$|spares$|bench\.(?:greatest|least|correction|overcut|slipBoard|bladeEvery)$)/;
+/** The settings that have a field of another kind, by their keys or by what their keys begin with. */
+const otherFields: readonly (readonly [SettingsSection, RegExp])[] = [
+	['mount', /^sizes\[/],
+	['boards', /^(?:(?:boards|offcuts)\[|undermount$|spares$)/],
+	['frames', /^frames\[/],
+	['materials', /^(?:(?:glazing|backing|supplies)\[|backingSmaller$|currency$)/],
+	['papers', /^papers\[/],
+	['bench', /^bench\.(?:greatest|least|correction|overcut|slipBoard|bladeEvery)$/],
+];
 
-/** Whether the problem of a setting is said beside a field, where it can be typed again. */
-export const hasField = (key: string): boolean =>
-	otherFields.test(key) ||
-	settingGroups.some(({ fields }) => fields.some((each) => key === each.key || key.startsWith(`${each.key}.`)));
+/** The section in which a setting can be typed again, beside which its problem is said; undefined where it has no field. */
+export function sectionOf(key: string): SettingsSection | undefined {
+	const group = settingGroups.find(({ fields }) =>
+		fields.some((each) => key === each.key || key.startsWith(`${each.key}.`)),
+	);
+	return group?.section ?? otherFields.find(([, keys]) => keys.test(key))?.[0];
+}

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { oneStage } from './screens/oneStage.ts';
 import { cell } from './screens/prints.ts';
+import { openSettings } from './screens/settingsOf.ts';
 
 const play = oneStage();
 
@@ -53,8 +54,10 @@ test('names given twice are said in the settings, and can be mended there', () =
 			await page.getByRole('link', { name: place, exact: true }).click();
 			await page.getByRole('heading', { level: 1 }).or(page.getByRole('grid')).first().waitFor();
 		}
-		await page.getByText('“Small” is the name of a size before it too; give this one another').waitFor();
+		await openSettings(page, 'Boards');
 		await page.getByText('This size of “Chalk” stands above too.').waitFor();
+		await page.getByRole('link', { name: 'Mount and window 1 not understood' }).click();
+		await page.getByText('“Small” is the name of a size before it too; give this one another').waitFor();
 		await page
 			.getByRole('textbox', { name: /^Name, Small/ })
 			.nth(1)

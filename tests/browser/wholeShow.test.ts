@@ -79,6 +79,7 @@ describe('by touch alone', () => {
 				await page.keyboard.insertText(text);
 			};
 			await page.getByRole('link', { name: 'Settings' }).tap();
+			await page.getByRole('link', { name: 'Mount and window' }).tap();
 			for (const [label, text] of [...settings, ...size]) await type(label, text);
 			await button('Add size').tap();
 			await page.getByRole('link', { name: 'Prints', exact: true }).tap();
@@ -129,6 +130,9 @@ describe('by keyboard alone', () => {
 			await tabTo('Settings');
 			await press(page, 'Enter');
 			await page.getByRole('heading', { name: 'Settings' }).waitFor();
+			await tabTo('Mount and window');
+			await press(page, 'Enter');
+			await page.getByRole('heading', { name: 'Mount and window' }).waitFor();
 			for (const [label, text] of settings) await type(label, text);
 			for (const [label, text] of size) await type(label, text);
 			await tabTo('Add size');

@@ -17,7 +17,7 @@ test('in inches a measure is written alike in the lists and at the steps of benc
 	inWindow(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
-		await go(page, 'settings', 'fieldset');
+		await go(page, 'settings/show', 'fieldset');
 		await page.getByRole('radio', { name: 'inches' }).click();
 		await page.getByRole('button', { name: 'Keep the sizes' }).click();
 		await go(page, 'bench', '.steps .measure');
@@ -81,7 +81,7 @@ test('a long fraction has room on a phone, beside its unit: 11 57/64 in, at 390 
 			await cell(page, 0, column).click();
 			await paste(page, text);
 		}
-		await go(page, 'settings', 'fieldset');
+		await go(page, 'settings/show', 'fieldset');
 		await page.getByRole('radio', { name: 'inches' }).check({ force: true });
 		await go(page, 'bench', '.steps .measure');
 		await go(page, 'cut', '.bench');

@@ -63,7 +63,7 @@ test('behind the question about a cut print the key of undo does nothing', () =>
 		const name = await page.locator('.tick .name').first().innerText();
 		await page.locator('[aria-pressed=false]').first().click();
 		await expect.poll(() => ticked(page)).toBe(1);
-		await page.goto(`${address}#settings`);
+		await page.goto(`${address}#settings/mount`);
 		const border = page.getByLabel('Mount size', { exact: true });
 		await border.fill('720 x 560 mm');
 		await press(page, 'Tab');

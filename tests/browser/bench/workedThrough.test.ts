@@ -250,7 +250,7 @@ test('a change to a print that was cut is asked about: left, nothing changes; ma
 		const name = await page.locator('.tick .name').first().innerText();
 		const made = await cutsInAll(page);
 		await page.getByRole('link', { name: 'List' }).tap();
-		await page.getByRole('link', { name: 'Bench settings' }).tap();
+		await page.goto(`${stage.address}#settings/mount`);
 		const border = page.getByLabel('Mount size', { exact: true });
 		const before = await border.inputValue();
 		const change = async () => {
@@ -264,7 +264,7 @@ test('a change to a print that was cut is asked about: left, nothing changes; ma
 		await page.getByRole('button', { name: 'Leave it as it was' }).tap();
 		await page.goto(`${stage.address}#cut`);
 		expect(await cutsInAll(page)).toBe(made);
-		await page.goto(`${stage.address}#settings`);
+		await page.goto(`${stage.address}#settings/mount`);
 		expect(await border.inputValue()).toBe(before);
 		await change();
 		await page.getByRole('button', { name: /start the mount again/ }).tap();

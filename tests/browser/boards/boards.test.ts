@@ -5,6 +5,7 @@ import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { onStage } from '../harness/stage.ts';
 import { cell } from '../screens/prints.ts';
 import { oneStage } from '../screens/oneStage.ts';
+import { openSettings } from '../screens/settingsOf.ts';
 
 const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
 
@@ -145,7 +146,7 @@ test('a change that leaves a cut blank over is asked about; left, all is as it w
 		await marks(page).first().tap();
 		await expect.poll(() => cutAlready(page).count()).toBe(1);
 		const leave = page.getByRole('button', { name: 'Leave it as it was' });
-		await page.getByRole('link', { name: 'Settings' }).tap();
+		await openSettings(page, 'Mount and window');
 		const size = page.getByLabel('Mount size', { exact: true }).first();
 		const before = await size.inputValue();
 		await size.fill('800 x 600');
@@ -168,7 +169,7 @@ test('without stock the place says what to do, and one tap leads to the stock', 
 		await page.getByRole('button', { name: 'Start typing' }).tap();
 		await type(page, 0, 'title', 'Ebb');
 		await goTo(page, 'Boards');
-		await page.getByRole('button', { name: 'Add boards to stock' }).tap();
+		await page.getByRole('link', { name: 'Add boards to stock' }).tap();
 		await page.getByRole('heading', { name: 'Boards', exact: true }).waitFor();
 		await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('boards');
 		for (const [label, text] of [
@@ -180,8 +181,10 @@ test('without stock the place says what to do, and one tap leads to the stock', 
 			await page.getByLabel(label, { exact: true }).fill(text);
 		await page.getByLabel('Grain along, new board').selectOption('width');
 		await page.getByRole('button', { name: 'Add board' }).tap();
-		await page.getByLabel('Grain along, Chalk').waitFor();
+		await page.getByRole('button', { name: /^Chalk 1200 × 900 mm/ }).tap();
 		expect(await page.getByLabel('Grain along, Chalk').inputValue()).toBe('width');
+		await page.getByRole('link', { name: 'Back to Boards' }).tap();
+		await page.getByRole('heading', { level: 1, name: 'Boards' }).waitFor();
 	}));
 
 test('the knife is worked through by touch: one measure at a time, ticks kept, and taken back', () =>

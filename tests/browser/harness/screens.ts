@@ -282,7 +282,7 @@ export const screens: readonly Screen[] = [
 			await page.keyboard.type('Low water');
 			await page.keyboard.press('Enter');
 			await page.goto(`${page.url().split('#')[0]}#boards`);
-			await page.getByRole('button', { name: 'Add boards to stock' }).waitFor();
+			await page.getByRole('link', { name: 'Add boards to stock' }).waitFor();
 		},
 	},
 	{
@@ -345,7 +345,21 @@ export const screens: readonly Screen[] = [
 		open: async (page) => {
 			await loadExample(page);
 			await page.getByRole('link', { name: /Settings/ }).click();
+			await page.getByRole('link', { name: 'Mount and window' }).click();
 			await page.getByRole('heading', { name: 'Mount and borders' }).waitFor();
+		},
+	},
+	{
+		name: 'settings-boards',
+		open: async (page) => {
+			await loadExample(page);
+			await page.getByRole('link', { name: /Settings/ }).click();
+			await page.getByRole('navigation', { name: 'Sections of the settings' }).getByText('Boards').click();
+			await page
+				.getByRole('button', { name: /^Chalk/ })
+				.first()
+				.click();
+			await page.getByRole('button', { name: 'Remove Chalk' }).waitFor();
 		},
 	},
 ];

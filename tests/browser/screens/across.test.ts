@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { withPrints } from './prints.ts';
 import { oneStage } from './oneStage.ts';
+import { openSettings } from './settingsOf.ts';
 
 const play = oneStage();
 
@@ -78,7 +79,7 @@ test('without named sizes it says what is missing', () =>
 
 test('rules are chosen as a set, and each can still be changed', () =>
 	play(async (page) => {
-		await page.getByRole('link', { name: 'Settings' }).click();
+		await openSettings(page, 'Rules of the show');
 		await page.getByRole('radio', { name: 'One metric size' }).check();
 		await page.getByText('Every mount 500 × 400 mm to 2 mm').waitFor();
 		expect(await page.getByRole('textbox', { name: 'Exact mount' }).inputValue()).toBe('500 x 400 mm');
@@ -93,22 +94,27 @@ test('rules are chosen as a set, and each can still be changed', () =>
 test('a frame and a board are typed, tell a print what they hide, and can be taken away', () =>
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
-		await page.getByRole('link', { name: 'Settings' }).click();
+		await openSettings(page, 'Frames');
 		const fill = async (label: string, text: string) => {
 			await page.getByRole('textbox', { name: label }).fill(text);
 			await page.keyboard.press('Tab');
 		};
+		await page.getByRole('button', { name: 'New frame…' }).click();
 		await fill('Name, new frame', 'Ash');
 		await fill('Rebate width, new frame', '704');
 		await fill('Rebate height, new frame', '554');
 		await page.getByRole('button', { name: 'Add frame' }).click();
-		await page.getByRole('button', { name: 'Remove Ash', exact: true }).waitFor();
+		await page.getByRole('button', { name: /^Ash \d/ }).waitFor();
+		await page.getByRole('button', { name: /^Large oak/ }).click();
 		await fill('Lip, Large oak', '5 cm');
 		await page.getByRole('link', { name: 'Prints', exact: true }).click();
 		await page.getByText('shows in the frame “Large oak”').first().waitFor();
-		await page.getByRole('link', { name: 'Settings' }).click();
+		await openSettings(page, 'Frames');
+		await page.getByRole('button', { name: /^Ash \d/ }).click();
 		await page.getByRole('button', { name: 'Remove Ash', exact: true }).click();
-		expect(await page.getByRole('button', { name: 'Remove Ash', exact: true }).count()).toBe(0);
+		expect(await page.getByRole('button', { name: /^Ash \d/ }).count()).toBe(0);
+		await openSettings(page, 'Boards');
+		await page.getByRole('button', { name: 'New board…' }).click();
 		await fill('Name, new board', 'White');
 		await fill('Width, new board', 'wide');
 		await fill('Height, new board', '800');

@@ -21,7 +21,7 @@ test('keys in Find, at the sentences, in menus, a sorted list and the list of fi
 test('keys at the bench, at the sheets and in the settings do what their tables say', () =>
 	play(async (page) => {
 		await begin(page);
-		await goToPlace(page, 'settings');
+		await goToPlace(page, 'settings/mount');
 		await page.getByLabel('Name, new size').click();
 		expect(await wrongHands(page, inSettings)).toEqual([]);
 		await goToPlace(page, 'cut');

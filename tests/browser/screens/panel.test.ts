@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { onStage, phone } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
 import { paste, press, startTyping, withPrints } from './prints.ts';
+import { openSettings } from './settingsOf.ts';
 
 const play = oneStage();
 
@@ -40,7 +41,8 @@ test('a print is shown in its frame, in profile, and on its undermount, by keybo
 		);
 		expect(await heardOf('Frame in profile')).toMatch(/^glazing .*, mount .*, print .*, undermount .*, backing /);
 		expect(await front(page).count()).toBe(0);
-		await page.getByRole('link', { name: 'Settings' }).click();
+		await openSettings(page, 'Frames');
+		await page.getByRole('button', { name: /^Large oak/ }).click();
 		await page.getByLabel('Rebate depth, Large oak', { exact: true }).fill('4');
 		await press(page, 'Tab');
 		await page.getByRole('link', { name: 'Prints', exact: true }).click();

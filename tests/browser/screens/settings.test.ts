@@ -1,13 +1,14 @@
 import { expect, test } from 'vitest';
 import { oneStage } from './oneStage.ts';
 import { press, seen, seenIn, withPrints } from './prints.ts';
+import { openSettings } from './settingsOf.ts';
 
 const play = oneStage();
 
 test('a changed setting works every row out anew, is kept, and can be undone', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '456', '306']]);
-		await page.getByRole('link', { name: 'Settings' }).click();
+		await openSettings(page, 'Mount and window');
 		await page.getByRole('combobox', { name: 'Mount size' }).fill('600 x 450');
 		await page.getByRole('textbox', { name: 'Border', exact: true }).fill('7 cm');
 		await page.getByRole('textbox', { name: 'Bottom weight' }).fill('12 %');
@@ -25,7 +26,7 @@ test('undo takes a setting back', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		const before = await seen(page, 0, 'side');
-		await page.getByRole('link', { name: 'Settings' }).click();
+		await openSettings(page, 'Mount and window');
 		await page.getByRole('combobox', { name: 'Mount size' }).fill('600 x 450');
 		await press(page, 'Tab');
 		expect(await page.getByRole('combobox', { name: 'Mount size' }).inputValue()).toBe('600 x 450');
@@ -38,7 +39,7 @@ test('undo takes a setting back', () =>
 test('with inches a ruler of inches is offered; taken, unit and ruler are one step to undo', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
-		await page.getByRole('link', { name: 'Settings' }).click();
+		await openSettings(page, 'Name and units');
 		const chosen = (name: string) => page.getByRole('radio', { name, exact: true }).isChecked();
 		await page.getByRole('radio', { name: 'inches' }).click();
 		await page.getByText('1 print has numbers without a unit, such as 300.').waitFor();
@@ -62,7 +63,7 @@ test('with inches a ruler of inches is offered; taken, unit and ruler are one st
 test('what cannot be read as a setting is told beside its field, and the default holds', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
-		await page.getByRole('link', { name: 'Settings' }).click();
+		await openSettings(page, 'Mount and window');
 		const border = page.getByRole('textbox', { name: 'Border', exact: true });
 		await border.fill('wide');
 		await press(page, 'Tab');
@@ -78,13 +79,14 @@ test('what cannot be read as a setting is told beside its field, and the default
 test('a size given a name can be typed by it; another unit changes no size', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
-		await page.getByRole('link', { name: 'Settings' }).click();
+		await openSettings(page, 'Mount and window');
 		await page.getByRole('textbox', { name: 'Name, new size' }).fill('Oak');
 		await page.getByRole('textbox', { name: 'Width, new size' }).fill('60 x 45 cm');
 		await press(page, 'Tab');
 		await page.getByRole('button', { name: 'Add size' }).click();
 		await page.getByRole('combobox', { name: 'Mount size' }).fill('oak');
 		await press(page, 'Tab');
+		await openSettings(page, 'Name and units');
 		await page.getByRole('radio', { name: 'inches' }).click();
 		await page.getByRole('button', { name: 'Keep the sizes, show them in inches' }).click();
 		await page.getByRole('link', { name: 'Prints', exact: true }).click();
