@@ -22,7 +22,7 @@ const checks: readonly Check[] = [
 	['types of the app', 'svelte-check', '--tsconfig', 'tsconfig.json', '--fail-on-warnings', '--output', 'human'],
 	['types of every floor', 'oxlint'],
 	['floors', 'depcruise', 'src', 'tests', '--config', '.dependency-cruiser.cjs'],
-	['format', 'prettier', '--check', '.', '--log-level', 'warn'],
+	['format', 'oxfmt', '--check', '.'],
 ];
 
 /** How a process ended, and what it said if it was not let speak for itself. */

@@ -9,7 +9,9 @@ import { tryAgain } from './tryAgain.ts';
  * the next change, and the words stand until it is on disk.
  */
 export type Saved =
-	{ readonly state: 'saved' } | { readonly state: 'saving' } | { readonly state: 'failed'; readonly problem: string };
+	| { readonly state: 'saved' }
+	| { readonly state: 'saving' }
+	| { readonly state: 'failed'; readonly problem: string };
 
 /** What writing needs of the session. */
 export interface SavingSource {

@@ -13,7 +13,9 @@ import type { OpenedText } from '../files/openText.ts';
 
 /** What a worker says that is asked one thing: news on the way, if it has any, then its answer or what went wrong. */
 export type Reply<Answer, News = never> =
-	{ readonly news: News } | { readonly answer: Answer } | { readonly problem: string };
+	| { readonly news: News }
+	| { readonly answer: Answer }
+	| { readonly problem: string };
 
 /** The answer of a kind of reply. */
 export type AnswerOf<Any> = Any extends { readonly answer: infer Answer } ? Answer : never;

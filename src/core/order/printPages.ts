@@ -20,7 +20,8 @@ export type PrintPageHead = PaperToPrint | undefined;
 
 /** What stands under it: a line of pictures, or what is said of a print. */
 export type PrintPageItem =
-	{ readonly pictures: readonly PictureToPrint[] } | { readonly pictures: undefined; readonly note: PageNote };
+	| { readonly pictures: readonly PictureToPrint[] }
+	| { readonly pictures: undefined; readonly note: PageNote };
 
 /**
  * The print list on pages: by paper, then what is not printed. Beside a picture there is room for one finding; the others

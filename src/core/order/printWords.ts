@@ -8,7 +8,7 @@ import type { NotPrinted, PaperToPrint } from './whatToPrint.ts';
 
 /** Which way up a picture is printed. */
 export const wayWords = (picture: Size): 'landscape' | 'portrait' | 'square' =>
-	(({ wide: 'landscape', tall: 'portrait', square: 'square' }) as const)[wayOf(picture) ?? 'square'];
+	({ wide: 'landscape', tall: 'portrait', square: 'square' } as const)[wayOf(picture) ?? 'square'];
 
 /** How often a picture is printed: `4 copies`, `1 copy and 2 proofs`. */
 export function copiesWords({ copies, proofs }: Pick<PrintedPicture, 'copies' | 'proofs'>): string {

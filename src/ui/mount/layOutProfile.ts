@@ -29,7 +29,8 @@ export interface ProfileLayout {
 	readonly layers: readonly DrawnLayer[];
 	/** What is left of the depth behind the stack; undefined where nothing is, or the depth is not known. */
 	readonly left:
-		{ readonly x: number; readonly y: number; readonly width: number; readonly height: number } | undefined;
+		| { readonly x: number; readonly y: number; readonly width: number; readonly height: number }
+		| undefined;
 	/** What must be left of it for the points. */
 	readonly pointsRoom: number;
 	/** How far the stack stands out of the rebate. */

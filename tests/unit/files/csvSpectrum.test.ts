@@ -26,7 +26,8 @@ function read(file: Uint8Array | string, first: string): RowsOfFile {
  */
 function expectedOf(name: string): Record<string, string>[] {
 	const said = JSON.parse(readFileSync(join(folder, 'json', `${name}.json`), 'utf8')) as
-		Record<string, string> | Record<string, string>[];
+		| Record<string, string>
+		| Record<string, string>[];
 	return Array.isArray(said) ? said : [{ ...said, 'Contact Phone Number': '2095257564' }];
 }
 
