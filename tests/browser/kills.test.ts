@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { isSoak } from './harness/soak.ts';
+import { isSoak } from '../soak.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, paste, press, withPrints } from './screens/prints.ts';
 

@@ -1,6 +1,6 @@
 import { beforeAll, expect, test } from 'vitest';
 import { newerBuild } from '../harness/newerBuild.ts';
-import { allOr } from '../harness/soak.ts';
+import { allOr } from '../../soak.ts';
 import { onStage } from '../harness/stage.ts';
 import {
 	builtFile,

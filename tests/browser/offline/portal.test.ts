@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { newerBuild } from '../harness/newerBuild.ts';
-import { allOr, isSoak } from '../harness/soak.ts';
+import { allOr, isSoak } from '../../soak.ts';
 import { onStage } from '../harness/stage.ts';
 import {
 	expectEveryCopy,

@@ -1,7 +1,7 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { type HostOptions, serveFolder, type StaticHost } from '../../../src/cli/staticHost.ts';
-import { allOr } from '../harness/soak.ts';
+import { allOr } from '../../soak.ts';
 
 /**
  * What is wrong with an answer. `failed`: status 500. `missing`: 404. `dropped`: the connection breaks off half-way.

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { newerBuild } from '../harness/newerBuild.ts';
 import { chooseFile } from '../harness/screens.ts';
-import { allOr } from '../harness/soak.ts';
+import { allOr } from '../../soak.ts';
 import { onStage, type Stage } from '../harness/stage.ts';
 import { everyPartWorks, forgetApp, forgive, isNewer, isReady } from './offline.ts';
 import { type Fault, SpoiltHost, triedFaults } from './spoiltHost.ts';

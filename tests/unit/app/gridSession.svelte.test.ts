@@ -11,6 +11,7 @@ import type { GridFocus } from '../../../src/ui/grid/gridFocus.ts';
 import { GridState } from '../../../src/ui/grid/gridState.svelte.ts';
 import { typeCells } from '../../../src/core/commands/typeCells.ts';
 import { namer } from '../core/show/randomEdits.ts';
+import { runs } from '../../soak.ts';
 
 /** What a person does to the grid, by place, so that it can be done to any. */
 type Gesture =
@@ -249,7 +250,7 @@ test('any gestures: each is one step with its selection, and undo to the start a
 				await session.close();
 			},
 		),
-		{ numRuns: 100 },
+		{ numRuns: runs(40, 1000) },
 	));
 
 /** A grid of prints with these titles and picture widths, its first cell active. */

@@ -17,7 +17,7 @@ import type { Show } from '../../../src/core/show/show.ts';
 import { readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
 import { schemaVersion } from '../../../src/storage/schema.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
-import { isSoak } from '../../browser/harness/soak.ts';
+import { isSoak } from '../../soak.ts';
 import { on } from './edits.ts';
 
 const numRuns = isSoak ? 3000 : 60;

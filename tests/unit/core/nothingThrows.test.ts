@@ -14,6 +14,7 @@ import { readSettings, settingKeys } from '../../../src/core/settings/readSettin
 import { needsOf, remarksOf } from '../../../src/core/findings/remarks.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { withCells } from '../../../src/core/show/withCells.ts';
+import { runs } from '../../soak.ts';
 
 /** Texts that a cell may hold: what people type, what slips in, and what is out to break something. */
 const text = fc.oneof(
@@ -160,5 +161,5 @@ test('nothing of core throws for anything that a cell or a setting can hold', ()
 			needsOf(results);
 			harmonise(rows, read, 1);
 		}),
-		{ numRuns: process.env.EVENHANG_SOAK === '1' ? 10_000 : 250 },
+		{ numRuns: runs(150, 10_000) },
 	));

@@ -12,6 +12,7 @@ import type { Settings, TypedSettings } from '../../../src/core/settings/setting
 import { compareResults, readRows, type RowsOfFile, writeRows, type WriteOptions } from '../../../src/files/csv.ts';
 import { encode, encodeWindows, encodings } from './encode.ts';
 import { rowsOfFile } from './rowsOfFile.ts';
+import { runs } from '../../soak.ts';
 
 const settingsOf = (unit: Unit, more = {}) =>
 	readSettings({ unit, sizes: [{ name: 'Small frame', width: 333, height: 222 }], ...more }).settings;
@@ -523,7 +524,7 @@ describe('export and import again', () => {
 					rows.map((each) => meaningOf(each, settings)),
 				);
 			}),
-			{ numRuns: 250 },
+			{ numRuns: runs(100, 2500) },
 		));
 
 	test('mean the same where cells have units of their own', () =>
@@ -539,7 +540,7 @@ describe('export and import again', () => {
 						);
 				});
 			}),
-			{ numRuns: 250 },
+			{ numRuns: runs(100, 2500) },
 		));
 
 	test('solve the same', () =>
@@ -589,5 +590,5 @@ test('no file makes it throw', () =>
 				else expect(rows.lines).toHaveLength(rows.rows.length);
 			},
 		),
-		{ numRuns: 1500 },
+		{ numRuns: runs(700, 15_000) },
 	));

@@ -12,6 +12,7 @@ import { isBlankRow } from '../../../src/core/show/blankRow.ts';
 import { readColumns } from '../../../src/files/readColumns.ts';
 import { encode, encodeWindows, encodings } from './encode.ts';
 import { rowsOfFile } from './rowsOfFile.ts';
+import { runs } from '../../soak.ts';
 
 const { settings } = readSettings({ unit: 'mm' });
 const makeId = (place: number, attempt: number) => `made ${place}.${attempt}`;
@@ -287,9 +288,8 @@ test.each(formulas)('%j is neutral in the file, quoted or not, and comes back as
 	expect(Object.values(row!.extra ?? {})).toEqual([formula]);
 });
 
-const isSoak = process.env.EVENHANG_SOAK === '1';
 /** A tenth of what a soak tries. */
-const numRuns = isSoak ? 5000 : 500;
+const numRuns = runs(250, 5000);
 
 const oddities = [
 	'"',
@@ -501,6 +501,6 @@ describe('fuzzed files', () => {
 					once.rows.map(({ typed, extra }) => [typed, extra]),
 				);
 			}),
-			{ numRuns: isSoak ? 5000 : 100 }, // `csv.test.ts` tries more of it each time
+			{ numRuns: runs(100, 5000) }, // `csv.test.ts` tries more of it each time
 		));
 });

@@ -7,6 +7,7 @@ import type { Session } from '../../../src/app/session.svelte.ts';
 import { importFile } from '../../../src/app/importFile.ts';
 import { nameOfPrint } from '../../../src/core/show/nameOfPrint.ts';
 import { encode, encodings } from '../files/encode.ts';
+import { runs } from '../../soak.ts';
 
 const list = [
 	'print id;title;maker;edition;copies;shape;picture width (mm);paper;mount;top;bottom weight;lab',
@@ -120,6 +121,6 @@ test('a list that is harmed comes in, or it is said where it is damaged, and the
 			if (session.show !== before) session.undo();
 			expect(session.show.rows).toEqual(before.rows);
 		}),
-		{ numRuns: process.env.EVENHANG_SOAK === '1' ? 5000 : 500 },
+		{ numRuns: runs(250, 5000) },
 	);
 });

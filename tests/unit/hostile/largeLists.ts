@@ -13,9 +13,9 @@ export const largeCells: readonly (readonly [what: string, cell: string])[] = [
 	['quotes', `"${'""'.repeat(megabytes / 2)}"`],
 ];
 
-/** Three rows of 100,000 columns that nobody knows, behind two that are. */
-export function manyColumns(): string {
-	const names = Array.from({ length: 100_000 }, (_, place) => `column of others ${place}`);
+/** Three rows of many columns that nobody knows, behind two that are. */
+export function manyColumns(count = 100_000): string {
+	const names = Array.from({ length: count }, (_, place) => `column of others ${place}`);
 	const rows = ['a', 'b', 'c'].map((row) => [row, '70', ...names.map((_, place) => `${row}${place}`)].join(','));
 	return [`title,side,${names.join(',')}`, ...rows].join('\n');
 }

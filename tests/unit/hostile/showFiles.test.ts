@@ -13,8 +13,7 @@ import { jsonProblem } from '../../../src/files/jsonProblem.ts';
 import { mostOfFile } from '../../../src/files/kindOfFile.ts';
 import { readShowFile, showFormat, writeShowFile } from '../../../src/files/showFile.ts';
 import { mutationOf } from './mutations.ts';
-
-const isSoak = process.env.EVENHANG_SOAK === '1';
+import { runs } from '../../soak.ts';
 
 const mount = { row: 'a', copy: 1, part: 'mount' };
 const piece = { x: 0, y: 0, width: 1200, height: 800 };
@@ -132,7 +131,7 @@ describe.each([
 				}
 				expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
 			}),
-			{ numRuns: isSoak ? 5000 : kind === 'backup' ? 150 : 350 },
+			{ numRuns: runs(kind === 'backup' ? 75 : 175, 5000) },
 		);
 	});
 });

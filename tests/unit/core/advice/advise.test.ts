@@ -8,6 +8,7 @@ import { withCells } from '../../../../src/core/show/withCells.ts';
 import { rowOf, wideShow } from '../findings/rowOf.ts';
 import { randomCells, randomSettings } from '../row/randomRows.ts';
 import { rowOfCells } from '../row/rowOfCells.ts';
+import { runs } from '../../../soak.ts';
 
 const sizes = [
 	{ name: 'Small', width: '400 mm', height: '300 mm' },
@@ -68,5 +69,5 @@ test('advice, taken, gives the figures it promised, no conflict, no new stop, an
 				if (saysEven) expect(codes).not.toContain('uneven');
 			}
 		}),
-		{ numRuns: process.env.EVENHANG_SOAK === '1' ? 20_000 : 600 },
+		{ numRuns: runs(300, 20_000) },
 	));

@@ -7,6 +7,7 @@ import { toMm } from '../../../../src/core/length/length.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
+import { runs } from '../../../soak.ts';
 
 const heads = ['push', 'pull'] as const;
 const guideSides = ['left', 'right'] as const;
@@ -89,7 +90,7 @@ describe.each(benches)('head $head, guide $guideSide, end stop $endStop', (cutte
 				expect(plan.changes).toBe(bruteForce(setUps));
 				expect(plan).toMatchObject({ leastChanges: plan.changes, proven: true });
 			}),
-			{ numRuns: 40 },
+			{ numRuns: runs(20, 400) },
 		));
 });
 

@@ -5,6 +5,7 @@ import { fewestSettings } from '../../../../src/core/bench/fewestSettings.ts';
 import { orderAtHand } from '../../../../src/core/bench/orderAtHand.ts';
 import type { OrderJob } from '../../../../src/core/bench/orderJob.ts';
 import { type BoardSetUp, changesAlong, setUpKey } from '../../../../src/core/bench/setUps.ts';
+import { runs } from '../../../soak.ts';
 
 /** Jobs in which taped set-ups wait for others, on a guide alone or with end stops. */
 const job = (least: number, most: number, values: number): fc.Arbitrary<OrderJob> => {
@@ -74,7 +75,7 @@ test('of up to 7 set-ups that wait for each other no order has fewer changes, an
 			if (!isTaped && some.setUps[0]!.start === undefined) return;
 			expect([changesAlong(order), leastChanges]).toEqual([changes, changes]);
 		}),
-		{ numRuns: 500 },
+		{ numRuns: runs(250, 5000) },
 	));
 
 test('of many, too, each comes once and in its turn, found or at hand, and no bound is over an order', () =>
@@ -93,5 +94,5 @@ test('of many, too, each comes once and in its turn, found or at hand, and no bo
 			const { order } = orderAtHand(some, found.order);
 			if (some.setUps[0]!.start !== undefined) expect(order.map(setUpKey)).toEqual(found.order.map(setUpKey));
 		}),
-		{ numRuns: 40 },
+		{ numRuns: runs(15, 400) },
 	));

@@ -9,6 +9,7 @@ import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import { readShowFile } from '../../../../src/files/showFile.ts';
+import { runs } from '../../../soak.ts';
 
 const kinds = ['straight edge', 'guide', 'guide and stops'] as const;
 
@@ -88,7 +89,7 @@ test('every cut of every mount comes exactly once, on every bench and either way
 				);
 			},
 		),
-		{ numRuns: 300 },
+		{ numRuns: runs(100, 3000) },
 	));
 
 test('with a guide each setting of a thickness comes once, widest first', () =>

@@ -11,6 +11,7 @@ import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
+import { runs } from '../../../soak.ts';
 
 const showWith = (settings: TypedSettings, ...rows: Pick<Row, 'typed' | 'units'>[]): Show => ({
 	id: 'show',
@@ -215,7 +216,7 @@ test('whatever is typed, a change of unit changes no setting and no cell', () =>
 			expect(is.cells).toEqual(was.cells);
 			expect(is.unread.map(({ column }) => column)).toEqual(was.unread.map(({ column }) => column));
 		}),
-		{ numRuns: 500 },
+		{ numRuns: runs(250, 5000) },
 	));
 
 test('whatever is typed, a change of unit changes nothing that is worked out', () =>

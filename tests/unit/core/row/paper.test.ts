@@ -15,12 +15,11 @@ import type { Settings, TypedSettings } from '../../../../src/core/settings/sett
 import { codesOf, rowOf, wideShow } from '../findings/rowOf.ts';
 import { coarsened, randomPapered, randomSettings } from './randomRows.ts';
 import { referenceRow } from './referenceRow.ts';
-
-const isSoak = process.env.EVENHANG_SOAK === '1';
+import { runs } from '../../../soak.ts';
 
 const rows = fc.sample(fc.tuple(randomPapered, randomSettings), {
 	seed: fc.readConfigureGlobal().seed ?? 0,
-	numRuns: isSoak ? 20_000 : 600,
+	numRuns: runs(400, 20_000),
 });
 const solutions = rows.map(([cells, settings]) => solveRow(cells, settings));
 
@@ -272,6 +271,6 @@ test('the mount that a frame takes fits it by the clearance, down to the ruler',
 				expect(left).toBeLessThan(step);
 			},
 		),
-		{ numRuns: isSoak ? 20_000 : 500 },
+		{ numRuns: runs(350, 20_000) },
 	);
 });

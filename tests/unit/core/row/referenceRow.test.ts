@@ -7,12 +7,11 @@ import { solveRow } from '../../../../src/core/row/solveRow.ts';
 import type { Settings } from '../../../../src/core/settings/settings.ts';
 import { coarsened, crowded, randomCells, randomSettings } from './randomRows.ts';
 import { referenceRow } from './referenceRow.ts';
-
-const isSoak = process.env.EVENHANG_SOAK === '1';
+import { runs } from '../../../soak.ts';
 
 const rows = fc.sample(fc.tuple(randomCells, randomSettings), {
 	seed: fc.readConfigureGlobal().seed ?? 0,
-	numRuns: isSoak ? 10_000 : 1_500,
+	numRuns: runs(1000, 10_000),
 });
 
 /** A row as both programs work it out, so that a difference is seen at a glance. */

@@ -9,13 +9,12 @@ import type { Settings } from '../../../../src/core/settings/settings.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import { rowOf, wideShow } from '../findings/rowOf.ts';
 import { randomCells, randomSettings } from './randomRows.ts';
-
-const isSoak = process.env.EVENHANG_SOAK === '1';
+import { runs } from '../../../soak.ts';
 
 /** Rows tried for each property: 10,000, more in `npm run soak`. They are made once, for making them takes longest. */
 const rows = fc.sample(fc.tuple(randomCells, randomSettings), {
 	seed: fc.readConfigureGlobal().seed ?? 0,
-	numRuns: isSoak ? 40_000 : 10_000,
+	numRuns: runs(5000, 40_000),
 });
 const solutions = rows.map(([cells, settings]) => solveRow(cells, settings));
 

@@ -11,13 +11,13 @@ import { openHighs } from '../../../../src/solver/openHighs.ts';
 import { checkPlan, problemsOfLayout } from './checkLayout.ts';
 import { madeUpPricedShow, madeUpShow, wasteless } from './madeUpJobs.ts';
 import { jobOf, sheetOf, type SizeMm, workClock } from './packingOf.ts';
+import { runs } from '../../../soak.ts';
 
 let openProgram: LinearSolver;
 beforeAll(async () => {
 	openProgram = await openHighs();
 });
 
-const isSoak = process.env.EVENHANG_SOAK === '1';
 const sheet = sheetOf(1120, 815);
 
 /** Plans with a clock that counts work, and checks the plan. */
@@ -55,7 +55,7 @@ describe('known counts', () => {
 	});
 
 	test('sheets cut without waste are found again, and no proof says otherwise', () => {
-		const seeds = Array.from({ length: isSoak ? 100 : 3 }, (_, index) => index + 1);
+		const seeds = Array.from({ length: runs(2, 100) }, (_, index) => index + 1);
 		const found = seeds.filter((seed) => {
 			const { job, count } = wasteless(seed);
 			const made = plan(job, 4000);
@@ -63,14 +63,14 @@ describe('known counts', () => {
 			expect(made.count).toBeGreaterThanOrEqual(count);
 			return made.count === count;
 		});
-		expect(found.length).toBeGreaterThanOrEqual(isSoak ? 80 : 3);
+		expect(found.length).toBeGreaterThanOrEqual(runs(2, 80));
 	});
 
 	test('made-up shows of 30 blanks in one to eight sizes are nearly all proven', () => {
-		const seeds = Array.from({ length: isSoak ? 40 : 6 }, (_, index) => index + 1);
+		const seeds = Array.from({ length: runs(4, 40) }, (_, index) => index + 1);
 		const proven = (make: (seed: number) => PackingJob) => seeds.filter((seed) => plan(make(seed)).proven).length;
-		expect(proven(madeUpShow)).toBeGreaterThanOrEqual(isSoak ? 36 : 6);
-		expect(proven(madeUpPricedShow)).toBeGreaterThanOrEqual(isSoak ? 32 : 5);
+		expect(proven(madeUpShow)).toBeGreaterThanOrEqual(runs(4, 36));
+		expect(proven(madeUpPricedShow)).toBeGreaterThanOrEqual(runs(3, 32));
 	});
 });
 
@@ -199,7 +199,7 @@ describe('any job', () => {
 					);
 				},
 			),
-			{ numRuns: isSoak ? 2000 : 60 },
+			{ numRuns: runs(40, 2000) },
 		);
 	});
 

@@ -8,13 +8,12 @@ import { openHighs } from '../../../../src/solver/openHighs.ts';
 import { checkPlan } from './checkLayout.ts';
 import { bestByLookingAtAll } from './exhaustive.ts';
 import { jobOf, sheetOf, workClock } from './packingOf.ts';
+import { runs } from '../../../soak.ts';
 
 let openProgram: LinearSolver;
 beforeAll(async () => {
 	openProgram = await openHighs();
 });
-
-const isSoak = process.env.EVENHANG_SOAK === '1';
 
 const side = fc.integer({ min: 1, max: 7 });
 const entry = fc.record({
@@ -34,7 +33,7 @@ const stockOf = ({ width, height, trim, ...rest }: typeof entry extends fc.Arbit
 		...(rest.kind === 'offcut' && { price: 0 }),
 	});
 
-test('what is proven is what looking at every plan finds, 400 small jobs of one to three entries of stock', () => {
+test('what is proven is what looking at every plan finds, small jobs of one to three entries of stock', () => {
 	let proven = 0;
 	let jobs = 0;
 	fc.assert(
@@ -58,8 +57,8 @@ test('what is proven is what looking at every plan finds, 400 small jobs of one 
 				if (best.cost === plan.cost) expect(plan.leastCount).toBeLessThanOrEqual(best.count);
 			},
 		),
-		{ numRuns: isSoak ? 5000 : 400 },
+		{ numRuns: runs(200, 5000) },
 	);
 	expect(proven).toBeGreaterThanOrEqual(0.97 * jobs);
-	expect(jobs).toBeGreaterThanOrEqual(isSoak ? 2500 : 200);
+	expect(jobs).toBeGreaterThanOrEqual(runs(100, 2500));
 });

@@ -4,6 +4,7 @@ import { toMm } from '../../../../src/core/length/length.ts';
 import { planSticks } from '../../../../src/core/sticks/planSticks.ts';
 import { openHighs } from '../../../../src/solver/openHighs.ts';
 import { checkSticks, fewestByTrying, jobOf, smallJobs, takenOf } from './madeUpSticks.ts';
+import { runs } from '../../../soak.ts';
 
 /** Tools with so many seconds from now on. */
 function tools(seconds = 10) {
@@ -44,7 +45,7 @@ test('as few as by trying every stick for every leg, and proven', () =>
 			expect(plan.sticks.length).toBe(fewestByTrying(job.stick, takenOf(job)));
 			expect(plan.proven).toBe(true);
 		}),
-		{ numRuns: 300 },
+		{ numRuns: runs(300, 3000) },
 	));
 
 describe('shows of thirty frames', () => {
@@ -65,7 +66,7 @@ describe('shows of thirty frames', () => {
 				checkSticks(job, plan);
 				expect(plan.proven).toBe(true);
 			}),
-			{ numRuns: 10 },
+			{ numRuns: runs(4, 60) },
 		);
 	});
 	test('have a plan at once where there is no time', () => {
