@@ -1,6 +1,7 @@
 import type { Unit } from '../length/reading.ts';
 import { defaultSettings } from '../settings/defaults.ts';
 import { pinSettings } from '../settings/pinSettings.ts';
+import { withUsualHanging } from '../settings/usualHanging.ts';
 import { readSettings } from '../settings/readSettings.ts';
 import { isAbsent } from '../settings/settingValue.ts';
 import type { TypedSettings } from '../settings/settings.ts';
@@ -32,7 +33,7 @@ export function changeSettings(
 		return { label, rows: [], settings: entryDiffs(show.settings, change(show.settings, changes)) };
 	const isBegun = !show.rows.every(isUntyped);
 	const typed = Object.fromEntries(Object.entries(show.settings).filter(([, value]) => !isAbsent(value)));
-	const inForce = isBegun ? { ...defaultsThatDiffer(from, to), ...typed } : show.settings;
+	const inForce = isBegun ? withUsualHanging({ ...defaultsThatDiffer(from, to), ...typed }, from) : show.settings;
 	return {
 		label,
 		rows: show.rows

@@ -1,3 +1,4 @@
+import { greatestWall } from '../length/length.ts';
 import { parseLength } from '../length/parseLength.ts';
 import { parseSize } from '../length/parseSize.ts';
 import { isProblem, type Reading, type Unit } from '../length/reading.ts';
@@ -12,7 +13,7 @@ function readUnder(unit: Unit, column: ColumnName, text: string, sizes: readonly
 	switch (kindOf(column)) {
 		case 'length':
 		case 'space':
-			return valueOf(parseLength(text, { unit, allowZero: true }));
+			return valueOf(parseLength(text, { unit, allowZero: true, greatest: greatestWall }));
 		case 'size':
 		case 'mount':
 			return valueOf(parseSize(text, { unit, sizes }));

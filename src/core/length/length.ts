@@ -27,6 +27,9 @@ export const greatestRoll = (1000 * mmPerMetre * unitsPerMm) as Length;
 /** Lengths this far apart, or less, count as equal: 1 µm. */
 export const sameWithin = 10_000;
 
+/** The greatest length along a wall that is read: 100 m. */
+export const greatestWall = (100 * mmPerMetre * unitsPerMm) as Length;
+
 /** No length at all. */
 export const zero = 0 as Length;
 

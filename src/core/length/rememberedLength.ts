@@ -8,7 +8,7 @@ const remembered = new Map<string, Reading<ReadLength>>();
 
 /** What `parseLength` gives, remembered: the same few texts are read again whenever a setting of the show changes. */
 export function rememberedLength(text: string, context: LengthContext): Reading<ReadLength> {
-	const key = `${context.unit}${context.isUnitStated ? '!' : ''}${context.allowZero ? '0' : ''} ${text}`;
+	const key = `${context.unit}${context.isUnitStated ? '!' : ''}${context.allowZero ? '0' : ''}${context.greatest ?? ''} ${text}`;
 	const known = remembered.get(key);
 	if (known) return known;
 	const reading = parseLength(text, context);

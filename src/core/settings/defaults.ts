@@ -21,6 +21,7 @@ export interface DefaultSettings {
 	readonly saw: string;
 	readonly pixelsAnInch: string;
 	readonly proofs: string;
+	readonly stackGap: string;
 }
 
 const metric: DefaultSettings = {
@@ -42,6 +43,7 @@ const metric: DefaultSettings = {
 	saw: '5 mm',
 	pixelsAnInch: '240',
 	proofs: '0',
+	stackGap: '60 mm',
 };
 
 const inch: DefaultSettings = {
@@ -63,6 +65,7 @@ const inch: DefaultSettings = {
 	saw: '3/16 in',
 	pixelsAnInch: '240',
 	proofs: '0',
+	stackGap: '2 1/2 in',
 };
 
 /** The defaults of a show in a unit: metric ones, or round figures in inches. */

@@ -1,3 +1,4 @@
+import { greatestRoll } from '../length/length.ts';
 import { parseLength } from '../length/parseLength.ts';
 import { parseSize } from '../length/parseSize.ts';
 import { isProblem, type Reading, type Unit } from '../length/reading.ts';
@@ -11,6 +12,7 @@ const lengthKeys = new Set([
 	...['width', 'height', 'thickness', 'trim', 'depth', 'lip', 'moulding', 'within'],
 	...['rebateWidth', 'rebateHeight', 'clearance', 'frameClearance', 'pointsRoom', 'leastSpacer', 'backingSmaller'],
 	...['saw', 'stick', 'roll', 'margin'],
+	...['length', 'centre', 'gap', 'left', 'bottom', 'rings', 'inset', 'nail', 'stackGap'],
 	...['greatest', 'least', 'correction', 'overcut', 'slipBoard'],
 ]);
 
@@ -47,7 +49,8 @@ export function pinSettings(typed: TypedSettings, from: Unit, to: Unit, sizes: r
 /** The value of a setting under a unit; undefined where it is no length and no size, or cannot be read. */
 function readUnder(unit: Unit, key: string, text: string, sizes: readonly NamedSize[]): unknown {
 	if (sizeKeys.has(key)) return valueOf(parseSize(text, { unit, sizes }));
-	if (lengthKeys.has(key)) return valueOf(parseLength(text.replace(/^\s*[-−]/, ''), { unit, allowZero: true }));
+	if (lengthKeys.has(key))
+		return valueOf(parseLength(text.replace(/^\s*[-−]/, ''), { unit, allowZero: true, greatest: greatestRoll }));
 	return undefined;
 }
 

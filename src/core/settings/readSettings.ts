@@ -14,7 +14,9 @@ import { readPapers } from './readPapers.ts';
 import { noCurrency } from '../values/money.ts';
 import { showPrices } from './readPrice.ts';
 import { readSizes } from './readSizes.ts';
+import { readHanging } from './readHanging.ts';
 import { readSupplies } from './readSupplies.ts';
+import { readWalls } from './readWalls.ts';
 import {
 	isAbsent,
 	lengthSetting,
@@ -68,6 +70,9 @@ export const settingKeys = [
 	'leastSpacer',
 	'bench',
 	'labels',
+	'walls',
+	'hanging',
+	'stackGap',
 	'views', // none of them, but a file of settings may give it: see `viewsApart`
 ] as const;
 
@@ -144,6 +149,9 @@ export function readSettings(typed: TypedSettings): {
 		leastSpacer: read('leastSpacer', space),
 		bench: readBench(typed['bench'], context),
 		labels: readLabels(typed['labels'], context),
+		walls: readWalls(typed['walls'], context),
+		hanging: readHanging(typed['hanging'], context),
+		stackGap: read('stackGap', space),
 	};
 	// Only now is it known whether a price names one; those before it were read as hundredths.
 	const currency = prices.currency();

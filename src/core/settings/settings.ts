@@ -148,6 +148,52 @@ export interface Paper {
 	readonly count?: number;
 }
 
+/** What is in the way on a wall: a door, a window, a radiator. Lengths as seen from the room. */
+export interface Obstacle {
+	readonly name: string;
+	/** From the wall's left edge. */
+	readonly left: Length;
+	/** Above the floor. */
+	readonly bottom: Length;
+	readonly width: Length;
+	/** Undefined: up to the ceiling. */
+	readonly height: Length | undefined;
+}
+
+/** A wall to hang prints on. */
+export interface Wall {
+	readonly name: string;
+	readonly length: Length;
+	/** Undefined where it is not known: then nothing is too high. */
+	readonly height: Length | undefined;
+	/** The line that the middles of the prints hang on, above the floor. */
+	readonly centre: Length;
+	/** Between two prints. Undefined: what makes all gaps, and the ends, alike. */
+	readonly gap: Length | undefined;
+	readonly obstacles: readonly Obstacle[];
+}
+
+/** The words that `hanging.kind` may hold. */
+export const hangingKinds = ['cord', 'two hooks', 'rail'] as const;
+
+/** How far below the top of a frame its rings are: a length, or a share of its height. */
+export type RingsAt =
+	{ readonly kind: 'length'; readonly length: Length } | { readonly kind: 'share'; readonly percent: number };
+
+/** What frames hang by. */
+export interface Hanging {
+	readonly kind: (typeof hangingKinds)[number];
+	readonly rings: RingsAt;
+	/** How far the rings are in from each side of the frame. */
+	readonly inset: Length;
+	/** How much longer a cord is than the way between its rings. */
+	readonly slackPercent: number;
+	/** What one fixing holds, as its maker says. Undefined: not asked. */
+	readonly ratingKg: number | undefined;
+	/** How far the nail is above the hook's bearing; for a rail, its height above the floor. */
+	readonly nail: Length;
+}
+
 /** The words that `labels.name` may hold. */
 export const labelNameWords = ['free', 'required', 'forbidden'] as const;
 /** The words that `labels.corner` may hold, as seen from the back. */
@@ -262,6 +308,10 @@ export interface Settings {
 	readonly leastSpacer: Length;
 	readonly bench: Bench;
 	readonly labels: Labels;
+	readonly walls: readonly Wall[];
+	readonly hanging: Hanging;
+	/** Between prints that hang under each other. */
+	readonly stackGap: Length;
 }
 
 /**

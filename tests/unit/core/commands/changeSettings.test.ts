@@ -192,6 +192,13 @@ const typedSettings = fc.record(
 		mountSize: twoLengths,
 		overlap: sizeTexts,
 		reveal: sizeTexts,
+		hanging: fc.record({ inset: sizeTexts, rings: fc.constantFrom('20 %', '7.5', '1/2') }, { requiredKeys: [] }),
+		walls: fc
+			.record(
+				{ name: fc.constant('North'), length: fc.constantFrom('456', '14 m', '900'), centre: sizeTexts },
+				{ requiredKeys: ['name', 'length'] },
+			)
+			.map((wall) => [wall]),
 		sizes: fc
 			.record({ name: fc.constantFrom('own', '60 x 45'), width: sizeTexts, height: sizeTexts })
 			.map((size) => [size]),

@@ -49,6 +49,16 @@ test('metric defaults', () => {
 		pointsRoom: mm(2),
 		leastSpacer: mm(3),
 		bench: { kind: 'guide' },
+		walls: [],
+		hanging: {
+			kind: 'cord',
+			rings: { kind: 'share', percent: 100 / 3 },
+			inset: mm(30),
+			slackPercent: 5,
+			ratingKg: undefined,
+			nail: mm(0),
+		},
+		stackGap: mm(60),
 	});
 });
 
