@@ -44,6 +44,7 @@ const roomsOfCore = [
 	['show'],
 	['commands', 'imports'],
 	['row'],
+	['walls'],
 	['findings'],
 	['advice', 'reasons', 'harmonise', 'frameChoice'],
 	['bench', 'sheets', 'sticks'],

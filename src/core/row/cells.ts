@@ -76,6 +76,12 @@ export interface Cells extends TypedSizes {
 	/** From the paper's edge to the picture's; blank: the picture lies in the middle. */
 	readonly marginLeft: Length | undefined;
 	readonly marginTop: Length | undefined;
+	/** From the wall's left edge to the framed print's, seen from the room. */
+	readonly hangLeft: Length | undefined;
+	/** Of its middle above the floor. */
+	readonly hangCentre: Length | undefined;
+	/** From the frame's top to the hook, cord pulled up. */
+	readonly drop: Length | undefined;
 	/** Whether there is no window: the paper itself is seen, on a board. */
 	readonly isFloat: boolean;
 	/** How far a spacer keeps the glazing off the print. */
@@ -105,6 +111,9 @@ export const blankCells: Cells = {
 	paper: undefined,
 	marginLeft: undefined,
 	marginTop: undefined,
+	hangLeft: undefined,
+	hangCentre: undefined,
+	drop: undefined,
 	isFloat: false,
 	spacer: undefined,
 };

@@ -1,5 +1,5 @@
 import { isSameDecimal, decimalsOf } from '../imports/decimal.ts';
-import { isSame } from '../length/length.ts';
+import { greatestWall, isSame } from '../length/length.ts';
 import { parseLength } from '../length/parseLength.ts';
 import { parsePixels } from '../length/parsePixels.ts';
 import { parseShape } from '../length/parseShape.ts';
@@ -35,7 +35,7 @@ export function isSameTyped(column: ColumnName, a: TypedText, b: TypedText, size
 		case 'length':
 		case 'space':
 			return both(
-				(typed) => parseLength(typed.text, { ...contextOf(typed), allowZero: true }),
+				(typed) => parseLength(typed.text, { ...contextOf(typed), allowZero: true, greatest: greatestWall }),
 				(one, other) => isSame(one.length, other.length),
 			);
 		case 'size':

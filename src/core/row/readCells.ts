@@ -1,4 +1,4 @@
-import { type Length, zero } from '../length/length.ts';
+import { greatestWall, type Length, zero } from '../length/length.ts';
 import { bareName } from '../length/paperSizes.ts';
 import { quoted, type ReadLength } from '../length/parseLength.ts';
 import { parsePixels, shapeOfPixels } from '../length/parsePixels.ts';
@@ -59,6 +59,7 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 				// A unit that the cell has of its own stands before what the other length of its size makes it.
 				...(unit && row.units?.[column] === undefined ? { unit } : unitOf(column)),
 				allowZero: kindOf(column) === 'space',
+				...(column === 'hang left' && { greatest: greatestWall }),
 			}),
 		);
 	const lengthOf = (column: ColumnName): Length | undefined => lengthIn(column)?.length;
@@ -102,6 +103,9 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 		spacer: lengthOf('spacer'),
 		marginLeft: lengthOf('margin left'),
 		marginTop: lengthOf('margin top'),
+		hangLeft: lengthOf('hang left'),
+		hangCentre: lengthOf('hang centre'),
+		drop: lengthOf('drop'),
 		isFloat: mount.kind !== 'none' && textOf('mounting').toLowerCase() === 'float',
 	};
 	return {

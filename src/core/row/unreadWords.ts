@@ -12,7 +12,7 @@ export function unreadWords({ typed }: Row, settings: Settings): readonly Unread
 		const words = wordColumns[column];
 		if (!words?.isClosed || text.trim() === '') return [];
 		const choices = words.choices(settings);
-		if (choices.some((choice) => isSameWord(choice, text))) return [];
+		if (choices.length === 0 || choices.some((choice) => isSameWord(choice, text))) return [];
 		const problem = `“${text.trim()}” is not ${words.word}: choose ${listed(choices, 'or')}`;
 		return { column, problem, readings: offeredWords(choices, text) };
 	});

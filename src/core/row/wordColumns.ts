@@ -7,7 +7,8 @@ import { glazingWords, mountingWords, signedOnWords } from './rowWords.ts';
 export interface WordColumn {
 	/** The words that are offered, those of the show first. */
 	readonly choices: (settings: Settings) => readonly string[];
-	/** Whether another word means nothing there, and is `not-read`; else a size, or a name that is listed later, may stand there. */
+	/**
+	 * Whether another word means nothing there, and is `not-read`, where there is any choice; else a size, or a name that is listed later, may stand there. */
 	readonly isClosed: boolean;
 	/** What one of the words is called, with its article: "a surface". */
 	readonly word: string;
@@ -51,5 +52,6 @@ export const wordColumns: Readonly<Partial<Record<ColumnName, WordColumn>>> = {
 	glazing: { choices: ({ glazing }) => [...namesOf(glazing), ...glazingWords], isClosed: true, word: 'a glazing' },
 	backing: { choices: ({ backing }) => [...namesOf(backing), 'none'], isClosed: true, word: 'a backing' },
 	mounting: { choices: () => mountingWords, isClosed: true, word: 'a mounting' },
+	wall: { choices: ({ walls }) => namesOf(walls), isClosed: true, word: 'a wall' },
 	'signed on': { choices: () => signedOnWords, isClosed: true, word: 'a place to sign' },
 };

@@ -5,6 +5,7 @@ import { findBoards } from './boards.ts';
 import { type Cells, hasMount } from './cells.ts';
 import { findFrame } from './frame.ts';
 import { frameRow } from './framed.ts';
+import { readHangCells } from './hangCells.ts';
 import { hingesOf } from './hinges.ts';
 import { inheritedBy } from './inherited.ts';
 import { findMaterials } from './materials.ts';
@@ -27,6 +28,7 @@ export function workOut(row: Row, settings: Settings): WorkedRow {
 		words: readWords(row, named, paperSurface(read.cells, settings)),
 		boards: findBoards(row, settings),
 		copies,
+		hangs: readHangCells(row, settings),
 	};
 	return workedRow(read, named, fixed, settings);
 }
@@ -45,7 +47,7 @@ export function workedOutAs(worked: WorkedRow, cells: Cells, settings: Settings)
 function workedRow(
 	read: ReadCells,
 	named: NamedFrame,
-	{ words, boards, copies }: Pick<WorkedRow, 'words' | 'boards' | 'copies'>,
+	{ words, boards, copies, hangs }: Pick<WorkedRow, 'words' | 'boards' | 'copies' | 'hangs'>,
 	settings: Settings,
 ): WorkedRow {
 	const { cells } = read;
@@ -68,6 +70,7 @@ function workedRow(
 		onPaper,
 		place,
 		hinges: hingesOf(solved, onPaper, place, settings.unit),
+		hangs,
 		materials,
 		framed: frameRow({ boards, read, hasMount: isMounted, materials }, frame, settings),
 		copies,

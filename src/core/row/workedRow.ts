@@ -1,6 +1,7 @@
 import type { RowBoards } from './boards.ts';
 import type { RowFrame } from './frame.ts';
 import type { FramedRow } from './framed.ts';
+import type { HangCells } from './hangCells.ts';
 import type { Hinges } from './hinges.ts';
 import type { Inherited } from './inherited.ts';
 import type { RowMaterials } from './materials.ts';
@@ -34,6 +35,8 @@ export interface WorkedRow {
 	/** Where the paper lies behind the mount; undefined without a mount, and where it is not known. */
 	readonly place: PaperPlace | undefined;
 	readonly hinges: Hinges | undefined;
+	/** Where it hangs, as it says. */
+	readonly hangs: HangCells;
 	/** The glazing and the backing. */
 	readonly materials: RowMaterials;
 	/** How it hangs: outer size, stack, weight. */

@@ -54,6 +54,9 @@ export const columns = [
 	{ name: 'accepted', kind: 'text' },
 	{ name: 'wall', kind: 'text' },
 	{ name: 'hang order', kind: 'text' },
+	{ name: 'hang left', kind: 'space' },
+	{ name: 'hang centre', kind: 'length' },
+	{ name: 'drop', kind: 'length' },
 	{ name: 'note', kind: 'text' },
 ] as const satisfies readonly { name: string; kind: ColumnKind }[];
 

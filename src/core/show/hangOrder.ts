@@ -17,8 +17,11 @@ export function hangOrder(rows: readonly Row[]): readonly number[] {
 	);
 }
 
-/** The number that a hang order begins with; one without comes after all numbers. */
-function numberOf({ typed }: Row): number {
-	const number = Number.parseFloat((typed['hang order'] ?? '').replace(',', '.'));
-	return Number.isNaN(number) ? Infinity : number;
+/** The number that a hang order begins with; undefined where it has none. */
+export function hangNumber(text: string | undefined): number | undefined {
+	const number = Number.parseFloat((text ?? '').replace(',', '.'));
+	return Number.isFinite(number) ? number : undefined;
 }
+
+/** One without a number comes after all numbers. */
+const numberOf = ({ typed }: Row): number => hangNumber(typed['hang order']) ?? Infinity;
