@@ -2,16 +2,20 @@ import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import { isAccepted } from './accepted.ts';
 import { withEditionClashes } from './editionClashes.ts';
+import { withHanging } from './onWalls.ts';
 import type { RowResult } from './rowResult.ts';
 import { withTooFewFrames } from './tooFewFrames.ts';
 
-/** The results of a show with what only shows between its rows: numbers that are there twice, frames that are too few. */
+/**
+ * The results of a show with what only shows between its rows: numbers that are there twice, frames that are
+ * too few, places on the walls.
+ */
 export function withFindingsAcross(
 	rows: readonly Row[],
 	results: readonly RowResult[],
 	settings: Settings,
 ): readonly RowResult[] {
-	const framed = withTooFewFrames(withEditionClashes(rows, results, settings), settings);
+	const framed = withHanging(rows, withTooFewFrames(withEditionClashes(rows, results, settings), settings), settings);
 	if (framed === results) return results;
 	return framed.map((result, place) => (result === results[place] ? result : acceptedApart(result, rows[place]!)));
 }

@@ -278,7 +278,25 @@ export interface FiguresByCode {
 		| { readonly kind: 'too few'; readonly frame: string; readonly wanted: Count; readonly there: Count }
 		| { readonly kind: 'too few sticks'; readonly frame: string; readonly wanted: Count; readonly there: Count }
 		| { readonly kind: 'short stick'; readonly frame: string; readonly leg: Measure; readonly stick: Measure };
-	readonly heavy: { readonly weight: Weight; readonly most: Weight };
+	readonly heavy: {
+		/** What it weighs, and what is for two people to lift, where it is over that. */
+		readonly weight?: Weight | undefined;
+		readonly most?: Weight | undefined;
+		/** What the fixing has to hold, with what is asked for safety, and what it is rated for; where that is too little. */
+		readonly load?: Weight | undefined;
+		readonly factor?: Count | undefined;
+		readonly rating?: Weight | undefined;
+	};
+	readonly 'off-wall': {
+		readonly wall: string;
+		readonly past: Measure;
+		/** What it is past: the end of the wall, or of the part of it that is free. */
+		readonly kind: 'wall' | 'part';
+	};
+	readonly 'hangs-over':
+		| { readonly kind: 'print' | 'obstacle'; readonly wall: string; readonly other: string; readonly by: Measure }
+		| { readonly kind: 'floor'; readonly wall: string; readonly under: Measure }
+		| { readonly kind: 'top'; readonly wall: string; readonly over: Measure; readonly height: Measure };
 	readonly 'past-guide':
 		| { readonly kind: 'below nothing'; readonly cuts: readonly CutBorder[]; readonly setting: Measure }
 		| {

@@ -96,7 +96,7 @@ export function findRow(row: Row, settings: Settings, worked: WorkedRow): readon
 function contextOf(row: Row, settings: Settings, worked: WorkedRow): RowContext {
 	const { unit } = settings;
 	const { read, words, inherited, hasMount, solution, solved, boards, frame, copies } = worked;
-	const { onPaper, place, hinges, materials, framed } = worked;
+	const { onPaper, place, hinges, hangs, materials, framed } = worked;
 	// Written out, for spreading costs more than solving a row, and rows are tried by the dozen.
 	return {
 		read,
@@ -110,6 +110,7 @@ function contextOf(row: Row, settings: Settings, worked: WorkedRow): RowContext 
 		onPaper,
 		place,
 		hinges,
+		hangs,
 		materials,
 		framed,
 		copies,

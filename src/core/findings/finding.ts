@@ -1,3 +1,4 @@
+import type { Length } from '../length/length.ts';
 import type { CellTexts } from '../show/row.ts';
 import type { Code, FiguresByCode } from './figures.ts';
 
@@ -10,6 +11,8 @@ export interface Mend {
 	readonly label: string;
 	/** The cells it types, or clears (empty text). */
 	readonly change: CellTexts;
+	/** The gap that it gives to a wall in the settings; most give none. */
+	readonly wallGap?: { readonly wall: string; readonly gap: Length };
 }
 
 /** Something that is found in a row. */

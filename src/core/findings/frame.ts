@@ -1,6 +1,7 @@
 import { sameWithin } from '../length/length.ts';
 import { hiddenByFrame } from '../row/frame.ts';
 import { innerBorder } from '../row/innerMount.ts';
+import { fixingOf, loadOf } from '../walls/fixing.ts';
 import { type Layer, mountLayers, thicknessOf } from '../row/stack.ts';
 import { clearEach, sizeColumns } from './candidates.ts';
 import type { CutBorder, StackWord } from './figures.ts';
@@ -142,18 +143,33 @@ export const pastGuide: Finder = (context) => {
 /** A framed print heavier than this is for two people to lift. Common practice. */
 const mostKg = 25;
 
-/** `heavy`: framed, it is more than one person lifts. */
-export const heavy: Finder = ({ framed: { weightKg } }) =>
-	weightKg !== undefined && weightKg > mostKg
-		? [
-				{
-					code: 'heavy',
-					level: 'look',
-					cells: ['frame'],
-					figures: () => ({ weight: { kg: weightKg }, most: { kg: mostKg } }),
-				},
-			]
-		: [];
+/** How many times what it has to hold a fixing is rated for. Common practice. */
+const safetyFactor = 4;
+
+/**
+ * `heavy`: framed, it is more than one person lifts, or its fixing is not rated for what it has to hold: the weight, or
+ * what its cord pulls at both rings where that is more.
+ */
+export const heavy: Finder = ({ frame, framed, read, settings }) => {
+	const { weightKg } = framed;
+	const { ratingKg } = settings.hanging;
+	if (weightKg === undefined) return [];
+	const fixing = ratingKg === undefined ? undefined : fixingOf({ frame, framed, read }, settings);
+	const load = fixing && loadOf(weightKg, fixing);
+	const isOver = load !== undefined && load * safetyFactor > ratingKg!;
+	if (weightKg <= mostKg && !isOver) return [];
+	return [
+		{
+			code: 'heavy',
+			level: 'look',
+			cells: ['frame'],
+			figures: () => ({
+				...(weightKg > mostKg && { weight: { kg: weightKg }, most: { kg: mostKg } }),
+				...(isOver && { load: { kg: load }, factor: { count: safetyFactor }, rating: { kg: ratingKg! } }),
+			}),
+		},
+	];
+};
 
 /** `no-frame` of one row: a leg of its frame and the saw's cut are longer than a stick of the moulding. */
 export const shortStick: Finder = (context) => {

@@ -13,7 +13,7 @@ export function judgeRow(row: Row, settings: Settings): RowResult {
 	const accepted = all.filter((finding) => isAccepted(finding, row));
 	const findings = accepted.length === 0 ? all : all.filter((finding) => !accepted.includes(finding));
 	const { read, words, inherited, hasMount, solution, solved, boards, frame, copies } = worked;
-	const { onPaper, place, hinges, materials, framed } = worked;
+	const { onPaper, place, hinges, hangs, materials, framed } = worked;
 	// Written out, for a spread takes a good part of the time that a row does.
 	return {
 		read,
@@ -27,6 +27,7 @@ export function judgeRow(row: Row, settings: Settings): RowResult {
 		onPaper,
 		place,
 		hinges,
+		hangs,
 		materials,
 		framed,
 		copies,

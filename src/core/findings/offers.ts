@@ -26,6 +26,8 @@ export interface FiguresOfOffers {
 	readonly 'one copy': Nothing;
 	readonly 'sign the print': { readonly on: 'back' | 'picture' };
 	readonly 'is signed': { readonly on: 'back' | 'picture' };
+	readonly 'move to the wall': { readonly wall: string };
+	readonly 'set the gap': { readonly wall: string; readonly gap: Measure };
 	readonly 'read as text': { readonly text: string };
 	readonly 'read in a unit': { readonly as: SlipWord; readonly lengths: readonly (readonly Measure[])[] };
 }

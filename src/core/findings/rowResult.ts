@@ -1,8 +1,11 @@
 import type { WorkedRow } from '../row/workedRow.ts';
+import type { HungRow } from '../walls/hungPrint.ts';
 import type { Finding } from './finding.ts';
 
 /** A row worked out and judged: everything that it gives by itself, from its typed cells and the show's settings. */
 export interface RowResult extends WorkedRow {
+	/** Its place on a wall, among the others of the show; undefined where it hangs on none. */
+	readonly hung?: HungRow | undefined;
 	/** In the order of weight: `stop`, then `look`, then `note`; without what was accepted. */
 	readonly findings: readonly Finding[];
 	/** What was found and accepted as it is: `look`s whose figures have not changed since. */

@@ -2,6 +2,7 @@ import type { Scale } from '../length/formatLength.ts';
 import type { Frame, Settings } from '../settings/settings.ts';
 import type { RowResult } from './rowResult.ts';
 import { findingOf } from './findingOf.ts';
+import { withLook } from './withLook.ts';
 
 /** What the rows of a show want of a frame. */
 interface Wanted {
@@ -66,7 +67,5 @@ function withFinding(result: RowResult, frame: Frame, wanted: number, scale: Sca
 		scale,
 		() => [],
 	);
-	const first = result.findings.findIndex(({ level }) => level === 'note');
-	const at = first < 0 ? result.findings.length : first;
-	return { ...result, findings: result.findings.toSpliced(at, 0, finding) };
+	return withLook(result, finding);
 }

@@ -31,6 +31,8 @@ export const labels: {
 	'one copy': () => 'Make it one copy',
 	'sign the print': ({ on }) => (on === 'back' ? 'Sign the back of the print' : 'Sign the picture'),
 	'is signed': ({ on }) => `It is signed on the ${on}`,
+	'move to the wall': ({ wall }) => `Move it to “${shownText(wall)}”`,
+	'set the gap': ({ wall, gap }, { say }) => `Set the gap on “${shownText(wall)}” to ${say(gap)}`,
 	'read as text': ({ text }) => `Read as ${text}`,
 	'read in a unit': ({ as, lengths }, say) => `Read as ${slipWords[as]}: ${lengthsInARow(lengths, say)}`,
 };

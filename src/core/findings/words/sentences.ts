@@ -222,8 +222,34 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		return `You need ${found.wanted.count}${what} ${name} and have ${found.there.count}.`;
 	},
 
-	heavy: ({ weight, most }) =>
-		`Framed, it weighs about ${kilograms(weight.kg)}. Over ${kilograms(most.kg)} takes two people to lift.`,
+	heavy: ({ weight, most, load, factor, rating }) => {
+		const lift =
+			most && `Framed, it weighs about ${kilograms(weight!.kg)}. Over ${kilograms(most.kg)} takes two people to lift.`;
+		const hold =
+			load &&
+			`Its fixing holds about ${kilograms(load.kg)}; times ${factor!.count} for safety, more than its rating of ${kilograms(rating!.kg)}.`;
+		return [lift, hold].filter((sentence) => sentence !== undefined).join(' ');
+	},
+
+	'off-wall': ({ wall, past, kind }, { say }) =>
+		kind === 'wall'
+			? `It is ${say(past)} past the end of “${shownText(wall)}”.`
+			: `It has no room on “${shownText(wall)}”: it is ${say(past)} past the end of what is free.`,
+
+	'hangs-over': (found, { say }) => {
+		const wall = `“${shownText(found.wall)}”`;
+		switch (found.kind) {
+			case 'print':
+			case 'obstacle':
+				return `On ${wall} it is ${say(found.by)} over ${found.kind === 'print' ? '“' : 'the '}${shownText(found.other)}${found.kind === 'print' ? '”' : ''}.`;
+			case 'floor':
+				return isSame(found.under, 0)
+					? `On ${wall} it stands on the floor.`
+					: `On ${wall} it is ${say(found.under)} under the floor.`;
+			case 'top':
+				return `On ${wall} it is ${say(found.over)} over the height of ${say(found.height)}.`;
+		}
+	},
 
 	'past-guide': (found, say) => {
 		const cuts = capital(found.cuts.map((cut) => cutWords(cut, say)).join(' and '));

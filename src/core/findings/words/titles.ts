@@ -33,6 +33,8 @@ export const titles: { readonly [C in Code]: string } = {
 	'paper-bounds': 'The paper limits the picture',
 	'no-frame': 'Not enough frames',
 	heavy: 'Heavy',
+	'off-wall': 'Off the wall',
+	'hangs-over': 'Hangs over something',
 	'past-guide': 'Past the cutter’s guide',
 	'signature-covered': 'The mount covers the signature',
 	'signed-on-mount': 'Signed on the mount',

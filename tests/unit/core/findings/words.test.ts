@@ -126,7 +126,20 @@ const samples: { readonly [C in Code]: readonly FiguresByCode[C][] } = {
 		{ kind: 'too few sticks', frame: 'Oak', wanted: { count: 12 }, there: { count: 8 } },
 		{ kind: 'short stick', frame: 'Oak', leg: mm(2505), stick: mm(2400) },
 	],
-	heavy: [{ weight: { kg: 31.4 }, most: { kg: 25 } }],
+	heavy: [
+		{ weight: { kg: 31.4 }, most: { kg: 25 } },
+		{ load: { kg: 18.2 }, factor: { count: 4 }, rating: { kg: 45 } },
+	],
+	'off-wall': [
+		{ wall: 'North', past: mm(200), kind: 'wall' },
+		{ wall: 'North', past: mm(200), kind: 'part' },
+	],
+	'hangs-over': [
+		{ kind: 'print', wall: 'North', other: '12 Rain', by: mm(20) },
+		{ kind: 'obstacle', wall: 'North', other: 'door', by: mm(20) },
+		{ kind: 'floor', wall: 'North', under: mm(30) },
+		{ kind: 'top', wall: 'North', over: mm(30), height: mm(2400) },
+	],
 	'past-guide': [
 		{ kind: 'below nothing', cuts: [{ of: 'mount', border: 'side', length: mm(1) }], setting: mm(-2) },
 		{
@@ -264,6 +277,8 @@ const offers: { readonly [Kind in keyof FiguresOfOffers]: FiguresOfOffers[Kind] 
 	'one copy': {},
 	'sign the print': { on: 'back' },
 	'is signed': { on: 'back' },
+	'move to the wall': { wall: 'South' },
+	'set the gap': { wall: 'North', gap: mm(40) },
 	'read as text': { text: '45.6' },
 	'read in a unit': { as: 'cm', lengths: [[mm(456)], [mm(306)]] },
 };

@@ -1,0 +1,112 @@
+import { expect, test } from 'vitest';
+import { withFindingsAcross } from '../../../../src/core/findings/acrossRows.ts';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
+import type { Typed } from '../../../../src/core/show/row.ts';
+import { print, rowsOf } from '../walls/wallOf.ts';
+
+function resultsOf(prints: readonly Typed[], typed: TypedSettings) {
+	const { settings } = readSettings(typed);
+	const rows = rowsOf(prints);
+	return withFindingsAcross(
+		rows,
+		rows.map((row) => judgeRow(row, settings)),
+		settings,
+	);
+}
+
+/** What is said of places, with the mends, by print. */
+const told = (prints: readonly Typed[], typed: TypedSettings) =>
+	resultsOf(prints, typed).map(({ findings }) =>
+		findings
+			.filter(({ code }) => code === 'off-wall' || code === 'hangs-over' || code === 'not-read')
+			.map(({ code, message, mends }) => [code, message, ...mends.map(({ label }) => label)]),
+	);
+
+const three = [print('500x400'), print('500x400'), print('400x400', { title: 'Third' })];
+
+test('off the wall, by how much, and what would mend it', () => {
+	expect(told(three, { walls: [{ name: 'A', length: 1200 }] })).toEqual([
+		[],
+		[],
+		[['off-wall', 'It is 200 mm past the end of “A”.']],
+	]);
+	const walls = [
+		{ name: 'A', length: 1500, gap: 200 },
+		{ name: 'B', length: 390 },
+		{ name: 'C', length: 400 },
+	];
+	const on = three.map((typed) => ({ ...typed, wall: 'A' }));
+	// 1400 of 1500 are prints: two gaps of 50 fit, and the wall C takes the third print
+	expect(told(on, { walls })).toEqual([[], [], []]);
+	expect(told([...on, print('200x200', { wall: 'a' })], { walls })[3]).toEqual([
+		['off-wall', 'It is 100 mm past the end of “A”.', 'Move it to “B”'],
+	]);
+	expect(told(on, { walls: [{ name: 'A', length: 1390, gap: 20 }, ...walls.slice(1)] })[2]).toEqual([
+		['off-wall', 'It is 10 mm past the end of “A”.', 'Move it to “C”'],
+	]);
+});
+
+test('a smaller gap, where it gives room', () => {
+	const walls = [{ name: 'A', length: 2000, gap: 900, obstacles: [{ left: 1000, width: 100, height: 3000 }] }];
+	const [, , third] = resultsOf([print('400x400'), print('400x400'), print('400x400')], { walls });
+	// 400 + 900 + 400 does not fit into 900, 400 + 100 + 400 does
+	expect(third!.findings.find(({ code }) => code === 'off-wall')).toBeUndefined();
+	// 400 + 400 before the pillar and 300 + 300 behind it, with gaps of 200 and none
+	const crowded = resultsOf([print('400x400'), print('400x400'), print('300x400'), print('310x400')], {
+		walls: [{ ...walls[0]!, length: 1640, gap: 250 }],
+	});
+	const past = crowded.at(-1)!.findings.find(({ code }) => code === 'off-wall');
+	expect(past?.mends).toEqual([]);
+	const roomy = resultsOf([print('400x400'), print('400x400'), print('300x400'), print('310x400')], {
+		walls: [{ ...walls[0]!, length: 1720, gap: 250 }],
+	});
+	expect(roomy.at(-1)!.findings.find(({ code }) => code === 'off-wall')?.mends[0]).toEqual({
+		label: 'Set the gap on “A” to 10 mm',
+		change: {},
+		wallGap: { wall: 'A', gap: 100_000_000 },
+	});
+	const narrow = resultsOf([print('400x400'), print('400x400'), print('300x400')], {
+		walls: [{ ...walls[0]!, length: 1100, gap: 50 }],
+	});
+	const off = narrow.at(-1)!.findings.find(({ code }) => code === 'off-wall');
+	expect(off?.message).toBe('It has no room on “A”: it is 100 mm past the end of what is free.');
+});
+
+test('over another print, an obstacle, the floor, the top', () => {
+	const walls = [
+		{ name: 'A', length: 3000, height: 2400, obstacles: [{ name: 'door', left: 2000, width: 900, height: 2000 }] },
+	];
+	const at = (left: number, centre: number, title: string) =>
+		print('500x400', { 'hang left': `${left}`, 'hang centre': `${centre}`, title });
+	const left = (at: number, title: string) => print('500x400', { 'hang left': `${at}`, title });
+	expect(told([left(100, 'One'), left(580, 'Two'), at(1200, 200, 'Low')], { walls })).toEqual([
+		[['hangs-over', 'On “A” it is 20 mm over “Two”.', 'Clear hang left']],
+		[['hangs-over', 'On “A” it is 20 mm over “One”.', 'Clear hang left']],
+		[['hangs-over', 'On “A” it stands on the floor.', 'Clear hang centre']],
+	]);
+	expect(told([left(1600, 'Door'), at(100, 2250, 'High')], { walls })).toEqual([
+		[['hangs-over', 'On “A” it is 100 mm over the door.', 'Clear hang left']],
+		[['hangs-over', 'On “A” it is 50 mm over the height of 2400 mm.', 'Clear hang centre']],
+	]);
+	// Touching is no overlap.
+	expect(told([at(1500, 1450, 'Door'), at(1000, 1450, 'Next')], { walls })).toEqual([[], []]);
+});
+
+test('a wall that is in no list is not read; in a show without walls it is a text', () => {
+	expect(told([print('500x400', { wall: 'Attic' })], { walls: [{ name: 'A', length: 3000 }] })[0]![0]![0]).toBe(
+		'not-read',
+	);
+	expect(told([print('500x400', { wall: 'Attic' })], {})).toEqual([[]]);
+});
+
+test('a result stays the same object while its place does', () => {
+	const { settings } = readSettings({ walls: [{ name: 'A', length: 5000 }] });
+	const rows = rowsOf([print('500x400'), print('500x400', { 'hang left': '4000' })]);
+	const alone = rows.map((row) => judgeRow(row, settings));
+	const before = withFindingsAcross(rows, alone, settings);
+	const after = withFindingsAcross(rows, alone, settings);
+	expect(after[0]).toBe(before[0]);
+	expect(after[0]!.hung?.left).toBe(17_500_000_000);
+});
