@@ -9,6 +9,8 @@ import { asTyped } from '../core/show/asTyped.ts';
 import { columns } from '../core/show/columns.ts';
 import type { GetLine } from '../core/order/getLine.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
+import type { HungWall } from '../core/walls/hungPrint.ts';
+import { hangWalls } from '../core/walls/hangWalls.ts';
 import type { Leg, StickPlan } from '../core/sticks/stickPlan.ts';
 import type { Row } from '../core/show/row.ts';
 import type { WorkedOutRows } from '../files/csv.ts';
@@ -26,7 +28,10 @@ export interface PlannedShow {
 }
 
 /** Everything that is planned, as the command line gives it: lengths in millimetres, `null` where there is none. */
-export function planJson({ rows, results, bench }: WorkedOutRows, { plans, sticks, toGet }: PlannedShow): string {
+export function planJson(
+	{ rows, results, settings, bench }: WorkedOutRows,
+	{ plans, sticks, toGet }: PlannedShow,
+): string {
 	const of = (material: BoardPlan['material']) => plans.filter((plan) => plan.material === material).map(boardJson);
 	const plan = {
 		rows: rows.map((row, index) => {
@@ -53,6 +58,7 @@ export function planJson({ rows, results, bench }: WorkedOutRows, { plans, stick
 		backing: of('backing'),
 		sticks: sticks.map(sticksJson),
 		get: toGet.lines.map(getJson),
+		walls: hangWalls(results, settings).walls.map((wall) => wallJson(wall, results)),
 		bench: benchJson(bench),
 	};
 	return `${JSON.stringify(plan, null, '\t')}\n`;
@@ -92,6 +98,21 @@ function onPaperJson({ onPaper, read, copies }: RowResult, row: Row) {
 		},
 	};
 }
+
+/** What hangs on a wall, from the left: `centre` is the middle above the floor, and so is a hook's `height`. */
+const wallJson = ({ wall, prints }: HungWall, results: readonly RowResult[]) => ({
+	wall: wall.name,
+	prints: prints.map(({ place, left, centre }) => ({
+		row: place + 1,
+		copy: 1,
+		left: millimetres(left),
+		centre: millimetres(centre),
+		hooks: (results[place]!.hung?.hooks?.hooks ?? []).map((hook) => ({
+			left: millimetres(hook.left),
+			height: millimetres(hook.height),
+		})),
+	})),
+});
 
 const benchJson = ({ changes, leastChanges, proven, steps }: BenchPlan) => ({
 	changes,

@@ -15,8 +15,17 @@ export const resultLengths: readonly { readonly name: string; readonly key: Resu
 	key,
 }));
 
+/** The column that stands behind those of lengths. */
+export const resultWeight = 'result weight (kg)';
+
+/**
+ * The columns of where a print hangs, behind its weight. They follow from all that hangs on the wall, so those of a file
+ * say nothing of the row that they came with, and are not compared.
+ */
+export const resultPlaces = ['result hang left', 'result hook height'] as const;
+
 /** The columns of other results, in the order in which they are written. */
-export const resultTexts = ['result weight (kg)', 'result findings', 'result steps', 'result settings'] as const;
+export const resultTexts = ['result findings', 'result steps', 'result settings'] as const;
 
 /** The column of what a print costs, in the show's currency. */
 export const resultCost = 'result cost';
@@ -68,10 +77,14 @@ const sizeNames = new Map<string, ColumnName>([
 	['papersize', 'paper'],
 ]);
 const resultNames = new Map<string, string>(
-	[...resultLengths.map(({ name }) => name), ...resultTexts, resultCost].map((name) => [bare(name), name]),
+	[...resultLengths.map(({ name }) => name), resultWeight, ...resultPlaces, ...resultTexts, resultCost].map((name) => [
+		bare(name),
+		name,
+	]),
 );
 
-const isResultLength = (name: string) => resultLengths.some((column) => column.name === name);
+const isResultLength = (name: string) =>
+	resultLengths.some((column) => column.name === name) || resultPlaces.some((place) => place === name);
 
 /** A header taken apart: what it names, and what it says of the numbers under it. */
 interface HeaderParts {

@@ -10,7 +10,8 @@ import { mountOfFrame, type Settings } from '../core/settings/settings.ts';
 import { type ResultKey, resultLengths } from './headers.ts';
 
 /**
- * The texts of the result columns of one row, in the order of `resultLengths` and `resultTexts`.
+ * The texts of the result columns of one row, in the order of `resultLengths`, `resultWeight`, `resultPlaces` and
+ * `resultTexts`.
  * @param stated the settings that the row was worked out with; see `settingsText`
  */
 export function resultCells(
@@ -19,14 +20,13 @@ export function resultCells(
 	{ unit }: Settings,
 	stated: string,
 ): readonly string[] {
-	const lengths = resultLengths.map(({ key }) => {
-		const length = resultLength(result, key);
-		return length === undefined ? '' : formatExact(length, unit);
-	});
+	const text = (length: Length | undefined) => (length === undefined ? '' : formatExact(length, unit));
+	const lengths = resultLengths.map(({ key }) => text(resultLength(result, key)));
+	const places = [result.hung?.left, result.hung?.hooks?.hooks[0]?.height].map(text);
 	const codes = [...new Set(result.findings.map(({ code }) => code))];
 	const { weightKg } = result.framed;
 	const weight = weightKg === undefined ? '' : weightKg.toFixed(kgDecimals);
-	return [...lengths, weight, codes.join(' '), steps.join(' '), stated];
+	return [...lengths, weight, ...places, codes.join(' '), steps.join(' '), stated];
 }
 
 /** Weights are written to the gram. */

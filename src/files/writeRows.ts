@@ -13,7 +13,15 @@ import type { NamedSize } from '../core/length/size.ts';
 import { sizePairs } from '../core/show/splitSize.ts';
 import { barenessOf } from '../core/show/bareness.ts';
 import { guardCell } from './formulaGuard.ts';
-import { isSizeName, readHeader, resultCost, resultLengths, resultTexts } from './headers.ts';
+import {
+	isSizeName,
+	readHeader,
+	resultCost,
+	resultLengths,
+	resultPlaces,
+	resultTexts,
+	resultWeight,
+} from './headers.ts';
 import { resultCells, settingsText, stepsOfRow } from './resultTexts.ts';
 import { textForSpreadsheet } from './spreadsheetGuard.ts';
 
@@ -54,6 +62,8 @@ export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): stri
 	const header = [
 		...typed.map((column) => column.header),
 		...resultLengths.map(({ name }) => `${name} (${settings.unit})`),
+		resultWeight,
+		...resultPlaces.map((name) => `${name} (${settings.unit})`),
 		...resultTexts,
 		...(costOf ? [resultCost] : []),
 		...extra.map(extraHeader),

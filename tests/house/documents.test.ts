@@ -7,7 +7,7 @@ import { surfaceWords } from '../../src/core/settings/settings.ts';
 import { columns } from '../../src/core/show/columns.ts';
 import { defaultSettings } from '../../src/core/settings/defaults.ts';
 import { settingKeys } from '../../src/core/settings/readSettings.ts';
-import { resultCost, resultLengths, resultTexts } from '../../src/files/headers.ts';
+import { resultCost, resultLengths, resultPlaces, resultTexts, resultWeight } from '../../src/files/headers.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> };
@@ -155,7 +155,13 @@ describe('the tables of the README are those of the code', () => {
 
 	test('columns that are worked out', () => {
 		const named = inCode(readme).filter((name) => name.startsWith('result '));
-		expect(named).toEqual([...resultLengths.map(({ name }) => name), ...resultTexts, resultCost]);
+		expect(named).toEqual([
+			...resultLengths.map(({ name }) => name),
+			resultWeight,
+			...resultPlaces,
+			...resultTexts,
+			resultCost,
+		]);
 	});
 
 	test('settings and what they are when left out', () => {

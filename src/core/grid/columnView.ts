@@ -1,6 +1,6 @@
 import type { ColumnName } from '../show/columns.ts';
 import { resolutionColumn } from './resolutionColumn.ts';
-import { type FramingColumn, framingColumns } from './framingColumns.ts';
+import { type FramingColumn, framingColumns, placeColumns } from './framingColumns.ts';
 
 /** The columns that stand first and stay: they are not hidden and not moved. */
 export const frozenColumns = ['number', 'title'] as const;
@@ -26,7 +26,7 @@ export const viewColumns = [
 	...(['mounting', 'frame', 'glazing', 'spacer', 'backing'] as const),
 	...framingColumns,
 	...(['picture file', 'pixels', resolutionColumn] as const),
-	...(['wall', 'hang order'] as const),
+	...(['wall', 'hang order', 'hang left', 'hang centre', 'drop', ...placeColumns] as const),
 	...(['maker', 'edition', 'medium', 'signed on', 'copies', 'cost', 'price', 'accepted', 'note'] as const),
 ] as const satisfies readonly (ColumnName | FramingColumn | typeof resolutionColumn | 'steps' | 'findings' | 'cost')[];
 

@@ -1,7 +1,7 @@
 import { formatLength } from '../length/formatLength.ts';
 import { isSame, nearestLength } from '../length/length.ts';
 import { hiddenByFrame } from '../row/frame.ts';
-import type { WorkedRow } from '../row/workedRow.ts';
+import type { RowResult } from '../findings/rowResult.ts';
 import type { Settings } from '../settings/settings.ts';
 
 /** The columns of how a row hangs: nothing can be typed in them. */
@@ -15,15 +15,18 @@ export const framingColumns = [
 	'hinges',
 ] as const;
 
-/** A column of how a row hangs. */
-export type FramingColumn = (typeof framingColumns)[number];
+/** The columns of where a row hangs in which nothing can be typed. */
+export const placeColumns = ['hook height'] as const;
 
-/** Whether a column is one of how a row hangs. */
+/** A column of how or where a row hangs. */
+export type FramingColumn = (typeof framingColumns)[number] | (typeof placeColumns)[number];
+
+/** Whether a column is one of how or where a row hangs. */
 export const isFramingColumn = (column: string): column is FramingColumn =>
-	(framingColumns as readonly string[]).includes(column);
+	[...framingColumns, ...placeColumns].some((each) => each === column);
 
 /** What a column of how a row hangs sorts by; undefined where it is not known. */
-export function framingValue(column: FramingColumn, worked: WorkedRow): number | undefined {
+export function framingValue(column: FramingColumn, worked: RowResult): number | undefined {
 	const { framed, frame, hinges } = worked;
 	switch (column) {
 		case 'framed width':
@@ -40,11 +43,13 @@ export function framingValue(column: FramingColumn, worked: WorkedRow): number |
 			return framed.weightKg;
 		case 'hinges':
 			return hinges?.count;
+		case 'hook height':
+			return worked.hung?.hooks?.hooks[0]?.height;
 	}
 }
 
 /** What is seen of side, top and bottom in the frame; undefined where its lip is not known. */
-function seenBorders(worked: WorkedRow): readonly [number, number, number] | undefined {
+function seenBorders(worked: RowResult): readonly [number, number, number] | undefined {
 	const { side, top, bottom } = worked.solved;
 	const hidden = hiddenByFrame(worked);
 	if (!hidden || side === undefined || top === undefined || bottom === undefined) return undefined;
@@ -55,7 +60,7 @@ function seenBorders(worked: WorkedRow): readonly [number, number, number] | und
 export const weightWords = (kg: number, isAbout: boolean): string => `${isAbout ? 'about ' : ''}${kg.toFixed(1)} kg`;
 
 /** What a column of how a row hangs shows; blank where it is not known. */
-export function framingText(column: FramingColumn, worked: WorkedRow, settings: Settings): string {
+export function framingText(column: FramingColumn, worked: RowResult, settings: Settings): string {
 	const n = (value: number) => formatLength(nearestLength(value), settings);
 	const value = framingValue(column, worked);
 	if (value === undefined) return '';

@@ -54,6 +54,9 @@ export const purposeViews: readonly ColumnView[] = [
 		...(['copies', 'mount', 'frame', 'mounting', 'paper', 'margin left', 'margin top'] as const),
 		...(['glazing', 'spacer', 'backing', ...framingColumns, 'findings'] as const),
 	]),
-	viewOf('Hanging', ['wall', 'hang order', 'frame', 'mount width', 'mount height', 'maker', 'price', 'note']),
+	viewOf('Hanging', [
+		...(['wall', 'hang order', 'hang left', 'hang centre', 'drop', 'hook height', 'frame'] as const),
+		...(['framed width', 'framed height', 'weight', 'findings', 'maker', 'price', 'note'] as const),
+	]),
 	viewOf('Labels', ['maker', 'edition', 'medium', 'signed on', 'picture width', 'picture height', 'price', 'note']),
 ];

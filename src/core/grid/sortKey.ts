@@ -43,10 +43,12 @@ export function sortKeyOf(column: ViewColumn, { row, result, steps, cost }: Sort
 	const solved = sizeKeyOf(column);
 	if (solved !== undefined) return result.solved[solved] ?? textKey(typed);
 	if (column === 'mount') return mountKey(result.solved) ?? textKey(typed);
-	if (typed === undefined) return marginOf(column, result.onPaper) ?? inherited(column, result.inherited);
+	if (typed === undefined)
+		return marginOf(column, result.onPaper) ?? placeOf(column, result) ?? inherited(column, result.inherited);
 	const { cells } = result.read;
 	switch (kindOf(column)) {
 		case 'space':
+		case 'length':
 			return spaceOf(column, cells) ?? textKey(typed);
 		case 'size':
 			return cells.paper
@@ -72,8 +74,13 @@ const mountKey = ({ mountWidth: width, mountHeight: height }: SolvedRow): SortKe
 const marginOf = (column: ViewColumn, onPaper: OnPaper | undefined): SortKey =>
 	({ 'margin left': onPaper?.left, 'margin top': onPaper?.top })[column as 'margin left'];
 
+/** Where it hangs. */
+const placeOf = (column: ViewColumn, { hung }: RowResult): SortKey =>
+	({ 'hang left': hung?.left, 'hang centre': hung?.centre, drop: hung?.hooks?.fixing.drop })[column as 'drop'];
+
 function spaceOf(column: ViewColumn, cells: Cells): SortKey {
 	const { overlap, reveal, signingSpace, innerMount, spacer, marginLeft, marginTop } = cells;
+	const { hangLeft, hangCentre, drop } = cells;
 	return {
 		overlap,
 		reveal,
@@ -82,6 +89,9 @@ function spaceOf(column: ViewColumn, cells: Cells): SortKey {
 		spacer,
 		'margin left': marginLeft,
 		'margin top': marginTop,
+		'hang left': hangLeft,
+		'hang centre': hangCentre,
+		drop,
 	}[column as 'overlap'];
 }
 

@@ -2,7 +2,7 @@ import type { Finding, Level } from '../../core/findings/finding.ts';
 import { formatExact, formatLength, formatWithUnit, type Scale } from '../../core/length/formatLength.ts';
 import { resolutionColumn, resolutionText } from '../../core/grid/resolutionColumn.ts';
 import { framingText, isFramingColumn } from '../../core/grid/framingColumns.ts';
-import type { Length } from '../../core/length/length.ts';
+import { type Length, nearestLength } from '../../core/length/length.ts';
 import type { Cells, Shape } from '../../core/row/cells.ts';
 import { shapeTextOf } from '../../core/row/shapeText.ts';
 import type { Inherited } from '../../core/row/inherited.ts';
@@ -95,6 +95,8 @@ export function textAndState(column: GridColumn, source: RowSource): TextAndStat
 		return { text: shapeWords(result.read.cells.shape!), state: 'worked out' };
 	const margin = marginOf(column.key, result);
 	if (margin !== undefined) return { text: formatLength(margin, source.settings), state: 'worked out' };
+	const place = placeOf(column.key, result);
+	if (place !== undefined) return { text: formatLength(place, source.settings), state: 'worked out' };
 	if (column.solved === undefined) return inherited(column.key, source);
 	const value = result.solved[column.solved];
 	return value === undefined ? blank : { text: formatLength(value, source.settings), state: 'worked out' };
@@ -115,6 +117,13 @@ const costText = ({ cost, settings }: RowSource): TextAndState =>
 const marginOf = (key: GridColumn['key'], { onPaper }: RowResult): Length | undefined =>
 	key === 'margin left' ? onPaper?.left : key === 'margin top' ? onPaper?.top : undefined;
 
+/** Where a print hangs; undefined in other columns. */
+function placeOf(key: GridColumn['key'], { hung }: RowResult): Length | undefined {
+	if (key === 'hang left') return hung?.left;
+	if (key === 'hang centre') return hung?.centre;
+	return key === 'drop' && hung?.hooks ? nearestLength(hung.hooks.fixing.drop) : undefined;
+}
+
 /** A typed text as it is shown: a length in the show's unit, everything else, and what cannot be read, as typed. */
 function shownTyped(column: GridColumn, text: string, { result, settings }: RowSource): string {
 	if (isUnreadIn(result, column)) return text;
@@ -131,6 +140,9 @@ const cellOf = {
 	spacer: 'spacer',
 	'margin left': 'marginLeft',
 	'margin top': 'marginTop',
+	'hang left': 'hangLeft',
+	'hang centre': 'hangCentre',
+	drop: 'drop',
 } as const satisfies Partial<Record<GridColumn['key'], keyof Cells>>;
 
 /** The length typed into such a column; undefined in other columns. */

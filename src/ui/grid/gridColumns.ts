@@ -130,6 +130,10 @@ const plan: readonly Plan[] = [
 		columns: [
 			['wall', 'wall', 104],
 			['hang order', 'order', 68],
+			['hang left', 'left', 76],
+			['hang centre', 'centre', 76],
+			['drop', 'drop', 68],
+			['hook height', 'hook', 76],
 		],
 	},
 	{
@@ -162,6 +166,10 @@ const labels: Partial<Record<GridColumn['key'], string>> = {
 	'seen border': 'Borders seen in the frame',
 	stack: 'Stack depth in the frame',
 	play: 'Play in the rebate',
+	'hang left': 'Distance from the wall’s left',
+	'hang centre': 'Height of its middle',
+	drop: 'Drop, from the frame’s top to the hook',
+	'hook height': 'Height of its hook',
 	steps: 'Bench steps',
 	cost: 'Cost of the print',
 };

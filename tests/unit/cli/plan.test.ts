@@ -151,7 +151,7 @@ describe('rows as text', () => {
 		writeFileSync(file('again.csv'), first.stdout);
 		expect(await plan('again.csv', '--show', 'show.json')).toEqual(first);
 		expect(first.stdout.split('\n')[1]).toMatch(
-			/^E1,,Ebb,.*,610,460,450,300,456,306,80,77,83,3,3,3,610,460,0.334,,1 2 3,unit=mm; /,
+			/^E1,,Ebb,.*,610,460,450,300,456,306,80,77,83,3,3,3,610,460,0.334,,,,1 2 3,unit=mm; /,
 		);
 	});
 

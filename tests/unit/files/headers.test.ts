@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { columns } from '../../../src/core/show/columns.ts';
 import { guardCell, unguardCell } from '../../../src/files/formulaGuard.ts';
-import { readHeader, resultLengths, resultTexts } from '../../../src/files/headers.ts';
+import { readHeader, resultLengths, resultPlaces, resultTexts, resultWeight } from '../../../src/files/headers.ts';
 
 describe('headers', () => {
 	test.each<[string, string, string | undefined]>([
@@ -86,12 +86,12 @@ describe('headers', () => {
 
 	test('every column is known by its own name', () => {
 		for (const { name } of columns) expect(readHeader(name)).toMatchObject({ kind: 'typed', name });
-		for (const name of [...resultLengths.map(({ name }) => name), ...resultTexts])
+		for (const name of [...resultLengths.map(({ name }) => name), resultWeight, ...resultPlaces, ...resultTexts])
 			expect(readHeader(name)).toMatchObject({ kind: 'result', name });
 	});
 
 	test('the result columns are those that the files have', () => {
-		expect([...resultLengths.map(({ name }) => name), ...resultTexts]).toEqual([
+		expect([...resultLengths.map(({ name }) => name), resultWeight, ...resultPlaces, ...resultTexts]).toEqual([
 			'result mount width',
 			'result mount height',
 			'result window width',
@@ -107,6 +107,8 @@ describe('headers', () => {
 			'result framed width',
 			'result framed height',
 			'result weight (kg)',
+			'result hang left',
+			'result hook height',
 			'result findings',
 			'result steps',
 			'result settings',
