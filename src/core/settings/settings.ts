@@ -178,7 +178,8 @@ export const hangingKinds = ['cord', 'two hooks', 'rail'] as const;
 
 /** How far below the top of a frame its rings are: a length, or a share of its height. */
 export type RingsAt =
-	{ readonly kind: 'length'; readonly length: Length } | { readonly kind: 'share'; readonly percent: number };
+	| { readonly kind: 'length'; readonly length: Length }
+	| { readonly kind: 'share'; readonly percent: number };
 
 /** What frames hang by. */
 export interface Hanging {
