@@ -99,7 +99,9 @@ async function runBuilt(project: string, env?: NodeJS.ProcessEnv, ...more: strin
 }
 
 /** The browser's tests that are harder in the soak: of a host and a device that fail, and of long use. */
-const inSoak = ['kills.test.ts', 'longUse.test.ts', 'offline'].map((name) => `tests/browser/${name}`);
+const inSoak = ['hostile.test.ts', 'kills.test.ts', 'longUse.test.ts', 'offline'].map(
+	(name) => `tests/browser/${name}`,
+);
 
 /** The tests that are harder in the soak. */
 async function runSoak(): Promise<Sum[]> {

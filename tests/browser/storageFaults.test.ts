@@ -57,21 +57,20 @@ const titlesOnDisk = (page: Page): Promise<readonly string[]> =>
 	});
 
 test('a device that fills up at an import: all stays, is said, is in a file, and is saved once there is room', () =>
-	onStage({ hasProfile: true }, async (stage) => {
+	onStage({ hasProfile: true, isKept: false }, async (stage) => {
 		const first = await stage.openShow();
 		await withPrints(first, [
 			['Low water', '376', '251'],
 			['Kiln door', '300', '200'],
 		]);
 		await isSaved(first);
-		await stage.isKept(first);
 		// The browser asks how much room there is when it opens a database, and counts down from there.
 		await stage.closeBrowser();
 		await stage.openBrowser();
-		stage.allowProblems(/404/); // where the service worker is in charge already, it asks the host for the empty page
 		const empty = await emptyPage(stage);
 		const usage = await empty.evaluate(async () => (await navigator.storage.estimate()).usage ?? 0);
 		await setRoom(empty, stage, usage + 150_000);
+		await stage.context.clock.install();
 		const page = await stage.openShow();
 		await cell(page, 1, 'title').waitFor();
 		await type(page, 0, 'title', 'High water');
@@ -91,7 +90,8 @@ test('a device that fills up at an import: all stays, is said, is in a file, and
 		expect(await titlesInFile(page)).toEqual(all);
 		await setRoom(empty, stage);
 		// Nobody types: it is tried again by itself, every half a minute at the least.
-		await page.getByText('Saved', { exact: true }).waitFor({ timeout: 40_000 });
+		await page.clock.fastForward(30_000);
+		await isSaved(page);
 		expect(await titlesOnDisk(page)).toEqual(all);
 		await type(page, 0, 'top', '80');
 		await isSaved(page);
@@ -119,7 +119,7 @@ test('a device that is full as the page first opens: it opens, says so, and a sh
 	}));
 
 test('storage cleared under an open page: what is on the screen stays, and the next edit saves all of it again', () =>
-	onStage({ hasProfile: true }, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		const page = await stage.openShow();
 		await withPrints(page, [
 			['Low water', '376', '251'],
@@ -151,7 +151,7 @@ test.each<readonly [what: string, spoil: () => void]>([
 	],
 	['is not there', () => void Object.defineProperty(window, 'indexedDB', { value: undefined })],
 ])('where storage %s, as in a private window, one works, is told, and saves a file', (_what, spoil) =>
-	onStage({}, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		await stage.context.addInitScript(spoil);
 		const page = await stage.openShow();
 		const told = page.getByRole('alert').getByText('this browser lets the page store nothing');
@@ -171,7 +171,7 @@ test.each<readonly [what: string, spoil: () => void]>([
 );
 
 test('another tab brings the database to a newer form: this one lets it, says so, keeps all and saves a file', () =>
-	onStage({}, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		const page = await stage.openShow();
 		await withPrints(page, [
 			['Low water', '376', '251'],
@@ -193,7 +193,7 @@ test('another tab brings the database to a newer form: this one lets it, says so
 	}));
 
 test('damaged records are said once, saved as a file, and in the way of nothing', () =>
-	onStage({}, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		const page = await stage.openShow();
 		await withPrints(page, [
 			['Low water', '376', '251'],
@@ -229,7 +229,7 @@ test('damaged records are said once, saved as a file, and in the way of nothing'
 	}));
 
 test('a text that is typed into a print which another tab deletes is said, and undo there brings the print back', () =>
-	onStage({}, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		const one = await stage.openShow();
 		await withPrints(one, [
 			['Low water', '376', '251'],

@@ -152,6 +152,7 @@ export class Stage {
 	async openApp(): Promise<Page> {
 		const blank = this.context.pages().find((page) => page.url() === 'about:blank');
 		const page = blank ?? (await this.context.newPage());
+		await page.bringToFront(); // behind another page it would be drawn once a second
 		await page.goto(this.address);
 		return page;
 	}

@@ -60,6 +60,14 @@ test.each(allOr<Fault>(['portal', 'portal of that type'], ['portal of that type'
 	},
 );
 
+/** Which files the network answers for. */
+const selections: readonly ((file: string) => boolean)[] = [
+	() => true,
+	(file) => /\.(js|css|wasm)$/.test(file) && file !== 'sw.js',
+	(file) => file !== 'sw.js',
+	(file) => file.endsWith('.html') || file === '',
+];
+
 test.each(allOr<Fault>(['portal', 'portal of that type'], ['portal of that type']))(
 	'an update through such a network (%s): the page is there at every opening, and keeps nothing of it',
 	async (fault) => {
@@ -68,12 +76,7 @@ test.each(allOr<Fault>(['portal', 'portal of that type'], ['portal of that type'
 			const page = await stage.openShow();
 			await isReady(page);
 			await stage.startHost(newer);
-			for (const isSpoilt of [
-				() => true,
-				(file: string) => file !== 'sw.js',
-				(file: string) => file.endsWith('.html') || file === '',
-				(file: string) => /\.(js|css|wasm)$/.test(file) && file !== 'sw.js',
-			]) {
+			for (const isSpoilt of allOr(selections, selections.slice(0, 2))) {
 				host.spoil = (file) => (isSpoilt(file) ? fault : undefined);
 				for (let opening = 0; opening < (isSoak ? 2 : 1); opening++) {
 					await page.goto('about:blank');
@@ -101,7 +104,7 @@ test('copies that are bad, empty or gone are found and fetched again', () =>
 		const page = await stage.openShow();
 		await isReady(page);
 		const files = ['index.html', ...(await builtFiles())];
-		for (const content of [portalPage, '', undefined]) {
+		for (const content of allOr([portalPage, '', undefined], [portalPage, undefined])) {
 			await spoilCopies(page, files, content);
 			await page.reload();
 			await isReady(page);

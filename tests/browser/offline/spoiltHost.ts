@@ -1,7 +1,6 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { type HostOptions, serveFolder, type StaticHost } from '../../../src/cli/staticHost.ts';
-import { allOr } from '../../soak.ts';
 
 /**
  * What is wrong with an answer. `failed`: status 500. `missing`: 404. `dropped`: the connection breaks off half-way.
@@ -12,9 +11,6 @@ export type Fault = 'failed' | 'missing' | 'dropped' | 'portal' | 'portal of tha
 
 /** Every fault. */
 export const faults: readonly Fault[] = ['failed', 'missing', 'dropped', 'portal', 'portal of that type', 'cut short'];
-
-/** The faults that are tried: a status is read before the bytes are, so outside the soak two stand for all. */
-export const triedFaults = allOr<Fault>(faults, ['dropped', 'portal of that type']);
 
 /** What the page of the network says, by which it is known again wherever it should not be. */
 export const portalPage = '<!doctype html><title>Gallery guests</title><p>Sign in to the network of the gallery.</p>';
