@@ -2,7 +2,11 @@ import { readFileSync } from 'node:fs';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
 import { keptApp } from './src/build/keptApp.ts';
+import { sharedParts } from './src/build/sharedParts.ts';
+import { solverInBrowser } from './src/build/solverInBrowser.ts';
+import { soundPage } from './src/build/soundPage.ts';
 import { startScript } from './src/build/startScript.ts';
+import { workersInBundle } from './src/build/workersInBundle.ts';
 
 const { version, description } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8')) as {
 	version: string;
@@ -13,36 +17,23 @@ const { version, description } = JSON.parse(readFileSync(new URL('package.json',
  * What the built app may do: load its own files, and nothing else. Svelte writes its own templates as HTML through a
  * policy of its own; `default` is ours and lets through the service worker's address only (src/app/trustedUrls.ts).
  */
-const contentSecurityPolicy = [
-	"default-src 'none'",
-	"script-src 'self' 'wasm-unsafe-eval'", // the boards' solver is WebAssembly; scripts made from text stay forbidden
-	"style-src 'self'",
-	"img-src 'self'",
-	"font-src 'self'",
-	"connect-src 'self'",
-	"worker-src 'self'",
-	"manifest-src 'self'",
-	"base-uri 'none'",
-	"form-action 'none'",
-	"require-trusted-types-for 'script'",
-	'trusted-types svelte-trusted-html default',
-].join('; ');
-
-/** Puts the policy first in the head of the built page; the development server needs inline scripts and goes without. */
-const policyInPage: Plugin = {
-	name: 'evenhang-policy',
-	apply: 'build',
-	transformIndexHtml: {
-		order: 'post',
-		handler: () => [
-			{
-				tag: 'meta',
-				attrs: { 'http-equiv': 'Content-Security-Policy', content: contentSecurityPolicy },
-				injectTo: 'head-prepend',
-			},
-		],
-	},
-};
+const contentSecurityPolicy = (inPage: string) =>
+	[
+		"default-src 'none'",
+		// The boards' solver is WebAssembly; scripts made from text stay forbidden. In the page stands one script alone, which
+		// is none: the list of what the others must be.
+		`script-src 'self' 'wasm-unsafe-eval' '${inPage}'`,
+		"style-src 'self'",
+		"img-src 'self'",
+		"font-src 'self'",
+		"connect-src 'self'",
+		"worker-src 'self'",
+		"manifest-src 'self'",
+		"base-uri 'none'",
+		"form-action 'none'",
+		"require-trusted-types-for 'script'",
+		'trusted-types svelte-trusted-html default',
+	].join('; ');
 
 /** Says in the page which version it is, for bug reports. The browser tests build with a stamp of their own. */
 const versionInPage: Plugin = {
@@ -60,6 +51,19 @@ export default defineConfig({
 		assetsInlineLimit: 0, // a `data:` address would need a hole in the policy
 		modulePreload: { polyfill: false },
 		reportCompressedSize: false,
+		cssCodeSplit: false, // one style sheet, which the page takes by its hash
+		rolldownOptions: {
+			checks: { bundlerTimings: false }, // it says how long the build took, and nothing that is wrong
+			output: { codeSplitting: { groups: sharedParts(import.meta.dirname) } },
+		},
 	},
-	plugins: [versionInPage, svelte(), startScript(), policyInPage, keptApp(description)],
+	plugins: [
+		versionInPage,
+		svelte(),
+		solverInBrowser(),
+		workersInBundle(),
+		startScript(),
+		soundPage(contentSecurityPolicy),
+		keptApp(description),
+	],
 });

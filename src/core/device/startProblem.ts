@@ -5,6 +5,12 @@ const still = 'What you have saved is still on this device.';
 export const partMissing = (part: string): string =>
 	`A part of Evenhang could not be loaded (${part}). Check the connection, then load the page again. ${still}`;
 
+/** Said while a part of the app is being loaded. */
+export const partLate = 'Opening…';
+
+/** A sentence for a part of the app that did not come when it was wanted; all the rest goes on. */
+export const partNotHere = `This part of Evenhang could not be loaded. Check the connection, then try again, or load the page again. ${still}`;
+
 /** A sentence for an error of the app's own. @param error as the browser puts it; empty where it says nothing */
 export const hasStopped = (error: string): string =>
 	`Evenhang has stopped${error === '' ? '' : ` (${error.replace(/\.$/, '')})`}. Load the page again. ${still}`;

@@ -59,14 +59,14 @@ test('the script of the app does not come: a sentence, and what is stored is sav
 
 /** A style sheet that is spoilt, and how. */
 type SpoiltSheet = readonly [what: string, isSpoilt: RegExp, fault: Fault];
-const portalSheet: SpoiltSheet = ['the style sheet', /^assets\/index-.*css$/, 'portal of that type'];
+const portalSheet: SpoiltSheet = ['the style sheet', /^assets\/style-.*css$/, 'portal of that type'];
 const noStartSheet: SpoiltSheet = ['the style sheet of the page before the app', /^start\.css$/, 'missing'];
 
 test.each(
 	allOr<SpoiltSheet>(
 		[
-			['the style sheet', /^assets\/index-.*css$/, 'missing'],
-			['the style sheet', /^assets\/index-.*css$/, 'portal'],
+			['the style sheet', /^assets\/style-.*css$/, 'missing'],
+			['the style sheet', /^assets\/style-.*css$/, 'portal'],
 			portalSheet,
 			noStartSheet,
 		],
@@ -94,6 +94,36 @@ test.each(allOr<Fault>(['missing', 'portal of that type', 'dropped'], ['portal o
 			await page.getByText('If this is all you see after a minute').waitFor();
 			await page.getByRole('link', { name: 'Load the page again' }).waitFor();
 			stage.problems.splice(0); // scripts that were none
+		});
+	},
+);
+
+test.each(allOr<Fault>(['missing', 'portal of that type', 'dropped'], ['portal of that type']))(
+	'a part that is loaded after the first screen does not come (%s): a sentence in its place, all else works, and it can be tried again',
+	async (fault) => {
+		const host = new SpoiltHost();
+		await onStage({ serve: host.serve }, async (stage) => {
+			host.spoil = (file) => (file.includes('Part-') || file === 'sw.js' ? fault : undefined);
+			const page = await stage.openShow();
+			const place = page.getByRole('alert', { name: 'Not loaded' });
+			const again = page.getByRole('button', { name: 'Try again', exact: true });
+			await place.getByText('This part of Evenhang could not be loaded').waitFor();
+			host.spoil = (file) => (file.includes('othersPart-') || file === 'sw.js' ? fault : undefined);
+			await again.click();
+			await page.getByRole('button', { name: 'Start typing' }).click();
+			await page.keyboard.type('Quay');
+			await page.keyboard.press('Enter');
+			await page.getByRole('rowheader', { name: 'Quay' }).waitFor();
+			await page.getByRole('button', { name: 'Files' }).click();
+			await place.waitFor();
+			await page.getByRole('link', { name: 'Boards' }).click();
+			await expect.poll(() => place.count()).toBe(2);
+			host.mend();
+			await again.last().click();
+			await page.getByRole('heading', { name: 'Boards', level: 1 }).waitFor();
+			await page.getByRole('button', { name: 'Export rows' }).waitFor(); // what was asked for meanwhile
+			expect(await place.count()).toBe(0);
+			forgive(stage);
 		});
 	},
 );

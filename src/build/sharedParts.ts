@@ -1,0 +1,47 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Rolldown } from 'vite';
+
+/**
+ * The files of the build in which those modules lie that more than one part of the app is made of. The parts: the first
+ * screen, what is loaded after it, and each worker. Few files, for each that is kept on the device is looked at again at
+ * every opening; and none that a worker loads holds anything of the page.
+ *
+ * - `core`: what the first screen shares with workers
+ * - `work`: what workers share with what comes after the first screen
+ * - `search`: what only workers share: the solver of their plans
+ * - `first`: what the first screen shares with what comes after it
+ * - `later`: what the parts share that come after the first screen
+ *
+ * All else lies with the one part that it belongs to. A file takes with it what its modules import, so the order counts.
+ */
+export function sharedParts(root: string): Rolldown.CodeSplittingGroup[] {
+	const first = join(root, 'src/main.ts');
+	const late = ['besidePart', 'othersPart'].map((name) => join(root, `src/pages/${name}.ts`));
+	const folder = join(root, 'src/workers');
+	const workers = readdirSync(folder).filter((name) => name.endsWith('.worker.ts'));
+	const parts = [first, ...late, ...workers.map((name) => join(folder, name))];
+	let modulesOf: ReadonlyMap<string, ReadonlySet<string>> | undefined;
+	const fileOf: Rolldown.CodeSplittingNameFunction = (id, bundle) => {
+		const importsOf = (module: string) => bundle.getModuleInfo(module)?.importedIds ?? [];
+		modulesOf ??= new Map(parts.map((part) => [part, reachedFrom(part, importsOf)]));
+		const sharing = parts.filter((part) => modulesOf!.get(part)!.has(id));
+		if (sharing.length < 2) return null;
+		const isInWorker = sharing.some((part) => part !== first && !late.includes(part));
+		if (sharing.includes(first)) return isInWorker ? 'core' : 'first';
+		if (!isInWorker) return 'later';
+		return sharing.some((part) => late.includes(part)) ? 'work' : 'search';
+	};
+	return ['later', 'first', 'search', 'work', 'core'].map((file, priority) => ({
+		name: (id, bundle) => (fileOf(id, bundle) === file ? file : null),
+		debugName: file,
+		priority,
+	}));
+}
+
+/** A module with all that it imports. */
+function reachedFrom(start: string, importsOf: (module: string) => readonly string[]): ReadonlySet<string> {
+	const reached = new Set([start]);
+	for (const module of reached) for (const imported of importsOf(module)) reached.add(imported);
+	return reached;
+}
