@@ -153,7 +153,7 @@ test('a view shows the columns for its purpose, is kept with the show, and oneâ€
 		await page.getByRole('radio', { name: 'Labels' }).press('Space');
 		await expect.poll(() => head(page, 'Side border, mm').count()).toBe(0);
 		expect(await page.getByRole('grid').locator('[data-row="-1"]').count()).toBe(10);
-		await page.getByRole('checkbox', { name: 'Wall' }).press('Space');
+		await page.getByRole('checkbox', { name: 'Wall', exact: true }).press('Space');
 		await page.getByRole('textbox', { name: 'Save as a view of your own' }).fill('For the printer');
 		await press(page, 'Enter');
 		await page.getByRole('radio', { name: 'For the printer' }).waitFor();
