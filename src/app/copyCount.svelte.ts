@@ -1,6 +1,6 @@
 import { type Edit, isToBackUp } from '../core/show/edit.ts';
 import type { Copied } from '../storage/schema.ts';
-import type { StoredShow } from '../storage/showStore.ts';
+import type { OpenedShow, StoredShow } from '../storage/showStore.ts';
 
 /** The show as it was when a copy of it was made: opaque to who hands the copy out. */
 export interface CopyMark {
@@ -52,13 +52,16 @@ export class CopyCount {
 	readonly #leaving = new Set<Since>();
 	readonly #source: CopySource;
 
-	constructor(stored: StoredShow, source: CopySource) {
-		const { copied, takenBack = 0 } = stored;
+	constructor(stored: OpenedShow, source: CopySource) {
+		const { copied, takenBack = 0, steps = [] } = stored;
 		this.#source = source;
 		this.#last = copied;
 		this.#takenBack = takenBack;
-		const depth = -changesSinceCopy(stored);
-		this.#since = { revision: copied?.revision ?? begun, depth, takenBack, takenBackBy: new WeakMap() };
+		const revision = copied?.revision ?? begun;
+		// Of the steps that were kept, those that the copy has; none of them: it may be further back than they go.
+		const inCopy = steps.filter((step) => step.revision <= revision).length;
+		const depth = inCopy > 0 ? inCopy : steps.length > 0 ? 0 : -changesSinceCopy(stored);
+		this.#since = { revision, depth, takenBack, takenBackBy: new WeakMap() };
 	}
 
 	/** The last copy that left this device; undefined where none has. */

@@ -3,10 +3,22 @@ import { type Edit, invert } from '../core/show/edit.ts';
 /** A step that can be taken back. Who offers to do so holds it, and takes back that one and no other. */
 export type Step = Edit;
 
+/** What undo or redo really changed, and the step that it leaves among those to do again, or to take back. */
+export interface Made {
+	readonly made: Edit;
+	readonly step: Step;
+}
+
 /** The steps that can be taken back, and those taken back that can be done again. */
 export class History {
 	#done = $state.raw<readonly Step[]>([]);
 	#undone = $state.raw<readonly Step[]>([]);
+
+	/** Begins with the steps that were kept. */
+	restore({ done, undone }: { readonly done: readonly Step[]; readonly undone: readonly Step[] }): void {
+		this.#done = done;
+		this.#undone = undone;
+	}
 
 	/** The step that undo would take back. */
 	get last(): Step | undefined {
@@ -48,22 +60,22 @@ export class History {
 
 	/**
 	 * Takes a step back, whatever was made since; it can be done again.
-	 * @param make does an edit on the show as it is now and returns what it really changed
+	 * @param make does an edit on the show as it is now
 	 */
-	undo(step: Step, make: (edit: Edit) => Edit): Edit {
-		const made = make(invert(step));
+	undo(step: Step, make: (edit: Edit) => Made): Edit {
+		const { made, step: toRedo } = make(invert(step));
 		this.#done = this.#done.filter((each) => each !== step);
-		this.#undone = [...this.#undone, invert(made)];
+		this.#undone = [...this.#undone, toRedo];
 		return made;
 	}
 
 	/** Does again what was taken back last; see `undo`. */
-	redo(make: (edit: Edit) => Edit): Edit | undefined {
-		const step = this.next;
-		if (!step) return undefined;
-		const made = make(step);
+	redo(make: (edit: Edit) => Made): Edit | undefined {
+		const next = this.next;
+		if (!next) return undefined;
+		const { made, step } = make(next);
 		this.#undone = this.#undone.slice(0, -1);
-		this.#done = [...this.#done, made];
+		this.#done = [...this.#done, step];
 		return made;
 	}
 }

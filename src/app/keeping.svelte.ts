@@ -3,6 +3,7 @@ import type { Show } from '../core/show/show.ts';
 import { keepObjects } from '../core/show/keepObjects.ts';
 import type { Copied } from '../storage/schema.ts';
 import type { ShowStore, StoredShow } from '../storage/showStore.ts';
+import type { StepsChange } from '../storage/stepStore.ts';
 import { askToPersist } from './askToPersist.ts';
 import type { CopyCount } from './copyCount.svelte.ts';
 import { oneForMany } from './oneForMany.ts';
@@ -65,8 +66,8 @@ export class Keeping {
 	}
 
 	/** Has an edit written that was made. */
-	add(edit: Edit): void {
-		this.#saving.add(edit);
+	add(edit: Edit, steps: StepsChange): void {
+		this.#saving.add(edit, steps);
 	}
 
 	/** Tells the other tabs that a copy of the show has left. */

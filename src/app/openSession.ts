@@ -38,7 +38,9 @@ export async function openSession(options: SessionOptions = {}): Promise<Session
 		// Where it cannot be kept, another show may be opened the next time; this one opens all the same.
 		if (stored.revision > 1 || showId !== undefined)
 			store.keepPlace(stored.show.id, { openedAt: Date.now() }).catch(() => undefined);
-		const session = new Session(stored, store, databaseName, newId, search);
+		// Undo is worth no show that does not open.
+		const steps = await store.steps(stored.show.id).catch(() => []);
+		const session = new Session({ ...stored, steps }, store, databaseName, newId, search);
 		if (opened.isSuperseded) session.supersede();
 		return (opened.session = session);
 	} catch (cause) {

@@ -2,6 +2,7 @@ import type { Edit } from '../core/show/edit.ts';
 import type { Show } from '../core/show/show.ts';
 import { notKept } from '../core/device/storageProblem.ts';
 import { ShowMissing, type ShowStore } from '../storage/showStore.ts';
+import type { StepsChange } from '../storage/stepStore.ts';
 import { tryAgain } from './tryAgain.ts';
 
 /**
@@ -36,6 +37,7 @@ export class Saving {
 	/** Whether there may be later ones. */
 	#isUnsure = false;
 	#isSuperseded = false;
+	readonly #steps = new WeakMap<Edit, StepsChange>();
 	readonly #again = tryAgain(() => this.retry());
 	readonly #store: ShowStore;
 	readonly #source: SavingSource;
@@ -70,8 +72,12 @@ export class Saving {
 		return this.#isUnsure || this.#heard > this.#revision;
 	}
 
-	/** Takes an edit to be written, after those that could not be written before. */
-	add(edit: Edit): void {
+	/**
+	 * Takes an edit to be written, after those that could not be written before.
+	 * @param steps what becomes of the kept steps with it
+	 */
+	add(edit: Edit, steps: StepsChange): void {
+		this.#steps.set(edit, steps);
 		this.#unsaved = [...this.#unsaved, edit];
 		this.retry();
 	}
@@ -140,14 +146,26 @@ export class Saving {
 		this.#source.onRest();
 	}
 
-	async #writeOldest(): Promise<void> {
+	/** Writes an edit. Where there is no room for the steps as well, they are forgotten: what was typed comes first. */
+	async #apply(edit: Edit): Promise<number> {
 		const { show, takenBackBy } = this.#source;
+		const write = (steps?: StepsChange) => this.#store.apply(show().id, edit, takenBackBy(edit), steps);
+		try {
+			return await write(this.#steps.get(edit));
+		} catch (cause) {
+			if ((cause as Error).name !== 'QuotaExceededError') throw cause;
+			return write('forget');
+		}
+	}
+
+	async #writeOldest(): Promise<void> {
+		const { show } = this.#source;
 		const held = this.#unsaved;
 		let edit = held[0];
 		let written = 1;
 		let revision: number;
 		try {
-			revision = await this.#store.apply(show().id, held[0]!, takenBackBy(held[0]!));
+			revision = await this.#apply(held[0]!);
 		} catch (cause) {
 			if (!(cause instanceof ShowMissing)) throw cause;
 			// The browser has cleared its storage under an open page: what the page holds is all there is.

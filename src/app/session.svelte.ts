@@ -19,19 +19,21 @@ import type { Row } from '../core/show/row.ts';
 import type { SettingProblem } from '../core/settings/settingValue.ts';
 import type { Settings } from '../core/settings/settings.ts';
 import type { Show } from '../core/show/show.ts';
-import type { ShowStore, StoredShow } from '../storage/showStore.ts';
+import type { OpenedShow, ShowStore } from '../storage/showStore.ts';
 import type { OrderSearch } from './benchOrder.svelte.ts';
 import { CopyCount } from './copyCount.svelte.ts';
 import { type Answer, type Asked, type Question, questionOf } from './cutQuestion.ts';
 import { Exchanges } from './exchanges.ts';
-import { History, type Step } from './history.svelte.ts';
+import { History, type Made, type Step } from './history.svelte.ts';
 import { KeptPlace } from './keptPlace.svelte.ts';
 import { LateCosts } from './lateCosts.svelte.ts';
 import type { LateBench } from './lateBench.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
+import { KeptSteps } from './keptSteps.ts';
 import { outliving } from './outliving.ts';
 import { plainCopy } from './plainCopy.ts';
 import type { Saved } from './saving.svelte.ts';
+import type { StepsChange } from '../storage/stepStore.ts';
 import { WorkedOut } from './workedOut.svelte.ts';
 
 /**
@@ -57,26 +59,33 @@ export class Session {
 	readonly exchanges: Exchanges;
 	readonly #workedOut: WorkedOut;
 	readonly #history = new History();
+	readonly #steps: KeptSteps;
 	readonly #keeping: Keeping;
 
 	/** Use `openSession`. */
-	constructor(stored: StoredShow, store: ShowStore, databaseName: string, newId: () => string, search?: OrderSearch) {
+	constructor(stored: OpenedShow, store: ShowStore, databaseName: string, newId: () => string, search?: OrderSearch) {
 		const { id } = stored.show;
+		const { steps = [] } = stored;
+		this.#steps = new KeptSteps(id, newId());
+		this.#history.restore(this.#steps.restore(steps));
 		this.#show = stored.show;
 		this.makeId = newId;
 		this.#workedOut = new WorkedOut(() => this.#show, search);
 		this.place = new KeptPlace(store, stored);
 		const notes = outliving(store, databaseName, () => this.#state === 'closed');
 		this.exchanges = new Exchanges(notes, id);
-		this.copies = new CopyCount(stored, {
-			revision: () => this.#keeping.revision,
-			depth: () => this.#history.depth,
-			whenSaved: () => this.whenSaved(),
-			keep: async (copied, takenBack) => {
-				await notes.keepCopied(id, copied, takenBack);
-				this.#keeping.announceCopy(copied, takenBack);
+		this.copies = new CopyCount(
+			{ ...stored, steps },
+			{
+				revision: () => this.#keeping.revision,
+				depth: () => this.#history.depth,
+				whenSaved: () => this.whenSaved(),
+				keep: async (copied, takenBack) => {
+					await notes.keepCopied(id, copied, takenBack);
+					this.#keeping.announceCopy(copied, takenBack);
+				},
 			},
-		});
+		);
 		this.#keeping = new Keeping(store, stored, databaseName, {
 			show: () => this.#show,
 			set: (show) => this.#set(show),
@@ -188,7 +197,7 @@ export class Session {
 	undoStep(step: Step | undefined): unknown {
 		const place = step === undefined ? -1 : this.#history.placeOf(step);
 		if (this.#isWaiting || step === undefined || place < 0) return undefined;
-		return this.#history.undo(step, (edit) => this.#return(edit, (depth) => place >= depth)).focus?.after;
+		return this.#history.undo(step, (edit) => this.#return(edit, step, 1, (depth) => place >= depth)).focus?.after;
 	}
 
 	/** @returns what was selected before */
@@ -197,7 +206,7 @@ export class Session {
 	redo(): unknown {
 		const now = this.#history.depth;
 		if (this.#isWaiting) return undefined;
-		return this.#history.redo((edit) => this.#return(edit, (depth) => now < depth))?.focus?.after;
+		return this.#history.redo((edit) => this.#return(edit, edit, 0, (depth) => now < depth))?.focus?.after;
 	}
 
 	/**
@@ -269,7 +278,7 @@ export class Session {
 		const made = rebase(edit, this.#show);
 		const step = former ? { ...compose(former, made), label: made.label } : made;
 		this.copies.making(made, former && { former, step, place: this.#history.placeOf(former) });
-		this.#apply(made);
+		this.#apply(made, this.#steps.made(step, former));
 		if (former) this.#history.replace(former, step);
 		else this.#history.add(step);
 		return step;
@@ -281,18 +290,19 @@ export class Session {
 	}
 
 	/** Takes a step back, or does it again. @param isTowards see `CopyCount.returning` */
-	#return(edit: Edit, isTowards: (depth: number) => boolean): Edit {
+	#return(edit: Edit, former: Step, isUndone: 0 | 1, isTowards: (depth: number) => boolean): Made {
 		const made = rebase(withoutRowsGone(edit, this.#show), this.#show);
 		this.copies.returning(made, isTowards);
-		this.#apply(made);
-		return made;
+		const step = isUndone ? invert(made) : made;
+		this.#apply(made, this.#steps.moved(former, step, isUndone));
+		return { made, step };
 	}
 
-	/** Makes an edit of the show as it is, and has it written. */
-	#apply(made: Edit): void {
+	/** Makes an edit of the show as it is, and has it written, with what becomes of the steps. */
+	#apply(made: Edit, steps: StepsChange): void {
 		this.#set(apply(this.#show, made));
 		this.#workedOut.follow(made.rows);
-		this.#keeping.add(made);
+		this.#keeping.add(made, steps);
 	}
 
 	#set(show: Show): void {

@@ -86,6 +86,7 @@ async function moveIfDamaged(tx: Writing, request: Requests, place: Place): Prom
 
 /** What belongs to a show that nothing can open goes with it. */
 async function moveItems(tx: Writing, request: Requests, id: IDBValidKey, { problem }: Damage): Promise<void> {
+	request(tx.objectStore('steps').delete(IDBKeyRange.bound([id], [id, []])));
 	for (const store of [...storesApart, 'exchanges'] as const) {
 		const range = IDBKeyRange.bound([id], [id, []]);
 		const [keys, values] = await Promise.all([storeOf(tx, store).getAllKeys(range), storeOf(tx, store).getAll(range)]);

@@ -3,6 +3,7 @@ import type { Exchange } from '../core/merge/exchange.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { everyPart } from '../core/show/everyPart.ts';
 import type { PartApart, ValueOf } from '../core/show/parts.ts';
+import type { Edit } from '../core/show/edit.ts';
 import type { Show } from '../core/show/show.ts';
 import {
 	fromThirdForm,
@@ -71,6 +72,17 @@ export interface RecordPutAside {
 	readonly isTold: boolean;
 }
 
+/** Where a step is kept: what is undone by itself; then as it was made or undone, in milliseconds since 1970, and by which tab. */
+export type StepKey = [showId: string, isUndone: 0 | 1, at: number, tab: string, rows: number];
+
+/** A step that can be undone or, once it was undone, done again. */
+export interface KeptStep {
+	/** What it did; of one that was undone, what redoing it would do. */
+	readonly edit: Edit;
+	/** The revision of the show that it made first. */
+	readonly revision: number;
+}
+
 /** The key of an item that belongs to a show. */
 export type KeyInShow = [showId: string, ...keyOfItem: (string | number)[]];
 
@@ -86,6 +98,8 @@ export interface Schema extends DBSchema, StoresApart {
 	exchanges: { key: [showId: string, exchangeId: string]; value: KeptExchange };
 	/** What the columns of files mean, by the headers that they have together. */
 	matchings: { key: string; value: ColumnMatching };
+	/** The last steps of each show, for undo and redo after it is opened anew. */
+	steps: { key: StepKey; value: KeptStep };
 	/** Records that could not be used, as they were. */
 	putAside: { key: number; value: RecordPutAside };
 }
@@ -94,7 +108,7 @@ type Database = IDBPDatabase<Schema>;
 /** The transaction in which the stores are brought to another form. */
 export type Upgrading = IDBPTransaction<
 	Schema,
-	(PartApart | 'shows' | 'exchanges' | 'matchings' | 'putAside')[],
+	(PartApart | 'shows' | 'exchanges' | 'matchings' | 'steps' | 'putAside')[],
 	'versionchange'
 >;
 
@@ -151,6 +165,11 @@ async function keepShowsMounts(_db: Database, tx: Upgrading): Promise<void> {
 	}
 }
 
+/** Steps were forgotten when the app was closed until then. */
+function addSteps(db: Database): void {
+	db.createObjectStore('steps');
+}
+
 /** What makes each form of the stores into the next, the first of nothing. */
 const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] = [
 	beginShows,
@@ -160,6 +179,7 @@ const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] 
 	keepInnerCut,
 	addPutAside,
 	keepShowsMounts,
+	addSteps,
 ];
 
 /** The form in which this version of the app keeps things. */
@@ -173,4 +193,6 @@ export const schemaVersion = steps.length;
 export async function upgrade(db: Database, oldVersion: number, tx: Upgrading): Promise<void> {
 	for (const name of storesApart) if (!db.objectStoreNames.contains(name)) db.createObjectStore(name);
 	for (const step of steps.slice(oldVersion)) await step(db, tx);
+	// A step of an older form would undo in that form: it is not worth a step of its own here.
+	await tx.objectStore('steps').clear();
 }

@@ -62,7 +62,7 @@ export function openShelfStore(databaseName: string, events: ConnectionEvents = 
 			await writes(async (tx, request) => {
 				for (const { id } of (await readSound(tx.objectStore('shows'))).values.filter(isOver)) {
 					request(tx.objectStore('shows').delete(id));
-					for (const store of [...storesApart, 'exchanges'] as const)
+					for (const store of [...storesApart, 'exchanges', 'steps'] as const)
 						request(tx.objectStore(store).delete(rangeOfShow(id)));
 				}
 			});

@@ -3,6 +3,7 @@ import { type Exchange, worthKeeping } from '../core/merge/exchange.ts';
 import type { Edit } from '../core/show/edit.ts';
 import type { PartApart } from '../core/show/parts.ts';
 import type { Show } from '../core/show/show.ts';
+import { changeSteps, readSteps, type StepFound, type StepsChange } from './stepStore.ts';
 import { type Connection, type ConnectionEvents, openConnection } from './connection.ts';
 import { applyToParts, putParts, readParts } from './partStores.ts';
 import { getSound, type Place, putAside, readSound } from './putAside.ts';
@@ -25,6 +26,11 @@ export interface StoredShow {
 	readonly takenBack?: number;
 	/** The name of the error, where it was begun just now and could not be kept. */
 	readonly notKept?: string;
+}
+
+/** A show as it was opened, with the steps to undo and redo. */
+export interface OpenedShow extends StoredShow {
+	readonly steps?: readonly StepFound[];
 }
 
 /** Thrown where a show that should be kept is not: the browser has cleared its storage. */
@@ -74,6 +80,9 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 			return there?.stored ?? beginAnyhow(makeShow, now);
 		},
 
+		/** The steps of a show that are kept for undo and redo, oldest first. */
+		steps: (showId: string): Promise<readonly StepFound[]> => readSteps(connection, showId),
+
 		/** The show as it is kept now. */
 		read: (showId: string): Promise<StoredShow> => readStored(connection, showId),
 
@@ -81,9 +90,10 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		 * Keeps one edit, in one transaction. It is made on what is kept, which may be more than the tab has seen: two tabs
 		 * that change different cells of a row lose neither.
 		 * @param takenBack how many transactions since the last copy are no change with it, itself counted
+		 * @param steps what becomes of the steps that are kept for undo and redo
 		 * @returns the revision that it makes
 		 */
-		apply: (showId: string, edit: Edit, takenBack = 0): Promise<number> =>
+		apply: (showId: string, edit: Edit, takenBack = 0, steps?: StepsChange): Promise<number> =>
 			writes(async (tx, request) => {
 				const record = await getSound(tx, request, 'shows', showId);
 				if (!record) throw new ShowMissing(showId);
@@ -93,6 +103,7 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 				const allTakenBack = (record.takenBack ?? 0) + takenBack;
 				const counted = { revision, ...(allTakenBack > 0 && { takenBack: allTakenBack }) };
 				request(tx.objectStore('shows').put({ ...kept, ...counted }));
+				if (steps) await changeSteps(tx, request, showId, steps, revision);
 				const { exchange } = edit;
 				if (exchange) await setStanding(tx, request, showId, exchange.after ?? exchange.before!, !!exchange.after);
 				return revision;

@@ -4,11 +4,12 @@ import { abort } from './abort.ts';
 import type { Connection } from './connection.ts';
 import { type Schema, storesApart } from './schema.ts';
 
-const stores: ('shows' | 'exchanges' | 'matchings' | 'putAside' | PartApart)[] = [
+const stores: ('shows' | 'exchanges' | 'matchings' | 'steps' | 'putAside' | PartApart)[] = [
 	'shows',
 	...storesApart,
 	'exchanges',
 	'matchings',
+	'steps',
 	'putAside',
 ];
 

@@ -1,3 +1,4 @@
+import { isRecord } from '../values/isRecord.ts';
 import { isSameValue } from '../values/isSameValue.ts';
 import type { PartShape } from './partShape.ts';
 
@@ -22,6 +23,9 @@ export interface KeyedItems<Item> {
 
 /** For `merge`: an item is changed as a whole, and of two that change it the last wins. */
 export const replaceItem = <Item>(_current: Item | undefined, { after }: ItemDiff<Item>): Item | undefined => after;
+
+const isItemDiff = (diff: unknown): diff is ItemDiff<unknown> =>
+	isRecord(diff) && ('before' in diff || 'after' in diff);
 
 /** A diff without what is absent in it. */
 export const itemDiff = <Item>(before: Item | undefined, after: Item | undefined): ItemDiff<Item> => ({
@@ -59,6 +63,15 @@ export function keyedList<Item extends object>(
 			return diffs.length === 0 ? undefined : diffs;
 		},
 		isEmpty: (diffs) => diffs.length === 0,
+		sides(diffs) {
+			if (!Array.isArray(diffs)) return undefined;
+			const items = diffs.flatMap((diff) => (isItemDiff(diff) ? [diff] : []));
+			if (items.length < diffs.length) return undefined;
+			// Those before are of different items, and so are those after.
+			const side = (name: keyof ItemDiff<unknown>) =>
+				items.flatMap((diff) => (diff[name] === undefined ? [] : [diff[name]]));
+			return [side('before'), side('after')];
+		},
 		apply(list, diffs) {
 			const open = new Map(diffs.map((diff) => [keyOfDiff(diff), diff]));
 			const after: Item[] = [];

@@ -7,6 +7,11 @@ export interface PartShape<Value, Diff> {
 	compare(from: Value, to: Value): Diff | undefined;
 	/** Whether a diff leaves everything as it is. */
 	isEmpty(diff: Diff): boolean;
+	/**
+	 * What a diff of unknown origin would have been before and would make, each as a value of the part by itself, to be
+	 * looked at; undefined: it is no diff.
+	 */
+	sides(diff: unknown): readonly unknown[] | undefined;
 	/** The value after a diff. What the diff does not touch stays the same object. */
 	apply(value: Value, diff: Diff): Value;
 	/** The diff that undoes a diff. */

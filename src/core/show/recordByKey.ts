@@ -1,4 +1,4 @@
-import type { PlainRecord } from '../values/isRecord.ts';
+import { isRecord, type PlainRecord } from '../values/isRecord.ts';
 import { isSameValue } from '../values/isSameValue.ts';
 import type { PartShape } from './partShape.ts';
 
@@ -8,6 +8,8 @@ export interface EntryDiff {
 	readonly before: unknown;
 	readonly after: unknown;
 }
+
+const isEntryDiff = (diff: unknown): diff is EntryDiff => isRecord(diff) && typeof diff['key'] === 'string';
 
 /** What changes from one record to another, entry by entry. */
 export function entryDiffs(from: PlainRecord, to: PlainRecord): readonly EntryDiff[] {
@@ -24,6 +26,16 @@ export const recordByKey = (): PartShape<PlainRecord, readonly EntryDiff[]> => (
 		return diffs.length === 0 ? undefined : diffs;
 	},
 	isEmpty: (diffs) => diffs.length === 0,
+	sides(diffs) {
+		if (!Array.isArray(diffs)) return undefined;
+		const entries = diffs.flatMap((diff) => (isEntryDiff(diff) ? [diff] : []));
+		if (entries.length < diffs.length) return undefined;
+		const side = (name: 'before' | 'after'): PlainRecord =>
+			Object.fromEntries(
+				entries.flatMap((diff) => (diff[name] === undefined ? [] : [[diff.key, diff[name]] as const])),
+			);
+		return [side('before'), side('after')];
+	},
 	apply(record, diffs) {
 		const entries = new Map(Object.entries(record));
 		for (const { key, after } of diffs) {

@@ -1,3 +1,4 @@
+import { isRecord } from '../values/isRecord.ts';
 import { isSameValue } from '../values/isSameValue.ts';
 import type { PartShape } from './partShape.ts';
 
@@ -23,6 +24,8 @@ export const composeValues = <Value>(first: ValueDiff<Value>, second: ValueDiff<
 export const singleValue = <Value>(): PartShape<Value, ValueDiff<Value>> => ({
 	compare: (from, to) => (isSameValue(from, to) ? undefined : { before: from, after: to }),
 	isEmpty: () => false,
+	sides: (diff) =>
+		isRecord(diff) && 'before' in diff && 'after' in diff ? [diff['before'], diff['after']] : undefined,
 	apply: (_value, { after }) => after,
 	invert: swapValues,
 	compose: composeValues,
