@@ -24,7 +24,7 @@ const contentSecurityPolicy = (inPage: string) =>
 		// is none: the list of what the others must be.
 		`script-src 'self' 'wasm-unsafe-eval' '${inPage}'`,
 		"style-src 'self'",
-		"img-src 'self'",
+		"img-src 'self' blob:", // pictures that are kept on the device
 		"font-src 'self'",
 		"connect-src 'self'",
 		"worker-src 'self'",

@@ -30,6 +30,7 @@ import {
 	openPasted,
 	type Origin,
 } from './incoming.ts';
+import type { PicturesRead } from './importPictures.ts';
 import { MergeReview } from './mergeReview.svelte.ts';
 import type { Session } from './session.svelte.ts';
 
@@ -60,6 +61,7 @@ export type ImportOutcome =
 			readonly said?: ColumnMatching;
 	  }
 	| { readonly kind: 'review'; readonly review: MergeReview }
+	| { readonly kind: 'pictures'; readonly pictures: PicturesRead }
 	| { readonly kind: 'show'; readonly incoming: Origin; readonly show: Omit<Show, 'id'> }
 	| { readonly kind: 'backup'; readonly incoming: Origin; readonly shows: readonly BackedUpShow[] };
 

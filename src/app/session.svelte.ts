@@ -31,6 +31,7 @@ import type { LateBench } from './lateBench.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { KeptSteps } from './keptSteps.ts';
 import { outliving } from './outliving.ts';
+import { type Pictures, picturesOf } from './pictures.svelte.ts';
 import { plainCopy } from './plainCopy.ts';
 import type { Saved } from './saving.svelte.ts';
 import type { StepsChange } from '../storage/stepStore.ts';
@@ -57,6 +58,8 @@ export class Session {
 	readonly costs = new LateCosts();
 	/** What was exchanged with others. */
 	readonly exchanges: Exchanges;
+	/** The pictures on this device. */
+	readonly pictures: Pictures;
 	readonly #workedOut: WorkedOut;
 	readonly #history = new History();
 	readonly #steps: KeptSteps;
@@ -70,6 +73,7 @@ export class Session {
 		this.#history.restore(this.#steps.restore(steps));
 		this.#show = stored.show;
 		this.makeId = newId;
+		this.pictures = picturesOf(databaseName);
 		this.#workedOut = new WorkedOut(() => this.#show, search);
 		this.place = new KeptPlace(store, stored);
 		const notes = outliving(store, databaseName, () => this.#state === 'closed');

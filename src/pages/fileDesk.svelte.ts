@@ -1,6 +1,8 @@
 import type { ColumnOfFile } from '../ui/exchange/columnOfFile.ts';
 import { keptColumns, matchKept } from '../app/keptColumns.ts';
-import { chooseFile } from '../app/chooseFile.ts';
+import { chooseFile, chooseFiles, pictureKinds } from '../app/chooseFile.ts';
+import { addPictures, importPictures, isPictureFile, type PicturesRead } from '../app/importPictures.ts';
+import type { MatchedPicture } from '../core/pictures/matchPictures.ts';
 import { compareShow } from '../app/compareShow.ts';
 import type { MergeReview } from '../app/mergeReview.svelte.ts';
 import type { Session } from '../app/session.svelte.ts';
@@ -134,9 +136,36 @@ export class FileDesk {
 	 * another stays where this one cannot be read.
 	 */
 	async importFiles(files: readonly File[]): Promise<void> {
+		if (files.some(isPictureFile)) return this.#importPictures(files);
 		const [file, ...others] = files;
 		if (!file) return;
 		await this.#import(nameOfFile(file), (signal) => openFile(file, signal), others.length);
+	}
+
+	/** Asks for picture files, and shows what they would change. */
+	async importPictures(): Promise<void> {
+		const files = await chooseFiles(pictureKinds);
+		if (files.length > 0) await this.#importPictures(files);
+	}
+
+	async #importPictures(files: readonly File[]): Promise<void> {
+		this.#hold(undefined);
+		this.#step = this.#again = undefined;
+		await this.#work(
+			files.length === 1 ? nameOfFile(files[0]!) : `${files.length} files`,
+			async (options) => {
+				const signal = options.signal ?? this.#session.signal;
+				const onProgress = (done: number, of: number) => options.onProgress?.('reading', done, of);
+				return { kind: 'pictures', pictures: await importPictures(this.#session, files, signal, onProgress) };
+			},
+			'pictures',
+		);
+	}
+
+	/** Adds the pictures as it was chosen. */
+	addPictures(read: PicturesRead, chosen: readonly MatchedPicture[]): void {
+		this.#step = undefined;
+		this.#tell(addPictures(this.#session, read, chosen).report);
 	}
 
 	/** Says that something could not be read before it was looked at. */
@@ -278,13 +307,18 @@ export class FileDesk {
 	}
 
 	/** Does what may take long, until it is done or left, and says what has come of it, or asks. */
-	async #work(source: string, work: (options: ImportOptions) => Promise<ImportOutcome>): Promise<void> {
-		await this.#running.run(source, this.#shelf, work, (outcome) => {
+	async #work(
+		source: string,
+		work: (options: ImportOptions) => Promise<ImportOutcome>,
+		what: Progress['what'] = 'rows',
+	): Promise<void> {
+		const onOutcome = (outcome: ImportOutcome) => {
 			if (outcome.kind === 'reported') return this.#tell(outcome.report, this.#list, outcome.step);
 			this.#step = outcome;
 			this.#last = undefined;
 			this.isOpen = false;
-		});
+		};
+		await this.#running.run(source, this.#shelf, work, onOutcome, what);
 		this.#letGo();
 	}
 

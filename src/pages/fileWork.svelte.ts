@@ -8,6 +8,8 @@ export interface Progress {
 	readonly doing: 'reading' | 'working out';
 	readonly done: number;
 	readonly of: number;
+	/** What is counted. */
+	readonly what: 'rows' | 'pictures';
 }
 
 /** What may take long with a file, one at a time: the next one ends the one before. */
@@ -39,6 +41,7 @@ export class FileWork {
 		shelf: Shelf,
 		work: (options: ImportOptions) => Promise<ImportOutcome>,
 		onOutcome: (outcome: ImportOutcome) => void,
+		what: Progress['what'] = 'rows',
 	): Promise<void> {
 		this.leave();
 		const job = new AbortController();
@@ -51,7 +54,7 @@ export class FileWork {
 				memory: shelf.memory,
 				signal: job.signal,
 				onProgress: (doing, done, of) => {
-					if (this.#job === job) this.#progress = { source, doing, done, of };
+					if (this.#job === job) this.#progress = { source, doing, done, of, what };
 				},
 			});
 			if (this.#job !== job) return;

@@ -8,6 +8,7 @@ import type { StickJob, StickPlan } from '../core/sticks/stickPlan.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
 import type { Reading } from '../core/length/reading.ts';
+import type { ReadPicture } from './readPicture.ts';
 import type { RowsOfFile } from '../files/csv.ts';
 import type { OpenedText } from '../files/openText.ts';
 
@@ -102,3 +103,11 @@ export type ReadEnd = Omit<RowsOfFile, keyof RowsPart> | { readonly problem: str
 
 /** What it answers then: how far it is, then the rows in parts, then the rest. */
 export type ReadReply = Reply<ReadEnd, ReadNews>;
+
+/** What the worker that reads pictures is asked, once a file. */
+export interface PicturesJob {
+	readonly file: Blob;
+}
+
+/** What it answers: the picture, or why the file is none. */
+export type PicturesReply = Reply<Reading<ReadPicture>>;

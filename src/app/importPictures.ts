@@ -1,0 +1,82 @@
+import { pictureNotKept, roomRunsShort } from '../core/device/picturesProblem.ts';
+import type { FileReport } from '../core/imports/fileReports.ts';
+import { picturesAdded } from '../core/imports/saidOfPictures.ts';
+import { applyPictures } from '../core/pictures/applyPictures.ts';
+import { type MatchedPicture, matchPictures, type PictureFile } from '../core/pictures/matchPictures.ts';
+import { makeId } from '../files/makeId.ts';
+import { readPictures } from '../workers/readPictures.ts';
+import type { Step } from './history.svelte.ts';
+import type { Session } from './session.svelte.ts';
+
+/** A file that gives no picture. */
+export interface UnreadPicture {
+	readonly name: string;
+	readonly problem: string;
+}
+
+/** Picture files that were read: nothing of the show has changed so far. */
+export interface PicturesRead {
+	readonly matched: readonly MatchedPicture[];
+	readonly unread: readonly UnreadPicture[];
+	/** Said where the browser's room runs short. */
+	readonly room: string | undefined;
+}
+
+const endings =
+	/\.(?:jpe?g|jpe|jfif|pjpe?g|png|apng|webp|avif|gif|tiff?|bmp|hei[cf]|svgz?|psd|raw|dng|cr[23]|nef|arw|orf|rw2)$/i;
+
+/** Whether a file may be a picture, by what it is called; its bytes decide later. */
+export const isPictureFile = ({ name, type }: Pick<File, 'name' | 'type'>): boolean =>
+	type.startsWith('image/') || endings.test(name);
+
+/**
+ * Reads picture files and keeps a small picture of each, and finds the prints that they belong to. Where it is left, what
+ * was kept is let go after a day.
+ * @param onProgress called with how many are read
+ */
+export async function importPictures(
+	session: Session,
+	files: readonly File[],
+	signal: AbortSignal,
+	onProgress: (done: number, of: number) => void,
+	read = readPictures,
+): Promise<PicturesRead> {
+	const { pictures } = session;
+	const sound: PictureFile[] = [];
+	const unread: UnreadPicture[] = [];
+	onProgress(0, files.length);
+	await read(files, signal, async (file, reading, place) => {
+		if ('problem' in reading) unread.push({ name: file.name, problem: reading.problem });
+		else {
+			const { hash, pixels, preview, small } = reading.value;
+			try {
+				await pictures.keep({ hash, pixels, names: [file.name], preview, small });
+				sound.push({ name: file.name, hash, pixels });
+			} catch (cause) {
+				unread.push({ name: file.name, problem: pictureNotKept((cause as Error).name) });
+			}
+		}
+		onProgress(place + 1, files.length);
+	});
+	await pictures.announce();
+	return { matched: matchPictures(session.show.rows, sound), unread, room: await room() };
+}
+
+async function room(): Promise<string | undefined> {
+	if (typeof navigator === 'undefined' || !('storage' in navigator)) return undefined;
+	const { usage, quota } = await navigator.storage.estimate().catch((): StorageEstimate => ({}));
+	return roomRunsShort(usage, quota);
+}
+
+/** Gives the pictures to the prints, as it was chosen, as one edit. */
+export function addPictures(
+	session: Session,
+	{ unread, room: said }: PicturesRead,
+	chosen: readonly MatchedPicture[],
+): { readonly report: FileReport; readonly step: Step | undefined } {
+	const ids = chosen.map(() => makeId());
+	const step = session.do((show, settings) => applyPictures(show, chosen, ids, settings));
+	const count = (kind: MatchedPicture['kind']) => chosen.filter((each) => each.kind === kind).length;
+	const counts = { given: count('row'), added: count('new'), unread: unread.length };
+	return { report: picturesAdded(counts, session.question !== undefined, said), step };
+}

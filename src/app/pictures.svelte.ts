@@ -1,0 +1,129 @@
+import { SvelteMap } from 'svelte/reactivity';
+import { fileOfRow, knownPictures, type KnownPictures, type Picture, pictureOfRow } from '../core/pictures/picture.ts';
+import type { Row } from '../core/show/row.ts';
+import { type ImageSize, openPictureStore, type PictureStore, type WholePicture } from '../storage/pictureStore.ts';
+
+/**
+ * The pictures on this device, for whoever draws a row. Nothing of them is looked at before a row names a file; what is
+ * asked for and not there yet comes by itself.
+ */
+export class Pictures {
+	#known = $state.raw<KnownPictures>(knownPictures([]));
+	readonly #addresses = new SvelteMap<string, string>();
+	readonly #asked = new Set<string>();
+	readonly #store: PictureStore;
+	readonly #channel: BroadcastChannel;
+	#listing: Promise<void> | undefined;
+	#isClosed = false;
+
+	/** Use `picturesOf`. */
+	constructor(databaseName: string) {
+		this.#store = openPictureStore(databaseName);
+		this.#channel = new BroadcastChannel(`${databaseName} pictures`);
+		this.#channel.onmessage = () => {
+			if (this.#listing) void (this.#listing = this.#list());
+		};
+	}
+
+	/** The picture of a row; undefined where it has none here, or none yet. */
+	of(row: Row): Picture | undefined {
+		if (fileOfRow(row) === undefined) return undefined;
+		void this.whenListed();
+		return pictureOfRow(row, this.#known);
+	}
+
+	/** The address of a row's picture; undefined where it has none here, or none yet. */
+	addressOf(row: Row, size: ImageSize = 'preview'): string | undefined {
+		const picture = this.of(row);
+		return picture && this.addressOfHash(picture.hash, size);
+	}
+
+	/** The address of a picture; undefined where it is not here, or not yet. */
+	addressOfHash(hash: string, size: ImageSize = 'preview'): string | undefined {
+		const key = `${size} ${hash}`;
+		const address = this.#addresses.get(key);
+		if (address === undefined && !this.#asked.has(key)) {
+			this.#asked.add(key);
+			void this.#load(hash, size, key);
+		}
+		return address;
+	}
+
+	/** Resolves when it is known which pictures there are. */
+	whenListed(): Promise<void> {
+		return (this.#listing ??= this.#list());
+	}
+
+	/** All pictures, once they are listed. */
+	get known(): KnownPictures {
+		return this.#known;
+	}
+
+	/** Keeps a picture; on disk before the promise resolves. Other tabs hear of it with `announce`. */
+	async keep(picture: WholePicture): Promise<void> {
+		await this.#store.keep(picture);
+		for (const size of ['preview', 'small']) this.#forget(`${size} ${picture.hash}`);
+	}
+
+	/** Has what was kept seen, here and in other tabs. */
+	async announce(): Promise<void> {
+		await (this.#listing = this.#list());
+		if (!this.#isClosed) this.#channel.postMessage('more');
+	}
+
+	/** An image of a picture, to be written to a file. */
+	image(hash: string, size: ImageSize): ReturnType<PictureStore['image']> {
+		return this.#store.image(hash, size);
+	}
+
+	/** Forgets pictures that no row has had for long. @param rows of all shows, the deleted ones too */
+	async sweep(rows: Iterable<Row>, now: number): Promise<void> {
+		await this.whenListed();
+		if (this.#known.byHash.size === 0) return;
+		const used = new Set<string>();
+		for (const row of rows) {
+			const picture = pictureOfRow(row, this.#known);
+			if (picture) used.add(picture.hash);
+		}
+		if ((await this.#store.sweep(used, now)) > 0) await this.announce();
+	}
+
+	close(): void {
+		this.#isClosed = true;
+		this.#store.close();
+		this.#channel.close();
+		for (const address of this.#addresses.values()) URL.revokeObjectURL(address);
+	}
+
+	async #list(): Promise<void> {
+		const pictures = await this.#store.list().catch(() => undefined);
+		if (pictures) this.#known = knownPictures(pictures);
+	}
+
+	/** Where it cannot be read it is as if it were not there. */
+	async #load(hash: string, size: ImageSize, key: string): Promise<void> {
+		const image = await this.#store.image(hash, size).catch(() => undefined);
+		if (image && !this.#isClosed)
+			this.#addresses.set(key, URL.createObjectURL(new Blob([image.bytes], { type: image.type })));
+	}
+
+	/** It is asked for anew: it may not have been there before. */
+	#forget(key: string): void {
+		if (!this.#addresses.has(key)) this.#asked.delete(key);
+	}
+}
+
+const opened = new Map<string, Pictures>();
+
+/** The pictures that shows of a database have: one for all sessions of a page. */
+export function picturesOf(databaseName: string): Pictures {
+	const pictures = opened.get(databaseName) ?? new Pictures(databaseName);
+	opened.set(databaseName, pictures);
+	return pictures;
+}
+
+/** Lets go of the pictures of a database. */
+export function closePicturesOf(databaseName: string): void {
+	opened.get(databaseName)?.close();
+	opened.delete(databaseName);
+}

@@ -1,0 +1,42 @@
+import type { FileReport } from './fileReports.ts';
+import { questionFirst } from './saidOfFiles.ts';
+
+const many = (count: number, one: string, more: string): string => (count === 1 ? `1 ${one}` : `${count} ${more}`);
+
+/** What came of picture files. */
+export interface PictureCounts {
+	/** Given to prints that were there. */
+	readonly given: number;
+	/** New prints. */
+	readonly added: number;
+	/** Files that could not be read. */
+	readonly unread: number;
+}
+
+/** What is said once pictures were added. */
+export function picturesAdded(
+	{ given, added, unread }: PictureCounts,
+	isWaiting: boolean,
+	room: string | undefined,
+): FileReport {
+	if (isWaiting) return { title: 'Pictures', isProblem: true, sentences: [`No picture was added: ${questionFirst}.`] };
+	const done = [
+		...(given > 0 ? [`${many(given, 'print has', 'prints have')} a picture now.`] : []),
+		...(added > 0 ? [`${many(added, 'new print', 'new prints')} at the end of the list.`] : []),
+		...(given + added === 0 ? ['No picture was added.'] : []),
+		...(unread > 0 ? [`${many(unread, 'file was', 'files were')} not read.`] : []),
+	];
+	return { title: 'Pictures', isProblem: false, sentences: [...done, ...(room === undefined ? [] : [room])] };
+}
+
+/** How a print was found for a file. */
+export const foundByWords = {
+	picture: 'has this picture already',
+	'file name': 'by the file’s name',
+	title: 'by its title',
+	number: 'by its number',
+	choice: 'chosen',
+} as const;
+
+/** The title of what is shown before pictures are added. */
+export const picturesTitle = (count: number): string => many(count, 'picture', 'pictures');

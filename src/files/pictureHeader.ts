@@ -1,0 +1,154 @@
+import type { Reading } from '../core/length/reading.ts';
+import type { Pixels } from '../core/length/parsePixels.ts';
+import { type ExifOrientation, exifOrientation } from './exifOrientation.ts';
+
+/** What a picture file says of itself in its first bytes. */
+export interface PictureHeader {
+	readonly kind: 'JPEG' | 'PNG' | 'WebP' | 'GIF' | 'AVIF' | 'other';
+	/** As they are stored, before the orientation; undefined where only the browser can say. */
+	readonly stored: Pixels | undefined;
+	/** How it is to be turned, and where that stands; undefined: it lies as it is stored. */
+	readonly exif: ExifOrientation | undefined;
+}
+
+/** The most pixels that are opened: more would need more memory than a tablet gives a page. */
+export const mostMegapixels = 250;
+
+const isSvg = 'an SVG is a drawing that may hold programs, and is not opened as a picture. Export it as PNG or JPEG';
+const noPicture = 'it is no picture';
+const broken = 'it is damaged: its size cannot be read';
+
+/** Reads what a picture file says of itself, whatever its name ends in. @returns a problem where it is none */
+export function pictureHeader(bytes: Uint8Array): Reading<PictureHeader> {
+	if (bytes.length === 0) return { problem: 'it is empty' };
+	const header = headerOf(bytes);
+	if ('problem' in header || header.value.stored === undefined) return header;
+	const { width, height } = header.value.stored;
+	if (width === 0 || height === 0) return { problem: broken };
+	const tooLarge = pixelsProblem({ width, height });
+	return tooLarge === undefined ? header : { problem: tooLarge };
+}
+
+/** Why a picture of so many pixels is not opened; undefined where it is. */
+export function pixelsProblem({ width, height }: Pixels): string | undefined {
+	const megapixels = (width * height) / 1e6;
+	return megapixels > mostMegapixels
+		? `it has ${width} × ${height} pixels, ${Math.round(megapixels)} megapixels; at most ${mostMegapixels} can be opened`
+		: undefined;
+}
+
+function headerOf(bytes: Uint8Array): Reading<PictureHeader> {
+	const start = text(bytes, 0, 512);
+	if (start.startsWith('\xff\xd8\xff')) return jpeg(bytes);
+	if (start.startsWith('\x89PNG\r\n\x1a\n')) return png(bytes);
+	if (/^RIFF.{4}WEBP/s.test(start)) return webp(bytes);
+	if (/^GIF8[79]a/.test(start)) return gif(bytes);
+	if (/^.{4}ftyp/s.test(start)) return isoMedia(bytes, start);
+	if (/^(?:BM|II\*\0|MM\0\*|\0\0\x01\0)/.test(start))
+		return found({ kind: 'other', stored: undefined, exif: undefined });
+	if (/^(?:\xef\xbb\xbf)?\s*(?:<\?xml[^>]*>\s*)?(?:<!--.*?-->\s*|<!doctype svg[^>]*>\s*)*<svg[\s>]/is.test(start))
+		return { problem: isSvg };
+	if (start.startsWith('8BPS')) return { problem: 'it is a layered file of an image editor. Export it as JPEG or PNG' };
+	return { problem: start.startsWith('%PDF-') ? 'it is a PDF' : noPicture };
+}
+
+const found = (value: PictureHeader): Reading<PictureHeader> => ({ value });
+
+/** Bytes as signs of their own, one each. */
+const text = (bytes: Uint8Array, from: number, length: number): string =>
+	String.fromCharCode(...bytes.subarray(from, from + length));
+
+const view = (bytes: Uint8Array): DataView => new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+
+/** The frame headers of a JPEG: of all ways of compressing, but not the tables between them (C4, C8, CC). */
+const isFrame = (marker: number): boolean =>
+	marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc;
+
+function jpeg(bytes: Uint8Array): Reading<PictureHeader> {
+	const data = view(bytes);
+	let exif: ExifOrientation | undefined;
+	for (let at = 2; at + 4 <= bytes.length;) {
+		if (bytes[at] !== 0xff) return { problem: broken };
+		const marker = bytes[at + 1]!;
+		if (marker === 0xff || marker === 0x01 || (marker >= 0xd0 && marker <= 0xd8)) {
+			at += marker === 0xff ? 1 : 2; // filled up, or a marker without a length
+			continue;
+		}
+		const length = data.getUint16(at + 2);
+		if (length < 2 || marker === 0xd9 || marker === 0xda) break;
+		if (isFrame(marker) && at + 9 <= bytes.length)
+			return found({ kind: 'JPEG', stored: { height: data.getUint16(at + 5), width: data.getUint16(at + 7) }, exif });
+		if (marker === 0xe1 && text(bytes, at + 4, 6) === 'Exif\0\0')
+			exif ??= exifOrientation(bytes, at + 10, at + 2 + length);
+		at += 2 + length;
+	}
+	return { problem: broken };
+}
+
+function png(bytes: Uint8Array): Reading<PictureHeader> {
+	const data = view(bytes);
+	if (bytes.length < 24 || text(bytes, 12, 4) !== 'IHDR') return { problem: broken };
+	const stored = { width: data.getUint32(16), height: data.getUint32(20) };
+	let exif: ExifOrientation | undefined;
+	for (let at = 8; at + 12 <= bytes.length;) {
+		const length = data.getUint32(at);
+		const type = text(bytes, at + 4, 4);
+		if (type === 'eXIf') exif ??= exifOrientation(bytes, at + 8, at + 8 + length);
+		if (type === 'IEND' || length > bytes.length) break;
+		at += 12 + length;
+	}
+	return found({ kind: 'PNG', stored, exif });
+}
+
+function webp(bytes: Uint8Array): Reading<PictureHeader> {
+	const data = view(bytes);
+	let stored: Pixels | undefined;
+	let exif: ExifOrientation | undefined;
+	for (let at = 12; at + 8 <= bytes.length;) {
+		const type = text(bytes, at, 4);
+		const length = data.getUint32(at + 4, true);
+		const body = at + 8;
+		if (type === 'VP8X' && body + 10 <= bytes.length)
+			stored = { width: 1 + uint24(bytes, body + 4), height: 1 + uint24(bytes, body + 7) };
+		else if (type === 'VP8 ' && body + 10 <= bytes.length)
+			stored ??= { width: data.getUint16(body + 6, true) & 0x3fff, height: data.getUint16(body + 8, true) & 0x3fff };
+		else if (type === 'VP8L' && body + 5 <= bytes.length) {
+			const bits = data.getUint32(body + 1, true);
+			stored ??= { width: 1 + (bits & 0x3fff), height: 1 + ((bits >>> 14) & 0x3fff) };
+		} else if (type === 'EXIF') {
+			const start = text(bytes, body, 6) === 'Exif\0\0' ? body + 6 : body;
+			exif ??= exifOrientation(bytes, start, body + length);
+		}
+		at = body + length + (length % 2);
+	}
+	return stored ? found({ kind: 'WebP', stored, exif }) : { problem: broken };
+}
+
+const uint24 = (bytes: Uint8Array, at: number): number => bytes[at]! | (bytes[at + 1]! << 8) | (bytes[at + 2]! << 16);
+
+function gif(bytes: Uint8Array): Reading<PictureHeader> {
+	if (bytes.length < 13) return { problem: broken };
+	const data = view(bytes);
+	const stored = { width: data.getUint16(6, true), height: data.getUint16(8, true) };
+	return found({ kind: 'GIF', stored, exif: undefined });
+}
+
+/** So far into a file of that family the sizes of its pictures stand, as a rule. */
+const sizesWithin = 1 << 16;
+
+/**
+ * AVIF and its family. Which of the sizes in it is the picture's, and how that is turned, is for the browser to say; here
+ * only whether one of them is too large to be opened.
+ */
+function isoMedia(bytes: Uint8Array, start: string): Reading<PictureHeader> {
+	if (!/^.{8}(?:avif|avis|mif1|msf1|heic|heix|hevc|hevx)/s.test(start))
+		return { problem: `${noPicture}: it is a film` };
+	const data = view(bytes);
+	const most = Math.min(bytes.length - 16, sizesWithin);
+	for (let at = 4; at < most; at++) {
+		if (bytes[at] !== 0x69 || text(bytes, at, 4) !== 'ispe') continue;
+		const problem = pixelsProblem({ width: data.getUint32(at + 8), height: data.getUint32(at + 12) });
+		if (problem !== undefined) return { problem };
+	}
+	return found({ kind: /avi[fs]/.test(start.slice(8, 40)) ? 'AVIF' : 'other', stored: undefined, exif: undefined });
+}

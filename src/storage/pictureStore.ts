@@ -1,0 +1,166 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { Picture } from '../core/pictures/picture.ts';
+import { isHash } from '../core/show/rowJson.ts';
+import { isRecord } from '../core/values/isRecord.ts';
+import { abort } from './abort.ts';
+import { alsoWithoutEnd } from './connection.ts';
+
+/** A picture made small. */
+export interface KeptImage {
+	readonly type: string;
+	readonly bytes: ArrayBuffer;
+}
+
+/** In which sizes a picture is kept: at most 1024 and 320 pixels a side. */
+export type ImageSize = 'preview' | 'small';
+
+/** A picture with all that is kept of it. */
+export interface WholePicture extends Picture {
+	readonly preview: KeptImage;
+	readonly small: KeptImage;
+}
+
+/** What is kept of a picture beside its images. */
+interface PictureRecord extends Picture {
+	/** How many bytes its images hold. */
+	readonly size: number;
+	/** Since when no row has it, in milliseconds since 1970; absent: a row has it, or may get it back. */
+	readonly unusedSince?: number;
+}
+
+interface PictureSchema extends DBSchema {
+	pictures: { key: string; value: PictureRecord };
+	preview: { key: string; value: KeptImage };
+	small: { key: string; value: KeptImage };
+}
+
+/** So long a picture is kept that no row has: undo, in any tab, may bring the row back. In milliseconds. */
+export const unusedKept = 24 * 60 * 60 * 1000;
+
+const stores = ['pictures', 'preview', 'small'] as const;
+
+/** What makes each form of the stores into the next, the first of nothing. */
+const steps: readonly ((db: IDBPDatabase<PictureSchema>) => void)[] = [
+	(db) => {
+		for (const name of stores) db.createObjectStore(name);
+	},
+];
+
+/**
+ * The pictures on this device, each once by the hash of its file's bytes. They lie in a database of their own: whatever
+ * goes wrong with it, shows open and nothing typed is lost; the files can be dropped again.
+ * @param onSuperseded called where a newer version of the app, in another tab, renews the database
+ */
+export function openPictureStore(databaseName: string, onSuperseded?: () => void) {
+	let opened: Promise<IDBPDatabase<PictureSchema>> | undefined;
+
+	function open(): Promise<IDBPDatabase<PictureSchema>> {
+		const forget = () => (opened = undefined);
+		opened ??= openDB<PictureSchema>(`${databaseName} pictures`, steps.length, {
+			upgrade: (db, oldVersion) => {
+				for (const step of steps.slice(oldVersion)) step(db);
+			},
+			blocking(_current, _wanted, event) {
+				(event.target as IDBDatabase).close();
+				forget();
+				onSuperseded?.();
+			},
+			terminated: forget,
+		});
+		opened.catch(forget);
+		return opened;
+	}
+
+	async function writing(work: (tx: ReturnType<typeof begin>) => Promise<void>): Promise<void> {
+		const tx = begin(await open());
+		try {
+			await work(tx);
+			await tx.done;
+		} catch (cause) {
+			abort(tx);
+			await tx.done.catch(() => undefined);
+			throw tx.error ?? cause;
+		}
+	}
+
+	const begin = (db: IDBPDatabase<PictureSchema>) =>
+		alsoWithoutEnd(db.transaction(stores, 'readwrite', { durability: 'strict' }));
+
+	return {
+		/** All pictures, without their images. Damaged records are passed over; the file, dropped again, takes their place. */
+		async list(): Promise<readonly Picture[]> {
+			const tx = alsoWithoutEnd((await open()).transaction('pictures'));
+			const [keys, values] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()]);
+			return values.flatMap((value, place) => soundPicture(keys[place], value) ?? []);
+		},
+
+		/** Keeps a picture, under one more name where it is here already. On disk before the promise resolves. */
+		keep: ({ preview, small, ...picture }: WholePicture): Promise<void> =>
+			writing(async (tx) => {
+				const { hash } = picture;
+				const before = soundPicture(hash, await tx.objectStore('pictures').get(hash));
+				const names = [...new Set([...(before?.names ?? []), ...picture.names])];
+				const size = preview.bytes.byteLength + small.bytes.byteLength;
+				await Promise.all([
+					tx.objectStore('pictures').put({ hash, names, pixels: picture.pixels, size }, hash),
+					tx.objectStore('preview').put(preview, hash),
+					tx.objectStore('small').put(small, hash),
+				]);
+			}),
+
+		/** An image of a picture; undefined where there is none, or none that can be shown. */
+		async image(hash: string, size: ImageSize): Promise<KeptImage | undefined> {
+			const image: unknown = await alsoWithoutEnd((await open()).transaction(size)).store.get(hash);
+			return isImage(image) ? image : undefined;
+		},
+
+		/**
+		 * Notes which pictures no row has any more, and forgets those that none has had for long.
+		 * @param used the hashes that rows have, those of deleted shows too
+		 * @param keptFor how long unused ones are kept, in milliseconds
+		 * @returns how many were forgotten
+		 */
+		async sweep(used: ReadonlySet<string>, now: number, keptFor = unusedKept): Promise<number> {
+			let forgotten = 0;
+			await writing(async (tx) => {
+				const pictures = tx.objectStore('pictures');
+				const [keys, values] = await Promise.all([pictures.getAllKeys(), pictures.getAll()]);
+				const requests: Promise<unknown>[] = [];
+				for (const [place, key] of keys.entries()) {
+					const { unusedSince, ...record } = values[place]!;
+					if (used.has(key)) {
+						if (unusedSince !== undefined) requests.push(pictures.put(record, key));
+					} else if (keptFor <= 0 || (typeof unusedSince === 'number' && now - unusedSince >= keptFor)) {
+						forgotten++;
+						requests.push(...stores.map((name) => tx.objectStore(name).delete(key)));
+					} else if (unusedSince === undefined) requests.push(pictures.put({ ...record, unusedSince: now }, key));
+				}
+				await Promise.all(requests);
+			});
+			return forgotten;
+		},
+
+		close: () => void opened?.then((db) => db.close()).catch(() => undefined),
+	};
+}
+
+/** See `openPictureStore`. */
+export type PictureStore = ReturnType<typeof openPictureStore>;
+
+/** A record as it may be on a disk that has suffered. */
+function soundPicture(key: unknown, value: unknown): Picture | undefined {
+	if (!isRecord(value) || !isHash(key) || value['hash'] !== key) return undefined;
+	const { names, pixels } = value;
+	if (!Array.isArray(names) || !names.every((name) => typeof name === 'string') || !isRecord(pixels)) return undefined;
+	const { width, height } = pixels;
+	if (!isCount(width) || !isCount(height)) return undefined;
+	return { hash: key, names: names as readonly string[], pixels: { width, height } };
+}
+
+const isCount = (value: unknown): value is number => Number.isSafeInteger(value) && (value as number) > 0;
+
+const imageTypes = ['image/webp', 'image/jpeg', 'image/png'];
+
+/** Whether a value is an image that may be shown: of a kind that we write ourselves. */
+const isImage = (value: unknown): value is KeptImage =>
+	isRecord(value) && imageTypes.includes(value['type'] as string) && value['bytes'] instanceof ArrayBuffer;

@@ -1,0 +1,46 @@
+import type { Reading } from '../core/length/reading.ts';
+import { type AskedWorker, askRunning } from './askWorker.ts';
+import type { PicturesReply } from './protocol.ts';
+import type { ReadPicture } from './readPicture.ts';
+
+const startPicturesWorker = (): AskedWorker =>
+	new Worker(new URL('./pictures.worker.ts', import.meta.url), { type: 'module' });
+
+/** So many pictures are read by one worker: what the browser still holds of them goes with it. */
+const mostOfOne = 20;
+
+/**
+ * Reads picture files off the main thread, one at a time, so that no more than one is ever held decoded. What cannot be
+ * read does not stop the others. Aborting ends the worker.
+ * @param onRead called with each as it is read; the next is not begun before it is done
+ * @param startWorker replaced in tests
+ */
+export async function readPictures<Source extends Blob>(
+	files: readonly Source[],
+	signal: AbortSignal,
+	onRead: (file: Source, read: Reading<ReadPicture>, place: number) => Promise<void> | void,
+	startWorker: () => AskedWorker = startPicturesWorker,
+): Promise<void> {
+	let worker: AskedWorker | undefined;
+	try {
+		for (const [place, file] of files.entries()) {
+			signal.throwIfAborted();
+			if (place % mostOfOne === 0) {
+				worker?.terminate();
+				worker = undefined;
+			}
+			worker ??= startWorker();
+			let read: Reading<ReadPicture>;
+			try {
+				read = await askRunning<PicturesReply>(worker, { file }, signal, 'reading');
+			} catch (cause) {
+				signal.throwIfAborted();
+				worker = undefined; // it has ended: one file may be more than the browser can hold
+				read = { problem: (cause as Error).message };
+			}
+			await onRead(file, read, place);
+		}
+	} finally {
+		worker?.terminate();
+	}
+}
