@@ -2,7 +2,9 @@ import { inches, length, type Length, mm } from '../length/length.ts';
 import { formatPixels } from '../length/parsePixels.ts';
 import { pixelsAnInchOf } from '../row/resolution.ts';
 import { shapeTextOf } from '../row/shapeText.ts';
+import type { ColumnName } from '../show/columns.ts';
 import type { CellTexts } from '../show/row.ts';
+import { typedOf } from './candidates.ts';
 import type { Candidate, Finder, RowContext } from './found.ts';
 
 /** Of what is divided, no more than this is lost to rounding. */
@@ -31,7 +33,8 @@ export const lowResolution: Finder = (context) => {
 };
 
 /** The largest size that holds what is asked for, to what is shown of a length; alone, or with what stands in its way. */
-function smaller({ read, text, settings }: RowContext, by: number, width: Length, height: Length): Candidate[] {
+function smaller(context: RowContext, by: number, width: Length, height: Length): Candidate[] {
+	const { read, text, settings } = context;
 	const step = settings.unit === 'in' ? inches(1 / 64) : mm(0.1);
 	const down = (exact: number) => length(Math.floor(exact / step + slack) * step);
 	const size = { width: down(width * by), height: down(height * by) };
@@ -46,12 +49,14 @@ function smaller({ read, text, settings }: RowContext, by: number, width: Length
 		kind: 'print at' as const,
 		size: { width: solved.pictureWidth ?? size.width, height: solved.pictureHeight ?? size.height },
 	});
-	const window: CellTexts = { 'window width': '', 'window height': '' };
-	return [
-		{ offer, change: picture },
-		{ offer, change: { ...picture, ...window } },
-		{ offer, change: { ...picture, ...window, side: '', top: '', bottom: '' } },
-	];
+	const without = (...columns: readonly ColumnName[]): CellTexts =>
+		Object.fromEntries(typedOf(context, columns).map((column) => [column, '']));
+	const window = without('window width', 'window height');
+	const borders = without('side', 'top', 'bottom');
+	return [picture, { ...picture, ...window }, { ...picture, ...window, ...borders }].map((change) => ({
+		offer,
+		change,
+	}));
 }
 
 /** What is cut off of less than this, in per cent, would be said to be nothing. */

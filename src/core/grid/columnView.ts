@@ -1,5 +1,5 @@
 import type { ColumnName } from '../show/columns.ts';
-import { resolutionColumn } from './resolutionColumn.ts';
+import { pictureColumn, resolutionColumn } from './resolutionColumn.ts';
 import { type FramingColumn, framingColumns, placeColumns } from './framingColumns.ts';
 
 /** The columns that stand first and stay: they are not hidden and not moved. */
@@ -25,10 +25,18 @@ export const viewColumns = [
 	] as const),
 	...(['mounting', 'frame', 'glazing', 'spacer', 'backing'] as const),
 	...framingColumns,
-	...(['picture file', 'pixels', resolutionColumn] as const),
+	...([pictureColumn, 'picture file', 'pixels', resolutionColumn] as const),
 	...(['wall', 'hang order', 'hang left', 'hang centre', 'drop', ...placeColumns] as const),
 	...(['maker', 'edition', 'medium', 'signed on', 'copies', 'cost', 'price', 'accepted', 'note'] as const),
-] as const satisfies readonly (ColumnName | FramingColumn | typeof resolutionColumn | 'steps' | 'findings' | 'cost')[];
+] as const satisfies readonly (
+	| ColumnName
+	| FramingColumn
+	| typeof resolutionColumn
+	| typeof pictureColumn
+	| 'steps'
+	| 'findings'
+	| 'cost'
+)[];
 
 /** A column that the grid can show: one that is typed, how a row hangs, the bench steps, what it costs, or what there is to know. */
 export type ViewColumn = (typeof viewColumns)[number];

@@ -1,3 +1,4 @@
+import { pictureColumn } from './resolutionColumn.ts';
 import { framingColumns } from './framingColumns.ts';
 import { type ColumnView, frozenColumns, type ViewColumn, viewColumns, wholeOrder } from './columnView.ts';
 
@@ -55,8 +56,18 @@ export const purposeViews: readonly ColumnView[] = [
 		...(['glazing', 'spacer', 'backing', ...framingColumns, 'findings'] as const),
 	]),
 	viewOf('Hanging', [
-		...(['wall', 'hang order', 'hang left', 'hang centre', 'drop', 'hook height', 'frame'] as const),
+		...([pictureColumn, 'wall', 'hang order', 'hang left', 'hang centre', 'drop', 'hook height', 'frame'] as const),
 		...(['framed width', 'framed height', 'weight', 'findings', 'maker', 'price', 'note'] as const),
 	]),
-	viewOf('Labels', ['maker', 'edition', 'medium', 'signed on', 'picture width', 'picture height', 'price', 'note']),
+	viewOf('Labels', [
+		pictureColumn,
+		'maker',
+		'edition',
+		'medium',
+		'signed on',
+		'picture width',
+		'picture height',
+		'price',
+		'note',
+	]),
 ];

@@ -1,4 +1,4 @@
-import { resolutionColumn } from './resolutionColumn.ts';
+import { pictureColumn, resolutionColumn } from './resolutionColumn.ts';
 import { pixelsAnInchOf } from '../row/resolution.ts';
 import { framingValue, isFramingColumn } from './framingColumns.ts';
 import type { Level } from '../findings/finding.ts';
@@ -36,6 +36,7 @@ export function sortKeyOf(column: ViewColumn, { row, result, steps, cost }: Sort
 	if (column === 'steps') return steps[0];
 	if (column === 'cost') return cost;
 	if (column === 'findings') return result.findings[0] && gravity[result.findings[0].level];
+	if (column === pictureColumn) return row.typed['picture file'] === undefined ? undefined : 0;
 	if (column === resolutionColumn) return pixelsAnInchOf(result);
 	if (isFramingColumn(column)) return framingValue(column, result);
 	const typed = row.typed[column];

@@ -1,4 +1,4 @@
-import { resolutionColumn } from './resolutionColumn.ts';
+import { pictureColumn, resolutionColumn } from './resolutionColumn.ts';
 import { isFramingColumn } from './framingColumns.ts';
 import { type ColumnName, kindOf } from '../show/columns.ts';
 import type { ViewColumn } from './columnView.ts';
@@ -10,6 +10,7 @@ const numbered: readonly ViewColumn[] = ['number', 'price', 'hang order'];
 /** The two ways of a column, in words: figures from the least, words from A, what there is to know from the gravest. */
 export function sortWords(column: ViewColumn): Readonly<Record<Sort['way'], string>> {
 	if (column === 'findings') return { up: 'most serious first', down: 'most serious last' };
+	if (column === pictureColumn) return { up: 'with a picture first', down: 'with a picture last' };
 	const isFigure =
 		column === 'steps' ||
 		column === 'cost' ||

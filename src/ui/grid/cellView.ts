@@ -1,6 +1,6 @@
 import type { Finding, Level } from '../../core/findings/finding.ts';
 import { formatExact, formatLength, formatWithUnit, type Scale } from '../../core/length/formatLength.ts';
-import { resolutionColumn, resolutionText } from '../../core/grid/resolutionColumn.ts';
+import { pictureColumn, resolutionColumn, resolutionText } from '../../core/grid/resolutionColumn.ts';
 import { framingText, isFramingColumn } from '../../core/grid/framingColumns.ts';
 import { type Length, nearestLength } from '../../core/length/length.ts';
 import type { Cells, Shape } from '../../core/row/cells.ts';
@@ -81,6 +81,7 @@ export function textAndState(column: GridColumn, source: RowSource): TextAndStat
 	if (column.key === 'steps') return steps.length === 0 ? blank : { text: steps.join(', '), state: 'worked out' };
 	if (column.key === 'cost') return costText(source);
 	if (column.key === 'findings') return { text: findingWords(result.findings), state: 'worked out' };
+	if (column.key === pictureColumn) return blank; // the row draws it
 	if (column.key === resolutionColumn) {
 		const text = resolutionText(result);
 		return text === '' ? blank : { text, state: 'worked out' };

@@ -1,6 +1,6 @@
 import { capital } from '../../core/values/capital.ts';
 import type { ViewColumn } from '../../core/grid/columnView.ts';
-import { resolutionColumn } from '../../core/grid/resolutionColumn.ts';
+import { pictureColumn, resolutionColumn } from '../../core/grid/resolutionColumn.ts';
 import { isFramingColumn } from '../../core/grid/framingColumns.ts';
 import { sizeKeyOf } from '../../core/row/columnOfSize.ts';
 import type { SolvedKey } from '../../core/row/solvedRow.ts';
@@ -120,6 +120,7 @@ const plan: readonly Plan[] = [
 	{
 		group: 'File',
 		columns: [
+			[pictureColumn, 'picture', 72],
 			['picture file', 'picture file', 150],
 			['pixels', 'pixels', 104],
 			[resolutionColumn, 'pixels an inch', 104],
@@ -165,6 +166,7 @@ const labels: Partial<Record<GridColumn['key'], string>> = {
 	bottom: 'Bottom border',
 	'seen border': 'Borders seen in the frame',
 	stack: 'Stack depth in the frame',
+	picture: 'Small picture',
 	play: 'Play in the rebate',
 	'hang left': 'Distance from the wall’s left',
 	'hang centre': 'Height of its middle',
@@ -178,7 +180,12 @@ const labels: Partial<Record<GridColumn['key'], string>> = {
 export const gridColumns: readonly GridColumn[] = plan.flatMap(({ group, columns }) =>
 	columns.map(([key, head, width]) => {
 		const column =
-			key === 'steps' || key === 'findings' || key === 'cost' || key === resolutionColumn || isFramingColumn(key)
+			key === 'steps' ||
+			key === 'findings' ||
+			key === 'cost' ||
+			key === resolutionColumn ||
+			key === pictureColumn ||
+			isFramingColumn(key)
 				? undefined
 				: (key satisfies ColumnName);
 		const kind = column === undefined ? 'text' : kindOf(column);

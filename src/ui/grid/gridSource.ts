@@ -8,6 +8,8 @@ import type { ViewsSource } from './shownColumns.svelte.ts';
 export interface RowsSource extends ArrangedSource {
 	/** The bench steps in which the cuts of each row come; it may lag behind what is typed. */
 	readonly lateBench: { readonly stepsOf: (row: Row) => readonly number[] };
+	/** The pictures of rows; what is asked for and not there yet comes by itself. */
+	readonly pictures?: { readonly addressOf: (row: Row, size: 'small') => string | undefined };
 }
 
 /** Where the grid's edits are made: each is one step of undo. The selection is kept with the step, and undo returns it. */

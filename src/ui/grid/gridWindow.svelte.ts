@@ -1,3 +1,4 @@
+import { pictureColumn } from '../../core/grid/resolutionColumn.ts';
 import type { RowsSource } from './gridSource.ts';
 import type { GridState } from './gridState.svelte.ts';
 import { columnsIn, keepRowViews, type RowView } from './rowViews.ts';
@@ -80,6 +81,7 @@ export class GridWindow {
 		const { rows } = cells;
 		const edited = editor.editing?.id;
 		const drawn = blocks.drawnTo?.target;
+		const hasPictures = this.#grid.columns.list.some(({ key }) => key === pictureColumn);
 		const next = this.#rowsInPage.flatMap(({ slot, index }): RowView | readonly [] => {
 			const [row, result] = [rows[index], cells.resultAt(index)];
 			if (row === undefined || result === undefined) return [];
@@ -100,6 +102,7 @@ export class GridWindow {
 				drawnFrom: filled.from,
 				drawnTo: filled.to,
 				isShown,
+				address: hasPictures ? this.#source.pictures?.addressOf(row, 'small') : undefined,
 				isEditing: isShown && row.id === edited,
 			};
 		});

@@ -16,6 +16,8 @@ export interface RowView extends Slot, RowSource {
 	readonly drawnTo: number;
 	/** Whether it is the active row, of which the drawing is shown. */
 	readonly isShown: boolean;
+	/** The address of its small picture; undefined where there is none, none yet, or none is shown. */
+	readonly address: string | undefined;
 	/** Whether the active cell is being typed into. */
 	readonly isEditing: boolean;
 }

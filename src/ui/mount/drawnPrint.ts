@@ -1,4 +1,5 @@
 import type { RowResult } from '../../core/findings/rowResult.ts';
+import { boardColour } from '../../core/row/boardColour.ts';
 import { toMm } from '../../core/length/length.ts';
 import { innerOf, layOutFramed, lessMargins, type Rectangle } from './layOutFramed.ts';
 import { floatDrawn, layOutMount } from './layOutMount.ts';
@@ -16,10 +17,33 @@ export interface DrawnPrint {
 	/** The window of an inner mount; undefined where there is none. */
 	readonly inner: Rectangle | undefined;
 	readonly picture: Rectangle | undefined;
+	/** Of the mount's board and the inner mount's, as CSS has them; undefined where nothing says them. */
+	readonly colours: { readonly card: string | undefined; readonly inner: string | undefined };
+	/** How wide the bevel of a window is seen, in millimetres: as wide as its board is thick. */
+	readonly bevel: number;
 }
+
+/** A board as most are, in millimetres. */
+const usualThickness = 1.4;
 
 /** What is drawn of a print: in its frame, where it has one; undefined where no size of it is known. */
 export function drawnPrint(result: RowResult): DrawnPrint | undefined {
+	const parts = partsDrawn(result);
+	return parts && { ...parts, ...boardsDrawn(result) };
+}
+
+/** What the boards of a print look like. */
+export function boardsDrawn({ boards }: RowResult): Pick<DrawnPrint, 'colours' | 'bevel'> {
+	const { thickness } = boards.mount.board ?? {};
+	return {
+		colours: { card: boardColour(boards.mount), inner: boardColour(boards['inner mount']) },
+		bevel: thickness === undefined ? usualThickness : toMm(thickness),
+	};
+}
+
+type Parts = Omit<DrawnPrint, 'colours' | 'bevel'>;
+
+function partsDrawn(result: RowResult): Parts | undefined {
 	const framed = layOutFramed(result);
 	if (framed) {
 		const { outer, sight, inside, window, inner, picture } = framed;
@@ -28,7 +52,7 @@ export function drawnPrint(result: RowResult): DrawnPrint | undefined {
 	return result.hasMount ? drawnMount(result) : drawnPaper(result);
 }
 
-function drawnMount({ solved, onPaper, read }: RowResult): DrawnPrint | undefined {
+function drawnMount({ solved, onPaper, read }: RowResult): Parts | undefined {
 	const { isFloat } = read.cells;
 	const innerMount = isFloat ? undefined : read.cells.innerMount;
 	const layout = layOutMount(isFloat ? floatDrawn(solved, onPaper) : solved, innerMount);
@@ -43,7 +67,7 @@ function drawnMount({ solved, onPaper, read }: RowResult): DrawnPrint | undefine
 }
 
 /** A print without a mount and a frame: its paper, with the picture on it, or the picture alone. */
-function drawnPaper({ frame: { inside }, onPaper }: RowResult): DrawnPrint | undefined {
+function drawnPaper({ frame: { inside }, onPaper }: RowResult): Parts | undefined {
 	if (!inside) return undefined;
 	const outer = { left: 0, right: toMm(inside.width), top: 0, bottom: toMm(inside.height) };
 	const picture = onPaper ? lessMargins(outer, onPaper) : outer;

@@ -385,6 +385,7 @@ test('columns that are hidden, moved and sized leave the active cell in its colu
 		...[
 			'number',
 			'title',
+			'picture',
 			'maker',
 			'edition',
 			'medium',

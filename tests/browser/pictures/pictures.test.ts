@@ -1,0 +1,124 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { oneStage } from '../screens/oneStage.ts';
+import {
+	animatedGif,
+	dropFiles,
+	paintedPicture,
+	plainJpeg,
+	plainPng,
+	pngHeader,
+	webpWithOrientation,
+	withOrientation,
+} from './pictureFiles.ts';
+
+const inWindow = oneStage();
+
+/** The rows on disk, and what is kept of the pictures of each. */
+const onDisk = (page: Page) =>
+	page.evaluate(async () => {
+		const read = async (name: string, store: string) => {
+			const opening = indexedDB.open(name);
+			await new Promise((resolve) => (opening.onsuccess = resolve));
+			const tx = opening.result.transaction(store);
+			const [keys, values] = [tx.objectStore(store).getAllKeys(), tx.objectStore(store).getAll()];
+			await new Promise((resolve) => (tx.oncomplete = resolve));
+			opening.result.close();
+			return { keys: keys.result as string[], values: values.result as unknown[] };
+		};
+		const rows = (await read('evenhang', 'rows')).values as {
+			typed: Record<string, string>;
+			order: number;
+			picture?: { hash: string };
+		}[];
+		rows.sort((a, b) => a.order - b.order);
+		const previews = await read('evenhang pictures', 'preview');
+		/** The colours of the four corners of each preview: r, g, b, w. */
+		const corners = new Map<string, string>();
+		const sizes = new Map<string, string>();
+		for (const [place, key] of previews.keys.entries()) {
+			const { bytes, type } = previews.values[place] as { bytes: ArrayBuffer; type: string };
+			const bitmap = await createImageBitmap(new Blob([bytes], { type }));
+			const { width, height } = bitmap;
+			const canvas = new OffscreenCanvas(width, height);
+			const context = canvas.getContext('2d')!;
+			context.drawImage(bitmap, 0, 0);
+			const at = (x: number, y: number) => {
+				const [red, green, blue] = context.getImageData(Math.floor(x * width), Math.floor(y * height), 1, 1).data;
+				const is = [red!, green!, blue!].map((value) => value > 128);
+				return is.every(Boolean) ? 'w' : (['r', 'g', 'b'][is.indexOf(true)] ?? '-');
+			};
+			corners.set(key, [at(0.2, 0.2), at(0.8, 0.2), at(0.2, 0.8), at(0.8, 0.8)].join(''));
+			sizes.set(key, `${width} x ${height}`);
+		}
+		return rows.map(({ typed, picture }) => ({
+			title: typed['title'],
+			pixels: typed['pixels'],
+			corners: corners.get(picture?.hash ?? ''),
+			size: sizes.get(picture?.hash ?? ''),
+		}));
+	});
+
+const add = (page: Page) => page.getByRole('button', { name: /^Add pictures: / });
+
+test('files of all kinds and orientations: shapes right to the pixel, what cannot be read is named', () =>
+	inWindow(async (page) => {
+		const jpeg = await paintedPicture(page, 96, 64);
+		const webp = await paintedPicture(page, 96, 64, 'image/webp');
+		const large = await paintedPicture(page, 2400, 1600);
+		const oriented = [1, 2, 3, 4, 5, 6, 7, 8].map((orientation) => ({
+			name: `Turned ${'abcdefgh'[orientation - 1]}.jpg`,
+			bytes: withOrientation(jpeg, orientation, orientation % 2 === 0),
+		}));
+		const text = new TextEncoder();
+		await dropFiles(page, [
+			...oriented,
+			{ name: 'Wrong ending.png', bytes: large },
+			{ name: 'Deep.png', bytes: plainPng(30, 20, { bits: 16 }) },
+			{ name: 'Turned png.png', bytes: plainPng(30, 20, { orientation: 6 }) },
+			{ name: 'Turned webp.webp', bytes: webpWithOrientation(webp, 96, 64, 8) },
+			{ name: 'Four inks.jpg', bytes: plainJpeg(40, 24, { components: 4 }) },
+			{ name: 'Progressive.jpg', bytes: plainJpeg(40, 24, { isProgressive: true }) },
+			{ name: 'Moving.gif', bytes: animatedGif() },
+			{ name: 'Empty.jpg', bytes: new Uint8Array() },
+			{ name: 'Huge.png', bytes: pngHeader(60000, 60000) },
+			{ name: 'Cut short.jpg', bytes: large.slice(0, 40) },
+			{ name: 'Drawing.svg', bytes: text.encode('<?xml version="1.0"?><svg xmlns="http://www.w3.org/2000/svg"/>') },
+			{ name: 'Text.jpg', bytes: text.encode('title,shape') },
+			{ name: 'Turned a again.jpg', bytes: oriented[0]!.bytes },
+		]);
+		await add(page).waitFor();
+		const unread = page.locator('.unread li');
+		expect(await unread.allInnerTexts()).toEqual([
+			'Empty.jpg: it is empty.',
+			'Huge.png: it has 60000 × 60000 pixels, 3600 megapixels; at most 250 can be opened.',
+			'Cut short.jpg: it is damaged: its size cannot be read.',
+			'Drawing.svg: an SVG is a drawing that may hold programs, and is not opened as a picture. Export it as PNG or JPEG.',
+			'Text.jpg: it is no picture.',
+		]);
+		expect(await add(page).innerText()).toBe('Add pictures: 15 new prints');
+		await page.getByText('the same picture as Turned a.jpg; left out').waitFor();
+		await add(page).click();
+		await page.getByText('15 new prints at the end of the list.').waitFor();
+		await page.getByText('Saved', { exact: true }).waitFor();
+		// What the camera saw, whichever way it was held: where EXIF says that its first row and column are.
+		const seen = ['rgbw', 'grwb', 'wbgr', 'bwrg', 'rbgw', 'brwg', 'wgbr', 'gwrb'];
+		const upright = { pixels: '96 x 64', size: '96 x 64' };
+		const onItsSide = { pixels: '64 x 96', size: '64 x 96' };
+		const rows = await onDisk(page);
+		expect(rows.slice(0, 8)).toEqual(
+			seen.map((corners, at) => ({ title: `Turned ${'abcdefgh'[at]}`, corners, ...(at < 4 ? upright : onItsSide) })),
+		);
+		expect(rows.slice(8)).toEqual([
+			{ title: 'Wrong ending', pixels: '2400 x 1600', corners: 'rgbw', size: '1024 x 683' },
+			{ title: 'Deep', pixels: '30 x 20', corners: '----', size: '30 x 20' },
+			{ title: 'Turned png', pixels: '20 x 30', corners: '----', size: '20 x 30' },
+			{ title: 'Turned webp', pixels: '64 x 96', corners: 'gwrb', size: '64 x 96' },
+			{ title: 'Four inks', pixels: '40 x 24', corners: expect.any(String) as string, size: '40 x 24' },
+			{ title: 'Progressive', pixels: '40 x 24', corners: expect.any(String) as string, size: '40 x 24' },
+			{ title: 'Moving', pixels: '2 x 1', corners: expect.any(String) as string, size: '2 x 1' },
+		]);
+		// One step back takes all of them away.
+		await page.getByRole('button', { name: /^Undo/ }).first().click();
+		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
+	}));
