@@ -44,7 +44,7 @@ function headerOf(bytes: Uint8Array): Reading<PictureHeader> {
 	if (/^RIFF.{4}WEBP/s.test(start)) return webp(bytes);
 	if (/^GIF8[79]a/.test(start)) return gif(bytes);
 	if (/^.{4}ftyp/s.test(start)) return isoMedia(bytes, start);
-	if (/^(?:BM|II\*\0|MM\0\*|\0\0\x01\0)/.test(start))
+	if (['BM', 'II*\0', 'MM\0*'].some((begins) => start.startsWith(begins)))
 		return found({ kind: 'other', stored: undefined, exif: undefined });
 	if (/^(?:\xef\xbb\xbf)?\s*(?:<\?xml[^>]*>\s*)?(?:<!--.*?-->\s*|<!doctype svg[^>]*>\s*)*<svg[\s>]/is.test(start))
 		return { problem: isSvg };

@@ -154,7 +154,7 @@ function soundPicture(key: unknown, value: unknown): Picture | undefined {
 	if (!Array.isArray(names) || !names.every((name) => typeof name === 'string') || !isRecord(pixels)) return undefined;
 	const { width, height } = pixels;
 	if (!isCount(width) || !isCount(height)) return undefined;
-	return { hash: key, names: names as readonly string[], pixels: { width, height } };
+	return { hash: key, names, pixels: { width, height } };
 }
 
 const isCount = (value: unknown): value is number => Number.isSafeInteger(value) && (value as number) > 0;
