@@ -289,6 +289,7 @@ function keepTyped(solution: Solution, cells: Cells): Solution {
 		if (cells.windowWidth === undefined) solved.windowWidth = minus(mountWidth, side, side);
 		else if (solution.mountSource === 'none of them' && cells.mountWidth === undefined)
 			solved.mountWidth = plus(side, windowWidth, side);
+		else if (cells.side === undefined) solved.side = length((mountWidth - windowWidth) / 2); // whole: sizes are whole nanometres
 	}
 	if (mountHeight !== undefined && top !== undefined && bottom !== undefined && windowHeight !== undefined) {
 		if (cells.windowHeight === undefined) solved.windowHeight = minus(mountHeight, top, bottom);
@@ -297,5 +298,8 @@ function keepTyped(solution: Solution, cells: Cells): Solution {
 		else if (cells.top === undefined) solved.top = minus(mountHeight, windowHeight, bottom);
 		else if (cells.bottom === undefined) solved.bottom = minus(mountHeight, windowHeight, top);
 	}
+	const { windowHeight: was, overlapBottom } = solution.solved;
+	if (was !== undefined && overlapBottom !== undefined && solved.windowHeight !== undefined)
+		solved.overlapBottom = plus(overlapBottom, minus(was, solved.windowHeight));
 	return { ...solution, solved, typed };
 }

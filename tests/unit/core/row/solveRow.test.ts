@@ -45,6 +45,12 @@ function sameSizes(is: Solution, should: Solution, within = sameWithin) {
 	}
 }
 
+const hasSameSizes = (is: Solution, should: Solution) =>
+	sizeKeys.every((key) => {
+		const [a, b] = [is.solved[key], should.solved[key]];
+		return a === undefined || b === undefined ? a === b : isSame(a, b);
+	});
+
 test('mount = borders + window on both axes, to the last unit', () =>
 	forRows((cells, _, { solved, width, height }) => {
 		const slack = (keys: SizeKey[]) => (keys.every((key) => cells[key] !== undefined) ? sameWithin : 0);
@@ -92,11 +98,20 @@ test('typing the side that a row shows leaves every size', () =>
 // window 160 shows, and window 160 typed where side 20 shows. The side is then taken for the one that was shown.
 const hasBorder = ({ side, top, bottom }: Cells) => side !== undefined || top !== undefined || bottom !== undefined;
 
-test.each(['windowWidth', 'windowHeight'] as const)('typing the %s that a row shows leaves every size', (key) =>
+test.each([
+	['windowWidth', 'windowHeight'],
+	['windowHeight', 'windowWidth'],
+] as const)('typing the %s that a row shows leaves every size', (key, other) =>
 	forRows((cells, settings, solution) => {
 		const shown = solution.solved[key];
 		if (shown === undefined || cells[key] !== undefined || hasBorder(cells)) return;
-		sameSizes(solveRow({ ...cells, [key]: typedAs(shown) }, settings), solution);
+		const is = solveRow({ ...cells, [key]: typedAs(shown) }, settings);
+		if (hasSameSizes(is, solution)) return;
+		// So can a window's width and height: this one typed and the other shown, or the other way round.
+		const typed = cells[other];
+		const twin = solveRow({ ...cells, [key]: typedAs(shown), [other]: undefined }, settings);
+		const isTwin = typed !== undefined && twin.solved[other] !== undefined && isSame(twin.solved[other], typed);
+		sameSizes(is, isTwin ? twin : solution);
 	}),
 );
 
@@ -128,6 +143,23 @@ test('a typed border that is nearly what is shown leaves the sum exact', () => {
 	const row = rowOf('mount 200 x 316, window height 53, picture width 50, side 20, bottom 149.999963');
 	const { solved } = solveRow(readCells(row, settings).cells, settings);
 	expect(solved.mountHeight).toBe(solved.top! + solved.windowHeight! + solved.bottom!);
+});
+
+test('a typed window that is nearly what is shown leaves the sums exact', () => {
+	const { settings } = readSettings({
+		...wideShow,
+		mountSize: '200.000017 x 207',
+		border: '52.3875 mm',
+		overlap: '1 mm',
+	});
+	const solvedOf = (line: string) => solveRow(readCells(rowOf(line), settings).cells, settings).solved;
+	const wide = solvedOf('window 56 x 130, picture width 57, overlap 0');
+	expect(wide.windowWidth).toBe(length(560_000_000));
+	expect(wide.mountWidth).toBe(2 * wide.side! + wide.windowWidth!);
+	const tall = solvedOf('mount 250 x 303, window 50.000019 x 200, picture width 52.3875, side 99');
+	expect(tall.pictureHeight! - tall.windowHeight!).toBe(tall.overlapTop! + tall.overlapBottom!);
+	const low = solvedOf('mount 303 x 250, window 453 x 50.000019, picture height 52.3875, bottom 57, side 144');
+	expect(low.pictureHeight! - low.windowHeight!).toBe(low.overlapTop! + low.overlapBottom!);
 });
 
 test('left and right are one border, and what is covered adds up', () =>
