@@ -12,7 +12,7 @@ const longestOpening = 10_000;
 
 trustOwnScripts();
 let tellWaiting: (sentence: string) => void = () => undefined;
-const opening = openShelf({ onWaiting: (sentence) => tellWaiting(sentence) });
+const opening = openShelf({ isJudgedLater: true, onWaiting: (sentence) => tellWaiting(sentence) });
 const late = setTimeout(() => tellInPage(storageSilent), longestOpening);
 opening
 	.finally(() => {

@@ -36,6 +36,7 @@ export async function giveRows(
 	way: Way = 'save',
 	listFor: ListFor = 'any program',
 ): Promise<string | undefined> {
+	if (!session.isJudged) await session.whenJudged;
 	const { show, results, bench, settings } = session;
 	const mark = session.copies.mark();
 	const isForSpreadsheet = listFor === 'spreadsheet';

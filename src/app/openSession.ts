@@ -4,6 +4,7 @@ import { notOpened, otherTabsInTheWay } from '../core/device/storageProblem.ts';
 import { makeId } from '../files/makeId.ts';
 import { openShowStore } from '../storage/showStore.ts';
 import type { OrderSearch } from './benchOrder.svelte.ts';
+import { judgingPart } from './judging.ts';
 import { Session } from './session.svelte.ts';
 
 /** What a session is opened with; all of it has a default, and tests give their own. */
@@ -17,6 +18,8 @@ export interface SessionOptions {
 	readonly onWaiting?: (sentence: string) => void;
 	/** Looks for the order of the cuts with the fewest changes. */
 	readonly search?: OrderSearch;
+	/** Whether the session may be open before its rows are judged, so that the first screen comes first. Default: no. */
+	readonly isJudgedLater?: boolean;
 }
 
 /**
@@ -24,7 +27,7 @@ export interface SessionOptions {
  * @returns rejects with a sentence where what is kept cannot be opened; it is not touched then
  */
 export async function openSession(options: SessionOptions = {}): Promise<Session> {
-	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting, showId, search } = options;
+	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting, showId, search, isJudgedLater } = options;
 	const opened: { session?: Session; isSuperseded?: boolean } = {};
 	const store = openShowStore(databaseName, {
 		onBlocked: () => onWaiting?.(otherTabsInTheWay),
@@ -34,6 +37,7 @@ export async function openSession(options: SessionOptions = {}): Promise<Session
 		},
 	});
 	try {
+		if (!isJudgedLater) await judgingPart.load();
 		const stored = await store.openShow(() => newShow(newId(), guessedUnit()), showId);
 		// Where it cannot be kept, another show may be opened the next time; this one opens all the same.
 		if (stored.revision > 1 || showId !== undefined)

@@ -1,9 +1,9 @@
-import { withFindingsAcross } from '../core/findings/acrossRows.ts';
-import type { RowResult } from '../core/findings/rowResult.ts';
-import { judgeRow } from '../core/findings/judgeRow.ts';
+import { type RowResult, unjudged } from '../core/findings/rowResult.ts';
+import { workOut } from '../core/row/workOut.ts';
 import type { RowDiff } from '../core/show/edit.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
+import type { Judging } from './judging.ts';
 
 /** How long rows are worked out ahead before the page may do something else: half a frame at 60 a second. */
 const sliceMs = 8;
@@ -14,32 +14,36 @@ const sliceMs = 8;
  */
 export const editsRemembered = 16;
 
+/** What is known of rows under some settings. */
+interface Known {
+	readonly judged: WeakMap<Row, RowResult>;
+	/** Worked out before judging was loaded; none of them is kept once it is judged. */
+	readonly worked: WeakMap<Row, RowResult>;
+}
+
 /**
  * What rows work out, kept for as long as row and settings are the same objects: an edit of one row works out that row
  * alone.
  */
 export class ResultCache {
-	readonly #bySettings = new WeakMap<Settings, WeakMap<Row, RowResult>>();
+	readonly #bySettings = new WeakMap<Settings, Known>();
 	/** The rows that edits have removed or replaced, each with the number of its edit; in the order of the edits. */
 	readonly #left = new Map<Row, number>();
 	#edits = 0;
 
-	/** The result of each row, in order. */
-	resultsOf(rows: readonly Row[], settings: Settings): readonly RowResult[] {
+	/** The result of each row, in order. @param judging undefined until it is loaded: nothing is found so far */
+	resultsOf(rows: readonly Row[], settings: Settings, judging: Judging | undefined): readonly RowResult[] {
 		const known = this.#knownFor(settings);
-		return withFindingsAcross(
-			rows,
-			rows.map((row) => resultOf(row, settings, known)),
-			settings,
-		);
+		const results = rows.map((row) => resultOf(row, settings, known, judging));
+		return judging ? judging.withFindingsAcross(rows, results, settings) : results;
 	}
 
 	/** Works rows out before they are asked for, a slice at a time. Gives how many are done after each slice. */
-	async *ahead(rows: readonly Row[], settings: Settings): AsyncGenerator<number, void> {
+	async *ahead(rows: readonly Row[], settings: Settings, judging: Judging | undefined): AsyncGenerator<number, void> {
 		const known = this.#knownFor(settings);
 		let until = performance.now() + sliceMs;
 		for (const [index, row] of rows.entries()) {
-			resultOf(row, settings, known);
+			resultOf(row, settings, known, judging);
 			if (performance.now() < until) continue;
 			yield index + 1;
 			await new Promise((resolve) => setTimeout(resolve));
@@ -59,19 +63,27 @@ export class ResultCache {
 		for (const [row, edit] of this.#left) {
 			if (edit > this.#edits - editsRemembered) break;
 			this.#left.delete(row);
-			known.delete(row);
+			known.judged.delete(row);
 		}
 	}
 
-	#knownFor(settings: Settings): WeakMap<Row, RowResult> {
-		const known = this.#bySettings.get(settings) ?? new WeakMap<Row, RowResult>();
+	#knownFor(settings: Settings): Known {
+		const known = this.#bySettings.get(settings) ?? { judged: new WeakMap(), worked: new WeakMap() };
 		this.#bySettings.set(settings, known);
 		return known;
 	}
 }
 
-function resultOf(row: Row, settings: Settings, known: WeakMap<Row, RowResult>): RowResult {
-	const result = known.get(row) ?? judgeRow(row, settings);
-	known.set(row, result);
-	return result;
+function resultOf(row: Row, settings: Settings, { judged, worked }: Known, judging: Judging | undefined): RowResult {
+	const known = judged.get(row);
+	if (known) return known;
+	const result = worked.get(row) ?? unjudged(workOut(row, settings));
+	if (!judging) {
+		worked.set(row, result);
+		return result;
+	}
+	worked.delete(row);
+	const found = judging.judgeWorked(row, settings, result);
+	judged.set(row, found);
+	return found;
 }

@@ -125,6 +125,16 @@ export class Session {
 		return this.#workedOut.bench;
 	}
 
+	/** Whether rows are judged and ordered: the first screen comes before that. */
+	get isJudged(): boolean {
+		return this.#workedOut.isJudged;
+	}
+
+	/** Resolves when rows are judged and ordered. */
+	get whenJudged(): Promise<void> {
+		return this.#workedOut.whenJudged;
+	}
+
 	/** Whether an order with fewer changes is still looked for. */
 	get isOrdering(): boolean {
 		return this.#workedOut.isOrdering;

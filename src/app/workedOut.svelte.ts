@@ -1,6 +1,4 @@
-import type { BenchPlan } from '../core/bench/benchPlan.ts';
-import { orderBench } from '../core/bench/orderBench.ts';
-import { orderJob } from '../core/bench/orderJob.ts';
+import { type BenchPlan, noPlan } from '../core/bench/benchPlan.ts';
 import { readViews } from '../core/grid/views.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import { readSettings } from '../core/settings/readSettings.ts';
@@ -9,7 +7,8 @@ import type { Row } from '../core/show/row.ts';
 import type { SettingProblem } from '../core/settings/settingValue.ts';
 import type { Settings } from '../core/settings/settings.ts';
 import type { Show } from '../core/show/show.ts';
-import { BenchOrder, type OrderSearch } from './benchOrder.svelte.ts';
+import type { BenchOrder, OrderSearch } from './benchOrder.svelte.ts';
+import { type Judging, judgingPart } from './judging.ts';
 import { LateBench } from './lateBench.svelte.ts';
 import { ResultCache } from './resultCache.ts';
 
@@ -27,12 +26,19 @@ export class WorkedOut {
 	readonly views = $derived.by(() => readViewsToldOf(this.#typedViews));
 	/** What of the settings and the views cannot be read. */
 	readonly problems = $derived.by(() => [...this.#read.problems, ...this.views.problems]);
+	/** Undefined as long as the first screen comes first. */
+	#judging = $state.raw<Judging>();
+	#isStopped = false;
+	/** Resolves when rows are judged, and ordered. */
+	readonly whenJudged: Promise<void>;
 	/** What each row works out, in the order of the rows. */
-	readonly results: readonly RowResult[] = $derived.by(() => this.#cache.resultsOf(this.#rows, this.settings));
-	readonly #order: BenchOrder;
-	readonly bench: BenchPlan = $derived.by(() =>
-		orderBench(this.#rows, this.results, this.settings, (job) => this.#order.orderOf(job)),
-	);
+	readonly results: readonly RowResult[] = $derived.by(() => this.resultsOf(this.#rows, this.settings));
+	#order: BenchOrder | undefined;
+	readonly bench: BenchPlan = $derived.by(() => {
+		const order = this.#judging && this.#order;
+		if (!this.#judging || !order) return noPlan;
+		return this.#judging.orderBench(this.#rows, this.results, this.settings, (job) => order.orderOf(job));
+	});
 	/** The cutting order as it was when typing last paused. */
 	readonly lateBench = new LateBench(() => {
 		void this.#lookForOrder();
@@ -42,23 +48,43 @@ export class WorkedOut {
 	/** @param search looks for the order of the cuts with the fewest changes; replaced in tests */
 	constructor(show: () => Show, search: OrderSearch | undefined) {
 		this.#show = show;
-		this.#order = new BenchOrder(search);
+		const { part } = judgingPart;
+		if (part) this.#judge(part, search);
+		this.whenJudged = part ? Promise.resolve() : this.#judgeLater(search);
+		this.lateBench.later();
+	}
+
+	/** Whether rows are judged: until then nothing is found in them, and nothing is ordered. */
+	get isJudged(): boolean {
+		return this.#judging !== undefined;
+	}
+
+	#judge(judging: Judging, search: OrderSearch | undefined): void {
+		this.#order = new judging.BenchOrder(search);
+		this.#judging = judging;
+	}
+
+	/** Judges all rows once that is loaded: beside what the page does, a slice at a time. */
+	async #judgeLater(search: OrderSearch | undefined): Promise<void> {
+		const judging = await judgingPart.loaded;
+		for await (const _done of this.#cache.ahead(this.#rows, this.settings, judging)) if (this.#isStopped) return;
+		this.#judge(judging, search);
 		this.lateBench.later();
 	}
 
 	/** Whether an order with fewer changes is still looked for. */
 	get isOrdering(): boolean {
-		return this.#order.isSearching;
+		return this.#judging !== undefined && this.#order?.isSearching === true;
 	}
 
 	/** What the rows of another show work out; those that stand in this one too are not worked out again. */
 	resultsOf(rows: readonly Row[], settings: Settings): readonly RowResult[] {
-		return this.#cache.resultsOf(rows, settings);
+		return this.#cache.resultsOf(rows, settings, this.#judging);
 	}
 
 	/** Works rows out ahead, a slice at a time. Gives how many are done after each slice. */
 	ahead(rows: readonly Row[]): AsyncGenerator<number, void> {
-		return this.#cache.ahead(rows, this.settings);
+		return this.#cache.ahead(rows, this.settings, this.#judging);
 	}
 
 	/** An edit has changed these rows. */
@@ -68,14 +94,16 @@ export class WorkedOut {
 
 	/** Ends what is worked out beside the screen. */
 	stop(): void {
+		this.#isStopped = true;
 		this.lateBench.stop();
-		this.#order.stop();
+		this.#order?.stop();
 	}
 
 	/** Has the order with the fewest changes looked for; the plan at hand stays until it is there. */
 	async #lookForOrder(): Promise<void> {
 		const before = this.bench;
-		await this.#order.look(orderJob(before.steps));
+		if (!this.#judging) return;
+		await this.#order?.look(this.#judging.orderJob(before.steps));
 		if (this.bench !== before) this.lateBench.later();
 	}
 }

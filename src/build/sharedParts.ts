@@ -17,7 +17,7 @@ import type { Rolldown } from 'vite';
  */
 export function sharedParts(root: string): Rolldown.CodeSplittingGroup[] {
 	const first = join(root, 'src/main.ts');
-	const late = ['besidePart', 'othersPart'].map((name) => join(root, `src/pages/${name}.ts`));
+	const late = ['app/judgingPart', 'pages/besidePart', 'pages/othersPart'].map((name) => join(root, `src/${name}.ts`));
 	const folder = join(root, 'src/workers');
 	const workers = readdirSync(folder).filter((name) => name.endsWith('.worker.ts'));
 	const parts = [first, ...late, ...workers.map((name) => join(folder, name))];

@@ -1,16 +1,18 @@
-import { LatePart } from './latePart.svelte.ts';
+import { judgingPart } from '../app/judging.ts';
+import { LatePart, together } from '../app/latePart.svelte.ts';
 
 /** What stands beside the grid, and in its place where a show is empty: asked for once the grid is painted. */
-export const besidePart = new LatePart(() => import('./besidePart.ts'));
+export const besidePart = new LatePart(() => together(judgingPart, () => import('./besidePart.ts')));
 
 /** All other places, and the ways in and out: asked for once the page has nothing else to do, or earlier where wanted. */
-export const othersPart = new LatePart(() => import('./othersPart.ts'));
+export const othersPart = new LatePart(() => together(judgingPart, () => import('./othersPart.ts')));
 
 /** How long the page may be busy before the other parts are loaded nonetheless, in milliseconds. */
 const longestBusy = 2000;
 
 /** Has all parts in memory before they are wanted. Call it once the first screen is painted. */
 export async function loadParts(): Promise<void> {
+	await judgingPart.load();
 	await besidePart.load();
 	await new Promise<void>((resolve) => {
 		// Not every browser says when it is idle.

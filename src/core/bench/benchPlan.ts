@@ -47,3 +47,13 @@ export interface BenchPlan {
 	/** For each row of the show, in order: the steps of its cuts, from 1, ascending. Empty where it has none. */
 	readonly stepsOfRows: readonly (readonly number[])[];
 }
+
+/** The plan of a show in which nothing is cut, or not ordered yet. */
+export const noPlan: BenchPlan = {
+	changes: 0,
+	leastChanges: 0,
+	proven: true,
+	changesOfWays: { 'fewest settings': 0, 'mount by mount': 0 },
+	steps: [],
+	stepsOfRows: [],
+};

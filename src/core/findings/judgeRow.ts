@@ -5,10 +5,13 @@ import type { Row } from '../show/row.ts';
 import { isAccepted } from './accepted.ts';
 import { findRow } from './findRow.ts';
 import type { RowResult } from './rowResult.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
 
 /** Works a row out and judges it: what is found in it, what of that was accepted, and whether it must not be cut. */
-export function judgeRow(row: Row, settings: Settings): RowResult {
-	const worked = workOut(row, settings);
+export const judgeRow = (row: Row, settings: Settings): RowResult => judgeWorked(row, settings, workOut(row, settings));
+
+/** Judges a row that is worked out already. */
+export function judgeWorked(row: Row, settings: Settings, worked: WorkedRow): RowResult {
 	const all = isUntyped(row) ? [] : findRow(row, settings, worked);
 	const accepted = all.filter((finding) => isAccepted(finding, row));
 	const findings = accepted.length === 0 ? all : all.filter((finding) => !accepted.includes(finding));

@@ -13,3 +13,13 @@ export interface RowResult extends WorkedRow {
 	/** Whether any finding is a `stop`: such a row is left out of bench and board plans. */
 	readonly isStopped: boolean;
 }
+
+/** The result of a row that is worked out and not judged yet: nothing is found so far. */
+export const unjudged = (worked: WorkedRow): RowResult => ({
+	...worked,
+	findings: none,
+	accepted: none,
+	isStopped: false,
+});
+
+const none: readonly Finding[] = [];

@@ -4,6 +4,9 @@ export class LatePart<Part> {
 	#isMissing = $state(false);
 	#loading: Promise<Part | undefined> | undefined;
 	readonly #load: () => Promise<Part>;
+	#isThere: (part: Part) => void = () => undefined;
+	/** Resolves once it is loaded, whoever has asked for it. */
+	readonly loaded = new Promise<Part>((resolve) => (this.#isThere = resolve));
 
 	/** @param load begins to load it, anew each time */
 	constructor(load: () => Promise<Part>) {
@@ -27,7 +30,9 @@ export class LatePart<Part> {
 
 	async #try(): Promise<Part | undefined> {
 		try {
-			this.#part = await this.#load();
+			const part = await this.#load();
+			this.#part = part;
+			this.#isThere(part);
 			this.#isMissing = false;
 		} catch (cause) {
 			console.warn('A part of the app is not loaded:', cause);
@@ -36,4 +41,14 @@ export class LatePart<Part> {
 		}
 		return this.#part;
 	}
+}
+
+/** Loads a part that is of no use without one that comes before it: both at once, and neither alone. */
+export async function together<Part>(
+	before: Pick<LatePart<unknown>, 'load'>,
+	load: () => Promise<Part>,
+): Promise<Part> {
+	const [part, first] = await Promise.all([load(), before.load()]);
+	if (first === undefined) throw new Error('the part before it is not loaded');
+	return part;
 }

@@ -1,0 +1,6 @@
+// One file of the build: what is found in the rows of a show, and their cutting order.
+export { orderBench } from '../core/bench/orderBench.ts';
+export { orderJob } from '../core/bench/orderJob.ts';
+export { withFindingsAcross } from '../core/findings/acrossRows.ts';
+export { judgeWorked } from '../core/findings/judgeRow.ts';
+export { BenchOrder } from './benchOrder.svelte.ts';
