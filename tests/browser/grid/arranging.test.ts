@@ -195,4 +195,10 @@ test('ten thousand rows are sorted, filtered and scrolled without the hand being
 		await press(page, 'ArrowDown');
 		expect(await isInView(page)).toBe(true);
 		expect(await page.locator('[role=row]').count()).toBeLessThan(60);
+		// However many rows and columns there are, a key looks at no more than what can be seen, the active row among it.
+		const cells = page.getByRole('grid').locator('[data-column]');
+		await page.getByRole('grid').evaluate((grid) => ((grid.scrollTop = 200_000), (grid.scrollLeft = 700)));
+		await page.locator('[data-row="4450"]').first().waitFor();
+		expect(await cells.count()).toBeGreaterThan(50);
+		expect(await cells.count()).toBeLessThanOrEqual(300);
 	}));

@@ -1,0 +1,48 @@
+import { readdir, readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { expect, test } from 'vitest';
+import { builtApp } from './harness/stage.ts';
+
+/** What scripts may weigh, each compressed by itself, in bytes. To be lowered as they get lighter, never raised unseen. */
+const most = { firstScreen: 120_000, all: 355_000, largest: 110_000 };
+
+const weigh = async (file: string) => gzipSync(await readFile(join(builtApp, file)), { level: 9 }).length;
+const sum = async (files: Iterable<string>) => {
+	const weights = await Promise.all([...files].map(weigh));
+	return weights.reduce((all, weight) => all + weight, 0);
+};
+
+/** A script of the build with all that it imports before it runs. */
+async function withImports(file: string): Promise<ReadonlySet<string>> {
+	const scripts = new Set([file]);
+	for (const script of scripts) {
+		const text = await readFile(join(builtApp, script), 'utf8');
+		for (const [, name] of text.matchAll(/(?:from|import)\s*["'`]\.\/([\w.-]+\.js)["'`]/g))
+			scripts.add(`assets/${name}`);
+	}
+	return scripts;
+}
+
+test('what the page loads before its grid is light, all scripts together too, and no worker loads anything of the page', async () => {
+	const page = await readFile(join(builtApp, 'index.html'), 'utf8');
+	const entry = /<script type="module"[^>]* src="\.\/([^"]+)"/.exec(page)![1]!;
+	const first = await withImports(entry);
+	expect(first.size).toBeGreaterThan(1); // it is split, and was read
+	expect(await sum(first)).toBeLessThanOrEqual(most.firstScreen);
+
+	const files = await readdir(builtApp, { recursive: true });
+	const scripts = files.map((file) => file.replaceAll('\\', '/')).filter((file) => file.endsWith('.js'));
+	expect(await sum(scripts)).toBeLessThanOrEqual(most.all);
+	expect(Math.max(...(await Promise.all(scripts.map(weigh))))).toBeLessThanOrEqual(most.largest);
+
+	const workers = scripts.filter((file) => file.includes('.worker-'));
+	expect(workers.length).toBeGreaterThanOrEqual(6);
+	for (const worker of workers) {
+		const loaded = [...(await withImports(worker))];
+		expect(
+			loaded.filter((file) => /\/(index|first|later|\w+Part)-/.test(file)),
+			worker,
+		).toEqual([]);
+	}
+});
