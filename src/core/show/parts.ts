@@ -90,6 +90,7 @@ export const parts = {
 		...{ nothing: undefined, isInEvery: false, isToBackUp: false, apart: undefined },
 		write: asItIs,
 		read: (stored): Reading<unknown> => {
+			if (typeof stored === 'number') return { value: undefined }; // one past all numbers would be written as none
 			const problem = nestingProblem(stored);
 			return problem === undefined ? { value: stored } : { problem: `views${problem}` };
 		},

@@ -423,6 +423,13 @@ describe('older forms', () => {
 		expect(opened.value.views).toEqual({ inHand: 'Sizing', sort: { column: 'title', way: 'up' } });
 		expect(readShowFile(writeShowFile(opened.value))).toEqual(opened);
 	});
+	test('views that are a number, past all numbers too, are none', () => {
+		for (const number of ['7', '1e999']) {
+			const opened = readShowFile(`{"format":"evenhang-show","version":7,"settings":{},"rows":[],"views":${number}}`);
+			expect(opened, number).toMatchObject({ value: { rows: [] } });
+			expect('value' in opened && opened.value.views).toBeUndefined();
+		}
+	});
 
 	test('a file of version 2, from before boards were planned, opens as it is', () => {
 		const opened = readShowFile(secondForm);
