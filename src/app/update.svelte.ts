@@ -34,8 +34,17 @@ export class Update {
 
 	/** A newer version now answers for this page, on the word of this window or of another. */
 	wasReplaced(): void {
-		if (this.#isApplied) this.#reload();
-		else this.#state = 'replaced';
+		this.#state = 'replaced';
+		if (this.#isApplied) this.#showAnew();
+	}
+
+	/** What was typed while the version took over is kept first; where it cannot be, the person is asked again. */
+	#showAnew(): void {
+		this.#isApplied = false;
+		this.#beforeReload().then(
+			() => this.#reload(),
+			() => undefined,
+		);
 	}
 
 	/**

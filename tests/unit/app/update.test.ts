@@ -23,7 +23,22 @@ test('taken: what was typed is kept, the waiting version starts, and then the pa
 	await update.apply();
 	expect(done).toEqual(['saved', 'start']);
 	update.wasReplaced();
-	expect(done).toEqual(['saved', 'start', 'reload']);
+	await expect.poll(() => done).toEqual(['saved', 'start', 'saved', 'reload']);
+});
+
+test('what is typed as the version takes over, and cannot be kept, is not reloaded over', async () => {
+	let problem: Error | undefined;
+	const { update, done } = watched(() => (problem ? Promise.reject(problem) : Promise.resolve()));
+	update.isWaiting();
+	await update.apply();
+	problem = new Error('the disk is full');
+	update.wasReplaced();
+	await Promise.resolve();
+	await expect.poll(() => update.state).toBe('replaced');
+	expect(done).toEqual(['saved', 'start']);
+	problem = undefined;
+	await update.apply();
+	expect(done).toEqual(['saved', 'start', 'saved', 'reload']);
 });
 
 test('taken from another window: nothing happens here until it is asked for', async () => {
