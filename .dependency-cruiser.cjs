@@ -4,7 +4,7 @@
  */
 const floors = {
 	core: [],
-	files: ['^src/core/', '^node_modules/papaparse/', '^node_modules/@types/papaparse/'],
+	files: ['^src/core/', '^node_modules/fflate/', '^node_modules/papaparse/', '^node_modules/@types/papaparse/'],
 	storage: ['^src/core/', '^node_modules/idb/'],
 	solver: ['^src/core/', '^node_modules/highs/'],
 	workers: ['^src/(core|files|solver)/', '^highs/runtime\\?url$'], // the address of the WebAssembly

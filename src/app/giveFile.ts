@@ -11,6 +11,8 @@ import { makeId } from '../files/makeId.ts';
 import { writeShowFile } from '../files/showFile.ts';
 import type { CopyMark } from './copyCount.svelte.ts';
 import { download } from './download.ts';
+import { packedFile, picturesOfRows } from './packedFile.ts';
+import type { Pictures } from './pictures.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import { copyAll } from './copyOfAll.ts';
 import type { Shelf } from './shelf.svelte.ts';
@@ -66,23 +68,49 @@ export async function givePrintList(session: Session, toPrint: ToPrint): Promise
 	return handOut([new File([text], fileName(`${show.name} print list`, 'csv'), { type: 'text/csv' })], 'save');
 }
 
-/** Hands out the whole show as one file. @returns its name; undefined where the person has put it off */
-export async function giveShow(session: Session, way: Way = 'save'): Promise<string | undefined> {
+/**
+ * Hands out the whole show as one file.
+ * @param hasPictures whether its pictures go with it, packed
+ * @returns its name; undefined where the person has put it off
+ */
+export async function giveShow(session: Session, way: Way = 'save', hasPictures = false): Promise<string | undefined> {
 	const { show } = session;
 	const mark = session.copies.mark();
-	const given = await handOut(forms(writeShowFile(show), fileName(show.name, 'evenhang.json')), way);
+	const text = writeShowFile(show);
+	const files = hasPictures
+		? [await packed(text, session.pictures, show.rows, fileName(show.name, 'evenhang.zip'))]
+		: forms(text, fileName(show.name, 'evenhang.json'));
+	const given = await handOut(files, way);
 	await noteGiven(session, mark, show.rows, given, 'show');
 	return given;
 }
 
-/** Hands out all shows of this device in one file. @returns its name; undefined where the person has put it off */
+/**
+ * Hands out all shows of this device in one file, packed with their pictures where they have any.
+ * @returns its name; undefined where the person has put it off
+ */
 export async function giveBackup(shelf: Shelf, way: Way = 'save', now = new Date()): Promise<string | undefined> {
 	const at = now.getTime();
 	const { shows, note, forget } = await copyAll(shelf);
-	const given = await handOut(forms(writeBackup(shows), fileName(`All shows ${dayOf(now)}`, 'evenhang.json')), way);
+	const { pictures } = shelf.session;
+	const rows = shows.flatMap(({ show }) => show.rows);
+	const text = writeBackup(shows);
+	const name = `All shows ${dayOf(now)}`;
+	const files =
+		(await picturesOfRows(pictures, rows)).length > 0
+			? [await packed(text, pictures, rows, fileName(name, 'evenhang.zip'))]
+			: forms(text, fileName(name, 'evenhang.json'));
+	const given = await handOut(files, way);
 	if (given === undefined) forget();
 	else await note(at);
 	return given;
+}
+
+/** A text packed with the pictures of rows. */
+async function packed(text: string, pictures: Pictures, rows: Iterable<Row>, name: string): Promise<File> {
+	const wanted = await picturesOfRows(pictures, rows);
+	const blob = await packedFile(text, wanted, pictures, new AbortController().signal);
+	return new File([blob], name, { type: 'application/zip' });
 }
 
 /** Hands out the damaged records of this device, as they are. @returns the name of the file */

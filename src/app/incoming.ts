@@ -4,6 +4,8 @@ import { tooLarge } from '../files/kindOfFile.ts';
 import { makeId } from '../files/makeId.ts';
 import { openText } from '../files/openText.ts';
 import { textOfBlob, withoutMark } from '../files/textOfFile.ts';
+import { isPackedFile, unpackedFile } from './packedFile.ts';
+import type { Pictures } from './pictures.svelte.ts';
 import { type HeldList, type Opened, openInWorker } from '../workers/openInWorker.ts';
 
 /** How something that came in is named. */
@@ -35,12 +37,25 @@ export const nameOfFile = ({ name }: File): string => `“${name}”`;
 /** What was pasted, in sentences. */
 export const nameOfPasted = 'What was pasted';
 
-/** Opens a file. @returns a problem, as a sentence without its place, where it cannot be read */
-export async function openFile(file: File, signal?: AbortSignal): Promise<Reading<Incoming>> {
-	const problem = tooLarge(file.size);
-	if (problem !== undefined) return { problem };
+/**
+ * Opens a file.
+ * @param pictures where those of a packed show are kept; without it, no packed file is opened
+ * @returns a problem, as a sentence without its place, where it cannot be read
+ */
+export async function openFile(
+	file: File,
+	signal?: AbortSignal,
+	pictures?: Pick<Pictures, 'keep' | 'announce'>,
+): Promise<Reading<Incoming>> {
 	const source = nameOfFile(file);
-	return named({ fileName: file.name, source, label: `Import ${source}` }, await open(file, file.size, signal));
+	const origin = { fileName: file.name, source, label: `Import ${source}` };
+	if (pictures && (await isPackedFile(file))) {
+		const { signal: unending } = new AbortController();
+		const text = await unpackedFile(file, pictures, signal ?? unending);
+		return 'problem' in text ? text : named(origin, await open(text.value, text.value.length, signal));
+	}
+	const problem = tooLarge(file.size);
+	return problem === undefined ? named(origin, await open(file, file.size, signal)) : { problem };
 }
 
 /** Opens a text that was pasted. @returns a problem where it holds a damaged show */

@@ -12,17 +12,15 @@ export class Pictures {
 	readonly #addresses = new SvelteMap<string, string>();
 	readonly #asked = new Set<string>();
 	readonly #store: PictureStore;
-	readonly #channel: BroadcastChannel;
+	readonly #channelName: string;
+	#channel: BroadcastChannel | undefined;
 	#listing: Promise<void> | undefined;
 	#isClosed = false;
 
 	/** Use `picturesOf`. */
 	constructor(databaseName: string) {
 		this.#store = openPictureStore(databaseName);
-		this.#channel = new BroadcastChannel(`${databaseName} pictures`);
-		this.#channel.onmessage = () => {
-			if (this.#listing) void (this.#listing = this.#list());
-		};
+		this.#channelName = `${databaseName} pictures`;
 	}
 
 	/** The picture of a row; undefined where it has none here, or none yet. */
@@ -68,7 +66,7 @@ export class Pictures {
 	/** Has what was kept seen, here and in other tabs. */
 	async announce(): Promise<void> {
 		await (this.#listing = this.#list());
-		if (!this.#isClosed) this.#channel.postMessage('more');
+		this.#channel?.postMessage('more');
 	}
 
 	/** An image of a picture, to be written to a file. */
@@ -91,11 +89,16 @@ export class Pictures {
 	close(): void {
 		this.#isClosed = true;
 		this.#store.close();
-		this.#channel.close();
+		this.#channel?.close();
+		this.#channel = undefined;
 		for (const address of this.#addresses.values()) URL.revokeObjectURL(address);
 	}
 
 	async #list(): Promise<void> {
+		if (!this.#channel && !this.#isClosed) {
+			this.#channel = new BroadcastChannel(this.#channelName);
+			this.#channel.onmessage = () => void (this.#listing = this.#list());
+		}
 		const pictures = await this.#store.list().catch(() => undefined);
 		if (pictures) this.#known = knownPictures(pictures);
 	}

@@ -10,6 +10,7 @@ import { listenToOtherTabs, type OtherTabs } from './otherTabs.ts';
 import { oneForMany } from './oneForMany.ts';
 import { openSession, type SessionOptions } from './openSession.ts';
 import type { Session } from './session.svelte.ts';
+import { closePicturesOf } from './pictures.svelte.ts';
 import { PutAside } from './putAside.svelte.ts';
 import { rememberShowOfTab } from './tabShow.ts';
 
@@ -230,6 +231,7 @@ export class Shelf {
 		this.#tabs.close();
 		this.#store.close();
 		this.putAside.close();
+		closePicturesOf(this.databaseName);
 	}
 
 	/** A show as it is now, the deleted ones too; the open one as it is here. */

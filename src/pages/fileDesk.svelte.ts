@@ -139,7 +139,7 @@ export class FileDesk {
 		if (files.some(isPictureFile)) return this.#importPictures(files);
 		const [file, ...others] = files;
 		if (!file) return;
-		await this.#import(nameOfFile(file), (signal) => openFile(file, signal), others.length);
+		await this.#import(nameOfFile(file), (signal) => openFile(file, signal, this.#session.pictures), others.length);
 	}
 
 	/** Asks for picture files, and shows what they would change. */

@@ -32,9 +32,9 @@ export class FilesOut {
 	}
 
 	/** The open show, with all that is in it. */
-	async save(way?: Way): Promise<void> {
+	async save(way?: Way, hasPictures?: boolean): Promise<void> {
 		const { session } = this.#shelf;
-		await this.#give('The show', () => giveShow(session, way));
+		await this.#give('The show', () => giveShow(session, way, hasPictures));
 	}
 
 	/** All shows in one file. */

@@ -8,6 +8,7 @@ import type { StickJob, StickPlan } from '../core/sticks/stickPlan.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
 import type { Reading } from '../core/length/reading.ts';
+import type { PackedPicture, PackedRecord } from '../files/packShow.ts';
 import type { ReadPicture } from './readPicture.ts';
 import type { RowsOfFile } from '../files/csv.ts';
 import type { OpenedText } from '../files/openText.ts';
@@ -111,3 +112,16 @@ export interface PicturesJob {
 
 /** What it answers: the picture, or why the file is none. */
 export type PicturesReply = Reply<Reading<ReadPicture>>;
+
+/** What the worker that packs is asked: a show, then its pictures, then the end; or to unpack one. */
+export type ArchiveJob =
+	| { readonly begin: { readonly text: string; readonly list: readonly PackedRecord[] } }
+	| { readonly picture: PackedPicture }
+	| { readonly end: true }
+	| { readonly unpack: Blob };
+
+/** What it answers while it packs: parts of the file. */
+export type PackReply = Reply<true, { readonly part: Uint8Array<ArrayBuffer> }>;
+
+/** What it answers where it unpacks: the pictures, then the text of the show's file, or why it is refused. */
+export type UnpackReply = Reply<Reading<string>, { readonly picture: PackedPicture }>;

@@ -1,5 +1,6 @@
 import type { Pixels } from '../core/length/parsePixels.ts';
 import type { Reading } from '../core/length/reading.ts';
+import { hashOf } from '../files/hashOf.ts';
 import { notGiven } from '../files/kindOfFile.ts';
 import { pictureHeader, type PictureHeader, pixelsProblem } from '../files/pictureHeader.ts';
 import { uprightMatrix, uprightSize, withoutOrientation } from './upright.ts';
@@ -41,7 +42,7 @@ export async function readPicture(file: Blob): Promise<Reading<ReadPicture>> {
 	}
 	const header = pictureHeader(bytes);
 	if ('problem' in header) return header;
-	const hash = hexadecimal(await crypto.subtle.digest('SHA-256', bytes));
+	const hash = await hashOf(bytes);
 	withoutOrientation(bytes, header.value);
 	let decoded: { bitmap: ImageBitmap; stored: Pixels };
 	try {
@@ -99,6 +100,3 @@ async function drawn(bitmap: ImageBitmap, orientation: number, most: number): Pr
 	if (blob.type !== 'image/webp') blob = await canvas.convertToBlob({ type: 'image/jpeg', quality });
 	return { type: blob.type, bytes: await blob.arrayBuffer() };
 }
-
-const hexadecimal = (bytes: ArrayBuffer): string =>
-	[...new Uint8Array(bytes)].map((byte) => byte.toString(16).padStart(2, '0')).join('');

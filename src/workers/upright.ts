@@ -1,3 +1,4 @@
+import { checksum } from '../files/checksum.ts';
 import { type ExifOrientation, isTurned } from '../files/exifOrientation.ts';
 import type { PictureHeader } from '../files/pictureHeader.ts';
 
@@ -54,14 +55,4 @@ function renewChecksum(bytes: Uint8Array, data: DataView, { at }: ExifOrientatio
 		}
 		chunk = end + 4;
 	}
-}
-
-/** CRC-32 as PNG has it. Source: PNG (ISO/IEC 15948), annex D */
-export function checksum(bytes: Uint8Array): number {
-	let sum = 0xffffffff;
-	for (const byte of bytes) {
-		sum ^= byte;
-		for (let bit = 0; bit < 8; bit++) sum = sum & 1 ? (sum >>> 1) ^ 0xedb88320 : sum >>> 1;
-	}
-	return (sum ^ 0xffffffff) >>> 0;
 }

@@ -1,5 +1,7 @@
+import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { onStage } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import {
 	animatedGif,
@@ -121,4 +123,94 @@ test('files of all kinds and orientations: shapes right to the pixel, what canno
 		// One step back takes all of them away.
 		await page.getByRole('button', { name: /^Undo/ }).first().click();
 		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
+	}));
+
+/** The addresses of pictures on the screen, once each of them is loaded. */
+const drawn = (page: Page) =>
+	page.evaluate(async () => {
+		const hrefs = [...document.querySelectorAll('svg image')].map((image) => image.getAttribute('href') ?? '');
+		await Promise.all(hrefs.map((href) => Object.assign(new Image(), { src: href }).decode()));
+		return hrefs.filter((href) => href.startsWith('blob:')).length;
+	});
+
+/** What is kept of pictures, as texts, by their hashes. */
+const previews = (page: Page) =>
+	page.evaluate(async () => {
+		const opening = indexedDB.open('evenhang pictures');
+		await new Promise((resolve) => (opening.onsuccess = resolve));
+		const tx = opening.result.transaction(['preview', 'small']);
+		const all = [tx.objectStore('preview').getAll(), tx.objectStore('small').getAll()];
+		await new Promise((resolve) => (tx.oncomplete = resolve));
+		opening.result.close();
+		return all.flatMap(({ result }) =>
+			(result as { bytes: ArrayBuffer }[]).map(({ bytes }) => [...new Uint8Array(bytes)].join()),
+		);
+	});
+
+test('pictures are matched, seen on every screen and on paper, packed, and restored without a connection', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openShow();
+		await stage.isKept(page);
+		await page.getByRole('button', { name: 'Start typing' }).waitFor();
+		const wide = await paintedPicture(page, 900, 600);
+		const tall = await paintedPicture(page, 600, 900);
+		await dropFiles(page, [{ name: '1 Tide.jpg', bytes: wide }]);
+		await add(page).click();
+		await page.getByText('1 new print at the end of the list.').waitFor();
+		// A print that is there is found by its title; the shape of the file is its own.
+		await dropFiles(page, [
+			{ name: 'Tide.jpg', bytes: tall },
+			{ name: '2 Harbour.jpg', bytes: await paintedPicture(page, 960, 640) },
+		]);
+		await page.getByText('by its title, in place of 1 Tide.jpg').waitFor();
+		await add(page).click();
+		await page.getByText('1 print has a picture now.').waitFor();
+		await expect.poll(() => drawn(page)).toBe(1); // the panel
+		await page.getByRole('button', { name: 'Hide measures' }).click();
+		await page.getByRole('button', { name: 'Show measures' }).waitFor();
+		const go = (place: string) => page.evaluate((hash) => void (location.hash = hash), place);
+		await go('across');
+		await expect.poll(() => drawn(page)).toBe(2);
+		await page.getByRole('link', { name: 'Print on paper' }).click();
+		await page.getByRole('heading', { name: 'On paper' }).waitFor();
+		await expect.poll(() => drawn(page)).toBe(2);
+		const pdf = await page.pdf();
+		const images = pdf.toString('latin1').match(/\/Subtype\s*\/Image/g) ?? [];
+		expect(images.length).toBeGreaterThanOrEqual(2);
+
+		await go('cut');
+		await page.getByRole('button', { name: 'Next', exact: true }).click();
+		await page.locator('[aria-pressed] img').first().waitFor();
+		await go('prints');
+		await page.getByRole('button', { name: 'Files' }).click();
+		const [file] = await Promise.all([
+			page.waitForEvent('download'),
+			page.getByRole('button', { name: 'With pictures' }).click(),
+		]);
+		expect(file.suggestedFilename()).toMatch(/\.evenhang\.zip$/);
+		const packed = await readFile(await file.path());
+		const before = await previews(page);
+		expect(before).toHaveLength(6); // the one that the tall one replaced is there for undo
+
+		// Another device, without a connection: nothing is kept on it.
+		await stage.stopHost();
+		await page.goto('about:blank');
+		const debug = await stage.context.newCDPSession(page);
+		await debug.send('Storage.clearDataForOrigin', {
+			origin: new URL(stage.address).origin,
+			storageTypes: 'indexeddb',
+		});
+		await page.goto(stage.address);
+		await page.getByRole('button', { name: 'Start typing' }).waitFor();
+		// A file that was harmed is refused, and nothing is there of it.
+		const harmed = packed.subarray(0, packed.length - 5000);
+		await dropFiles(page, [{ name: 'harmed.evenhang.zip', bytes: harmed }]);
+		await page.getByText('it is cut short: the end of it is missing').waitFor();
+		expect(await page.getByRole('button', { name: 'Start typing' }).isVisible()).toBe(true);
+		await dropFiles(page, [{ name: 'show.evenhang.zip', bytes: packed }]);
+		await page.getByRole('gridcell').first().waitFor();
+		await expect.poll(() => drawn(page)).toBe(1);
+		const restored = await previews(page);
+		expect(restored).toHaveLength(4);
+		for (const each of restored) expect(before).toContain(each);
 	}));

@@ -1,0 +1,21 @@
+import type { Row } from '../core/show/row.ts';
+import type { Shelf } from './shelf.svelte.ts';
+
+/**
+ * Lets go of pictures that no row of any show has had for a day. Where a show cannot be read none is let go: they may be
+ * its.
+ */
+export async function sweepPictures(shelf: Shelf, now = Date.now()): Promise<void> {
+	const { pictures } = shelf.session;
+	await pictures.whenListed();
+	if (pictures.known.byHash.size === 0) return;
+	const rows: Row[] = [];
+	try {
+		await shelf.refresh();
+		for (const { id } of shelf.shows) rows.push(...(await shelf.read(id)).rows);
+		rows.push(...shelf.session.show.rows);
+		await pictures.sweep(rows, now);
+	} catch {
+		// the next time
+	}
+}

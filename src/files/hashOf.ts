@@ -1,0 +1,5 @@
+/** SHA-256 of bytes, in hexadecimal. */
+export async function hashOf(bytes: BufferSource): Promise<string> {
+	const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+	return [...hash].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}

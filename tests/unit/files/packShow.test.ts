@@ -1,0 +1,182 @@
+import { createHash } from 'node:crypto';
+import { strToU8, unzipSync, zipSync } from 'fflate';
+import { expect, test } from 'vitest';
+import { imageEntry, type PackedPicture, packer } from '../../../src/files/packShow.ts';
+import { unpackShow } from '../../../src/files/unpackShow.ts';
+import { plainPng } from '../../browser/pictures/pictureFiles.ts';
+
+const hashOf = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
+const image = (width: number, height: number) => ({ type: 'image/png', bytes: plainPng(width, height).slice().buffer });
+const picture = (sign: string): PackedPicture => ({
+	hash: sign.repeat(64),
+	names: [`${sign}.jpg`],
+	pixels: { width: 6000, height: 4000 },
+	preview: image(30, 20),
+	small: image(16, 8),
+});
+const show = JSON.stringify({ format: 'evenhang-show', rows: [] });
+
+function listOf(pictures: readonly PackedPicture[]): string {
+	return JSON.stringify(
+		pictures.map(({ preview, small, ...each }) => {
+			const said = ({ type, bytes }: typeof preview) => ({ type, hash: hashOf(new Uint8Array(bytes)) });
+			return { ...each, preview: said(preview), small: said(small) };
+		}),
+	);
+}
+
+function packed(pictures: readonly PackedPicture[]): Uint8Array<ArrayBuffer> {
+	const parts: Uint8Array[] = [];
+	const to = packer((part) => parts.push(part));
+	to.text('show.json', show);
+	to.text('pictures/pictures.json', listOf(pictures));
+	for (const { hash, preview, small } of pictures) {
+		to.bytes(imageEntry(hash, 'preview', preview.type), preview.bytes);
+		to.bytes(imageEntry(hash, 'small', small.type), small.bytes);
+	}
+	to.end();
+	return Uint8Array.from(parts.flatMap((part) => [...part]));
+}
+
+async function unpacked(file: Uint8Array<ArrayBuffer>, step = 1000) {
+	const pictures: PackedPicture[] = [];
+	async function* source() {
+		for (let at = 0; at < file.length; at += step) yield await Promise.resolve(file.slice(at, at + step));
+	}
+	const read = await unpackShow(
+		source(),
+		(each) => void pictures.push(each),
+		(bytes) => Promise.resolve(hashOf(bytes)),
+	);
+	return { read, pictures };
+}
+const problemOf = async (file: Uint8Array) => {
+	const { read } = await unpacked(file.slice());
+	return 'problem' in read ? read.problem : 'none';
+};
+/** A packed file of another program. */
+const zipped = (entries: Record<string, Uint8Array | string>, level: 0 | 9 = 9) =>
+	zipSync(
+		Object.fromEntries(
+			Object.entries(entries).map(([name, bytes]) => [name, typeof bytes === 'string' ? strToU8(bytes) : bytes]),
+		),
+		{ level },
+	);
+
+test('what is packed comes back byte for byte, however it comes in', async () => {
+	const pictures = [picture('a'), picture('b')];
+	const file = packed(pictures);
+	for (const step of [7, 1000, file.length]) {
+		const there = await unpacked(file, step);
+		expect(there.read).toEqual({ value: show });
+		expect(there.pictures).toEqual(pictures);
+	}
+});
+
+test('other programs open it', () => {
+	const entries = unzipSync(packed([picture('a')]));
+	expect(Object.keys(entries)).toEqual([
+		'show.json',
+		'pictures/pictures.json',
+		`pictures/${'a'.repeat(64)}.png`,
+		`pictures/${'a'.repeat(64)}.small.png`,
+	]);
+	expect(new TextDecoder().decode(entries['show.json'])).toBe(show);
+	expect(entries[`pictures/${'a'.repeat(64)}.png`]).toEqual(new Uint8Array(picture('a').preview.bytes));
+});
+
+test('wherever it is cut short, it is refused', async () => {
+	const file = packed([picture('a'), picture('b')]);
+	for (let length = 0; length < file.length; length += 13)
+		expect(await problemOf(file.subarray(0, length))).not.toBe('none');
+	expect(await problemOf(file.subarray(0, file.length - 1))).toBe('it is cut short: the end of it is missing');
+});
+
+test('a byte that was changed in an image is seen', async () => {
+	const file = packed([picture('a')]);
+	const at = unzippedAt(file, new Uint8Array(picture('a').preview.bytes));
+	file[at + 40]! ^= 1;
+	expect(await problemOf(file)).toContain('it is damaged: “pictures/aaa');
+});
+
+function unzippedAt(file: Uint8Array, part: Uint8Array): number {
+	for (let at = 0; at < file.length; at++) if (part.every((byte, place) => file[at + place] === byte)) return at;
+	throw new Error('not there');
+}
+
+const list = listOf([]);
+test.each([
+	[
+		'a path that climbs',
+		zipped({ 'show.json': show, '../show.json': show }),
+		'it holds “../show.json”, which is no part of a show with pictures',
+	],
+	[
+		'a path from the root',
+		zipped({ 'show.json': show, '/etc/passwd': 'x' }),
+		'it holds “/etc/passwd”, which is no part of a show with pictures',
+	],
+	[
+		'a picture with another name',
+		zipped({ 'show.json': show, 'pictures/pictures.json': list, 'pictures/a.webp': 'x' }),
+		'it holds “pictures/a.webp”, which is no part of a show with pictures',
+	],
+	[
+		'a program',
+		zipped({ 'show.json': show, 'pictures/pictures.json': list, 'run.exe': 'x' }),
+		'it holds “run.exe”, which is no part of a show with pictures',
+	],
+	[
+		'a picture that is not listed',
+		zipped({ 'show.json': show, 'pictures/pictures.json': list, [`pictures/${'c'.repeat(64)}.webp`]: 'x' }),
+		'which its list of pictures does not name',
+	],
+	[
+		'a picture before the list',
+		zipped({ 'show.json': show, [`pictures/${'c'.repeat(64)}.webp`]: 'x', 'pictures/pictures.json': list }),
+		'which its list of pictures does not name',
+	],
+	[
+		'nothing of a show first',
+		zipped({ 'pictures/pictures.json': list, 'show.json': show }),
+		'it does not begin with “show.json”',
+	],
+	['no list', zipped({ 'show.json': show }), 'it is cut short: the end of it is missing'],
+	[
+		'a list that is none',
+		zipped({ 'show.json': show, 'pictures/pictures.json': '[{"hash":"../x"}]' }),
+		'it is damaged: “pictures/pictures.json” in it cannot be read',
+	],
+	[
+		'a show that is no text',
+		zipped({ 'show.json': Uint8Array.of(0xff, 0xfe, 0x00), 'pictures/pictures.json': list }),
+		'it is damaged: “show.json” in it cannot be read',
+	],
+	['nothing', new Uint8Array(), 'it is no packed file'],
+	['no packed file', strToU8('title,shape'), 'it is no packed file'],
+])('%s is refused in words', async (_what, file, problem) => {
+	expect(await problemOf(file)).toContain(problem);
+});
+
+test('a bomb is left before it has unpacked', async () => {
+	const bomb = zipped({ 'show.json': show, 'pictures/pictures.json': new Uint8Array(60_000_000) });
+	expect(bomb.length).toBeLessThan(100_000);
+	expect(await problemOf(bomb)).toBe('“pictures/pictures.json” in it unpacks to more than a show of this app holds');
+});
+
+test('ten thousand entries are refused', async () => {
+	const entries: Record<string, string> = { 'show.json': show, 'pictures/pictures.json': list };
+	for (let at = 0; at < 10_000; at++) entries[`pictures/${at.toString(16).padStart(64, '0')}.webp`] = '';
+	expect(await problemOf(zipped(entries, 0))).not.toBe('none');
+	const many = Array.from({ length: 4001 }, (_, at) => ({ ...picture('a'), hash: at.toString(16).padStart(64, '0') }));
+	expect(await problemOf(zipped({ 'show.json': show, 'pictures/pictures.json': listOf(many) }))).toContain(
+		'pictures.json',
+	);
+});
+
+test('an image that is larger than it says to be is refused', async () => {
+	const large = { ...picture('a'), small: image(400, 400) };
+	expect(await problemOf(packed([large]))).toContain('.small.png” in it cannot be read');
+	const none = { ...picture('a'), preview: { type: 'image/png', bytes: strToU8('<svg xmlns="x"/>').slice().buffer } };
+	expect(await problemOf(packed([none]))).toContain('cannot be read');
+});
