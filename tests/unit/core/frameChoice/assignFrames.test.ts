@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type Applicant, assignFrames } from '../../../../src/core/frameChoice/assignFrames.ts';
+import { runs } from '../../../soak.ts';
 
 const option = (difference: number, area = 1) => ({ difference: BigInt(difference), area: BigInt(area) });
 const one = (...options: Applicant['options']): Applicant => ({ copies: 1, options });
@@ -126,7 +127,7 @@ test('as good as the best of all ways, and proven', () =>
 			);
 			expect(rank).toEqual(bestByTrying(applicants, counts));
 		}),
-		{ numRuns: 300 },
+		{ numRuns: runs(300, 10_000) },
 	));
 
 test('sixty prints in twelve frames are proven', () => {

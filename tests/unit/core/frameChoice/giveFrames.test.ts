@@ -7,6 +7,7 @@ import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
 import { withCells } from '../../../../src/core/show/withCells.ts';
+import { runs } from '../../../soak.ts';
 
 const frame = (name: string, width: number, height: number, count?: number) => ({
 	...{ name, width, height, depth: 40, moulding: 20, lip: 6 },
@@ -176,5 +177,5 @@ test('as good as the best of all ways, row by row worked out anew', () =>
 			}, 0);
 			expect([given.filter(({ frame: name }) => name !== undefined).length, difference, area]).toEqual(best);
 		}),
-		{ numRuns: 200 },
+		{ numRuns: runs(200, 5000) },
 	));

@@ -11,6 +11,7 @@ import { packBoards } from '../../../../src/core/sheets/packBoards.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
 import { planAllSticks } from '../../../../src/core/sticks/planSticks.ts';
 import { stickJobsOf } from '../../../../src/core/sticks/stickJobsOf.ts';
+import { runs } from '../../../soak.ts';
 
 /** What is to be got for rows by their cells. Mounts are 500 × 400 mm. */
 function toGet(cells: readonly Typed[], show: TypedSettings = {}, seconds = 2) {
@@ -284,7 +285,7 @@ describe('money', () => {
 					expect(cost).toBe(each === undefined ? undefined : bought * each);
 				}
 			}),
-			{ numRuns: 300 },
+			{ numRuns: runs(200, 20_000) },
 		));
 });
 

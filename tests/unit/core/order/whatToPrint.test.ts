@@ -15,6 +15,7 @@ import { whatToPrint } from '../../../../src/core/order/whatToPrint.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
+import { runs } from '../../../soak.ts';
 
 /** The print list of rows by their cells. */
 function listOf(cells: readonly Typed[], show: TypedSettings = {}) {
@@ -156,6 +157,6 @@ test('margins and picture add up to the paper, and sheets and roll to the pieces
 				expect(line.wanted).toBe(rollLength ?? pieces);
 			}
 		}),
-		{ numRuns: 100 },
+		{ numRuns: runs(100, 20_000) },
 	);
 });
