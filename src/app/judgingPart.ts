@@ -4,3 +4,4 @@ export { orderJob } from '../core/bench/orderJob.ts';
 export { withFindingsAcross } from '../core/findings/acrossRows.ts';
 export { judgeWorked } from '../core/findings/judgeRow.ts';
 export { BenchOrder } from './benchOrder.svelte.ts';
+export { KeptCuts } from './keptCuts.ts';

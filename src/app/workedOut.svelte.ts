@@ -9,6 +9,7 @@ import type { Settings } from '../core/settings/settings.ts';
 import type { Show } from '../core/show/show.ts';
 import type { BenchOrder, OrderSearch } from './benchOrder.svelte.ts';
 import { type Judging, judgingPart } from './judging.ts';
+import type { KeptCuts } from './keptCuts.ts';
 import { LateBench } from './lateBench.svelte.ts';
 import { ResultCache } from './resultCache.ts';
 
@@ -34,10 +35,17 @@ export class WorkedOut {
 	/** What each row works out, in the order of the rows. */
 	readonly results: readonly RowResult[] = $derived.by(() => this.resultsOf(this.#rows, this.settings));
 	#order: BenchOrder | undefined;
+	#cuts: KeptCuts | undefined;
 	readonly bench: BenchPlan = $derived.by(() => {
 		const order = this.#judging && this.#order;
 		if (!this.#judging || !order) return noPlan;
-		return this.#judging.orderBench(this.#rows, this.results, this.settings, (job) => order.orderOf(job));
+		return this.#judging.orderBench(
+			this.#rows,
+			this.results,
+			this.settings,
+			(job) => order.orderOf(job),
+			this.#cuts?.of,
+		);
 	});
 	/** The cutting order as it was when typing last paused. */
 	readonly lateBench = new LateBench(() => {
@@ -61,6 +69,7 @@ export class WorkedOut {
 
 	#judge(judging: Judging, search: OrderSearch | undefined): void {
 		this.#order = new judging.BenchOrder(search);
+		this.#cuts = new judging.KeptCuts();
 		this.#judging = judging;
 	}
 

@@ -14,25 +14,29 @@ import { type SetCut, windowCuts } from './windowCuts.ts';
  * The cutting order of a show on its bench, boards of one thickness together, in the way that its settings ask.
  * Rows with a `stop`, and rows without a window, are left out.
  * @param orderOf orders the set-ups; for one that cannot wait for the fewest changes
+ * @param cutsOf the cuts of a row; for one that has kept those of rows that are as they were
  */
 export function orderBench(
 	rows: readonly Row[],
 	results: readonly RowResult[],
 	settings: Settings,
 	orderOf: (job: OrderJob) => SetUpOrder = fewestSettings,
+	cutsOf: typeof windowCuts = windowCuts,
 ): BenchPlan {
 	const cuts = rows.flatMap((_, index) => {
 		const result = results[index];
-		return result ? windowCuts(result, index + 1, settings) : [];
+		return result ? cutsOf(result, index + 1, settings) : [];
 	});
-	const bySetUp = groupBy(cuts, ({ setUp }) => setUpKey(setUp));
-	const asked = [...bySetUp.values()].map((own) => ({ ...own[0]!.setUp, cuts: inOrder(own) }));
+	const bySetUp = new Map(
+		[...groupBy(cuts, ({ key }) => key)].map(([key, own]) => [key, { ...own[0]!.setUp, cuts: inOrder(own) }]),
+	);
+	const asked = [...bySetUp.values()];
 	const job = orderJob(asked);
 	const { order, leastChanges } = orderOf(job);
 	// The way that is not asked is ordered when somebody compares: with thousands of mounts it takes its time.
 	const ways: Record<BenchWay, () => readonly BenchStep[]> = {
 		'fewest settings': once(() => {
-			const steps = order.map((setUp) => ({ ...setUp, cuts: inOrder(bySetUp.get(setUpKey(setUp))!) }));
+			const steps = order.map((setUp) => ({ ...setUp, cuts: bySetUp.get(setUpKey(setUp))!.cuts }));
 			// An order that is not proven may be beaten by finishing each mount by itself.
 			const mayBeBeaten = order.some(({ isTaped }) => isTaped) && changesAlong(steps) > leastChanges;
 			return mayBeBeaten && changesAlong(ways['mount by mount']()) < changesAlong(steps)

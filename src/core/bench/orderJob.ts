@@ -17,6 +17,7 @@ export function orderJob(steps: readonly BenchStep[]): OrderJob {
 		const { guide, start, end, border, thickness, isTaped } = first!;
 		return { guide, start, end, border, thickness, isTaped };
 	});
+	if (!setUps.some(({ isTaped }) => isTaped)) return { setUps, later: setUps.map(() => []) }; // nothing waits
 	const later = setUps.map(() => new Set<number>());
 	const couples = groupBy(
 		bySetUp.flatMap((own, place) =>

@@ -7,11 +7,13 @@ import type { Settings } from '../settings/settings.ts';
 import { type CutPart, type CutSide, cutSides } from '../show/tick.ts';
 import type { Cut } from './benchPlan.ts';
 import { endsOf } from './cutEnds.ts';
-import type { BoardSetUp } from './setUps.ts';
+import { type BoardSetUp, setUpKey } from './setUps.ts';
 
 /** A cut and what the bench is set to for it. */
 export interface SetCut {
 	readonly setUp: BoardSetUp;
+	/** Tells the set-up apart from others (`setUpKey`). */
+	readonly key: string;
 	readonly cut: Cut;
 }
 
@@ -84,10 +86,10 @@ export function windowCuts(result: RowResult, number: number, settings: Settings
 	const mounts = cutMounts(result, settings);
 	return Array.from({ length: result.copies }, (_, index) => index + 1).flatMap((copy) =>
 		mounts.flatMap((mount) =>
-			cutSides.map((side) => ({
-				setUp: setUpOf(mount, side),
-				cut: { row: number, copy, part: mount.part, side },
-			})),
+			cutSides.map((side) => {
+				const setUp = setUpOf(mount, side);
+				return { setUp, key: setUpKey(setUp), cut: { row: number, copy, part: mount.part, side } };
+			}),
 		),
 	);
 }

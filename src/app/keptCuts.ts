@@ -1,0 +1,20 @@
+import { type SetCut, windowCuts } from '../core/bench/windowCuts.ts';
+import type { RowResult } from '../core/findings/rowResult.ts';
+import type { Settings } from '../core/settings/settings.ts';
+
+/** The cuts of rows, kept for as long as their results, places and settings are the same: in a long show most are. */
+export class KeptCuts {
+	readonly #known = new WeakMap<
+		RowResult,
+		{ readonly number: number; readonly settings: Settings; readonly cuts: readonly SetCut[] }
+	>();
+
+	/** As `windowCuts`. */
+	readonly of: typeof windowCuts = (result, number, settings) => {
+		const known = this.#known.get(result);
+		if (known?.number === number && known.settings === settings) return known.cuts;
+		const cuts = windowCuts(result, number, settings);
+		this.#known.set(result, { number, settings, cuts });
+		return cuts;
+	};
+}
