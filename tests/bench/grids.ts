@@ -9,6 +9,7 @@ import { build } from 'vite';
 import { columnIndexOf } from '../../src/ui/grid/gridColumns.ts';
 import { builtApp, closeSharedBrowser, Stage } from '../browser/harness/stage.ts';
 import { cell, startTyping } from '../browser/screens/prints.ts';
+import { openSettings } from '../browser/screens/settingsOf.ts';
 import { printCells } from './printCells.ts';
 
 const counts = process.argv.slice(2).map(Number);
@@ -133,10 +134,10 @@ const ours: Side = {
 		}, lines.join('\n'));
 		await page.getByText('Saved', { exact: true }).waitFor({ timeout: 120_000 });
 		// A default that is changed once can be changed again and again by undo and redo, with the grid in view.
-		await page.getByRole('link', { name: /Settings/ }).click();
+		await openSettings(page, 'Mount and window');
 		await page.getByRole('textbox', { name: /^Overlap/ }).fill('4');
 		await page.keyboard.press('Tab');
-		await page.getByRole('link', { name: 'Prints' }).click();
+		await page.getByRole('link', { name: 'Prints', exact: true }).click();
 		await page.getByRole('grid').waitFor();
 		await page.getByText('Saved', { exact: true }).waitFor({ timeout: 120_000 });
 	},
