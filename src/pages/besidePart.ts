@@ -1,5 +1,10 @@
-// One file of the build: what stands beside the grid, and in its place on a phone or where a show is empty.
+// One file of the build: menus and words of the grid, what stands beside it, and in its place on a phone or where a show is empty.
+export { setWallGap } from '../core/commands/setWallGap.ts';
 export { default as AllFindings } from '../ui/findings/AllFindings.svelte';
+export { cellWords } from '../ui/grid/cellWords.ts';
+export { columnMenu } from '../ui/grid/columnMenu.ts';
+export { default as GridMenu } from '../ui/grid/GridMenu.svelte';
 export { default as PrintForm } from '../ui/grid/PrintForm.svelte';
+export { rowMenu } from '../ui/grid/rowMenu.ts';
 export { default as PrintPanel } from '../ui/mount/PrintPanel.svelte';
 export { default as StartScreen } from './StartScreen.svelte';
