@@ -1,5 +1,6 @@
 import { isSingle } from '../../core/grid/selection.ts';
 import { type Dragged, GridDrag } from './gridDrag.svelte.ts';
+import type { GridColumn } from './gridColumns.ts';
 import type { GridState } from './gridState.svelte.ts';
 import type { GridWindow } from './gridWindow.svelte.ts';
 import { isHandle, placeBelow, placeOf, type PointerPlace } from './pointerPlaces.ts';
@@ -12,6 +13,8 @@ export interface PointerContext {
 	readonly focus: () => void;
 	/** Opens the active cell for typing. */
 	readonly edit: () => void;
+	/** The words that a column offers; none where anything may be typed. */
+	readonly choicesOf: (column: GridColumn) => readonly string[];
 	/** Opens the menu of the selected rows or columns at a place in the window. */
 	readonly openMenu: (of: 'row' | 'column', x: number, y: number) => void;
 }
@@ -35,6 +38,7 @@ export class GridPointer {
 	#pressTimer: ReturnType<typeof setTimeout> | undefined;
 	/** What a press did already, before it becomes a click. */
 	#pressed: 'nothing' | 'selected' | 'again' | 'long' = 'nothing';
+	#isFinger = false;
 
 	constructor(context: PointerContext) {
 		this.#context = context;
@@ -45,6 +49,7 @@ export class GridPointer {
 		clearTimeout(this.#pressTimer);
 		this.drag.reset();
 		this.#pressed = 'nothing';
+		this.#isFinger = event.pointerType !== 'mouse';
 		if (!event.isPrimary) return; // two fingers pinch, which is the browser's
 		const place = placeOf(event.target);
 		if (place === undefined || event.target instanceof HTMLInputElement || event.button !== 0) return;
@@ -86,6 +91,7 @@ export class GridPointer {
 		if (isAgain && place.kind === 'head') return this.#openMenu(place, event);
 		if (isAgain) return edit();
 		if (this.#pressed === 'nothing') this.#select(place, event.shiftKey);
+		if (place.kind === 'cell' && this.#isFinger && this.#hasList) return edit();
 		focus();
 	}
 
@@ -95,6 +101,12 @@ export class GridPointer {
 		event.preventDefault();
 		clearTimeout(this.#pressTimer);
 		this.#openMenu(isHandle(place) ? (placeBelow(event) ?? place) : place, event);
+	}
+
+	/** Whether the active cell takes words of the show: a finger gets their list at once, to choose by the next tap. */
+	get #hasList(): boolean {
+		const { grid, choicesOf } = this.#context;
+		return !grid.selection.isRange && choicesOf(grid.selection.column).length > 0;
 	}
 
 	/** Holds what is there to be dragged, whatever it is dragged by. @returns whether that was it */

@@ -149,8 +149,8 @@ test('a view shows the columns for its purpose, is kept with the show, and oneâ€
 	play(async (page) => {
 		await page.setViewportSize({ width: 1336, height: 820 }); // all columns of the view are in the page
 		await withFive(page);
-		await page.getByRole('button', { name: /^View/ }).press('Enter');
 		await page.getByRole('radio', { name: 'Labels' }).press('Space');
+		await page.getByRole('button', { name: 'Columns' }).press('Enter');
 		await expect.poll(() => head(page, 'Side border, mm').count()).toBe(0);
 		expect(await page.getByRole('grid').locator('[data-row="-1"]').count()).toBe(10);
 		await page.getByRole('checkbox', { name: 'Wall', exact: true }).press('Space');
@@ -161,11 +161,13 @@ test('a view shows the columns for its purpose, is kept with the show, and oneâ€
 		await page.getByText('Saved', { exact: true }).waitFor();
 		await page.reload();
 		await head(page, 'Wall').waitFor();
-		await page.getByRole('button', { name: 'View: For the printer' }).press('Enter');
+		const active = (name: string) => page.getByRole('radio', { name, exact: true, checked: true });
+		await active('For the printer').waitFor();
+		await page.getByRole('button', { name: 'Columns' }).press('Enter');
 		await page.getByRole('button', { name: 'Remove this view' }).press('Enter');
-		await page.getByRole('button', { name: 'View: Every column' }).waitFor();
+		await active('Every column').waitFor();
 		await page.getByRole('button', { name: 'Undo' }).click();
-		await page.getByRole('button', { name: 'View: For the printer' }).waitFor();
+		await active('For the printer').waitFor();
 	}));
 
 test('ten thousand rows are sorted, filtered and scrolled without the hand being lost', () =>

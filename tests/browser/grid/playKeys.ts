@@ -29,9 +29,25 @@ export async function setUp(page: Page): Promise<void> {
 	await chooseFile(page, 'Import a file', 'keys.evenhang.json', JSON.stringify(show));
 	await page.locator('[role=grid][aria-rowcount="6"]').waitFor();
 	await page.getByText('Saved', { exact: true }).waitFor();
-	await page.reload(); // what has been done so far cannot be undone then
+	await forgetSteps(page); // what has been done so far cannot be undone then
+	await page.reload();
 	await page.locator('[role=grid][aria-rowcount="6"]').waitFor();
 }
+
+/** Takes the steps that can be undone from the device; the page still has them until it is opened anew. */
+const forgetSteps = (page: Page): Promise<void> =>
+	page.evaluate(
+		() =>
+			new Promise((resolve, reject) => {
+				const opening = indexedDB.open('evenhang');
+				opening.onerror = () => reject(opening.error!);
+				opening.onsuccess = () => {
+					const tx = opening.result.transaction('steps', 'readwrite');
+					tx.objectStore('steps').clear();
+					tx.oncomplete = () => resolve(opening.result.close());
+				};
+			}),
+	);
 
 const placeOf = (place: string) => {
 	const [row = '', ...key] = place.split(' ');

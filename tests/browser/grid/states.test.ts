@@ -81,8 +81,8 @@ test('whatever can be clicked around the grid and in its panels is reached by Ta
 		await page.getByRole('button', { name: 'Filter' }).press('Enter');
 		await page.getByRole('combobox', { name: 'Checks' }).selectOption('stop');
 		expect(await missedByTab(page)).toEqual([]);
-		await page.getByRole('button', { name: /^View/ }).press('Enter');
-		await page.getByRole('radio', { name: 'Sizing' }).waitFor();
+		await page.getByRole('button', { name: 'Columns' }).press('Enter');
+		await page.getByRole('checkbox', { name: 'Board', exact: true }).waitFor();
 		expect(await missedByTab(page)).toEqual([]);
 	}));
 

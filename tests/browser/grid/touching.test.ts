@@ -181,7 +181,7 @@ test('what can be touched in the grid and over it is 44 px high and wide', () =>
 				);
 		await cell(page, 0, 'picture width').tap();
 		expect(await small()).toEqual([]);
-		await page.getByRole('button', { name: /^View/ }).tap();
+		await page.getByRole('button', { name: 'Columns' }).tap();
 		await cell(page, 0, 'picture width').tap();
 		await cell(page, 0, 'picture width').tap();
 		await page.getByRole('toolbar', { name: 'Keys for lengths' }).waitFor();

@@ -116,8 +116,8 @@ export const screens: readonly Screen[] = [
 		name: 'views',
 		open: async (page) => {
 			await loadExample(page);
-			await press(page, /^(View:|Every column)/);
-			await page.getByRole('radio', { name: 'Sizing' }).waitFor();
+			await press(page, 'Columns');
+			await page.getByRole('checkbox', { name: 'Board', exact: true }).waitFor();
 		},
 	},
 	{

@@ -27,7 +27,8 @@ test('a tap takes a cell, a second tap opens it, a tap elsewhere keeps what was 
 		expect(await seen(page, 0, 'picture width')).toBe('300 typed');
 		expect(await activeCell(page)).toBe(at(0, 'picture height'));
 		await page.getByRole('button', { name: 'Add print' }).tap();
-		expect(await activeCell(page)).toBe(at(1, 'picture height'));
+		expect(await activeCell(page)).toBe(at(1, 'title'));
+		await page.getByRole('textbox', { name: 'Title, row 2' }).waitFor(); // the keyboard is there with it
 		await page.getByRole('button', { name: 'More…' }).tap();
 		await page.getByRole('menuitem', { name: 'Move up' }).tap();
 		await expect.poll(() => seen(page, 1, 'picture width')).toBe('300 typed');

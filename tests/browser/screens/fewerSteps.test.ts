@@ -1,0 +1,90 @@
+import type { Locator, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { coverAllBut } from '../grid/fingers.ts';
+import { oneStage } from './oneStage.ts';
+import { cell, orderFound, press, seen, seenIn } from './prints.ts';
+
+const play = oneStage({ hasTouch: true });
+
+/** Counts the taps of a finger on the page, whoever makes them. */
+const watchTaps = (page: Page): Promise<void> =>
+	page.evaluate(() => {
+		let taps = 0;
+		addEventListener('pointerup', ({ pointerType }) => (taps += pointerType === 'touch' ? 1 : 0), true);
+		Object.assign(window, { tapsMade: () => taps });
+	});
+const tapsMade = (page: Page) => page.evaluate(() => (window as unknown as { tapsMade: () => number }).tapsMade());
+
+const tap = (what: Locator) => what.tap();
+
+test('the counted taps: a print with four values 1, a view 1, a board 2, a mend 2, ten bench steps 10', () =>
+	play(async (page) => {
+		await page.getByRole('button', { name: 'Load the example' }).tap();
+		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+		const close = page.getByRole('button', { name: 'Close', exact: true });
+		if ((await close.count()) > 0) await close.first().tap();
+		await watchTaps(page);
+		let before = 0;
+		const counted = async () => {
+			const all = await tapsMade(page);
+			const since = all - before;
+			before = all;
+			return since;
+		};
+
+		await tap(page.getByRole('radio', { name: 'Sizing' }));
+		await page.getByRole('columnheader', { name: 'Board' }).waitFor({ state: 'detached' });
+		expect(await counted(), 'change the view').toBe(1);
+
+		await tap(page.getByRole('button', { name: 'Add print' }));
+		await page.getByRole('textbox', { name: 'Title, row 31' }).waitFor();
+		await coverAllBut(page, 420);
+		for (const text of ['Spring tide', '3:2', '456', '304']) {
+			await page.keyboard.insertText(text); // as an on-screen keyboard does, and its key Next
+			await press(page, 'Enter');
+		}
+		await coverAllBut(page, 820);
+		expect(await counted(), 'add a print with four values').toBe(1);
+		await press(page, 'Escape');
+		expect(await seenIn(page, 30, 'title', 'shape', 'picture width', 'picture height')).toEqual([
+			...['Spring tide typed', '3:2 typed', '456 typed', '304 typed'],
+		]);
+		await page.getByRole('button', { name: 'Undo' }).click(); // two lengths and a shape are one too many
+
+		await tap(page.getByRole('radio', { name: 'Every column' }));
+		await counted();
+		await tap(cell(page, 0, 'board'));
+		await tap(page.getByRole('option', { name: 'Chalk' }));
+		expect(await counted(), 'give a print its board').toBe(2);
+		await expect.poll(() => seen(page, 0, 'board')).toBe('Chalk typed');
+
+		const undo = page.getByRole('button', { name: /^Undo/ });
+		const undoBefore = await undo.getAttribute('aria-label');
+		await tap(cell(page, 8, 'title'));
+		await page.getByRole('heading', { name: '9 Salt pan III' }).waitFor();
+		await tap(
+			page
+				.locator('#sentences button')
+				.filter({ hasText: /^(Set|Type|Clear|Use|Remove)/ })
+				.first(),
+		);
+		expect(await counted(), 'apply a mend').toBe(2);
+		await expect.poll(() => undo.getAttribute('aria-label')).not.toBe(undoBefore);
+
+		await tap(page.getByRole('link', { name: 'Bench', exact: true }));
+		await orderFound(page); // until then it may become another
+		await tap(page.getByRole('link', { name: 'Start cutting windows' }));
+		await tap(page.getByRole('button', { name: 'Next' }).first());
+		await page.locator('.digits').first().waitFor();
+		await counted();
+		for (let step = 1; step <= 10; step++) {
+			const all = page.getByRole('button', { name: /^(All \d+ cut|Cut made|The rest cut)$/ });
+			const said = page.getByRole('heading', { name: new RegExp(`^Step ${step + 1} of`) });
+			await page.waitForTimeout(350); // a touch sooner after another is the second of two, meant for what has gone
+			await tap(all);
+			await said.waitFor();
+		}
+		expect(await counted(), 'ten steps at the bench').toBe(10);
+		const [, cuts] = /(\d+) of \d+ cuts made/.exec(await page.getByRole('heading', { level: 1 }).last().innerText())!;
+		expect(Number(cuts)).toBeGreaterThanOrEqual(30);
+	}));
