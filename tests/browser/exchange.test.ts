@@ -330,7 +330,7 @@ test('a large list is decoded and read beside the page, and its columns can be s
 		expect(await page.locator('body').getAttribute('data-decoded'), 'nothing is decoded on the page').toBeNull();
 	}));
 
-test('files are dropped and pasted wherever one is; a text, a picture, a folder and an empty file change nothing', () =>
+test('files are dropped and pasted wherever one is; a text, a film, a folder and an empty file change nothing', () =>
 	play(async (page) => {
 		const list = { files: { 'list.csv': 'title,picture width\nLow water,376\n' } };
 		const overlay = page.getByText(/^Drop the file/);
@@ -350,7 +350,7 @@ test('files are dropped and pasted wherever one is; a text, a picture, a folder 
 
 		const refused = page.getByRole('alert');
 		for (const [carried, says] of [
-			[{ files: { 'quay.gif': 'GIF89a' } }, 'it is a picture'],
+			[{ files: { 'quay.mp4': '\0\0\0\x18ftypisom' } }, 'it is a picture or a film'],
 			[{ files: { 'none.csv': '' } }, 'the file is empty'],
 			[{ files: { prints: '' }, isFolder: true }, 'It is a folder; drop the file itself.'],
 		] as const) {
