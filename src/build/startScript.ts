@@ -31,7 +31,11 @@ async function bundleWhole(
 			emptyOutDir: false,
 			target,
 			reportCompressedSize: false,
-			rolldownOptions: { input: join(root, entry), output: { format: 'iife', entryFileNames: name } },
+			rolldownOptions: {
+				input: join(root, entry),
+				checks: { bundlerTimings: false },
+				output: { format: 'iife', entryFileNames: name },
+			},
 		},
 	});
 }
