@@ -6,7 +6,10 @@ const maxWorkers = 2;
 // Modules are loaded once a worker, not once a file: no test leaves anything behind in one.
 const isolate = false;
 // Long use only means something when it is long.
-const onlyInSoak = process.env.EVENHANG_SOAK === '1' ? [] : ['tests/browser/longUse.test.ts'];
+const onlyInSoak =
+	process.env.EVENHANG_SOAK === '1'
+		? []
+		: ['tests/browser/longUse.test.ts', 'tests/browser/pictures/killedWhileReading.test.ts'];
 
 export default defineConfig({
 	test: {

@@ -99,7 +99,7 @@ async function runBuilt(project: string, env?: NodeJS.ProcessEnv, ...more: strin
 }
 
 /** The browser's tests that are harder in the soak: of a host and a device that fail, and of long use. */
-const inSoak = ['hostile.test.ts', 'kills.test.ts', 'longUse.test.ts', 'offline'].map(
+const inSoak = ['hostile.test.ts', 'kills.test.ts', 'longUse.test.ts', 'offline', 'pictures'].map(
 	(name) => `tests/browser/${name}`,
 );
 

@@ -31,6 +31,10 @@ const exifSegment = (orientation: number, isLittleEndian?: boolean) =>
 export const withOrientation = (jpeg: Uint8Array, orientation: number, isLittleEndian?: boolean): Uint8Array =>
 	bytes(jpeg.slice(0, 2), exifSegment(orientation, isLittleEndian), jpeg.slice(2));
 
+/** A JPEG with a comment, which makes it another file. */
+export const withComment = (jpeg: Uint8Array, comment: string): Uint8Array =>
+	bytes(jpeg.slice(0, 2), segment(0xfe, ascii(comment)), jpeg.slice(2));
+
 /** A grey JPEG made by hand, all of whose blocks are alike: of several components, or progressive. */
 export function plainJpeg(width: number, height: number, { components = 1, isProgressive = false } = {}): Uint8Array {
 	const ids = Array.from({ length: components }, (_, at) => at + 1);
