@@ -68,14 +68,16 @@ async function room(): Promise<string | undefined> {
 	return roomRunsShort(usage, quota);
 }
 
-/** Gives the pictures to the prints, as it was chosen, as one edit. */
-export function addPictures(
+/** Gives the pictures to the prints, as it was chosen, as one edit. The rows are worked out in slices before that. */
+export async function addPictures(
 	session: Session,
 	{ unread, room: said }: PicturesRead,
 	chosen: readonly MatchedPicture[],
-): { readonly report: FileReport; readonly step: Step | undefined } {
+): Promise<{ readonly report: FileReport; readonly step: Step | undefined }> {
 	const ids = chosen.map(() => makeId());
-	const step = session.do((show, settings) => applyPictures(show, chosen, ids, settings));
+	const edit = applyPictures(session.show, chosen, ids, session.settings);
+	await session.prepare(edit.rows.flatMap(({ after }) => after ?? []));
+	const step = session.do(() => edit);
 	const count = (kind: MatchedPicture['kind']) => chosen.filter((each) => each.kind === kind).length;
 	const counts = { given: count('row'), added: count('new'), unread: unread.length };
 	return { report: picturesAdded(counts, session.question !== undefined, said), step };

@@ -163,9 +163,9 @@ export class FileDesk {
 	}
 
 	/** Adds the pictures as it was chosen. */
-	addPictures(read: PicturesRead, chosen: readonly MatchedPicture[]): void {
+	async addPictures(read: PicturesRead, chosen: readonly MatchedPicture[]): Promise<void> {
 		this.#step = undefined;
-		this.#tell(addPictures(this.#session, read, chosen).report);
+		this.#tell((await addPictures(this.#session, read, chosen)).report);
 	}
 
 	/** Says that something could not be read before it was looked at. */

@@ -1,0 +1,106 @@
+import 'fake-indexeddb/auto';
+import { expect, onTestFinished, test } from 'vitest';
+import { addPictures, importPictures, isPictureFile } from '../../../src/app/importPictures.ts';
+import { openShelf } from '../../../src/app/openShelf.ts';
+import { sweepPictures } from '../../../src/app/sweepPictures.ts';
+import { typeCells } from '../../../src/core/commands/typeCells.ts';
+import { unusedKept } from '../../../src/storage/pictureStore.ts';
+import type { readPictures } from '../../../src/workers/readPictures.ts';
+
+let databases = 0;
+
+/** A shelf of its own. Its pictures are read as their names say: `a 3000x2000.jpg` has the hash of `a`. */
+async function opened() {
+	const shelf = await openShelf({ databaseName: `import pictures ${databases++}` });
+	onTestFinished(() => shelf.close());
+	return shelf;
+}
+
+const read: typeof readPictures = async (files, signal, onRead) => {
+	for (const [place, file] of files.entries()) {
+		signal.throwIfAborted();
+		const [, sign, width, height] = /^([0-9a-f]) (\d+)x(\d+)/.exec((file as unknown as File).name) ?? [];
+		if (sign === undefined) await onRead(file, { problem: 'it is no picture' }, place);
+		else {
+			const image = { type: 'image/webp', bytes: new ArrayBuffer(8) };
+			const pixels = { width: Number(width), height: Number(height) };
+			await onRead(file, { value: { hash: sign.repeat(64), pixels, preview: image, small: image } }, place);
+		}
+	}
+};
+
+const files = (...names: string[]) => names.map((name) => new File(['x'], name));
+const never = new AbortController().signal;
+const none = () => undefined;
+
+test('pictures come in as one step, and are let go a day after no row of any show has them', async () => {
+	const shelf = await opened();
+	const { session } = shelf;
+	const came = await importPictures(session, files('a 3000x2000.jpg', 'b 20x30.jpg', 'notes.jpg'), never, none, read);
+	expect(came.unread).toEqual([{ name: 'notes.jpg', problem: 'it is no picture' }]);
+	expect(session.show.rows).toEqual([]);
+	const { report } = await addPictures(session, came, came.matched);
+	expect(report.sentences).toEqual(['2 new prints at the end of the list.', '1 file was not read.']);
+	const [first, second] = session.show.rows;
+	expect(session.pictures.of(first!)?.pixels).toEqual({ width: 3000, height: 2000 });
+
+	// Typed over, the picture is another's or none; undone, it is back.
+	session.do((show, settings) => typeCells(show, [{ id: second!.id, cells: { 'picture file': '' } }], settings, ''));
+	expect(session.pictures.of(session.show.rows[1]!)).toBeUndefined();
+	await sweepPictures(shelf, 1000);
+	session.undo();
+	await sweepPictures(shelf, 1000 + unusedKept);
+	expect(session.pictures.known.byHash.size).toBe(2);
+
+	session.undo(); // the pictures go as one step
+	expect(session.show.rows).toEqual([]);
+	await sweepPictures(shelf, 2000 + unusedKept);
+	expect(session.pictures.known.byHash.size).toBe(2);
+	session.redo();
+	expect(session.pictures.of(session.show.rows[0]!)).toBeDefined();
+	await sweepPictures(shelf, 3000 + unusedKept);
+	session.undo();
+	await sweepPictures(shelf, 4000 + unusedKept);
+	await sweepPictures(shelf, 4000 + 2 * unusedKept);
+	expect(session.pictures.known.byHash.size).toBe(0);
+});
+
+test('a picture of another show, a deleted one too, stays', async () => {
+	const shelf = await opened();
+	const came = await importPictures(shelf.session, files('c 30x20.jpg'), never, none, read);
+	await addPictures(shelf.session, came, came.matched);
+	await shelf.session.whenSaved();
+	const first = shelf.session.show.id;
+	await shelf.open((await shelf.create())!);
+	await shelf.delete(first);
+	await sweepPictures(shelf, 1);
+	await sweepPictures(shelf, 1 + 2 * unusedKept);
+	expect(shelf.session.pictures.known.byHash.size).toBe(1);
+});
+
+test('left while files are read, nothing of the show has changed', async () => {
+	const { session } = await opened();
+	const leaving = new AbortController();
+	const coming = importPictures(
+		session,
+		files('a 3x2.jpg', 'b 3x2.jpg'),
+		leaving.signal,
+		(done) => {
+			if (done === 1) leaving.abort();
+		},
+		read,
+	);
+	await expect(coming).rejects.toThrow();
+	expect(session.show.rows).toEqual([]);
+});
+
+test.each([
+	['a.JPG', '', true],
+	['a', 'image/png', true],
+	['a.svg', '', true], // to say why it is not taken
+	['a.csv', 'text/csv', false],
+	['a.json', 'application/json', false],
+	['a.zip', 'application/zip', false],
+])('%s (%s) may be a picture: %s', (name, type, is) => {
+	expect(isPictureFile({ name, type })).toBe(is);
+});
