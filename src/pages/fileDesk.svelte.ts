@@ -2,6 +2,7 @@ import type { ColumnOfFile } from '../ui/exchange/columnOfFile.ts';
 import { keptColumns, matchKept } from '../app/keptColumns.ts';
 import { chooseFile, chooseFiles, pictureKinds } from '../app/chooseFile.ts';
 import { addPictures, importPictures, isPictureFile, type PicturesRead } from '../app/importPictures.ts';
+import { noPicture } from '../core/imports/saidOfPictures.ts';
 import type { MatchedPicture } from '../core/pictures/matchPictures.ts';
 import { compareShow } from '../app/compareShow.ts';
 import type { MergeReview } from '../app/mergeReview.svelte.ts';
@@ -156,7 +157,10 @@ export class FileDesk {
 			async (options) => {
 				const signal = options.signal ?? this.#session.signal;
 				const onProgress = (done: number, of: number) => options.onProgress?.('reading', done, of);
-				return { kind: 'pictures', pictures: await importPictures(this.#session, files, signal, onProgress) };
+				const pictures = await importPictures(this.#session, files, signal, onProgress);
+				return pictures.matched.length > 0
+					? { kind: 'pictures', pictures }
+					: { kind: 'reported', report: noPicture(pictures.unread) };
 			},
 			'pictures',
 		);

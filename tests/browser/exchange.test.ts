@@ -351,6 +351,7 @@ test('files are dropped and pasted wherever one is; a text, a film, a folder and
 		const refused = page.getByRole('alert');
 		for (const [carried, says] of [
 			[{ files: { 'quay.mp4': '\0\0\0\x18ftypisom' } }, 'it is a picture or a film'],
+			[{ files: { 'quay.gif': 'GIF89a' } }, 'its size cannot be read'],
 			[{ files: { 'none.csv': '' } }, 'the file is empty'],
 			[{ files: { prints: '' }, isFolder: true }, 'It is a folder; drop the file itself.'],
 		] as const) {

@@ -1,4 +1,5 @@
-import type { FileReport } from './fileReports.ts';
+import { shownText } from '../values/shownText.ts';
+import { asSentence, type FileReport } from './fileReports.ts';
 import { questionFirst } from './saidOfFiles.ts';
 
 const many = (count: number, one: string, more: string): string => (count === 1 ? `1 ${one}` : `${count} ${more}`);
@@ -40,3 +41,21 @@ export const foundByWords = {
 
 /** The title of what is shown before pictures are added. */
 export const picturesTitle = (count: number): string => many(count, 'picture', 'pictures');
+
+/** Files that are named one by one, at most. */
+const mostNamed = 5;
+
+/** What is said where no file gave a picture. */
+export function noPicture(unread: readonly { readonly name: string; readonly problem: string }[]): FileReport {
+	const named = unread.slice(0, mostNamed).map(({ name, problem }) => `“${shownText(name)}”: ${problem}.`);
+	const more = unread.length - named.length;
+	const rest = more > 0 ? [`${many(more, 'other file', 'other files')} gave no picture either.`] : [];
+	const [only] = unread;
+	return unread.length === 1 && only
+		? {
+				title: `“${shownText(only.name)}” gives no picture`,
+				isProblem: true,
+				sentences: [asSentence(only.problem)],
+			}
+		: { title: 'No picture was read', isProblem: true, sentences: [...named, ...rest] };
+}
