@@ -289,7 +289,7 @@ function keepTyped(solution: Solution, cells: Cells): Solution {
 		if (cells.windowWidth === undefined) solved.windowWidth = minus(mountWidth, side, side);
 		else if (solution.mountSource === 'none of them' && cells.mountWidth === undefined)
 			solved.mountWidth = plus(side, windowWidth, side);
-		else if (cells.side === undefined) solved.side = length((mountWidth - windowWidth) / 2); // whole: sizes are whole nanometres
+		else if (cells.side === undefined) solved.side = length(Math.floor((mountWidth - windowWidth) / 2)); // exact where both are whole nanometres, as typed
 	}
 	if (mountHeight !== undefined && top !== undefined && bottom !== undefined && windowHeight !== undefined) {
 		if (cells.windowHeight === undefined) solved.windowHeight = minus(mountHeight, top, bottom);

@@ -156,6 +156,12 @@ test('a typed window that is nearly what is shown leaves the sums exact', () => 
 	const wide = solvedOf('window 56 x 130, picture width 57, overlap 0');
 	expect(wide.windowWidth).toBe(length(560_000_000));
 	expect(wide.mountWidth).toBe(2 * wide.side! + wide.windowWidth!);
+	// What is tried beside it, between two typed sizes, may be a mount that no two sides divide to the last unit.
+	const odd = {
+		...readCells(rowOf('window 56 x 130, picture width 57, overlap 0'), settings).cells,
+		mountWidth: length(2_000_000_171),
+	};
+	expect(solveRow(odd, settings).solved.windowWidth).toBe(length(560_000_000));
 	const tall = solvedOf('mount 250 x 303, window 50.000019 x 200, picture width 52.3875, side 99');
 	expect(tall.pictureHeight! - tall.windowHeight!).toBe(tall.overlapTop! + tall.overlapBottom!);
 	const low = solvedOf('mount 303 x 250, window 453 x 50.000019, picture height 52.3875, bottom 57, side 144');
