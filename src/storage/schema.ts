@@ -170,6 +170,9 @@ function addSteps(db: Database): void {
 	db.createObjectStore('steps');
 }
 
+/** Nothing was hung until then; what is stands in the show's record, and an older version would drop it. */
+function addHung(): void {}
+
 /** What makes each form of the stores into the next, the first of nothing. */
 const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] = [
 	beginShows,
@@ -180,6 +183,7 @@ const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] 
 	addPutAside,
 	keepShowsMounts,
 	addSteps,
+	addHung,
 ];
 
 /** The form in which this version of the app keeps things. */

@@ -4,6 +4,7 @@ import { isRecord } from '../values/isRecord.ts';
 import { nestingProblem } from '../values/nesting.ts';
 import type { CutSheet } from './cutSheet.ts';
 import { cutSheetsJson, readCutSheets } from './cutSheetJson.ts';
+import { hungJson, type HungTick, readHung } from './hungTick.ts';
 import { itemOf, type ItemDiff, type KeyedItems, keyedList, replaceItem } from './keyedList.ts';
 import { mergeRow } from './mergeRow.ts';
 import { byOrder } from './orderNumbers.ts';
@@ -55,6 +56,7 @@ const ticks: KeyedItems<Tick> = {
 	keyOf: ({ row, copy, part, side }) => [row, copy, part, side],
 	merge: replaceItem,
 };
+const hung: KeyedItems<HungTick> = { keyOf: ({ row }) => [row], merge: replaceItem };
 const cutSheets: KeyedItems<CutSheet> = { keyOf: ({ id }) => [id], merge: replaceItem };
 
 /**
@@ -124,6 +126,14 @@ export const parts = {
 		write: cutSheetsJson,
 		read: readCutSheets,
 		left: (diffs: readonly ItemDiff<CutSheet>[]) => ({ done: counted(diffs.length, 'sheet', 'started') }),
+	},
+	/** The prints that are ticked off as hung; absent where none is. */
+	hung: {
+		...keyedList(hung),
+		...{ nothing: [], isInEvery: false, isToBackUp: true, apart: undefined },
+		write: hungJson,
+		read: readHung,
+		left: (diffs: readonly ItemDiff<HungTick>[]) => ({ done: counted(diffs.length, 'print', 'hung') }),
 	},
 } as const satisfies Readonly<Record<string, Part<unknown, unknown>>>;
 

@@ -53,7 +53,7 @@ describe('a show file', () => {
 	});
 
 	test('says what it is, before anything else', () => {
-		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 7,\n/);
+		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 8,\n/);
 		expect(isShowFileText(writeShowFile(show))).toBe(true);
 		expect(isShowFileText('title,note\n{,}')).toBe(false);
 	});
@@ -133,8 +133,8 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		['settings', { border: 70 }, /^this is no show file/],
 		[
 			'newer',
-			{ ...file, version: 8 },
-			/a show file of version 8, newer than the 7 that this app opens: update the app/,
+			{ ...file, version: 9 },
+			/a show file of version 9, newer than the 8 that this app opens: update the app/,
 		],
 		['without a version', { ...file, version: undefined }, /its version is not given/],
 		['of version 0', { ...file, version: 0 }, /its version is 0/],
@@ -351,7 +351,35 @@ const sixthForm = `{
 }
 `;
 
+/** As version 7 wrote it: nothing could be hung. */
+const seventhForm = `{
+	"format": "evenhang-show",
+	"version": 7,
+	"name": "Salt",
+	"settings": { "unit": "mm", "walls": [{ "name": "North", "length": 4000 }] },
+	"rows": [{ "id": "a", "order": 1, "typed": { "shape": "3:2", "wall": "North" } }]
+}
+`;
+
 describe('older forms', () => {
+	test('a file of version 7, from before anything was hung, opens as it is, and what is hung comes back', () => {
+		const opened = readShowFile(seventhForm);
+		if ('problem' in opened) throw new Error(opened.problem);
+		expect(opened.value).not.toHaveProperty('hung');
+		const hung = [{ row: 'a', wall: 'North', left: mm(120.5), centre: mm(1450) }];
+		expect(readShowFile(writeShowFile({ ...opened.value, hung }))).toEqual({ value: { ...opened.value, hung } });
+		for (const [each, problem] of [
+			[7, 'hung[0] is not a record'],
+			[{ ...hung[0], row: '' }, 'hung[0].row is not a text'],
+			[{ ...hung[0], left: 'x' }, 'hung[0].left is not a length in mm'],
+		] as const)
+			expect(
+				readShowFile(JSON.stringify({ ...(JSON.parse(seventhForm) as object), version: 8, hung: [each] })),
+			).toEqual({
+				problem: expect.stringContaining(problem) as string,
+			});
+	});
+
 	test('a row of version 6 keeps the show’s mount beside its frame, and a size called frame has another name', () => {
 		const opened = readShowFile(sixthForm);
 		if ('problem' in opened) throw new Error(opened.problem);
@@ -415,7 +443,7 @@ describe('older forms', () => {
 
 	test.each([
 		['version 4', fourthForm],
-		['today’s version, written by hand', fourthForm.replace('"version": 4', '"version": 7')],
+		['today’s version, written by hand', fourthForm.replace('"version": 4', '"version": 8')],
 	])('views among the settings of a file of %s are those of the show', (_, text) => {
 		const opened = readShowFile(text);
 		if ('problem' in opened) throw new Error(opened.problem);

@@ -124,6 +124,17 @@ const samples: Readonly<Record<number, Sample>> = {
 		views,
 		exchanges: 1,
 	},
+	8: {
+		stores: ['rows', 'ticks', 'exchanges', 'matchings', 'putAside', 'steps'],
+		kept: [
+			...renewedRows.map((row): Kept => ['rows', row, ['show', row.id]]),
+			...since2.slice(rows.length),
+			record({ settings: newFrames, views, cutSheets: [], revision: 7, takenBack: 2 }),
+		],
+		settings: newFrames,
+		views,
+		exchanges: 1,
+	},
 };
 
 async function leave(version: number, { stores, kept }: Sample, ...more: readonly Kept[]): Promise<void> {
