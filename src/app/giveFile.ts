@@ -1,7 +1,9 @@
+import { nameOfPrint } from '../core/show/nameOfPrint.ts';
+import { hangingList } from '../core/walls/hangingList.ts';
+import { writeHangingList } from '../files/hangingCsv.ts';
 import { type FileReport, givenOut, notGivenOut } from '../core/imports/fileReports.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { ToPrint } from '../core/order/whatToPrint.ts';
-import { nameOfPrint } from '../core/show/nameOfPrint.ts';
 import type { Row } from '../core/show/row.ts';
 import { writeToGet } from '../files/getCsv.ts';
 import { writePrintList } from '../files/printListCsv.ts';
@@ -66,6 +68,14 @@ export async function givePrintList(session: Session, toPrint: ToPrint): Promise
 	const { show, results, settings } = session;
 	const text = writePrintList(toPrint, { rows: show.rows, results, settings });
 	return handOut([new File([text], fileName(`${show.name} print list`, 'csv'), { type: 'text/csv' })], 'save');
+}
+
+/** Hands out the hanging list as CSV: no copy of the show. @returns the name of the file */
+export async function giveHangingList(session: Session): Promise<string | undefined> {
+	const { show, results, settings } = session;
+	const nameOf = (place: number) => nameOfPrint(show.rows[place]!, place);
+	const text = writeHangingList(hangingList(results, settings), settings, nameOf);
+	return handOut([new File([text], fileName(`${show.name} hanging list`, 'csv'), { type: 'text/csv' })], 'save');
 }
 
 /**

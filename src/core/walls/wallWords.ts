@@ -1,0 +1,86 @@
+import { formatLength, formatWithUnit } from '../length/formatLength.ts';
+import { isSame, length, type Length, nearestLength } from '../length/length.ts';
+import type { Settings } from '../settings/settings.ts';
+import { nameOfPrint } from '../show/nameOfPrint.ts';
+import type { Row } from '../show/row.ts';
+import { shownText } from '../values/shownText.ts';
+import type { Hooks } from './fixing.ts';
+import type { HungPrint, HungWall } from './hungPrint.ts';
+
+/** What is to either side of a print at its height: another print, or the end of the wall. */
+export interface Neighbour {
+	/** Undefined at the end of the wall. */
+	readonly print: HungPrint | undefined;
+	/** From edge to edge; below zero where they overlap. */
+	readonly distance: Length;
+}
+
+/** The nearest prints beside a print in other columns, as it hangs or with its left edge elsewhere. */
+export function neighboursOf(
+	{ wall, prints }: HungWall,
+	own: HungPrint,
+	left: Length = own.left,
+): { readonly left: Neighbour; readonly right: Neighbour } {
+	const right = left + own.size.width;
+	const middle = left + own.size.width / 2;
+	let [before, after]: [Neighbour, Neighbour] = [
+		{ print: undefined, distance: left },
+		{ print: undefined, distance: length(wall.length - right) },
+	];
+	for (const print of prints) {
+		if (print.column === own.column) continue;
+		const end = print.left + print.size.width;
+		if (print.left + print.size.width / 2 < middle) {
+			if (left - end < before.distance) before = { print, distance: length(left - end) };
+		} else if (print.left - right < after.distance) after = { print, distance: length(print.left - right) };
+	}
+	return { left: before, right: after };
+}
+
+/** The place of a print on its wall in words: heard, and said in lists. */
+export function placeWords(
+	hungWall: HungWall,
+	print: HungPrint,
+	rows: readonly Row[],
+	settings: Settings,
+	hooks: Hooks | undefined,
+): string {
+	const say = (value: Length) => formatWithUnit(value, settings);
+	const { left, right } = neighboursOf(hungWall, print);
+	const from = ({ print: other, distance }: Neighbour, side: string) =>
+		`${say(distance)} ${other ? `from “${nameOfPrint(rows[other.place]!, other.place)}”` : `to the wall’s ${side} end`}`;
+	const height = hooks?.hooks[0]?.height;
+	const typed = [...(print.isLeftTyped ? ['left typed'] : []), ...(print.isCentreTyped ? ['centre typed'] : [])];
+	return [
+		`on ${shownText(hungWall.wall.name)}`,
+		`left ${say(print.left)}`,
+		`centre ${say(print.centre)}`,
+		...(height === undefined ? [] : [`hook ${say(height)} above the floor`]),
+		from(left, 'left'),
+		from(right, 'right'),
+		...typed,
+	].join(', ');
+}
+
+/** How a wall is filled, in a line: "5 prints, gaps of 120 mm". */
+export function wallLine({ prints, stretches, wall }: HungWall, settings: Settings): string {
+	const count = `${prints.length === 0 ? 'no' : prints.length} print${prints.length === 1 ? '' : 's'}`;
+	const gaps = stretches.flatMap(({ columns, gap, ends }) => {
+		if (gap === undefined) return [];
+		return wall.gap !== undefined && columns.length === 1 ? [ends!] : [gap];
+	});
+	if (stretches.some(({ isCrowded }) => isCrowded)) return `${count}, edge to edge: they do not fit`;
+	if (gaps.length === 0) return count;
+	const [least, most] = [Math.min(...gaps), Math.max(...gaps)].map((gap) => nearestLength(gap!)) as [Length, Length];
+	return isSame(least, most)
+		? `${count}, gaps of ${formatWithUnit(least, settings)}`
+		: `${count}, gaps of ${formatLength(least, settings)} to ${formatWithUnit(most, settings)}`;
+}
+
+/** The usual cautions of hanging. What holds is for who knows the wall to say. */
+export const hangingCautions = [
+	'Two people hang a large print: one holds it, one finds the hook. Stand the ladder on level ground and have it held.',
+	'Carry glass upright, with gloves, its edge away from the face. Nobody stands under a print while it is hung.',
+	'What the wall is made of decides what holds: ask someone who knows it, and have heavy pieces fixed by them.',
+	'Keep away from cables and pipes. Your local rules and your training come first.',
+] as const;
