@@ -1,5 +1,6 @@
 import {
 	giveBackup,
+	giveHangingList,
 	givePrintList,
 	giveRows,
 	giveShow,
@@ -52,6 +53,12 @@ export class FilesOut {
 	async printList(toPrint: ToPrint): Promise<void> {
 		const { session } = this.#shelf;
 		await this.#give('The print list', () => givePrintList(session, toPrint));
+	}
+
+	/** The hanging list of the open show, as CSV. */
+	async hangingList(): Promise<void> {
+		const { session } = this.#shelf;
+		await this.#give('The hanging list', () => giveHangingList(session));
 	}
 
 	/** Gives something out, and says what has come of it; not on another show, which has been opened meanwhile. */

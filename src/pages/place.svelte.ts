@@ -5,7 +5,7 @@ export type Place = (typeof places)[number];
 
 const places = [
 	...(['shows', 'prints', 'across', 'frames', 'settings', 'boards', 'get', 'print-list'] as const),
-	...(['bench', 'cut', 'knife', 'paper'] as const),
+	...(['wall', 'bench', 'cut', 'knife', 'hang', 'paper'] as const),
 ] as const;
 
 /** The place that is open, as the address names it after its `#`, so that the back button works. */
@@ -62,6 +62,8 @@ export const placeNames: Readonly<Record<Place, string>> = {
 	boards: 'Boards',
 	get: 'To get',
 	'print-list': 'Print list',
+	wall: 'Wall',
+	hang: 'hanging',
 	bench: 'Bench',
 	cut: 'cutting windows',
 	knife: 'cutting sheets',

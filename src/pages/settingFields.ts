@@ -1,3 +1,5 @@
+import { formatTypeable } from '../core/length/formatLength.ts';
+import { usualInset } from '../core/settings/usualHanging.ts';
 import { defaultSettings } from '../core/settings/defaults.ts';
 import type { Unit } from '../core/length/reading.ts';
 import type { TypedSettings } from '../core/settings/settings.ts';
@@ -83,6 +85,19 @@ export const settingGroups: readonly SettingGroup[] = [
 		],
 	},
 	{
+		section: 'walls',
+		heading: 'Hanging',
+		fields: [
+			field('hanging.kind', 'Frames hang by', 'cord, two hooks, or rail'),
+			field('hanging.rings', 'Rings below the frame’s top', 'A length, or a share of its height; blank: a third'),
+			field('hanging.inset', 'Rings in from each side'),
+			field('hanging.slack', 'Slack of the cord', 'How much longer it is than from ring to ring'),
+			field('hanging.rating', 'A fixing holds', 'In kg, as its maker says'),
+			field('hanging.nail', 'Nail above the hook', 'For a rail: its height above the floor'),
+			field('stackGap', 'Gap between prints under each other'),
+		],
+	},
+	{
 		section: 'rules',
 		heading: 'Rules of the show',
 		fields: [
@@ -109,7 +124,8 @@ export function settingText(settings: TypedSettings, key: string): string {
 	if (isRecord(value)) return `${inMm(value['width'])} x ${inMm(value['height'])}`;
 	if (typeof value !== 'number') return '';
 	if (key === 'proofs' || key === 'pixelsAnInch') return `${value}`;
-	if (key === 'bottomWeight' || key === 'unevenTolerance') return `${value} %`;
+	if (key === 'hanging.rating') return `${value} kg`;
+	if (key === 'bottomWeight' || key === 'unevenTolerance' || key === 'hanging.slack') return `${value} %`;
 	return key === 'limits.pictureArea' ? `${value} mm²` : `${value} mm`;
 }
 
@@ -120,14 +136,24 @@ export function settingChange(settings: TypedSettings, key: string, text: string
 	const value = text === '' ? undefined : text;
 	const [name, inner] = key.split('.');
 	if (name === undefined || inner === undefined) return { [key]: value };
-	const { [inner]: _, ...others } = isRecord(settings[name]) ? settings[name] : {};
+	const whole = settings[name];
+	// What frames hang by may be its kind alone.
+	const { [inner]: _, ...others } = isRecord(whole) ? whole : name === 'hanging' && whole ? { kind: whole } : {};
 	const record = value === undefined ? others : { ...others, [inner]: value };
 	return { [name]: Object.keys(record).length > 0 ? record : undefined };
 }
 
 /** The value of a field while nothing is typed in it. */
 export function byDefault(key: string, unit: Unit): string {
-	const text: string | undefined = { ...defaultSettings(unit), reveal: 'none', frame: '' }[key];
+	const hanging = {
+		'hanging.kind': 'cord',
+		'hanging.rings': 'a third',
+		'hanging.inset': formatTypeable(usualInset(unit), unit),
+		'hanging.slack': '5 %',
+		'hanging.rating': 'not asked',
+		'hanging.nail': '0',
+	};
+	const text: string | undefined = { ...defaultSettings(unit), ...hanging, reveal: 'none', frame: '' }[key];
 	return (text ?? 'none').replace(' x ', ' × ').replace(/(\d)%/, '$1 %');
 }
 
@@ -138,6 +164,7 @@ const otherFields: readonly (readonly [SettingsSection, RegExp])[] = [
 	['frames', /^frames\[/],
 	['materials', /^(?:(?:glazing|backing|supplies)\[|backingSmaller$|currency$)/],
 	['papers', /^papers\[/],
+	['walls', /^walls\[/],
 	['bench', /^bench\.(?:greatest|least|correction|overcut|slipBoard|bladeEvery)$/],
 ];
 

@@ -6,6 +6,7 @@ export const settingsSections = [
 	{ id: 'frames', heading: 'Frames' },
 	{ id: 'materials', heading: 'Glazing and supplies' },
 	{ id: 'papers', heading: 'Papers' },
+	{ id: 'walls', heading: 'Walls and hanging' },
 	{ id: 'rules', heading: 'Rules of the show' },
 	{ id: 'bench', heading: 'Bench and cutter' },
 ] as const;

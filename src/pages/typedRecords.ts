@@ -44,6 +44,24 @@ export const paperFields: readonly RecordField[] = [
 	{ key: 'count', label: 'In stock', isPlain: true },
 ];
 
+/** What is typed of a wall. */
+export const wallFields: readonly RecordField[] = [
+	{ key: 'name', label: 'Name', isNeeded: true },
+	{ key: 'length', label: 'Length', isNeeded: true },
+	{ key: 'height', label: 'Height' },
+	{ key: 'centre', label: 'Centre line above the floor' },
+	{ key: 'gap', label: 'Gap; blank: all alike' },
+];
+
+/** What is typed of what is in the way on a wall. */
+export const obstacleFields: readonly RecordField[] = [
+	{ key: 'name', label: 'Name', isNeeded: true },
+	{ key: 'left', label: 'From the wall’s left', isNeeded: true },
+	{ key: 'width', label: 'Width', isNeeded: true },
+	{ key: 'bottom', label: 'Above the floor' },
+	{ key: 'height', label: 'Height' },
+];
+
 const grainWords: RecordField = { key: 'grain', label: 'Grain along', choices: ['none', 'width', 'height'] };
 
 /** What is typed of a board: a sheet of it, or a blank bought ready cut. */

@@ -17,7 +17,10 @@ async function loadExample(page: Page): Promise<void> {
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 }
 
-async function goTo(page: Page, place: 'Prints' | 'Whole show' | 'Boards' | 'To get' | 'Bench'): Promise<void> {
+async function goTo(
+	page: Page,
+	place: 'Prints' | 'Whole show' | 'Boards' | 'To get' | 'Bench' | 'Wall',
+): Promise<void> {
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place }).click();
 	await page.locator(`nav a[aria-current=page]:text-is("${place}")`).waitFor();
 }
@@ -314,6 +317,35 @@ export const screens: readonly Screen[] = [
 			await page.getByRole('link', { name: 'Start cutting windows' }).click();
 			await press(page, 'Next');
 			await page.locator('.digits').waitFor();
+		},
+	},
+	{
+		name: 'wall',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Wall');
+			await page.getByRole('button', { name: /^3 Net store/ }).focus();
+			await page.keyboard.press('Enter');
+			await page.getByRole('heading', { name: '3 Net store' }).waitFor();
+			await press(page, 'Measures');
+		},
+	},
+	{
+		name: 'hang',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Wall');
+			await page.getByRole('link', { name: 'Start hanging' }).click();
+			await page.locator('.digits').first().waitFor();
+		},
+	},
+	{
+		name: 'wall-paper',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Wall');
+			await page.getByRole('link', { name: 'On paper' }).click();
+			await page.locator('article').first().waitFor();
 		},
 	},
 	{

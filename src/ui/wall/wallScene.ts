@@ -1,0 +1,84 @@
+import { mmPerMetre, toMm } from '../../core/length/length.ts';
+import type { HungWall } from '../../core/walls/hungPrint.ts';
+
+/** A wall as it is drawn with others, in millimetres of one scene: all to one scale, one under the other. */
+export interface DrawnWall {
+	readonly hung: HungWall;
+	/** Its place in the show's list, from 0. */
+	readonly wall: number;
+	/** Its left edge and its floor in the scene. */
+	readonly x: number;
+	readonly floor: number;
+	readonly width: number;
+	readonly height: number;
+}
+
+/** Walls drawn together. */
+export interface WallScene {
+	readonly walls: readonly DrawnWall[];
+	readonly width: number;
+	readonly height: number;
+}
+
+/** How tall the person is that stands beside a wall, in mm. */
+export const personMm = 1700;
+
+/** Room left of the walls for the person, and over each for its name. */
+const besideMm = 900;
+const overMm = 520;
+/** How high a wall is drawn whose height is not known: over what hangs on it, too. */
+const usualHeightMm = 2.6 * mmPerMetre;
+
+/**
+ * Lays walls out under each other.
+ * @param isNarrow whether they are drawn so small that their names need more of the scene
+ */
+export function layOutWalls(hung: readonly HungWall[], shown: readonly number[], isNarrow = false): WallScene {
+	const over = isNarrow ? 2.5 * overMm : overMm;
+	let bottom = 0;
+	const walls = shown.map((wall): DrawnWall => {
+		const each = hung[wall]!;
+		const tops = each.prints.map(({ centre, size }) => toMm(centre) + toMm(size.height) / 2 + 100);
+		const height = each.wall.height === undefined ? Math.max(usualHeightMm, ...tops) : toMm(each.wall.height);
+		const floor = bottom + over + height;
+		bottom = floor + 120;
+		return { hung: each, wall, x: besideMm, floor, width: toMm(each.wall.length), height };
+	});
+	return { walls, width: besideMm + Math.max(1000, ...walls.map(({ width }) => width)) + 150, height: bottom };
+}
+
+/** The wall at a point of the scene, and how far from its left edge the point is, in mm. */
+export function wallAt({ walls }: WallScene, x: number, y: number) {
+	const found = walls.find(({ floor, height }) => y <= floor + 60 && y >= floor - height - overMm / 2);
+	return found && { wall: found, along: x - found.x };
+}
+
+/** What of a scene is seen: pixels a millimetre, and where the scene's corner is. */
+export interface Look {
+	readonly scale: number;
+	readonly x: number;
+	readonly y: number;
+}
+
+/** The look by which a scene fills a width. */
+export const fitWidth = (
+	{ width, height }: WallScene,
+	room: { readonly width: number; readonly height: number },
+): Look => {
+	const scale = Math.max(
+		0.01,
+		Math.min(room.width / width, Math.max(room.height / height, (room.width / width) * 0.6)),
+	);
+	return {
+		scale,
+		x: Math.max(0, (room.width - width * scale) / 2),
+		y: Math.max(0, (room.height - height * scale) / 2),
+	};
+};
+
+/** A look, nearer or farther by a factor, with a point of the screen kept where it is. */
+export function zoomed(look: Look, factor: number, at: { readonly x: number; readonly y: number }): Look {
+	const scale = Math.min(4, Math.max(0.01, look.scale * factor));
+	const by = scale / look.scale;
+	return { scale, x: at.x - (at.x - look.x) * by, y: at.y - (at.y - look.y) * by };
+}
