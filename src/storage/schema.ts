@@ -170,8 +170,8 @@ function addSteps(db: Database): void {
 	db.createObjectStore('steps');
 }
 
-/** Nothing was hung until then; what is stands in the show's record, and an older version would drop it. */
-function addHung(): void {}
+/** Nothing was hung until then; what is stands in the show's record, so that there is nothing to change. */
+const addHung = (): void => undefined;
 
 /** What makes each form of the stores into the next, the first of nothing. */
 const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] = [
