@@ -71,7 +71,7 @@ export function wallLine({ prints, stretches, wall }: HungWall, settings: Settin
 	});
 	if (stretches.some(({ isCrowded }) => isCrowded)) return `${count}, edge to edge: they do not fit`;
 	if (gaps.length === 0) return count;
-	const [least, most] = [Math.min(...gaps), Math.max(...gaps)].map((gap) => nearestLength(gap!)) as [Length, Length];
+	const [least, most] = [Math.min(...gaps), Math.max(...gaps)].map((gap) => nearestLength(gap)) as [Length, Length];
 	return isSame(least, most)
 		? `${count}, gaps of ${formatWithUnit(least, settings)}`
 		: `${count}, gaps of ${formatLength(least, settings)} to ${formatWithUnit(most, settings)}`;
