@@ -1,16 +1,21 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { coverAllBut } from '../grid/fingers.ts';
+import { coverAllBut, tapUntil } from '../grid/fingers.ts';
 import { oneStage } from './oneStage.ts';
 import { cell, orderFound, press, seen, seenIn } from './prints.ts';
 
 const play = oneStage({ hasTouch: true });
 
-/** Counts the taps of a finger on the page, whoever makes them. */
+/**
+ * Counts the taps of a finger that hit something. On a busy machine the browser may lose one, or take it for the second
+ * of two, which nothing here answers: that one is made again, and counted once.
+ */
 const watchTaps = (page: Page): Promise<void> =>
 	page.evaluate(() => {
 		let taps = 0;
-		addEventListener('pointerup', ({ pointerType }) => (taps += pointerType === 'touch' ? 1 : 0), true);
+		const isTap = (event: Event) =>
+			event instanceof PointerEvent && event.pointerType === 'touch' && event.detail === 1;
+		addEventListener('click', (event) => (taps += isTap(event) ? 1 : 0), true);
 		Object.assign(window, { tapsMade: () => taps });
 	});
 const tapsMade = (page: Page) => page.evaluate(() => (window as unknown as { tapsMade: () => number }).tapsMade());
@@ -77,14 +82,16 @@ test('the counted taps: a print with four values 1, a view 1, a board 2, a mend 
 		await tap(page.getByRole('button', { name: 'Next' }).first());
 		await page.locator('.digits').first().waitFor();
 		await counted();
-		for (let step = 1; step <= 10; step++) {
-			const all = page.getByRole('button', { name: /^(All \d+ cut|Cut made|The rest cut)$/ });
-			const said = page.getByRole('heading', { name: new RegExp(`^Step ${step + 1} of`) });
-			await page.waitForTimeout(350); // a touch sooner after another is the second of two, meant for what has gone
-			await tap(all);
-			await said.waitFor();
+		const stepAt = (number: number) => page.getByRole('heading', { name: new RegExp(`^Step ${number} of`) });
+		const first = 12; // the first ones are of a single mount each
+		while ((await stepAt(first).count()) === 0) await page.getByRole('button', { name: 'Next' }).first().click();
+		const made = async () => Number(/(\d+) of \d+ cuts made/.exec(await page.getByText(/cuts made$/).innerText())![1]);
+		const madeBefore = await made();
+		await counted();
+		for (let step = first; step < first + 10; step++) {
+			const done = page.getByRole('button', { name: /^(All \d+ cut|Cut made|The rest cut)$/ });
+			await tapUntil(done, () => stepAt(step + 1).isVisible());
 		}
 		expect(await counted(), 'ten steps at the bench').toBe(10);
-		const [, cuts] = /(\d+) of \d+ cuts made/.exec(await page.getByRole('heading', { level: 1 }).last().innerText())!;
-		expect(Number(cuts)).toBeGreaterThanOrEqual(30);
+		expect((await made()) - madeBefore).toBeGreaterThanOrEqual(30);
 	}));
