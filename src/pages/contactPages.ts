@@ -7,7 +7,7 @@ import { drawnPrint } from '../ui/mount/drawnPrint.ts';
 
 /** Prints on a page of the contact sheet, and the room that the largest of them has there, in CSS pixels. */
 const perPage = 12;
-const room = { width: 210, height: 185 };
+const room = { width: 210, height: 174 };
 
 /** The show on pages of a contact sheet, in the order in which it hangs, with the scale that all of its prints share. */
 export function contactPages({ show, results, pictures }: Session) {
