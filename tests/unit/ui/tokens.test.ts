@@ -42,6 +42,7 @@ const pairs = schemes.flatMap(({ scheme, colour }) => [
 	{ scheme, colour, front: 'pencil', back: 'card', least: 4.5 },
 	{ scheme, colour, front: 'edge', back: 'board', least: 3 },
 	{ scheme, colour, front: 'edge', back: 'sheet', least: 3 },
+	{ scheme, colour, front: 'edge', back: 'pressed', least: 3 }, // grips on the active row
 ]);
 
 test.each(pairs)('$scheme: $front on $back has a contrast of $least at least', ({ colour, front, back, least }) => {
