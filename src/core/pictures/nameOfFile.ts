@@ -8,16 +8,28 @@ export interface NameParts {
 	readonly title: string | undefined;
 }
 
-/** Names as cameras, phones and programs for screens make them: they say nothing of the picture. */
+/**
+ * Names as cameras, phones and programs for screens make them: they say nothing of the picture. Whatever stands between
+ * parts is one sign here: a pattern that may share a run of signs out in many ways tries all of them.
+ */
 const camera =
-	/^(?:_?(?:img|dsc[fn]?|mg|dscn|pxl|mvi|cimg|sam|gopr|imgp|dji|scan|screenshot|photo|image|picture|file|unnamed|untitled)[\s_-]*[\d\s_-]*|_?[a-z]{1,3}\d{5,}|p\d{7}|\d{5,}|\d{8}[\s_-]\d{6}[\d\s_-]*)(?:[\s_-]*(?:hdr|pano|burst\d*|edit(?:ed)?|copy))*$/i;
+	/^(?:_?(?:img|dsc[fn]?|mg|dscn|pxl|mvi|cimg|sam|gopr|imgp|dji|scan|screenshot|photo|image|picture|file|unnamed|untitled)[\d_]*|_?[a-z]{1,3}\d{5,}|p\d{7}|\d{5,}|\d{8}_\d{6}[\d_]*)(?:_?(?:hdr|pano|burst\d*|edit(?:ed)?|copy))*$/i;
+const isCameras = (name: string): boolean => camera.test(name.replace(/[\s_-]+/g, '_'));
 
 const ending = /\.[a-z0-9]{1,5}$/i;
 const leadingNumber = /^(?:no\.?|nr\.?|#|cat\.?)?\s*0*(\d{1,4}[a-z]?)(?=$|[\s_.,)-])[\s_.,)-]*/i;
 const leadingDate = /^(?:19|20)\d\d[-_.]?(?:0\d|1[0-2])[-_.]?(?:[0-2]\d|3[01])(?=$|[\s_-])[\s_-]*/;
-/** What programs and people put behind a name, one after the other. */
-const behind =
-	/(?:[\s_-]*(?:\(\d{1,3}\)|\d{2,5}\s?(?:px|dpi|ppi)|\d{3,5}\s?x\s?\d{3,5}(?:\s?px)?)|[\s_-]+copy(?:\s*\d+)?|[_-](?:edit(?:ed)?(?:-\d+)?|final|web)|[\s_-]+v\d{1,2}|[\s_-]+s?rgb)+$/i;
+/** What programs and people put behind a name. */
+const mark =
+	/(?:(?<![\s_-])[\s_-]*(?:\(\d{1,3}\)|(?<!\d)\d{2,5}\s?(?:px|dpi|ppi)|(?<!\d)\d{3,5}\s?x\s?\d{3,5}(?:\s?px)?)|(?<![\s_-])[\s_-]+(?:copy(?:\s?\d+)?|v\d{1,2}|s?rgb)|[_-](?:edit(?:ed)?(?:-\d+)?|final|web))$/i;
+/** More marks than anybody puts behind one name. */
+const mostMarks = 8;
+
+function withoutMarks(name: string): string {
+	let bare = name;
+	for (let marks = 0; marks < mostMarks; marks++) bare = bare.replace(mark, '');
+	return bare;
+}
 
 /** Takes a file's name apart. Folders before it do not count. */
 export function nameParts(fileName: string): NameParts {
@@ -26,13 +38,13 @@ export function nameParts(fileName: string): NameParts {
 		.replace(ending, '')
 		.normalize('NFC')
 		.trim();
-	if (camera.test(bare)) return { number: undefined, words: [], title: undefined };
+	if (isCameras(bare)) return { number: undefined, words: [], title: undefined };
 	const undated = bare.replace(leadingDate, '');
 	const number = leadingNumber.exec(undated);
 	const rest = undated.slice(number?.[0].length ?? 0);
-	const isOfCamera = camera.test(rest);
+	const isOfCamera = isCameras(rest);
 	// What is nothing but such a mark is the name: a print called “Copy”.
-	const text = spaced(isOfCamera ? '' : rest.replace(behind, '') || rest);
+	const text = spaced(isOfCamera ? '' : withoutMarks(rest) || rest);
 	return {
 		number: number?.[1]!.toLowerCase(),
 		words: wordsOf(text),

@@ -30,3 +30,14 @@ test.each([
 ])('%s: number %s, title %s', (name, number, title) => {
 	expect(nameParts(name)).toMatchObject({ number, title });
 });
+
+test.each([
+	`a_1111x${'11111111x'.repeat(3000)}q.jpg`,
+	`img${'_'.repeat(60_000)}q.jpg`,
+	`img${'_1'.repeat(30_000)}q.jpg`,
+	`${'a '.repeat(30_000)}copy${' '.repeat(30_000)}.jpg`,
+	`${'(1)'.repeat(30_000)}.jpg`,
+	`tide${'-'.repeat(60_000)}.jpg`,
+])('a name made to hold the page up does not (case %#)', (name) => {
+	expect(nameParts(name).words.join('').length).toBeLessThanOrEqual(name.length);
+});
