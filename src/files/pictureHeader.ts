@@ -46,10 +46,24 @@ function headerOf(bytes: Uint8Array): Reading<PictureHeader> {
 	if (/^.{4}ftyp/s.test(start)) return isoMedia(bytes, start);
 	if (['BM', 'II*\0', 'MM\0*'].some((begins) => start.startsWith(begins)))
 		return found({ kind: 'other', stored: undefined, exif: undefined });
-	if (/^(?:\xef\xbb\xbf)?\s*(?:<\?xml[^>]*>\s*)?(?:<!--.*?-->\s*|<!doctype svg[^>]*>\s*)*<svg[\s>]/is.test(start))
-		return { problem: isSvg };
+	if (isDrawing(bytes)) return { problem: isSvg };
 	if (start.startsWith('8BPS')) return { problem: 'it is a layered file of an image editor. Export it as JPEG or PNG' };
 	return { problem: start.startsWith('%PDF-') ? 'it is a PDF' : noPicture };
+}
+
+/** So far into a text its first element is looked for, in bytes. */
+const drawnWithin = 1 << 16;
+
+/**
+ * Whether it is a text of marks with an SVG in it, but no web page. It is not read as XML: a pattern for all that may stand
+ * before its first element can be made to try for years.
+ */
+function isDrawing(bytes: Uint8Array): boolean {
+	// Without the zeros that UTF-16 has beside its letters, and the marks of byte order.
+	const start = new TextDecoder('latin1').decode(bytes.subarray(0, drawnWithin)).replace(/^(?:ï»¿|ÿþ|þÿ)|\0/g, '');
+	return (
+		/^\s*<[!?\w]/.test(start) && /<(?:\w{1,30}:)?svg[\s/>]/i.test(start) && !/<(?:!doctype )?html[\s>]/i.test(start)
+	);
 }
 
 const found = (value: PictureHeader): Reading<PictureHeader> => ({ value });

@@ -40,6 +40,29 @@ test.each([
 	expect(headerOf(bytes)).toBe(expected);
 });
 
+const svg = (text: string) => new TextEncoder().encode(text);
+const utf16 = (text: string) => Uint8Array.from([0xff, 0xfe, ...[...text].flatMap((sign) => [sign.charCodeAt(0), 0])]);
+
+test.each([
+	['plain', svg('<svg xmlns="http://www.w3.org/2000/svg"/>')],
+	['without a name space', svg('<svg/>')],
+	['with its own prefix', svg('<?xml version="1.0"?>\n<svg:svg xmlns:svg="http://www.w3.org/2000/svg"/>')],
+	['in two bytes a sign', utf16('<?xml version="1.0" encoding="UTF-16"?><svg></svg>')],
+	['behind a long comment', svg(`\ufeff<!-- ${'words '.repeat(900)}--><svg></svg>`)],
+	['behind entities', svg('<!DOCTYPE svg [ <!ENTITY a "<b>"> <!ENTITY c "d"> ]><svg></svg>')],
+	['behind many comments', svg(`${'<!---->'.repeat(5000)}<svg></svg>`)],
+])('a drawing, %s, is named as one', (_what, bytes) => {
+	expect(headerOf(bytes)).toMatch(/^an SVG is a drawing/);
+});
+
+test.each([
+	['comments that lead nowhere', svg(`${'<!---->'.repeat(70)}x`)],
+	['a web page with a drawing in it', svg('<!doctype html><p><svg></svg>')],
+	['words on one', svg('use <svg> here')],
+])('%s: no picture', (_what, bytes) => {
+	expect(headerOf(bytes)).toBe('it is no picture');
+});
+
 test('whatever the bytes, it says what they are or what is wrong', () => {
 	const samples = [
 		plainJpeg(8, 8),
