@@ -9,6 +9,10 @@ const startPicturesWorker = (): AskedWorker =>
 /** So many pictures are read by one worker: what the browser still holds of them goes with it. */
 const mostOfOne = 20;
 
+/** A file that has not answered by then holds the others up, in milliseconds. Large ones take seconds, from afar a minute. */
+const longestMs = 120_000;
+const noAnswer = 'it could not be read within two minutes';
+
 /**
  * Reads picture files off the main thread, one at a time, so that no more than one is ever held decoded. What cannot be
  * read does not stop the others. Aborting ends the worker.
@@ -31,12 +35,19 @@ export async function readPictures<Source extends Blob>(
 			}
 			worker ??= startWorker();
 			let read: Reading<ReadPicture>;
+			const leaving = new AbortController();
+			const leave = () => leaving.abort(signal.reason);
+			signal.addEventListener('abort', leave);
+			const waiting = setTimeout(() => leaving.abort(new Error(noAnswer)), longestMs);
 			try {
-				read = await askRunning<PicturesReply>(worker, { file }, signal, 'reading');
+				read = await askRunning<PicturesReply>(worker, { file }, leaving.signal, 'reading');
 			} catch (cause) {
 				signal.throwIfAborted();
 				worker = undefined; // it has ended: one file may be more than the browser can hold
 				read = { problem: (cause as Error).message };
+			} finally {
+				clearTimeout(waiting);
+				signal.removeEventListener('abort', leave);
 			}
 			await onRead(file, read, place);
 		}
