@@ -94,18 +94,23 @@ export function openPictureStore(databaseName: string, onSuperseded?: () => void
 			return values.flatMap((value, place) => soundPicture(keys[place], value) ?? []);
 		},
 
-		/** Keeps a picture, under one more name where it is here already. On disk before the promise resolves. */
+		/**
+		 * Keeps a picture; where it is here already and sound, only its names are added: a file may say of it what it likes. On
+		 * disk before the promise resolves.
+		 */
 		keep: ({ preview, small, ...picture }: WholePicture): Promise<void> =>
 			writing(async (tx) => {
 				const { hash } = picture;
 				const before = soundPicture(hash, await tx.objectStore('pictures').get(hash));
 				const names = [...new Set([...(before?.names ?? []), ...picture.names])];
-				const size = preview.bytes.byteLength + small.bytes.byteLength;
-				await Promise.all([
-					tx.objectStore('pictures').put({ hash, names, pixels: picture.pixels, size }, hash),
-					tx.objectStore('preview').put(preview, hash),
-					tx.objectStore('small').put(small, hash),
-				]);
+				const here = [await tx.objectStore('preview').get(hash), await tx.objectStore('small').get(hash)];
+				const isHere = before !== undefined && here.every(isImage);
+				const [large, little] = isHere ? (here as [KeptImage, KeptImage]) : [preview, small];
+				const { pixels } = isHere ? before : picture;
+				const size = large.bytes.byteLength + little.bytes.byteLength;
+				const puts: Promise<unknown>[] = [tx.objectStore('pictures').put({ hash, names, pixels, size }, hash)];
+				if (!isHere) puts.push(tx.objectStore('preview').put(large, hash), tx.objectStore('small').put(little, hash));
+				await Promise.all(puts);
 			}),
 
 		/** An image of a picture; undefined where there is none, or none that can be shown. */

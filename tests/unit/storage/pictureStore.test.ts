@@ -32,6 +32,23 @@ test('a picture is kept once, under every name that it came with', async () => {
 	expect(await store.image(hash('b'), 'small')).toBeUndefined();
 });
 
+test('one that is here and sound stays as it is, whatever a file says of it', async () => {
+	const { name, store } = opened();
+	await store.keep(picture('a', 'one.jpg'));
+	const other = { ...picture('a', 'two.jpg'), pixels: { width: 1, height: 1 }, preview: image(9), small: image(9) };
+	await store.keep(other);
+	const bytes = async () => new Uint8Array((await store.image(hash('a'), 'preview'))!.bytes);
+	expect(await store.list()).toEqual([
+		{ hash: hash('a'), names: ['one.jpg', 'two.jpg'], pixels: { width: 6000, height: 4000 } },
+	]);
+	expect(await bytes()).toEqual(new Uint8Array([1, 2, 3]));
+	const db = await openDB(`${name} pictures`);
+	await db.delete('small', hash('a'));
+	db.close();
+	await store.keep(other);
+	expect(await bytes()).toEqual(new Uint8Array([9]));
+});
+
 test('one that no row has is let go after a day, and not where a row has it again before', async () => {
 	const { store } = opened();
 	await store.keep(picture('a', 'a'));
