@@ -46,8 +46,10 @@ export interface ImportOptions {
 	/** What a person has just said that the columns mean. */
 	readonly matching?: ColumnMatching | undefined;
 	readonly signal?: AbortSignal | undefined;
-	/** Told how many rows are read or worked out, of how many. */
-	readonly onProgress?: ((doing: 'reading' | 'working out', done: number, of: number) => void) | undefined;
+	/** Told how many rows are read or worked out, or pictures unpacked, of how many. */
+	readonly onProgress?:
+		| ((doing: 'reading' | 'unpacking' | 'working out', done: number, of: number) => void)
+		| undefined;
 }
 
 /** What comes of something that came in: there is a report, or something has to be asked first, with nothing changed so far. */

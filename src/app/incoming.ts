@@ -4,8 +4,9 @@ import { tooLarge } from '../files/kindOfFile.ts';
 import { makeId } from '../files/makeId.ts';
 import { openText } from '../files/openText.ts';
 import { textOfBlob, withoutMark } from '../files/textOfFile.ts';
-import { isPackedFile, unpackedFile } from './packedFile.ts';
+import { isPackedFile, keepPictures } from './packedFile.ts';
 import type { Pictures } from './pictures.svelte.ts';
+import { unpackInWorker } from '../workers/archive.ts';
 import { type HeldList, type Opened, openInWorker } from '../workers/openInWorker.ts';
 
 /** How something that came in is named. */
@@ -21,6 +22,8 @@ export interface Origin {
 /** Something that came in, decoded once and opened. */
 export interface Incoming extends Origin {
 	readonly opened: Opened;
+	/** A sentence where pictures that came with it were not kept. */
+	readonly leftOut?: string | undefined;
 }
 
 /** A list that came in. */
@@ -39,20 +42,33 @@ export const nameOfPasted = 'What was pasted';
 
 /**
  * Opens a file.
- * @param pictures where those of a packed show are kept; without it, no packed file is opened
+ * @param pictures where those of a packed show are kept, once all of it is found to be sound; without it, no packed file is
+ * opened. Those of a show that is then not wanted are let go after a day.
+ * @param onProgress called with how many pictures are unpacked, then kept, of how many
  * @returns a problem, as a sentence without its place, where it cannot be read
  */
 export async function openFile(
 	file: File,
 	signal?: AbortSignal,
 	pictures?: Pick<Pictures, 'keep' | 'announce'>,
+	onProgress: (done: number, of: number) => void = () => undefined,
+	unpack = unpackInWorker,
 ): Promise<Reading<Incoming>> {
 	const source = nameOfFile(file);
 	const origin = { fileName: file.name, source, label: `Import ${source}` };
 	if (pictures && (await isPackedFile(file))) {
-		const { signal: unending } = new AbortController();
-		const text = await unpackedFile(file, pictures, signal ?? unending);
-		return 'problem' in text ? text : named(origin, await open(text.value, text.value.length, signal));
+		const until = signal ?? new AbortController().signal;
+		const packed = await unpack(file, until, onProgress);
+		if ('problem' in packed) return packed;
+		const { text, close } = packed.value;
+		try {
+			const incoming = named(origin, await open(text, text.length, signal));
+			if ('problem' in incoming) return incoming;
+			const leftOut = await keepPictures(packed.value, pictures, until, onProgress);
+			return { value: { ...incoming.value, leftOut } };
+		} finally {
+			close();
+		}
 	}
 	const problem = tooLarge(file.size);
 	return problem === undefined ? named(origin, await open(file, file.size, signal)) : { problem };

@@ -1,10 +1,9 @@
-import { pictureNotKept } from '../core/device/picturesProblem.ts';
-import type { Reading } from '../core/length/reading.ts';
+import { picturesLeftOut } from '../core/device/picturesProblem.ts';
 import type { Picture } from '../core/pictures/picture.ts';
 import type { Row } from '../core/show/row.ts';
 import { hashOf } from '../files/hashOf.ts';
 import type { PackedPicture, PackedRecord } from '../files/packShow.ts';
-import { packInWorker, unpackInWorker } from '../workers/archive.ts';
+import { packInWorker, type UnpackedFile } from '../workers/archive.ts';
 import type { Pictures } from './pictures.svelte.ts';
 
 /** The pictures that rows have, each once. */
@@ -58,24 +57,24 @@ export async function isPackedFile(file: File): Promise<boolean> {
 }
 
 /**
- * Unpacks a show with its pictures. The pictures are kept once all of the file is found to be sound; those of a show that
- * is then not wanted are let go after a day.
- * @returns the text of the show's file
+ * Keeps the pictures of a packed show, as many as there is room for: its shows open without them too.
+ * @returns a sentence where some were not kept
  */
-export async function unpackedFile(
-	file: File,
+export async function keepPictures(
+	{ count, pictureAt }: Pick<UnpackedFile, 'count' | 'pictureAt'>,
 	pictures: Pick<Pictures, 'keep' | 'announce'>,
 	signal: AbortSignal,
-	unpack = unpackInWorker,
-): Promise<Reading<string>> {
-	const found: PackedPicture[] = [];
-	const read = await unpack(file, (picture) => void found.push(picture), signal);
-	if ('problem' in read) return read;
-	try {
-		for (const picture of found) await pictures.keep(picture);
-	} catch (cause) {
-		return { problem: `its pictures were not saved: ${pictureNotKept((cause as Error).name)}` };
+	onProgress: (done: number, of: number) => void,
+): Promise<string | undefined> {
+	let said: string | undefined;
+	for (let place = 0; place < count && said === undefined; place++) {
+		onProgress(place, count);
+		const picture = await pictureAt(place);
+		signal.throwIfAborted();
+		await pictures.keep(picture).catch((cause: unknown) => {
+			said = picturesLeftOut(count - place, count, (cause as Error).name);
+		});
 	}
 	await pictures.announce();
-	return read;
+	return said;
 }

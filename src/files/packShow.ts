@@ -20,6 +20,9 @@ export interface PackedRecord extends Picture {
 	readonly small: { readonly type: string; readonly hash: string };
 }
 
+/** How much a packed show may hold, where it is written and where it is read; all but `pictures` in bytes. */
+export const mostPacked = { pictures: 4000, list: 5_000_000, image: 3_000_000, inAll: 1_000_000_000 };
+
 /** The file of the show, or of all shows: the same as the plain one. */
 export const showEntry = 'show.json';
 /** The list of the pictures; it stands before them. */

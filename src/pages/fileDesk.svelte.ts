@@ -61,6 +61,8 @@ export class FileDesk {
 	#list: IncomingList | undefined;
 	/** How many files came with the one that is imported, and are not looked at. */
 	#others = 0;
+	/** What there is to say of pictures that came with it and were not kept. */
+	#leftOut: string | undefined;
 	/** The step to take back when the columns of what it brought are said anew. */
 	#again: UndoStep | undefined;
 	/** The comparison from which the columns are asked about: one goes back to it. */
@@ -140,7 +142,11 @@ export class FileDesk {
 		if (files.some(isPictureFile)) return this.#importPictures(files);
 		const [file, ...others] = files;
 		if (!file) return;
-		await this.#import(nameOfFile(file), (signal) => openFile(file, signal, this.#session.pictures), others.length);
+		await this.#import(
+			nameOfFile(file),
+			(signal, onProgress) => openFile(file, signal, this.#session.pictures, onProgress),
+			others.length,
+		);
 	}
 
 	/** Asks for picture files, and shows what they would change. */
@@ -285,14 +291,20 @@ export class FileDesk {
 
 	async #import(
 		source: string,
-		open: (signal: AbortSignal | undefined) => Promise<Reading<Incoming>>,
+		open: (
+			signal: AbortSignal | undefined,
+			onProgress: (done: number, of: number) => void,
+		) => Promise<Reading<Incoming>>,
 		others = 0,
 	): Promise<void> {
 		this.#others = others;
+		this.#leftOut = undefined;
 		await this.#work(source, async (options) => {
-			const incoming = await openUnlessLeft(open, options.signal);
+			const onProgress = (done: number, of: number) => options.onProgress?.('unpacking', done, of);
+			const incoming = await openUnlessLeft((signal) => open(signal, onProgress), options.signal);
 			if ('problem' in incoming) return { kind: 'reported', report: notRead(source, incoming.problem) };
 			this.#hold(isList(incoming.value) ? incoming.value : undefined);
+			this.#leftOut = incoming.value.leftOut;
 			this.#step = this.#again = undefined;
 			return importIncoming(this.#session, incoming.value, options);
 		});
@@ -331,8 +343,10 @@ export class FileDesk {
 	 * @param step the step that brought it
 	 */
 	#tell(report: FileReport, incoming?: IncomingList, step?: UndoStep): void {
-		const sentences = [...report.sentences, ...(this.#others > 0 ? [oneAtATime(this.#others)] : [])];
+		const leftOut = this.#leftOut ?? [];
+		const sentences = [...report.sentences, ...(this.#others > 0 ? [oneAtATime(this.#others)] : [])].concat(leftOut);
 		this.#others = 0;
+		this.#leftOut = undefined;
 		this.#last = lastReport({ ...report, sentences }, this.#session.show, incoming, step);
 		if (!report.isProblem) this.isOpen = false;
 	}

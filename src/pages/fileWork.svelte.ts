@@ -5,7 +5,7 @@ import { leftBehind, notRead } from '../core/imports/fileReports.ts';
 /** How far a large file is. */
 export interface Progress {
 	readonly source: string;
-	readonly doing: 'reading' | 'working out';
+	readonly doing: 'reading' | 'unpacking' | 'working out';
 	readonly done: number;
 	readonly of: number;
 	/** What is counted. */
@@ -54,7 +54,8 @@ export class FileWork {
 				memory: shelf.memory,
 				signal: job.signal,
 				onProgress: (doing, done, of) => {
-					if (this.#job === job) this.#progress = { source, doing, done, of, what };
+					if (this.#job === job)
+						this.#progress = { source, doing, done, of, what: doing === 'unpacking' ? 'pictures' : what };
 				},
 			});
 			if (this.#job !== job) return;

@@ -1,7 +1,8 @@
-import type { Reading } from '../core/length/reading.ts';
+import { isProblem, type Reading } from '../core/length/reading.ts';
 import type { PackedPicture, PackedRecord } from '../files/packShow.ts';
-import { type AskedWorker, askRunning, askWorker } from './askWorker.ts';
-import type { ArchiveJob, PackReply, UnpackReply } from './protocol.ts';
+import type { UnpackedShow } from '../files/unpackShow.ts';
+import { type AskedWorker, askRunning } from './askWorker.ts';
+import type { ArchiveJob, NewsOf, PackReply, UnpackedPictureReply, UnpackReply } from './protocol.ts';
 
 const startArchiveWorker = (): AskedWorker =>
 	new Worker(new URL('./archive.worker.ts', import.meta.url), { type: 'module' });
@@ -32,17 +33,42 @@ export async function packInWorker(
 	return new Blob(parts, { type: 'application/zip' });
 }
 
+/** A packed show whose pictures are unpacked one at a time. */
+export interface UnpackedFile extends Pick<UnpackedShow, 'text' | 'count'> {
+	/** One that is sound: all were looked at before. Rejects where the file is no longer as it was. */
+	readonly pictureAt: (place: number) => Promise<PackedPicture>;
+	/** Lets go of it. */
+	readonly close: () => void;
+}
+
 /**
- * Unpacks a show with its pictures off the main thread.
- * @param onPicture called with each picture that is sound; the file as a whole may still be refused
- * @returns the text of its file
+ * Unpacks a show with its pictures off the main thread, which holds no more than one of them.
+ * @param onProgress called with how many pictures were looked at, of how many
  */
-export const unpackInWorker = (
+export async function unpackInWorker(
 	file: Blob,
-	onPicture: (picture: PackedPicture) => void,
 	signal: AbortSignal,
+	onProgress: (done: number, of: number) => void,
 	startWorker: () => AskedWorker = startArchiveWorker,
-): Promise<Reading<string>> =>
-	askWorker<UnpackReply>(startWorker, { unpack: file } satisfies ArchiveJob, signal, 'unpacking', ({ picture }) => {
-		onPicture(picture);
+): Promise<Reading<UnpackedFile>> {
+	signal.throwIfAborted();
+	const worker = startWorker();
+	const ask = <Any extends UnpackReply | UnpackedPictureReply>(job: ArchiveJob, onNews?: (news: NewsOf<Any>) => void) =>
+		askRunning<Any>(worker, job, signal, 'unpacking', onNews);
+	const read = await ask<UnpackReply>({ unpack: file }, ({ done, of }) => {
+		onProgress(done, of);
 	});
+	const close = () => {
+		worker.terminate();
+	};
+	if (isProblem(read)) {
+		close();
+		return read;
+	}
+	const pictureAt = async (place: number) => {
+		const picture = await ask<UnpackedPictureReply>({ place });
+		if (isProblem(picture)) throw new Error(picture.problem);
+		return picture.value;
+	};
+	return { value: { ...read.value, pictureAt, close } };
+}

@@ -1,16 +1,14 @@
+import { isProblem } from '../core/length/reading.ts';
 import { hashOf } from '../files/hashOf.ts';
 import { imageEntry, listEntry, packer, showEntry } from '../files/packShow.ts';
-import { unpackShow } from '../files/unpackShow.ts';
+import { type UnpackedShow, unpackShow } from '../files/unpackShow.ts';
 import type { ArchiveJob } from './protocol.ts';
 
 const to = packer((part) => {
 	postMessage({ news: { part } }, { transfer: [part.buffer] });
 });
 
-async function* bytesOf(blob: Blob): AsyncGenerator<Uint8Array<ArrayBuffer>> {
-	const reader = blob.stream().getReader();
-	for (let read = await reader.read(); !read.done; read = await reader.read()) yield read.value;
-}
+let show: UnpackedShow | undefined;
 
 async function answer(job: ArchiveJob): Promise<unknown> {
 	if ('begin' in job) {
@@ -21,11 +19,14 @@ async function answer(job: ArchiveJob): Promise<unknown> {
 		to.bytes(imageEntry(hash, 'preview', preview.type), preview.bytes);
 		to.bytes(imageEntry(hash, 'small', small.type), small.bytes);
 	} else if ('end' in job) to.end();
+	else if ('place' in job) return show?.pictureAt(job.place);
 	else {
-		const onPicture = (picture: unknown) => {
-			postMessage({ news: { picture } });
-		};
-		return unpackShow(bytesOf(job.unpack), onPicture, hashOf);
+		const read = await unpackShow(job.unpack, hashOf, (done, of) => {
+			postMessage({ news: { done, of } });
+		});
+		if (isProblem(read)) return read;
+		show = read.value;
+		return { value: { text: show.text, count: show.count } };
 	}
 	return true;
 }

@@ -9,6 +9,7 @@ import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
 import type { Reading } from '../core/length/reading.ts';
 import type { PackedPicture, PackedRecord } from '../files/packShow.ts';
+import type { UnpackedShow } from '../files/unpackShow.ts';
 import type { ReadPicture } from './readPicture.ts';
 import type { RowsOfFile } from '../files/csv.ts';
 import type { OpenedText } from '../files/openText.ts';
@@ -113,15 +114,22 @@ export interface PicturesJob {
 /** What it answers: the picture, or why the file is none. */
 export type PicturesReply = Reply<Reading<ReadPicture>>;
 
-/** What the worker that packs is asked: a show, then its pictures, then the end; or to unpack one. */
+/** What the worker that packs is asked: a show, then its pictures, then the end; or to unpack one, then for each of its pictures. */
 export type ArchiveJob =
 	| { readonly begin: { readonly text: string; readonly list: readonly PackedRecord[] } }
 	| { readonly picture: PackedPicture }
 	| { readonly end: true }
-	| { readonly unpack: Blob };
+	| { readonly unpack: Blob }
+	| { readonly place: number };
 
 /** What it answers while it packs: parts of the file. */
 export type PackReply = Reply<true, { readonly part: Uint8Array<ArrayBuffer> }>;
 
-/** What it answers where it unpacks: the pictures, then the text of the show's file, or why it is refused. */
-export type UnpackReply = Reply<Reading<string>, { readonly picture: PackedPicture }>;
+/** What it answers where it unpacks: how many pictures were looked at, then the text of the show's file, or why it is refused. */
+export type UnpackReply = Reply<
+	Reading<Pick<UnpackedShow, 'text' | 'count'>>,
+	{ readonly done: number; readonly of: number }
+>;
+
+/** What it answers where it is asked for a picture of what it has unpacked. */
+export type UnpackedPictureReply = Reply<Reading<PackedPicture>>;

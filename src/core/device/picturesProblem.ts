@@ -14,6 +14,10 @@ export function roomRunsShort(usage: number | undefined, quota: number | undefin
 	return `Room runs short: ${megabytes(left)} of the ${megabytes(quota)} that this browser gives the app are left. Save a backup, and delete shows that are no longer needed.`;
 }
 
+/** A sentence where pictures of a file that opens were not kept. @param errorName as the browser gives it */
+export const picturesLeftOut = (left: number, of: number, errorName: string): string =>
+	`${left} of ${of === 1 ? '1 picture was' : `${of} pictures were`} not kept: ${pictureNotKept(errorName)}. All else is here; open the file again once they can be kept.`;
+
 /** Why a picture could not be kept, without its name. @param errorName as the browser gives it */
 export const pictureNotKept = (errorName: string): string =>
 	errorName === 'QuotaExceededError'
