@@ -286,6 +286,8 @@ export interface FiguresByCode {
 		readonly load?: Weight | undefined;
 		readonly factor?: Count | undefined;
 		readonly rating?: Weight | undefined;
+		/** How far the hook of a flat cord is below its rings, or not above them: its pull is over every rating. */
+		readonly below?: Measure | undefined;
 	};
 	readonly 'off-wall': {
 		readonly wall: string;

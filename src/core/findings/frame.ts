@@ -1,7 +1,7 @@
 import { sameWithin } from '../length/length.ts';
 import { hiddenByFrame } from '../row/frame.ts';
 import { innerBorder } from '../row/innerMount.ts';
-import { fixingOf, loadOf } from '../walls/fixing.ts';
+import { fixingOf, isFlat, loadOf } from '../walls/fixing.ts';
 import { type Layer, mountLayers, thicknessOf } from '../row/stack.ts';
 import { clearEach, sizeColumns } from './candidates.ts';
 import type { CutBorder, StackWord } from './figures.ts';
@@ -148,24 +148,26 @@ const safetyFactor = 4;
 
 /**
  * `heavy`: framed, it is more than one person lifts, or its fixing is not rated for what it has to hold: the weight, or
- * what its cord pulls at both rings where that is more.
+ * what its cord pulls at both rings where that is more. No rating is enough for a flat cord, whatever hangs on it.
  */
 export const heavy: Finder = ({ frame, framed, read, settings }) => {
 	const { weightKg } = framed;
 	const { ratingKg } = settings.hanging;
-	if (weightKg === undefined) return [];
+	const isLifted = weightKg !== undefined && weightKg > mostKg;
 	const fixing = ratingKg === undefined ? undefined : fixingOf({ frame, framed, read }, settings);
-	const load = fixing && loadOf(weightKg, fixing);
+	const below = fixing && isFlat(fixing) ? Math.max(0, -fixing.rise!) : undefined;
+	const load = fixing && below === undefined && weightKg !== undefined ? loadOf(weightKg, fixing) : undefined;
 	const isOver = load !== undefined && load * safetyFactor > ratingKg!;
-	if (weightKg <= mostKg && !isOver) return [];
+	if (!isLifted && !isOver && below === undefined) return [];
 	return [
 		{
 			code: 'heavy',
 			level: 'look',
 			cells: ['frame'],
 			figures: () => ({
-				...(weightKg > mostKg && { weight: { kg: weightKg }, most: { kg: mostKg } }),
+				...(isLifted && { weight: { kg: weightKg }, most: { kg: mostKg } }),
 				...(isOver && { load: { kg: load }, factor: { count: safetyFactor }, rating: { kg: ratingKg! } }),
+				...(below !== undefined && { below, rating: { kg: ratingKg! } }),
 			}),
 		},
 	];

@@ -1,4 +1,4 @@
-import { inches, type Length, length, mm } from '../length/length.ts';
+import { inches, type Length, length, mm, sameWithin } from '../length/length.ts';
 import { onRuler } from '../length/ruler.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
@@ -10,8 +10,10 @@ export interface Fixing {
 	readonly drop: number;
 	/** From the frame's left edge to each hook, or on a rail to each ring. */
 	readonly hooks: readonly number[];
-	/** Pull on each ring of a cord, in kg; undefined where there is no cord, or its weight or its rise is not known. */
+	/** Pull on each ring of a cord, in kg; undefined where there is no cord, its weight is not known, or it is flat. */
 	readonly pullKg: number | undefined;
+	/** How far its cord rises from the rings to the hook, below zero where it does not; undefined where there is none. */
+	readonly rise: number | undefined;
 	/** Length of the cord between its rings; undefined where there is none, or a typed drop leaves none. */
 	readonly cord: number | undefined;
 }
@@ -42,7 +44,8 @@ export function fixingOf(
 	const rings = Math.min(asked, size.height / 2);
 	const typed = worked.read.cells.drop;
 	const atRings = [hanging.inset, size.width - hanging.inset];
-	if (hanging.kind !== 'cord') return { drop: typed ?? rings, hooks: atRings, pullKg: undefined, cord: undefined };
+	if (hanging.kind !== 'cord')
+		return { drop: typed ?? rings, hooks: atRings, pullKg: undefined, rise: undefined, cord: undefined };
 	const slack = 1 + hanging.slackPercent / 100;
 	const highest = Math.max(0, rings - leastDrop(unit));
 	const rise = typed === undefined ? Math.min((span / 2) * Math.sqrt(slack ** 2 - 1), highest) : rings - typed;
@@ -51,10 +54,14 @@ export function fixingOf(
 	return {
 		drop: rings - rise,
 		hooks: [size.width / 2],
-		pullKg: weightKg === undefined || rise <= 0 ? undefined : (weightKg * half) / (2 * rise),
+		pullKg: weightKg === undefined || isFlat({ rise }) ? undefined : (weightKg * half) / (2 * rise),
+		rise,
 		cord: rise < 0 ? undefined : 2 * half,
 	};
 }
+
+/** Whether a cord does not rise to its hook: by the sine of an angle of 0 its pull has no bound then. */
+export const isFlat = ({ rise }: Pick<Fixing, 'rise'>): boolean => rise !== undefined && rise <= sameWithin;
 
 /** What each fixing has to hold, in kg: the print, or what its cord pulls at both rings where that is more. */
 export const loadOf = (weightKg: number, { pullKg }: Pick<Fixing, 'pullKg'>): number =>

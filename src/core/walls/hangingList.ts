@@ -2,7 +2,7 @@ import { formatWithUnit } from '../length/formatLength.ts';
 import { type Length, minus } from '../length/length.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
-import { type Hooks, hooksOf } from './fixing.ts';
+import { type Hooks, hooksOf, isFlat } from './fixing.ts';
 import { hangWalls } from './hangWalls.ts';
 import type { HungPrint, HungWall } from './hungPrint.ts';
 
@@ -74,6 +74,7 @@ export function fixingWords({ hooks }: Pick<HangingLine, 'hooks'>, settings: Set
 			: 'two hooks';
 	}
 	const { pullKg } = hooks.fixing;
+	if (isFlat(hooks.fixing)) return 'cord on one hook but flat: lower the rings or let it rise further';
 	return pullKg === undefined ? 'cord on one hook' : `cord on one hook, each ring pulled with ${pullKg.toFixed(1)} kg`;
 }
 

@@ -24,7 +24,7 @@ test('each print with what is marked for it, and how far from the mark before', 
 	const { text } = listOf({ rings: '100 mm', slack: 0, nail: '12 mm' });
 	expect(text.split('\r\n')).toEqual([
 		'wall,order,print,left (mm),centre (mm),mark,mark left (mm),mark height (mm),from last (mm),weight (kg),fixing',
-		"North,1,'=print 1,1067,1450,nail,1317,1562,,1.658,cord on one hook",
+		"North,1,'=print 1,1067,1450,nail,1317,1562,,1.658,cord on one hook but flat: lower the rings or let it rise further",
 		"North,2,'=print 2,2633,1450,corner,2633,1550,1316,0.071,no frame: fixed as it suits the print",
 		'',
 	]);

@@ -222,13 +222,16 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		return `You need ${found.wanted.count}${what} ${name} and have ${found.there.count}.`;
 	},
 
-	heavy: ({ weight, most, load, factor, rating }) => {
+	heavy: ({ weight, most, load, factor, rating, below }, { say }) => {
 		const lift =
 			most && `Framed, it weighs about ${kilograms(weight!.kg)}. Over ${kilograms(most.kg)} takes two people to lift.`;
 		const hold =
 			load &&
 			`Its fixing holds about ${kilograms(load.kg)}; times ${factor!.count} for safety, more than its rating of ${kilograms(rating!.kg)}.`;
-		return [lift, hold].filter((sentence) => sentence !== undefined).join(' ');
+		const flat =
+			below !== undefined &&
+			`Its hook is ${isSame(below, 0) ? 'no higher than' : `${say(below)} below`} its rings. A flat cord pulls on them harder than any rating, yours of ${kilograms(rating!.kg)} too: lower the rings, or let the cord rise further.`;
+		return [lift, hold, flat].filter(Boolean).join(' ');
 	},
 
 	'off-wall': ({ wall, past, kind }, { say }) =>

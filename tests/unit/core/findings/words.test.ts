@@ -129,6 +129,8 @@ const samples: { readonly [C in Code]: readonly FiguresByCode[C][] } = {
 	heavy: [
 		{ weight: { kg: 31.4 }, most: { kg: 25 } },
 		{ load: { kg: 18.2 }, factor: { count: 4 }, rating: { kg: 45 } },
+		{ below: mm(0), rating: { kg: 45 } },
+		{ below: mm(10), rating: { kg: 45 } },
 	],
 	'off-wall': [
 		{ wall: 'North', past: mm(200), kind: 'wall' },

@@ -83,3 +83,26 @@ test('what a fixing has to hold is the pull of its cord, four times', () => {
 	expect(codes({ kind: 'two hooks', rating: '6.6 kg' })).toHaveLength(1);
 	expect(codes({ kind: 'two hooks', rating: '6.7 kg' })).toEqual([]);
 });
+
+test('a cord that does not rise to its hook is over every rating', () => {
+	const said = (hanging: object, typed: Typed = {}) => {
+		const { settings } = readSettings({ frames, hanging: { rating: '1000 kg', ...hanging }, walls: [] });
+		const [row] = rowsOf([print('500x400', { frame: 'Plain', ...typed })]);
+		return judgeRow(row!, settings)
+			.findings.filter(({ code }) => code === 'heavy')
+			.map(({ message }) => message);
+	};
+	const flat = (below: string) => [
+		`Its hook is ${below} its rings. A flat cord pulls on them harder than any rating, yours of 1000 kg too: lower the rings, or let the cord rise further.`,
+	];
+	expect(said({})).toEqual([]);
+	expect(said({ slack: 0 })).toEqual(flat('no higher than'));
+	// The hook stays 20 mm below the top, where the rings are.
+	expect(said({ rings: '20 mm' })).toEqual(flat('no higher than'));
+	expect(said({ rings: '100 mm' }, { drop: '99' })).toHaveLength(1);
+	expect(said({ rings: '100 mm' }, { drop: '100' })).toEqual(flat('no higher than'));
+	expect(said({ rings: '100 mm' }, { drop: '110' })).toEqual(flat('10 mm below'));
+	expect(said({ kind: 'two hooks', rings: '20 mm' })).toEqual([]);
+	// Without a rating there is nothing to compare it with.
+	expect(said({ slack: 0, rating: undefined })).toEqual([]);
+});
