@@ -22,14 +22,14 @@ const metre = mm(1000);
  * common practice; only a row with a spacer, or a frame, needs what belongs to it.
  * @param rows those that count, by their place
  */
-export function supplyNeeds(rows: ReadonlyMap<number, RowResult>, { supplies }: Settings): readonly Need[] {
+export function supplyNeeds(rows: ReadonlyMap<number, RowResult>, { supplies, hanging }: Settings): readonly Need[] {
 	return supplyKinds.flatMap((kind): readonly Need[] => {
 		const listed = supplies.find((supply) => supply.kind === kind);
 		const isByLength = suppliesByLength.includes(kind);
 		const taken = new Map<number, bigint>();
 		let isAbout = false;
 		for (const [place, result] of rows) {
-			const usual = usualOf(kind, result);
+			const usual = usualOf(kind, result, hanging.kind);
 			if (usual === undefined) continue;
 			const each = listed?.each ?? usual.each;
 			if (each === 0) continue;
@@ -59,6 +59,7 @@ export function supplyNeeds(rows: ReadonlyMap<number, RowResult>, { supplies }: 
 function usualOf(
 	kind: SupplyKind,
 	result: RowResult,
+	hangsBy: Settings['hanging']['kind'],
 ): { readonly each: number; readonly isAbout?: boolean } | undefined {
 	const { frame, framed, read } = result;
 	if (kind === 'hinges') return result.hinges && { each: result.hinges.count };
@@ -67,6 +68,7 @@ function usualOf(
 	if (!frame.frame) return undefined;
 	if (kind === 'rings') return { each: (framed.weightKg ?? 0) > heavyKg ? ringsOf.heavy : ringsOf.light };
 	if (kind === 'bumpers') return { each: bumpersOf };
+	if (kind === 'cord' && hangsBy === 'two hooks') return undefined;
 	// Where the moulding is not known, the rebate is the least that the frame can be.
 	const size = framed.size ?? frame.seat?.rebate;
 	if (!size) return undefined;

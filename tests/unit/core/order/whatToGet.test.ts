@@ -188,6 +188,15 @@ describe('supplies', () => {
 		['labels', [['labels', 'labels', 1, 0, 1, undefined]]],
 		['spacer', []],
 	])('%s of a framed print', (kind, lines) => expect(only(kind, [framed], { frames: [box] })).toEqual(lines));
+	test.each([
+		['cord', 1],
+		['two hooks', 0],
+		['rail', 1],
+	])('hung by %s: cord %i times', (hanging, lines) => {
+		const show = { frames: [box], hanging, supplies: [{ kind: 'cord', each: '0.9 m' }] };
+		expect(only('cord', [framed], show)).toHaveLength(lines);
+		expect(only('rings', [framed], show)).toHaveLength(1);
+	});
 	test('without a frame only hinges and labels', () =>
 		expect(linesOf([{ ...print, frame: 'none' }]).map(([kind]) => kind)).toEqual(['board', 'hinges', 'labels']));
 	test('a spacer where one is typed: the perimeter of the mount', () =>
