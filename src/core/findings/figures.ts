@@ -292,8 +292,8 @@ export interface FiguresByCode {
 	readonly 'off-wall': {
 		readonly wall: string;
 		readonly past: Measure;
-		/** What it is past: the end of the wall, or of the part of it that is free. */
-		readonly kind: 'wall' | 'part';
+		/** What it is past: the end of the wall, its left one, or the end of the part of it that is free. */
+		readonly kind: 'wall' | 'left' | 'part';
 	};
 	readonly 'hangs-over':
 		| { readonly kind: 'print' | 'obstacle'; readonly wall: string; readonly other: string; readonly by: Measure }

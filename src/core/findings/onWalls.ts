@@ -49,10 +49,10 @@ export function withHanging(
 	return all;
 }
 
-function offWall({ past, exactLeft, size }: HungPrint, { wall }: HungWall): OnWall['off'] {
+function offWall({ past, isPastLeft, exactLeft, size }: HungPrint, { wall }: HungWall): OnWall['off'] {
 	if (past === undefined) return undefined;
 	const isPastAll = exactLeft + size.width - past >= wall.length - 1;
-	return { wall: wall.name, past, kind: isPastAll ? 'wall' : 'part' };
+	return { wall: wall.name, past, kind: isPastLeft ? 'left' : isPastAll ? 'wall' : 'part' };
 }
 
 function hangsOver(overlap: Overlap | undefined, { wall: { name } }: HungWall, rows: readonly Row[]): OnWall['over'] {

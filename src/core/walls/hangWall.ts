@@ -60,7 +60,8 @@ function partsOf(
 ): readonly HungPrint[] {
 	return parts.map(({ place, size, left, centre }, at) => {
 		const exactLeft = left ?? columnLeft + insets[at]!;
-		const past = exactLeft + size.width - (end ?? wall.length);
+		const pastRight = exactLeft + size.width - (end ?? wall.length);
+		const past = Math.max(pastRight, -exactLeft);
 		return {
 			...{ place, size, exactLeft, column },
 			left: left ?? onRuler(exactLeft, ruler),
@@ -68,6 +69,7 @@ function partsOf(
 			isLeftTyped: left !== undefined,
 			isCentreTyped: centre !== undefined,
 			past: past > sameWithin ? length(Math.round(past)) : undefined,
+			isPastLeft: past > sameWithin && past > pastRight,
 		};
 	});
 }

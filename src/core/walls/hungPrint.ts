@@ -19,8 +19,10 @@ export interface HungPrint {
 	readonly column: number;
 	readonly isLeftTyped: boolean;
 	readonly isCentreTyped: boolean;
-	/** How far it is past the end of what is free for it; undefined where it is not. */
+	/** How far it is past the end of what is free for it, or of the wall's left; undefined where it is not. */
 	readonly past: Length | undefined;
+	/** Whether it is past the left of the wall: a part of a column may be, beside one with a place typed. */
+	readonly isPastLeft: boolean;
 }
 
 /** A print on a wall, with what holds it. */

@@ -235,8 +235,8 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	},
 
 	'off-wall': ({ wall, past, kind }, { say }) =>
-		kind === 'wall'
-			? `It is ${say(past)} past the end of “${shownText(wall)}”.`
+		kind !== 'part'
+			? `It is ${say(past)} past the ${kind === 'left' ? 'left ' : ''}end of “${shownText(wall)}”.`
 			: `It has no room on “${shownText(wall)}”: it is ${say(past)} past the end of what is free.`,
 
 	'hangs-over': (found, { say }) => {

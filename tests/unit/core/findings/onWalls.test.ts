@@ -48,6 +48,23 @@ test('off the wall, by how much, and what would mend it', () => {
 	]);
 });
 
+test('past the left end: a part of a column beside one with a place typed', () => {
+	const part = { 'hang order': '1', wall: 'A' };
+	const walls = [{ name: 'A', length: 3000 }];
+	expect(told([print('200x200', { ...part, 'hang left': '0' }), print('400x300', part)], { walls })).toEqual([
+		[],
+		[['off-wall', 'It is 100 mm past the left end of “A”.']],
+	]);
+	// The part is past both ends, further past the right.
+	expect(told([print('200x200', { ...part, 'hang left': '0' }), print('3600x300', part)], { walls })[1]).toEqual([
+		['off-wall', 'It is 1700 mm past the left end of “A”.'],
+	]);
+	expect(told([print('200x200', { ...part, 'hang left': '101' }), print('402x300', part)], { walls })).toEqual([
+		[],
+		[],
+	]);
+});
+
 test('a smaller gap, where it gives room', () => {
 	const walls = [{ name: 'A', length: 2000, gap: 900, obstacles: [{ left: 1000, width: 100, height: 3000 }] }];
 	const [, , third] = resultsOf([print('400x400'), print('400x400'), print('400x400')], { walls });

@@ -134,6 +134,7 @@ const samples: { readonly [C in Code]: readonly FiguresByCode[C][] } = {
 	],
 	'off-wall': [
 		{ wall: 'North', past: mm(200), kind: 'wall' },
+		{ wall: 'North', past: mm(200), kind: 'left' },
 		{ wall: 'North', past: mm(200), kind: 'part' },
 	],
 	'hangs-over': [
