@@ -1,6 +1,6 @@
 import type { Session } from '../app/session.svelte.ts';
 import { onPages } from '../core/bench/paper.ts';
-import { hangOrder } from '../core/show/hangOrder.ts';
+import { hangOrder } from '../core/row/hangOrder.ts';
 import { nameOfPrint } from '../core/show/nameOfPrint.ts';
 import { levelWord } from '../ui/grid/cellView.ts';
 import { drawnPrint } from '../ui/mount/drawnPrint.ts';
@@ -11,7 +11,7 @@ const room = { width: 210, height: 174 };
 
 /** The show on pages of a contact sheet, in the order in which it hangs, with the scale that all of its prints share. */
 export function contactPages({ show, results, pictures }: Session) {
-	const prints = hangOrder(show.rows).map((place) => {
+	const prints = hangOrder(show.rows, results).map((place) => {
 		const row = show.rows[place]!;
 		const gravest = results[place]!.findings.find(({ level }) => level !== 'note')?.level;
 		return {

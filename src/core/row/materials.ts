@@ -1,7 +1,7 @@
 import { type Length, mm } from '../length/length.ts';
 import type { Board, GlazingMaterial, Settings } from '../settings/settings.ts';
 import type { RowWords } from './rowWords.ts';
-import { isSameWord } from '../values/words.ts';
+import { namedOrAlike } from '../values/named.ts';
 
 /** Glass of 2 mm and acrylic of 3 mm, as they are mostly sold for frames. Common practice. */
 const glazingThickness: Readonly<Record<GlazingMaterial, Length>> = { glass: mm(2), acrylic: mm(3) };
@@ -46,19 +46,21 @@ export function findMaterials({ texts, ...words }: RowWords, hasFrame: boolean, 
 	};
 }
 
-const named = <Listed extends Board>(name: string, list: readonly Listed[]) =>
-	list.find((each) => isSameWord(each.name, name));
-
 function glazingOf(text: string, isAcrylic: boolean, { glazing: list }: Settings): Material {
 	const material = isAcrylic ? 'acrylic' : 'glass';
 	const first = text === '' ? list[0] : list.find((each) => each.material === material);
-	const listed = named(text, list) ?? first;
+	const listed = namedOrAlike(text, list) ?? first;
 	const of = listed?.material ?? material;
 	return materialOf(listed, of, glazingThickness[of], glazingDensity[of]);
 }
 
 const backingOf = (text: string, { backing: list }: Settings): Material =>
-	materialOf(named(text, list) ?? (text === '' ? list[0] : undefined), 'backing', backingThickness, usualDensity);
+	materialOf(
+		namedOrAlike(text, list) ?? (text === '' ? list[0] : undefined),
+		'backing',
+		backingThickness,
+		usualDensity,
+	);
 
 const materialOf = (listed: Board | undefined, usual: string, thickness: Length, density: number): Material => ({
 	name: listed?.name,

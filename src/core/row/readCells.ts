@@ -15,6 +15,7 @@ import type { Row } from '../show/row.ts';
 import type { Cells, MountCell, PaperCell } from './cells.ts';
 import { type NamedFrame, nameFrame } from './namedFrame.ts';
 import { readCount } from './readCount.ts';
+import { readHangOrder } from './readHangOrder.ts';
 
 /** A cell that could not be read: it stays as typed and counts as blank. */
 export interface UnreadCell {
@@ -108,6 +109,8 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 		drop: lengthOf('drop'),
 		isFloat: mount.kind !== 'none' && textOf('mounting').toLowerCase() === 'float',
 	};
+	// What it says is in `readHangCells`.
+	read('hang order', readHangOrder);
 	return {
 		cells: cells.isFloat ? { ...cells, ...noWindow } : cells,
 		copies: read('copies', readCount) ?? 1,
