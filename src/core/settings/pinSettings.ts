@@ -16,7 +16,7 @@ const lengthKeys = new Set([
 	...['greatest', 'least', 'correction', 'overcut', 'slipBoard'],
 ]);
 
-/** The lengths of one size: a bare fraction in one of them makes the other inches too. */
+/** The lengths of one size: a bare fraction in one of them makes the other inches too. Those of an obstacle are read alone. */
 const sidesOfSizes: readonly (readonly string[])[] = [
 	['width', 'height'],
 	['rebateWidth', 'rebateHeight'],
@@ -30,12 +30,23 @@ const sizeKeys = new Set(['mountSize', 'largest', 'smallest', 'exact']);
  * another length are written with the old unit. Numbers are millimetres under every unit.
  * @param sizes the show's own sizes, whose names are left alone
  */
-export function pinSettings(typed: TypedSettings, from: Unit, to: Unit, sizes: readonly NamedSize[]): TypedSettings {
-	const inches = sidesOfSizes.filter((sides) => sides.some((side) => isBareFraction(typed[side]))).flat();
+export const pinSettings = (typed: TypedSettings, from: Unit, to: Unit, sizes: readonly NamedSize[]): TypedSettings =>
+	pinRecord(typed, '', from, to, sizes);
 
-	function pin(key: string, value: unknown): unknown {
-		if (Array.isArray(value)) return value.map((item) => pin('', item));
-		if (typeof value === 'object' && value !== null) return pinSettings(value as TypedSettings, from, to, sizes);
+/** @param list the list that the record stands in; blank for one that stands in none */
+function pinRecord(
+	typed: TypedSettings,
+	list: string,
+	from: Unit,
+	to: Unit,
+	sizes: readonly NamedSize[],
+): TypedSettings {
+	const pairs = list === 'obstacles' ? [] : sidesOfSizes;
+	const inches = pairs.filter((sides) => sides.some((side) => isBareFraction(typed[side]))).flat();
+
+	function pin(key: string, value: unknown, within = ''): unknown {
+		if (Array.isArray(value)) return value.map((item) => pin('', item, key));
+		if (typeof value === 'object' && value !== null) return pinRecord(value as TypedSettings, within, from, to, sizes);
 		if (typeof value !== 'string') return value;
 		if (key === 'pictureArea') return /^\s*[\d.,]+\s*$/.test(value) ? `${value} ${from}²` : value;
 		if (inches.includes(key)) return value;

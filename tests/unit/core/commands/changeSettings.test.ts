@@ -130,6 +130,16 @@ test('settings that are bare are written with the unit that they were typed in',
 	});
 });
 
+test('an obstacle keeps its width beside a height in inches', () => {
+	const obstacle = { left: '1 m', width: '90', bottom: '1 m', height: '20 1/2' };
+	const settings = { unit: 'mm', walls: [{ name: 'North', length: '5 m', obstacles: [obstacle] }] };
+	const show = showWith(settings, { typed: { title: 'Tide' } });
+	const after = changed(show, { unit: 'in' });
+	const obstaclesOf = (typed: TypedSettings) => readSettings(typed).settings.walls[0]!.obstacles;
+	expect(obstaclesOf(after.settings)).toEqual(obstaclesOf(settings));
+	expect(obstaclesOf(settings)[0]).toMatchObject({ width: mm(90), height: inches(20.5) });
+});
+
 test('a mount size that is a name stays that name', () => {
 	const settings = { mountSize: '60 x 45', sizes: [{ name: '60 x 45', width: '600', height: '450' }] };
 	expect(changed(showWith(settings), { unit: 'in' }).settings['mountSize']).toBe('60 x 45');
