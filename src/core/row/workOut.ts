@@ -11,6 +11,7 @@ import { inheritedBy } from './inherited.ts';
 import { findMaterials } from './materials.ts';
 import { type NamedFrame, nameFrame } from './namedFrame.ts';
 import { paperPlace, pictureOnPaper } from './paperPlace.ts';
+import { withPossibleDrop } from './possibleDrop.ts';
 import { type ReadCells, readCells } from './readCells.ts';
 import { readWords } from './rowWords.ts';
 import { solveRow } from './solveRow.ts';
@@ -58,8 +59,9 @@ function workedRow(
 	const place = isMounted ? paperPlace({ read, solved, onPaper }) : undefined;
 	const frame = findFrame(named, { cells, solved, onPaper }, settings);
 	const materials = findMaterials(words, frame.frame !== undefined, settings);
+	const framed = frameRow({ boards, read, hasMount: isMounted, materials }, frame, settings);
 	return {
-		read,
+		read: withPossibleDrop(read, frame, framed),
 		words,
 		inherited: inheritedBy(cells, solution, settings),
 		hasMount: isMounted,
@@ -72,7 +74,7 @@ function workedRow(
 		hinges: hingesOf(solved, onPaper, place, settings.unit),
 		hangs,
 		materials,
-		framed: frameRow({ boards, read, hasMount: isMounted, materials }, frame, settings),
+		framed,
 		copies,
 	};
 }

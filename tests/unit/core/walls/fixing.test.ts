@@ -45,6 +45,23 @@ test('a typed drop counts before all, with every kind', () => {
 	expect(hooks('two hooks', { drop: '45' })?.hooks).toEqual(['1780, 1605', '2220, 1605']);
 });
 
+test.each(['cord', 'two hooks', 'rail'])('a drop below the frame is not read, hung by %s', (kind) => {
+	const hanging = { kind, nail: '2 m' };
+	const { settings } = readSettings({ frames, hanging });
+	const unread = (drop: string, typed: Typed = {}) => {
+		const row = rowsOf([print('500x400', { frame: 'Plain', drop, ...typed })])[0]!;
+		return judgeRow(row, settings)
+			.findings.filter(({ code }) => code === 'not-read')
+			.map(({ cells, message }) => [...cells, message]);
+	};
+	const said = 'Drop: more than the frame is high; type how far the hook is below the frame’s top.';
+	expect(unread('2000')).toEqual([['drop', said]]);
+	expect(unread('401')).toEqual([['drop', said]]);
+	expect(unread('400')).toEqual([]);
+	expect(unread('2000', { frame: 'none' })).toEqual([]);
+	expect(hooks(hanging, { drop: '2000' })).toEqual(hooks(hanging));
+});
+
 test('two hooks at the rings', () => {
 	expect(hooks({ kind: 'two hooks', rings: '25 %', inset: '50 mm' })).toEqual({
 		drop: 100,
