@@ -46,6 +46,7 @@ function textsOf(figure: unknown, name: string): readonly string[] {
 	if ('count' in figure) return [`${name}:${rounded(figure.count)}`];
 	if ('mm2' in figure) return [`${name}:${rounded(figure.mm2)}mm2`];
 	if ('kg' in figure) return [`${name}:${rounded(figure.kg)}kg`];
+	if ('said' in figure) return 'id' in figure ? textsOf(figure.id, name) : [];
 	if ('usual' in figure || 'columns' in figure) return [];
 	return named(figure);
 }

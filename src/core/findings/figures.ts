@@ -40,6 +40,16 @@ export interface Columns {
 	readonly columns: readonly ColumnName[];
 }
 
+/** What something is called. It is said, and is no figure of the row: a name that changes must not bring a look back. */
+export interface Said {
+	readonly said: string;
+}
+
+/** Another print of the show: known by its id, whatever it is called. */
+export interface OtherPrint extends Said {
+	readonly id: string;
+}
+
 /** A length in units, as it was worked out: not always a whole number of them. */
 export type Measure = number;
 
@@ -290,15 +300,13 @@ export interface FiguresByCode {
 		readonly below?: Measure | undefined;
 	};
 	readonly 'off-wall': {
-		readonly wall: string;
+		readonly wall: Said;
 		readonly past: Measure;
 		/** What it is past: the end of the wall, its left one, or the end of the part of it that is free. */
 		readonly kind: 'wall' | 'left' | 'part';
 	};
-	readonly 'hangs-over':
-		| { readonly kind: 'print' | 'obstacle'; readonly wall: string; readonly other: string; readonly by: Measure }
-		| { readonly kind: 'floor'; readonly wall: string; readonly under: Measure }
-		| { readonly kind: 'top'; readonly wall: string; readonly over: Measure; readonly height: Measure };
+	/** All that it hangs over: a look that is accepted is accepted of each. */
+	readonly 'hangs-over': { readonly wall: Said; readonly overlaps: readonly OverlapFigures[] };
 	readonly 'past-guide':
 		| { readonly kind: 'below nothing'; readonly cuts: readonly CutBorder[]; readonly setting: Measure }
 		| {
@@ -332,6 +340,13 @@ export interface FiguresByCode {
 
 /** What can be found in a row. */
 export type Code = keyof FiguresByCode;
+
+/** What a print hangs over on its wall, and by how much. */
+export type OverlapFigures =
+	| { readonly kind: 'print'; readonly other: OtherPrint; readonly by: Measure }
+	| { readonly kind: 'obstacle'; readonly other: Said; readonly by: Measure }
+	| { readonly kind: 'floor'; readonly under: Measure }
+	| { readonly kind: 'top'; readonly over: Measure; readonly height: Measure };
 
 interface MountLimit {
 	readonly kind: 'largest' | 'smallest' | 'exact';

@@ -6,8 +6,8 @@ import { hooksOf } from '../walls/fixing.ts';
 import { hangWalls } from '../walls/hangWalls.ts';
 import type { HungPrint, HungRow, HungWall } from '../walls/hungPrint.ts';
 import { type Overlap, overlapsOn } from '../walls/overlaps.ts';
-import { gapWithRoom, hangWithout, wallWithRoom } from '../walls/ways.ts';
-import type { FiguresByCode } from './figures.ts';
+import { gapWithRoom, isMendedBy, type Wrong, wallWithRoom, withCleared } from '../walls/ways.ts';
+import type { FiguresByCode, OverlapFigures } from './figures.ts';
 import type { Mend } from './finding.ts';
 import { findingOf } from './findingOf.ts';
 import type { RowResult } from './rowResult.ts';
@@ -41,7 +41,7 @@ export function withHanging(
 			const onWall = {
 				hung: { ...hung, hooks: hooksOf(results[hung.place]!, hung, settings) },
 				off: offWall(hung, hungWall),
-				over: hangsOver(overlaps.get(hung)?.[0], hungWall, rows),
+				over: hangsOver(overlaps.get(hung), hungWall, rows),
 			};
 			all[hung.place] = resultOn(results, hung.place, onWall, settings);
 		}
@@ -52,23 +52,26 @@ export function withHanging(
 function offWall({ past, isPastLeft, exactLeft, size }: HungPrint, { wall }: HungWall): OnWall['off'] {
 	if (past === undefined) return undefined;
 	const isPastAll = exactLeft + size.width - past >= wall.length - 1;
-	return { wall: wall.name, past, kind: isPastLeft ? 'left' : isPastAll ? 'wall' : 'part' };
+	return { wall: { said: wall.name }, past, kind: isPastLeft ? 'left' : isPastAll ? 'wall' : 'part' };
 }
 
-function hangsOver(overlap: Overlap | undefined, { wall: { name } }: HungWall, rows: readonly Row[]): OnWall['over'] {
-	switch (overlap?.kind) {
-		case undefined:
-			return undefined;
+function hangsOver(overlaps: readonly Overlap[] | undefined, { wall }: HungWall, rows: readonly Row[]): OnWall['over'] {
+	return overlaps && { wall: { said: wall.name }, overlaps: overlaps.map((overlap) => overlapFigures(overlap, rows)) };
+}
+
+function overlapFigures(overlap: Overlap, rows: readonly Row[]): OverlapFigures {
+	switch (overlap.kind) {
 		case 'print': {
 			const { place } = overlap.other;
-			return { kind: 'print', wall: name, other: nameOfPrint(rows[place]!, place), by: overlap.by };
+			const row = rows[place]!;
+			return { kind: 'print', other: { id: row.id, said: nameOfPrint(row, place) }, by: overlap.by };
 		}
 		case 'obstacle':
-			return { kind: 'obstacle', wall: name, other: overlap.name, by: overlap.by };
+			return { kind: 'obstacle', other: { said: overlap.name }, by: overlap.by };
 		case 'floor':
-			return { kind: 'floor', wall: name, under: overlap.under };
+			return { kind: 'floor', under: overlap.under };
 		case 'top':
-			return { kind: 'top', wall: name, over: overlap.over, height: overlap.height };
+			return { kind: 'top', over: overlap.over, height: overlap.height };
 	}
 }
 
@@ -91,7 +94,7 @@ function resultOn(results: readonly RowResult[], place: number, onWall: OnWall, 
 		result = withLook(
 			result,
 			findingOf({ code: 'hangs-over', level: 'look', cells, figures: () => over }, settings, () =>
-				mendsOver(results, place, hung, settings),
+				clearing(results, place, hung, 'over', settings),
 			),
 		);
 	known.set(before, { onWall, result });
@@ -114,40 +117,32 @@ function mendsOff(results: readonly RowResult[], place: number, hung: HungPrint,
 						wallGap: { wall: name, gap },
 					},
 				]),
-		...clearing(results, place, hung, settings, (print) => print.past === undefined),
+		...clearing(results, place, hung, 'off', settings),
 		...(next === undefined ? [] : [toWall(settings.walls[next]!.name, settings)]),
 	];
 }
-
-const mendsOver = (
-	results: readonly RowResult[],
-	place: number,
-	hung: HungPrint,
-	settings: Settings,
-): readonly Mend[] => clearing(results, place, hung, settings, (print, wall) => !overlapsOn(wall).has(print));
 
 const toWall = (wall: string, settings: Settings): Mend => ({
 	label: labelOf({ kind: 'move to the wall', wall }, settings),
 	change: { wall, 'hang order': '', 'hang left': '' },
 });
 
-/** Clears a typed place, where that mends it. */
+/** Clears a typed place, where that mends it, and moves nothing else off its wall or over something. */
 function clearing(
 	results: readonly RowResult[],
 	place: number,
 	{ isLeftTyped, isCentreTyped }: HungPrint,
+	wrong: Wrong,
 	settings: Settings,
-	isMended: (print: HungPrint, wall: HungWall) => boolean,
 ): readonly Mend[] {
 	const typed = [
 		...(isLeftTyped ? (['hang left'] as const) : []),
 		...(isCentreTyped ? (['hang centre'] as const) : []),
 	];
-	return typed.flatMap((column) => {
-		const wall = hangWithout(results, place, column, settings);
-		const print = wall?.prints.find((each) => each.place === place);
-		return wall && print && isMended(print, wall)
-			? [{ label: labelOf({ kind: 'clear', columns: [column] }, settings), change: { [column]: '' } }]
-			: [];
-	});
+	return typed
+		.filter((column) => isMendedBy(results, withCleared(results, place, column), { place, wrong: [wrong] }, settings))
+		.map((column) => ({
+			label: labelOf({ kind: 'clear', columns: [column] }, settings),
+			change: { [column]: '' },
+		}));
 }

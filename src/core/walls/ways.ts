@@ -3,6 +3,7 @@ import type { Settings } from '../settings/settings.ts';
 import { type Hangable, hangWalls, toHang } from './hangWalls.ts';
 import { hangWall } from './hangWall.ts';
 import type { HungWall } from './hungPrint.ts';
+import { overlapsOn } from './overlaps.ts';
 
 /** Whether all that hangs on a wall has room. */
 export const hasRoom = ({ prints, stretches }: HungWall): boolean =>
@@ -33,31 +34,68 @@ export function gapWithRoom(results: readonly Hangable[], wall: number, settings
 	return times(settings.ruler, fits);
 }
 
-/** The next wall, round from a print's own, on which the print has room behind all that hangs there; undefined where none has. */
+/** The next wall, round from a print's own, on which the print has room and nothing is worse; undefined where none has. */
 export function wallWithRoom(results: readonly Hangable[], place: number, settings: Settings): number | undefined {
 	const own = results[place]!;
 	const { wall } = own.hangs;
-	const print = toHang(own, place);
-	if (wall === undefined || print === undefined) return undefined;
-	const { walls } = settings;
-	const others = walls.map((_, at) => (wall + at) % walls.length).slice(1);
+	if (wall === undefined) return undefined;
+	const others = settings.walls.map((_, at) => (wall + at) % settings.walls.length).slice(1);
 	return others.find((other) => {
-		const moved = { ...print, order: undefined, left: undefined };
-		return hasRoom(hangWall(walls[other]!, [...printsOn(results, other), moved], settings));
+		const hangs = { wall: other, order: undefined };
+		const moved = { ...own, hangs, read: { ...own.read, cells: { ...own.read.cells, hangLeft: undefined } } };
+		const changed = results.with(place, moved);
+		return (
+			hasRoom(hangWall(settings.walls[other]!, printsOn(changed, other), settings)) &&
+			isMendedBy(results, changed, { place, wrong: ['off', 'over'] }, settings)
+		);
 	});
 }
 
-/** A show's walls with a print as it would hang with some of its typed places cleared. */
+/** The rows of a show with a typed place of one cleared. */
+export function withCleared(
+	results: readonly Hangable[],
+	place: number,
+	column: 'hang left' | 'hang centre',
+): readonly Hangable[] {
+	const own = results[place]!;
+	const cells = { ...own.read.cells, [column === 'hang left' ? 'hangLeft' : 'hangCentre']: undefined };
+	return results.with(place, { ...own, read: { ...own.read, cells } });
+}
+
+/** The wall of a print as it hangs with a typed place of the print cleared; undefined where the print hangs on none. */
 export function hangWithout(
 	results: readonly Hangable[],
 	place: number,
 	cleared: 'hang left' | 'hang centre',
 	settings: Settings,
 ): HungWall | undefined {
-	const own = results[place]!;
-	const { wall } = own.hangs;
-	if (wall === undefined) return undefined;
-	const cells = { ...own.read.cells, [cleared === 'hang left' ? 'hangLeft' : 'hangCentre']: undefined };
-	const changed = { ...own, read: { ...own.read, cells } };
-	return hangWalls(results.with(place, changed), settings).walls[wall];
+	const { wall } = results[place]!.hangs;
+	return wall === undefined ? undefined : hangWalls(withCleared(results, place, cleared), settings).walls[wall];
+}
+
+/** What can be wrong with the place of a print: it is off its wall, or hangs over something. */
+export type Wrong = 'off' | 'over';
+
+/** Whether a change rids a print of what is wrong with its place, and leaves nothing wrong that was right before. */
+export function isMendedBy(
+	before: readonly Hangable[],
+	after: readonly Hangable[],
+	{ place, wrong }: { readonly place: number; readonly wrong: readonly Wrong[] },
+	settings: Settings,
+): boolean {
+	const mended = new Set(wrong.map((each) => `${each} ${place}`));
+	const known = wrongPlaces(before, settings);
+	return [...wrongPlaces(after, settings)].every((each) => known.has(each) && !mended.has(each));
+}
+
+/** What is wrong on the walls of a show: `off 3`, `over 0`, by the places of the prints. */
+function wrongPlaces(results: readonly Hangable[], settings: Settings): ReadonlySet<string> {
+	const wrong = hangWalls(results, settings).walls.flatMap((hung) => {
+		const overlaps = overlapsOn(hung);
+		return hung.prints.flatMap((print) => [
+			...(print.past === undefined ? [] : [`off ${print.place}`]),
+			...(overlaps.has(print) ? [`over ${print.place}`] : []),
+		]);
+	});
+	return new Set(wrong);
 }

@@ -236,23 +236,10 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 
 	'off-wall': ({ wall, past, kind }, { say }) =>
 		kind !== 'part'
-			? `It is ${say(past)} past the ${kind === 'left' ? 'left ' : ''}end of “${shownText(wall)}”.`
-			: `It has no room on “${shownText(wall)}”: it is ${say(past)} past the end of what is free.`,
+			? `It is ${say(past)} past the ${kind === 'left' ? 'left ' : ''}end of “${shownText(wall.said)}”.`
+			: `It has no room on “${shownText(wall.said)}”: it is ${say(past)} past the end of what is free.`,
 
-	'hangs-over': (found, { say }) => {
-		const wall = `“${shownText(found.wall)}”`;
-		switch (found.kind) {
-			case 'print':
-			case 'obstacle':
-				return `On ${wall} it is ${say(found.by)} over ${found.kind === 'print' ? '“' : 'the '}${shownText(found.other)}${found.kind === 'print' ? '”' : ''}.`;
-			case 'floor':
-				return isSame(found.under, 0)
-					? `On ${wall} it stands on the floor.`
-					: `On ${wall} it is ${say(found.under)} under the floor.`;
-			case 'top':
-				return `On ${wall} it is ${say(found.over)} over the height of ${say(found.height)}.`;
-		}
-	},
+	'hangs-over': ({ wall, overlaps }, say) => `On “${shownText(wall.said)}” it ${overlapWords(overlaps, say)}.`,
 
 	'past-guide': (found, say) => {
 		const cuts = capital(found.cuts.map((cut) => cutWords(cut, say)).join(' and '));
@@ -312,6 +299,27 @@ function mountLimit({ kind, mount, limit, within }: FiguresByCode['over-limit'],
 	];
 	const tolerance = within === undefined ? '' : ` ± ${say(within)}`;
 	return `The mount is ${size(mount)}; ${rule} ${size(limit)}${tolerance}, either way round.`;
+}
+
+/** "is 20 mm over “Rain” and 30 mm over the door", "stands on the floor". */
+function overlapWords(overlaps: FiguresByCode['hangs-over']['overlaps'], { say }: Say): string {
+	const isOnFloor = overlaps.some((found) => found.kind === 'floor' && isSame(found.under, 0));
+	const measured = overlaps.flatMap((found) => {
+		switch (found.kind) {
+			case 'print':
+				return `${say(found.by)} over “${shownText(found.other.said)}”`;
+			case 'obstacle':
+				return `${say(found.by)} over the ${shownText(found.other.said)}`;
+			case 'floor':
+				return isSame(found.under, 0) ? [] : `${say(found.under)} under the floor`;
+			case 'top':
+				return `${say(found.over)} over the height of ${say(found.height)}`;
+		}
+	});
+	return [
+		...(measured.length > 0 ? [`is ${listed(measured)}`] : []),
+		...(isOnFloor ? ['stands on the floor'] : []),
+	].join(' and ');
 }
 
 /** "12.4 kg": a decimal, and none where it is nothing. */

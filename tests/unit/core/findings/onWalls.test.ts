@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { withFindingsAcross } from '../../../../src/core/findings/acrossRows.ts';
+import { acceptanceOf } from '../../../../src/core/findings/accepted.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
@@ -109,6 +110,64 @@ test('over another print, an obstacle, the floor, the top', () => {
 	]);
 	// Touching is no overlap.
 	expect(told([at(1500, 1450, 'Door'), at(1000, 1450, 'Next')], { walls })).toEqual([[], []]);
+});
+
+const pillar = { name: 'pillar', left: 900, width: 300, height: 3000 };
+const left = (at: number, title: string) => print('500x400', { 'hang left': `${at}`, title });
+
+test('one finding says all that a print hangs over', () => {
+	const walls = [{ name: 'A', length: 3000, height: 2400, obstacles: [pillar] }];
+	const high = print('500x2600', { 'hang left': '500', 'hang centre': '1300', title: 'High' });
+	const overlap = told([left(100, 'One'), high], { walls });
+	expect(overlap[1]).toEqual([
+		[
+			'hangs-over',
+			'On “A” it is 100 mm over “One”, 100 mm over the pillar and 200 mm over the height of 2400 mm and stands on the floor.',
+		],
+	]);
+});
+
+test('an accepted overlap comes back when another is added, not when something is called otherwise', () => {
+	const typed = { walls: [{ name: 'A', length: 3000, obstacles: [pillar] }] };
+	const over = (second: Typed, accepted: string, more: TypedSettings = typed) =>
+		resultsOf([left(100, 'One'), second, { ...left(500, 'Mine'), accepted }], more)[2]!;
+	const aside = print('500x400', { 'hang left': '2000', title: 'Two' });
+	const first = over(aside, '').findings.find(({ code }) => code === 'hangs-over')!;
+	expect(acceptanceOf(first)).toBe('hangs-over(kind:print/other:r0/by:100mm/kind:obstacle/by:100mm)');
+	const isShown = (...args: Parameters<typeof over>) =>
+		over(...args).findings.some(({ code }) => code === 'hangs-over');
+	expect(isShown(aside, acceptanceOf(first))).toBe(false);
+	expect(isShown(print('500x400', { 'hang left': '950', title: 'Two' }), acceptanceOf(first))).toBe(true);
+	const renamed = { walls: [{ name: 'Long', length: 3000, obstacles: [{ ...pillar, name: 'column' }] }] };
+	expect(isShown(aside, acceptanceOf(first), renamed)).toBe(false);
+	const others = [left(100, 'Other'), aside, { ...left(500, 'Mine'), accepted: acceptanceOf(first) }];
+	expect(resultsOf(others, typed)[2]!.findings.some(({ code }) => code === 'hangs-over')).toBe(false);
+});
+
+test('the mend that moves a print to another wall holds once it is made', () => {
+	const off = print('500x400', { wall: 'A', 'hang left': '900', title: 'Off' });
+	const mends = (others: readonly Typed[], walls: readonly object[], at = 0) =>
+		told(others.toSpliced(at, 0, off), { walls: [{ name: 'A', length: 1000 }, ...walls] })[at]!.flatMap((said) =>
+			said.slice(2),
+		);
+	expect(mends([], [{ name: 'B', length: 3000 }])).toContain('Move it to “B”');
+	// It would hang over the top there, as all at that height do.
+	expect(mends([], [{ name: 'B', length: 3000, height: 1600 }])).not.toContain('Move it to “B”');
+	// First in the show it comes before the pillar there, and what hung there has no room behind it.
+	const wide = print('900x400', { wall: 'B', title: 'Wide' });
+	const parted = { name: 'B', length: 1600, obstacles: [{ ...pillar, left: 550, width: 100 }] };
+	const alone = { name: 'B', length: 1600, obstacles: [{ ...pillar, left: 950, width: 100 }] };
+	expect(mends([wide], [parted], 0)).toContain('Move it to “B”');
+	expect(mends([wide], [alone], 0)).not.toContain('Move it to “B”');
+	expect(mends([wide], [alone], 1)).toContain('Move it to “B”');
+	expect(mends([wide], [parted], 1)).not.toContain('Move it to “B”');
+});
+
+test('a typed place is not cleared where that moves others off the wall', () => {
+	const walls = [{ name: 'A', length: 1000 }];
+	const off = print('500x400', { 'hang left': '900', title: 'Off' });
+	expect(told([off, print('500x400')], { walls })[0]![0]).toContain('Clear hang left');
+	expect(told([off, print('600x400')], { walls })[0]![0]).not.toContain('Clear hang left');
 });
 
 test('a wall that is in no list is not read; in a show without walls it is a text', () => {

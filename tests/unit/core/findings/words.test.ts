@@ -133,15 +133,26 @@ const samples: { readonly [C in Code]: readonly FiguresByCode[C][] } = {
 		{ below: mm(10), rating: { kg: 45 } },
 	],
 	'off-wall': [
-		{ wall: 'North', past: mm(200), kind: 'wall' },
-		{ wall: 'North', past: mm(200), kind: 'left' },
-		{ wall: 'North', past: mm(200), kind: 'part' },
+		{ wall: { said: 'North' }, past: mm(200), kind: 'wall' },
+		{ wall: { said: 'North' }, past: mm(200), kind: 'left' },
+		{ wall: { said: 'North' }, past: mm(200), kind: 'part' },
 	],
 	'hangs-over': [
-		{ kind: 'print', wall: 'North', other: '12 Rain', by: mm(20) },
-		{ kind: 'obstacle', wall: 'North', other: 'door', by: mm(20) },
-		{ kind: 'floor', wall: 'North', under: mm(30) },
-		{ kind: 'top', wall: 'North', over: mm(30), height: mm(2400) },
+		{
+			wall: { said: 'North' },
+			overlaps: [
+				{ kind: 'print', other: { id: 'r7', said: '12 Rain' }, by: mm(20) },
+				{ kind: 'obstacle', other: { said: 'door' }, by: mm(20) },
+			],
+		},
+		{ wall: { said: 'North' }, overlaps: [{ kind: 'floor', under: mm(30) }] },
+		{
+			wall: { said: 'North' },
+			overlaps: [
+				{ kind: 'floor', under: mm(0) },
+				{ kind: 'top', over: mm(30), height: mm(2400) },
+			],
+		},
 	],
 	'past-guide': [
 		{ kind: 'below nothing', cuts: [{ of: 'mount', border: 'side', length: mm(1) }], setting: mm(-2) },
@@ -215,9 +226,11 @@ function changes(figure: unknown, name = '', isOfRow = true): readonly Changed[]
 	}
 	if (typeof figure !== 'object' || figure === null) return [];
 	return Object.entries(figure).flatMap(([key, value]: [string, unknown]) => {
+		// By what another print is known, not said.
+		if (key === 'id') return [];
 		// Of another kind other figures are found.
 		if (key === 'kind' && !['largest', 'exact'].includes(value as string)) return [];
-		const isOther = key === 'usual' || key === 'columns';
+		const isOther = key === 'usual' || key === 'columns' || key === 'said';
 		return changes(value, Array.isArray(figure) ? name : key, isOfRow && !isOther).map((one) => ({
 			path: `${key}${one.path === key ? '' : `.${one.path}`}`,
 			isOfRow: one.isOfRow,
