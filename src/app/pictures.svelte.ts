@@ -1,5 +1,12 @@
 import { SvelteMap } from 'svelte/reactivity';
-import { fileOfRow, knownPictures, type KnownPictures, type Picture, pictureOfRow } from '../core/pictures/picture.ts';
+import {
+	fileOfRow,
+	knownPictures,
+	type KnownPictures,
+	type Picture,
+	pictureOfRow,
+	picturesOfRow,
+} from '../core/pictures/picture.ts';
 import type { Row } from '../core/show/row.ts';
 import { type ImageSize, openPictureStore, type PictureStore, type WholePicture } from '../storage/pictureStore.ts';
 
@@ -74,14 +81,13 @@ export class Pictures {
 		return this.#store.image(hash, size);
 	}
 
-	/** Forgets pictures that no row has had for long. @param rows of all shows, the deleted ones too */
+	/** Forgets pictures that no row has had for long. @param rows of all shows, the deleted ones and those that undo brings back too */
 	async sweep(rows: Iterable<Row>, now: number): Promise<void> {
 		await this.whenListed();
 		if (this.#known.byHash.size === 0) return;
 		const used = new Set<string>();
 		for (const row of rows) {
-			const picture = pictureOfRow(row, this.#known);
-			if (picture) used.add(picture.hash);
+			for (const { hash } of picturesOfRow(row, this.#known)) used.add(hash);
 		}
 		if ((await this.#store.sweep(used, now)) > 0) await this.announce();
 	}

@@ -24,6 +24,8 @@ export interface WholePicture extends Picture {
 interface PictureRecord extends Picture {
 	/** How many bytes its images hold. */
 	readonly size: number;
+	/** How many were kept before it, or more: rows that came by CSV have the first of their file's name. */
+	readonly place: number;
 	/** Since when no row has it, in milliseconds since 1970; absent: a row has it, or may get it back. */
 	readonly unusedSince?: number;
 }
@@ -87,11 +89,15 @@ export function openPictureStore(databaseName: string, onSuperseded?: () => void
 		alsoWithoutEnd(db.transaction(stores, 'readwrite', { durability: 'strict' }));
 
 	return {
-		/** All pictures, without their images. Damaged records are passed over; the file, dropped again, takes their place. */
+		/** All pictures, without their images, the one first kept first. Damaged records are passed over; the file, dropped again, takes their place. */
 		async list(): Promise<readonly Picture[]> {
 			const tx = alsoWithoutEnd((await open()).transaction('pictures'));
 			const [keys, values] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()]);
-			return values.flatMap((value, place) => soundPicture(keys[place], value) ?? []);
+			const sound = values.flatMap((value, at) => {
+				const picture = soundPicture(keys[at], value);
+				return picture ? [{ picture, place: placeOf(value) ?? 0 }] : [];
+			});
+			return sound.toSorted((a, b) => a.place - b.place).map(({ picture }) => picture);
 		},
 
 		/**
@@ -101,14 +107,16 @@ export function openPictureStore(databaseName: string, onSuperseded?: () => void
 		keep: ({ preview, small, ...picture }: WholePicture): Promise<void> =>
 			writing(async (tx) => {
 				const { hash } = picture;
-				const before = soundPicture(hash, await tx.objectStore('pictures').get(hash));
+				const record: unknown = await tx.objectStore('pictures').get(hash);
+				const before = soundPicture(hash, record);
+				const place = placeOf(record) ?? lastPlace(await tx.objectStore('pictures').getAll()) + 1;
 				const names = [...new Set([...(before?.names ?? []), ...picture.names])];
 				const here = [await tx.objectStore('preview').get(hash), await tx.objectStore('small').get(hash)];
 				const isHere = before !== undefined && here.every(isImage);
 				const [large, little] = isHere ? (here as [KeptImage, KeptImage]) : [preview, small];
 				const { pixels } = isHere ? before : picture;
 				const size = large.bytes.byteLength + little.bytes.byteLength;
-				const puts: Promise<unknown>[] = [tx.objectStore('pictures').put({ hash, names, pixels, size }, hash)];
+				const puts: Promise<unknown>[] = [tx.objectStore('pictures').put({ hash, names, pixels, size, place }, hash)];
 				if (!isHere) puts.push(tx.objectStore('preview').put(large, hash), tx.objectStore('small').put(little, hash));
 				await Promise.all(puts);
 			}),
@@ -161,6 +169,12 @@ function soundPicture(key: unknown, value: unknown): Picture | undefined {
 	if (!isCount(width) || !isCount(height)) return undefined;
 	return { hash: key, names, pixels: { width, height } };
 }
+
+const placeOf = (record: unknown): number | undefined =>
+	isRecord(record) && Number.isSafeInteger(record['place']) ? (record['place'] as number) : undefined;
+
+const lastPlace = (records: readonly unknown[]): number =>
+	records.reduce((last: number, record) => Math.max(last, placeOf(record) ?? 0), 0);
 
 const isCount = (value: unknown): value is number => Number.isSafeInteger(value) && (value as number) > 0;
 

@@ -2,6 +2,7 @@ import type { Unit } from '../length/reading.ts';
 import type { NamedSize } from '../length/size.ts';
 import { barenessOf } from '../show/bareness.ts';
 import { type ColumnName, hasUnit, kindOf } from '../show/columns.ts';
+import { hashOfRow } from '../show/givenPicture.ts';
 import type { Row } from '../show/row.ts';
 import { sizePairs } from '../show/splitSize.ts';
 import { madeBySpreadsheet, type SpreadsheetChange } from '../imports/madeBySpreadsheet.ts';
@@ -46,6 +47,7 @@ export function isSameCell(
 	meaningOfA: Meaning,
 	meaningOfB: Meaning = meaningOfA,
 ): boolean {
+	if (isOtherPicture(a, b, column)) return false;
 	const [one, other] = [cellOf(a, column), cellOf(b, column)];
 	if (one.text === other.text && one.unit === other.unit && meaningOfA.unit === meaningOfB.unit) return true;
 	const [left, right] = [cellText(one.text), cellText(other.text)];
@@ -55,6 +57,13 @@ export function isSameCell(
 	const [typed, otherTyped] = [typedText(a!, name, left, meaningOfA), typedText(b!, name, right, meaningOfB)];
 	if (left === right && typed.unit === otherTyped.unit) return true;
 	return isSameTyped(name, typed, otherTyped, meaningOfA.sizes);
+}
+
+/** Whether two rows were given two pictures, maybe of one name; of a row of a list it is not known. */
+function isOtherPicture(a: Row | undefined, b: Row | undefined, { name, isExtra }: MergeColumn): boolean {
+	if (isExtra || name !== 'picture file') return false;
+	const [one, other] = [a && hashOfRow(a), b && hashOfRow(b)];
+	return one !== undefined && other !== undefined && one !== other;
 }
 
 const typedText = (row: Row, name: ColumnName, text: string, meaning: Meaning): TypedText => ({

@@ -72,7 +72,9 @@ function withChosen(
 		if (pair.every((column) => applied.has(column)) || !pair.some((column) => applied.has(column))) continue;
 		for (const column of pair) pinHalf(column, applied.has(column) ? there : here, typed, units, meaning);
 	}
-	return rowWith(here, { typed, units, extra });
+	const row = rowWith(here, { typed, units, extra });
+	// Which picture it is goes with the name of its file.
+	return applied.has('picture file') && there.picture ? { ...row, picture: there.picture } : row;
 }
 
 /**

@@ -1,7 +1,9 @@
 import { type Pixels, parsePixels } from '../length/parsePixels.ts';
 import { isProblem } from '../length/reading.ts';
 import type { Row } from '../show/row.ts';
-import { isHash } from '../show/rowJson.ts';
+import { fileOfRow, hashOfRow } from '../show/givenPicture.ts';
+
+export { fileOfRow, hashOfRow };
 
 /** What is known of a picture beside its preview. */
 export interface Picture {
@@ -16,14 +18,14 @@ export interface Picture {
 /** Pictures by what rows say of them. */
 export interface KnownPictures {
 	readonly byHash: ReadonlyMap<string, Picture>;
-	/** By their names, as `nameKey` has them. */
+	/** By their names, as `nameKey` has them; the one first kept first. */
 	readonly byName: ReadonlyMap<string, readonly Picture[]>;
 }
 
 /** File systems differ in capitals and in how accents are put together. */
 const nameKey = (name: string): string => name.trim().normalize('NFC').toLowerCase();
 
-/** Pictures, to be found by what rows say of them. */
+/** Pictures, to be found by what rows say of them. @param pictures the one first kept first */
 export function knownPictures(pictures: Iterable<Picture>): KnownPictures {
 	const byHash = new Map<string, Picture>();
 	const byName = new Map<string, Picture[]>();
@@ -34,31 +36,20 @@ export function knownPictures(pictures: Iterable<Picture>): KnownPictures {
 	return { byHash, byName };
 }
 
-/** The file that a row names; undefined where it names none. */
-export function fileOfRow({ typed }: Row): string | undefined {
-	const file = typed['picture file']?.trim();
-	return file === '' ? undefined : file;
-}
-
-/** The hash that a row was given, while its cell still names that file. Stored rows may hold anything there. */
-export function hashOfRow(row: Row): string | undefined {
-	const given: Partial<Row['picture']> | undefined = row.picture;
-	const file = fileOfRow(row);
-	return given && isHash(given.hash) && file !== undefined && given.file === file ? given.hash : undefined;
-}
-
 /**
- * The picture of a row: the one that it was given, else the only one of its file's name and pixels, as for rows that came
- * by CSV. Undefined where it has none here.
+ * The pictures that may be that of a row, the likeliest first: the one that it was given, else those of its file's name and
+ * pixels, as for rows that came by CSV.
  */
-export function pictureOfRow(row: Row, { byHash, byName }: KnownPictures): Picture | undefined {
+export function picturesOfRow(row: Row, { byHash, byName }: KnownPictures): readonly Picture[] {
 	const file = fileOfRow(row);
-	if (file === undefined) return undefined;
+	if (file === undefined) return [];
 	const hash = hashOfRow(row);
-	if (hash !== undefined) return byHash.get(hash);
-	const named = (byName.get(nameKey(file)) ?? []).filter(({ pixels }) => hasPixels(row, pixels));
-	return named.length === 1 ? named[0] : undefined;
+	if (hash !== undefined) return byHash.has(hash) ? [byHash.get(hash)!] : [];
+	return (byName.get(nameKey(file)) ?? []).filter(({ pixels }) => hasPixels(row, pixels));
 }
+
+/** The picture of a row, of several the one first kept: another of its name changes no print. Undefined: none here. */
+export const pictureOfRow = (row: Row, known: KnownPictures): Picture | undefined => picturesOfRow(row, known)[0];
 
 /** Whether a row names a file of this name, with these pixels where it says any. */
 export const namesFile = (row: Row, name: string, pixels: Pixels): boolean =>

@@ -3,6 +3,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { addPictures, importPictures, isPictureFile } from '../../../src/app/importPictures.ts';
 import { openShelf } from '../../../src/app/openShelf.ts';
 import { sweepPictures } from '../../../src/app/sweepPictures.ts';
+import { rename } from '../../../src/core/commands/rename.ts';
 import { typeCells } from '../../../src/core/commands/typeCells.ts';
 import { unusedKept } from '../../../src/storage/pictureStore.ts';
 import type { readPictures } from '../../../src/workers/readPictures.ts';
@@ -60,9 +61,35 @@ test('pictures come in as one step, and are let go a day after no row of any sho
 	expect(session.pictures.of(session.show.rows[0]!)).toBeDefined();
 	await sweepPictures(shelf, 3000 + unusedKept);
 	session.undo();
+	await session.whenSaved();
 	await sweepPictures(shelf, 4000 + unusedKept);
 	await sweepPictures(shelf, 4000 + 2 * unusedKept);
+	expect(session.pictures.known.byHash.size).toBe(2); // redo, over a reload too, brings the rows back
+	session.do((show) => rename(show, 'Other', 'Rename show'));
+	await session.whenSaved();
+	await sweepPictures(shelf, 5000 + 2 * unusedKept);
+	await sweepPictures(shelf, 5000 + 3 * unusedKept);
 	expect(session.pictures.known.byHash.size).toBe(0);
+});
+
+test('of two of one name, that a list may mean, none is let go', async () => {
+	const shelf = await opened();
+	const { session } = shelf;
+	const row = { id: 'r', order: 1, typed: { 'picture file': 'a 3x2.jpg', pixels: '3 x 2' } };
+	session.do(() => ({ label: 'Import', rows: [{ after: row }] }));
+	await session.whenSaved();
+	const keep = async (sign: string) => {
+		const image = { type: 'image/webp', bytes: new ArrayBuffer(8) };
+		const pixels = { width: 3, height: 2 };
+		await session.pictures.keep({ hash: sign.repeat(64), names: ['a 3x2.jpg'], pixels, preview: image, small: image });
+		await session.pictures.announce();
+	};
+	await keep('b');
+	await keep('a');
+	expect(session.pictures.of(row)?.hash).toBe('b'.repeat(64));
+	await sweepPictures(shelf, 1);
+	await sweepPictures(shelf, 1 + unusedKept);
+	expect(session.pictures.known.byHash.size).toBe(2);
 });
 
 test('a picture of another show, a deleted one too, stays', async () => {

@@ -49,6 +49,12 @@ test('one that is here and sound stays as it is, whatever a file says of it', as
 	expect(await bytes()).toEqual(new Uint8Array([9]));
 });
 
+test('they are listed as they were first kept', async () => {
+	const { store } = opened();
+	for (const sign of 'cabcd') await store.keep(picture(sign, `${sign}.jpg`));
+	expect((await store.list()).map((each) => each.hash[0]).join('')).toBe('cabd');
+});
+
 test('one that no row has is let go after a day, and not where a row has it again before', async () => {
 	const { store } = opened();
 	await store.keep(picture('a', 'a'));

@@ -53,6 +53,32 @@ const cellsIn = (rows: Merge['rows']) =>
 			: [[difference.id, difference.kind]],
 	);
 
+describe('pictures', () => {
+	const picture = (sign: string, file = 'tide.jpg') => ({ picture: { hash: sign.repeat(64), file } });
+	const named = (sign?: string, file = 'tide.jpg') =>
+		row('a', 1, { title: 'Tide', 'picture file': file }, sign === undefined ? {} : picture(sign, file));
+
+	test('which picture a print was given comes with the name of its file', () => {
+		const here = [row('a', 1, { title: 'Tide' })];
+		const merge = merged(here, [named('b')], [given(here)]);
+		expect(taken(here, merge)[0]).toMatchObject(picture('b'));
+	});
+
+	test('another picture of the same name is a difference, and is taken as one', () => {
+		const here = [named('a')];
+		const merge = merged(here, [named('b')], [given(here)]);
+		expect(cellsOf(merge)).toEqual([['a', 'picture file', 'tide.jpg', 'tide.jpg', 'there']]);
+		expect(taken(here, merge)[0]).toMatchObject(picture('b'));
+	});
+
+	test('a list, which does not say which picture it is, changes none', () => {
+		const here = [named('a')];
+		const merge = merged(here, [named()], [given(here)]);
+		expect([merge.same, cellsOf(merge)]).toEqual([1, []]);
+		expect(taken(here, merge)[0]).toMatchObject(picture('a'));
+	});
+});
+
 describe('against the file exchanged last', () => {
 	const base = [row('a', 1, { title: 'Pier', price: '100', note: 'x' }), row('b', 2, { title: 'Quay' })];
 
