@@ -1,7 +1,7 @@
 import { nameOfPrint } from '../core/show/nameOfPrint.ts';
 import { hangingList } from '../core/walls/hangingList.ts';
 import { writeHangingList } from '../files/hangingCsv.ts';
-import { type FileReport, givenOut, notGivenOut } from '../core/imports/fileReports.ts';
+import { type FileReport, givenOut, notGivenOut, notPacked } from '../core/imports/fileReports.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { ToPrint } from '../core/order/whatToPrint.ts';
 import type { Row } from '../core/show/row.ts';
@@ -13,7 +13,7 @@ import { makeId } from '../files/makeId.ts';
 import { writeShowFile } from '../files/showFile.ts';
 import type { CopyMark } from './copyCount.svelte.ts';
 import { download } from './download.ts';
-import { packedFile, picturesOfRows } from './packedFile.ts';
+import { packedFile, picturesOfRows, TooMuchToPack } from './packedFile.ts';
 import type { Pictures } from './pictures.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import { copyAll } from './copyOfAll.ts';
@@ -188,5 +188,6 @@ async function handOut(files: readonly File[], way: Way): Promise<string | undef
 export const reportOfGiving = (what: string, given: Promise<string | undefined>): Promise<FileReport | undefined> =>
 	given.then(
 		(fileName) => (fileName === undefined ? undefined : givenOut(what, fileName)),
-		(cause: unknown) => notGivenOut(what, (cause as Error).name),
+		(cause: unknown) =>
+			cause instanceof TooMuchToPack ? notPacked(what, cause.message) : notGivenOut(what, (cause as Error).name),
 	);

@@ -2,7 +2,7 @@ import { picturesLeftOut } from '../core/device/picturesProblem.ts';
 import type { Picture } from '../core/pictures/picture.ts';
 import type { Row } from '../core/show/row.ts';
 import { hashOf } from '../files/hashOf.ts';
-import type { PackedPicture, PackedRecord } from '../files/packShow.ts';
+import { type PackedPicture, type PackedRecord, tooMuchToPack } from '../files/packShow.ts';
 import { packInWorker, type UnpackedFile } from '../workers/archive.ts';
 import type { Pictures } from './pictures.svelte.ts';
 
@@ -17,20 +17,34 @@ export async function picturesOfRows(pictures: Pictures, rows: Iterable<Row>): P
 	return [...found.values()];
 }
 
-/** Packs a show, or all shows, with pictures. A picture whose images cannot be read any more is left out. */
+/** A packed file would hold more than one can be opened with. The message is what it would hold. */
+export class TooMuchToPack extends Error {}
+
+/**
+ * Packs a show, or all shows, with pictures. A picture whose images cannot be read any more is left out.
+ * @throws TooMuchToPack
+ */
 export async function packedFile(
 	text: string,
 	wanted: readonly Picture[],
 	pictures: Pictures,
 	signal: AbortSignal,
 ): Promise<Blob> {
+	const refuse = (what: string | undefined) => {
+		if (what !== undefined) throw new TooMuchToPack(what);
+	};
+	refuse(tooMuchToPack(wanted.length, 0, []));
 	const list: PackedRecord[] = [];
+	const images: number[] = [];
 	for (const picture of wanted) {
 		const whole = await wholePicture(picture, pictures);
 		if (!whole) continue;
+		signal.throwIfAborted();
+		images.push(whole.preview.bytes.byteLength, whole.small.bytes.byteLength);
 		const said = async ({ type, bytes }: PackedPicture['preview']) => ({ type, hash: await hashOf(bytes) });
 		list.push({ ...picture, preview: await said(whole.preview), small: await said(whole.small) });
 	}
+	refuse(tooMuchToPack(list.length, new TextEncoder().encode(JSON.stringify(list)).length, images));
 	const pictureAt = async (place: number): Promise<PackedPicture> => {
 		const whole = await wholePicture(list[place]!, pictures);
 		if (!whole) throw new Error('a picture has gone meanwhile');

@@ -7,6 +7,10 @@ type Kind = readonly [begins: RegExp, problem: string];
 
 /** Kinds of file that are no text, by their first bytes. */
 const kindsOfBytes: readonly Kind[] = [
+	[
+		/^PK[^ -~]{2}.{26}(?:show\.json|pictures\/)/s,
+		`${noText}: it is a show packed with its pictures. Save the show without them, and take that file`,
+	],
 	[/^PK[^ -~]{2}/, `${noText}: it is a packed file, as workbooks are. ${asCsv}`],
 	[/^\xd0\xcf[^ -~]\xe0/, `${noText}: it is an old workbook or document. ${asCsv}`],
 	[/^%PDF-/, `${noText}: it is a PDF. ${asCsv}`],

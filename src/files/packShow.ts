@@ -1,6 +1,7 @@
 import { deflateSync } from 'fflate';
 import type { Picture } from '../core/pictures/picture.ts';
 import { checksum } from './checksum.ts';
+import { mostOfFile } from './kindOfFile.ts';
 
 /** An image of a picture as it is kept. */
 export interface PackedImage {
@@ -20,8 +21,20 @@ export interface PackedRecord extends Picture {
 	readonly small: { readonly type: string; readonly hash: string };
 }
 
-/** How much a packed show may hold, where it is written and where it is read; all but `pictures` in bytes. */
-export const mostPacked = { pictures: 4000, list: 5_000_000, image: 3_000_000, inAll: 1_000_000_000 };
+/**
+ * How much a packed show may hold, where it is written and where it is read; all but `pictures` in bytes. A ZIP has at most
+ * 65,535 entries and 4 GiB, two images each picture; of 1024 pixels a side, four bytes each, an image has 4.2 MB at most.
+ */
+export const mostPacked = { pictures: 30_000, list: 40_000_000, image: 5_000_000, inAll: 4_000_000_000 };
+
+/** Why a show cannot be packed with its pictures, as what it would hold; undefined where it can. Sizes in bytes. */
+export function tooMuchToPack(pictures: number, list: number, images: readonly number[]): string | undefined {
+	if (pictures > mostPacked.pictures) return `more than ${mostPacked.pictures} pictures`;
+	if (list > mostPacked.list) return 'too many names of pictures';
+	if (images.some((size) => size > mostPacked.image)) return 'an image that is too large';
+	const inAll = images.reduce((sum, size) => sum + size, 0);
+	return inAll + list + mostOfFile > mostPacked.inAll ? 'too many bytes of pictures' : undefined;
+}
 
 /** The file of the show, or of all shows: the same as the plain one. */
 export const showEntry = 'show.json';

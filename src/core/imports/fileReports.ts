@@ -160,6 +160,15 @@ export const notGivenOut = (what: string, errorName: string): FileReport => ({
 	],
 });
 
+/** After what was to be packed with its pictures, and could not be opened again. @param holds what it would hold */
+export const notPacked = (what: string, holds: string): FileReport => ({
+	title: `${what} could not be saved`,
+	isProblem: true,
+	sentences: [
+		`No file was made: it would hold ${holds}. Save each show as a file of its own, without its pictures where it must be.`,
+	],
+});
+
 /** After the settings of a file were made those of the show. */
 export const settingsApplied: FileReport = {
 	title: 'The settings of the file are used',

@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
 import { strToU8, unzipSync, zipSync } from 'fflate';
 import { expect, test } from 'vitest';
-import { imageEntry, type PackedPicture, packer } from '../../../src/files/packShow.ts';
+import { kindOfBytes } from '../../../src/files/kindOfFile.ts';
+import { imageEntry, type PackedPicture, packer, tooMuchToPack } from '../../../src/files/packShow.ts';
 import { unpackShow } from '../../../src/files/unpackShow.ts';
 import { plainPng } from '../../browser/pictures/pictureFiles.ts';
 
@@ -35,7 +36,7 @@ function packed(pictures: readonly PackedPicture[]): Uint8Array<ArrayBuffer> {
 		to.bytes(imageEntry(hash, 'small', small.type), small.bytes);
 	}
 	to.end();
-	return Uint8Array.from(parts.flatMap((part) => [...part]));
+	return new Uint8Array(Buffer.concat(parts));
 }
 
 async function unpacked(file: Uint8Array<ArrayBuffer>) {
@@ -107,6 +108,11 @@ test('what is locked is refused as that', async () => {
 	const directory = file.findLastIndex((byte, at) => byte === 0x50 && file[at + 2] === 1);
 	file[file.findIndex((byte, at) => byte === 0x50 && file[at + 2] === 1 && at <= directory) + 8]! |= 1;
 	expect(await problemOf(file)).toBe('it is locked with a password');
+});
+
+test('where only texts are read, it is said what it is', () => {
+	expect(kindOfBytes(packed([]))).toContain('it is a show packed with its pictures');
+	expect(kindOfBytes(zipped({ 'xl/workbook.xml': 'x' }))).toContain('it is a packed file, as workbooks are');
 });
 
 test('other programs open it', () => {
@@ -191,7 +197,7 @@ test.each([
 });
 
 test('a bomb is left before it has unpacked', async () => {
-	const bomb = zipped({ 'show.json': show, 'pictures/pictures.json': new Uint8Array(60_000_000) });
+	const bomb = zipped({ 'show.json': show, 'pictures/pictures.json': new Uint8Array(90_000_000) });
 	expect(bomb.length).toBeLessThan(100_000);
 	expect(await problemOf(bomb)).toBe('“pictures/pictures.json” in it unpacks to more than a show of this app holds');
 });
@@ -200,9 +206,25 @@ test('ten thousand entries are refused', async () => {
 	const entries: Record<string, string> = { 'show.json': show, 'pictures/pictures.json': list };
 	for (let at = 0; at < 10_000; at++) entries[`pictures/${at.toString(16).padStart(64, '0')}.webp`] = '';
 	expect(await problemOf(zipped(entries, 0))).not.toBe('none');
+	const many = JSON.stringify(Array.from({ length: 30_001 }, () => 0));
+	const problem = await problemOf(zipped({ 'show.json': show, 'pictures/pictures.json': many }));
+	expect(problem).toBe('it holds more than 30000 pictures');
+});
+
+test('what could not be opened again is not packed', () => {
+	const large = Array.from({ length: 60_000 }, () => 60_000);
+	expect(tooMuchToPack(30_000, 20_000_000, large)).toBeUndefined();
+	expect(tooMuchToPack(30_001, 0, [])).toBe('more than 30000 pictures');
+	expect(tooMuchToPack(1, 40_000_001, [])).toBe('too many names of pictures');
+	expect(tooMuchToPack(1, 0, [5_000_001])).toBe('an image that is too large');
+	expect(tooMuchToPack(1, 0, [...large, ...large])).toBe('too many bytes of pictures');
+});
+
+test('more than four thousand pictures come back', async () => {
 	const many = Array.from({ length: 4001 }, (_, at) => ({ ...picture('a'), hash: at.toString(16).padStart(64, '0') }));
-	const problem = await problemOf(zipped({ 'show.json': show, 'pictures/pictures.json': listOf(many) }));
-	expect(problem).toBe('it holds more than 4000 pictures');
+	expect(await unpackShow(new Blob([packed(many)]), (bytes) => Promise.resolve(hashOf(bytes)))).toMatchObject({
+		value: { count: 4001 },
+	});
 });
 
 test('an image that is larger than it says to be is refused', async () => {
