@@ -36,7 +36,8 @@ async function sharedWithUs(isKept: boolean): Promise<readonly File[]> {
 		(await cache.keys()).map(async (request) => {
 			const response = await cache.match(request);
 			const name = decodeURIComponent(response?.headers.get(sharedName) ?? 'shared');
-			return new File([(await response?.blob()) ?? ''], name);
+			const blob = (await response?.blob()) ?? new Blob();
+			return new File([blob], name, { type: blob.type });
 		}),
 	);
 	await caches.delete(sharedFiles);

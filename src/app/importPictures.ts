@@ -29,6 +29,17 @@ const endings =
 export const isPictureFile = ({ name, type }: Pick<File, 'name' | 'type'>): boolean =>
 	type.startsWith('image/') || endings.test(name);
 
+/** Whether the bytes of a file begin as those of a picture do, whatever it is called. */
+export async function beginsAsPicture(file: Blob): Promise<boolean> {
+	const bytes = await file
+		.slice(0, 16)
+		.arrayBuffer()
+		.catch(() => new ArrayBuffer(0));
+	return /^(?:\xff\xd8\xff|\x89PNG|GIF8|RIFF[^]{4}WEBP|[^]{4}ftyp(?:avi[fs]|hei[cx]|mif1)|II\*\0|MM\0\*)/.test(
+		String.fromCharCode(...new Uint8Array(bytes)),
+	);
+}
+
 /**
  * Reads picture files and keeps a small picture of each, and finds the prints that they belong to. Where it is left, what
  * was kept is let go after a day.
@@ -78,7 +89,8 @@ export async function addPictures(
 	const edit = applyPictures(session.show, chosen, ids, session.settings);
 	await session.prepare(edit.rows.flatMap(({ after }) => after ?? []));
 	const step = session.do(() => edit);
-	const count = (kind: MatchedPicture['kind']) => chosen.filter((each) => each.kind === kind).length;
-	const counts = { given: count('row'), added: count('new'), unread: unread.length };
+	const given = edit.rows.filter(({ before, after }) => before && after && before.picture !== after.picture).length;
+	const added = edit.rows.filter(({ before }) => !before).length;
+	const counts = { given, added, unread: unread.length };
 	return { report: picturesAdded(counts, session.question !== undefined, said), step };
 }

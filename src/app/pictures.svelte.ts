@@ -106,13 +106,15 @@ export class Pictures {
 			this.#channel.onmessage = () => void (this.#listing = this.#list());
 		}
 		const pictures = await this.#store.list().catch(() => undefined);
-		if (pictures) this.#known = knownPictures(pictures);
+		if (!pictures) return;
+		for (const key of this.#asked) this.#forget(key);
+		this.#known = knownPictures(pictures);
 	}
 
-	/** Where it cannot be read it is as if it were not there. */
+	/** Where it cannot be read it is as if it were not there, until it is asked for again. */
 	async #load(hash: string, size: ImageSize, key: string): Promise<void> {
-		const image = await this.#store.image(hash, size).catch(() => undefined);
-		if (image && !this.#isClosed)
+		const image = await this.#store.image(hash, size).catch(() => void this.#forget(key));
+		if (image && !this.#isClosed && !this.#addresses.has(key))
 			this.#addresses.set(key, URL.createObjectURL(new Blob([image.bytes], { type: image.type })));
 	}
 

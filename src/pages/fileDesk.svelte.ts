@@ -1,7 +1,13 @@
 import type { ColumnOfFile } from '../ui/exchange/columnOfFile.ts';
 import { keptColumns, matchKept } from '../app/keptColumns.ts';
 import { chooseFile, chooseFiles, pictureKinds } from '../app/chooseFile.ts';
-import { addPictures, importPictures, isPictureFile, type PicturesRead } from '../app/importPictures.ts';
+import {
+	addPictures,
+	beginsAsPicture,
+	importPictures,
+	isPictureFile,
+	type PicturesRead,
+} from '../app/importPictures.ts';
 import { noPicture } from '../core/imports/saidOfPictures.ts';
 import type { MatchedPicture } from '../core/pictures/matchPictures.ts';
 import { compareShow } from '../app/compareShow.ts';
@@ -142,6 +148,7 @@ export class FileDesk {
 		if (files.some(isPictureFile)) return this.#importPictures(files);
 		const [file, ...others] = files;
 		if (!file) return;
+		if (await beginsAsPicture(file)) return this.#importPictures(files);
 		await this.#import(
 			nameOfFile(file),
 			(signal, onProgress) => openFile(file, signal, this.#session.pictures, onProgress),

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
-import { expect, onTestFinished, test } from 'vitest';
-import { addPictures, importPictures, isPictureFile } from '../../../src/app/importPictures.ts';
+import { expect, onTestFinished, test, vi } from 'vitest';
+import { addPictures, beginsAsPicture, importPictures, isPictureFile } from '../../../src/app/importPictures.ts';
 import { openShelf } from '../../../src/app/openShelf.ts';
 import { sweepPictures } from '../../../src/app/sweepPictures.ts';
 import { rename } from '../../../src/core/commands/rename.ts';
@@ -105,6 +105,28 @@ test('a picture of another show, a deleted one too, stays', async () => {
 	expect(shelf.session.pictures.known.byHash.size).toBe(1);
 });
 
+test('what is said counts the prints that got a picture, none that has gone meanwhile', async () => {
+	const { session } = await opened();
+	const first = await importPictures(session, files('a 3x2.jpg'), never, none, read);
+	const gone = { kind: 'row', id: 'gone', by: 'choice', file: first.matched[0]!.file } as const;
+	const { report } = await addPictures(session, first, [gone]);
+	expect(report.sentences).toEqual(['No picture was added.']);
+});
+
+test('an image that could not be read once is asked for again', async () => {
+	const { session } = await opened();
+	const { pictures } = session;
+	await importPictures(session, files('a 3x2.jpg'), never, none, read);
+	const failing = vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementationOnce(() => {
+		throw new DOMException('no', 'UnknownError');
+	});
+	onTestFinished(() => failing.mockRestore());
+	const hash = 'a'.repeat(64);
+	expect(pictures.addressOfHash(hash)).toBeUndefined();
+	await vi.waitFor(() => expect(failing).toHaveBeenCalledTimes(1));
+	await vi.waitFor(() => expect(pictures.addressOfHash(hash)).toMatch(/^blob:/));
+});
+
 test('left while files are read, nothing of the show has changed', async () => {
 	const { session } = await opened();
 	const leaving = new AbortController();
@@ -119,6 +141,19 @@ test('left while files are read, nothing of the show has changed', async () => {
 	);
 	await expect(coming).rejects.toThrow();
 	expect(session.show.rows).toEqual([]);
+});
+
+test.each([
+	['\xff\xd8\xff\xe0', true],
+	['\x89PNG\r\n', true],
+	['RIFF\x01\x02\x03\x04WEBPVP8 ', true],
+	['\0\0\0\x20ftypavif', true],
+	['title,shape', false],
+	['RIFF,title,number', false],
+	['PK\x03\x04', false],
+	['', false],
+])('bytes that begin with %j may be a picture: %s', async (text, is) => {
+	expect(await beginsAsPicture(new Blob([Buffer.from(text, 'latin1')]))).toBe(is);
 });
 
 test.each([
