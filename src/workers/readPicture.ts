@@ -43,9 +43,9 @@ export async function readPicture(file: Blob): Promise<Reading<ReadPicture>> {
 	const header = pictureHeader(bytes);
 	if ('problem' in header) return header;
 	const hash = await hashOf(bytes);
-	withoutOrientation(bytes, header.value);
 	let decoded: { bitmap: ImageBitmap; stored: Pixels };
 	try {
+		withoutOrientation(bytes, header.value);
 		decoded = await decode(bytes, header.value);
 	} catch {
 		return { problem: unreadable(header.value) };
