@@ -39,12 +39,20 @@ function smaller(context: RowContext, by: number, width: Length, height: Length)
 	const down = (exact: number) => length(Math.floor(exact / step + slack) * step);
 	const size = { width: down(width * by), height: down(height * by) };
 	if (size.width <= 0 || size.height <= 0) return [];
+	const { shape, pictureWidth, pictureHeight } = read.cells;
+	// Both sides typed, of another shape than the row's: the print keeps its own.
+	const isCropped =
+		shape &&
+		pictureWidth &&
+		pictureHeight &&
+		differs(pictureWidth / pictureHeight, shape.numerator / shape.denominator);
 	// With a shape one side gives the other: the longer one is typed, for a step of it is the smaller share.
-	const picture: CellTexts = !read.cells.shape
-		? { 'picture width': text(size.width), 'picture height': text(size.height) }
-		: width >= height
-			? { 'picture width': text(size.width), 'picture height': '' }
-			: { 'picture width': '', 'picture height': text(size.height) };
+	const picture: CellTexts =
+		!shape || isCropped
+			? { 'picture width': text(size.width), 'picture height': text(size.height) }
+			: width >= height
+				? { 'picture width': text(size.width), 'picture height': '' }
+				: { 'picture width': '', 'picture height': text(size.height) };
 	const offer = ({ solved }: RowContext) => ({
 		kind: 'print at' as const,
 		size: { width: solved.pictureWidth ?? size.width, height: solved.pictureHeight ?? size.height },
@@ -58,6 +66,9 @@ function smaller(context: RowContext, by: number, width: Length, height: Length)
 		change,
 	}));
 }
+
+/** More than sizes that are put to whole millimetres may be from a shape: 1 %, as for `shape-clash`. */
+const differs = (one: number, other: number): boolean => Math.max(one / other, other / one) > 1.01;
 
 /** What is cut off of less than this, in per cent, would be said to be nothing. */
 const leastLost = 0.05;

@@ -45,6 +45,15 @@ test('the mend prints at the largest size that holds the fewest pixels an inch',
 	expect(after.findings.map(({ code }) => code)).not.toContain('low-resolution');
 });
 
+test('a print cropped to a shape of its own keeps it when it is made smaller', () => {
+	const row = rowOf('picture 10 x 10, pixels 6000 x 2000');
+	const mend = resultOf(row, inchShow).findings.find(({ code }) => code === 'low-resolution')!.mends[0]!;
+	// 2000 px at 240 an inch are 8 1/3 in, 8 21/64 on the ruler
+	expect(mend.label).toBe('Print it at 8 21/64 × 8 21/64 in');
+	const after = resultOf(withChange(row, mend.change), inchShow);
+	expect(after.findings.map(({ code }) => code)).not.toContain('low-resolution');
+});
+
 test('in a metric show it goes down to what is shown of a length', () => {
 	const finding = found('pixels 3000 x 2000', 'low-resolution')!;
 	// 3000 px at 240 an inch are 317.5 mm
