@@ -38,9 +38,11 @@ export function applyPictures(
 	return { label, rows: [...diffs, ...placeRows(show.rows, show.rows, added, show.rows.length)] };
 }
 
-function namedBy({ name }: PictureFile): CellTexts {
+/** The number and title of a new row, by its file's name. One that only has a number has no title. */
+export function namedBy({ name }: Pick<PictureFile, 'name'>): CellTexts {
 	const { number, title } = nameParts(name);
-	return { ...(number !== undefined && { number }), title: title ?? name.replace(/\.[^.]*$/, '') };
+	const titled = title ?? (number === undefined ? name.replace(/\.[^.]*$/, '') : undefined);
+	return { ...(number !== undefined && { number }), ...(titled !== undefined && { title: titled }) };
 }
 
 /** A row without a title gets that of its file. */

@@ -51,13 +51,82 @@ test.each([
 	['Harbour Tom Bray.jpg', 'r6 by title'],
 	['5 Harbour.jpg', 'r5 by title'],
 	['IMG_0003.jpg', 'new'],
+	['2_Tide.jpg', 'new'], // the title says one row, the number another
 	['Riptide.jpg', 'new'], // a title is words, not letters
 ])('%s: %s', (name, expected) => {
 	expect(matched(list, name)).toEqual([expected]);
 });
 
+test.each([
+	'7 Sisters',
+	'1984',
+	'McLeod',
+	'Untitled 3',
+	'Sam',
+	'Long title here final',
+	'Long title_final',
+	'Study 300dpi',
+	'Ebb (2)',
+])('%s is found by its title, as it stands', (title) => {
+	const rows = rowsOf({ number: '4', title: 'Ebb' }, { number: '5', title });
+	expect(matched(rows, `${title}.jpg`)).toEqual(['r2 by title']);
+	expect(matched(rows, `005 ${title}.jpg`)).toEqual(['r2 by title']);
+});
+
+test.each([
+	[{ title: 'Dépôt' }, 'Depot.jpg', 'r1 by title'],
+	[{ title: 'Ann’s sea' }, 'Ann_s sea.jpg', 'r1 by title'],
+	[{ title: 'Ann’s sea', number: '3' }, '03 Ann_s sea.jpg', 'r1 by title'],
+	[{ number: 'No. 7' }, '7.jpg', 'r1 by number'],
+	[{ number: '#07' }, '007 Gulls.jpg', 'r1 by number'],
+	[{ number: '12', 'picture file': '012.tif' }, '012.jpg', 'r1 by number'],
+	[{ number: '12', 'picture file': '011.tif' }, '012.jpg', 'new'],
+] as [Typed, string, string][])('%j by %s: %s', (typed, name, expected) => {
+	expect(matched(rowsOf(typed), name)).toEqual([expected]);
+});
+
+test('of titles that differ in accents, the one as it is written', () => {
+	expect(matched(rowsOf({ title: 'Dépôt' }, { title: 'Depot' }), 'Depot.jpg', 'Dépôt.jpg')).toEqual([
+		'r2 by title',
+		'r1 by title',
+	]);
+});
+
+test('rows of one picture all have it: no row is made', () => {
+	const named = { 'picture file': 'IMG_1.jpg', pixels: '6000 x 4000' };
+	const rows = rowsOf({ title: 'A', ...named }, { title: 'A', ...named });
+	expect(matched(rows, 'IMG_1.jpg')).toEqual(['r1 by file name']);
+	const given = (name: string) => ({ picture: { hash: hashOf(name), file: 'IMG_1.jpg' } });
+	const [one, two] = [
+		{ ...rows[0]!, ...given('IMG_1.jpg') },
+		{ ...rows[1]!, ...given('IMG_1.jpg') },
+	];
+	expect(matched([one, two], 'IMG_1.jpg')).toEqual(['r1 by picture']);
+	// Two pictures of that name, and a third: nothing says which it is.
+	expect(
+		matched(
+			[
+				{ ...one, ...given('x') },
+				{ ...two, ...given('y') },
+			],
+			'IMG_1.jpg',
+		),
+	).toEqual(['new']);
+});
+
+test('a new row of a number only has no title', () => {
+	const files = ['10.jpg', '1.5 Miles.jpg', 'IMG_0012.jpg'].map((name) => file(name));
+	const { rows } = applyPictures(newShow('s'), matchPictures([], files), ['a', 'b', 'c'], settings);
+	expect(rows.map(({ after }) => [after!.typed.number, after!.typed.title])).toEqual([
+		['10', undefined],
+		[undefined, '1.5 Miles'],
+		[undefined, 'IMG_0012'],
+	]);
+});
+
 test('a row gets one file: of two that are as sure, none', () => {
-	expect(matched(list, 'Tide.jpg', 'Tide (1).png')).toEqual(['new', 'new']);
+	expect(matched(list, 'Tide (2).jpg', 'Tide (1).png')).toEqual(['new', 'new']);
+	expect(matched(list, 'Tide.jpg', 'Tide (1).png')).toEqual(['r1 by title', 'new']); // the first is its title
 	expect(matched(list, 'Tide.jpg', 'Tide.jpg')).toEqual(['r1 by title', 'twice']);
 	expect(matched(list, '1.jpg', 'Tide.jpg')).toEqual(['new', 'r1 by title']);
 });
