@@ -122,6 +122,7 @@ test('what cannot be read is told in a sentence that says why, and nothing is lo
 			await report.waitFor();
 			expect(await report.innerText()).toMatch(says);
 		}
+		await page.getByRole('button', { name: 'Files' }).click(); // closed, it gives the rows their room back
 		expect(await seen(page, 0, 'picture width')).toBe('300 typed');
 	}));
 
