@@ -13,7 +13,7 @@ import { makeId } from '../files/makeId.ts';
 import { writeShowFile } from '../files/showFile.ts';
 import type { CopyMark } from './copyCount.svelte.ts';
 import { download } from './download.ts';
-import { packedFile, picturesOfRows, TooMuchToPack } from './packedFile.ts';
+import { packedFile, type Packing, picturesOfRows, TooMuchToPack } from './packedFile.ts';
 import type { Pictures } from './pictures.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import { copyAll } from './copyOfAll.ts';
@@ -83,12 +83,21 @@ export async function giveHangingList(session: Session): Promise<string | undefi
  * @param hasPictures whether its pictures go with it, packed
  * @returns its name; undefined where the person has put it off
  */
-export async function giveShow(session: Session, way: Way = 'save', hasPictures = false): Promise<string | undefined> {
+export async function giveShow(
+	session: Session,
+	way: Way = 'save',
+	hasPictures = false,
+	packing = unendingPacking,
+): Promise<string | undefined> {
 	const { show } = session;
 	const mark = session.copies.mark();
 	const text = writeShowFile(show);
 	const files = hasPictures
-		? [await packed(text, session.pictures, show.rows, fileName(show.name, 'evenhang.zip'))]
+		? [
+				await packed(text, session.pictures, show.rows, fileName(show.name, 'evenhang.zip'), packing).catch(
+					andForget(() => session.copies.forget(mark)),
+				),
+			]
 		: forms(text, fileName(show.name, 'evenhang.json'));
 	const given = await handOut(files, way);
 	await noteGiven(session, mark, show.rows, given, 'show');
@@ -99,7 +108,12 @@ export async function giveShow(session: Session, way: Way = 'save', hasPictures 
  * Hands out all shows of this device in one file, packed with their pictures where they have any.
  * @returns its name; undefined where the person has put it off
  */
-export async function giveBackup(shelf: Shelf, way: Way = 'save', now = new Date()): Promise<string | undefined> {
+export async function giveBackup(
+	shelf: Shelf,
+	way: Way = 'save',
+	now = new Date(),
+	packing = unendingPacking,
+): Promise<string | undefined> {
 	const at = now.getTime();
 	const { shows, note, forget } = await copyAll(shelf);
 	const { pictures } = shelf.session;
@@ -108,7 +122,7 @@ export async function giveBackup(shelf: Shelf, way: Way = 'save', now = new Date
 	const name = `All shows ${dayOf(now)}`;
 	const files =
 		(await picturesOfRows(pictures, rows)).length > 0
-			? [await packed(text, pictures, rows, fileName(name, 'evenhang.zip'))]
+			? [await packed(text, pictures, rows, fileName(name, 'evenhang.zip'), packing).catch(andForget(forget))]
 			: forms(text, fileName(name, 'evenhang.json'));
 	const given = await handOut(files, way);
 	if (given === undefined) forget();
@@ -116,10 +130,26 @@ export async function giveBackup(shelf: Shelf, way: Way = 'save', now = new Date
 	return given;
 }
 
+const unendingPacking: Packing = { signal: new AbortController().signal, onProgress: () => undefined };
+
+/** Forgets what was marked for a copy that was not made. */
+const andForget =
+	(forget: () => void) =>
+	(cause: unknown): never => {
+		forget();
+		throw cause;
+	};
+
 /** A text packed with the pictures of rows. */
-async function packed(text: string, pictures: Pictures, rows: Iterable<Row>, name: string): Promise<File> {
+async function packed(
+	text: string,
+	pictures: Pictures,
+	rows: Iterable<Row>,
+	name: string,
+	packing: Packing,
+): Promise<File> {
 	const wanted = await picturesOfRows(pictures, rows);
-	const blob = await packedFile(text, wanted, pictures, new AbortController().signal);
+	const blob = await packedFile(text, wanted, pictures, packing);
 	return new File([blob], name, { type: 'application/zip' });
 }
 

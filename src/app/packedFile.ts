@@ -17,6 +17,13 @@ export async function picturesOfRows(pictures: Pictures, rows: Iterable<Row>): P
 	return [...found.values()];
 }
 
+/** How a file is packed with its pictures. */
+export interface Packing {
+	readonly signal: AbortSignal;
+	/** Called with how many pictures are packed, of how many. */
+	readonly onProgress: (done: number, of: number) => void;
+}
+
 /** A packed file would hold more than one can be opened with. The message is what it would hold. */
 export class TooMuchToPack extends Error {}
 
@@ -28,7 +35,7 @@ export async function packedFile(
 	text: string,
 	wanted: readonly Picture[],
 	pictures: Pictures,
-	signal: AbortSignal,
+	{ signal, onProgress }: Packing,
 ): Promise<Blob> {
 	const refuse = (what: string | undefined) => {
 		if (what !== undefined) throw new TooMuchToPack(what);
@@ -36,7 +43,9 @@ export async function packedFile(
 	refuse(tooMuchToPack(wanted.length, 0, []));
 	const list: PackedRecord[] = [];
 	const images: number[] = [];
-	for (const picture of wanted) {
+	// Half of the time goes into their hashes, which stand before them.
+	for (const [place, picture] of wanted.entries()) {
+		onProgress(Math.floor(place / 2), wanted.length);
 		const whole = await wholePicture(picture, pictures);
 		if (!whole) continue;
 		signal.throwIfAborted();
@@ -46,11 +55,14 @@ export async function packedFile(
 	}
 	refuse(tooMuchToPack(list.length, new TextEncoder().encode(JSON.stringify(list)).length, images));
 	const pictureAt = async (place: number): Promise<PackedPicture> => {
+		onProgress(Math.floor((list.length + place) / 2), list.length);
 		const whole = await wholePicture(list[place]!, pictures);
 		if (!whole) throw new Error('a picture has gone meanwhile');
 		return whole;
 	};
-	return packInWorker(text, list, pictureAt, signal);
+	const blob = await packInWorker(text, list, pictureAt, signal);
+	onProgress(list.length, list.length);
+	return blob;
 }
 
 async function wholePicture({ hash, names, pixels }: Picture, pictures: Pictures): Promise<PackedPicture | undefined> {

@@ -43,7 +43,7 @@ import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { type FileReport, notRead, settingsApplied } from '../core/imports/fileReports.ts';
 import type { Reading } from '../core/length/reading.ts';
 import type { Show } from '../core/show/show.ts';
-import { FilesOut } from './filesOut.ts';
+import { FilesOut } from './filesOut.svelte.ts';
 import { FileWork, type Progress } from './fileWork.svelte.ts';
 import { isStillSaid, type LastReport, lastReport } from './lastReport.ts';
 
@@ -105,7 +105,7 @@ export class FileDesk {
 
 	/** How far a file is that takes long; undefined where none is under way. */
 	get progress(): Progress | undefined {
-		return this.#running.progress;
+		return this.#running.progress ?? this.out.progress;
 	}
 
 	/** The report is read. */
@@ -124,6 +124,7 @@ export class FileDesk {
 
 	/** Leaves what was asked, or a file that is being read: nothing changes. */
 	leave(): void {
+		this.out.leave();
 		this.#others = 0;
 		this.#stop();
 		this.#letGo();

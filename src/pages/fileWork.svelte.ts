@@ -5,7 +5,7 @@ import { leftBehind, notRead } from '../core/imports/fileReports.ts';
 /** How far a large file is. */
 export interface Progress {
 	readonly source: string;
-	readonly doing: 'reading' | 'unpacking' | 'working out';
+	readonly doing: 'reading' | 'unpacking' | 'working out' | 'packing';
 	readonly done: number;
 	readonly of: number;
 	/** What is counted. */

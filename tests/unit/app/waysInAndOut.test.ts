@@ -224,3 +224,25 @@ test('a backup that fails is told', async () => {
 	expect(desk.report).toMatchObject({ title: 'All shows could not be saved', isProblem: true });
 	vi.restoreAllMocks();
 });
+
+test('packing with pictures shows how far it is, and makes no file where it is left', async () => {
+	const { shelf, session } = await spring('packing');
+	const done = stand({ kinds: [] });
+	const row = { id: 'r', order: 1, typed: { 'picture file': 'a.jpg' } };
+	session.do(() => ({ label: 'Import', rows: [{ after: row }] }));
+	const image = { type: 'image/webp', bytes: new ArrayBuffer(8) };
+	const pixels = { width: 3, height: 2 };
+	await session.pictures.keep({ hash: 'a'.repeat(64), names: ['a.jpg'], pixels, preview: image, small: image });
+	await session.pictures.announce();
+	let read = () => undefined as void;
+	const reading = new Promise<void>((resolve) => (read = resolve));
+	vi.spyOn(session.pictures, 'image').mockReturnValue(reading.then(() => image));
+	const desk = new FileDesk(shelf);
+	const saving = desk.out.save('save', true);
+	await vi.waitFor(() => expect(desk.progress).toMatchObject({ doing: 'packing', done: 0, of: 1, what: 'pictures' }));
+	desk.leave();
+	expect(desk.progress).toBeUndefined();
+	read();
+	await saving;
+	expect([done, desk.report]).toEqual([[], undefined]);
+});

@@ -9,21 +9,37 @@ import {
 	reportOfGiving,
 	type Way,
 } from '../app/giveFile.ts';
+import type { Packing } from '../app/packedFile.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
 import { type FileReport, rowsInWords } from '../core/imports/fileReports.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { ToPrint } from '../core/order/whatToPrint.ts';
 import { countPrints } from '../core/show/blankRow.ts';
+import type { Progress } from './fileWork.svelte.ts';
 
 /** The ways out of the app: the rows, the show or all shows as a file. */
 export class FilesOut {
 	readonly #shelf: Shelf;
 	readonly #tell: (report: FileReport) => void;
 
+	#progress = $state.raw<Progress>();
+	#packing: AbortController | undefined;
+
 	/** @param tell says what has come of it */
 	constructor(shelf: Shelf, tell: (report: FileReport) => void) {
 		this.#shelf = shelf;
 		this.#tell = tell;
+	}
+
+	/** How far a file is that is packed with its pictures; undefined where none is. */
+	get progress(): Progress | undefined {
+		return this.#progress;
+	}
+
+	/** Leaves what is being packed: no file is made. */
+	leave(): void {
+		this.#packing?.abort(new DOMException('left', 'AbortError'));
+		this.#progress = undefined;
 	}
 
 	/** The rows of the open show, as CSV. */
@@ -35,12 +51,12 @@ export class FilesOut {
 	/** The open show, with all that is in it. */
 	async save(way?: Way, hasPictures?: boolean): Promise<void> {
 		const { session } = this.#shelf;
-		await this.#give('The show', () => giveShow(session, way, hasPictures));
+		await this.#give('The show', (packing) => giveShow(session, way, hasPictures, packing));
 	}
 
 	/** All shows in one file. */
 	async backUp(way?: Way): Promise<void> {
-		await this.#give('All shows', () => giveBackup(this.#shelf, way));
+		await this.#give('All shows', (packing) => giveBackup(this.#shelf, way, new Date(), packing));
 	}
 
 	/** What is to be got for the open show, as CSV. */
@@ -62,9 +78,16 @@ export class FilesOut {
 	}
 
 	/** Gives something out, and says what has come of it; not on another show, which has been opened meanwhile. */
-	async #give(what: string, give: () => Promise<string | undefined>): Promise<void> {
+	async #give(what: string, give: (packing: Packing) => Promise<string | undefined>): Promise<void> {
 		const { session } = this.#shelf;
-		const report = await reportOfGiving(what, give());
-		if (report && session === this.#shelf.session) this.#tell(report);
+		const job = (this.#packing = new AbortController());
+		const { signal } = job;
+		const onProgress = (done: number, of: number) => {
+			if (this.#packing !== job || signal.aborted) return;
+			this.#progress = done < of ? { source: what, doing: 'packing', done, of, what: 'pictures' } : undefined;
+		};
+		const report = await reportOfGiving(what, give({ signal, onProgress }));
+		if (this.#packing === job) this.#progress = undefined;
+		if (report && !signal.aborted && session === this.#shelf.session) this.#tell(report);
 	}
 }
