@@ -240,10 +240,9 @@ describe('what stands round the rows', () => {
 		['a cell of digits', `title,side\nPier,${'7'.repeat(200_000)}\n`],
 		['16,000 columns of one name', `title,${'x,'.repeat(16_000)}\nPier,${'1,'.repeat(16_000)}\n`],
 	])('%s does not take for ever', (_, text) => {
-		const start = performance.now();
 		expect(read(text).rows).toHaveLength(1);
 		expect(readColumns(text)?.isInDoubt).toBe(false);
-		expect(performance.now() - start).toBeLessThan(6000);
+		// Read badly, this lasts minutes, and the runner gives up.
 	});
 
 	test('progress is told', () => {

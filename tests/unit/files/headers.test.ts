@@ -78,9 +78,8 @@ describe('headers', () => {
 
 	test('a header of a megabyte is none of ours, at once', () => {
 		for (const text of [' ', '(', 'in ', 'w x ', '- '].map((part) => `title${part.repeat(500_000)}!`)) {
-			const start = performance.now();
 			expect(readHeader(text).kind).toBe('unknown');
-			expect(performance.now() - start).toBeLessThan(4000);
+			// Read badly, this lasts minutes, and the runner gives up.
 		}
 	});
 

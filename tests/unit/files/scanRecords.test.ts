@@ -24,9 +24,8 @@ describe('records and their lines', () => {
 });
 
 test('many quotes behind blanks that are never closed do not take for ever', () => {
-	const start = performance.now();
 	expect(scanRecords(' "b"",'.repeat(100_000), ',').lines).toEqual([1]);
-	expect(performance.now() - start).toBeLessThan(4000);
+	// Read badly, this lasts minutes, and the runner gives up.
 });
 
 describe('breaches of quoting', () => {
