@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { newerBuild } from '../harness/newerBuild.ts';
 import { chooseFile } from '../harness/screens.ts';
@@ -106,10 +106,22 @@ test.each(allOr<Fault>(['missing', 'portal of that type', 'dropped'], ['portal o
 			host.spoil = (file) => (file.includes('Part-') || file === 'sw.js' ? fault : undefined);
 			const page = await stage.openShow();
 			const place = page.getByRole('alert', { name: 'Not loaded' });
-			const again = page.getByRole('button', { name: 'Try again', exact: true });
+			// A try that is under way takes the button off the page, and may come through.
+			const tryAgainUntil = (what: Locator) =>
+				expect
+					.poll(async () => {
+						if (await what.isVisible()) return true;
+						const again = page.getByRole('button', { name: 'Try again', exact: true });
+						await again
+							.last()
+							.click({ timeout: 1000 })
+							.catch(() => undefined);
+						return what.isVisible();
+					})
+					.toBe(true);
 			await place.getByText('This part of Evenhang could not be loaded').waitFor();
 			host.spoil = (file) => (file.includes('othersPart-') || file === 'sw.js' ? fault : undefined);
-			await again.click();
+			await tryAgainUntil(page.getByRole('button', { name: 'Start typing' }));
 			await page.getByRole('button', { name: 'Start typing' }).click();
 			await page.keyboard.type('Quay');
 			await page.keyboard.press('Enter');
@@ -119,8 +131,7 @@ test.each(allOr<Fault>(['missing', 'portal of that type', 'dropped'], ['portal o
 			await page.getByRole('link', { name: 'Boards' }).click();
 			await expect.poll(() => place.count()).toBe(2);
 			host.mend();
-			await again.last().click();
-			await page.getByRole('heading', { name: 'Boards', level: 1 }).waitFor();
+			await tryAgainUntil(page.getByRole('heading', { name: 'Boards', level: 1 }));
 			await page.getByRole('button', { name: 'Export rows' }).waitFor(); // what was asked for meanwhile
 			expect(await place.count()).toBe(0);
 			forgive(stage);

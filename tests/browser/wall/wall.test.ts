@@ -65,8 +65,10 @@ test('a show is hung by touch: given to walls, moved, put in order, swapped, and
 		await expect.poll(() => heardOf(page, 'Sluice')).toContain('on North, left 1300 mm');
 
 		// Two at once.
-		await page.getByRole('checkbox', { name: 'Staithe' }).tap();
-		await page.getByRole('checkbox', { name: 'Groyne' }).tap();
+		for (const name of ['Staithe', 'Groyne']) {
+			const box = page.getByRole('checkbox', { name });
+			await tapUntil(box, () => box.isChecked());
+		}
 		await page.getByRole('combobox', { name: 'Wall to hang them on' }).selectOption('South');
 		await page.getByRole('button', { name: 'Hang 2' }).tap();
 		// 900 to 3000, beside the door: (2100 − 1000) / 3
