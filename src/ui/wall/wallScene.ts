@@ -20,9 +20,6 @@ export interface WallScene {
 	readonly height: number;
 }
 
-/** How tall the person is that stands beside a wall, in mm. */
-export const personMm = 1700;
-
 /** Room left of the walls for the person, and over each for its name. */
 const besideMm = 900;
 const overMm = 520;

@@ -1,0 +1,65 @@
+import type { RowResult } from '../../core/findings/rowResult.ts';
+import { type Length, nearestLength } from '../../core/length/length.ts';
+import type { HungPrint, HungWall } from '../../core/walls/hungPrint.ts';
+import { neighboursOf } from '../../core/walls/wallWords.ts';
+import type { WallDrag } from './wallDrag.ts';
+
+/** A distance along a wall that is drawn, in units of length: from, to, and how high above the floor. */
+export interface WallMeasure {
+	readonly from: number;
+	readonly to: number;
+	readonly y: number;
+}
+
+/** What is looked at. */
+export interface Measured {
+	/** The print that is dragged on this wall. */
+	readonly drag: WallDrag | undefined;
+	/** The selected print, where it hangs on this wall. */
+	readonly chosen: HungPrint | undefined;
+	/** Whether all prints are measured. */
+	readonly hasMeasures: boolean;
+	/** Pixels a millimetre. */
+	readonly scale: number;
+	/** The height of a letter, in mm of the wall. */
+	readonly letter: number;
+}
+
+/** Pixels that a figure needs: a narrower gap is measured once one zooms in. */
+const roomForFigure = 24;
+
+/** What of a wall is measured: the dragged print against its neighbours, the selected one, or all. */
+export function measuresOf(hung: HungWall, measured: Measured): readonly WallMeasure[] {
+	const { drag, chosen, hasMeasures, scale } = measured;
+	const y = under(hung, measured);
+	if (drag) return between(hung, drag.print, drag.left, y);
+	if (!hasMeasures) return chosen ? between(hung, chosen, chosen.left, y) : [];
+	return hung.prints.flatMap((print, at) =>
+		print.column === hung.prints[at - 1]?.column
+			? []
+			: between(hung, print, print.left, y)
+					.slice(0, print.column === hung.prints.at(-1)!.column ? 2 : 1)
+					.filter(({ from, to }) => ((to - from) / 1e7) * scale > roomForFigure),
+	);
+}
+
+/** Gaps are measured under all that hangs there. */
+const under = ({ prints }: HungWall, { letter }: Measured): number =>
+	Math.min(...prints.map(({ centre, size }) => centre - size.height / 2)) - letter * 0.9 * 1e7;
+
+function between(hung: HungWall, print: HungPrint, left: Length, y: number): WallMeasure[] {
+	const { left: before, right: after } = neighboursOf(hung, print, left);
+	const right = left + print.size.width;
+	return [
+		{ from: left - before.distance, to: left, y },
+		{ from: right, to: right + after.distance, y },
+	].filter(({ from, to }) => to > from);
+}
+
+/** The height of a print that is measured: its hook's, or its middle's. */
+export function heightOf(print: HungPrint, { hung }: RowResult) {
+	const hook = hung?.hooks?.hooks[0];
+	return hook
+		? { x: hook.left, height: hook.height, what: 'hook' }
+		: { x: nearestLength(print.left + print.size.width / 2), height: print.centre, what: 'centre' };
+}
