@@ -19,7 +19,7 @@ export interface Fixing {
 }
 
 /** The least drop of a cord: a hook nearer to the top would be seen. Common practice. */
-const leastDrop = (unit: Settings['unit']) => (unit === 'in' ? inches(0.75) : mm(20));
+export const leastDrop = (unit: Settings['unit']) => (unit === 'in' ? inches(0.75) : mm(20));
 
 /**
  * The hooks of a framed print; undefined without a frame, and where the rings would have no room.
@@ -40,8 +40,7 @@ export function fixingOf(
 	if (!worked.frame.frame || !size) return undefined;
 	const span = size.width - 2 * hanging.inset;
 	if (span <= 0) return undefined;
-	const asked = hanging.rings.kind === 'length' ? hanging.rings.length : (size.height * hanging.rings.percent) / 100;
-	const rings = Math.min(asked, size.height / 2);
+	const rings = ringsOf(worked, { hanging });
 	const typed = worked.read.cells.drop;
 	const atRings = [hanging.inset, size.width - hanging.inset];
 	if (hanging.kind !== 'cord')
@@ -58,6 +57,15 @@ export function fixingOf(
 		rise,
 		cord: rise < 0 ? undefined : 2 * half,
 	};
+}
+
+/** From the frame's top to the rings, in units, not whole: never below its middle. */
+export function ringsOf(
+	worked: Pick<WorkedRow, 'frame' | 'framed' | 'read'>,
+	{ hanging: { rings } }: Pick<Settings, 'hanging'>,
+): number {
+	const { height } = sizeOnWall(worked)!;
+	return Math.min(rings.kind === 'length' ? rings.length : (height * rings.percent) / 100, height / 2);
 }
 
 /** Whether a cord does not rise to its hook: by the sine of an angle of 0 its pull has no bound then. */
