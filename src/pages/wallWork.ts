@@ -12,6 +12,7 @@ import {
 	dropOf,
 	evenOut,
 	giveToWall,
+	type HeightOrder,
 	leftText,
 	mirrorWall,
 	orderByHeight,
@@ -160,10 +161,18 @@ export class WallWork {
 	}
 
 	/** What an arrangement would type, and how the walls hang then. */
-	propose(kind: Arrangement, wall: number): { readonly changes: readonly CellChange[]; readonly after: Hanging } {
+	propose(
+		kind: Arrangement,
+		wall: number,
+		heights: HeightOrder,
+	): { readonly changes: readonly CellChange[]; readonly after: Hanging } {
 		const show = this.#show;
-		const changes =
-			kind === 'even out' ? evenOut(show) : kind === 'mirror' ? mirrorWall(show, wall) : orderByHeight(show, wall);
+		const make = {
+			'even out': () => evenOut(show),
+			mirror: () => mirrorWall(show, wall),
+			'by height': () => orderByHeight(show, wall, heights),
+		};
+		const changes = make[kind]();
 		const { results, settings } = this.#session;
 		const edit = typeCells(this.#session.show, changes, settings, arrangements[kind]);
 		const rows = new Map(edit.rows.flatMap(({ after }) => (after ? [[after.id, after] as const] : [])));
@@ -174,8 +183,9 @@ export class WallWork {
 		return { changes, after: hangWalls(hung, settings) };
 	}
 
-	arrange(kind: Arrangement, changes: readonly CellChange[]): void {
-		this.#type(changes, arrangements[kind]);
+	/** Makes what was proposed. @param label what undo calls it */
+	arrange(changes: readonly CellChange[], label: string): void {
+		this.#type(changes, label);
 	}
 }
 

@@ -137,19 +137,32 @@ export function mirrorWall(show: Arranged, wall: number): readonly CellChange[] 
 export const leftText = (left: Length, { unit }: Pick<Settings, 'unit'>): string =>
 	formatTypeable(length(Math.max(0, left)), unit);
 
-/** The cells that order a wall by height, the tallest column first; those with a typed place keep it. */
-export function orderByHeight(show: Arranged, wall: number): readonly CellChange[] {
+/** Ways to order a wall by height. */
+export const heightOrders = ['tallest first', 'shortest first', 'tallest in the middle'] as const;
+/** See `heightOrders`. */
+export type HeightOrder = (typeof heightOrders)[number];
+
+/** The cells that order a wall by the height of its columns; those with a typed place keep it. */
+export function orderByHeight(show: Arranged, wall: number, order: HeightOrder): readonly CellChange[] {
 	const { results } = show;
 	const heightOf = (column: Places) => Math.max(...column.map((place) => sizeOnWall(results[place]!)!.height));
+	const columns = orderOnWall(show, wall);
+	const tallest = columns.toSorted((one, other) => heightOf(other) - heightOf(one));
+	const ordered = {
+		'tallest first': () => tallest,
+		'shortest first': () => columns.toSorted((one, other) => heightOf(one) - heightOf(other)),
+		'tallest in the middle': () => fromTheMiddle(tallest),
+	};
 	const changes: Changes = new Map();
-	number(
-		changes,
-		orderOnWall(show, wall).toSorted((one, other) => heightOf(other) - heightOf(one)),
-		wall,
-		show,
-	);
+	number(changes, ordered[order](), wall, show);
 	return cellsOf(changes, show);
 }
+
+/** The first in the middle, the next to its left, then to its right, and so on outwards. */
+const fromTheMiddle = <Item>(items: readonly Item[]): readonly Item[] => [
+	...items.filter((_, at) => at % 2 === 1).toReversed(),
+	...items.filter((_, at) => at % 2 === 0),
+];
 
 /**
  * The cells that choose a wall for every print, in order: so that the smallest gap of all walls is largest, then the

@@ -108,9 +108,32 @@ test('mirrored, the order and every typed place are seen from the other end', ()
 	}
 });
 
-test('by height, the tallest first', () => {
-	const { show, after } = on(onNorth(['500x400', '400x700', '300x500']));
-	expect(after(orderByHeight(show, 0)).order[0]).toBe('2 3 1');
+test.each([
+	['tallest first', '2 4 3 1', '2 5 3 1 4'],
+	['shortest first', '1 3 4 2', '4 1 3 5 2'],
+	['tallest in the middle', '1 4 2 3', '1 5 2 3 4'],
+] as const)('by height, %s', (order, ofFour, ofFive) => {
+	const four = on(onNorth(['500x400', '400x700', '300x500', '200x600']));
+	expect(four.after(orderByHeight(four.show, 0, order)).order[0]).toBe(ofFour);
+	const five = on(onNorth(['500x400', '400x700', '300x500', '300x300', '200x600']));
+	expect(five.after(orderByHeight(five.show, 0, order)).order[0]).toBe(ofFive);
+});
+
+test('alike in height, prints keep their order; a column counts by its tallest; a typed place is kept', () => {
+	const { show, after } = on(
+		onNorth(
+			['500x400', '500x400', '300x300', '300x600', '200x200'],
+			[
+				{ 'hang order': '1' },
+				{ 'hang order': '2' },
+				{ 'hang order': '3' },
+				{ 'hang order': '3' },
+				{ 'hang left': '10' },
+			],
+		),
+	);
+	expect(after(orderByHeight(show, 0, 'tallest first')).order[0]).toBe('5 3 4 1 2');
+	expect(after(orderByHeight(show, 0, 'shortest first')).order[0]).toBe('5 1 2 3 4');
 });
 
 test('evened out, all prints share the walls in order; those with a typed place stay', () => {
