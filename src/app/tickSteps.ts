@@ -2,10 +2,10 @@ import { type Edit, isEmpty } from '../core/show/edit.ts';
 import type { Session } from './session.svelte.ts';
 import type { Step } from './history.svelte.ts';
 
-/** Where work is ticked off: at the bench cuts of windows, at the knife cuts of sheets, at the wall prints that hang. */
-export type TickedAt = 'bench' | 'knife' | 'wall';
+/** Where work is ticked off: at the bench cuts of windows, at the knife cuts of sheets, at the wall prints that hang, in finishing what is made. */
+export type TickedAt = 'bench' | 'knife' | 'wall' | 'finish';
 
-const partOf = { bench: 'ticks', knife: 'cutSheets', wall: 'hung' } as const;
+const partOf = { bench: 'ticks', knife: 'cutSheets', wall: 'hung', finish: 'made' } as const;
 
 /** Whether a step changes nothing but what is ticked off there; undefined where it leaves all of that alone. */
 function ticksOnly(step: Step, at: TickedAt): boolean | undefined {

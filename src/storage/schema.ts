@@ -173,6 +173,9 @@ function addSteps(db: Database): void {
 /** Nothing was hung until then; what is stands in the show's record, so that there is nothing to change. */
 const addHung = (): void => undefined;
 
+/** What is made was not ticked off until then; it has a store, which `upgrade` makes. */
+const addMade = (): void => undefined;
+
 /** What makes each form of the stores into the next, the first of nothing. */
 const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] = [
 	beginShows,
@@ -184,6 +187,7 @@ const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] 
 	keepShowsMounts,
 	addSteps,
 	addHung,
+	addMade,
 ];
 
 /** The form in which this version of the app keeps things. */

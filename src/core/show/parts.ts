@@ -6,6 +6,7 @@ import type { CutSheet } from './cutSheet.ts';
 import { cutSheetsJson, readCutSheets } from './cutSheetJson.ts';
 import { hungJson, type HungTick, readHung } from './hungTick.ts';
 import { itemOf, type ItemDiff, type KeyedItems, keyedList, replaceItem } from './keyedList.ts';
+import { type MadeTick, readMade } from './madeTick.ts';
 import { mergeRow } from './mergeRow.ts';
 import { byOrder } from './orderNumbers.ts';
 import type { PartShape } from './partShape.ts';
@@ -57,6 +58,7 @@ const ticks: KeyedItems<Tick> = {
 	merge: replaceItem,
 };
 const hung: KeyedItems<HungTick> = { keyOf: ({ row }) => [row], merge: replaceItem };
+const made: KeyedItems<MadeTick> = { keyOf: ({ row, copy, step }) => [row, copy, step], merge: replaceItem };
 const cutSheets: KeyedItems<CutSheet> = { keyOf: ({ id }) => [id], merge: replaceItem };
 
 /**
@@ -134,6 +136,14 @@ export const parts = {
 		write: hungJson,
 		read: readHung,
 		left: (diffs: readonly ItemDiff<HungTick>[]) => ({ done: counted(diffs.length, 'print', 'hung') }),
+	},
+	/** The steps of making that each copy of a print has behind it; absent where none has. */
+	made: {
+		...keyedList(made),
+		...{ nothing: [], isInEvery: false, isToBackUp: true, apart: made },
+		write: asItIs,
+		read: readMade,
+		left: (diffs: readonly ItemDiff<MadeTick>[]) => ({ done: counted(diffs.length, 'step', 'of making ticked off') }),
 	},
 } as const satisfies Readonly<Record<string, Part<unknown, unknown>>>;
 

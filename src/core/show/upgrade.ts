@@ -123,7 +123,7 @@ const beforeFrames: Upgrade = ({ settings, rows, ...stored }) => ({
 });
 
 /** The version of the stored form that is written. */
-export const storedVersion = 8;
+export const storedVersion = 9;
 
 /**
  * What makes each version into the next, by the older version's number; a change of the stored form raises
@@ -137,6 +137,7 @@ export const upgrades: Readonly<Record<number, Upgrade>> = {
 	5: withInnerCut,
 	6: beforeFrames,
 	7: added('hung'),
+	8: added('made'),
 };
 
 /**

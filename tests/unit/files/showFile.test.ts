@@ -53,7 +53,7 @@ describe('a show file', () => {
 	});
 
 	test('says what it is, before anything else', () => {
-		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 8,\n/);
+		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 9,\n/);
 		expect(isShowFileText(writeShowFile(show))).toBe(true);
 		expect(isShowFileText('title,note\n{,}')).toBe(false);
 	});
@@ -133,8 +133,8 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		['settings', { border: 70 }, /^this is no show file/],
 		[
 			'newer',
-			{ ...file, version: 9 },
-			/a show file of version 9, newer than the 8 that this app opens: update the app/,
+			{ ...file, version: 10 },
+			/a show file of version 10, newer than the 9 that this app opens: update the app/,
 		],
 		['without a version', { ...file, version: undefined }, /its version is not given/],
 		['of version 0', { ...file, version: 0 }, /its version is 0/],
@@ -198,7 +198,7 @@ describe('settings from a file', () => {
 	])('%s', (_, document) => expect(readSettingsFile(JSON.stringify(document))).toEqual({ value: { border: 70 } }));
 
 	test.each<[string, string, RegExp]>([
-		['a newer show file', JSON.stringify({ ...file, version: 9 }), /version 9/],
+		['a newer show file', JSON.stringify({ ...file, version: 10 }), /version 10/],
 		['a list', '[]', /holds no show and no settings/],
 		['not JSON', 'border: 70', /damaged in line 1/],
 	])('%s is refused', (_, text, sentence) => {
@@ -361,7 +361,39 @@ const seventhForm = `{
 }
 `;
 
+/** As version 8 wrote it: no step of making was ticked off. */
+const eighthForm = `{
+	"format": "evenhang-show",
+	"version": 8,
+	"name": "Salt",
+	"settings": { "unit": "mm" },
+	"rows": [{ "id": "a", "order": 1, "typed": { "shape": "3:2", "copies": "2" } }],
+	"hung": [{ "row": "a", "wall": "North", "left": 120.5, "centre": 1450 }]
+}
+`;
+
 describe('older forms', () => {
+	test('a file of version 8, from before making was ticked off, opens as it is, and what is made comes back', () => {
+		const opened = readShowFile(eighthForm);
+		if ('problem' in opened) throw new Error(opened.problem);
+		expect(opened.value).not.toHaveProperty('made');
+		expect(opened.value.hung).toHaveLength(1);
+		const made = [
+			{ row: 'a', copy: 1, step: 'printed' as const },
+			{ row: 'a', copy: 2, step: 'glazing clean' as const },
+		];
+		expect(readShowFile(writeShowFile({ ...opened.value, made }))).toEqual({ value: { ...opened.value, made } });
+		for (const [stored, problem] of [
+			[7, 'made is not a list'],
+			[[7], 'made[0] is not a record'],
+			[[{ ...made[0], row: '' }], 'made[0].row is not a text'],
+			[[made[0], { ...made[0], copy: 0 }], 'made[1].copy is not a whole number'],
+			[[{ ...made[0], step: 'dusted' }], 'made[0].step is no step of making a print'],
+			[[made[0], made[0]], 'made[1] is there twice'],
+		] as const)
+			expect(problemOf({ ...(JSON.parse(eighthForm) as object), version: 9, made: stored })).toContain(problem);
+	});
+
 	test('a file of version 7, from before anything was hung, opens as it is, and what is hung comes back', () => {
 		const opened = readShowFile(seventhForm);
 		if ('problem' in opened) throw new Error(opened.problem);
@@ -443,7 +475,7 @@ describe('older forms', () => {
 
 	test.each([
 		['version 4', fourthForm],
-		['today’s version, written by hand', fourthForm.replace('"version": 4', '"version": 8')],
+		['today’s version, written by hand', fourthForm.replace('"version": 4', '"version": 9')],
 	])('views among the settings of a file of %s are those of the show', (_, text) => {
 		const opened = readShowFile(text);
 		if ('problem' in opened) throw new Error(opened.problem);

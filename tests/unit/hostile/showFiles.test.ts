@@ -48,6 +48,7 @@ const document = {
 		{ ...mount, copy: 2, side: 'spoilt', times: 2 },
 	],
 	hung: [{ row: 'a', wall: 'North', left: 120, centre: 1450 }],
+	made: [{ row: 'a', copy: 2, step: 'window clean' }],
 	cutSheets: [
 		{
 			id: 's1',
@@ -78,7 +79,7 @@ async function open(): Promise<Session> {
 
 /** A sentence that says where: the line, or the part of the file and mostly its place in it. */
 const place =
-	/\b(?:line \d+|name|settings|views|rows|ticks|cutSheets|hung|shows|version)\b|not marked as one|holds no show|the file is empty/i;
+	/\b(?:line \d+|name|settings|views|rows|ticks|cutSheets|hung|made|shows|version)\b|not marked as one|holds no show|the file is empty/i;
 
 /** Opens a show that came of a file and looks at all of it: nothing throws, and it can be written and read again. */
 function lookAtAllOf(show: Omit<Show, 'id'>, session: Session): void {

@@ -24,6 +24,7 @@ interface Sample {
 	readonly views?: unknown;
 	/** How many exchanges stand. */
 	readonly exchanges: number;
+	readonly hung?: Show['hung'];
 }
 
 const rows = [
@@ -40,6 +41,7 @@ const innerCut = {
 	...{ row: 'b', copy: 1, part: 'inner mount', side: 'left' },
 	...{ border: mm(60), width: mm(600), height: mm(450) },
 } as const;
+const hung = { row: 'a', wall: 'North', left: mm(120), centre: mm(1450) };
 const exchange = { id: 'x', direction: 'given', fileName: 'a.csv', at: 5, unit: 'mm', rows: [rows[0]], stands: true };
 
 const items: readonly Kept[] = [
@@ -135,6 +137,18 @@ const samples: Readonly<Record<number, Sample>> = {
 		views,
 		exchanges: 1,
 	},
+	9: {
+		stores: ['rows', 'ticks', 'exchanges', 'matchings', 'putAside', 'steps'],
+		kept: [
+			...renewedRows.map((row): Kept => ['rows', row, ['show', row.id]]),
+			...since2.slice(rows.length),
+			record({ settings: newFrames, views, cutSheets: [], hung: [hung], revision: 7, takenBack: 2 }),
+		],
+		settings: newFrames,
+		views,
+		exchanges: 1,
+		hung: [hung],
+	},
 };
 
 async function leave(version: number, { stores, kept }: Sample, ...more: readonly Kept[]): Promise<void> {
@@ -161,7 +175,7 @@ test('there is a sample of every version before this one', () => {
 test.each(Object.entries(samples))('what version %s left is there, in the form of today', async (version, sample) => {
 	await leave(Number(version), sample);
 	const store = open();
-	const { settings, views: seen, exchanges } = sample;
+	const { settings, views: seen, exchanges, hung: hangs } = sample;
 	const { show, revision } = await store.openShow(() => {
 		throw new Error('there is a show already');
 	});
@@ -172,6 +186,7 @@ test.each(Object.entries(samples))('what version %s left is there, in the form o
 		rows: renewedRows,
 		ticks: [spoilt, innerCut],
 		...(seen !== undefined && { views: seen }),
+		...(hangs !== undefined && { hung: hangs }),
 	};
 	expect({ ...show, ticks: show.ticks?.toSorted((a, b) => (a.row < b.row ? -1 : 1)) }).toEqual(whole);
 	expect(revision).toBe(7);
