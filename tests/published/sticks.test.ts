@@ -60,6 +60,24 @@ describe('legs of a made frame', () => {
 		expect(plan.sticks).toHaveLength(sticks);
 		for (const { rest } of plan.sticks) expect(stickIn - toInches(rest)).toBeCloseTo(perStickIn, 9);
 	});
+	test.each(cases.unitedInches.rows)(
+		`$unitedInches united inches in $mouldingIn in: ${cases.unitedInches.source}`,
+		({ insideIn, unitedInches, mouldingIn, feet }) => {
+			const { job } = planned(
+				{ mount: `${insideIn.join(' x ')} in`, shape: '4:5', frame: 'Plain' },
+				{
+					unit: 'in',
+					frames: [
+						{ ...frame, moulding: `${mouldingIn + lipIn} in`, lip: `${lipIn} in`, clearance: 0, stick: '10 ft' },
+					],
+					saw: cases.unitedInches.eachIn,
+				},
+			);
+			expect(insideIn.reduce((sum, side) => sum + side, 0)).toBe(unitedInches);
+			const inches = job.legs.reduce((sum, { length }) => sum + toInches(length) + toInches(job.saw), 0);
+			expect(Math.round((inches / 12) * 10) / 10).toBe(feet);
+		},
+	);
 	test(cases.outer.source, () => {
 		const { insideIn, mouldingIn, lip, outerIn } = cases.outer;
 		const { job } = planned(
