@@ -243,19 +243,16 @@ test(
 	'after each of any edits, undone and redone, what is on disk is what the session holds',
 	() =>
 		fc.assert(
-			fc.asyncProperty(
-				fc.array(step, { maxLength: 12 }),
-				fc.uuid().map((id) => `steps ${id}`),
-				async (steps, name) => {
-					const session = await openSession({ databaseName: name, makeId: namer() });
-					for (const done of steps) {
-						take(session, done);
-						await session.whenSaved();
-						expect(await stored(name)).toEqual(session.show);
-					}
-					await session.close();
-				},
-			),
+			fc.asyncProperty(fc.array(step, { maxLength: 12 }), async (steps) => {
+				const name = `steps ${crypto.randomUUID()}`;
+				const session = await openSession({ databaseName: name, makeId: namer() });
+				for (const done of steps) {
+					take(session, done);
+					await session.whenSaved();
+					expect(await stored(name)).toEqual(session.show);
+				}
+				await session.close();
+			}),
 			{ numRuns: 100 },
 		),
 	30_000,
@@ -369,25 +366,22 @@ test(
 	'two tabs that edit at random, at once, end with the same show, which is what is on disk',
 	() =>
 		fc.assert(
-			fc.asyncProperty(
-				fc.array(fc.tuple(fc.boolean(), step, fc.boolean()), { maxLength: 14 }),
-				fc.uuid().map((id) => `two tabs ${id}`),
-				async (steps, name) => {
-					const one = await openSession({ databaseName: name, makeId: namer('one') });
-					const other = await openSession({ databaseName: name, makeId: namer('other') });
-					for (const [isFirst, done, isAwaited] of steps) {
-						const session = isFirst ? one : other;
-						take(session, done);
-						if (isAwaited) await session.whenSaved();
-					}
-					await Promise.all([one.whenSaved(), other.whenSaved()]);
-					const kept = await stored(name);
-					await expect.poll(() => one.show, { interval: 2 }).toEqual(kept);
-					await expect.poll(() => other.show, { interval: 2 }).toEqual(kept);
-					await one.close();
-					await other.close();
-				},
-			),
+			fc.asyncProperty(fc.array(fc.tuple(fc.boolean(), step, fc.boolean()), { maxLength: 14 }), async (steps) => {
+				const name = `two tabs ${crypto.randomUUID()}`;
+				const one = await openSession({ databaseName: name, makeId: namer('one') });
+				const other = await openSession({ databaseName: name, makeId: namer('other') });
+				for (const [isFirst, done, isAwaited] of steps) {
+					const session = isFirst ? one : other;
+					take(session, done);
+					if (isAwaited) await session.whenSaved();
+				}
+				await Promise.all([one.whenSaved(), other.whenSaved()]);
+				const kept = await stored(name);
+				await expect.poll(() => one.show, { interval: 2 }).toEqual(kept);
+				await expect.poll(() => other.show, { interval: 2 }).toEqual(kept);
+				await one.close();
+				await other.close();
+			}),
 			{ numRuns: 100 },
 		),
 	30_000,
