@@ -69,3 +69,12 @@ export const placeNames: Readonly<Record<Place, string>> = {
 	knife: 'cutting sheets',
 	paper: 'On paper',
 };
+
+/** The places that the head leads to, in the order of the work. */
+export const headPlaces = ['prints', 'across', 'boards', 'get', 'bench', 'wall', 'settings'] as const satisfies Place[];
+
+/** The places that have none of their own in the head, and the one that leads to them. */
+const parents: Partial<Record<Place, Place>> = { 'print-list': 'get', frames: 'prints' };
+
+/** The place of the head that a place belongs to. */
+export const parentOf = (place: Place): Place => parents[place] ?? place;

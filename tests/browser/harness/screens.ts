@@ -17,12 +17,15 @@ async function loadExample(page: Page): Promise<void> {
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 }
 
-async function goTo(
+/** Goes to a place by the head of the page. */
+export async function goTo(
 	page: Page,
 	place: 'Prints' | 'Whole show' | 'Boards' | 'To get' | 'Bench' | 'Wall',
 ): Promise<void> {
+	const opener = page.getByRole('button', { name: /^Places/ }); // where the page is narrow
+	if (await opener.isVisible()) await opener.click();
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place }).click();
-	await page.locator(`nav a[aria-current=page]:text-is("${place}")`).waitFor();
+	await page.locator(`nav a[aria-current=page]:text-is("${place}")`).waitFor({ state: 'attached' });
 }
 
 /** Chooses a file with this text where the app asks for one. */

@@ -101,6 +101,7 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		await accept.or(more).first().waitFor();
 		if (!(await accept.isVisible())) await more.tap();
 		await accept.tap();
+		await page.getByRole('button', { name: 'Places, Prints' }).tap();
 		await page.getByRole('link', { name: 'Bench', exact: true }).tap();
 		await page.getByRole('link', { name: 'Start cutting windows' }).tap();
 		const ticks = page.locator('main [aria-pressed=false]');
