@@ -12,12 +12,16 @@ import type { Rolldown } from 'vite';
  * - `search`: what only workers share: the solver of their plans
  * - `first`: what the first screen shares with what comes after it
  * - `later`: what the parts share that come after the first screen
+ * - `places`: of that, what only the other places share with what is printed
  *
  * All else lies with the one part that it belongs to. A file takes with it what its modules import, so the order counts.
  */
 export function sharedParts(root: string): Rolldown.CodeSplittingGroup[] {
 	const first = join(root, 'src/main.ts');
-	const late = ['app/judgingPart', 'pages/besidePart', 'pages/othersPart'].map((name) => join(root, `src/${name}.ts`));
+	const late = ['app/judgingPart', 'pages/besidePart', 'pages/othersPart', 'pages/paperPart'].map((name) =>
+		join(root, `src/${name}.ts`),
+	);
+	const places = late.slice(-2);
 	const folder = join(root, 'src/workers');
 	const workers = readdirSync(folder).filter((name) => name.endsWith('.worker.ts'));
 	const parts = [first, ...late, ...workers.map((name) => join(folder, name))];
@@ -29,10 +33,10 @@ export function sharedParts(root: string): Rolldown.CodeSplittingGroup[] {
 		if (sharing.length < 2) return null;
 		const isInWorker = sharing.some((part) => part !== first && !late.includes(part));
 		if (sharing.includes(first)) return isInWorker ? 'core' : 'first';
-		if (!isInWorker) return 'later';
+		if (!isInWorker) return sharing.every((part) => places.includes(part)) ? 'places' : 'later';
 		return sharing.some((part) => late.includes(part)) ? 'work' : 'search';
 	};
-	return ['later', 'first', 'search', 'work', 'core'].map((file, priority) => ({
+	return ['places', 'later', 'first', 'search', 'work', 'core'].map((file, priority) => ({
 		name: (id, bundle) => (fileOf(id, bundle) === file ? file : null),
 		debugName: file,
 		priority,

@@ -120,7 +120,7 @@ test.each(allOr<Fault>(['missing', 'portal of that type', 'dropped'], ['portal o
 					})
 					.toBe(true);
 			await place.getByText('This part of Evenhang could not be loaded').waitFor();
-			host.spoil = (file) => (file.includes('othersPart-') || file === 'sw.js' ? fault : undefined);
+			host.spoil = (file) => (/(others|paper)Part-/.test(file) || file === 'sw.js' ? fault : undefined);
 			await tryAgainUntil(page.getByRole('button', { name: 'Start typing' }));
 			await page.getByRole('button', { name: 'Start typing' }).click();
 			await page.keyboard.type('Quay');
@@ -130,9 +130,15 @@ test.each(allOr<Fault>(['missing', 'portal of that type', 'dropped'], ['portal o
 			await place.waitFor();
 			await page.getByRole('link', { name: 'Boards' }).click();
 			await expect.poll(() => place.count()).toBe(2);
-			host.mend();
+			host.spoil = (file) => (file.includes('paperPart-') || file === 'sw.js' ? fault : undefined);
 			await tryAgainUntil(page.getByRole('heading', { name: 'Boards', level: 1 }));
 			await page.getByRole('button', { name: 'Export rows' }).waitFor(); // what was asked for meanwhile
+			expect(await place.count()).toBe(0);
+			await page.getByRole('link', { name: 'Bench' }).click();
+			await page.getByRole('link', { name: 'Print on paper' }).click();
+			await place.waitFor();
+			host.mend();
+			await tryAgainUntil(page.getByRole('heading', { name: 'On paper', level: 1 }));
 			expect(await place.count()).toBe(0);
 			forgive(stage);
 		});

@@ -1,9 +1,9 @@
-import type { Paper } from '../core/values/papers.ts';
-import { formatSize, type Scale } from '../core/length/formatLength.ts';
-import type { NameOfBlank } from '../core/sheets/layout.ts';
-import { type SheetPage, sheetOnPages } from '../core/sheets/sheetPaper.ts';
-import type { Stock } from '../core/stock/stock.ts';
-import type { BoardInView, NumberedSheet } from './boardsInView.ts';
+import type { Paper } from '../../core/values/papers.ts';
+import { formatSize, type Scale } from '../../core/length/formatLength.ts';
+import type { NameOfBlank } from '../../core/sheets/layout.ts';
+import { type SheetPage, sheetOnPages } from '../../core/sheets/sheetPaper.ts';
+import type { Stock } from '../../core/stock/stock.ts';
+import type { BoardInView, NumberedSheet } from '../boardsInView.ts';
 
 /** What is still to be cut, on pages: each way of cutting with the sheets that are cut so. */
 export const boardPages = (

@@ -1,9 +1,9 @@
-import type { Session } from '../app/session.svelte.ts';
-import { onPages } from '../core/bench/paper.ts';
-import { hangOrder } from '../core/row/hangOrder.ts';
-import { nameOfPrint } from '../core/show/nameOfPrint.ts';
-import { levelWord } from '../ui/grid/cellView.ts';
-import { drawnPrint } from '../ui/mount/drawnPrint.ts';
+import type { Session } from '../../app/session.svelte.ts';
+import { onPages } from '../../core/bench/paper.ts';
+import { hangOrder } from '../../core/row/hangOrder.ts';
+import { nameOfPrint } from '../../core/show/nameOfPrint.ts';
+import { levelWord } from '../../ui/grid/cellView.ts';
+import { drawnPrint } from '../../ui/mount/drawnPrint.ts';
 
 /** Prints on a page of the contact sheet, and the room that the largest of them has there, in CSS pixels. */
 const perPage = 12;

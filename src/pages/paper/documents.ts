@@ -1,0 +1,23 @@
+import { boardsDocument } from './boardsDocument.ts';
+import { contactDocument } from './contactDocument.ts';
+import { framingDocument } from './framingDocument.ts';
+import { getDocument } from './getDocument.ts';
+import { hangingDocument } from './hangingDocument.ts';
+import { listDocument } from './listDocument.ts';
+import { marksDocument } from './marksDocument.ts';
+import type { PaperDocument } from './paperDocument.ts';
+import { printsDocument } from './printsDocument.ts';
+import { templatesDocument } from './templatesDocument.ts';
+
+/** Everything that may be printed, in the order in which it comes out. */
+export const documents: readonly PaperDocument[] = [
+	boardsDocument,
+	getDocument,
+	printsDocument,
+	listDocument,
+	marksDocument,
+	templatesDocument,
+	framingDocument,
+	contactDocument,
+	hangingDocument,
+];

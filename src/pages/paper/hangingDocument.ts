@@ -1,0 +1,27 @@
+import { hangPages } from '../../core/order/hangPages.ts';
+import { hangingList } from '../../core/walls/hangingList.ts';
+import { hangWalls } from '../../core/walls/hangWalls.ts';
+import { hangingCautions } from '../../core/walls/wallWords.ts';
+import HangPaper from '../../ui/paper/HangPaper.svelte';
+import { namesOfPrints } from './namesOfPrints.ts';
+import { paperDocument } from './paperDocument.ts';
+
+/** The walls with what hangs on each, and the hanging list. */
+export const hangingDocument = paperDocument({
+	id: 'hanging',
+	name: 'Walls and hanging list',
+	title: 'Hanging list',
+	care: hangingCautions[2],
+	none: 'No print hangs on a wall yet.',
+	make(source) {
+		const { show, results, settings } = source.session;
+		const nameOf = namesOfPrints(source);
+		const unhung = hangWalls(results, settings).unhung.map(({ place }) => nameOf(place));
+		const hung = new Set((show.hung ?? []).map(({ row }) => row));
+		const made = new Set(show.rows.flatMap(({ id }, place) => (hung.has(id) ? [place] : [])));
+		const pages = hangPages(hangingList(results, settings), unhung, source.paper);
+		return { pages: pages.map((page) => ({ page, nameOf, made, settings })) };
+	},
+	component: HangPaper,
+	csv: { label: 'Export hanging list', give: (out) => out.hangingList() },
+});

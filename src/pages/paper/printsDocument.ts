@@ -1,0 +1,26 @@
+import { printPages } from '../../core/order/printPages.ts';
+import { whatToPrint } from '../../core/order/whatToPrint.ts';
+import PrintsPaper from '../../ui/paper/PrintsPaper.svelte';
+import { leftOutNotes, namesOfPrints } from './namesOfPrints.ts';
+import { paperDocument } from './paperDocument.ts';
+
+const none = 'No print has a paper to be printed on yet.';
+
+/** The print list. */
+export const printsDocument = paperDocument({
+	id: 'prints',
+	name: 'Print list',
+	care: '',
+	none,
+	make(source) {
+		const { show, results, settings } = source.session;
+		const nameOf = namesOfPrints(source);
+		const { papers, leftOut } = whatToPrint(show.rows, results, settings);
+		const pages = printPages(papers, leftOutNotes(source, leftOut), nameOf, source.paper);
+		return {
+			pages: pages.map((page) => ({ page, nameOf, settings })),
+			says: papers.length === 0 ? none : undefined, // there may be a page of those left out
+		};
+	},
+	component: PrintsPaper,
+});
