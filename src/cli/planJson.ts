@@ -6,7 +6,7 @@ import type { BoardPlan } from '../core/sheets/boardPlan.ts';
 import type { Layout } from '../core/sheets/layout.ts';
 import type { Rectangle } from '../core/show/cutSheet.ts';
 import { asTyped } from '../core/show/asTyped.ts';
-import { columns } from '../core/show/columns.ts';
+import { sharedColumns } from '../core/show/columns.ts';
 import type { GetLine } from '../core/order/getLine.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { HungWall } from '../core/walls/hungPrint.ts';
@@ -42,7 +42,7 @@ export function planJson(
 				id,
 				title: typed.title ?? '',
 				typed: Object.fromEntries(
-					columns.flatMap(({ name }) => (typed[name] === undefined ? [] : [[name, typed[name]]])),
+					sharedColumns.flatMap(({ name }) => (typed[name] === undefined ? [] : [[name, typed[name]]])),
 				),
 				solved: Object.fromEntries(
 					solvedKeys.map((key) => [key, solved[key] === undefined ? null : millimetres(solved[key])]),

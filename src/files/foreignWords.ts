@@ -27,6 +27,12 @@ const wordsOfEnglish: Readonly<Record<string, string>> = {
 	window: 'fenster ausschnitt ouverture apertura venster',
 	shape: 'seitenverhaltnis proportion proportions proporzioni proporciones verhouding',
 	medium: 'technik drucktechnik tecnica techniek druktechniek',
+	year: 'jahr entstehungsjahr annee anno ano jaar jaartal',
+	net: 'netto nettopreis nettoprijs',
+	value: 'wert versicherungswert valeur valore valor waarde verzekeringswaarde verzekerwaarde',
+	stage: 'arbeitsstand',
+	status: 'stand etat stato estado',
+	buyer: 'kaufer kaeufer kauferin kaeuferin acheteur acheteuse acquirente compratore comprador compradora koper',
 	material: 'materiale materiales materiaal materiau materiaux',
 	unit: 'einheit einheiten unite unites unita unidad unidades eenheid eenheden',
 };

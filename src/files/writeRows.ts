@@ -3,7 +3,7 @@ import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import type { Unit } from '../core/length/reading.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import { isBlankRow } from '../core/show/blankRow.ts';
-import { type ColumnName, columns, hasUnit, kindOf } from '../core/show/columns.ts';
+import { type ColumnName, sharedColumns, hasUnit, kindOf } from '../core/show/columns.ts';
 import { formatMoney } from '../core/values/money.ts';
 import { ownValue } from '../core/values/ownValue.ts';
 import type { Row } from '../core/show/row.ts';
@@ -51,13 +51,13 @@ export interface WriteOptions {
 
 /**
  * Writes rows as delimited text, one print a row, blank ones left out: the cells as typed, what was worked out, and the columns of other
- * programs that came with the rows. Read again in a show of the same unit, each cell has the same text and meaning.
+ * programs that came with the rows. Who bought a print is left out. Read again in a show of the same unit, each cell has the same text and meaning.
  */
 export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): string {
 	const { rows, results, bench, settings } = show;
 	// Where nothing has a price there is no column for it.
 	const costOf = rows.some((row) => show.costOf?.(row) !== undefined) ? show.costOf : undefined;
-	const typed = columns.map(({ name }) => typedColumn(name, rows, settings, options.hasIds ?? false));
+	const typed = sharedColumns.map(({ name }) => typedColumn(name, rows, settings, options.hasIds ?? false));
 	const extra = [...new Set(rows.flatMap((row) => Object.keys(row.extra ?? {})))];
 	const header = [
 		...typed.map((column) => column.header),

@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { glazingWords, signedOnWords } from '../../src/core/row/rowWords.ts';
+import { glazingWords, signedOnWords, stageWords } from '../../src/core/row/rowWords.ts';
 import { surfaceWords } from '../../src/core/settings/settings.ts';
 import { columns } from '../../src/core/show/columns.ts';
 import { defaultSettings } from '../../src/core/settings/defaults.ts';
@@ -151,6 +151,7 @@ describe('the tables of the README are those of the code', () => {
 		expect(held.get('surface')).toEqual(surfaceWords);
 		expect(held.get('glazing')).toEqual(glazingWords);
 		expect(held.get('signed on')).toEqual(signedOnWords);
+		expect(held.get('stage')).toEqual(stageWords);
 	});
 
 	test('columns that are worked out', () => {

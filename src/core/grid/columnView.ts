@@ -27,7 +27,8 @@ export const viewColumns = [
 	...framingColumns,
 	...([pictureColumn, 'picture file', 'pixels', resolutionColumn] as const),
 	...(['wall', 'hang order', 'hang left', 'hang centre', 'drop', ...placeColumns] as const),
-	...(['maker', 'edition', 'medium', 'signed on', 'copies', 'cost', 'price', 'accepted', 'note'] as const),
+	...(['maker', 'edition', 'medium', 'year', 'signed on', 'copies', 'cost', 'net', 'price', 'value'] as const),
+	...(['stage', 'buyer', 'accepted', 'note'] as const),
 ] as const satisfies readonly (
 	| ColumnName
 	| FramingColumn

@@ -64,10 +64,12 @@ export const purposeViews: readonly ColumnView[] = [
 		'maker',
 		'edition',
 		'medium',
+		'year',
 		'signed on',
 		'picture width',
 		'picture height',
 		'price',
 		'note',
 	]),
+	viewOf('Sales', ['maker', 'edition', 'net', 'price', 'value', 'stage', 'buyer', 'note']),
 ];

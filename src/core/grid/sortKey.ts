@@ -8,6 +8,7 @@ import type { Size } from '../length/size.ts';
 import type { Cells } from '../row/cells.ts';
 import { sizeKeyOf } from '../row/columnOfSize.ts';
 import type { Inherited } from '../row/inherited.ts';
+import type { MoneyColumn } from '../row/readMoney.ts';
 import type { OnPaper } from '../row/paper.ts';
 import type { SolvedRow } from '../row/solvedRow.ts';
 import { kindOf } from '../show/columns.ts';
@@ -57,6 +58,8 @@ export function sortKeyOf(column: ViewColumn, { row, result, steps, cost }: Sort
 				: textKey(typed);
 		case 'shape':
 			return cells.shape ? cells.shape.numerator / cells.shape.denominator : textKey(typed);
+		case 'money':
+			return result.read.money[column as MoneyColumn] ?? textKey(typed);
 		case 'pixels':
 			return cells.pixels ? cells.pixels.width * cells.pixels.height : textKey(typed);
 		default:

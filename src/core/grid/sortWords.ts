@@ -5,7 +5,7 @@ import type { ViewColumn } from './columnView.ts';
 import type { Sort } from './sortRows.ts';
 
 /** Columns of words in which numbers stand, as a rule. */
-const numbered: readonly ViewColumn[] = ['number', 'price', 'hang order'];
+const numbered: readonly ViewColumn[] = ['number', 'year', 'hang order'];
 
 /** The two ways of a column, in words: figures from the least, words from A, what there is to know from the gravest. */
 export function sortWords(column: ViewColumn): Readonly<Record<Sort['way'], string>> {

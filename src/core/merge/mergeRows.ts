@@ -1,5 +1,5 @@
 import { isBlankRow } from '../show/blankRow.ts';
-import { type ColumnName, columns } from '../show/columns.ts';
+import { type ColumnName, columns, sharedColumns } from '../show/columns.ts';
 import { distinctRows } from '../show/distinctRows.ts';
 import type { Row, RowId } from '../show/row.ts';
 import type { SpreadsheetChange } from '../imports/madeBySpreadsheet.ts';
@@ -12,7 +12,9 @@ import { mendedRow } from './mendedRow.ts';
 import { nearestExchange } from './nearestExchange.ts';
 
 /** Columns that lists from before they were there do not have. */
-const newerColumns: readonly ColumnName[] = ['medium', 'picture file', 'pixels'];
+const newerColumns: readonly ColumnName[] = [
+	...(['medium', 'picture file', 'pixels', 'year', 'net', 'value', 'stage'] as const),
+];
 
 /** One of the two sides: the show that is open, or the file. */
 export type Side = 'here' | 'there';
@@ -102,7 +104,7 @@ export function mergeRows(
 	const hasBase = new Set<string>(base?.columns ?? columns.map(({ name }) => name));
 	const isUsed = (name: ColumnName) => [...here, ...bases.values()].some(({ typed }) => typed[name] !== undefined);
 	const mayLack = (name: ColumnName) => newerColumns.includes(name) && !isUsed(name);
-	const isComplete = columns.every(({ name }) => (inFile.includes(name) && hasBase.has(name)) || mayLack(name));
+	const isComplete = sharedColumns.every(({ name }) => (inFile.includes(name) && hasBase.has(name)) || mayLack(name));
 	const differences: RowDifference[] = [];
 	const isCounted = isNumberedAnew(matches);
 	const columnsHere = new Set([...here, ...(base?.rows ?? [])].flatMap(({ extra }) => Object.keys(extra ?? {})));

@@ -63,7 +63,9 @@ export function isSameTyped(column: ColumnName, a: TypedText, b: TypedText, size
 			return one !== undefined && isSameValue(one, other);
 		}
 		case 'text':
-			return column === 'price' && isSamePrice(a.text, b.text);
+			return false;
+		case 'money':
+			return isSamePrice(a.text, b.text);
 	}
 }
 

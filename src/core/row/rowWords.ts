@@ -13,6 +13,9 @@ export const glazingWords = ['none', 'glass', 'acrylic'] as const;
 /** The words that `mounting` may hold. */
 export const mountingWords = ['window', 'float'] as const;
 
+/** The words that `stage` may hold, in the order in which a print comes to them. */
+export const stageWords = ['planned', 'printed', 'mounted', 'framed', 'hung', 'sold', 'collected'] as const;
+
 /** What the cells of words say; undefined where they are blank or say something else, which `unreadWords` names. */
 export interface RowWords {
 	readonly signedOn: (typeof signedOnWords)[number] | undefined;

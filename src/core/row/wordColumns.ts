@@ -1,7 +1,7 @@
 import { mountOfFrame, type Settings, surfaceWords } from '../settings/settings.ts';
 import type { ColumnName } from '../show/columns.ts';
 import { paperSizes } from '../length/paperSizes.ts';
-import { glazingWords, mountingWords, signedOnWords } from './rowWords.ts';
+import { glazingWords, mountingWords, signedOnWords, stageWords } from './rowWords.ts';
 
 /** What a column of words may say. */
 export interface WordColumn {
@@ -53,5 +53,6 @@ export const wordColumns: Readonly<Partial<Record<ColumnName, WordColumn>>> = {
 	backing: { choices: ({ backing }) => [...namesOf(backing), 'none'], isClosed: true, word: 'a backing' },
 	mounting: { choices: () => mountingWords, isClosed: true, word: 'a mounting' },
 	wall: { choices: ({ walls }) => namesOf(walls), isClosed: true, word: 'a wall' },
+	stage: { choices: () => stageWords, isClosed: false, word: 'a stage' },
 	'signed on': { choices: () => signedOnWords, isClosed: true, word: 'a place to sign' },
 };

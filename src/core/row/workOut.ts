@@ -40,8 +40,7 @@ const paperSurface = ({ paper }: Cells, { papers }: Settings): string | undefine
 
 /** The same row if its cells of figures said this: to try how they may have been meant. */
 export function workedOutAs(worked: WorkedRow, cells: Cells, settings: Settings): WorkedRow {
-	const { copies, unread } = worked.read;
-	return workedRow({ cells, copies, unread }, worked.frame.named, worked, settings);
+	return workedRow({ ...worked.read, cells }, worked.frame.named, worked, settings);
 }
 
 /** @param fixed what does not hang on the cells of figures */

@@ -1,6 +1,6 @@
 import type { Reading } from '../length/reading.ts';
 import { type Currency, currencyOf, noCurrency } from '../values/money.ts';
-import { isAbsent, numberAndUnit, shown, type SettingContext, wholeSetting } from './settingValue.ts';
+import { isAbsent, shown, type SettingContext, wholeSetting } from './settingValue.ts';
 
 /** Reads a price into whole minor units: `12.50`, `12,50 EUR`, `€ 12.50`; a number is so many minor units. */
 export type PriceReader = (value: unknown) => Reading<number>;
@@ -51,18 +51,79 @@ export interface Price {
 
 /** The most digits of a price before its decimals: sums of such stay whole numbers that are exact. */
 const mostDigits = 12;
+/** No price is typed longer, in signs. */
+const longestPrice = 60;
 
-/** Reads a price as typed. @param meant the currency of one that names none */
+/**
+ * Reads a price as typed: `12.50`, `€ 1 250,50`, `1,250.00`, `1'250.- CHF`. Where a mark before three figures may part
+ * thousands or be that of decimals, it is not guessed, and both readings are offered.
+ * @param meant the currency of one that names none
+ */
 export function parsePrice(text: string, meant?: Currency): Reading<Price> {
 	const problem = `${shown(text)} is not a price, such as 12.50`;
-	const front = /^\s*([^\d\s.,+-]+)\s*(?=\d)/.exec(text);
-	const read = numberAndUnit(front ? text.slice(front[0].length) : text, problem);
-	if ('problem' in read) return read;
-	const { number, unit } = read.value;
-	const words = [front?.[1] ?? '', unit].filter((word) => word !== '');
+	const typed = text.length > longestPrice ? '' : text.replace(/\s+/g, ' ').replaceAll('’', "'").trim();
+	const [, front = '', amount, back = ''] = /^([^\d\s.,+-]*) ?(\d.*?)(?: ?([^\d\s.,'–—-]+))?$/u.exec(typed) ?? [];
+	const words = [front, back].filter((word) => word !== '');
 	const named = words.length === 1 ? currencyOf(words[0]!) : undefined;
-	const [whole = '', coins = ''] = number.split('.');
+	if (amount === undefined || (words.length > 0 && !named)) return { problem };
 	const { decimals } = named ?? meant ?? noCurrency;
-	if ((words.length > 0 && !named) || coins.length > decimals || whole.length > mostDigits) return { problem };
-	return { value: { named, minorUnits: Number(`${whole}${coins.padEnd(decimals, '0')}`) } };
+	const meanings = meaningsOf(amount, decimals);
+	if (meanings.length > 1) {
+		const readings = meanings
+			.map((each) => inCoins(each, decimals))
+			.filter((each) => minorUnitsOf(each, decimals) !== undefined);
+		return {
+			problem: `“${amount}” can be read in more than one way: ${meanings.map(inDigits).join(' or ')}?`,
+			readings: readings.map((each) => typed.replace(amount, inDigits(each))),
+		};
+	}
+	const minorUnits = meanings[0] && minorUnitsOf(meanings[0], decimals);
+	return minorUnits === undefined ? { problem } : { value: { named, minorUnits } };
+}
+
+/** The figures of an amount, before and behind its decimal mark. */
+interface Figures {
+	readonly whole: string;
+	readonly coins: string;
+}
+
+const inDigits = ({ whole, coins }: Figures): string => (coins === '' ? whole : `${whole}.${coins}`);
+
+/** Without the noughts behind that no coin has: 1.250 is 1.25. */
+const inCoins = ({ whole, coins }: Figures, decimals: number): Figures => ({
+	whole,
+	coins: /^0*$/.test(coins.slice(decimals)) ? coins.slice(0, decimals) : coins,
+});
+
+/** What an amount may mean, thousands first; none where it is no amount. */
+function meaningsOf(amount: string, decimals: number): readonly Figures[] {
+	// `450,-` and `450.–` are whole.
+	const plain = amount.replace(/[.,][-–—]{1,2}$/, '');
+	const [, digits, mark, three] = /^([1-9]\d{0,2})([.,])(\d{3})$/.exec(plain) ?? [];
+	if (digits !== undefined) {
+		const [joined, parted] = [
+			{ whole: `${digits}${three}`, coins: '' },
+			{ whole: digits, coins: three! },
+		];
+		// What has no decimals can only part thousands; a point before three is how an amount of three is written here.
+		return decimals === 0 ? [joined] : decimals === 3 && mark === '.' ? [parted] : [joined, parted];
+	}
+	const grouped = groupedWays.map((way) => way.exec(plain)).find((found) => found !== null);
+	const [, whole, coins = ''] = grouped ?? /^(\d+)(?:[.,](\d+))?$/.exec(plain) ?? [];
+	return whole === undefined ? [] : [{ whole: whole.replace(/\D/g, ''), coins }];
+}
+
+/** Thousands parted by a space or an apostrophe; by commas before a point, or the other way round; by several of one mark. */
+const groupedWays: readonly RegExp[] = [
+	/^(\d{1,3}(?: \d{3})+)(?:[.,](\d+))?$/,
+	/^(\d{1,3}(?:'\d{3})+)(?:[.,](\d+))?$/,
+	/^(\d{1,3}(?:,\d{2,3})*,\d{3})\.(\d+)$/,
+	/^(\d{1,3}(?:\.\d{3})+),(\d+)$/,
+	/^(\d{1,3}(?:,\d{2,3})+,\d{3}|\d{1,3}(?:\.\d{3}){2,})$/,
+];
+
+/** Undefined where there are more decimals than coins have, or more figures than are read. */
+function minorUnitsOf({ whole, coins }: Figures, decimals: number): number | undefined {
+	if (coins.length > decimals || whole.length > mostDigits) return undefined;
+	return Number(`${whole}${coins.padEnd(decimals, '0')}`);
 }

@@ -4,6 +4,7 @@ export type ColumnKind =
 	| 'edition'
 	| 'count'
 	| 'shape'
+	| 'money' // an amount in the show's currency, or a word such as `NFS`
 	| 'pixels' // of a picture file, width first
 	| 'size' // two lengths, above zero, or a listed name
 	| 'mount' // a size, `fit`, `none`, or blank
@@ -19,6 +20,7 @@ export const columns = [
 	{ name: 'maker', kind: 'text' },
 	{ name: 'edition', kind: 'edition' },
 	{ name: 'medium', kind: 'text' },
+	{ name: 'year', kind: 'text' },
 	{ name: 'copies', kind: 'count' },
 	{ name: 'picture file', kind: 'text' },
 	{ name: 'pixels', kind: 'pixels' },
@@ -50,7 +52,11 @@ export const columns = [
 	{ name: 'backing', kind: 'text' },
 	{ name: 'spacer', kind: 'space' },
 	{ name: 'signed on', kind: 'text' },
-	{ name: 'price', kind: 'text' },
+	{ name: 'net', kind: 'money' },
+	{ name: 'price', kind: 'money' },
+	{ name: 'value', kind: 'money' },
+	{ name: 'stage', kind: 'text' },
+	{ name: 'buyer', kind: 'text' },
 	{ name: 'accepted', kind: 'text' },
 	{ name: 'wall', kind: 'text' },
 	{ name: 'hang order', kind: 'text' },
@@ -73,6 +79,12 @@ export function columnsIn(list: readonly { readonly name: string; readonly kind:
 		hasUnit: (column: ColumnName): boolean => ['size', 'mount', 'length', 'space', 'weight'].includes(kindOf(column)),
 	};
 }
+
+/** The columns that stand in no list that is passed on: who bought a print is nobody else's business. */
+const keptHere: readonly ColumnName[] = ['buyer'];
+
+/** The columns that a list has which is passed on. */
+export const sharedColumns = columns.filter(({ name }) => !keptHere.includes(name));
 
 const ofRow = columnsIn(columns);
 

@@ -143,10 +143,15 @@ const plan: readonly Plan[] = [
 			['maker', 'maker', 164],
 			['edition', 'edition', 84],
 			['medium', 'medium', 128],
+			['year', 'year', 68],
 			['signed on', 'signed where', 100],
 			['copies', 'copies', 68],
 			['cost', 'cost', 84],
+			['net', 'net', 84],
 			['price', 'price', 84],
+			['value', 'value', 84],
+			['stage', 'stage', 104],
+			['buyer', 'buyer', 150],
 			['accepted', 'accepted', 148],
 			['note', 'note', 240],
 		],
@@ -174,6 +179,8 @@ const labels: Partial<Record<GridColumn['key'], string>> = {
 	'hook height': 'Height of its hook',
 	steps: 'Bench steps',
 	cost: 'Cost of the print',
+	net: 'Net, what the maker wants',
+	value: 'Value for the insurance',
 };
 
 /** The columns of the grid, in the order that they have by themselves. */

@@ -401,6 +401,7 @@ test('columns that are hidden, moved and sized leave the active cell in its colu
 			'maker',
 			'edition',
 			'medium',
+			'year',
 			'signed on',
 			'picture width',
 			'picture height',

@@ -4,7 +4,7 @@ import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import type { Unit } from '../../../src/core/length/reading.ts';
 import { readCells } from '../../../src/core/row/readCells.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
-import { type ColumnName, columns, kindOf } from '../../../src/core/show/columns.ts';
+import { type ColumnName, kindOf, sharedColumns } from '../../../src/core/show/columns.ts';
 import { type SolvedRow, solvedKeys } from '../../../src/core/row/solvedRow.ts';
 import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import type { Row, Typed } from '../../../src/core/show/row.ts';
@@ -218,9 +218,20 @@ describe('writing', () => {
 	test('the columns, typed ones first, then results, then those of others', () => {
 		const [header] = write([row({ title: 'a' }, { extra: { lab: 'x' } })]).split('\r\n');
 		const names = header!.split(',').map((name) => name.replace(/ \(mm\)$/, ''));
-		expect(names.slice(0, columns.length)).toEqual(columns.map(({ name }) => name));
-		expect(names[columns.length]).toBe('result mount width');
+		expect(names.slice(0, sharedColumns.length)).toEqual(sharedColumns.map(({ name }) => name));
+		expect(names[sharedColumns.length]).toBe('result mount width');
 		expect(names.slice(-4)).toEqual(['result findings', 'result steps', 'result settings', 'lab']);
+	});
+
+	test('who bought a print is never in it; a file that says it is read', () => {
+		const sold = row({ title: 'a', stage: 'sold', buyer: 'R. Thistle' }, { id: 'p1' });
+		for (const hasIds of [true, false])
+			for (const isForSpreadsheet of [true, false]) {
+				const written = write([sold], mm, { hasIds, isForSpreadsheet });
+				expect(written).toContain('sold');
+				expect(written).not.toMatch(/buyer|Thistle/i);
+			}
+		expect(read('title,Buyer\na,R. Thistle\n').rows[0]!.typed).toEqual({ title: 'a', buyer: 'R. Thistle' });
 	});
 
 	test('what a print costs is a result: written in the show’s currency where it is known, and not imported', () => {
@@ -446,7 +457,7 @@ function textFor(column: ColumnName): fc.Arbitrary<string> {
 }
 
 const anyTyped: fc.Arbitrary<Typed> = fc.record(
-	Object.fromEntries(columns.filter(({ name }) => name !== 'print id').map(({ name }) => [name, textFor(name)])),
+	Object.fromEntries(sharedColumns.filter(({ name }) => name !== 'print id').map(({ name }) => [name, textFor(name)])),
 	{ requiredKeys: [] },
 );
 const anyExtra = fc.dictionary(
@@ -463,15 +474,15 @@ const anyRows = (hasUnits: boolean): fc.Arbitrary<Row[]> =>
 				typed: anyTyped,
 				extra: anyExtra,
 				pins: fc.array(fc.constantFrom<Unit | undefined>(undefined, undefined, 'mm', 'cm', 'in'), {
-					minLength: columns.length,
-					maxLength: columns.length,
+					minLength: sharedColumns.length,
+					maxLength: sharedColumns.length,
 				}),
 			}),
 			{ minLength: 1, maxLength: 5 },
 		)
 		.map((rows) =>
 			rows.map(({ typed, extra, pins }, at): Row => {
-				const units = columns.flatMap(({ name, kind }, place) =>
+				const units = sharedColumns.flatMap(({ name, kind }, place) =>
 					hasUnits &&
 					pins[place] !== undefined &&
 					typed[name] !== undefined &&

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { type SolvedRow, solvedKeys } from '../../../src/core/row/solvedRow.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
-import { type ColumnName, columns } from '../../../src/core/show/columns.ts';
+import { type ColumnName, columns, sharedColumns } from '../../../src/core/show/columns.ts';
 import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { sizePairs } from '../../../src/core/show/splitSize.ts';
@@ -458,7 +458,7 @@ describe('fuzzed files', () => {
 	const anyRow = fc
 		.record({
 			typed: fc
-				.record(Object.fromEntries(columns.map(({ name }) => [name, anyText(name)])), { requiredKeys: [] })
+				.record(Object.fromEntries(sharedColumns.map(({ name }) => [name, anyText(name)])), { requiredKeys: [] })
 				.map((cells) => Object.fromEntries(Object.entries(cells).filter(([, text]) => text?.trim()))),
 			extra: fc.dictionary(
 				fc.oneof(

@@ -52,6 +52,12 @@ describe('headers in the languages of the trade', () => {
 		['Titolo;Tecnica;Tiratura', ['title', 'medium', 'edition']],
 		['Título;Técnica;Edición', ['title', 'medium', 'edition']],
 		['Titel;Techniek;Oplage', ['title', 'medium', 'edition']],
+		['Titel;Jahr;Netto;Versicherungswert;Status;Käuferin', ['title', 'year', 'net', 'value', 'stage', 'buyer']],
+		['Titre;Année;Valeur;Acheteur', ['title', 'year', 'value', 'buyer']],
+		['Titolo;Anno;Valore;Acquirente', ['title', 'year', 'value', 'buyer']],
+		['Título;Año;Valor;Comprador', ['title', 'year', 'value', 'buyer']],
+		['Titel;Jaar;Waarde;Koper', ['title', 'year', 'value', 'buyer']],
+		['Title;Year;Net price;Insurance value;Status;Sold to', ['title', 'year', 'net', 'value', 'stage', 'buyer']],
 		['Title;Printing technique;Medium and support', ['title', 'medium', 'medium']],
 	])('%s', (headers, columns) => expect(meant(headers)).toEqual(columns));
 

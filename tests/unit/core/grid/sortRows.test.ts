@@ -40,6 +40,12 @@ test.each([
 	},
 	{ column: 'signing space', texts: ['1 cm', '', '6', '1/8'], is: ['1/8', '6', '1 cm', ''] },
 	{ column: 'spacer', texts: ['1 cm', '6', '1/8'], is: ['1/8', '6', '1 cm'] },
+	{
+		column: 'price',
+		texts: ['1,200.00', 'NFS', '90', '1 100', '95.50'],
+		is: ['90', '95.50', '1 100', '1,200.00', 'NFS'],
+	},
+	{ column: 'year', texts: ['2024', 'c. 1990', '1998'], is: ['1998', '2024', 'c. 1990'] },
 	{ column: 'shape', texts: ['3:2', '1:1', '2:3', '16:9'], is: ['2:3', '1:1', '3:2', '16:9'] },
 	{ column: 'paper', texts: ['large', 'A3', '200 x 900', 'A4'], is: ['A4', 'A3', '200 x 900', 'large'] },
 ] as const)('$column: $texts', ({ column, texts, is }) => {

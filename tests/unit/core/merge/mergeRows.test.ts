@@ -96,6 +96,14 @@ describe('against the file exchanged last', () => {
 		expect(isRemoved([{ ...base[0]!, typed: { ...base[0]!.typed, medium: 'etching' } }, base[1]!])).toBe(false);
 	});
 
+	test('a list without buyers is complete, for none that is passed on has them, and those that are here stay', () => {
+		const here = [{ ...base[0]!, typed: { ...base[0]!.typed, buyer: 'R. Thistle' } }, base[1]!];
+		const inFile = allColumns.filter((name) => name !== 'buyer');
+		const back = [row('a', 1, { title: 'Pier', price: '120', note: 'x' })];
+		const after = taken(here, merged(here, back, [given(here)], inFile));
+		expect(after.map(({ typed }) => typed)).toEqual([{ title: 'Pier', price: '120', note: 'x', buyer: 'R. Thistle' }]);
+	});
+
 	test('what only they changed is taken, what only here was changed stays, what both changed is asked', () => {
 		const here = [row('a', 1, { title: 'Pier', price: '120', note: 'mine' }), base[1]!];
 		const there = [row('a', 1, { title: 'Pier head', price: '130', note: 'x' }), row('b', 2, { title: 'Quay' })];
