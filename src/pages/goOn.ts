@@ -15,7 +15,7 @@ export function arrive(): void {
 	heading.focus({ preventScroll: true });
 }
 
-/** Moves a lost focus to where work goes on: the active cell, else the first control of the place. */
+/** Moves a lost focus to where work goes on: the active cell, the way in of an empty show, else the first control of the place. */
 export function goOn(): void {
-	if (isFocusLost()) focusFirst('[role=grid] [tabindex="0"]', 'main button:not(:disabled)');
+	if (isFocusLost()) focusFirst('[role=grid] [tabindex="0"]', '#begin', 'main button:not(:disabled)');
 }

@@ -5,7 +5,7 @@ export type Place = (typeof places)[number];
 
 const places = [
 	...(['shows', 'prints', 'across', 'frames', 'settings', 'boards', 'get', 'print-list'] as const),
-	...(['wall', 'bench', 'cut', 'knife', 'hang', 'paper'] as const),
+	...(['wall', 'bench', 'cut', 'knife', 'hang', 'paper', 'help'] as const),
 ] as const;
 
 /** The place that is open, as the address names it after its `#`, so that the back button works. */
@@ -68,10 +68,20 @@ export const placeNames: Readonly<Record<Place, string>> = {
 	cut: 'cutting windows',
 	knife: 'cutting sheets',
 	paper: 'On paper',
+	help: 'Help',
 };
 
 /** The places that the head leads to, in the order of the work. */
-export const headPlaces = ['prints', 'across', 'boards', 'get', 'bench', 'wall', 'settings'] as const satisfies Place[];
+export const headPlaces = [
+	'prints',
+	'across',
+	'boards',
+	'get',
+	'bench',
+	'wall',
+	'settings',
+	'help',
+] as const satisfies Place[];
 
 /** The places that have none of their own in the head, and the one that leads to them. */
 const parents: Partial<Record<Place, Place>> = { 'print-list': 'get', frames: 'prints' };

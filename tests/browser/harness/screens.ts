@@ -61,6 +61,13 @@ const otherShow = { format: 'evenhang-show', version: 3, name: 'Harbour room', s
 /** Every screen of the app, and every panel that opens over one. */
 export const screens: readonly Screen[] = [
 	{ name: 'start', open: async (page) => void (await page.getByRole('heading', { level: 1 }).waitFor()) },
+	{
+		name: 'start-skipped',
+		open: async (page) => {
+			await press(page, 'Skip the first steps');
+			await page.getByRole('button', { name: 'Skip the first steps' }).waitFor({ state: 'detached' });
+		},
+	},
 	{ name: 'paste', open: (page) => press(page, 'Paste rows') },
 	{ name: 'prints', open: loadExample },
 	{
@@ -373,6 +380,13 @@ export const screens: readonly Screen[] = [
 				.getByRole('img', { name: /^Undermount/ })
 				.first()
 				.waitFor();
+		},
+	},
+	{
+		name: 'help',
+		open: async (page) => {
+			await page.evaluate(() => (location.hash = 'help'));
+			await page.getByRole('img', { name: /^Signing space/ }).waitFor();
 		},
 	},
 	{
