@@ -49,6 +49,7 @@ const roomsOfCore = [
 	['advice', 'reasons', 'harmonise', 'frameChoice'],
 	['bench', 'sheets', 'sticks'],
 	['order'],
+	['record'],
 	['grid', 'merge', 'pictures'],
 ];
 

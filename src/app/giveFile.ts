@@ -214,10 +214,17 @@ async function handOut(files: readonly File[], way: Way): Promise<string | undef
 	}
 }
 
-/** What there is to say of something that is given out; undefined where the person has called it off. */
-export const reportOfGiving = (what: string, given: Promise<string | undefined>): Promise<FileReport | undefined> =>
+/**
+ * What there is to say of something that is given out; undefined where the person has called it off.
+ * @param sentences what there is to know of it
+ */
+export const reportOfGiving = (
+	what: string,
+	given: Promise<string | undefined>,
+	sentences: readonly string[] = [],
+): Promise<FileReport | undefined> =>
 	given.then(
-		(fileName) => (fileName === undefined ? undefined : givenOut(what, fileName)),
+		(fileName) => (fileName === undefined ? undefined : givenOut(what, fileName, sentences)),
 		(cause: unknown) =>
 			cause instanceof TooMuchToPack ? notPacked(what, cause.message) : notGivenOut(what, (cause as Error).name),
 	);

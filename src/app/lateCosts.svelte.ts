@@ -1,15 +1,20 @@
 import { costReason, printCosts } from '../core/order/printCosts.ts';
+import type { CostOfRow } from '../core/record/priceOf.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { Settings } from '../core/settings/settings.ts';
-import type { Row } from '../core/show/row.ts';
+import type { ColumnName } from '../core/show/columns.ts';
+import type { Row, RowId } from '../core/show/row.ts';
 
 /** Pause after a change before costs are worked out anew, in milliseconds: nothing of it is done between two keystrokes. */
 const pauseMs = 400;
 
 interface Made {
 	readonly toGet: ToGet;
-	readonly places: ReadonlyMap<Row, number>;
+	readonly rows: readonly Row[];
+	readonly places: ReadonlyMap<RowId, number>;
 	readonly costs: readonly (number | undefined)[];
+	/** The places of rows that take something without a price. */
+	readonly partial: ReadonlySet<number>;
 }
 
 /** What costs follow from. */
@@ -20,8 +25,8 @@ export interface CostsSource {
 }
 
 /**
- * What each print costs, as it was when typing last paused, by the plans that there were. A row that has changed since has
- * no cost until then; in a show without prices nothing is worked out.
+ * What each print costs, as it was when typing last paused, by the plans that there were. A row of which
+ * anything has changed since that costs follow from has none until then; in a show without prices nothing is worked out.
  */
 export class LateCosts {
 	#made = $state.raw<Made>();
@@ -35,13 +40,20 @@ export class LateCosts {
 
 	/** What a print costs, in whole minor units; undefined where that is not known. */
 	costOf(row: Row): number | undefined {
-		const place = this.#made?.places.get(row);
+		const place = this.#placeOf(row);
 		return place === undefined ? undefined : this.#made?.costs[place];
+	}
+
+	/** What all copies of a row cost, and whether that is all of it; undefined where it is not known. */
+	costOfRow(row: Row): CostOfRow | undefined {
+		const place = this.#placeOf(row);
+		const minorUnits = place === undefined ? undefined : this.#made?.costs[place];
+		return minorUnits === undefined ? undefined : { minorUnits, isPartial: this.#made!.partial.has(place!) };
 	}
 
 	/** Why a print costs what it does, in sentences. */
 	reasonOf(row: Row, settings: Settings): string | undefined {
-		const place = this.#made?.places.get(row);
+		const place = this.#placeOf(row);
 		return place === undefined ? undefined : costReason(this.#made!.toGet, place, settings.currency);
 	}
 
@@ -61,8 +73,15 @@ export class LateCosts {
 			return;
 		}
 		const toGet = read();
-		const places = new Map(rows.map((row, place) => [row, place]));
-		this.#made = { toGet, places, costs: printCosts(toGet) };
+		const places = new Map(rows.map(({ id }, place) => [id, place]));
+		const partial = new Set(toGet.unpriced.flatMap(({ taken }) => [...taken.keys()]));
+		this.#made = { toGet, rows, places, costs: printCosts(toGet), partial };
+	}
+
+	/** Where a row stood when costs were worked out; undefined where it has changed since in what costs follow from. */
+	#placeOf(row: Row): number | undefined {
+		const place = this.#made?.places.get(row.id);
+		return place !== undefined && isSameWork(this.#made!.rows[place]!, row) ? place : undefined;
 	}
 
 	/** Ends everything. */
@@ -70,6 +89,19 @@ export class LateCosts {
 		clearTimeout(this.#timer);
 		this.#read = undefined;
 	}
+}
+
+/** What is written down of a print without changing what is made. */
+const ofRecord: ReadonlySet<string> = new Set<ColumnName>([
+	...(['net', 'price', 'value', 'stage', 'buyer', 'medium', 'year', 'note'] as const),
+]);
+
+/** Whether two states of a row are made alike. */
+function isSameWork(a: Row, b: Row): boolean {
+	if (a === b) return true;
+	if (a.units !== b.units) return false;
+	const columns = new Set([...Object.keys(a.typed), ...Object.keys(b.typed)] as ColumnName[]);
+	return [...columns].every((column) => ofRecord.has(column) || a.typed[column] === b.typed[column]);
 }
 
 /** Whether anything in the show's lists has a price. */

@@ -11,7 +11,7 @@ import {
 } from '../app/giveFile.ts';
 import type { Packing } from '../app/packedFile.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
-import { type FileReport, rowsInWords } from '../core/imports/fileReports.ts';
+import { buyersLeftOut, type FileReport, rowsInWords } from '../core/imports/fileReports.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { ToPrint } from '../core/order/whatToPrint.ts';
 import { countPrints } from '../core/show/blankRow.ts';
@@ -45,7 +45,8 @@ export class FilesOut {
 	/** The rows of the open show, as CSV. */
 	async export(way?: Way, listFor?: ListFor): Promise<void> {
 		const { session } = this.#shelf;
-		await this.#give(rowsInWords(countPrints(session.show.rows)), () => giveRows(session, way, listFor));
+		const { rows } = session.show;
+		await this.#give(rowsInWords(countPrints(rows)), () => giveRows(session, way, listFor), buyersLeftOut(rows));
 	}
 
 	/** The open show, with all that is in it. */
@@ -78,7 +79,11 @@ export class FilesOut {
 	}
 
 	/** Gives something out, and says what has come of it; not on another show, which has been opened meanwhile. */
-	async #give(what: string, give: (packing: Packing) => Promise<string | undefined>): Promise<void> {
+	async #give(
+		what: string,
+		give: (packing: Packing) => Promise<string | undefined>,
+		sentences: readonly string[] = [],
+	): Promise<void> {
 		const { session } = this.#shelf;
 		const job = (this.#packing = new AbortController());
 		const { signal } = job;
@@ -86,7 +91,7 @@ export class FilesOut {
 			if (this.#packing !== job || signal.aborted) return;
 			this.#progress = done < of ? { source: what, doing: 'packing', done, of, what: 'pictures' } : undefined;
 		};
-		const report = await reportOfGiving(what, give({ signal, onProgress }));
+		const report = await reportOfGiving(what, give({ signal, onProgress }), sentences);
 		if (this.#packing === job) this.#progress = undefined;
 		if (report && !signal.aborted && session === this.#shelf.session) this.#tell(report);
 	}

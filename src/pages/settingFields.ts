@@ -98,6 +98,19 @@ export const settingGroups: readonly SettingGroup[] = [
 		],
 	},
 	{
+		section: 'sales',
+		heading: 'What the gallery keeps',
+		fields: [
+			field('commission', 'Commission', 'A share of the price, such as 40 %'),
+			field('vat', 'VAT on the commission', 'A share of the commission; 0 where none is charged'),
+		],
+	},
+	{
+		section: 'sales',
+		heading: 'Prices that are worked out',
+		fields: [field('priceStep', 'Up to a multiple of', 'Money: with 5, a price of 441.18 is 445')],
+	},
+	{
 		section: 'rules',
 		heading: 'Rules of the show',
 		fields: [
@@ -115,6 +128,9 @@ export const settingGroups: readonly SettingGroup[] = [
 	},
 ];
 
+/** The settings that are shares, and per cent where they are a number. */
+const sharesInNumbers = new Set(['bottomWeight', 'unevenTolerance', 'hanging.slack', 'commission', 'vat']);
+
 /** A setting as a text to be edited: numbers, which files may hold, with the unit that they are in. */
 export function settingText(settings: TypedSettings, key: string): string {
 	const value = key
@@ -123,9 +139,9 @@ export function settingText(settings: TypedSettings, key: string): string {
 	if (typeof value === 'string') return value;
 	if (isRecord(value)) return `${inMm(value['width'])} x ${inMm(value['height'])}`;
 	if (typeof value !== 'number') return '';
-	if (key === 'proofs' || key === 'pixelsAnInch') return `${value}`;
+	if (['proofs', 'pixelsAnInch', 'priceStep'].includes(key)) return `${value}`;
 	if (key === 'hanging.rating') return `${value} kg`;
-	if (key === 'bottomWeight' || key === 'unevenTolerance' || key === 'hanging.slack') return `${value} %`;
+	if (sharesInNumbers.has(key)) return `${value} %`;
 	return key === 'limits.pictureArea' ? `${value} mm²` : `${value} mm`;
 }
 
@@ -164,6 +180,7 @@ const otherFields: readonly (readonly [SettingsSection, RegExp])[] = [
 	['frames', /^frames\[/],
 	['materials', /^(?:(?:glazing|backing|supplies)\[|backingSmaller$|currency$)/],
 	['papers', /^papers\[/],
+	['sales', /^costInPrice$/],
 	['walls', /^walls\[/],
 	['bench', /^bench\.(?:greatest|least|correction|overcut|slipBoard|bladeEvery)$/],
 ];

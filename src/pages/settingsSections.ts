@@ -7,6 +7,7 @@ export const settingsSections = [
 	{ id: 'materials', heading: 'Glazing and supplies' },
 	{ id: 'papers', heading: 'Papers' },
 	{ id: 'walls', heading: 'Walls and hanging' },
+	{ id: 'sales', heading: 'Prices and commission' },
 	{ id: 'rules', heading: 'Rules of the show' },
 	{ id: 'bench', heading: 'Bench and cutter' },
 ] as const;

@@ -1,6 +1,8 @@
 import type { CutState } from '../bench/cutState.ts';
 import type { RowResult } from '../findings/rowResult.ts';
 import { formatLength } from '../length/formatLength.ts';
+import { type CostOfRow, priceOf } from '../record/priceOf.ts';
+import { workedOutText } from '../record/priceWords.ts';
 import type { Settings } from '../settings/settings.ts';
 import { isBlankRow } from '../show/blankRow.ts';
 import { formatMoney } from '../values/money.ts';
@@ -8,7 +10,7 @@ import type { Row } from '../show/row.ts';
 
 /** What rows are asked for; blank: everything. A row is shown if it answers to all of it. */
 export interface Filter {
-	/** Words that stand somewhere in what was typed, or in what the print costs, whatever their capitals and accents. */
+	/** Words that stand somewhere in what was typed, in what the print costs or its price, whatever their capitals and accents. */
 	readonly words: string;
 	/** A level (`stop`, `look`, `note`), `none` for rows that are check nothing, or the code of a finding. */
 	readonly check: string;
@@ -32,8 +34,8 @@ export interface FilterSource {
 	readonly result: RowResult;
 	readonly settings: Settings;
 	readonly cut: CutState;
-	/** What it costs, in whole minor units; undefined where that is not known. */
-	readonly cost?: number | undefined;
+	/** What it costs; undefined where that is not known. */
+	readonly cost?: CostOfRow | undefined;
 }
 
 /** Whether a row answers to all that a filter asks. A blank row is no print: it answers to nothing. */
@@ -45,7 +47,9 @@ export function answers(filter: Filter, { row, result, settings, cut, cost }: Fi
 	if (maker !== '' && plain(row.typed.maker) !== plain(maker)) return false;
 	if (check !== '' && !isTold(check, result)) return false;
 	if (mount !== '' && mountSizeOf(result, settings) !== mount) return false;
-	return words.trim() === '' || hasWords(row, cost === undefined ? '' : formatMoney(cost, settings.currency), words);
+	if (words.trim() === '') return true;
+	const costText = cost === undefined ? '' : formatMoney(cost.minorUnits, settings.currency);
+	return hasWords(row, [costText, workedOutText(priceOf(row, result, cost, settings))], words);
 }
 
 function isTold(check: string, { findings }: RowResult): boolean {
@@ -53,8 +57,8 @@ function isTold(check: string, { findings }: RowResult): boolean {
 	return findings.some(({ code, level }) => code === check || level === check);
 }
 
-function hasWords(row: Row, cost: string, words: string): boolean {
-	const text = plain([...Object.values(row.typed), cost].join('\n'));
+function hasWords(row: Row, workedOut: readonly string[], words: string): boolean {
+	const text = plain([...Object.values(row.typed), ...workedOut].join('\n'));
 	return plain(words)
 		.split(/\s+/)
 		.every((word) => text.includes(word));

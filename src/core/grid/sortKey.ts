@@ -5,12 +5,14 @@ import type { Level } from '../findings/finding.ts';
 import type { RowResult } from '../findings/rowResult.ts';
 import { mm } from '../length/length.ts';
 import type { Size } from '../length/size.ts';
+import { amountOf, type CostOfRow, priceOf } from '../record/priceOf.ts';
 import type { Cells } from '../row/cells.ts';
 import { sizeKeyOf } from '../row/columnOfSize.ts';
 import type { Inherited } from '../row/inherited.ts';
 import type { MoneyColumn } from '../row/readMoney.ts';
 import type { OnPaper } from '../row/paper.ts';
 import type { SolvedRow } from '../row/solvedRow.ts';
+import type { Settings } from '../settings/settings.ts';
 import { kindOf } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
 import type { ViewColumn } from './columnView.ts';
@@ -22,8 +24,9 @@ export interface SortSource {
 	readonly result: RowResult;
 	/** The bench steps in which its cuts come, from 1. */
 	readonly steps: readonly number[];
-	/** What it costs, in whole minor units; undefined where that is not known. */
-	readonly cost?: number | undefined;
+	/** What it costs; undefined where that is not known. */
+	readonly cost?: CostOfRow | undefined;
+	readonly settings: Settings;
 }
 
 const unitsInMicron = mm(0.001);
@@ -33,9 +36,10 @@ const gravity: Record<Level, number> = { stop: 0, look: 1, note: 2 };
  * What a row is sorted by in a column: sizes by how large they are, in whatever unit they were typed, shapes by how wide
  * they are, steps by the first, what there is to know by the gravest. What cannot be read is a text.
  */
-export function sortKeyOf(column: ViewColumn, { row, result, steps, cost }: SortSource): SortKey {
+export function sortKeyOf(column: ViewColumn, { row, result, steps, cost, settings }: SortSource): SortKey {
 	if (column === 'steps') return steps[0];
-	if (column === 'cost') return cost;
+	if (column === 'cost') return cost?.minorUnits;
+	if (column === 'price') return amountOf(priceOf(row, result, cost, settings)) ?? textKey(row.typed.price);
 	if (column === 'findings') return result.findings[0] && gravity[result.findings[0].level];
 	if (column === pictureColumn) return row.typed['picture file'] === undefined ? undefined : 0;
 	if (column === resolutionColumn) return pixelsAnInchOf(result);

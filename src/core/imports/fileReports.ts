@@ -144,12 +144,18 @@ export const columnsMatched = (changed: number): FileReport => ({
 	],
 });
 
-/** After something was written to a file. */
-export const givenOut = (what: string, fileName: string): FileReport => ({
+/** After something was written to a file. @param sentences what there is to know of it */
+export const givenOut = (what: string, fileName: string, sentences: readonly string[] = []): FileReport => ({
 	title: `${what} written to “${fileName}”`,
 	isProblem: false,
-	sentences: [],
+	sentences,
 });
+
+/** What is said of a list of rows that leaves: nothing where nobody has bought anything. */
+export const buyersLeftOut = (rows: readonly { readonly typed: { readonly buyer?: string } }[]): readonly string[] =>
+	rows.some(({ typed }) => (typed.buyer ?? '').trim() !== '')
+		? ['Buyers are left out. They stay in this show, in its file and in backups.']
+		: [];
 
 /** After what was to be given out, and could not be made. */
 export const notGivenOut = (what: string, errorName: string): FileReport => ({

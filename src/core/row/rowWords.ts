@@ -16,6 +16,9 @@ export const mountingWords = ['window', 'float'] as const;
 /** The words that `stage` may hold, in the order in which a print comes to them. */
 export const stageWords = ['planned', 'printed', 'mounted', 'framed', 'hung', 'sold', 'collected'] as const;
 
+/** One of `stageWords`. */
+export type Stage = (typeof stageWords)[number];
+
 /** What the cells of words say; undefined where they are blank or say something else, which `unreadWords` names. */
 export interface RowWords {
 	readonly signedOn: (typeof signedOnWords)[number] | undefined;
@@ -27,6 +30,7 @@ export interface RowWords {
 	/** What the cells of materials say, in small letters. */
 	readonly texts: { readonly glazing: string; readonly backing: string };
 	readonly edition: Edition | undefined;
+	readonly stage: Stage | undefined;
 }
 
 /**
@@ -46,5 +50,6 @@ export function readWords(row: Row, { isUnframed }: NamedFrame, paperSurface?: s
 		backing: text('backing') === 'none' ? 'none' : undefined,
 		texts: { glazing: text('glazing'), backing: text('backing') },
 		edition: parseEdition(text('edition')),
+		stage: oneOf('stage', stageWords),
 	};
 }

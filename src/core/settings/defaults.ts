@@ -22,6 +22,10 @@ export interface DefaultSettings {
 	readonly pixelsAnInch: string;
 	readonly proofs: string;
 	readonly stackGap: string;
+	readonly commission: string;
+	readonly vat: string;
+	readonly priceStep: string;
+	readonly costInPrice: string;
 }
 
 const metric: DefaultSettings = {
@@ -44,6 +48,10 @@ const metric: DefaultSettings = {
 	pixelsAnInch: '240',
 	proofs: '0',
 	stackGap: '60 mm',
+	commission: '0%',
+	vat: '0%',
+	priceStep: '1',
+	costInPrice: 'no',
 };
 
 const inch: DefaultSettings = {
@@ -66,6 +74,10 @@ const inch: DefaultSettings = {
 	pixelsAnInch: '240',
 	proofs: '0',
 	stackGap: '2 1/2 in',
+	commission: '0%',
+	vat: '0%',
+	priceStep: '1',
+	costInPrice: 'no',
 };
 
 /** The defaults of a show in a unit: metric ones, or round figures in inches. */

@@ -13,6 +13,7 @@ import { readLimits } from './readLimits.ts';
 import { readPapers } from './readPapers.ts';
 import { noCurrency } from '../values/money.ts';
 import { showPrices } from './readPrice.ts';
+import { commissionUnder, shareSetting, stepSetting } from './readSale.ts';
 import { readSizes } from './readSizes.ts';
 import { readHanging } from './readHanging.ts';
 import { readSupplies } from './readSupplies.ts';
@@ -73,6 +74,10 @@ export const settingKeys = [
 	'walls',
 	'hanging',
 	'stackGap',
+	'commission',
+	'vat',
+	'priceStep',
+	'costInPrice',
 	'views', // none of them, but a file of settings may give it: see `viewsApart`
 ] as const;
 
@@ -108,6 +113,7 @@ export function readSettings(typed: TypedSettings): {
 	const frameClearance = read('frameClearance', space);
 	const frames = readFrames(typed['frames'], { ...stock, ruler, frameClearance });
 	const frame = isAbsent(typed['frame']) ? undefined : valueOf(textSetting(typed['frame']), 'frame', context);
+	const vat = read('vat', shareSetting);
 	const settings: Omit<Settings, 'currency'> = {
 		unit,
 		ruler,
@@ -152,6 +158,10 @@ export function readSettings(typed: TypedSettings): {
 		walls: readWalls(typed['walls'], context),
 		hanging: readHanging(typed['hanging'], context),
 		stackGap: read('stackGap', space),
+		commission: commissionUnder(read('commission', shareSetting), vat, context),
+		vat,
+		priceStep: read('priceStep', (value) => stepSetting(value, prices.read)),
+		isCostInPrice: read('costInPrice', yesNoSetting),
 	};
 	// Only now is it known whether a price names one; those before it were read as hundredths.
 	const currency = prices.currency();

@@ -258,6 +258,12 @@ export interface Bench {
 	readonly endStop?: (typeof endStops)[number];
 }
 
+/** A share of something, exactly: 35 % is 7/20. */
+export interface Share {
+	readonly numerator: number;
+	readonly denominator: number;
+}
+
 /** The settings of a show, read. `readSettings` makes them from what was typed. */
 export interface Settings {
 	readonly unit: Unit;
@@ -313,6 +319,14 @@ export interface Settings {
 	readonly hanging: Hanging;
 	/** Between prints that hang under each other. */
 	readonly stackGap: Length;
+	/** What the gallery keeps of a price. With the VAT on it, it leaves the maker something. */
+	readonly commission: Share;
+	/** On the commission. */
+	readonly vat: Share;
+	/** Prices that are worked out go up to a multiple of this, in minor units; above zero. */
+	readonly priceStep: number;
+	/** Whether what a print costs is asked for on top of what its maker wants. */
+	readonly isCostInPrice: boolean;
 }
 
 /**

@@ -7,6 +7,7 @@ import { sortKeyOf } from '../../core/grid/sortKey.ts';
 import { type Sort, sortedPlaces } from '../../core/grid/sortRows.ts';
 import type { Views } from '../../core/grid/views.ts';
 import type { RowResult } from '../../core/findings/rowResult.ts';
+import type { CostOfRow } from '../../core/record/priceOf.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
 import type { Settings } from '../../core/settings/settings.ts';
 
@@ -19,7 +20,13 @@ export interface ArrangedSource {
 	readonly bench: { readonly stepsOfRows: readonly (readonly number[])[] };
 	readonly views: Views;
 	/** What each print costs; it may lag behind what is typed. */
-	readonly costs?: { readonly costOf: (row: Row) => number | undefined };
+	readonly costs?: { readonly costOfRow: (row: Row) => CostOfRow | undefined };
+}
+
+/** What a row costs, as its cells are made from it. */
+export function costIn({ costs }: Pick<ArrangedSource, 'costs'>, row: Row) {
+	const cost = costs?.costOfRow(row);
+	return { cost: cost?.minorUnits, isCostPartial: cost?.isPartial };
 }
 
 const texts = new Intl.Collator(undefined, { numeric: true, sensitivity: 'base' });
@@ -101,9 +108,8 @@ export class ArrangedRows {
 		const places = rows.flatMap((row, place) => {
 			const result = results[place]!;
 			const cut = filter.cut === '' ? 'not cut' : cutStateOf(row, result, settings, ticks.get(row.id) ?? []);
-			return row.id === this.kept || answers(filter, { row, result, settings, cut, cost: costs?.costOf(row) })
-				? place
-				: [];
+			const cost = costs?.costOfRow(row);
+			return row.id === this.kept || answers(filter, { row, result, settings, cut, cost }) ? place : [];
 		});
 		if (sort === undefined) return showAt(rows, places, false);
 		const steps = sort.column === 'steps' ? this.#source.bench.stepsOfRows : [];
@@ -112,7 +118,8 @@ export class ArrangedRows {
 				row: rows[place]!,
 				result: results[place]!,
 				steps: steps[place] ?? [],
-				cost: costs?.costOf(rows[place]!),
+				cost: costs?.costOfRow(rows[place]!),
+				settings,
 			}),
 		);
 		return showAt(

@@ -7,6 +7,8 @@ import type { Cells, Shape } from '../../core/row/cells.ts';
 import { shapeTextOf } from '../../core/row/shapeText.ts';
 import type { Inherited } from '../../core/row/inherited.ts';
 import type { RowResult } from '../../core/findings/rowResult.ts';
+import { type Price, priceOf } from '../../core/record/priceOf.ts';
+import { workedOutText } from '../../core/record/priceWords.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { Row } from '../../core/show/row.ts';
@@ -38,6 +40,8 @@ export interface RowSource {
 	readonly steps: readonly number[];
 	/** What it costs, in whole minor units; undefined where that is not known. */
 	readonly cost?: number | undefined;
+	/** Whether something that it takes has no price, so that it costs more. */
+	readonly isCostPartial?: boolean | undefined;
 	readonly settings: Settings;
 }
 
@@ -94,6 +98,10 @@ export function textAndState(column: GridColumn, source: RowSource): TextAndStat
 	if (typed !== undefined) return { text: shownTyped(column, typed, source), state: 'typed' };
 	if (column.key === 'shape' && result.read.cells.isShapeOfFile)
 		return { text: shapeWords(result.read.cells.shape!), state: 'worked out' };
+	if (column.key === 'price') {
+		const text = workedOutText(priceOfSource(source));
+		return text === '' ? blank : { text, state: 'worked out' };
+	}
 	const margin = marginOf(column.key, result);
 	if (margin !== undefined) return { text: formatLength(margin, source.settings), state: 'worked out' };
 	const place = placeOf(column.key, result);
@@ -113,6 +121,12 @@ const greatestSaid = 32;
 /** What a print costs, in the show's currency. */
 const costText = ({ cost, settings }: RowSource): TextAndState =>
 	cost === undefined ? blank : { text: formatMoney(cost, settings.currency), state: 'worked out' };
+
+/** What is asked for the print of a row. */
+export function priceOfSource({ row, result, cost, isCostPartial = false, settings }: Omit<RowSource, 'steps'>): Price {
+	const known = cost === undefined ? undefined : { minorUnits: cost, isPartial: isCostPartial };
+	return priceOf(row, result, known, settings);
+}
 
 /** The margin that the middle of the paper gives; undefined in other columns. */
 const marginOf = (key: GridColumn['key'], { onPaper }: RowResult): Length | undefined =>
@@ -202,6 +216,7 @@ export function exactText(column: GridColumn, source: RowSource): string {
 	if (typed) return typed;
 	if (column.key === 'overlap' || column.key === 'reveal') return '';
 	if (column.key === 'shape') return shapeTextOf(source.row, source.result.read.cells) ?? '';
+	if (column.key === 'price') return workedOutText(priceOfSource(source)).replace('about ', '');
 	const value = column.solved && source.result.solved[column.solved];
 	return value === undefined ? textAndState(column, source).text : formatExact(value, source.settings.unit);
 }

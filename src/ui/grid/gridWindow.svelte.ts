@@ -1,4 +1,5 @@
 import { pictureColumn } from '../../core/grid/resolutionColumn.ts';
+import { costIn } from './arrangedRows.svelte.ts';
 import type { RowsSource } from './gridSource.ts';
 import type { GridState } from './gridState.svelte.ts';
 import { columnsIn, keepRowViews, type RowView } from './rowViews.ts';
@@ -93,7 +94,7 @@ export class GridWindow {
 				row,
 				result,
 				steps: this.#source.lateBench.stepsOf(row),
-				cost: this.#source.costs?.costOf(row),
+				...costIn(this.#source, row),
 				settings: this.#source.settings,
 				places: !isShown ? this.#places : this.#isRowInView(index) ? this.activePlaces : this.#unseenPlaces,
 				activeColumn: isShown ? columnIndex : -1,

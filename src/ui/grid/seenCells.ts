@@ -5,7 +5,7 @@ import { asTyped } from '../../core/show/asTyped.ts';
 import type { CellPlace } from '../../core/show/cellPlace.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
-import type { ArrangedRows } from './arrangedRows.svelte.ts';
+import { type ArrangedRows, costIn } from './arrangedRows.svelte.ts';
 import { isFilled, type RowSource, textAndState } from './cellView.ts';
 import { gridColumns } from './gridColumns.ts';
 import type { RowsSource } from './gridSource.ts';
@@ -51,9 +51,10 @@ export class SeenCells {
 
 	/** What the cells of a row are made from. */
 	sourceOf(index: number): RowSource {
-		const { lateBench, costs, settings } = this.#source;
+		const { lateBench, settings } = this.#source;
 		const row = this.rows[index]!;
-		return { row, result: this.resultAt(index)!, steps: lateBench.stepsOf(row), cost: costs?.costOf(row), settings };
+		const steps = lateBench.stepsOf(row);
+		return { row, result: this.resultAt(index)!, steps, ...costIn(this.#source, row), settings };
 	}
 
 	/** What a cell shows now, and where that comes from; undefined if its row is not seen. */

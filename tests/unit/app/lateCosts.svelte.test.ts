@@ -28,8 +28,17 @@ test('costs come when typing pauses, with their reason; a row that has changed s
 	vi.runAllTimers();
 	expect(costs.costOf(row)).toBe(420);
 	expect(costs.reasonOf(row, settings)).toMatch(/^What it needs costs 4\.20: 4\.20 for Rag\. No price yet for /);
-	expect(costs.costOf({ ...row })).toBeUndefined();
-	expect(costs.reasonOf({ ...row }, settings)).toBeUndefined();
+	const onOther = { ...row, typed: { ...row.typed, paper: 'A3' } };
+	expect(costs.costOf(onOther)).toBeUndefined();
+	expect(costs.reasonOf(onOther, settings)).toBeUndefined();
+});
+
+test('a print that is sold meanwhile costs what it did; what it takes without a price is said', () => {
+	const { costs } = costsOf({ papers: [{ name: 'Rag', width: 329, height: 483, price: '4.20' }] });
+	costs.now();
+	const sold = { ...row, typed: { ...row.typed, stage: 'sold', buyer: 'R. Thistle' } };
+	expect(costs.costOfRow(sold)).toEqual({ minorUnits: 420, isPartial: true });
+	expect(costs.costOfRow({ ...sold, id: 'b' })).toBeUndefined();
 });
 
 test('in a show without prices nothing is worked out', () => {

@@ -77,7 +77,7 @@ test('what is asked and what is seen, in words', () => {
 });
 
 test('words are found in what a print costs, as it is shown', () => {
-	const source = { ...sourceOf(even), cost: 9137 };
+	const source = { ...sourceOf(even), cost: { minorUnits: 9137, isPartial: false } };
 	expect(answers({ ...noFilter, words: '91.37' }, source)).toBe(true);
 	expect(answers({ ...noFilter, words: '91.37' }, sourceOf(even))).toBe(false);
 	expect(sortWords('cost')).toEqual(sortWords('copies'));

@@ -11,7 +11,7 @@ const { settings } = readSettings({ mountSize: '600 x 450', border: '70' });
 
 const keyOf = (column: Parameters<typeof sortKeyOf>[0], typed: Typed): SortKey => {
 	const row: Row = { id: 'a', order: 1, typed };
-	return sortKeyOf(column, { row, result: judgeRow(row, settings), steps: [3, 7] });
+	return sortKeyOf(column, { row, result: judgeRow(row, settings), steps: [3, 7], settings });
 };
 
 /** The titles of rows sorted by a column. */
@@ -92,6 +92,14 @@ test('a blank cell is sorted by what it shows of the show', () => {
 test('by what a print costs, those of unknown cost last', () => {
 	const row: Row = { id: 'a', order: 1, typed: {} };
 	const result = judgeRow(row, settings);
-	const keys = [900, undefined, 0, 10_000].map((cost) => sortKeyOf('cost', { row, result, steps: [], cost }));
+	const keys = [900, undefined, 0, 10_000].map((minorUnits) => {
+		const cost = minorUnits === undefined ? undefined : { minorUnits, isPartial: false };
+		return sortKeyOf('cost', { row, result, steps: [], cost, settings });
+	});
 	expect(sortedPlaces(keys, 'up', compare)).toEqual([2, 0, 3, 1]);
+});
+
+test('by price, one that is worked out like one that is typed', () => {
+	expect(keyOf('price', { net: '120' })).toBe(keyOf('price', { price: '120' }));
+	expect(keyOf('price', { net: 'on loan' })).toBeUndefined();
 });

@@ -59,6 +59,10 @@ test('metric defaults', () => {
 			nail: mm(0),
 		},
 		stackGap: mm(60),
+		commission: { numerator: 0, denominator: 1 },
+		vat: { numerator: 0, denominator: 1 },
+		priceStep: 100,
+		isCostInPrice: false,
 	});
 });
 
