@@ -17,6 +17,7 @@ const saveButton = (page: Page) => page.getByRole('button', { name: 'Save what i
 async function withSomethingStored(stage: Stage): Promise<Page> {
 	const page = await stage.openShow();
 	await page.getByRole('button', { name: 'Load the example' }).click();
+	await page.getByRole('toolbar', { name: 'Prints' }).waitFor(); // the empty show was saved too
 	await page.getByText('Saved', { exact: true }).waitFor();
 	return page;
 }

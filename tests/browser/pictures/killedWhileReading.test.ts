@@ -39,6 +39,9 @@ const onDisk = (page: Page) =>
 		};
 	});
 
+/** How long the pictures may take to be read where the machine is busy. */
+const longestReadingMs = 300_000;
+
 test(
 	`of ${rounds} browsers killed while ${files} pictures come in, each has rows and pictures that agree`,
 	async () => {
@@ -64,8 +67,9 @@ test(
 							return (bar !== null && bar.value >= least) || document.querySelector('.page .ways .main') !== null;
 						},
 						Math.max(1, done),
+						{ timeout: longestReadingMs },
 					);
-				} else await page.getByRole('button', { name: /^Add pictures: / }).click(); // while the rows are written
+				} else await page.getByRole('button', { name: /^Add pictures: / }).click({ timeout: longestReadingMs }); // while the rows are written
 				await stage.killBrowser();
 				await stage.openBrowser();
 				page = await stage.openShow();
