@@ -48,8 +48,9 @@ const roomsOfCore = [
 	['findings'],
 	['advice', 'reasons', 'harmonise', 'frameChoice'],
 	['bench', 'sheets', 'sticks'],
-	['order'],
+	['order', 'packing'],
 	['record'],
+	['lists'],
 	['grid', 'merge', 'pictures'],
 ];
 

@@ -1,4 +1,5 @@
 import { formatTypeable } from '../core/length/formatLength.ts';
+import { usualInBox } from '../core/settings/readPacking.ts';
 import { usualInset } from '../core/settings/usualHanging.ts';
 import { defaultSettings } from '../core/settings/defaults.ts';
 import type { Unit } from '../core/length/reading.ts';
@@ -77,6 +78,11 @@ export const settingGroups: readonly SettingGroup[] = [
 		],
 	},
 	{
+		section: 'frames',
+		heading: 'Packing',
+		fields: [field('packing.most', 'Prints in a box', 'At most; they go in pairs, face to face')],
+	},
+	{
 		section: 'papers',
 		heading: 'Printing',
 		fields: [
@@ -139,7 +145,7 @@ export function settingText(settings: TypedSettings, key: string): string {
 	if (typeof value === 'string') return value;
 	if (isRecord(value)) return `${inMm(value['width'])} x ${inMm(value['height'])}`;
 	if (typeof value !== 'number') return '';
-	if (['proofs', 'pixelsAnInch', 'priceStep'].includes(key)) return `${value}`;
+	if (['proofs', 'pixelsAnInch', 'priceStep', 'packing.most'].includes(key)) return `${value}`;
 	if (key === 'hanging.rating') return `${value} kg`;
 	if (sharesInNumbers.has(key)) return `${value} %`;
 	return key === 'limits.pictureArea' ? `${value} mm²` : `${value} mm`;
@@ -161,15 +167,16 @@ export function settingChange(settings: TypedSettings, key: string, text: string
 
 /** The value of a field while nothing is typed in it. */
 export function byDefault(key: string, unit: Unit): string {
-	const hanging = {
+	const usual = {
 		'hanging.kind': 'cord',
 		'hanging.rings': 'a third',
 		'hanging.inset': formatTypeable(usualInset(unit), unit),
 		'hanging.slack': '5 %',
 		'hanging.rating': 'not asked',
 		'hanging.nail': '0',
+		'packing.most': `${usualInBox}`,
 	};
-	const text: string | undefined = { ...defaultSettings(unit), ...hanging, reveal: 'none', frame: '' }[key];
+	const text: string | undefined = { ...defaultSettings(unit), ...usual, reveal: 'none', frame: '' }[key];
 	return (text ?? 'none').replace(' x ', ' × ').replace(/(\d)%/, '$1 %');
 }
 
@@ -182,6 +189,7 @@ const otherFields: readonly (readonly [SettingsSection, RegExp])[] = [
 	['papers', /^papers\[/],
 	['sales', /^costInPrice$/],
 	['walls', /^walls\[/],
+	['frames', /^packing$/],
 	['bench', /^bench\.(?:greatest|least|correction|overcut|slipBoard|bladeEvery)$/],
 ];
 

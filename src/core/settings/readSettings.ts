@@ -10,6 +10,7 @@ import { readBacking, readBoards, readGlazing, readOffcuts } from './readBoards.
 import { readFrames } from './readFrames.ts';
 import { readLabels } from './readLabels.ts';
 import { readLimits } from './readLimits.ts';
+import { readPacking } from './readPacking.ts';
 import { readPapers } from './readPapers.ts';
 import { noCurrency } from '../values/money.ts';
 import { showPrices } from './readPrice.ts';
@@ -78,6 +79,7 @@ export const settingKeys = [
 	'vat',
 	'priceStep',
 	'costInPrice',
+	'packing',
 	'views', // none of them, but a file of settings may give it: see `viewsApart`
 ] as const;
 
@@ -162,6 +164,7 @@ export function readSettings(typed: TypedSettings): {
 		vat,
 		priceStep: read('priceStep', (value) => stepSetting(value, prices.read)),
 		isCostInPrice: read('costInPrice', yesNoSetting),
+		packing: readPacking(typed['packing'], context),
 	};
 	// Only now is it known whether a price names one; those before it were read as hundredths.
 	const currency = prices.currency();

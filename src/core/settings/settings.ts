@@ -264,6 +264,12 @@ export interface Share {
 	readonly denominator: number;
 }
 
+/** How prints are packed to travel. */
+export interface PackingSettings {
+	/** The most prints in a box. */
+	readonly most: number;
+}
+
 /** The settings of a show, read. `readSettings` makes them from what was typed. */
 export interface Settings {
 	readonly unit: Unit;
@@ -327,6 +333,7 @@ export interface Settings {
 	readonly priceStep: number;
 	/** Whether what a print costs is asked for on top of what its maker wants. */
 	readonly isCostInPrice: boolean;
+	readonly packing: PackingSettings;
 }
 
 /**

@@ -43,6 +43,7 @@ test('metric defaults', () => {
 		frame: undefined,
 		frameClearance: mm(3),
 		saw: mm(5),
+		packing: { most: 6 },
 		papers: [],
 		pixelsAnInch: 240,
 		proofs: 0,
@@ -535,4 +536,15 @@ test('a name given twice is told at its place, and the first counts', () => {
 	expect(twice.problems).toEqual([
 		{ key: 'sizes[1].name', problem: '“small  FRAME” is the name of a size before it too; give this one another' },
 	]);
+});
+
+test.each<[unknown, number, readonly string[]]>([
+	[undefined, 6, []],
+	[{ most: '4' }, 4, []],
+	[8, 8, []],
+	[{ most: 0 }, 6, ['packing.most']],
+	['many', 6, ['packing']],
+])('packing %j: %d in a box', (packing, most, keys) => {
+	const { settings, problems } = readSettings({ packing });
+	expect([settings.packing.most, problems.map(({ key }) => key)]).toEqual([most, keys]);
 });
