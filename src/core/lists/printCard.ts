@@ -1,0 +1,207 @@
+import { formatLength, formatSize, formatWithUnit } from '../length/formatLength.ts';
+import { type Length, length } from '../length/length.ts';
+import { depthWords } from '../reasons/framedWords.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
+import type { Settings } from '../settings/settings.ts';
+import type { ColumnName } from '../show/columns.ts';
+import type { Row } from '../show/row.ts';
+import { listed } from '../values/listed.ts';
+import { type Paper } from '../values/papers.ts';
+import { shownText } from '../values/shownText.ts';
+import { textLines } from '../values/textLines.ts';
+import { fixingWords, type HangingLine, markWords, weightOf } from '../walls/hangingList.ts';
+import { joined } from './catalogue.ts';
+import { roomOf } from './cataloguePages.ts';
+import { copiesOf, type CopyMade, type MadeTicks } from './madeOf.ts';
+
+/** A fact of a print, with what it is of. */
+export type CardLine = readonly [label: string, text: string];
+
+/** What a print's card says. */
+export interface PrintCard {
+	/** The place of its row, from 0. */
+	readonly place: number;
+	readonly maker: string;
+	/** Year, medium, edition and number of copies. */
+	readonly about: string;
+	readonly sizes: readonly CardLine[];
+	readonly materials: readonly CardLine[];
+	/** Where and by what it hangs; none where it hangs on no wall. */
+	readonly hanging: readonly CardLine[];
+	readonly note: string;
+	readonly copies: readonly CopyMade[];
+}
+
+/** A show as cards are made from it. */
+export interface CardSource {
+	readonly row: Row;
+	readonly place: number;
+	readonly result: WorkedRow;
+	readonly settings: Settings;
+	readonly ticks: MadeTicks;
+	/** Where it hangs; undefined where it hangs on no wall. */
+	readonly line: HangingLine | undefined;
+}
+
+/** The card of a print: all that whoever makes it has to know of it. */
+export function printCard({ row, place, result, settings, ticks, line }: CardSource): PrintCard {
+	const text = (column: ColumnName) => shownText(row.typed[column]?.trim() ?? '');
+	const copies = result.copies > 1 ? `${result.copies} copies` : '';
+	return {
+		place,
+		maker: text('maker'),
+		about: joined(text('year' as ColumnName), text('medium'), text('edition'), copies),
+		sizes: sizeLines(result, settings),
+		materials: materialLines(result, settings),
+		hanging: line ? hangingLines(line, settings) : [],
+		note: text('note'),
+		copies: copiesOf(row, place, result, settings, ticks),
+	};
+}
+
+/** Lines whose text is there. */
+const known = (...lines: readonly (readonly [string, string | undefined])[]): readonly CardLine[] =>
+	lines.flatMap(([label, text]) => (text === undefined || text === '' ? [] : [[label, text] as const]));
+
+function sizeLines(result: WorkedRow, settings: Settings): readonly CardLine[] {
+	const { solved, hasMount, read, onPaper, framed, frame } = result;
+	const n = (value: Length) => formatLength(value, settings);
+	const size = (width: Length | undefined, height: Length | undefined) =>
+		width === undefined || height === undefined ? undefined : formatSize(width, height, settings);
+	const paper = onPaper && size(onPaper.paper.width, onPaper.paper.height);
+	const margins =
+		onPaper && `left ${n(onPaper.left)}, right ${n(onPaper.right)}, top ${n(onPaper.top)}, bottom ${n(onPaper.bottom)}`;
+	const isWindowed = hasMount && !read.cells.isFloat;
+	const { side, top, bottom, overlapSide, overlapTop, overlapBottom } = solved;
+	const borders =
+		side === undefined || top === undefined || bottom === undefined
+			? undefined
+			: `sides ${n(side)}, top ${n(top)}, bottom ${n(bottom)}`;
+	const cover = isWindowed ? coverLine(overlapSide, overlapTop, overlapBottom, n) : undefined;
+	const { innerMount } = read.cells;
+	return known(
+		['Picture', size(solved.pictureWidth, solved.pictureHeight)],
+		['Paper', paper],
+		['Margins', margins],
+		['Window', isWindowed ? size(solved.windowWidth, solved.windowHeight) : undefined],
+		['Mount', hasMount ? size(solved.mountWidth, solved.mountHeight) : 'none'],
+		['Borders', hasMount ? borders : undefined],
+		...(cover ? [cover] : []),
+		['Inner mount shows', isWindowed && innerMount ? formatWithUnit(innerMount, settings) : undefined],
+		['Framed', frame.frame && framed.size ? size(framed.size.width, framed.size.height) : undefined],
+		['Weight', weightOf(framed) || undefined],
+	);
+}
+
+/** What the mount covers of the picture, or leaves of the paper round it. */
+function coverLine(
+	side: Length | undefined,
+	top: Length | undefined,
+	bottom: Length | undefined,
+	n: (value: Length) => string,
+): CardLine | undefined {
+	if (side === undefined || top === undefined || bottom === undefined) return undefined;
+	const isReveal = side <= 0 && top <= 0 && bottom <= 0 && side + top + bottom < 0;
+	const figure = (value: Length) => n(isReveal ? length(-value) : value);
+	const isEven = side === top && top === bottom;
+	return [
+		isReveal ? 'Reveal' : 'Overlap',
+		isEven ? `${figure(side)} on each side` : `sides ${figure(side)}, top ${figure(top)}, bottom ${figure(bottom)}`,
+	];
+}
+
+function materialLines(result: WorkedRow, settings: Settings): readonly CardLine[] {
+	const { boards, hasMount, read, frame, materials, hinges } = result;
+	const { isFloat, innerMount, spacer } = read.cells;
+	const boardWords = ({ name, board }: typeof boards.mount) => {
+		const thickness = board?.thickness && formatWithUnit(board.thickness, settings);
+		return name === '' ? undefined : joined(shownText(name), shownText(board?.colour ?? ''), thickness ?? '');
+	};
+	const { glazing, backing } = materials;
+	const named = frame.frame
+		? shownText(frame.frame.name)
+		: frame.named.missing !== undefined
+			? `${shownText(frame.named.missing)} (not in the settings)`
+			: 'none';
+	const isFramed = named !== 'none';
+	const hingeWords =
+		hinges &&
+		joined(
+			hinges.count === 1 ? '1' : `${hinges.count}`,
+			hinges.at ? `at ${listed(hinges.at.map((at) => formatLength(at, settings)))} ${settings.unit} from the left` : '',
+		);
+	return known(
+		['Board', hasMount ? boardWords(boards.mount) : undefined],
+		['Inner board', hasMount && !isFloat && innerMount ? boardWords(boards['inner mount']) : undefined],
+		['Undermount', hasMount && !isFloat ? shownText(settings.undermount?.trim() ?? '') : undefined],
+		['Frame', named],
+		['Glazing', glazing ? shownText(glazing.name ?? glazing.usual) : isFramed ? 'none' : undefined],
+		['Backing', backing ? shownText(backing.name ?? 'usual') : isFramed ? 'none' : undefined],
+		['Spacer', spacer ? formatWithUnit(spacer, settings) : undefined],
+		['Stack', frame.frame ? depthWords(result, settings) : undefined],
+		['Hinges', hingeWords],
+	);
+}
+
+function hangingLines(line: HangingLine, settings: Settings): readonly CardLine[] {
+	const { print, hung, mark, number } = line;
+	return [
+		['Wall', `${shownText(hung.wall.name)}, ${number} of ${hung.prints.length} from the left`],
+		['Left edge', `${formatWithUnit(print.left, settings)} from the wall’s left`],
+		['Middle', `${formatWithUnit(print.centre, settings)} above the floor`],
+		[markWords[mark.what].replace(/ above the floor$/, ''), `${formatWithUnit(mark.height, settings)} above the floor`],
+		['Fixing', fixingWords(line, settings)],
+	];
+}
+
+/** What a card is laid out by, in mm; the sheet of styles holds to it. */
+export const cardPage = {
+	/** The title's type, in points, and its lines. */
+	...{ titlePoints: 16, titleLine: 7.5 },
+	/** Between the two columns of facts, and the labels in each. */
+	...{ gap: 8, label: 24, head: 8, lead: 1.4 },
+	/** The drawing has at least this. */
+	drawing: 70,
+	/** The list to tick: its head, a line of it, and how many copies have boxes beside each other. */
+	ticks: { head: 13, line: 6.5, mostCopies: 24 },
+} as const;
+
+/** The sizes of type that a card is tried in, in points, the usual one first. */
+const cardPoints = [9.5, 8.5, 7.5, 6.5] as const;
+
+/** How high the list to tick is, in mm: of one copy its steps stand in two columns. */
+export function ticksMm({ copies }: Pick<PrintCard, 'copies'>): number {
+	const { head, line } = cardPage.ticks;
+	const steps = copies[0]?.steps.length ?? 0;
+	return head + (copies.length > 1 ? steps : Math.ceil(steps / 2)) * line;
+}
+
+/**
+ * The largest type, in points, in which all of a card has room on its page with a drawing that is still to be read; the
+ * smallest of them where none has.
+ */
+export function pointsOfCard(card: PrintCard, name: string, paper: Paper): number {
+	const { width, height } = roomOf(paper);
+	const { titlePoints, titleLine, gap, label, head, lead, drawing } = cardPage;
+	const column = (width - gap) / 2 - label;
+	const has = (points: number): boolean => {
+		const line = (points * 25.4 * lead) / 72;
+		const lines = (texts: readonly CardLine[]) =>
+			texts.length === 0
+				? 0
+				: head +
+					texts.reduce(
+						(sum, [of, text]) => sum + Math.max(textLines(of, points, label), textLines(text, points, column)),
+						0,
+					) *
+						line;
+		const note = card.note === '' ? 0 : head + textLines(card.note, points, (width - gap) / 2) * line;
+		const title =
+			textLines(name, titlePoints, width) * titleLine +
+			[card.maker, card.about].reduce((sum, text) => sum + (text === '' ? 0 : textLines(text, points, width)), 0) *
+				line;
+		const facts = Math.max(lines(card.sizes) + note, lines(card.materials) + lines(card.hanging));
+		return title + drawing + facts + ticksMm(card) <= height;
+	};
+	return cardPoints.find(has) ?? cardPoints.at(-1)!;
+}
