@@ -1,5 +1,7 @@
 // One file of the build: menus and words of the grid, what stands beside it, and in its place on a phone or where a show is empty.
 export { setWallGap } from '../core/commands/setWallGap.ts';
+export { tickMade } from '../core/commands/tickMade.ts';
+export { copiesOf, madeTicks } from '../core/lists/madeOf.ts';
 export { default as AllFindings } from '../ui/findings/AllFindings.svelte';
 export { cellWords } from '../ui/grid/cellWords.ts';
 export { columnMenu } from '../ui/grid/columnMenu.ts';

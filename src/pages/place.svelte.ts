@@ -5,7 +5,7 @@ export type Place = (typeof places)[number];
 
 const places = [
 	...(['shows', 'prints', 'across', 'frames', 'settings', 'boards', 'get', 'print-list'] as const),
-	...(['wall', 'bench', 'cut', 'knife', 'hang', 'paper', 'help'] as const),
+	...(['wall', 'bench', 'cut', 'knife', 'finish', 'hang', 'paper', 'help'] as const),
 ] as const;
 
 /** The place that is open, as the address names it after its `#`, so that the back button works. */
@@ -67,6 +67,7 @@ export const placeNames: Readonly<Record<Place, string>> = {
 	bench: 'Bench',
 	cut: 'cutting windows',
 	knife: 'cutting sheets',
+	finish: 'finishing',
 	paper: 'On paper',
 	help: 'Help',
 };
