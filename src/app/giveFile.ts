@@ -1,6 +1,11 @@
+import { catalogueOf } from '../core/lists/catalogue.ts';
+import { recordOf } from '../core/lists/recordOf.ts';
+import { packPrints } from '../core/packing/packPrints.ts';
 import { nameOfPrint } from '../core/show/nameOfPrint.ts';
 import { hangingList } from '../core/walls/hangingList.ts';
+import { writeCatalogue } from '../files/catalogueCsv.ts';
 import { writeHangingList } from '../files/hangingCsv.ts';
+import { writePackingList } from '../files/packingCsv.ts';
 import { type FileReport, givenOut, notGivenOut, notPacked } from '../core/imports/fileReports.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { ToPrint } from '../core/order/whatToPrint.ts';
@@ -76,6 +81,24 @@ export async function giveHangingList(session: Session): Promise<string | undefi
 	const nameOf = (place: number) => nameOfPrint(show.rows[place]!, place);
 	const text = writeHangingList(hangingList(results, settings), settings, nameOf);
 	return handOut([new File([text], fileName(`${show.name} hanging list`, 'csv'), { type: 'text/csv' })], 'save');
+}
+
+/** Hands out the catalogue as CSV: no copy of the show. @returns the name of the file */
+export async function giveCatalogue(session: Session): Promise<string | undefined> {
+	const { show, results, settings } = session;
+	const hasPrices = settings.catalogue.prices === 'shown';
+	const record = recordOf(show.rows, results, settings);
+	const lines = catalogueOf({ rows: show.rows, results, settings, ...record }, { hasPrices });
+	const text = writeCatalogue(lines, settings, { hasPrices });
+	return handOut([new File([text], fileName(`${show.name} catalogue`, 'csv'), { type: 'text/csv' })], 'save');
+}
+
+/** Hands out the packing list as CSV: no copy of the show. @returns the name of the file */
+export async function givePackingList(session: Session): Promise<string | undefined> {
+	const { show, results, settings } = session;
+	const nameOf = (place: number) => nameOfPrint(show.rows[place]!, place);
+	const text = writePackingList(packPrints(results, settings), settings, nameOf);
+	return handOut([new File([text], fileName(`${show.name} packing list`, 'csv'), { type: 'text/csv' })], 'save');
 }
 
 /**

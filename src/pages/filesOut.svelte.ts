@@ -1,6 +1,8 @@
 import {
 	giveBackup,
+	giveCatalogue,
 	giveHangingList,
+	givePackingList,
 	givePrintList,
 	giveRows,
 	giveShow,
@@ -76,6 +78,18 @@ export class FilesOut {
 	async hangingList(): Promise<void> {
 		const { session } = this.#shelf;
 		await this.#give('The hanging list', () => giveHangingList(session));
+	}
+
+	/** The catalogue of the open show, as CSV. */
+	async catalogue(): Promise<void> {
+		const { session } = this.#shelf;
+		await this.#give('The catalogue', () => giveCatalogue(session));
+	}
+
+	/** The packing list of the open show, as CSV. */
+	async packingList(): Promise<void> {
+		const { session } = this.#shelf;
+		await this.#give('The packing list', () => givePackingList(session));
 	}
 
 	/** Gives something out, and says what has come of it; not on another show, which has been opened meanwhile. */

@@ -78,11 +78,6 @@ export const settingGroups: readonly SettingGroup[] = [
 		],
 	},
 	{
-		section: 'frames',
-		heading: 'Packing',
-		fields: [field('packing.most', 'Prints in a box', 'At most; they go in pairs, face to face')],
-	},
-	{
 		section: 'papers',
 		heading: 'Printing',
 		fields: [
@@ -115,6 +110,16 @@ export const settingGroups: readonly SettingGroup[] = [
 		section: 'sales',
 		heading: 'Prices that are worked out',
 		fields: [field('priceStep', 'Up to a multiple of', 'Money: with 5, a price of 441.18 is 445')],
+	},
+	{
+		section: 'lists',
+		heading: 'Catalogue',
+		fields: [field('catalogue.prices', 'Prices', 'Shown, or left out; sold prints are marked either way')],
+	},
+	{
+		section: 'lists',
+		heading: 'Packing',
+		fields: [field('packing.most', 'Prints in a box', 'At most; they go in pairs, face to face')],
 	},
 	{
 		section: 'rules',
@@ -174,6 +179,7 @@ export function byDefault(key: string, unit: Unit): string {
 		'hanging.slack': '5 %',
 		'hanging.rating': 'not asked',
 		'hanging.nail': '0',
+		'catalogue.prices': 'shown',
 		'packing.most': `${usualInBox}`,
 	};
 	const text: string | undefined = { ...defaultSettings(unit), ...usual, reveal: 'none', frame: '' }[key];
@@ -189,7 +195,7 @@ const otherFields: readonly (readonly [SettingsSection, RegExp])[] = [
 	['papers', /^papers\[/],
 	['sales', /^costInPrice$/],
 	['walls', /^walls\[/],
-	['frames', /^packing$/],
+	['lists', /^(?:catalogue|packing)$/],
 	['bench', /^bench\.(?:greatest|least|correction|overcut|slipBoard|bladeEvery)$/],
 ];
 

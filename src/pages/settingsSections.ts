@@ -8,6 +8,7 @@ export const settingsSections = [
 	{ id: 'papers', heading: 'Papers' },
 	{ id: 'walls', heading: 'Walls and hanging' },
 	{ id: 'sales', heading: 'Prices and commission' },
+	{ id: 'lists', heading: 'Catalogue and packing' },
 	{ id: 'rules', heading: 'Rules of the show' },
 	{ id: 'bench', heading: 'Bench and cutter' },
 ] as const;

@@ -52,7 +52,7 @@ export function catalogueOf(
 			return {
 				...{ place, wall },
 				...{ number: text('number'), maker: text('maker'), title: text('title') },
-				...{ year: text('year' as ColumnName), medium: text('medium'), edition: text('edition') },
+				...{ year: text('year'), medium: text('medium'), edition: text('edition') },
 				size: width === undefined || height === undefined ? undefined : { width, height },
 				price: hasPrices ? priceOf(place) : '',
 				isSold: isSold(place),
@@ -61,11 +61,9 @@ export function catalogueOf(
 	);
 }
 
-/** A size as catalogues have it, height first, with its unit: `305 × 456 mm`; blank where it is not known. */
+/** A size as catalogues have it, height first, without its unit: `305 × 456`; blank where it is not known. */
 export const heightFirst = (size: Size | undefined, settings: Settings): string =>
-	size === undefined
-		? ''
-		: `${formatLength(size.height, settings)} × ${formatLength(size.width, settings)} ${settings.unit}`;
+	size === undefined ? '' : `${formatLength(size.height, settings)} × ${formatLength(size.width, settings)}`;
 
 /** What stands in a line after another, where there is anything: `Ebb, 2024`. */
 export const joined = (...texts: readonly string[]): string => texts.filter((text) => text !== '').join(', ');

@@ -6,21 +6,40 @@ import { type CatalogueLine, heightFirst, joined, lineOnPaper, priceWords, title
 
 /** What a page of the catalogue is laid out by, in mm and points; the sheets of styles hold to it. */
 export const cataloguePage = {
-	...{ head: 9, columnsHead: 6, points: 10, small: 8.5, line: 4.6, smallLine: 3.9, between: 3 },
+	...{
+		head: 9,
+		headPoints: 12,
+		headLine: 5.2,
+		columnsHead: 6,
+		points: 10,
+		small: 8.5,
+		line: 4.6,
+		smallLine: 3.9,
+		between: 3,
+	},
 	/** Columns of the plain list, but for the title's, which has the rest; between two is `gap`. */
-	columns: { number: 13, size: 34, edition: 24, price: 27, gap: 3 },
+	columns: { number: 13, size: 32, edition: 23, price: 27, gap: 4 },
 	/** Of the look with pictures: how many beside each other, the height of a picture, what is between. */
 	pictures: { inRow: 3, height: 50, gap: 6 },
 } as const;
 
+/** What stays free over the foot of a page, in mm. */
+const overFoot = 3;
+
 /** The room of a page inside its margins, in mm. */
 export const roomOf = (paper: Paper): { readonly width: number; readonly height: number } => ({
 	width: papers[paper].widthMm - 2 * paperRoom.margin,
-	height: papers[paper].heightMm - 2 * paperRoom.margin - paperRoom.head - paperRoom.foot,
+	height: papers[paper].heightMm - 2 * paperRoom.margin - paperRoom.head - paperRoom.foot - overFoot,
 });
 
 /** A page of a catalogue: walls with what of them is on it. */
 export type CataloguePage<Item> = readonly PagePart<string, Item>[];
+
+/** How high the name of a wall stands over its prints, in mm, on as many lines as it needs. */
+const headMm = (name: string, width: number): number => {
+	const { head, headPoints, headLine } = cataloguePage;
+	return name === '' ? 0 : head + (textLines(`${name}, continued`, headPoints, width) - 1) * headLine;
+};
 
 /** Lines by the wall that they hang on, in order; without walls there is one without a name. */
 function byWall(lines: readonly CatalogueLine[]): readonly { head: string; own: readonly CatalogueLine[] }[] {
@@ -37,7 +56,7 @@ export function catalogueListPages(
 	settings: Settings,
 	paper: Paper,
 ): readonly CataloguePage<CatalogueLine>[] {
-	const { head, columnsHead, points, small, line, smallLine, between, columns } = cataloguePage;
+	const { columnsHead, points, small, line, smallLine, between, columns } = cataloguePage;
 	const { width, height } = roomOf(paper);
 	const { number, size, edition, price, gap } = columns;
 	const hasPrices = lines.some((each) => priceWords(each) !== '');
@@ -57,7 +76,7 @@ export function catalogueListPages(
 	};
 	const sections = byWall(lines).map(({ head: name, own }) => ({
 		head: name,
-		headMm: (name === '' ? 0 : head) + columnsHead,
+		headMm: headMm(name, width) + columnsHead,
 		items: own.map((item) => ({ item, mm: mmOf(item) })),
 	}));
 	return fillPages(sections, height);
@@ -74,7 +93,7 @@ export interface PictureRow {
 export const captionOf = (each: CatalogueLine, settings: Settings): readonly string[] =>
 	[
 		joined(each.maker),
-		joined(each.medium, heightFirst(each.size, settings)),
+		joined(each.medium, each.size ? `${heightFirst(each.size, settings)} ${settings.unit}` : ''),
 		joined(each.edition, priceWords(each)),
 	].filter((text) => text !== '');
 
@@ -88,7 +107,7 @@ export function cataloguePicturePages(
 	settings: Settings,
 	paper: Paper,
 ): readonly CataloguePage<PictureRow>[] {
-	const { head, small, smallLine, between, pictures } = cataloguePage;
+	const { small, smallLine, between, pictures } = cataloguePage;
 	const { width, height } = roomOf(paper);
 	const column = (width - (pictures.inRow - 1) * pictures.gap) / pictures.inRow;
 	const wordsOf = (each: CatalogueLine): number =>
@@ -98,7 +117,7 @@ export function cataloguePicturePages(
 		);
 	const sections = byWall(lines).map(({ head: name, own }) => ({
 		head: name,
-		headMm: name === '' ? 0 : head,
+		headMm: headMm(name, width),
 		items: Array.from({ length: Math.ceil(own.length / pictures.inRow) }, (_, at) => {
 			const beside = own.slice(at * pictures.inRow, (at + 1) * pictures.inRow);
 			const wordsMm = Math.max(...beside.map(wordsOf));

@@ -94,7 +94,7 @@ export function handOvers({ rows, results, settings, valueOf, saleOf, nameOf }: 
 				joined(text('edition'), copies > 1 ? `copy ${copy} of ${copies}` : ''),
 				size === undefined ? 'size not known' : frame.frame ? `framed ${size}` : `unframed ${size}`,
 			].filter((words) => words !== ''),
-			value: amount === undefined ? text('value' as ColumnName) : moneyWords(amount, settings.currency),
+			value: amount === undefined ? text('value') : moneyWords(amount, settings.currency),
 			amount,
 			...saleOf(place, copy),
 		};
@@ -103,7 +103,7 @@ export function handOvers({ rows, results, settings, valueOf, saleOf, nameOf }: 
 
 /** What a page of the list is laid out by, in mm and points; the sheet of styles holds to it. */
 export const handOverPage = {
-	...{ head: 14, points: 10, small: 8.5, line: 4.6, smallLine: 3.9, between: 3 },
+	...{ head: 14, headPoints: 13, headLine: 5.8, points: 10, small: 8.5, line: 4.6, smallLine: 3.9, between: 3 },
 	/** A line is at least so high: there is room to write on. */
 	leastLine: 17,
 	/** Columns but for the two of conditions, which share the rest. */
@@ -136,7 +136,8 @@ export function handOverPages(
 	makers: readonly HandOver[],
 	paper: Paper,
 ): readonly (readonly PagePart<string, HandOverItem>[])[] {
-	const { head, points, small, line, smallLine, between, leastLine, columns, totals, signatures } = handOverPage;
+	const { head, headPoints, headLine, points, small, line, smallLine } = handOverPage;
+	const { between, leastLine, columns, totals, signatures } = handOverPage;
 	const { width, height } = roomOf(paper);
 	const mmOf = (each: HandOverLine) => {
 		const name =
@@ -153,9 +154,10 @@ export function handOverPages(
 			{ kind: 'totals', words, mm: totals + (textLines(words, points, width) - 1) * line },
 			{ kind: 'signatures' },
 		];
+		const name = maker.maker === '' ? 'No maker named' : maker.maker;
 		const section = {
-			head: maker.maker === '' ? 'No maker named' : maker.maker,
-			headMm: head,
+			head: name,
+			headMm: head + (textLines(`${name}, continued`, headPoints, width) - 1) * headLine,
 			items: items.map((item) => ({ item, mm: item.kind === 'signatures' ? signatures : item.mm })),
 		};
 		return fillPages([section], height);

@@ -10,7 +10,7 @@ import { roomOf } from './cataloguePages.ts';
 
 /** What a page of the packing list is laid out by, in mm and points; the sheet of styles holds to it. */
 export const packingPage = {
-	...{ head: 10, points: 10, small: 9, line: 4.6, smallLine: 4.2, between: 2.5 },
+	...{ head: 10, columnsHead: 5, points: 10, small: 9, line: 4.6, smallLine: 4.2, between: 2.5 },
 	/** Columns, but for the name's, which has the rest. */
 	columns: { box: 7, size: 32, weight: 24, gap: 3 },
 } as const;
@@ -30,7 +30,7 @@ export function packingPages(
 ): readonly (readonly PagePart<string, PackingItem>[])[] {
 	const { boxes, unmeasured, flat } = plan;
 	if (boxes.length + unmeasured.length + flat.length === 0) return [];
-	const { head, points, small, line, smallLine, between, columns } = packingPage;
+	const { head, columnsHead, points, small, line, smallLine, between, columns } = packingPage;
 	const { width, height } = roomOf(paper);
 	const name = width - columns.box - columns.size - columns.weight - 3 * columns.gap;
 	const named = (place: number, copy: number, copies: number) =>
@@ -52,7 +52,7 @@ export function packingPages(
 	});
 	const section = (title: string, items: readonly PackingItem[]) => ({
 		head: title,
-		headMm: head,
+		headMm: head + (items[0]?.kind === 'pair' ? columnsHead : 0),
 		items: items.map((item) => ({ item, mm: item.mm })),
 	});
 	const sum = boxesWords(plan);

@@ -50,7 +50,7 @@ export function printCard({ row, place, result, settings, ticks, line }: CardSou
 	return {
 		place,
 		maker: text('maker'),
-		about: joined(text('year' as ColumnName), text('medium'), text('edition'), copies),
+		about: joined(text('year'), text('medium'), text('edition'), copies),
 		sizes: sizeLines(result, settings),
 		materials: materialLines(result, settings),
 		hanging: line ? hangingLines(line, settings) : [],
@@ -136,9 +136,18 @@ function materialLines(result: WorkedRow, settings: Settings): readonly CardLine
 		['Undermount', hasMount && !isFloat ? shownText(settings.undermount?.trim() ?? '') : undefined],
 		['Frame', named],
 		['Glazing', glazing ? shownText(glazing.name ?? glazing.usual) : isFramed ? 'none' : undefined],
-		['Backing', backing ? shownText(backing.name ?? 'usual') : isFramed ? 'none' : undefined],
+		[
+			'Backing',
+			backing
+				? backing.name === undefined
+					? `about ${formatWithUnit(backing.thickness, settings)}`
+					: shownText(backing.name)
+				: isFramed
+					? 'none'
+					: undefined,
+		],
 		['Spacer', spacer ? formatWithUnit(spacer, settings) : undefined],
-		['Stack', frame.frame ? depthWords(result, settings) : undefined],
+		['Depth', frame.frame ? depthWords(result, settings) : undefined],
 		['Hinges', hingeWords],
 	);
 }
@@ -163,7 +172,7 @@ export const cardPage = {
 	/** The drawing has at least this. */
 	drawing: 70,
 	/** The list to tick: its head, a line of it, and how many copies have boxes beside each other. */
-	ticks: { head: 13, line: 6.5, mostCopies: 24 },
+	ticks: { head: 13, line: 6.5, mostCopies: 30 },
 } as const;
 
 /** The sizes of type that a card is tried in, in points, the usual one first. */

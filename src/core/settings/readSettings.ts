@@ -7,6 +7,7 @@ import type { Size } from '../length/size.ts';
 import { defaultSettings } from './defaults.ts';
 import { readBench } from './readBench.ts';
 import { readBacking, readBoards, readGlazing, readOffcuts } from './readBoards.ts';
+import { readCatalogue } from './readCatalogue.ts';
 import { readFrames } from './readFrames.ts';
 import { readLabels } from './readLabels.ts';
 import { readLimits } from './readLimits.ts';
@@ -79,6 +80,7 @@ export const settingKeys = [
 	'vat',
 	'priceStep',
 	'costInPrice',
+	'catalogue',
 	'packing',
 	'views', // none of them, but a file of settings may give it: see `viewsApart`
 ] as const;
@@ -164,6 +166,7 @@ export function readSettings(typed: TypedSettings): {
 		vat,
 		priceStep: read('priceStep', (value) => stepSetting(value, prices.read)),
 		isCostInPrice: read('costInPrice', yesNoSetting),
+		catalogue: readCatalogue(typed['catalogue'], context),
 		packing: readPacking(typed['packing'], context),
 	};
 	// Only now is it known whether a price names one; those before it were read as hundredths.

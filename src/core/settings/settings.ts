@@ -264,6 +264,14 @@ export interface Share {
 	readonly denominator: number;
 }
 
+/** The words that `catalogue.prices` may hold. */
+export const cataloguePriceWords = ['shown', 'left out'] as const;
+
+/** What the catalogue says. */
+export interface CatalogueSettings {
+	readonly prices: (typeof cataloguePriceWords)[number];
+}
+
 /** How prints are packed to travel. */
 export interface PackingSettings {
 	/** The most prints in a box. */
@@ -333,6 +341,7 @@ export interface Settings {
 	readonly priceStep: number;
 	/** Whether what a print costs is asked for on top of what its maker wants. */
 	readonly isCostInPrice: boolean;
+	readonly catalogue: CatalogueSettings;
 	readonly packing: PackingSettings;
 }
 

@@ -1,10 +1,15 @@
 import { boardsDocument } from './boardsDocument.ts';
+import { cardsDocument } from './cardsDocument.ts';
+import { catalogueDocument } from './catalogueDocument.ts';
+import { cataloguePicturesDocument } from './cataloguePicturesDocument.ts';
 import { contactDocument } from './contactDocument.ts';
 import { framingDocument } from './framingDocument.ts';
 import { getDocument } from './getDocument.ts';
+import { handOverDocument } from './handOverDocument.ts';
 import { hangingDocument } from './hangingDocument.ts';
 import { listDocument } from './listDocument.ts';
 import { marksDocument } from './marksDocument.ts';
+import { packingDocument } from './packingDocument.ts';
 import type { PaperDocument } from './paperDocument.ts';
 import { printsDocument } from './printsDocument.ts';
 import { templatesDocument } from './templatesDocument.ts';
@@ -20,4 +25,9 @@ export const documents: readonly PaperDocument[] = [
 	framingDocument,
 	contactDocument,
 	hangingDocument,
+	cardsDocument,
+	catalogueDocument,
+	cataloguePicturesDocument,
+	handOverDocument,
+	packingDocument,
 ];

@@ -360,6 +360,28 @@ export const screens: readonly Screen[] = [
 		},
 	},
 	{
+		name: 'finish',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Bench');
+			await page.getByRole('link', { name: 'Start finishing' }).click();
+			await press(page, 'Printed');
+			await page.getByRole('button', { name: 'Printed', pressed: true }).waitFor();
+		},
+	},
+	{
+		name: 'lists-paper',
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Bench');
+			await page.getByRole('link', { name: 'Print on paper' }).click();
+			for (const name of ['Bench list', 'Marks on the back']) await page.getByRole('checkbox', { name }).uncheck();
+			for (const name of ['Print cards', 'Catalogue, plain list', 'Catalogue with pictures', 'Handing over', 'Packing'])
+				await page.getByRole('checkbox', { name }).check();
+			await page.getByRole('heading', { name: /^Box 1/ }).waitFor();
+		},
+	},
+	{
 		name: 'wall',
 		onlyLooks: true,
 		open: async (page) => {

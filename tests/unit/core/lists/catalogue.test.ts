@@ -64,7 +64,7 @@ test('a line says what visitors ask: height first, and sold in a word', () => {
 	);
 	const [line, bare] = catalogueOf({ ...show, isSold: (place) => place === 0 }, { hasPrices: true });
 	expect(line).toMatchObject({ number: '4', maker: 'Ada Holm', medium: 'Gum print', edition: '3/25', wall: '' });
-	expect(heightFirst(line!.size, show.settings)).toBe('456 × 305 mm');
+	expect(heightFirst(line!.size, show.settings)).toBe('456 × 305');
 	expect([priceWords(line!), titleWords(line!)]).toEqual(['450, sold', 'Ebb']);
 	expect([priceWords(bare!), titleWords(bare!)]).toEqual(['90', 'Untitled']);
 	expect(titleWords({ title: 'Ebb', year: '2024' })).toBe('Ebb, 2024');

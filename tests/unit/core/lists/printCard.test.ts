@@ -41,8 +41,8 @@ describe('a card says', () => {
 			'Undermount: Grey',
 			'Frame: Oak',
 			'Glazing: glass',
-			'Backing: usual',
-			expect.stringMatching(/^Stack: The stack is about/),
+			'Backing: about 3 mm',
+			expect.stringMatching(/^Depth: The stack is about/),
 			'Hinges: 2, at 175 and 425 mm from the left',
 		]));
 	test('where it hangs, and the rest', () => {

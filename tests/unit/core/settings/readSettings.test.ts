@@ -43,6 +43,7 @@ test('metric defaults', () => {
 		frame: undefined,
 		frameClearance: mm(3),
 		saw: mm(5),
+		catalogue: { prices: 'shown' },
 		packing: { most: 6 },
 		papers: [],
 		pixelsAnInch: 240,
@@ -536,6 +537,16 @@ test('a name given twice is told at its place, and the first counts', () => {
 	expect(twice.problems).toEqual([
 		{ key: 'sizes[1].name', problem: '“small  FRAME” is the name of a size before it too; give this one another' },
 	]);
+});
+
+test.each<[unknown, string, readonly string[]]>([
+	[undefined, 'shown', []],
+	[{ prices: 'Left out' }, 'left out', []],
+	[{ prices: 'half' }, 'shown', ['catalogue.prices']],
+	['left out', 'shown', ['catalogue']],
+])('catalogue %j: prices %s', (catalogue, prices, keys) => {
+	const { settings, problems } = readSettings({ catalogue });
+	expect([settings.catalogue.prices, problems.map(({ key }) => key)]).toEqual([prices, keys]);
 });
 
 test.each<[unknown, number, readonly string[]]>([

@@ -1,0 +1,33 @@
+import { knifeCautions } from '../../core/bench/knifeCautions.ts';
+import { madeTicks } from '../../core/lists/madeOf.ts';
+import { pointsOfCard, printCard } from '../../core/lists/printCard.ts';
+import { hangingList } from '../../core/walls/hangingList.ts';
+import CardPaper from '../../ui/paper/CardPaper.svelte';
+import { namesOfPrints } from './namesOfPrints.ts';
+import { paperDocument } from './paperDocument.ts';
+
+/** A card for each print: all that whoever makes it has to know of it. */
+export const cardsDocument = paperDocument({
+	id: 'cards',
+	name: 'Print cards',
+	title: 'Print card',
+	care: `Gloves for glass; two people lift a large frame. ${knifeCautions.rules}`,
+	none: 'There are no prints yet.',
+	make(source) {
+		const { session, paper } = source;
+		const { show, results, settings, pictures } = session;
+		const nameOf = namesOfPrints(source);
+		const ticks = madeTicks(show.made);
+		const lines = new Map(hangingList(results, settings).map((line) => [line.place, line]));
+		const pages = show.rows.flatMap((row, place) => {
+			const result = results[place]!;
+			if (result.copies === 0) return [];
+			const card = printCard({ row, place, result, settings, ticks, line: lines.get(place) });
+			const name = nameOf(place);
+			const points = pointsOfCard(card, name, paper);
+			return { card, name, points, result, settings, address: pictures.addressOf(row) };
+		});
+		return { pages };
+	},
+	component: CardPaper,
+});
