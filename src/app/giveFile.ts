@@ -86,9 +86,11 @@ export async function giveHangingList(session: Session): Promise<string | undefi
 /** Hands out the catalogue as CSV: no copy of the show. @returns the name of the file */
 export async function giveCatalogue(session: Session): Promise<string | undefined> {
 	const { show, results, settings } = session;
+	const { rows } = show;
 	const hasPrices = settings.catalogue.prices === 'shown';
-	const record = recordOf(show.rows, results, settings);
-	const lines = catalogueOf({ rows: show.rows, results, settings, ...record }, { hasPrices });
+	session.costs.now();
+	const record = recordOf({ rows, results, settings, costOf: (row) => session.costs.costOfRow(row) });
+	const lines = catalogueOf({ rows, results, ...record }, { hasPrices });
 	const text = writeCatalogue(lines, settings, { hasPrices });
 	return handOut([new File([text], fileName(`${show.name} catalogue`, 'csv'), { type: 'text/csv' })], 'save');
 }

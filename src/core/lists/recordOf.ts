@@ -1,23 +1,32 @@
-import type { WorkedRow } from '../row/workedRow.ts';
+import { recordSettings } from '../record/inCurrency.ts';
+import { pricesOf } from '../record/pricesOf.ts';
+import { priceText } from '../record/priceWords.ts';
+import type { RecordSource } from '../record/recordSource.ts';
+import { isProblem } from '../length/reading.ts';
+import { readMoney } from '../row/readMoney.ts';
 import type { Settings } from '../settings/settings.ts';
-import type { Row } from '../show/row.ts';
-import { moneyWords } from '../values/money.ts';
 import type { CatalogueSource } from './catalogue.ts';
 import type { HandOverSource } from './handOver.ts';
 
-/** What the lists ask of a show's record: prices, values, and what is sold. */
+/**
+ * What the lists ask of a show's record: prices, values, and what is sold. All amounts are in one currency, which the
+ * settings have that come with it.
+ */
 export function recordOf(
-	rows: readonly Row[],
-	results: readonly Pick<WorkedRow, 'read'>[],
-	{ currency }: Pick<Settings, 'currency'>,
-): Pick<CatalogueSource, 'priceOf' | 'isSold'> & Pick<HandOverSource, 'valueOf' | 'saleOf'> {
+	source: RecordSource,
+): Pick<CatalogueSource, 'priceOf' | 'isSold'> &
+	Pick<HandOverSource, 'valueOf' | 'saleOf'> & { readonly settings: Settings } {
+	const { rows } = source;
+	const settings = recordSettings(rows, source.settings);
+	const prices = pricesOf(source);
 	return {
-		priceOf(place) {
-			const { price } = results[place]!.read.money;
-			return price === undefined ? (rows[place]!.typed.price?.trim() ?? '') : moneyWords(price, currency);
-		},
+		settings,
+		priceOf: (place) => priceText(prices[place]!),
 		isSold: () => false,
-		valueOf: (place) => results[place]!.read.money.value,
+		valueOf(place) {
+			const read = readMoney(rows[place]!.typed.value?.trim() ?? '', settings.currency);
+			return isProblem(read) ? undefined : read.value?.minorUnits;
+		},
 		saleOf: () => ({ isSold: false, isCollected: false }),
 	};
 }

@@ -4,10 +4,10 @@ import { recordOf } from '../../core/lists/recordOf.ts';
 import type { PaperDocument } from './paperDocument.ts';
 
 /** The prints of a show as its catalogue names them, with prices or without as the show says. */
-export function catalogueLines({ show, results, settings }: Session): readonly CatalogueLine[] {
-	const record = recordOf(show.rows, results, settings);
-	const hasPrices = settings.catalogue.prices === 'shown';
-	return catalogueOf({ rows: show.rows, results, settings, ...record }, { hasPrices });
+export function catalogueLines({ show, results, settings, costs }: Session): readonly CatalogueLine[] {
+	const { rows } = show;
+	const record = recordOf({ rows, results, settings, costOf: (row) => costs.costOfRow(row) });
+	return catalogueOf({ rows, results, ...record }, { hasPrices: settings.catalogue.prices === 'shown' });
 }
 
 /** The catalogue as a file. */

@@ -11,9 +11,10 @@ export const handOverDocument = paperDocument({
 	care: 'Look at glass, corners and surface before you sign. Carry framed prints upright; gloves for glass.',
 	none: 'There are no prints yet.',
 	make(source) {
-		const { show, results, settings } = source.session;
-		const record = recordOf(show.rows, results, settings);
-		const makers = handOvers({ rows: show.rows, results, settings, ...record, nameOf: namesOfPrints(source) });
+		const { show, results, settings, costs } = source.session;
+		const { rows } = show;
+		const record = recordOf({ rows, results, settings, costOf: (row) => costs.costOfRow(row) });
+		const makers = handOvers({ rows, results, ...record, nameOf: namesOfPrints(source) });
 		return { pages: handOverPages(makers, source.paper).map((page) => ({ page })) };
 	},
 	component: HandOverPaper,
