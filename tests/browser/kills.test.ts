@@ -82,7 +82,7 @@ test(
 	`of ${kills} browsers killed while typing, importing or ticking off, each has everything that was called saved`,
 	async () => {
 		let held = 0;
-		await onStage({ hasProfile: true }, async (stage) => {
+		await onStage({ hasProfile: true, isWhole: isSoak }, async (stage) => {
 			let page = await stage.openShow();
 			await withPrints(page, [
 				['Low water', '376', '251'],

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { onStage } from './harness/stage.ts';
 
 test('it opens, keeps every file that was built, and opens cold with the host switched off', () =>
-	onStage({ hasProfile: true }, async (stage) => {
+	onStage({ hasProfile: true, isWhole: true }, async (stage) => {
 		const first = await stage.openShow();
 		expect(await first.title()).toBe('Evenhang');
 		await stage.isKept(first);

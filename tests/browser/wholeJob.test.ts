@@ -83,7 +83,7 @@ test('the whole job: typed, closed, opened without a host, exported, imported el
 	let csv = '';
 	let cells: string[][] = [];
 
-	await onStage({ under, hasProfile: true }, async (stage) => {
+	await onStage({ under, hasProfile: true, isWhole: true }, async (stage) => {
 		const page = await stage.openShow();
 		await typeTheShow(page);
 		await press(page, 'Control+Home');

@@ -38,6 +38,11 @@ export interface StageOptions {
 	readonly isKept?: boolean;
 	/** Whether the browser has a profile of its own on disk, and so can be closed and opened again. Default false. */
 	readonly hasProfile?: boolean;
+	/**
+	 * Whether a browser with a profile is the whole Chromium that people have, not its headless shell: the same engine, which
+	 * takes twice the processor time to start. Default false.
+	 */
+	readonly isWhole?: boolean;
 }
 
 /** What a browser does besides showing pages; two of these draw their own pages in each new window. */
@@ -58,7 +63,7 @@ const args = [
 	'--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1', // no name leads anywhere
 ];
 
-/** The browser that stages without a profile share, in which nothing but pages is looked at; it ends with the tests' process. */
+/** The browser that stages without a profile share; it ends with the tests' process. */
 let shared: Promise<Browser> | undefined;
 const sharedBrowser = () => (shared ??= chromium.launch({ executablePath: findShell(), args }));
 
@@ -126,9 +131,13 @@ export class Stage {
 		this.#context =
 			this.#profile === undefined
 				? await (await sharedBrowser()).newContext(options)
-				: await chromium.launchPersistentContext(this.#profile, { executablePath: findChromium(), args, ...options });
+				: await chromium.launchPersistentContext(this.#profile, { executablePath: this.#program, args, ...options });
 		this.#context.setDefaultTimeout(20_000);
 		await this.#watch(this.#context);
+	}
+
+	get #program(): string {
+		return this.options.isWhole ? findChromium() : findShell();
 	}
 
 	/** Closes the browser as a person does; what it keeps on disk stays in the profile. */

@@ -46,7 +46,7 @@ test(
 	`of ${rounds} browsers killed while ${files} pictures come in, each has rows and pictures that agree`,
 	async () => {
 		let held = 0;
-		await onStage({ hasProfile: true, isKept: false }, async (stage) => {
+		await onStage({ hasProfile: true, isWhole: true, isKept: false }, async (stage) => {
 			let page = await stage.openShow();
 			const base = await paintedPicture(page, 1200, 800, 'image/jpeg', true);
 			let before = 0;
