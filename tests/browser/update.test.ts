@@ -1,14 +1,10 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
-import { newerBuild, newerVersion } from './harness/newerBuild.ts';
+import { beginNewerBuild, newerBuild, newerVersion } from './harness/newerBuild.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
 
-let newer: string;
-
-beforeAll(async () => {
-	newer = await newerBuild();
-});
+beforeAll(beginNewerBuild);
 
 const versionOf = (page: Page) => page.locator('meta[name=version]').getAttribute('content');
 const question = (page: Page) => page.getByRole('status').filter({ hasText: 'A new version of Evenhang' });
@@ -20,7 +16,7 @@ test('a newer version waits for the word, and only then takes over', () =>
 		const older = await versionOf(page);
 		expect(older).not.toBe(newerVersion);
 
-		await stage.startHost(newer);
+		await stage.startHost(await newerBuild());
 		await page.reload();
 		await question(page).waitFor();
 		expect(await versionOf(page), 'the older version goes on').toBe(older);
@@ -56,7 +52,7 @@ test('in the very first visit too; a second window is not reloaded under the han
 		const second = await stage.openShow();
 		await cell(second, 0, 'title').click();
 		await second.keyboard.type('Harbour at');
-		await stage.startHost(newer);
+		await stage.startHost(await newerBuild());
 		await first.evaluate(async () => (await navigator.serviceWorker.ready).update());
 		await question(first).waitFor();
 		await first.getByRole('button', { name: 'Start the new version' }).click();

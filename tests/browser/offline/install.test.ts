@@ -1,5 +1,5 @@
 import { beforeAll, expect, test } from 'vitest';
-import { newerBuild } from '../harness/newerBuild.ts';
+import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
 import { allOr } from '../../soak.ts';
 import { onStage } from '../harness/stage.ts';
 import {
@@ -15,11 +15,7 @@ import {
 } from './offline.ts';
 import { type Fault, faults, SpoiltHost } from './spoiltHost.ts';
 
-let newer: string;
-
-beforeAll(async () => {
-	newer = await newerBuild();
-});
+beforeAll(beginNewerBuild);
 
 test('faults that come once, in the first visit: all of it is kept in the end', async () => {
 	const host = new SpoiltHost();
@@ -97,7 +93,7 @@ test('an update of which a part never comes leaves the version that is there in 
 		await isReady(page);
 		const version = page.locator('meta[name=version]');
 		const older = await version.getAttribute('content');
-		await stage.startHost(newer);
+		await stage.startHost(await newerBuild());
 		// A page that is open for days hears of more than one.
 		for (const fault of allOr<Fault>(faults, ['portal', 'cut short'])) {
 			host.spoil = (asked) => (asked === 'index.html' || asked === '' ? fault : undefined);
@@ -121,7 +117,7 @@ test('an update of which a part never comes leaves the version that is there in 
 		await other.close();
 
 		host.mend();
-		await stage.startHost(newer);
+		await stage.startHost(await newerBuild());
 		await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
 		await page.getByRole('button', { name: 'Start the new version' }).click();
 		await isNewer(page);

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
-import { newerBuild } from '../harness/newerBuild.ts';
+import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
 import { allOr, isSoak } from '../../soak.ts';
 import { onStage } from '../harness/stage.ts';
 import {
@@ -17,11 +17,7 @@ import {
 } from './offline.ts';
 import { type Fault, portalPage, SpoiltHost } from './spoiltHost.ts';
 
-let newer: string;
-
-beforeAll(async () => {
-	newer = await newerBuild();
-});
+beforeAll(beginNewerBuild);
 
 /** Puts the portal's page, or nothing, in the place of the kept copies of files. */
 const spoilCopies = (page: Page, files: readonly string[], content: string | undefined) =>
@@ -75,7 +71,7 @@ test.each(allOr<Fault>(['portal', 'portal of that type'], ['portal of that type'
 		await onStage({ serve: host.serve }, async (stage) => {
 			const page = await stage.openShow();
 			await isReady(page);
-			await stage.startHost(newer);
+			await stage.startHost(await newerBuild());
 			for (const isSpoilt of allOr(selections, selections.slice(0, 2))) {
 				host.spoil = (file) => (isSpoilt(file) ? fault : undefined);
 				for (let opening = 0; opening < (isSoak ? 2 : 1); opening++) {
@@ -87,7 +83,7 @@ test.each(allOr<Fault>(['portal', 'portal of that type'], ['portal of that type'
 			}
 			await worksOffline(stage, page);
 			host.mend();
-			await stage.startHost(newer);
+			await stage.startHost(await newerBuild());
 			await page.reload();
 			await page.getByRole('button', { name: 'Start the new version' }).click();
 			await isNewer(page);

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
-import { newerBuild } from '../harness/newerBuild.ts';
+import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
 import { chooseFile } from '../harness/screens.ts';
 import { allOr } from '../../soak.ts';
 import { onStage, type Stage } from '../harness/stage.ts';
@@ -276,11 +276,7 @@ test('asked to save where nothing was ever stored, it makes no database', () =>
 		stage.problems.splice(0); // the errors that were made
 	}));
 
-let newer: string;
-
-beforeAll(async () => {
-	newer = await newerBuild();
-});
+beforeAll(beginNewerBuild);
 
 test('pages that are open, or only beginning, while a newer build takes over load all their parts, until they are left', () =>
 	onStage({}, async (stage) => {
@@ -296,7 +292,7 @@ test('pages that are open, or only beginning, while a newer build takes over loa
 			await page.goto(stage.address);
 			await isReady(page);
 		}
-		await stage.startHost(newer);
+		await stage.startHost(await newerBuild());
 		await first.evaluate(async () => (await navigator.serviceWorker.ready).update());
 		await first.getByRole('button', { name: 'Start the new version' }).click();
 		await isNewer(first);
@@ -324,7 +320,7 @@ test('a newer build is put on the host during the very first visit: what is miss
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('link', { name: 'Boards' }).click();
 		await page.getByText('The part of Evenhang for planning boards could not be loaded').waitFor();
-		await stage.startHost(newer);
+		await stage.startHost(await newerBuild());
 		host.mend();
 		await page.getByRole('button', { name: 'Not ready offline: try again' }).click();
 		await page.getByText('this page still shows the older one').waitFor();
