@@ -99,9 +99,14 @@ async function runBuilt(project: string, env?: NodeJS.ProcessEnv, ...more: strin
 }
 
 /** The browser's tests that are harder in the soak: of a host and a device that fail, and of long use. */
-const inSoak = ['hostile.test.ts', 'kills.test.ts', 'longUse.test.ts', 'offline', 'pictures'].map(
-	(name) => `tests/browser/${name}`,
-);
+const inSoak = [
+	'hostile.test.ts',
+	'bench/workedThrough.test.ts',
+	'kills.test.ts',
+	'longUse.test.ts',
+	'offline',
+	'pictures',
+].map((name) => `tests/browser/${name}`);
 
 /** The tests that are harder in the soak. */
 async function runSoak(): Promise<Sum[]> {
