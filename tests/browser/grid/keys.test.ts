@@ -4,7 +4,7 @@ import { downTable, keyTable } from './keyTable.ts';
 import { setUp, wrongLines } from './playKeys.ts';
 
 // So wide that every column is in view.
-const play = oneStage({ viewport: { width: 3400, height: 820 } });
+const play = oneStage({ viewport: { width: 3400, height: 560 } });
 
 /** Many lines on one page: some seconds on a machine that has nothing else to do, in milliseconds on one that has. */
 const timeoutMs = 180_000;
