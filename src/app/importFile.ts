@@ -100,13 +100,18 @@ export async function importIncoming(
 	return reported(await replaceUntouched(session, opened.show, origin));
 }
 
-/** Puts the example show in the place of the one that is there, as one edit. */
-export function loadExample(session: Session): FileReport {
+/** The example show, as its file has it. */
+export function exampleShow(): Omit<Show, 'id'> {
 	const show = readShowFile(example);
 	if ('problem' in show) throw new Error(show.problem);
-	const before = session.show;
-	session.do((here) => replaceShow(here, show.value, session.makeId, 'Load the example'));
-	return showOpened(show.value.name, countPrints(show.value.rows), !isUntouched(before));
+	return show.value;
+}
+
+/** Puts the example show in the place of one in which nothing was typed, as one edit. */
+export function loadExample(session: Session): FileReport {
+	const show = exampleShow();
+	session.do((here) => replaceShow(here, show, session.makeId, 'Load the example'));
+	return showOpened(show.name, countPrints(show.rows));
 }
 
 /** Puts a show of a file in the place of the one that is open, in which nothing was typed. */
@@ -117,7 +122,7 @@ async function replaceUntouched(
 ): Promise<FileReport> {
 	session.do((here) => replaceShow(here, show, session.makeId, `Open ${source}`));
 	await keepImported(session, fileName);
-	return showOpened(show.name, countPrints(show.rows), false);
+	return showOpened(show.name, countPrints(show.rows));
 }
 
 /** Keeps that the show is now as a file has it. */

@@ -23,6 +23,8 @@ import {
 	importReviewed,
 	type ImportOptions,
 	type ImportOutcome,
+	exampleShow,
+	isUntouched,
 	loadExample,
 } from '../app/importFile.ts';
 import {
@@ -240,8 +242,9 @@ export class FileDesk {
 		this.#tell(matchKept(this.#session, matching));
 	}
 
-	loadExample(): void {
-		this.#tell(loadExample(this.#session));
+	async loadExample(): Promise<void> {
+		const isInPlace = isUntouched(this.#session.show);
+		this.#tell(isInPlace ? loadExample(this.#session) : await openBeside(this.#shelf, exampleShow()));
 	}
 
 	/** Imports pasted text. What cannot be read is left where it is, to be mended. */

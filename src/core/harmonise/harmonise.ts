@@ -36,6 +36,9 @@ export interface Harmony {
 	readonly rows: readonly HarmonisedRow[];
 	readonly difference: number;
 	readonly sizes: readonly string[];
+	/** Mount sizes of all rows, either way round: also the show's own, where a row keeps it. */
+	readonly mountSizesBefore: number;
+	readonly mountSizesAfter: number;
 	readonly bordersBefore: number;
 	readonly bordersAfter: number;
 }
@@ -77,6 +80,8 @@ export function harmonise(rows: readonly Row[], settings: Settings, most: number
 		rows: harmonised,
 		difference: choice.difference,
 		sizes: [...new Set(harmonised.flatMap(({ size }) => size ?? []))],
+		mountSizesBefore: distinctSizes(harmonised.map(({ before }) => before)),
+		mountSizesAfter: distinctSizes(harmonised.map(({ after }) => after)),
 		bordersBefore: distinctBorders(harmonised.map(({ before }) => before)),
 		bordersAfter: distinctBorders(harmonised.map(({ after }) => after)),
 	};
@@ -147,3 +152,12 @@ function longSide({ pictureWidth, pictureHeight }: SolvedRow): Length | undefine
 
 const distinctBorders = (rows: readonly SolvedRow[]) =>
 	new Set(rows.flatMap(({ side, top, bottom }) => [side, top, bottom].filter((border) => border !== undefined))).size;
+
+const distinctSizes = (rows: readonly SolvedRow[]) =>
+	new Set(
+		rows.flatMap(({ mountWidth, mountHeight }) =>
+			mountWidth === undefined || mountHeight === undefined
+				? []
+				: [[mountWidth, mountHeight].toSorted((a, b) => a - b).join()],
+		),
+	).size;

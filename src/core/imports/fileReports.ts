@@ -202,12 +202,10 @@ export const rowsInWords = rows;
  * After a show was opened.
  * @param isInPlace whether there was something, in the place of which it stands now
  */
-export const showOpened = (name: string, read: number, isInPlace: boolean): FileReport => ({
+export const showOpened = (name: string, read: number): FileReport => ({
 	title: `“${name}” opened`,
 	isProblem: false,
-	sentences: [
-		`${read === 1 ? '1 print' : `${read} prints`}.${isInPlace ? ' It replaced the show that was here. Undo brings that one back.' : ''}`,
-	],
+	sentences: [`${read === 1 ? '1 print' : `${read} prints`}.`],
 });
 
 /**

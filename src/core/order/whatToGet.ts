@@ -108,7 +108,7 @@ const unmeasuredRows = (counted: ReadonlyMap<number, RowResult>, rows: readonly 
 	});
 
 /** What a board is called that no row names, in a show that lists none. */
-const boardWord = 'board';
+const boardWord = 'mount board';
 
 /** The blanks of what the show lists nothing of. */
 function unlistedBlanks(counted: ReadonlyMap<number, RowResult>, rows: readonly Row[], settings: Settings) {

@@ -1,3 +1,4 @@
+import { sumWords } from './sumWords.ts';
 import { formatLength, formatWithUnit } from '../length/formatLength.ts';
 import { type Length, nearestLength } from '../length/length.ts';
 import { hiddenByFrame } from '../row/frame.ts';
@@ -41,7 +42,11 @@ export function factsOf(worked: WorkedRow, settings: Settings): readonly string[
 		);
 	const layers = mountLayers(worked, settings);
 	facts.push(
-		`Mount${shows ? 's' : ''}${settings.undermount ? ', print and undermount' : ' and print'} are ${layers.map(({ thickness: each }) => n(each)).join(' + ')} = ${say(thicknessOf(layers))} thick.`,
+		`Mount${shows ? 's' : ''}${settings.undermount ? ', print and undermount' : ' and print'} are ${sumWords(
+			layers.map(({ thickness: each }) => each),
+			nearestLength(thicknessOf(layers)),
+			settings,
+		)} thick.`,
 	);
 	return [...facts, ...hanging];
 }
@@ -86,8 +91,14 @@ function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 			facts.push(
 				`Framed, it is ${n(framed.size.width)} × ${say(framed.size.height)}: the rebate + 2 × (${n(listed.moulding)} − ${say(listed.lip)}).`,
 			);
+		const stack = sumWords(
+			framed.layers.map(({ thickness: each }) => each),
+			nearestLength(framed.depth),
+			settings,
+		);
+		const aboutStack = framed.isAbout && !stack.startsWith('about') ? `about ${stack}` : stack;
 		facts.push(
-			`The stack is ${framed.isAbout ? 'about ' : ''}${framed.layers.map(({ thickness: each }) => n(each)).join(' + ')} = ${say(framed.depth)}${listed.depth === undefined ? '' : ` of the rebate’s ${say(listed.depth)}`}.`,
+			`The stack is ${aboutStack}${listed.depth === undefined ? '' : ` of the rebate’s ${say(listed.depth)}`}.`,
 		);
 		if (framed.weightKg !== undefined)
 			facts.push(`It weighs ${framed.isAbout ? 'about ' : ''}${framed.weightKg.toFixed(1)} kg.`);

@@ -1,6 +1,6 @@
 import { formatWithUnit } from '../length/formatLength.ts';
 import { plus, zero } from '../length/length.ts';
-import { boardThickness } from '../row/stack.ts';
+import { boardThickness, usualBoardThickness } from '../row/stack.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 
@@ -19,6 +19,8 @@ export function protectionOf({ read, words, hasMount, boards }: WorkedRow, setti
 	];
 	if (parts.length === 0) return `Nothing keeps the print off the ${glazing}: it has neither mount nor spacer.`;
 	const far = plus(...mounts.map(({ thickness }) => thickness), spacer);
-	const guess = mounts.some(({ isKnown }) => !isKnown) ? ' (the board’s thickness is not known; 1.4 mm is usual)' : '';
+	const guess = mounts.some(({ isKnown }) => !isKnown)
+		? ` (the board’s thickness is not known; ${say(usualBoardThickness)} is usual)`
+		: '';
 	return `${parts.join(' and ').replace(/^./, (first) => first.toUpperCase())} keep${parts.length > 1 || mounts.length === 2 ? '' : 's'} the print ${say(far)} off the ${glazing}${guess}.`;
 }

@@ -24,9 +24,31 @@ export interface StockContext extends SettingContext {
 	readonly price: PriceReader;
 }
 
-/** Reads the stock of board; an entry without a name, a width or a height is reported and left out. */
-export const readBoards = (value: unknown, context: StockContext): readonly Board[] =>
-	recordsOf(value, 'boards', context).flatMap(([record, key]) => readBoard(record, key, context) ?? []);
+/**
+ * Reads the stock of board. An entry without a name, a width or a height is reported and left out; so is a second one of
+ * a name and a size, for nobody could say which of them a sheet was cut from.
+ */
+export function readBoards(value: unknown, context: StockContext): readonly Board[] {
+	const boards: Board[] = [];
+	for (const [record, key] of recordsOf(value, 'boards', context)) {
+		const board = readBoard(record, key, context);
+		if (!board) continue;
+		if (boards.some((other) => isSameStock(other, board)))
+			context.report(
+				`${key}.name`,
+				`“${board.name}” of this size is in the list already: put the number of sheets there`,
+			);
+		else boards.push(board);
+	}
+	return boards;
+}
+
+const isSameStock = (one: Board, other: Board): boolean =>
+	one.name.toLowerCase() === other.name.toLowerCase() &&
+	one.kind === other.kind &&
+	one.width === other.width &&
+	one.height === other.height &&
+	one.thickness === other.thickness;
 
 /** Reads the stock of what lies behind the print: as boards, but without grain. */
 export const readBacking = (value: unknown, context: StockContext): readonly Board[] =>

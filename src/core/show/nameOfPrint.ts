@@ -6,6 +6,9 @@ import type { Row } from './row.ts';
  * @param index place of the row, from 0
  */
 export function nameOfPrint({ typed }: Row, index: number): string {
-	const name = [typed.number, typed.title].filter((text) => text !== undefined).join(' ');
+	const name = [typed.number, typed.title]
+		.map((text) => text?.trim() ?? '')
+		.join(' ')
+		.trim();
 	return name === '' ? `Row ${index + 1}` : shownText(name);
 }

@@ -4,8 +4,8 @@ import type { GridWindow } from './gridWindow.svelte.ts';
 import { placeOf, type PointerPlace } from './pointerPlaces.ts';
 import { headHeight, rowHeight } from './slots.ts';
 
-/** What is dragged: a corner of the selection, its columns or rows; those to another place; what fills; a width. */
-export type Dragged = 'cells' | 'columns' | 'rows' | 'rows away' | 'columns away' | 'fill' | 'width';
+/** What is dragged: a corner of the selection, its columns; those or rows to another place; what fills; a width. */
+export type Dragged = 'cells' | 'columns' | 'rows away' | 'columns away' | 'fill' | 'width';
 
 /** How often the grid scrolls on while a drag is held past its edge, in milliseconds: quick, and still easy to stop. */
 const scrollEveryMs = 60;
@@ -16,6 +16,7 @@ export class GridDrag {
 	readonly #view: GridWindow;
 	#scrollTimer: ReturnType<typeof setInterval> | undefined;
 	#what: Dragged | undefined;
+	#onfirst: (() => void) | undefined;
 	#from: PointerPlace = { kind: 'cell', row: 0, column: 0 };
 	#begun = { x: 0, y: 0 };
 	#widthBefore = 0;
@@ -47,9 +48,13 @@ export class GridDrag {
 		return Math.hypot(clientX - this.#begun.x, clientY - this.#begun.y);
 	}
 
-	/** From now on the pointer drags. */
-	begin(what: Dragged): void {
+	/**
+	 * From now on the pointer drags.
+	 * @param onfirst done when it has moved off what it was pressed on
+	 */
+	begin(what: Dragged, onfirst?: () => void): void {
 		this.#what = what;
+		this.#onfirst = onfirst;
 		if (what === 'width') this.#widthBefore = this.#grid.columns.list[this.#from.column]!.shownWidth;
 	}
 
@@ -103,10 +108,10 @@ export class GridDrag {
 		if (place === undefined) return;
 		const isElsewhere = place.row !== this.#from.row || place.column !== this.#from.column;
 		if (!this.#hasMoved && !isElsewhere) return;
+		if (!this.#hasMoved) this.#onfirst?.();
 		this.#hasMoved = true;
 		if (this.#what === 'cells') selection.extend(place.row, place.column);
 		else if (this.#what === 'columns') selection.selectColumns(this.#from.column, place.column);
-		else if (this.#what === 'rows') selection.selectRows(this.#from.row, place.row);
 		else if (this.#what === 'fill') blocks.drawTo(place.row, place.column);
 		else if (this.#what === 'columns away') this.dropBefore = this.#columnGapUnder(place.column);
 		else this.dropAt = this.#gapUnder(place.row);

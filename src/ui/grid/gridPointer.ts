@@ -26,7 +26,7 @@ const longPressMs = 500;
 const stillWithin = 10;
 
 /** What a mouse drags on from where it was pressed. */
-const dragsFrom: Partial<Record<PointerPlace['kind'], Dragged>> = { cell: 'cells', head: 'columns', grip: 'rows' };
+const dragsFrom: Partial<Record<PointerPlace['kind'], Dragged>> = { cell: 'cells', head: 'columns' };
 
 /**
  * Presses and taps on the grid. A mouse selects a cell when it goes down and can be dragged; a finger may be about to
@@ -128,6 +128,15 @@ export class GridPointer {
 				this.drag.begin(place.kind === 'head' ? 'columns away' : 'rows away');
 			}
 			if (event.pointerType !== 'mouse') this.#waitForLong(place, event);
+		} else if (place.kind === 'grip' && !event.shiftKey) {
+			// A grip carries its row whether or not that is selected; a finger that only taps it selects it when it is lifted.
+			const select = () => this.#select(place, false);
+			editor.commit('stay', true);
+			this.drag.begin('rows away', select);
+			if (event.pointerType === 'mouse') {
+				this.#pressed = 'selected';
+				select();
+			} else this.#waitForLong(place, event);
 		} else return false;
 		return true;
 	}

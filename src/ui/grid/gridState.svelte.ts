@@ -13,6 +13,13 @@ import { RowOrder } from './rowOrder.ts';
 import { SeenCells } from './seenCells.ts';
 import { ShownColumns } from './shownColumns.svelte.ts';
 
+/** Where the grid was scrolled to when it went from the page, and what was selected then. */
+interface LeftAt {
+	readonly choice: object;
+	readonly top: number;
+	readonly left: number;
+}
+
 /** The grid's state, put together: what is seen, what is selected, and what a key or a tap does to it. */
 export class GridState {
 	/** Which rows are seen, and in which sequence. */
@@ -29,6 +36,8 @@ export class GridState {
 	readonly blocks: GridBlocks;
 	readonly pasting: GridPaste;
 	readonly notices = new GridNotices();
+	/** Where it was left: seen again there, unless something else was selected since. */
+	leftAt: LeftAt | undefined;
 
 	constructor(source: GridSource) {
 		const { notices } = this;

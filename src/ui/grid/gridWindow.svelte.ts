@@ -141,6 +141,13 @@ export class GridWindow {
 		const { selection, editor, columns } = this.#grid;
 		const { choice, lookedAt } = selection;
 		const isEditing = editor.editing !== undefined;
+		if (this.#followed === undefined && this.#grid.leftAt?.choice === choice) {
+			const { top, left } = this.#grid.leftAt;
+			this.#followed = { choice, isEditing };
+			this.#scrollTo(top, left);
+			this.#isFollowing = this.#isRowInView(lookedAt.row);
+			return;
+		}
 		const isChosen = choice !== this.#followed?.choice || isEditing !== this.#followed.isEditing;
 		this.#followed = { choice, isEditing };
 		if (!isChosen && !this.#isFollowing) return;
@@ -167,6 +174,11 @@ export class GridWindow {
 		if (left - this.frozenWidth < this.scrollLeft || right - left > this.width - this.frozenWidth)
 			this.#scrollTo(this.scrollTop, left - this.frozenWidth);
 		else if (right > this.scrollLeft + this.width) this.#scrollTo(this.scrollTop, right - this.width);
+	}
+
+	/** The grid goes from the page: it will be seen again as it is. */
+	leave(): void {
+		this.#grid.leftAt = { choice: this.#grid.selection.choice, top: this.scrollTop, left: this.scrollLeft };
 	}
 
 	/** Whether the window has the size that is known of it. */

@@ -85,9 +85,11 @@ export class RowEdits {
 		const next = rows[range.bottom + 1] ?? rows[range.top - 1];
 		const after = next && focusOnCell({ id: next.id, key: column.key });
 		const label = rowIds.length === 1 ? 'Delete print' : `Delete ${rowIds.length} prints`;
-		if (!this.#edits.do((show) => removeRows(show, rowIds, label), { before: focus, after })) return;
+		const step = this.#edits.do((show) => removeRows(show, rowIds, label), { before: focus, after });
+		if (!step) return;
 		this.#selection.restore(after);
-		this.#notices.say((rowIds.length === 1 ? 'Print deleted' : `${rowIds.length} prints deleted`) + this.#ofThoseSeen);
+		const said = rowIds.length === 1 ? 'Print deleted' : `${rowIds.length} prints deleted`;
+		this.#notices.showDone(said + this.#ofThoseSeen, step);
 	}
 
 	/** Moves the rows one place up or down. */

@@ -65,7 +65,8 @@ test('grips and heads select whole rows and columns, and so do keys', () =>
 		expect(await selected(page)).toBe(`1 number to 1 ${last}`);
 		await grip(page, 3).click({ modifiers: ['Shift'] });
 		expect(await selected(page)).toBe(`1 number to 3 ${last}`);
-		await drag(page, grip(page, 0), grip(page, 2));
+		await grip(page, 0).click();
+		await grip(page, 2).click({ modifiers: ['Shift'] });
 		expect(await selected(page)).toBe(`0 number to 2 ${last}`);
 		await cell(page, -1, 'picture width').click();
 		expect(await selected(page)).toBe('0 picture width to 4 picture width');
@@ -100,4 +101,15 @@ test('rows that are selected are dragged to another place by their grip', () =>
 		await press(page, 'Control+z');
 		await expect.poll(order).toEqual(['1 typed', '2 typed', '3 typed', '4 typed', '5 typed']);
 		expect(await selected(page)).toBe(`1 number to 2 ${last}`);
+
+		await cell(page, 3, 'title').click();
+		await drag(page, grip(page, 4), grip(page, 0), { x: 0.5, y: 0.1 });
+		await expect
+			.poll(order, { message: 'a row that was not selected goes by its grip too' })
+			.toEqual(['5 typed', '1 typed', '2 typed', '3 typed', '4 typed']);
+		await grip(page, 2).click();
+		await expect
+			.poll(order, { message: 'a click moves nothing' })
+			.toEqual(['5 typed', '1 typed', '2 typed', '3 typed', '4 typed']);
+		expect(await selected(page)).toBe(`2 number to 2 ${last}`);
 	}));

@@ -64,8 +64,10 @@ test('rows and columns are taken by a tap, carried by a second touch, and a colu
 	play(async (page, stage) => {
 		const finger = await fingerOn(page, stage);
 		await withNumbered(page, 5);
-		await grip(page, 1).tap();
-		await finger.draw(grip(page, 1), grip(page, 3));
+		await grip(page, 1).tap(); // moves nothing
+		expect(await seen(page, 1, 'number')).toBe('2 typed');
+		await cell(page, 0, 'title').tap();
+		await finger.draw(grip(page, 1), grip(page, 3)); // though its row is not selected
 		await expect.poll(() => seen(page, 1, 'number')).toBe('3 typed');
 		const head = (name: string) => page.getByRole('columnheader', { name, exact: true });
 		await head('Shape').tap();

@@ -46,6 +46,7 @@ test.each([
 	{ board: ' chalk ', isStanding: true },
 	{ board: '', isStanding: true },
 	{ board: 'Slate', isStanding: false },
+	{ board: 'Moonstone', isStanding: false }, // which the show does not list: asked about before it is typed over the cut one
 ])('a mount cut in Chalk is one of “$board”: $isStanding', ({ board, isStanding }) => {
 	const asked = row({ ...begun.typed, board });
 	const { standing } = cutsThatStand(

@@ -97,7 +97,7 @@ describe('sheets', () => {
 				show,
 			).slice(0, 4),
 		).toEqual([
-			['board', 'board', 5, 0, 5, undefined],
+			['board', 'mount board', 5, 0, 5, undefined],
 			['glazing', 'Clear', 1, 0, 1, 1120],
 			['backing', 'Brown', 1, 0, 1, 1120],
 			['frame', 'Box', 4, 0, 4, 9600],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inches, mm } from '../../../../src/core/length/length.ts';
+import { inches, mm, toMm } from '../../../../src/core/length/length.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { currencyOf, formatMoney, moneyWords } from '../../../../src/core/values/money.ts';
@@ -100,7 +100,7 @@ describe('supplies', () => {
 });
 
 describe('prices', () => {
-	const boards = (...prices: unknown[]) => prices.map((price) => ({ ...sheet, price }));
+	const boards = (...prices: unknown[]) => prices.map((price, place) => ({ ...sheet, name: `Clear ${place}`, price }));
 	test.each<[unknown, unknown, number]>([
 		[undefined, '12.50', 1250],
 		[undefined, '12,5', 1250],
@@ -173,4 +173,23 @@ test('a paper has one of the surfaces that a cell may have', () => {
 	const { settings, problems } = readSettings({ papers: [{ ...paper, surface: 'satinn' }] });
 	expect(settings.papers[0]?.surface).toBeUndefined();
 	expect(problems[0]?.key).toBe('papers[0].surface');
+});
+
+test('a second board of one name, size and thickness is refused in words, and the first stays', () => {
+	const chalk = { name: 'Chalk', width: 1200, height: 900 };
+	const { settings, problems } = readSettings({
+		unit: 'mm',
+		boards: [chalk, { ...chalk, name: 'CHALK', price: '9' }, { ...chalk, kind: 'blank' }, { ...chalk, width: 1000 }],
+	});
+	expect(problems).toEqual([
+		{
+			key: 'boards[1].name',
+			problem: '“CHALK” of this size is in the list already: put the number of sheets there',
+		},
+	]);
+	expect(settings.boards.map(({ name, width }) => [name, toMm(width)])).toEqual([
+		['Chalk', 1200],
+		['Chalk', 1200],
+		['Chalk', 1000],
+	]);
 });
