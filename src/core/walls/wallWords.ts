@@ -1,6 +1,6 @@
 import { formatLength, formatWithUnit } from '../length/formatLength.ts';
 import { isSame, length, type Length, nearestLength } from '../length/length.ts';
-import type { Settings } from '../settings/settings.ts';
+import type { Obstacle, Settings, Wall } from '../settings/settings.ts';
 import { nameOfPrint } from '../show/nameOfPrint.ts';
 import type { Row } from '../show/row.ts';
 import { shownText } from '../values/shownText.ts';
@@ -59,6 +59,18 @@ export function placeWords(
 		from(left, 'left'),
 		from(right, 'right'),
 		...typed,
+	].join(', ');
+}
+
+/** What is in the way on a wall in words: "door on North, 300 mm from the left, 900 mm wide, on the floor, 2000 mm high". */
+export function obstacleWords({ name, left, bottom, width, height }: Obstacle, wall: Wall, settings: Settings): string {
+	const say = (value: Length) => formatWithUnit(value, settings);
+	return [
+		`${shownText(name)} on ${shownText(wall.name)}`,
+		`${say(left)} from the left`,
+		`${say(width)} wide`,
+		bottom === 0 ? 'on the floor' : `${say(bottom)} above the floor`,
+		height === undefined ? 'up to the ceiling' : `${say(height)} high`,
 	].join(', ');
 }
 
