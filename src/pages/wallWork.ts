@@ -49,17 +49,17 @@ export class WallWork {
 	#name = (place: number) => nameOfPrint(this.#session.show.rows[place]!, place);
 	#id = (place: number) => this.#session.show.rows[place]!.id;
 
-	/** Where a print hangs with nothing typed of its left edge. */
-	evenOf(place: number): Length | undefined {
+	/** Where the left edge of a print is with nothing typed of it, or its middle. */
+	evenOf(place: number, axis: 'across' | 'up'): Length | undefined {
+		if (axis === 'up') return this.#hungWithout(place, 'hang centre', place)?.centre;
+		const column = columnWith(this.#show, place);
+		const typed = column.find((each) => this.#session.results[each]!.read.cells.hangLeft);
+		return this.#hungWithout(typed ?? place, 'hang left', place)?.left;
+	}
+
+	#hungWithout(cleared: number, column: 'hang left' | 'hang centre', place: number) {
 		const { results, settings } = this.#session;
-		const column = columnWith({ results, settings }, place);
-		const wall = hangWithout(
-			results,
-			column.find((each) => results[each]!.read.cells.hangLeft) ?? place,
-			'hang left',
-			settings,
-		);
-		return wall?.prints.find((print) => print.place === place)?.left;
+		return hangWithout(results, cleared, column, settings)?.prints.find((print) => print.place === place);
 	}
 
 	/** A print was dropped on its wall: a place of its own, its even place, or another order. */
@@ -68,11 +68,18 @@ export class WallWork {
 		const { wall } = results[place]!.hangs;
 		if (wall === undefined) return;
 		const hung = hangWalls(results, settings).walls[wall]!;
-		const drop = dropOf(this.#show, hung, place, { left, even: this.evenOf(place), near });
+		const drop = dropOf(this.#show, hung, place, { left, even: this.evenOf(place, 'across'), near });
 		if (drop.kind === 'even') this.even(place);
 		else if (drop.kind === 'order')
 			this.#type(putInOrder(this.#show, place, wall, drop.at), `Move ${this.#name(place)} in the order`);
 		else this.#type([this.#leftAt(place, drop.left)], `Move ${this.#name(place)}`);
+	}
+
+	/** A print was dropped at a height; undefined: at the one that it has with none typed. */
+	lift(place: number, centre: Length | undefined): void {
+		const text = centre === undefined ? '' : formatTypeable(centre, this.#session.settings.unit);
+		const label = `${centre === undefined ? 'Usual height for' : 'Move'} ${this.#name(place)}`;
+		this.#type([{ id: this.#id(place), cells: { 'hang centre': text } }], label);
 	}
 
 	#leftAt = (place: number, left: Length): CellChange => ({

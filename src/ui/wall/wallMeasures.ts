@@ -2,7 +2,6 @@ import type { RowResult } from '../../core/findings/rowResult.ts';
 import { type Length, nearestLength } from '../../core/length/length.ts';
 import type { HungPrint, HungWall } from '../../core/walls/hungPrint.ts';
 import { neighboursOf } from '../../core/walls/wallWords.ts';
-import type { WallDrag } from './wallDrag.ts';
 
 /** A distance along a wall that is drawn, in units of length: from, to, and how high above the floor. */
 export interface WallMeasure {
@@ -13,8 +12,6 @@ export interface WallMeasure {
 
 /** What is looked at. */
 export interface Measured {
-	/** The print that is dragged on this wall. */
-	readonly drag: WallDrag | undefined;
 	/** The selected print, where it hangs on this wall. */
 	readonly chosen: HungPrint | undefined;
 	/** Whether all prints are measured. */
@@ -28,11 +25,10 @@ export interface Measured {
 /** Pixels that a figure needs: a narrower gap is measured once one zooms in. */
 const roomForFigure = 24;
 
-/** What of a wall is measured: the dragged print against its neighbours, the selected one, or all. */
+/** What of a wall is measured: the selected print against its neighbours, or all. */
 export function measuresOf(hung: HungWall, measured: Measured): readonly WallMeasure[] {
-	const { drag, chosen, hasMeasures, scale } = measured;
-	const y = under(hung, measured);
-	if (drag) return between(hung, drag.print, drag.left, y);
+	const { chosen, hasMeasures, scale, letter } = measured;
+	const y = underAll(hung, letter);
 	if (!hasMeasures) return chosen ? between(hung, chosen, chosen.left, y) : [];
 	return hung.prints.flatMap((print, at) =>
 		print.column === hung.prints[at - 1]?.column
@@ -43,11 +39,12 @@ export function measuresOf(hung: HungWall, measured: Measured): readonly WallMea
 	);
 }
 
-/** Gaps are measured under all that hangs there. */
-const under = ({ prints }: HungWall, { letter }: Measured): number =>
+/** Gaps are measured under all that hangs there. @param letter the height of a letter, in mm of the wall */
+export const underAll = ({ prints }: HungWall, letter: number): number =>
 	Math.min(...prints.map(({ centre, size }) => centre - size.height / 2)) - letter * 0.9 * 1e7;
 
-function between(hung: HungWall, print: HungPrint, left: Length, y: number): WallMeasure[] {
+/** From a print, as it hangs or with its left edge elsewhere, to what is beside it. */
+export function between(hung: HungWall, print: HungPrint, left: Length, y: number): WallMeasure[] {
 	const { left: before, right: after } = neighboursOf(hung, print, left);
 	const right = left + print.size.width;
 	return [

@@ -110,6 +110,145 @@ test('a show is hung by touch: given to walls, moved, put in order, swapped, and
 		await page.getByRole('heading', { name: /^Sluice.*1 of 6 hung/ }).waitFor();
 	}));
 
+test('prints are moved up and down by mouse, with the centre line shown, and back to it', () =>
+	withKeys(async (page) => {
+		await openShow(page);
+		/** Drags it by so many pixels to the right and down, from where it is. */
+		const drag = async (...to: readonly (readonly [number, number])[]) => {
+			const [x, y] = await middleOf(page, 'Quay');
+			await page.mouse.move(x, y);
+			await page.mouse.down();
+			for (const [across, down] of to) await page.mouse.move(x + across, y + down);
+		};
+		// It begins upright: all of it is up and down.
+		await drag([1, -8], [25, -60]);
+		// The line, the middle above the floor, and how far that is from the line.
+		await expect.poll(() => page.locator('.figures .snap').count()).toBe(1);
+		await expect.poll(() => page.locator('.figures text').count()).toBe(2);
+		const [middle, fromLine] = (await page.locator('.figures text').allTextContents()).map(Number) as [number, number];
+		expect(middle - 1450).toBe(fromLine);
+		expect(fromLine).toBeGreaterThan(100);
+		await page.mouse.up();
+		await expect
+			.poll(() => heardOf(page, 'Quay'))
+			.toMatch(new RegExp(`left 1750 mm, centre ${middle} mm, .*centre typed`));
+		// It begins along the wall: its height stays, however far the hand slips.
+		await drag([8, -1], [30, -60]);
+		await page.mouse.up();
+		await expect.poll(() => heardOf(page, 'Quay')).toMatch(new RegExp(`centre ${middle} mm, .*left typed`));
+		await page.keyboard.press('Control+z');
+		await expect.poll(() => heardOf(page, 'Quay')).toContain('left 1750 mm');
+		// Near the line it is on it, and no height is typed.
+		const [[, line], [, high]] = [await middleOf(page, 'Ebb'), await middleOf(page, 'Quay')];
+		await drag([0, 8], [0, line - high - 4]);
+		await expect.poll(() => page.locator('.figures .snap.on').count()).toBe(1);
+		await page.mouse.up();
+		await expect.poll(() => heardOf(page, 'Quay')).toMatch(/centre 1450 mm((?!typed).)*$/);
+		await page.keyboard.press('Control+z');
+		await expect.poll(() => heardOf(page, 'Quay')).toContain(`centre ${middle} mm`);
+		// Let go beside all walls, nothing is meant.
+		await drag([0, -8], [0, -2000]);
+		await page.mouse.up();
+		expect(await heardOf(page, 'Quay')).toContain(`centre ${middle} mm`);
+	}));
+
+const obstacleOf = (page: Page, name: string) => page.getByRole('button', { name: new RegExp(`^${name} on `) });
+
+test('what is in the way is drawn, moved, resized, named and taken away: by finger', () =>
+	withFinger(async (page, stage) => {
+		await openShow(page);
+		const finger = await fingerOn(page, stage);
+		const drawn = page.getByRole('button', { name: 'Draw obstacle' });
+		await tapUntil(drawn, async () => (await drawn.getAttribute('aria-pressed')) === 'true');
+		const ebb = (await printOf(page, 'Ebb').boundingBox())!;
+		const quay = (await printOf(page, 'Quay').boundingBox())!;
+		// Between two prints, down to the floor and below it.
+		const [left, right] = [ebb.x + ebb.width + 5, quay.x - 5];
+		await finger.down(left, ebb.y);
+		await finger.to((left + right) / 2, ebb.y + 100);
+		await finger.to(right, ebb.y + ebb.height * 4.4);
+		await finger.up();
+		const heard = () => obstacleOf(page, 'obstacle').getAttribute('aria-label');
+		await expect
+			.poll(heard)
+			.toMatch(/^obstacle on North, \d+ mm from the left, \d+ mm wide, on the floor, 1\d{3} mm high$/);
+		// It is selected: its name is typed, and it is moved where another would be panned over.
+		const name = page.getByLabel('Name', { exact: true });
+		await name.fill('lift');
+		await name.press('Enter');
+		const lift = obstacleOf(page, 'lift');
+		await lift.waitFor();
+		const before = (await lift.getAttribute('aria-label'))!;
+		const at = async () => {
+			const box = (await lift.locator('.body').boundingBox())!;
+			return [box.x + box.width / 2, box.y + box.height / 2] as const;
+		};
+		const [x, y] = await at();
+		await finger.down(x, y);
+		await finger.to(x + 8, y + 1);
+		await finger.to(x + 20, y + 15);
+		await finger.up();
+		await expect.poll(() => lift.getAttribute('aria-label')).not.toBe(before);
+		const moved = (await lift.getAttribute('aria-label'))!;
+		expect(moved.split(', ').slice(2)).toEqual(before.split(', ').slice(2));
+		// By its right side.
+		const side = (await page.getByRole('button', { name: 'right side of lift' }).boundingBox())!;
+		expect(Math.min(side.width, side.height)).toBeGreaterThanOrEqual(43.5);
+		await finger.down(side.x + 22, side.y + 22);
+		await finger.to(side.x + 31, side.y + 22);
+		await finger.to(side.x + 62, side.y + 22);
+		await finger.up();
+		await expect.poll(() => lift.getAttribute('aria-label')).not.toBe(moved);
+		expect((await lift.getAttribute('aria-label'))!.split(', ')[1]).toBe(moved.split(', ')[1]);
+		const tap = (button: string, isDone: () => Promise<boolean>) =>
+			tapUntil(page.getByRole('button', { name: button }), isDone);
+		await tap('Delete lift', async () => (await lift.count()) === 0);
+		// Each is one step back, to the wall as it was measured.
+		await tap('Undo: delete lift', async () => (await lift.count()) === 1);
+		await tap('Undo: resize lift', async () => (await lift.getAttribute('aria-label')) === moved);
+		await tap('Undo: move lift', async () => (await lift.getAttribute('aria-label')) === before);
+	}));
+
+test('and by keys alone', () =>
+	withKeys(async (page) => {
+		await openShow(page);
+		const press = async (...keys: readonly string[]) => {
+			for (const key of keys) await page.keyboard.press(key);
+		};
+		await page.getByRole('button', { name: 'Add a window to North' }).focus();
+		await press('Enter');
+		const heard = () => obstacleOf(page, 'window').getAttribute('aria-label');
+		await expect
+			.poll(heard)
+			.toBe('window on North, 1400 mm from the left, 1200 mm wide, 900 mm above the floor, 1200 mm high');
+		// Prints keep clear of it: two of them in the 1400 on its left, (1400 − 1000) / 3.
+		await expect.poll(() => heardOf(page, 'Ebb')).toContain('left 133 mm');
+		await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-obstacle'))).toBe('0');
+		await press('ArrowRight', 'Shift+ArrowRight', 'Shift+ArrowUp', 'ArrowDown');
+		await expect.poll(heard).toContain('1411 mm from the left, 1200 mm wide, 909 mm above the floor');
+		await press('Tab', 'Tab');
+		await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('data-side'))).toBe('right');
+		await press('Shift+ArrowLeft', 'Shift+ArrowLeft');
+		await expect.poll(heard).toContain('1411 mm from the left, 1180 mm wide');
+		await press('Tab', 'Shift+ArrowDown', 'Control+z');
+		await expect.poll(heard).toContain('1180 mm wide, 909 mm above the floor, 1200 mm high');
+		// A run of keys is one step.
+		await press('Control+z', 'Control+z');
+		await expect.poll(heard).toContain('1400 mm from the left, 1200 mm wide, 900 mm above');
+		const width = page.getByRole('textbox', { name: 'Width' });
+		await width.fill('wide');
+		await width.press('Enter');
+		await page.getByRole('alert').waitFor();
+		await width.fill('1 m');
+		await width.press('Enter');
+		await expect.poll(heard).toContain('1000 mm wide');
+		await obstacleOf(page, 'window').focus();
+		await press('Delete');
+		await expect.poll(() => obstacleOf(page, 'window').count()).toBe(0);
+		await page.goto(`${page.url().split('#')[0]}#settings/walls`);
+		await page.getByRole('region', { name: 'In the way on South' }).getByText('door').waitFor();
+	}));
+
 test('a show is hung by keys alone, and dragged by mouse', () =>
 	withKeys(async (page) => {
 		await openShow(page);
@@ -152,8 +291,8 @@ test('a show is hung by keys alone, and dragged by mouse', () =>
 		await page.mouse.down();
 		await page.mouse.move(x + 10, y);
 		await page.mouse.move(x + 14, y);
-		expect(await page.locator('.snap').count()).toBe(1);
-		expect(await page.locator('text.figure').count()).toBeGreaterThanOrEqual(2);
+		await expect.poll(() => page.locator('.snap').count()).toBe(2);
+		expect(await page.locator('.figures text').count()).toBe(2);
 		await page.mouse.up();
 		await expect.poll(() => heardOf(page, 'Weir')).toContain('left typed');
 
