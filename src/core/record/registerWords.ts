@@ -1,0 +1,43 @@
+import type { Series } from '../row/edition.ts';
+import type { Counted, NumberRange, Run } from './editionRegister.ts';
+
+const seriesNames: Readonly<Record<Exclude<Series, '' | 'roman'>, readonly [one: string, many: string]>> = {
+	AP: ['artist’s proof', 'artist’s proofs'],
+	HC: ['print hors commerce', 'prints hors commerce'],
+	PP: ['printer’s proof', 'printer’s proofs'],
+	BAT: ['print to match (BAT)', 'prints to match (BAT)'],
+};
+
+/** What a run is called: `Edition of 25`, `I to X`, `3 artist’s proofs`. */
+export function runName({ series, size, count }: Pick<Run, 'series' | 'size' | 'count'>): string {
+	if (series === '') return `Edition of ${size}`;
+	if (series === 'roman') return `Edition of ${size} in roman figures`;
+	const [one, many] = seriesNames[series];
+	const of = size ?? count;
+	return of === 1 ? `1 ${one}` : `${of} ${many}`;
+}
+
+/** Numbers in words: `1–4, 7, 9–25`; at most so many ranges, then what is left out is said to be more. */
+export function rangesText(ranges: readonly NumberRange[], most = 12): string {
+	const said = ranges.slice(0, most).map(({ first, last }) => (first === last ? `${first}` : `${first}–${last}`));
+	return said.join(', ') + (ranges.length > most ? ' and more' : '');
+}
+
+/** The numbers that the show has, as ranges. */
+export function numbersHere(numbers: Run['numbers']): readonly NumberRange[] {
+	const ranges: { first: number; last: number }[] = [];
+	for (const { number } of numbers) {
+		const last = ranges.at(-1);
+		if (last && number <= last.last + 1) last.last = number;
+		else ranges.push({ first: number, last: number });
+	}
+	return ranges;
+}
+
+/** The numbers of those that are sold. */
+export const soldNumbers = (numbers: Run['numbers']): readonly NumberRange[] =>
+	numbersHere(numbers.filter(({ isSold }) => isSold));
+
+/** `4 prints, 1 sold`. */
+export const countedWords = ({ count, sold }: Counted): string =>
+	`${count} ${count === 1 ? 'print' : 'prints'}, ${sold === 0 ? 'none' : sold} sold`;
