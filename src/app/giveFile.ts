@@ -9,9 +9,13 @@ import { writePackingList } from '../files/packingCsv.ts';
 import { type FileReport, givenOut, notGivenOut, notPacked } from '../core/imports/fileReports.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { ToPrint } from '../core/order/whatToPrint.ts';
+import type { RegisteredTitle } from '../core/record/editionRegister.ts';
+import type { Sales } from '../core/record/sales.ts';
 import type { Row } from '../core/show/row.ts';
 import { writeToGet } from '../files/getCsv.ts';
+import { writeEditions } from '../files/editionsCsv.ts';
 import { writePrintList } from '../files/printListCsv.ts';
+import { writeSales } from '../files/salesCsv.ts';
 import { writeBackup } from '../files/backupFile.ts';
 import { writeRows } from '../files/csv.ts';
 import { makeId } from '../files/makeId.ts';
@@ -101,6 +105,21 @@ export async function givePackingList(session: Session): Promise<string | undefi
 	const nameOf = (place: number) => nameOfPrint(show.rows[place]!, place);
 	const text = writePackingList(packPrints(results, settings), settings, nameOf);
 	return handOut([new File([text], fileName(`${show.name} packing list`, 'csv'), { type: 'text/csv' })], 'save');
+}
+
+/** Hands out what was sold as CSV: no copy of the show. @param hasBuyers whether who bought it stands in it */
+export async function giveSales(session: Session, sales: Sales, hasBuyers: boolean): Promise<string | undefined> {
+	const name = fileName(`${session.show.name} sales`, 'csv');
+	return handOut([new File([writeSales(sales, hasBuyers)], name, { type: 'text/csv' })], 'save');
+}
+
+/** Hands out the edition register as CSV: no copy of the show. @returns the name of the file */
+export async function giveEditions(
+	session: Session,
+	register: readonly RegisteredTitle[],
+): Promise<string | undefined> {
+	const name = fileName(`${session.show.name} editions`, 'csv');
+	return handOut([new File([writeEditions(register)], name, { type: 'text/csv' })], 'save');
 }
 
 /**

@@ -1,10 +1,12 @@
 import {
 	giveBackup,
 	giveCatalogue,
+	giveEditions,
 	giveHangingList,
 	givePackingList,
 	givePrintList,
 	giveRows,
+	giveSales,
 	giveShow,
 	giveToGet,
 	type ListFor,
@@ -14,6 +16,8 @@ import {
 import type { Packing } from '../app/packedFile.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
 import { buyersLeftOut, type FileReport, rowsInWords } from '../core/imports/fileReports.ts';
+import type { RegisteredTitle } from '../core/record/editionRegister.ts';
+import type { Sales } from '../core/record/sales.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { ToPrint } from '../core/order/whatToPrint.ts';
 import { countPrints } from '../core/show/blankRow.ts';
@@ -90,6 +94,19 @@ export class FilesOut {
 	async packingList(): Promise<void> {
 		const { session } = this.#shelf;
 		await this.#give('The packing list', () => givePackingList(session));
+	}
+
+	/** What was sold in the open show, as CSV. */
+	async sales(sales: Sales, hasBuyers: boolean): Promise<void> {
+		const { session } = this.#shelf;
+		const said = hasBuyers ? ['The buyers’ names are in it: pass it on only to those who may have them.'] : [];
+		await this.#give('The list of sales', () => giveSales(session, sales, hasBuyers), said);
+	}
+
+	/** The edition register of the open show, as CSV. */
+	async editions(register: readonly RegisteredTitle[]): Promise<void> {
+		const { session } = this.#shelf;
+		await this.#give('The edition register', () => giveEditions(session, register));
 	}
 
 	/** Gives something out, and says what has come of it; not on another show, which has been opened meanwhile. */

@@ -7,7 +7,7 @@ export const besidePart = new LatePart(() => together(judgingPart, () => import(
 /** All other places, and the ways in and out: asked for once the page has nothing else to do, or earlier where wanted. */
 export const othersPart = new LatePart(() => together(judgingPart, () => import('./othersPart.ts')));
 
-/** The place of what is printed, with every document: asked for after all others. */
+/** The places of what is printed, with every document, and of what is sold: asked for after all others. */
 export const paperPart = new LatePart(() => import('./paperPart.ts'));
 
 /** How long the page may be busy before the other parts are loaded nonetheless, in milliseconds. */

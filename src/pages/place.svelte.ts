@@ -5,7 +5,7 @@ export type Place = (typeof places)[number];
 
 const places = [
 	...(['shows', 'prints', 'across', 'frames', 'settings', 'boards', 'get', 'print-list'] as const),
-	...(['wall', 'bench', 'cut', 'knife', 'finish', 'hang', 'paper', 'help'] as const),
+	...(['wall', 'bench', 'cut', 'knife', 'finish', 'hang', 'paper', 'sales', 'help'] as const),
 ] as const;
 
 /** The place that is open, as the address names it after its `#`, so that the back button works. */
@@ -69,6 +69,7 @@ export const placeNames: Readonly<Record<Place, string>> = {
 	knife: 'cutting sheets',
 	finish: 'finishing',
 	paper: 'On paper',
+	sales: 'Sales',
 	help: 'Help',
 };
 
@@ -80,6 +81,7 @@ export const headPlaces = [
 	'get',
 	'bench',
 	'wall',
+	'sales',
 	'settings',
 	'help',
 ] as const satisfies Place[];

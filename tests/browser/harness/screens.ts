@@ -34,7 +34,7 @@ async function loadExample(page: Page): Promise<void> {
 /** Goes to a place by the head of the page. */
 export async function goTo(
 	page: Page,
-	place: 'Prints' | 'Whole show' | 'Boards' | 'To get' | 'Bench' | 'Wall',
+	place: 'Prints' | 'Whole show' | 'Boards' | 'To get' | 'Bench' | 'Wall' | 'Sales',
 ): Promise<void> {
 	const opener = page.getByRole('button', { name: /^Places/ }); // where the page is narrow
 	if (await opener.isVisible()) await opener.click();
@@ -391,6 +391,15 @@ export const screens: readonly Screen[] = [
 			await page.keyboard.press('Enter');
 			await page.getByRole('heading', { name: '3 Net store' }).waitFor();
 			await press(page, 'Measures');
+		},
+	},
+	{
+		name: 'sales',
+		onlyLooks: true,
+		open: async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Sales');
+			await page.getByRole('heading', { name: 'Editions' }).waitFor();
 		},
 	},
 	{

@@ -1,0 +1,92 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { axeProblems } from '../harness/axe.ts';
+import { goTo } from '../harness/screens.ts';
+import { phone } from '../harness/stage.ts';
+import { smallTargets } from '../harness/smallTargets.ts';
+import { oneStage } from '../screens/oneStage.ts';
+import { openSalesShow, salesShow } from './salesShow.ts';
+
+const play = oneStage({ viewport: phone, hasTouch: true, reducedMotion: 'reduce' });
+
+const figures = async (page: Page) => {
+	const rows = page.getByRole('region', { name: 'Who gets what' }).getByRole('row');
+	return (await rows.allInnerTexts()).slice(1).map((row) => row.replace(/\s+/g, ' ').trim());
+};
+const total = (page: Page) => page.getByRole('main').getByRole('status').innerText();
+const sold = (page: Page, name: string) => page.getByRole('button', { name: `Sold: ${name}`, exact: true });
+const collected = (page: Page, name: string) => page.getByRole('button', { name: `Collected: ${name}`, exact: true });
+
+async function saved(page: Page, button: string) {
+	const given = page.waitForEvent('download');
+	await page.getByRole('button', { name: button }).tap();
+	const file = await given;
+	return { name: file.suggestedFilename(), text: await readFile(await file.path(), 'utf8') };
+}
+
+test('from what a maker wants to what is due to them, by touch on a phone', () =>
+	play(async (page) => {
+		await openSalesShow(page);
+		await goTo(page, 'Sales');
+		expect(await total(page)).toBe('Nothing sold yet.');
+		// 180 / (1 − 0.4 · 1.2) = 346.15…, up to a multiple of 5
+		expect(await page.getByRole('textbox', { name: 'Price of 1 Ebb' }).getAttribute('placeholder')).toBe('350.00');
+
+		await sold(page, '1 Ebb').tap();
+		await expect.poll(() => total(page)).toBe('1 print sold for 350.00 EUR.');
+		expect(await figures(page)).toEqual(['Ilse 1 350.00 140.00 28.00 182.00']);
+		await page.getByRole('textbox', { name: 'Buyer of 1 Ebb' }).fill('R. Thistle');
+		await collected(page, '2 Ebb').tap();
+		await expect.poll(() => sold(page, '2 Ebb').getAttribute('aria-pressed')).toBe('true');
+		await page.getByRole('textbox', { name: 'Price of 2 Ebb' }).fill('300');
+		await page.getByRole('textbox', { name: 'Price of 2 Ebb' }).press('Enter');
+		await expect.poll(() => total(page)).toBe('2 prints sold for 650.00 EUR.');
+
+		// Tapped again, it is what it was; undo brings it back.
+		await sold(page, '2 Ebb').tap();
+		await expect.poll(() => total(page)).toBe('1 print sold for 350.00 EUR.');
+		await page.getByRole('button', { name: /^Undo: take back sold/ }).tap();
+		await expect.poll(() => total(page)).toBe('2 prints sold for 650.00 EUR.');
+
+		// Copies are sold together until they are split.
+		await page.getByText('3 copies, sold together: 3 × 90.00 = 270.00').waitFor();
+		await page.getByRole('button', { name: 'Split into 3 rows' }).tap();
+		await sold(page, '3 Weir').first().tap();
+		await sold(page, '4 Quay').tap();
+		await expect.poll(() => total(page)).toMatch(/^3 prints sold for 740\.00 EUR\..*left out of the sums: 4 Quay\.$/);
+		expect(await figures(page)).toEqual([
+			'Ilse 2 650.00 260.00 52.00 338.00',
+			'Jonah 1 90.00 36.00 7.20 46.80',
+			'All makers 3 740.00 296.00 59.20 384.80',
+		]);
+
+		await page.getByRole('radio', { name: 'not sold' }).check();
+		await expect.poll(() => page.getByRole('button', { name: /^Sold: / }).count()).toBe(2);
+		await page.getByRole('combobox', { name: 'Maker' }).selectOption('Ilse');
+		await page.getByText('None of the prints.').waitFor();
+		await page.getByRole('radio', { name: 'all', exact: true }).check();
+		await expect.poll(() => page.getByRole('button', { name: /^Sold: / }).count()).toBe(2);
+
+		const editions = page.getByRole('region', { name: 'Editions' });
+		expect((await editions.getByRole('listitem').first().innerText()).replace(/\s+/g, ' ')).toBe(
+			'Ebb, Ilse Edition of 12 here 1–2 sold 1–2 left 10 not in the show 3–12',
+		);
+		expect(await axeProblems(page)).toEqual([]);
+		expect(await smallTargets(page)).toEqual([]);
+
+		// No buyer leaves but where that is asked for.
+		const sales = await saved(page, 'Save sales as CSV');
+		expect(sales.name).toBe(`${salesShow} sales.csv`);
+		expect(sales.text).toContain('print,1,Ebb,Ilse,1/12,1,sold,350.00,EUR,350.00,,,');
+		expect(sales.text).toContain('maker,,,Jonah,,1,,,EUR,90.00,36.00,7.20,46.80');
+		expect(sales.text).not.toMatch(/Thistle|buyer/);
+		await page.getByRole('checkbox', { name: 'With the buyers’ names' }).check();
+		expect((await saved(page, 'Save sales as CSV')).text).toContain('R. Thistle');
+		expect((await saved(page, 'Save editions as CSV')).text).toContain('Ilse,Ebb,edition,12,2,2,10,1–2,1–2,3–12,');
+		await page.getByRole('button', { name: 'Files' }).tap();
+		const rows = await saved(page, 'Export rows');
+		expect(rows.text).toContain('collected');
+		expect(rows.text).not.toMatch(/Thistle|buyer/i);
+		await page.getByText('Buyers are left out.').waitFor();
+	}));
