@@ -18,7 +18,7 @@ const lengths: readonly string[] = ['inside width', 'inside height', 'width', 'h
  * @param nameOf what a print is called
  */
 export function writePackingList(
-	{ boxes, unmeasured, flat }: PackingPlan,
+	{ boxes, unmeasured, flat, collected }: PackingPlan,
 	{ unit }: Settings,
 	nameOf: (place: number) => string,
 ): string {
@@ -43,6 +43,7 @@ export function writePackingList(
 	const records = [
 		...framed,
 		...unmeasured.flatMap(({ place, copies }) => loose(place, copies, 'framed size not known')),
+		...collected.flatMap(({ place, copies }) => loose(place, copies, 'collected, not packed')),
 		...flat.flatMap(({ place, copies, size }) => loose(place, copies, 'flat in a folder', size)),
 	];
 	const cells = [header, ...records].map((record) => record.map(guardCell));

@@ -19,7 +19,7 @@ export const cataloguePage = {
 	},
 	/** Columns of the plain list, but for the title's, which has the rest; between two is `gap`. */
 	columns: { number: 13, size: 32, edition: 23, price: 27, gap: 4 },
-	/** Of the look with pictures: how many beside each other, the height of a picture, what is between. */
+	/** Of the look with pictures: how many beside each other, the most height of a picture, what is between. */
 	pictures: { inRow: 3, height: 50, gap: 6 },
 } as const;
 
@@ -85,6 +85,8 @@ export function catalogueListPages(
 /** Prints that stand beside each other, with the room for their words. */
 export interface PictureRow {
 	readonly lines: readonly CatalogueLine[];
+	/** Height of the tallest picture of them, in mm. */
+	readonly pictureMm: number;
 	/** Height of the longest words of them, in mm. */
 	readonly wordsMm: number;
 }
@@ -101,15 +103,25 @@ export const captionOf = (each: CatalogueLine, settings: Settings): readonly str
 export const captionTitle = (each: CatalogueLine): string =>
 	[each.number, titleWords(each)].filter((text) => text !== '').join('  ');
 
-/** The catalogue with pictures on pages, so many prints beside each other, none of them cut. */
+/** Width of a picture's column, in mm. */
+export const pictureColumn = (paper: Paper): number => {
+	const { inRow, gap } = cataloguePage.pictures;
+	return (roomOf(paper).width - (inRow - 1) * gap) / inRow;
+};
+
+/**
+ * The catalogue with pictures on pages, so many prints beside each other, none of them cut.
+ * @param heightOf how high the picture of a print is drawn, in mm
+ */
 export function cataloguePicturePages(
 	lines: readonly CatalogueLine[],
 	settings: Settings,
 	paper: Paper,
+	heightOf: (line: CatalogueLine) => number,
 ): readonly CataloguePage<PictureRow>[] {
 	const { small, smallLine, between, pictures } = cataloguePage;
 	const { width, height } = roomOf(paper);
-	const column = (width - (pictures.inRow - 1) * pictures.gap) / pictures.inRow;
+	const column = pictureColumn(paper);
 	const wordsOf = (each: CatalogueLine): number =>
 		[captionTitle(each), ...captionOf(each, settings)].reduce(
 			(sum, text) => sum + textLines(text, small, column) * smallLine,
@@ -120,8 +132,9 @@ export function cataloguePicturePages(
 		headMm: headMm(name, width),
 		items: Array.from({ length: Math.ceil(own.length / pictures.inRow) }, (_, at) => {
 			const beside = own.slice(at * pictures.inRow, (at + 1) * pictures.inRow);
+			const pictureMm = Math.max(...beside.map(heightOf));
 			const wordsMm = Math.max(...beside.map(wordsOf));
-			return { item: { lines: beside, wordsMm }, mm: pictures.height + wordsMm + 2 * between };
+			return { item: { lines: beside, pictureMm, wordsMm }, mm: pictureMm + wordsMm + 2 * between };
 		}),
 	}));
 	return fillPages(sections, height);

@@ -51,8 +51,8 @@ export interface HandOverSource {
 	readonly settings: Settings;
 	/** What a print is insured for, in minor units, by its place; undefined where its cell is no amount. */
 	readonly valueOf: (place: number) => number | undefined;
-	/** What has become of a copy of a print. */
-	readonly saleOf: (place: number, copy: number) => { readonly isSold: boolean; readonly isCollected: boolean };
+	/** What has become of a print: it is sold with all its copies. */
+	readonly saleOf: (place: number) => { readonly isSold: boolean; readonly isCollected: boolean };
 	/** What a print is called. */
 	readonly nameOf: (place: number) => string;
 }
@@ -96,7 +96,7 @@ export function handOvers({ rows, results, settings, valueOf, saleOf, nameOf }: 
 			].filter((words) => words !== ''),
 			value: amount === undefined ? text('value') : moneyWords(amount, settings.currency),
 			amount,
-			...saleOf(place, copy),
+			...saleOf(place),
 		};
 	}
 }

@@ -28,7 +28,7 @@ export function packingPages(
 	nameOf: (place: number) => string,
 	paper: Paper,
 ): readonly (readonly PagePart<string, PackingItem>[])[] {
-	const { boxes, unmeasured, flat } = plan;
+	const { boxes, unmeasured, flat, collected } = plan;
 	if (boxes.length + unmeasured.length + flat.length === 0) return [];
 	const { head, columnsHead, points, small, line, smallLine, between, columns } = packingPage;
 	const { width, height } = roomOf(paper);
@@ -69,6 +69,10 @@ export function packingPages(
 				flat.map(({ place, copies, size }) =>
 					loose(counted(place, copies), size ? formatSize(size.width, size.height, settings) : ''),
 				),
+			),
+			section(
+				'Collected, not packed',
+				collected.map(({ place, copies }) => loose(counted(place, copies), '')),
 			),
 		],
 		height,

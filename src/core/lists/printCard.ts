@@ -1,6 +1,7 @@
 import { formatLength, formatSize, formatWithUnit } from '../length/formatLength.ts';
 import { type Length, length } from '../length/length.ts';
 import { depthWords } from '../reasons/framedWords.ts';
+import type { OnPaper } from '../row/paper.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { ColumnName } from '../show/columns.ts';
@@ -69,8 +70,7 @@ function sizeLines(result: WorkedRow, settings: Settings): readonly CardLine[] {
 	const size = (width: Length | undefined, height: Length | undefined) =>
 		width === undefined || height === undefined ? undefined : formatSize(width, height, settings);
 	const paper = onPaper && size(onPaper.paper.width, onPaper.paper.height);
-	const margins =
-		onPaper && `left ${n(onPaper.left)}, right ${n(onPaper.right)}, top ${n(onPaper.top)}, bottom ${n(onPaper.bottom)}`;
+	const margins = onPaper && marginWords(onPaper, n);
 	const isWindowed = hasMount && !read.cells.isFloat;
 	const { side, top, bottom, overlapSide, overlapTop, overlapBottom } = solved;
 	const borders =
@@ -93,6 +93,13 @@ function sizeLines(result: WorkedRow, settings: Settings): readonly CardLine[] {
 	);
 }
 
+/** The four margins of a paper, said once where they are the same. */
+function marginWords({ left, right, top, bottom }: OnPaper, n: (value: Length) => string): string {
+	const beside = left === right ? `sides ${n(left)}` : `left ${n(left)}, right ${n(right)}`;
+	const below = top === bottom ? `top and bottom ${n(top)}` : `top ${n(top)}, bottom ${n(bottom)}`;
+	return `${beside}, ${below}`;
+}
+
 /** What the mount covers of the picture, or leaves of the paper round it. */
 function coverLine(
 	side: Length | undefined,
@@ -106,7 +113,9 @@ function coverLine(
 	const isEven = side === top && top === bottom;
 	return [
 		isReveal ? 'Reveal' : 'Overlap',
-		isEven ? `${figure(side)} on each side` : `sides ${figure(side)}, top ${figure(top)}, bottom ${figure(bottom)}`,
+		isEven
+			? `${figure(side)} on each side`
+			: `sides ${figure(side)}, ${top === bottom ? `top and bottom ${figure(top)}` : `top ${figure(top)}, bottom ${figure(bottom)}`}`,
 	];
 }
 

@@ -16,17 +16,19 @@ export function recordOf(
 	source: RecordSource,
 ): Pick<CatalogueSource, 'priceOf' | 'isSold'> &
 	Pick<HandOverSource, 'valueOf' | 'saleOf'> & { readonly settings: Settings } {
-	const { rows } = source;
+	const { rows, results } = source;
+	const stageOf = (place: number) => results[place]!.words.stage;
+	const isSold = (place: number) => stageOf(place) === 'sold' || stageOf(place) === 'collected';
 	const settings = recordSettings(rows, source.settings);
 	const prices = pricesOf(source);
 	return {
 		settings,
 		priceOf: (place) => priceText(prices[place]!),
-		isSold: () => false,
+		isSold,
 		valueOf(place) {
 			const read = readMoney(rows[place]!.typed.value?.trim() ?? '', settings.currency);
 			return isProblem(read) ? undefined : read.value?.minorUnits;
 		},
-		saleOf: () => ({ isSold: false, isCollected: false }),
+		saleOf: (place) => ({ isSold: isSold(place), isCollected: stageOf(place) === 'collected' }),
 	};
 }

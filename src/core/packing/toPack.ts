@@ -34,15 +34,24 @@ export interface PrintsToPack {
 	/** Framed prints whose outer size is not known: they come into no box until it is. */
 	readonly unmeasured: readonly { readonly place: number; readonly copies: number }[];
 	readonly flat: readonly FlatPrint[];
+	/** Prints that whoever bought them has fetched: they are not packed. */
+	readonly collected: readonly { readonly place: number; readonly copies: number }[];
 }
 
 /** The prints of a show as they are packed, each copy by itself; a row in which nothing is made has none. */
-export function printsToPack(results: readonly Pick<RowResult, 'frame' | 'framed' | 'copies'>[]): PrintsToPack {
+export function printsToPack(
+	results: readonly Pick<RowResult, 'frame' | 'framed' | 'copies' | 'words'>[],
+): PrintsToPack {
 	const framed: ToPack[] = [];
 	const unmeasured: { place: number; copies: number }[] = [];
 	const flat: FlatPrint[] = [];
-	for (const [place, { frame, framed: hangs, copies }] of results.entries()) {
+	const collected: { place: number; copies: number }[] = [];
+	for (const [place, { frame, framed: hangs, copies, words }] of results.entries()) {
 		if (copies === 0) continue;
+		if (words.stage === 'collected') {
+			collected.push({ place, copies });
+			continue;
+		}
 		const face = frame.frame?.moulding;
 		const { size, weightKg, isAbout } = hangs;
 		if (frame.frame === undefined && frame.named.missing === undefined) {
@@ -56,5 +65,5 @@ export function printsToPack(results: readonly Pick<RowResult, 'frame' | 'framed
 				framed.push({ place, copy, copies, long, short, face, grams, isAbout });
 		}
 	}
-	return { framed, unmeasured, flat };
+	return { framed, unmeasured, flat, collected };
 }

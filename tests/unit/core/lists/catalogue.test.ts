@@ -87,13 +87,18 @@ test.each(['A4', 'Letter'] as const)('on %s no page is fuller than it is, and ea
 			const pages = catalogueListPages(list, show.settings, paper);
 			const placesOf = (shown: typeof list) => shown.map(({ place }) => place);
 			expect(placesOf(pages.flatMap((page) => page.flatMap(({ items }) => items)))).toEqual(placesOf(list));
-			const pictures = cataloguePicturePages(list, show.settings, paper);
+			const pictures = cataloguePicturePages(list, show.settings, paper, ({ place }) => 20 + (place % 3) * 10);
 			const beside = pictures.flatMap((page) => page.flatMap(({ items }) => items.flatMap((row) => row.lines)));
 			expect(placesOf(beside)).toEqual(placesOf(list));
-			const { between, pictures: look } = cataloguePage;
+			const { between } = cataloguePage;
 			for (const page of pictures) {
-				const used = page.flatMap(({ items }) => items).reduce((sum, { wordsMm }) => sum + look.height + wordsMm, 0);
-				expect(used + 2 * between).toBeLessThanOrEqual(roomOf(paper).height);
+				const used = page
+					.flatMap(({ items }) => items)
+					.reduce((sum, { lines: own, pictureMm, wordsMm }) => {
+						expect(pictureMm).toBe(Math.max(...own.map(({ place }) => 20 + (place % 3) * 10)));
+						return sum + pictureMm + wordsMm + 2 * between;
+					}, 0);
+				expect(used).toBeLessThanOrEqual(roomOf(paper).height);
 			}
 		}),
 		{ numRuns: runs(30, 1000) },

@@ -17,7 +17,7 @@ const show = showOf(
 const makers = handOvers({
 	...show,
 	valueOf: (place) => values[place],
-	saleOf: (place, copy) => ({ isSold: place === 0 && copy === 2, isCollected: false }),
+	saleOf: (place) => ({ isSold: place < 2, isCollected: place === 1 }),
 	nameOf: (place) => nameOfPrint(show.rows[place]!, place),
 });
 
@@ -29,7 +29,7 @@ test('each maker hands over their prints, copy by copy, with what they are worth
 	]);
 	const [first, second, weir] = makers[0]!.lines;
 	expect(first).toMatchObject({
-		...{ number: '1', title: 'Ebb', value: '450.00 EUR', isSold: false },
+		...{ number: '1', title: 'Ebb', value: '450.00 EUR', isSold: true, isCollected: false },
 		about: ['3/25, copy 1 of 2', 'framed 528 × 428 mm'],
 	});
 	expect(second).toMatchObject({ isSold: true, about: ['3/25, copy 2 of 2', 'framed 528 × 428 mm'] });

@@ -27,7 +27,7 @@ describe('a card says', () => {
 		expect(card.sizes.map((line) => line.join(': '))).toEqual([
 			'Picture: 456 × 306 mm',
 			'Paper: 500 × 400 mm',
-			'Margins: left 22, right 22, top 47, bottom 47',
+			'Margins: sides 22, top and bottom 47',
 			'Window: 450 × 300 mm',
 			'Mount: 600 × 450 mm',
 			'Borders: sides 75, top 71, bottom 79',

@@ -75,10 +75,26 @@ describe('a show is packed', () => {
 		expect(flat).toEqual([{ place: 3, copies: 4, size: { width: mm(300), height: mm(200) } }]);
 	});
 
+	test('what was fetched by whoever bought it is not packed', () => {
+		const { boxes, collected } = planOf([
+			'mount 500 x 400, frame Oak, copies 2, stage collected',
+			'mount 500 x 400, frame Oak, stage sold',
+		]);
+		expect(boxes.flatMap(({ pairs }) => pairs.flat().map(({ place }) => place))).toEqual([1]);
+		expect(collected).toEqual([{ place: 0, copies: 2 }]);
+	});
+
+	test('weights go up to whole grams, so that a box is never over its limit', () => {
+		const { settings } = readSettings(show);
+		const row = workOut(rowOf('mount 500 x 400, frame Oak'), settings);
+		const { framed } = printsToPack([{ ...row, framed: { ...row.framed, weightKg: 1.2341 } }]);
+		expect(framed.map(({ grams }) => grams)).toEqual([1235]);
+	});
+
 	test('a row in which nothing is typed is no print', () => {
 		const { settings } = readSettings(show);
 		expect(printsToPack([workOut({ id: 'a', order: 1, typed: {} }, settings)])).toEqual({
-			...{ framed: [], unmeasured: [], flat: [] },
+			...{ framed: [], unmeasured: [], flat: [], collected: [] },
 		});
 	});
 });

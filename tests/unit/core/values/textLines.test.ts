@@ -9,6 +9,7 @@ test.each<[string, number, number]>([
 	['mm', 6.3, 1],
 	['mm mm', 6.3, 2],
 	['mm mm', 13.3, 1], // and a space of 0.83 mm
+	['m m m', 10.5, 2], // three and two spaces: 10.99 mm
 	['m mmm', 6.3, 3], // the long word has a line of its own, and is broken
 	['  m   m  ', 7.2, 1],
 	['潮', 4.9, 1], // no sign of the typeface: as wide as any
