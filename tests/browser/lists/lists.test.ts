@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { papers } from '../../../src/core/values/papers.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
+import { dropFiles, paintedPicture } from '../pictures/pictureFiles.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { buyer, openNastyShow, titles, withoutBlanks } from './nastyShow.ts';
 
@@ -38,6 +39,8 @@ async function printed(page: Page, name: string, paper: 'A4' | 'Letter') {
 test('by touch: prints are finished at the bench, and all lists come out on both papers with nothing cut off', () =>
 	play(async (page) => {
 		await openNastyShow(page);
+		await dropFiles(page, [{ name: 'Tide 1.jpg', bytes: await paintedPicture(page, 96, 64) }]);
+		await page.getByRole('button', { name: /^Add pictures: / }).tap();
 		await goTo(page, 'bench');
 		await page.getByRole('link', { name: 'Start finishing' }).tap();
 		await page.getByRole('heading', { name: /^1 Tide 1.*0 of 71 ready/ }).waitFor();
@@ -68,6 +71,8 @@ test('by touch: prints are finished at the bench, and all lists come out on both
 				expect(texts).not.toContain(withoutBlanks(buyer));
 				expect(texts, `pages of ${name}`).toContain(`Page${pages.length}of${pages.length}`);
 				for (const title of new Set(titles)) expect(texts, `${name} on ${paper}`).toContain(withoutBlanks(title));
+				if (name.startsWith('Catalogue')) expect(texts.match(/(?<=EUR,)sold/g)).toHaveLength(4);
+				if (name === 'Catalogue with pictures') expect(await page.locator('article img').count()).toBe(1);
 				if (name === 'Print cards') {
 					expect(pages).toHaveLength(40);
 					const ticks = pages.map((each) => each.texts.filter(({ text }) => text === '✓').length);

@@ -36,6 +36,7 @@ const cells = Array.from({ length: 40 }, (_, at) => ({
 	price: at % 6 === 1 ? 'on request of the maker only, and after the show' : `${100 + at}.00`,
 	value: at % 6 === 2 ? 'see the letter' : `${90 + at}`,
 	buyer,
+	...(at % 10 === 0 && { stage: at === 0 ? 'sold' : 'collected' }),
 	...(at % 3 < 2 && { wall: at % 3 === 0 ? 'North' : `South, ${long}` }),
 	...(at === 1 && { copies: '3' }),
 	...(at === 2 && { copies: '30' }),
