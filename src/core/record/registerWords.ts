@@ -1,5 +1,5 @@
 import type { Series } from '../row/edition.ts';
-import type { Counted, NumberRange, Run } from './editionRegister.ts';
+import type { Counted, NumberRange, RegisteredTitle, Run } from './editionRegister.ts';
 
 const seriesNames: Readonly<Record<Exclude<Series, '' | 'roman'>, readonly [one: string, many: string]>> = {
 	AP: ['artist’s proof', 'artist’s proofs'],
@@ -41,3 +41,29 @@ export const soldNumbers = (numbers: Run['numbers']): readonly NumberRange[] =>
 /** `4 prints, 1 sold`. */
 export const countedWords = ({ count, sold }: Counted): string =>
 	`${count} ${count === 1 ? 'print' : 'prints'}, ${sold === 0 ? 'none' : sold} sold`;
+
+/** A figure of a run, after its word. */
+export interface RunFigure {
+	readonly word: string;
+	readonly figure: string;
+}
+
+/** What of a run is here, sold, left, and not in the show. */
+export const runFigures = (run: Run): readonly RunFigure[] => [
+	...(run.numbers.length > 0 ? [{ word: 'here', figure: rangesText(numbersHere(run.numbers)) }] : []),
+	{ word: 'sold', figure: run.sold === 0 ? 'none' : rangesText(soldNumbers(run.numbers)) || `${run.sold}` },
+	...(run.left === undefined ? [] : [{ word: 'left', figure: `${run.left}` }]),
+	...(run.missing.length > 0 ? [{ word: 'not in the show', figure: rangesText(run.missing) }] : []),
+];
+
+/** All that the register says of a title, a line each. */
+export const titleLines = ({ runs, open, unnumbered }: RegisteredTitle): readonly string[] => [
+	...runs.flatMap((run) => [
+		`${runName(run)}: ${runFigures(run)
+			.map(({ word, figure }) => `${word} ${figure}`)
+			.join('; ')}`,
+		...new Set(run.clashes.map(({ message }) => message)),
+	]),
+	...(open.count > 0 ? [`Open edition: ${countedWords(open)}`] : []),
+	...(unnumbered.count > 0 ? [`Without a number: ${countedWords(unnumbered)}`] : []),
+];

@@ -3,6 +3,7 @@ import { cardsDocument } from './cardsDocument.ts';
 import { catalogueDocument } from './catalogueDocument.ts';
 import { cataloguePicturesDocument } from './cataloguePicturesDocument.ts';
 import { contactDocument } from './contactDocument.ts';
+import { editionsDocument } from './editionsDocument.ts';
 import { framingDocument } from './framingDocument.ts';
 import { getDocument } from './getDocument.ts';
 import { handOverDocument } from './handOverDocument.ts';
@@ -30,4 +31,5 @@ export const documents: readonly PaperDocument[] = [
 	cataloguePicturesDocument,
 	handOverDocument,
 	packingDocument,
+	editionsDocument,
 ];

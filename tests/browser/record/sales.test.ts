@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
 import { goTo } from '../harness/screens.ts';
+import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { phone } from '../harness/stage.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -84,6 +85,21 @@ test('from what a maker wants to what is due to them, by touch on a phone', () =
 		await page.getByRole('checkbox', { name: 'With the buyers’ names' }).check();
 		expect((await saved(page, 'Save sales as CSV')).text).toContain('R. Thistle');
 		expect((await saved(page, 'Save editions as CSV')).text).toContain('Ilse,Ebb,edition,12,2,2,10,1–2,1–2,3–12,');
+		await page.getByRole('link', { name: 'Print on paper' }).tap();
+		expect(await page.getByRole('checkbox', { name: 'Edition register' }).isChecked()).toBe(true);
+		for (const { name, width, height } of [
+			{ name: 'A4', width: 210, height: 297 },
+			{ name: 'Letter', width: 215.9, height: 279.4 },
+		]) {
+			await page.getByRole('radio', { name }).check();
+			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+			expect(pastMargins(pages, { width, height }), name).toEqual([]);
+			const whole = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
+			for (const said of ['Ebb, Ilse', 'Edition of 12: here 1–2; sold 1–2; left 10', 'Open edition: 3 prints, 1 sold'])
+				expect(whole.replace(/\s+/g, ' ')).toContain(said);
+			expect(whole).not.toContain('Thistle');
+		}
+		await page.getByRole('link', { name: 'Back to the sales' }).tap();
 		await page.getByRole('button', { name: 'Files' }).tap();
 		const rows = await saved(page, 'Export rows');
 		expect(rows.text).toContain('collected');
