@@ -1,10 +1,11 @@
 import type { StepKey } from '../storage/schema.ts';
-import type { StepFound, StepsChange } from '../storage/stepStore.ts';
+import { mostSteps, type StepFound, type StepsChange } from '../storage/stepStore.ts';
 import type { Step } from './history.svelte.ts';
 
 /** What is kept on the device of the steps of a session, so that undo is there when the show is opened anew. */
 export class KeptSteps {
-	readonly #keys = new WeakMap<Step, StepKey>();
+	/** Where steps are on the device, as far as they can still be there, the latest last. */
+	readonly #keys = new Map<Step, StepKey>();
 	readonly #showId: string;
 	readonly #tab: string;
 	readonly #now: () => number;
@@ -23,7 +24,7 @@ export class KeptSteps {
 	/** The steps that were kept, as a history has them. */
 	restore(found: readonly StepFound[]): { readonly done: readonly Step[]; readonly undone: readonly Step[] } {
 		for (const { edit, key } of found) {
-			this.#keys.set(edit, key);
+			this.#name(edit, key);
 			this.#last = Math.max(this.#last, key[2]);
 		}
 		const of = (isUndone: 0 | 1) => found.filter(({ key }) => key[1] === isUndone).map(({ edit }) => edit);
@@ -33,6 +34,8 @@ export class KeptSteps {
 	/** Something new was done. @param former the step that it stands in the place of */
 	made(step: Step, former?: Step): StepsChange {
 		const place = former && this.#keys.get(former);
+		if (former) this.#keys.delete(former);
+		for (const [undone, [, isUndone]] of this.#keys) if (isUndone === 1) this.#keys.delete(undone);
 		const key = place ? this.#name(step, [...place.slice(0, 4), step.rows.length] as StepKey) : this.#place(step, 0);
 		return { remove: place ? [place] : [], put: { key, edit: step }, isNew: true };
 	}
@@ -40,6 +43,7 @@ export class KeptSteps {
 	/** A step was undone, or done again, and stands among the others as another step. */
 	moved(former: Step, step: Step, isUndone: 0 | 1): StepsChange {
 		const from = this.#keys.get(former);
+		this.#keys.delete(former);
 		return { remove: from ? [from] : [], put: { key: this.#place(step, isUndone), edit: step }, isNew: false };
 	}
 
@@ -50,7 +54,13 @@ export class KeptSteps {
 	}
 
 	#name(step: Step, key: StepKey): StepKey {
+		this.#keys.delete(step);
 		this.#keys.set(step, key);
+		// What was done and undone longer ago is no longer kept: thousands of steps need no key each.
+		for (const [longAgo] of this.#keys) {
+			if (this.#keys.size <= 2 * mostSteps) break;
+			this.#keys.delete(longAgo);
+		}
 		return key;
 	}
 }

@@ -5,7 +5,7 @@ import type { Connection } from './connection.ts';
 import type { KeptStep, StepKey } from './schema.ts';
 import { rangeOfShow, type Requests, write, type Writing } from './writing.ts';
 
-/** How many steps of a show are kept, those undone not counted. */
+/** How many steps of a show are kept, and how many of those undone. */
 export const mostSteps = 100;
 /** How many changed rows they may have together: of longer ones fewer are kept, the last one always. */
 const mostRows = 40_000;
@@ -44,11 +44,12 @@ export async function changeSteps(
 	for (const key of remove) request(store.delete(key));
 	if (isNew) request(store.delete(rangeOf(showId, 1)));
 	if (put) request(store.put({ edit: put.edit, revision: moved?.revision ?? revision }, put.key));
-	let [steps, rows] = [0, 0];
-	for (const key of (await store.getAllKeys(rangeOf(showId, 0))).reverse()) {
-		const of = rowsOf(key);
-		rows += of;
-		if (++steps > mostSteps || (steps > 1 && rows > mostRows)) request(store.delete(key));
+	for (const isUndone of [0, 1] as const) {
+		let [steps, rows] = [0, 0];
+		for (const key of (await store.getAllKeys(rangeOf(showId, isUndone))).reverse()) {
+			rows += rowsOf(key);
+			if (++steps > mostSteps || (steps > 1 && rows > mostRows)) request(store.delete(key));
+		}
 	}
 }
 

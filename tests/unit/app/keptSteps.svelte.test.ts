@@ -118,6 +118,27 @@ test(`the last ${mostSteps} are kept, and the steps of a show go with it`, async
 	expect(await keys()).toEqual([]);
 });
 
+test(`of those undone too the last ${mostSteps} are kept, and none twice after much to and fro`, async () => {
+	let session = await open();
+	const many = 2 * mostSteps + 5;
+	for (let step = 1; step <= many; step++) on(session).rename(`Show ${step}`);
+	for (let step = 1; step <= mostSteps + 5; step++) session.undo();
+	await session.whenSaved();
+	expect(await keys()).toHaveLength(mostSteps);
+	session = await openAnew(session);
+	expect(names(session)).toEqual([`Show ${mostSteps}`, undefined, 'Rename show']);
+	while (session.nextStep) session.redo();
+	expect(session.show.name).toBe(`Show ${many - 5}`);
+	// Each new name ends what was undone before it; the steps before them are where they were.
+	for (let turn = 0; turn < many; turn++) {
+		on(session).rename(`Turn ${turn}`);
+		session.undo();
+	}
+	while (session.lastStep) session.undo();
+	session = await openAnew(session);
+	expect(names(session)).toEqual([`Show ${mostSteps}`, undefined, 'Rename show']);
+});
+
 test.each<[what: string, record: unknown]>([
 	['a text', 'nothing of ours'],
 	['an edit of nothing', { revision: 3, edit: { label: 'Odd', rows: [{}] } }],
