@@ -1,5 +1,6 @@
 import js from '@eslint/js';
 import svelte from 'eslint-plugin-svelte';
+import { defineConfig } from 'eslint/config';
 import globals from 'globals';
 import tseslint from 'typescript-eslint';
 import svelteConfig from './svelte.config.js';
@@ -46,24 +47,31 @@ const notReady = [
 	},
 ];
 
-export default tseslint.config(
+/** What Svelte compiles. */
+const ofSvelte = ['**/*.svelte', '**/*.svelte.ts'];
+
+export default defineConfig(
 	{ ignores: ['dist/', 'dev-dist/', 'node_modules/', 'coverage/'] },
-	js.configs.recommended,
-	tseslint.configs.strict,
-	tseslint.configs.stylistic,
-	svelte.configs.recommended,
-	svelte.configs.prettier,
+	{ linterOptions: { reportUnusedDisableDirectives: 'error' } },
 	{
-		linterOptions: { reportUnusedDisableDirectives: 'error' },
+		// Of plain TypeScript these rules are looked for by oxlint (`.oxlintrc.json`).
+		files: [...ofSvelte, '**/*.js', '**/*.cjs'],
+		extends: [js.configs.recommended, tseslint.configs.strict, tseslint.configs.stylistic],
 		rules: {
-			'no-warning-comments': ['error', { terms: ['todo', 'fixme', 'xxx', 'hack'], location: 'anywhere' }],
-			'no-restricted-syntax': ['error', importsWithEnding, namedExports],
 			eqeqeq: 'error',
 			'@typescript-eslint/consistent-type-imports': ['error', { fixStyle: 'inline-type-imports' }],
 			'@typescript-eslint/no-non-null-assertion': 'off', // the house says `!` where a bound is known
 			'@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
 			'@typescript-eslint/no-invalid-void-type': 'off',
 			'@typescript-eslint/consistent-indexed-object-style': 'off', // `[side: string]: Length` says what the key is
+		},
+	},
+	{ files: ofSvelte, extends: [svelte.configs.recommended, svelte.configs.prettier] },
+	{ files: ['**/*.ts'], languageOptions: { parser: tseslint.parser } },
+	{
+		rules: {
+			'no-warning-comments': ['error', { terms: ['todo', 'fixme', 'xxx', 'hack'], location: 'anywhere' }],
+			'no-restricted-syntax': ['error', importsWithEnding, namedExports],
 		},
 	},
 	{

@@ -3,7 +3,7 @@ import type { Reading } from '../core/length/reading.ts';
 type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be';
 
 /** Control characters that no text has: all but tab, line ends, form feed and record separator. */
-// eslint-disable-next-line no-control-regex -- they are what is looked for
+// oxlint-disable-next-line no-control-regex -- they are what is looked for
 const control = /[\0-\x08\x0e-\x1d\x1f\x7f]/g;
 
 /**

@@ -1,5 +1,5 @@
 /** What ends the lines of some old systems and programs: vertical tab, form feed, record separator, NEL, LS and PS. */
-const otherEnds = /[\v\f\x1e\u0085\u2028\u2029]/g; // eslint-disable-line no-control-regex -- they are what is looked for
+const otherEnds = /[\v\f\x1e\u0085\u2028\u2029]/g; // oxlint-disable-line no-control-regex -- they are what is looked for
 
 /** A quoted cell, with whatever stands in it. */
 const quotedCell = /"[^"]*"/g;

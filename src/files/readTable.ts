@@ -160,7 +160,7 @@ const isCounted = (header: Header | undefined): boolean =>
 	header?.kind === 'typed' && ['print id', 'number', 'hang order'].includes(header.name);
 
 /** Old systems end a text with a control character, which is no row. */
-const withoutEndMark = (text: string): string => text.replace(/\x1a\s*$/, ''); // eslint-disable-line no-control-regex -- it is what is looked for
+const withoutEndMark = (text: string): string => text.replace(/\x1a\s*$/, ''); // oxlint-disable-line no-control-regex -- it is what is looked for
 
 const noteOfTitle = (cells: readonly string[], line: number): string =>
 	`line ${line}, above the column names, is passed over: “${shortened(cells.filter((cell) => cell.trim() !== '').join(' '))}”`;

@@ -242,6 +242,12 @@ describe('what compiles', () => {
 		['src/core/type.ts', `import { Ok } from './row/ok.ts'; export type A = Ok;`, /TS1484/],
 		['src/app/promise.ts', 'const ask = () => Promise.resolve(1); ask();', /no-floating-promises/],
 		['tests/unit/any.ts', `const read: string = JSON.parse('1'); read;`, /no-unsafe-assignment/],
+		['src/core/loose.ts', 'const same = (a: string) => a == a.trim(); same;', /eqeqeq/],
+		['src/core/any.ts', 'export const any = (given: any) => given as string;', /no-explicit-any/],
+		['src/core/unused.ts', 'const unused = 1;', /no-unused-vars/],
+		['src/core/asType.ts', `import { Ok } from './row/ok.ts'; export type A = Ok;`, /consistent-type-imports/],
+		['src/core/empty.ts', 'try { Math.max(1); } catch {}', /no-empty/],
+		['src/app/inside.ts', `import 'svelte/internal/client';`, /no-restricted-imports/],
 	];
 
 	let said: ReadonlyMap<string, string>;
@@ -286,7 +292,7 @@ describe('lint', () => {
 		['src/core/length/length.ts', `export * from './reading';`, 'no-restricted-syntax'],
 		['src/core/length/length.ts', 'export default 1;', 'no-restricted-syntax'],
 		[
-			'src/core/length/length.ts',
+			'src/app/session.svelte.ts',
 			`import { Unit } from './reading.ts'; export type A = Unit;`,
 			'@typescript-eslint/consistent-type-imports',
 		],

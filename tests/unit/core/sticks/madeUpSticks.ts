@@ -37,11 +37,11 @@ export function fewestByTrying(stick: number, lengths: readonly number[]): numbe
 			best = rooms.length;
 			return;
 		}
-		for (let i = 0; i < rooms.length; i++) {
-			if (rooms[i]! < lengths[at]!) continue;
-			rooms[i]! -= lengths[at]!;
+		for (const [stickAt, room] of rooms.entries()) {
+			if (room < lengths[at]!) continue;
+			rooms[stickAt] = room - lengths[at]!;
 			place(at + 1);
-			rooms[i]! += lengths[at]!;
+			rooms[stickAt] = room;
 		}
 		rooms.push(stick - lengths[at]!);
 		place(at + 1);
