@@ -8,6 +8,7 @@ import { framingDocument } from './framingDocument.ts';
 import { getDocument } from './getDocument.ts';
 import { handOverDocument } from './handOverDocument.ts';
 import { hangingDocument } from './hangingDocument.ts';
+import { hookMarksDocument } from './hookMarksDocument.ts';
 import { listDocument } from './listDocument.ts';
 import { marksDocument } from './marksDocument.ts';
 import { packingDocument } from './packingDocument.ts';
@@ -26,6 +27,7 @@ export const documents: readonly PaperDocument[] = [
 	framingDocument,
 	contactDocument,
 	hangingDocument,
+	hookMarksDocument,
 	cardsDocument,
 	catalogueDocument,
 	cataloguePicturesDocument,

@@ -1,4 +1,4 @@
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 /** Points of a PDF in a millimetre. */
 export const pointsPerMm = 72 / 25.4;
@@ -44,3 +44,38 @@ export const pastMargins = (pages: Pages, { width, height }: { readonly width: n
 			.filter(({ left, right, bottom, top }) => left < 10 || right > width - 10 || bottom < 10 || top > height - 10)
 			.map(({ text, ...at }) => `page ${place + 1}: “${text}” at ${JSON.stringify(at)}`),
 	);
+
+/** A straight line of a page, in mm from the page's lower left corner. */
+export interface Line {
+	readonly from: readonly [x: number, y: number];
+	readonly to: readonly [x: number, y: number];
+}
+
+/** The straight lines of a page, as they come out on paper. */
+export async function linesOf({ page }: Pages[number]): Promise<Line[]> {
+	const { fnArray, argsArray } = await page.getOperatorList();
+	const lines: Line[] = [];
+	type Matrix = readonly [number, number, number, number, number, number];
+	let now: Matrix = [1, 0, 0, 1, 0, 0];
+	const stack: Matrix[] = [];
+	const at = (x: number, y: number): readonly [number, number] => [
+		(now[0] * x + now[2] * y + now[4]) / pointsPerMm,
+		(now[1] * x + now[3] * y + now[5]) / pointsPerMm,
+	];
+	for (const [place, operation] of fnArray.entries()) {
+		const args = argsArray[place] as unknown[];
+		if (operation === OPS.save) stack.push(now);
+		else if (operation === OPS.restore) now = stack.pop() ?? [1, 0, 0, 1, 0, 0];
+		else if (operation === OPS.transform) {
+			const [a, b, c, d, e, f] = args as unknown as Matrix;
+			const [g, h, i, j, k, l] = now;
+			now = [a * g + b * i, a * h + b * j, c * g + d * i, c * h + d * j, e * g + f * i + k, e * h + f * j + l];
+		} else if (operation === OPS.constructPath) {
+			const [operations, numbers] = args as [number[], number[]];
+			if (operations.length !== 2 || operations[0] !== OPS.moveTo || operations[1] !== OPS.lineTo) continue;
+			const [x1, y1, x2, y2] = numbers as [number, number, number, number];
+			lines.push({ from: at(x1, y1), to: at(x2, y2) });
+		}
+	}
+	return lines;
+}

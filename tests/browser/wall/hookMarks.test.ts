@@ -1,0 +1,79 @@
+import { expect, test } from 'vitest';
+import { type Line, linesOf, pagesOf, pastMargins } from '../harness/pdfPages.ts';
+import { oneStage } from '../screens/oneStage.ts';
+
+const onPaper = oneStage({ reducedMotion: 'reduce' });
+
+// 500 × 400 framed: a rebate without play, a face no wider than its lip.
+const frames = [{ name: 'Plain', clearance: 0, moulding: 20, lip: 20, weight: 0 }];
+const show = (hanging: object) => ({
+	format: 'evenhang-show',
+	version: 8,
+	name: 'Low water',
+	settings: { unit: 'mm', frames, hanging, walls: [{ name: 'North', length: 4000, height: 2600 }] },
+	rows: ['Ebb', 'Quay'].map((title, at) => ({
+		id: `r${at}`,
+		order: at + 1,
+		typed: { title, 'mount width': '500', 'mount height': '400', frame: 'Plain' },
+	})),
+});
+
+const lengthOf = ({ from, to }: Line) => Math.hypot(to[0] - from[0], to[1] - from[1]);
+const isLevel = ({ from, to }: Line) => Math.abs(from[1] - to[1]) < 0.01;
+
+/** The mark of a page, and the frame's edges, as they come out, in mm from the lower left corner. */
+function drawnOn(lines: readonly Line[]) {
+	const [upright] = lines.filter((line) => !isLevel(line) && Math.abs(lengthOf(line) - 20) < 0.3) as [Line];
+	const edges = lines.filter((line) => lengthOf(line) > 105);
+	const top = edges.find(isLevel)!;
+	const sides = edges.filter((line) => !isLevel(line) && Math.abs(line.from[1] - top.from[1]) < 0.3);
+	return {
+		x: upright.from[0],
+		y: (upright.from[1] + upright.to[1]) / 2,
+		top: top.from[1],
+		sides: sides.map(({ from }) => from[0]),
+	};
+}
+
+test.each([
+	// a third down less the rise of a cord with 5 % slack: 400/3 − √(231² − 220²)
+	{ hanging: {}, paper: 'A4', pages: 1, drop: 62.9, sides: [[]] },
+	{ hanging: { kind: 'two hooks', rings: '80 mm' }, paper: 'Letter', pages: 2, drop: 80, sides: [[-30], [30]] },
+])(
+	'marks lie on $paper as far under the frame’s top as on the wall: $drop mm',
+	({ hanging, paper, pages: count, drop, sides }) =>
+		onPaper(async (page) => {
+			await page.getByRole('button', { name: 'Files' }).click();
+			const asked = page.waitForEvent('filechooser');
+			await page.getByRole('button', { name: 'Import rows' }).click();
+			const buffer = Buffer.from(JSON.stringify(show(hanging)));
+			await (await asked).setFiles({ name: 'low.evenhang.json', mimeType: 'application/json', buffer });
+			await page.getByRole('grid').waitFor();
+			await page.goto(`${page.url().split('#')[0]}#paper`);
+			const desk = page.getByRole('group', { name: 'What to print' });
+			for (const box of await desk.getByRole('checkbox').all()) await box.uncheck();
+			await desk.getByRole('checkbox', { name: 'Hook marks, true to size' }).check();
+			await page.getByRole('radio', { name: paper }).check();
+			await page
+				.getByRole('img', { name: /under the frame’s top/ })
+				.first()
+				.waitFor();
+			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+			expect(pages).toHaveLength(count);
+			const { width, height } = pages[0]!;
+			expect(pastMargins(pages, { width, height })).toEqual([]);
+			for (const [at, each] of pages.entries()) {
+				const lines = await linesOf(each);
+				// The line to check by.
+				expect(lines.filter((line) => isLevel(line) && Math.abs(lengthOf(line) - 100) < 0.3)).toHaveLength(1);
+				const drawn = drawnOn(lines);
+				expect(Math.abs(drawn.top - drawn.y - drop)).toBeLessThanOrEqual(0.3);
+				expect(drawn.sides).toHaveLength(sides[at]!.length);
+				for (const [place, side] of sides[at]!.entries())
+					expect(Math.abs(drawn.sides[place]! - drawn.x - side)).toBeLessThanOrEqual(0.3);
+				const words = each.texts.map(({ text }) => text).join(' ');
+				expect(words).toContain('Ebb');
+				expect(words).toContain('Quay');
+			}
+		}),
+);
