@@ -39,6 +39,7 @@ interface Named extends ReturnType<typeof nameParts> {
 	readonly file: PictureFile;
 	/** What to compare with a row's. */
 	readonly key: string;
+	readonly plainKey: string;
 }
 
 /** How a row may be found by a file's name, the surest way first. */
@@ -62,6 +63,9 @@ const ways: readonly Way[] = [
 	['title', ({ typed }, { bare }) => typed !== '' && typed === bare.toLowerCase()],
 	['title', ({ number, keys }, { key }) => number !== '' && keys[0] !== '' && keys[1] === key],
 	['title', ({ keys }, { key }) => keys[0] !== '' && keys[0] === key],
+	// `Study 300dpi` is the print called “Study 300” before it is one called “Study”.
+	['title', ({ number, keys }, { plainKey }) => number !== '' && keys[0] !== '' && keys[1] === plainKey],
+	['title', ({ keys }, { plainKey }) => keys[0] !== '' && keys[0] === plainKey],
 	['title', ({ title, number }, named) => number === named.number && isWithin(title, named.words)],
 	['title', ({ title }, { words }) => title.length > 0 && title.join(' ') === words.join(' ')],
 	['title', ({ title }, { words }) => isWithin(title, words)],
@@ -81,7 +85,7 @@ export function matchPictures(rows: readonly Row[], files: readonly PictureFile[
 	const names = new Map(
 		[...open].map((file): [PictureFile, Named] => {
 			const parts = nameParts(file.name);
-			return [file, { file, ...parts, key: keyOf(parts.bare) }];
+			return [file, { file, ...parts, key: keyOf(parts.bare), plainKey: keyOf(parts.plain) }];
 		}),
 	);
 	const found = new Map<PictureFile, { id: RowId; by: FoundBy }>();

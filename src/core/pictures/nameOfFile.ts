@@ -4,6 +4,8 @@ export interface NameParts {
 	readonly number: string | undefined;
 	/** All of its name without folders and ending. */
 	readonly bare: string;
+	/** The same without the units of figures that may be its title's: `Study 300` for `Study 300dpi`. */
+	readonly plain: string;
 	/** Its words in small letters, without the number, the ending, a date, pixels, and marks of copies. */
 	readonly words: readonly string[];
 	/** The same as people would write it; undefined where a camera made the name, or nothing is left. */
@@ -25,6 +27,8 @@ const leadingDate = /^(?:19|20)\d\d[-_.]?(?:0\d|1[0-2])[-_.]?(?:[0-2]\d|3[01])(?
 /** What programs and people put behind a name. */
 const mark =
 	/(?:(?<![\s_-])[\s_-]*(?:\(\d{1,3}\)|(?<!\d)\d{2,5}\s?(?:px|dpi|ppi)|(?<!\d)\d{3,5}\s?x\s?\d{3,5}(?:\s?px)?)|(?<![\s_-])[\s_-]+(?:copy(?:\s?\d+)?|v\d{1,2}|s?rgb)|[_-](?:edit(?:ed)?(?:-\d+)?|final))$/i;
+/** A figure with its unit at the end, which may be a mark or the last word of a title. */
+const figureWithUnit = /(?<=\d)\s?(?:px|dpi|ppi)$/i;
 /** More marks than anybody puts behind one name. */
 const mostMarks = 8;
 
@@ -39,7 +43,7 @@ export function nameParts(fileName: string): NameParts {
 	const bare = withoutEnding(decoded(fileName).replace(/^.*[/\\]/s, ''))
 		.normalize('NFC')
 		.trim();
-	if (isCameras(bare)) return { bare, number: undefined, words: [], title: undefined };
+	if (isCameras(bare)) return { bare, plain: bare, number: undefined, words: [], title: undefined };
 	const undated = bare.replace(leadingDate, '');
 	const number = leadingNumber.exec(undated);
 	const rest = undated.slice(number?.[0].length ?? 0);
@@ -48,6 +52,7 @@ export function nameParts(fileName: string): NameParts {
 	const text = spaced(isOfCamera ? '' : withoutMarks(rest) || rest);
 	return {
 		bare,
+		plain: bare.replace(figureWithUnit, ''),
 		number: number?.[1]!.toLowerCase(),
 		words: wordsOf(text),
 		title: text === '' ? undefined : text.charAt(0).toUpperCase() + text.slice(1),

@@ -85,6 +85,15 @@ test.each([
 	expect(matched(rowsOf(typed), name)).toEqual([expected]);
 });
 
+test.each([
+	['Study 300dpi.jpg', 'r2 by title'],
+	['03 Study 300 dpi.jpg', 'r2 by title'],
+	['Study 300px.jpg', 'r2 by title'],
+	['Study 600dpi.jpg', 'r1 by title'],
+])('a figure with its unit may be the last word of a title: %s', (name, expected) => {
+	expect(matched(rowsOf({ title: 'Study' }, { title: 'Study 300', number: '3' }), name)).toEqual([expected]);
+});
+
 test('of titles that differ in accents, the one as it is written', () => {
 	expect(matched(rowsOf({ title: 'Dépôt' }, { title: 'Depot' }), 'Depot.jpg', 'Dépôt.jpg')).toEqual([
 		'r2 by title',
