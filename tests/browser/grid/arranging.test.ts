@@ -152,7 +152,7 @@ test('a view shows the columns for its purpose, is kept with the show, and oneâ€
 		await page.getByRole('radio', { name: 'Labels' }).press('Space');
 		await page.getByRole('button', { name: 'Columns' }).press('Enter');
 		await expect.poll(() => head(page, 'Side border, mm').count()).toBe(0);
-		expect(await page.getByRole('grid').locator('[data-row="-1"]').count()).toBe(11);
+		expect(await page.getByRole('grid').locator('[data-row="-1"]').count()).toBe(12);
 		await page.getByRole('checkbox', { name: 'Wall', exact: true }).press('Space');
 		await page.getByRole('textbox', { name: 'Save as a view of your own' }).fill('For the printer');
 		await press(page, 'Enter');
