@@ -1,3 +1,4 @@
+import { isSameValue } from '../values/isSameValue.ts';
 import type { Reading } from '../length/reading.ts';
 import type { PlainRecord } from '../values/isRecord.ts';
 import {
@@ -25,15 +26,15 @@ export interface StockContext extends SettingContext {
 }
 
 /**
- * Reads the stock of board. An entry without a name, a width or a height is reported and left out; so is a second one of
- * a name and a size, for nobody could say which of them a sheet was cut from.
+ * Reads the stock of board. An entry without a name, a width or a height is reported and left out; so is one that says
+ * the same as one before it. Two of a size that differ are two ways to get it: those that are there, and those to buy.
  */
 export function readBoards(value: unknown, context: StockContext): readonly Board[] {
 	const boards: Board[] = [];
 	for (const [record, key] of recordsOf(value, 'boards', context)) {
 		const board = readBoard(record, key, context);
 		if (!board) continue;
-		if (boards.some((other) => isSameStock(other, board)))
+		if (boards.some((other) => isSameValue(withPlainName(other), withPlainName(board))))
 			context.report(
 				`${key}.name`,
 				`“${board.name}” of this size is in the list already: put the number of sheets there`,
@@ -43,12 +44,7 @@ export function readBoards(value: unknown, context: StockContext): readonly Boar
 	return boards;
 }
 
-const isSameStock = (one: Board, other: Board): boolean =>
-	one.name.toLowerCase() === other.name.toLowerCase() &&
-	one.kind === other.kind &&
-	one.width === other.width &&
-	one.height === other.height &&
-	one.thickness === other.thickness;
+const withPlainName = (board: Board): Board => ({ ...board, name: board.name.toLowerCase() });
 
 /** Reads the stock of what lies behind the print: as boards, but without grain. */
 export const readBacking = (value: unknown, context: StockContext): readonly Board[] =>

@@ -69,24 +69,27 @@ export const columns = [
 /** The name of a typed column, as the README and the CSV write it. */
 export type ColumnName = (typeof columns)[number]['name'];
 
+/** The columns that stand in no list that is passed on: who bought a print is nobody else's business. */
+const keptHere: readonly string[] = ['buyer'];
+
 /** What is asked of a list of columns. */
-export function columnsIn(list: readonly { readonly name: string; readonly kind: ColumnKind }[]) {
-	const kinds = new Map(list.map(({ name, kind }) => [name, kind]));
+export function columnsIn<Column extends { readonly name: string; readonly kind: ColumnKind }>(
+	list: readonly Column[],
+) {
+	const kinds = new Map<string, ColumnKind>(list.map(({ name, kind }) => [name, kind]));
 	const kindOf = (column: ColumnName): ColumnKind => kinds.get(column)!;
 	return {
 		kindOf,
 		isColumnName: (text: string): text is ColumnName => kinds.has(text),
 		hasUnit: (column: ColumnName): boolean => ['size', 'mount', 'length', 'space', 'weight'].includes(kindOf(column)),
+		sharedColumns: list.filter(({ name }) => !keptHere.includes(name)),
 	};
 }
 
-/** The columns that stand in no list that is passed on: who bought a print is nobody else's business. */
-const keptHere: readonly ColumnName[] = ['buyer'];
+const ofRow = columnsIn(columns);
 
 /** The columns that a list has which is passed on. */
-export const sharedColumns = columns.filter(({ name }) => !keptHere.includes(name));
-
-const ofRow = columnsIn(columns);
+export const { sharedColumns } = ofRow;
 
 /** How the text of a column is read. */
 export const { kindOf } = ofRow;

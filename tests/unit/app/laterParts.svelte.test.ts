@@ -44,7 +44,11 @@ vi.doMock(import('../../../src/core/show/parts.ts'), async (importOriginal) => {
 vi.doMock(import('../../../src/core/show/columns.ts'), async (importOriginal) => {
 	const original = await importOriginal();
 	const list = [...original.columns, { name: 'weave', kind: 'text' } as const];
-	return { ...original, columns: list as unknown as typeof original.columns, ...original.columnsIn(list) };
+	return {
+		...original,
+		columns: list as unknown as typeof original.columns,
+		...original.columnsIn(list),
+	} as unknown as typeof original;
 });
 
 const { isSameShow } = await import('../../../src/app/backupStandings.ts');

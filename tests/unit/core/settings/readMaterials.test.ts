@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inches, mm, toMm } from '../../../../src/core/length/length.ts';
+import { inches, mm } from '../../../../src/core/length/length.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { currencyOf, formatMoney, moneyWords } from '../../../../src/core/values/money.ts';
@@ -175,11 +175,17 @@ test('a paper has one of the surfaces that a cell may have', () => {
 	expect(problems[0]?.key).toBe('papers[0].surface');
 });
 
-test('a second board of one name, size and thickness is refused in words, and the first stays', () => {
+test('a board that is in the list already is refused in words; those of its size at another price, or so many, stay', () => {
 	const chalk = { name: 'Chalk', width: 1200, height: 900 };
 	const { settings, problems } = readSettings({
 		unit: 'mm',
-		boards: [chalk, { ...chalk, name: 'CHALK', price: '9' }, { ...chalk, kind: 'blank' }, { ...chalk, width: 1000 }],
+		boards: [
+			chalk,
+			{ ...chalk, name: 'CHALK' },
+			{ ...chalk, count: 3 },
+			{ ...chalk, price: '9' },
+			{ ...chalk, kind: 'blank' },
+		],
 	});
 	expect(problems).toEqual([
 		{
@@ -187,9 +193,10 @@ test('a second board of one name, size and thickness is refused in words, and th
 			problem: '“CHALK” of this size is in the list already: put the number of sheets there',
 		},
 	]);
-	expect(settings.boards.map(({ name, width }) => [name, toMm(width)])).toEqual([
-		['Chalk', 1200],
-		['Chalk', 1200],
-		['Chalk', 1000],
+	expect(settings.boards.map(({ name, kind, count, price }) => [name, kind, count, price])).toEqual([
+		['Chalk', 'sheet', undefined, undefined],
+		['Chalk', 'sheet', 3, undefined],
+		['Chalk', 'sheet', undefined, 900],
+		['Chalk', 'blank', undefined, undefined],
 	]);
 });

@@ -21,7 +21,7 @@ test('a board that is there already is told, another size of it is not', () => {
 		boards: [
 			{ name: 'Chalk', width: 1200, height: 800 },
 			{ name: 'Chalk', width: 800, height: 600 },
-			{ name: 'Chalk', width: '120 cm', height: 800 },
+			{ name: 'Chalk', width: '120 cm', height: 800, count: 2 },
 		],
 	});
 	const told = settings.boards.map((board, place) => twiceWords(board, settings.boards.slice(0, place)));
