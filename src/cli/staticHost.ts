@@ -25,6 +25,16 @@ export interface HostOptions {
 	readonly under?: string;
 	/** How many further ports are tried when the port is in use. Default 0. */
 	readonly otherPorts?: number;
+	/** How long a browser may use a file that it has without asking for it again, in seconds. Default 0: it asks each time. */
+	readonly maxAge?: number;
+}
+
+/** What is served, and how. */
+interface Served {
+	/** The folder, every link in its path followed. */
+	readonly folder: string;
+	readonly under: string;
+	readonly cacheControl: string;
 }
 
 /** The file that a request asks for; undefined if it lies outside the folder or the path is not readable. */
@@ -56,7 +66,7 @@ async function fileThere(folder: string, asked: string): Promise<{ file: string;
 const isOwnName = (host: string | undefined, port: number | undefined): boolean =>
 	[`127.0.0.1:${port}`, `localhost:${port}`].includes(host?.toLowerCase() ?? '');
 
-async function answer(folder: string, under: string, request: IncomingMessage, response: ServerResponse) {
+async function answer({ folder, under, cacheControl }: Served, request: IncomingMessage, response: ServerResponse) {
 	const { method, url = '/', headers, socket } = request;
 	const refuse = (status: number, words: string, more: Readonly<Record<string, string>> = {}) =>
 		response
@@ -76,7 +86,7 @@ async function answer(folder: string, under: string, request: IncomingMessage, r
 	response.writeHead(200, {
 		'content-type': contentType(asked!),
 		'content-length': found.size,
-		'cache-control': 'no-cache',
+		'cache-control': cacheControl,
 		'x-content-type-options': 'nosniff',
 		'cross-origin-resource-policy': 'same-origin',
 	});
@@ -93,9 +103,10 @@ async function answer(folder: string, under: string, request: IncomingMessage, r
  * @throws the system's error if no port could be had (its code is `EADDRINUSE` where all that were tried are in use)
  */
 export async function serveFolder(folder: string, options: HostOptions = {}): Promise<StaticHost> {
-	const { port = 0, under = '/', otherPorts = 0 } = options;
-	const root = await realpath(folder);
-	const server = createServer((request, response) => void answer(root, under, request, response));
+	const { port = 0, under = '/', otherPorts = 0, maxAge = 0 } = options;
+	const cacheControl = maxAge === 0 ? 'no-cache' : `max-age=${maxAge}`;
+	const served = { folder: await realpath(folder), under, cacheControl };
+	const server = createServer((request, response) => void answer(served, request, response));
 	const sockets = new Set<Socket>();
 	server.on('connection', (socket) => {
 		sockets.add(socket);

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { type HostOptions, serveFolder, type StaticHost } from '../../../src/cli/staticHost.ts';
+import { serveFolder, type StaticHost } from '../../../src/cli/staticHost.ts';
 import { findChromium, findShell } from './findChromium.ts';
 
 /** The built app. */
@@ -36,6 +36,8 @@ export interface StageOptions {
 	readonly serve?: typeof serveFolder;
 	/** Whether the app is kept on the device by its service worker, which costs each opening a good part of its time. Default true. */
 	readonly isKept?: boolean;
+	/** How long the browser may use a file of the host without asking for it again, in seconds. Default 0: it asks each time. */
+	readonly maxAge?: number;
 	/** Whether the browser has a profile of its own on disk, and so can be closed and opened again. Default false. */
 	readonly hasProfile?: boolean;
 	/**
@@ -97,8 +99,8 @@ export class Stage {
 	static async set(options: StageOptions = {}): Promise<Stage> {
 		const folder = options.folder ?? builtApp;
 		if (!existsSync(join(folder, 'index.html'))) throw new Error(`${folder} is not built: run "npm run build" first`);
-		const hostOptions: HostOptions = options.under === undefined ? {} : { under: options.under };
-		const host = await (options.serve ?? serveFolder)(folder, hostOptions);
+		const { under = '/', maxAge = 0, serve = serveFolder } = options;
+		const host = await serve(folder, { under, maxAge });
 		const hasProfile = options.hasProfile ?? false;
 		const profile = hasProfile ? await mkdtemp(join(tmpdir(), 'evenhang-profile-')) : undefined;
 		const stage = new Stage(options, profile, host);
@@ -190,8 +192,8 @@ export class Stage {
 	/** Switches the host on again at the same address, with another folder if one is given. */
 	async startHost(folder = this.options.folder ?? builtApp): Promise<void> {
 		if (this.#isServed) await this.#host.stop();
-		const { under = '/', serve = serveFolder } = this.options;
-		this.#host = await serve(folder, { under, port: this.#host.port });
+		const { under = '/', maxAge = 0, serve = serveFolder } = this.options;
+		this.#host = await serve(folder, { under, maxAge, port: this.#host.port });
 		this.#isServed = true;
 	}
 

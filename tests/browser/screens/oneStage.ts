@@ -5,6 +5,9 @@ import { landscapeTablet, Stage, type StageOptions } from '../harness/stage.ts';
 /** How a window is to be for a play. */
 type WindowOptions = Pick<StageOptions, 'viewport' | 'colorScheme' | 'hasTouch' | 'reducedMotion'>;
 
+/** How long the window uses the files of the app that it has, in seconds: longer than the plays take. */
+const aDay = 24 * 60 * 60;
+
 /** The stages of this worker, for a mouse and for fingers. The files share them; they end with the process. */
 const stages = new Map<boolean, Promise<Stage>>();
 
@@ -16,16 +19,16 @@ interface Beginning {
 
 /**
  * One window for the plays of all files, for a window takes longer to open than most plays last; the app is not kept
- * on the device there, which other plays look at. Each play begins in it
- * with an empty show, as its file asked for it; what goes wrong in the browser fails the play in which it does. A play
- * that leaves something in the window which a new page would not take away (`addInitScript`, a listener) closes it.
+ * on the device there, which other plays look at, and its files are asked for once. Each play begins in it with an empty
+ * show, as its file asked for it; what goes wrong in the browser fails the play in which it does. A play that leaves
+ * something in the window which a new page would not take away (`addInitScript`, a listener) closes it.
  */
 export function oneStage(options: WindowOptions = {}) {
 	const { hasTouch = false } = options;
 	let stage: Stage | undefined;
 	let left: Page | undefined; // where the last play of this file has left well
 	beforeAll(async () => {
-		const set = stages.get(hasTouch) ?? Stage.set({ hasTouch, isKept: false });
+		const set = stages.get(hasTouch) ?? Stage.set({ hasTouch, isKept: false, maxAge: aDay });
 		stages.set(hasTouch, set);
 		stage = await set;
 	});

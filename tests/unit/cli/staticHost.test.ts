@@ -105,6 +105,17 @@ test('only its own name is answered, so that no page from elsewhere can lead a b
 	expect(await send('GET /app/ HTTP/1.0')).toBe(refused);
 });
 
+test('a browser asks for each file anew, unless it is told how long a file stays as it is', async () => {
+	const saidBy = async ({ address }: StaticHost) => (await fetch(address)).headers.get('cache-control');
+	expect(await saidBy(host)).toBe('no-cache');
+	const other = await serveFolder(join(parent, 'site'), { maxAge: 60 });
+	try {
+		expect(await saidBy(other)).toBe('max-age=60');
+	} finally {
+		await other.stop();
+	}
+});
+
 test('a long address is refused', async () => {
 	expect(await ask(`/app/index.html?${'a'.repeat(1000)}`)).toBe('200 front');
 	expect(await ask(`/app/${'a'.repeat(3000)}`)).toBe('414 the address is too long');
