@@ -176,6 +176,9 @@ const addHung = (): void => undefined;
 /** What is made was not ticked off until then; it has a store, which `upgrade` makes. */
 const addMade = (): void => undefined;
 
+/** What is printed was not remembered until then; it stands in the show's record, so that there is nothing to change. */
+const addPrinting = (): void => undefined;
+
 /** What makes each form of the stores into the next, the first of nothing. */
 const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] = [
 	beginShows,
@@ -188,6 +191,7 @@ const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] 
 	addSteps,
 	addHung,
 	addMade,
+	addPrinting,
 ];
 
 /** The form in which this version of the app keeps things. */

@@ -100,6 +100,18 @@ export const parts = {
 		},
 		left: () => nothingLeft, // each side looks at the prints in its own way
 	},
+	/** What is chosen to be printed, and on which paper, as it is kept; see `readPrinting`. Absent: nothing is chosen yet. */
+	printing: {
+		...singleValue<unknown>(),
+		...{ nothing: undefined, isInEvery: false, isToBackUp: false, apart: undefined },
+		write: asItIs,
+		read: (stored): Reading<unknown> => {
+			if (typeof stored === 'number') return { value: undefined }; // as with views
+			const problem = nestingProblem(stored);
+			return problem === undefined ? { value: stored } : { problem: `printing${problem}` };
+		},
+		left: () => nothingLeft, // nobody misses what was ticked to be printed elsewhere
+	},
 	/** The prints, in order. */
 	rows: {
 		...keyedList(rows),

@@ -123,7 +123,7 @@ const beforeFrames: Upgrade = ({ settings, rows, ...stored }) => ({
 });
 
 /** The version of the stored form that is written. */
-export const storedVersion = 9;
+export const storedVersion = 10;
 
 /**
  * What makes each version into the next, by the older version's number; a change of the stored form raises
@@ -138,6 +138,7 @@ export const upgrades: Readonly<Record<number, Upgrade>> = {
 	6: beforeFrames,
 	7: added('hung'),
 	8: added('made'),
+	9: added('printing'),
 };
 
 /**

@@ -27,7 +27,7 @@ export const paperShow = 'Salt on paper';
 /** Opens a show with papers, frames and prices; one of its prints has no paper, and one no paper that holds it. */
 export async function openPaperShow(page: Page): Promise<void> {
 	const rows = cells.map((typed, place) => ({ id: `p${place}`, order: place + 1, typed }));
-	const show = { format: 'evenhang-show', version: 9, name: paperShow, settings, rows };
+	const show = { format: 'evenhang-show', version: 10, name: paperShow, settings, rows };
 	await page.getByRole('button', { name: 'Start typing' }).click();
 	await page.getByRole('button', { name: 'Files' }).click();
 	const asked = page.waitForEvent('filechooser');

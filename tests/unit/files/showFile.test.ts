@@ -53,7 +53,7 @@ describe('a show file', () => {
 	});
 
 	test('says what it is, before anything else', () => {
-		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 9,\n/);
+		expect(writeShowFile(show)).toMatch(/^\{\n\t"format": "evenhang-show",\n\t"version": 10,\n/);
 		expect(isShowFileText(writeShowFile(show))).toBe(true);
 		expect(isShowFileText('title,note\n{,}')).toBe(false);
 	});
@@ -133,8 +133,8 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		['settings', { border: 70 }, /^this is no show file/],
 		[
 			'newer',
-			{ ...file, version: 10 },
-			/a show file of version 10, newer than the 9 that this app opens: update the app/,
+			{ ...file, version: 11 },
+			/a show file of version 11, newer than the 10 that this app opens: update the app/,
 		],
 		['without a version', { ...file, version: undefined }, /its version is not given/],
 		['of version 0', { ...file, version: 0 }, /its version is 0/],
@@ -198,7 +198,7 @@ describe('settings from a file', () => {
 	])('%s', (_, document) => expect(readSettingsFile(JSON.stringify(document))).toEqual({ value: { border: 70 } }));
 
 	test.each<[string, string, RegExp]>([
-		['a newer show file', JSON.stringify({ ...file, version: 10 }), /version 10/],
+		['a newer show file', JSON.stringify({ ...file, version: 11 }), /version 11/],
 		['a list', '[]', /holds no show and no settings/],
 		['not JSON', 'border: 70', /damaged in line 1/],
 	])('%s is refused', (_, text, sentence) => {
@@ -372,7 +372,31 @@ const eighthForm = `{
 }
 `;
 
+/** As version 9 wrote it: what was printed was forgotten. */
+const ninthForm = `{
+	"format": "evenhang-show",
+	"version": 9,
+	"name": "Salt",
+	"settings": { "unit": "mm" },
+	"rows": [{ "id": "a", "order": 1, "typed": { "shape": "3:2" } }],
+	"made": [{ "row": "a", "copy": 1, "step": "printed" }]
+}
+`;
+
 describe('older forms', () => {
+	test('a file of version 9, from before it was remembered what is printed, opens as it is, and that comes back', () => {
+		const opened = readShowFile(ninthForm);
+		if ('problem' in opened) throw new Error(opened.problem);
+		expect(opened.value).not.toHaveProperty('printing');
+		expect(opened.value.made).toHaveLength(1);
+		const printing = { paper: 'Letter', shown: ['back labels', 'of a later version'], labels: { back: { start: 4 } } };
+		expect(readShowFile(writeShowFile({ ...opened.value, printing }))).toEqual({
+			value: { ...opened.value, printing },
+		});
+		const deep: unknown = JSON.parse(`${'['.repeat(90)}${']'.repeat(90)}`);
+		expect(problemOf({ ...(JSON.parse(ninthForm) as object), version: 10, printing: deep })).toContain('printing');
+	});
+
 	test('a file of version 8, from before making was ticked off, opens as it is, and what is made comes back', () => {
 		const opened = readShowFile(eighthForm);
 		if ('problem' in opened) throw new Error(opened.problem);
@@ -475,7 +499,7 @@ describe('older forms', () => {
 
 	test.each([
 		['version 4', fourthForm],
-		['today’s version, written by hand', fourthForm.replace('"version": 4', '"version": 9')],
+		['today’s version, written by hand', fourthForm.replace('"version": 4', '"version": 10')],
 	])('views among the settings of a file of %s are those of the show', (_, text) => {
 		const opened = readShowFile(text);
 		if ('problem' in opened) throw new Error(opened.problem);

@@ -49,6 +49,7 @@ const document = {
 	],
 	hung: [{ row: 'a', wall: 'North', left: 120, centre: 1450 }],
 	made: [{ row: 'a', copy: 2, step: 'window clean' }],
+	printing: { paper: 'A4', shown: ['list'], labels: { back: { sheet: 'Small', start: 3 } } },
 	cutSheets: [
 		{
 			id: 's1',
@@ -79,7 +80,7 @@ async function open(): Promise<Session> {
 
 /** A sentence that says where: the line, or the part of the file and mostly its place in it. */
 const place =
-	/\b(?:line \d+|name|settings|views|rows|ticks|cutSheets|hung|made|shows|version)\b|not marked as one|holds no show|the file is empty/i;
+	/\b(?:line \d+|name|settings|views|rows|ticks|cutSheets|hung|made|printing|shows|version)\b|not marked as one|holds no show|the file is empty/i;
 
 /** Opens a show that came of a file and looks at all of it: nothing throws, and it can be written and read again. */
 function lookAtAllOf(show: Omit<Show, 'id'>, session: Session): void {

@@ -149,6 +149,18 @@ const samples: Readonly<Record<number, Sample>> = {
 		exchanges: 1,
 		hung: [hung],
 	},
+	10: {
+		stores: ['rows', 'ticks', 'exchanges', 'matchings', 'putAside', 'steps', 'made'],
+		kept: [
+			...renewedRows.map((row): Kept => ['rows', row, ['show', row.id]]),
+			...since2.slice(rows.length),
+			record({ settings: newFrames, views, cutSheets: [], hung: [hung], revision: 7, takenBack: 2 }),
+		],
+		settings: newFrames,
+		views,
+		exchanges: 1,
+		hung: [hung],
+	},
 };
 
 async function leave(version: number, { stores, kept }: Sample, ...more: readonly Kept[]): Promise<void> {
