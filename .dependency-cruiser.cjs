@@ -51,7 +51,7 @@ const roomsOfCore = [
 	['order', 'packing'],
 	['record'],
 	['lists'],
-	['grid', 'merge', 'pictures'],
+	['grid', 'labels', 'merge', 'pictures'],
 ];
 
 /** @type {import('dependency-cruiser').IConfiguration} */

@@ -16,6 +16,8 @@ const others = [
 	{ key: 'innerBlankSmaller', read: 'innerBlankSmaller', label: 'inner blank' },
 	{ key: 'limits', read: 'limits', label: 'rules of the show' },
 	{ key: 'labels', read: 'labels', label: 'labels' },
+	{ key: 'labelContents', read: 'labelContents', label: 'what stands on labels' },
+	{ key: 'labelSheets', read: 'labelSheets', label: 'sheets of labels' },
 	{ key: 'boards', read: 'boards', label: 'boards' },
 	{ key: 'offcuts', read: 'offcuts', label: 'offcuts' },
 	{ key: 'dropOuts', read: 'hasDropOuts', label: 'drop-outs as stock' },

@@ -13,6 +13,7 @@ const lengthKeys = new Set([
 	...['rebateWidth', 'rebateHeight', 'clearance', 'frameClearance', 'pointsRoom', 'leastSpacer', 'backingSmaller'],
 	...['saw', 'stick', 'roll', 'margin'],
 	...['length', 'centre', 'gap', 'left', 'bottom', 'rings', 'inset', 'nail', 'stackGap'],
+	...['top', 'gapAcross', 'gapDown'],
 	...['greatest', 'least', 'correction', 'overcut', 'slipBoard'],
 ]);
 

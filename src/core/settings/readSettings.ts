@@ -9,7 +9,9 @@ import { readBench } from './readBench.ts';
 import { readBacking, readBoards, readGlazing, readOffcuts } from './readBoards.ts';
 import { readCatalogue } from './readCatalogue.ts';
 import { readFrames } from './readFrames.ts';
+import { readLabelContents } from './readLabelContents.ts';
 import { readLabels } from './readLabels.ts';
+import { readLabelSheets } from './readLabelSheets.ts';
 import { readLimits } from './readLimits.ts';
 import { readPacking } from './readPacking.ts';
 import { readPapers } from './readPapers.ts';
@@ -73,6 +75,8 @@ export const settingKeys = [
 	'leastSpacer',
 	'bench',
 	'labels',
+	'labelContents',
+	'labelSheets',
 	'walls',
 	'hanging',
 	'stackGap',
@@ -159,6 +163,8 @@ export function readSettings(typed: TypedSettings): {
 		leastSpacer: read('leastSpacer', space),
 		bench: readBench(typed['bench'], context),
 		labels: readLabels(typed['labels'], context),
+		labelContents: readLabelContents(typed['labelContents'], context),
+		labelSheets: readLabelSheets(typed['labelSheets'], context),
 		walls: readWalls(typed['walls'], context),
 		hanging: readHanging(typed['hanging'], context),
 		stackGap: read('stackGap', space),

@@ -3,6 +3,7 @@ import type { Length } from '../length/length.ts';
 import type { Unit } from '../length/reading.ts';
 import type { NamedSize, Size } from '../length/size.ts';
 import type { Currency } from '../values/money.ts';
+import type { Paper as PageFormat } from '../values/papers.ts';
 
 /** What the show's rules allow; each is asked only where given. Sizes hold either way round. */
 export interface Limits {
@@ -200,12 +201,50 @@ export const labelNameWords = ['free', 'required', 'forbidden'] as const;
 /** The words that `labels.corner` may hold, as seen from the back. */
 export const labelCornerWords = ['top left', 'top right', 'bottom left', 'bottom right'] as const;
 
+/** The words that `labelContents.back` may hold: what stands on a label on the back, in the order in which it stands there. */
+export const backLabelWords = [
+	...(['this way up', 'title', 'maker', 'medium', 'year', 'size', 'number', 'edition', 'price'] as const),
+] as const;
+/** The words that `labelContents.wall` may hold: which way up does not matter there. */
+export const wallLabelWords = [
+	...(['title', 'maker', 'medium', 'year', 'size', 'number', 'edition', 'price'] as const),
+] as const;
+
+/** Something that may stand on a label. */
+export type LabelWord = (typeof backLabelWords)[number];
+
 /** What the show's rules ask of the labels on the back. */
 export interface Labels {
 	/** Whether the maker's name must, may or must not stand on the back. */
 	readonly name: (typeof labelNameWords)[number];
 	/** The corner of the label; undefined where any will do. */
 	readonly corner: (typeof labelCornerWords)[number] | undefined;
+}
+
+/** What was chosen to stand on labels; the rules of the show may add the maker's name on the back, or take it off. */
+export interface LabelContents {
+	readonly back: readonly LabelWord[];
+	/** On the wall, beside the print. */
+	readonly wall: readonly LabelWord[];
+}
+
+/** A sheet of labels by its measures, as seen on the page. */
+export interface LabelSheet {
+	readonly name: string;
+	readonly paper: PageFormat;
+	/** Of a label. */
+	readonly width: Length;
+	readonly height: Length;
+	/** Labels beside each other. */
+	readonly columns: number;
+	/** Labels under each other. */
+	readonly rows: number;
+	/** From the page's left edge to the first label. */
+	readonly left: Length;
+	/** From the page's top edge to the first label. */
+	readonly top: Length;
+	readonly gapAcross: Length;
+	readonly gapDown: Length;
 }
 
 /** The words that `bench.hand` may hold. */
@@ -329,6 +368,9 @@ export interface Settings {
 	readonly leastSpacer: Length;
 	readonly bench: Bench;
 	readonly labels: Labels;
+	readonly labelContents: LabelContents;
+	/** The show's own sheets of labels; the usual ones are there besides. */
+	readonly labelSheets: readonly LabelSheet[];
 	readonly walls: readonly Wall[];
 	readonly hanging: Hanging;
 	/** Between prints that hang under each other. */

@@ -7,27 +7,13 @@ export interface Screen {
 	readonly name: string;
 	/** Whether it needs the grid, which a phone has no room for. */
 	readonly needsGrid?: boolean;
-	/**
-	 * Whether one only looks at the example there: the show is as it was afterwards, nothing is filtered, folded or chosen,
-	 * and another such screen may be opened in the same page. Default false: the next begins in a page of its own.
-	 */
-	readonly onlyLooks?: boolean;
 	readonly open: (page: Page) => Promise<void>;
 }
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 
-/** Comes to the prints of the example, with nothing open over them; it is loaded unless this page has done so before. */
 async function loadExample(page: Page): Promise<void> {
-	if (await page.evaluate(() => 'hasExample' in window)) {
-		await page.keyboard.press('Escape'); // from a menu or a dialogue
-		await page.evaluate(() => (location.hash = 'shows'));
-		await page.getByRole('heading', { name: 'Shows', exact: true }).waitFor();
-		await page.evaluate(() => (location.hash = 'prints'));
-	} else {
-		await press(page, 'Load the example');
-		await page.evaluate(() => Object.assign(window, { hasExample: true }));
-	}
+	await press(page, 'Load the example');
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 }
 
@@ -83,11 +69,10 @@ export const screens: readonly Screen[] = [
 		},
 	},
 	{ name: 'paste', open: (page) => press(page, 'Paste rows') },
-	{ name: 'prints', onlyLooks: true, open: loadExample },
+	{ name: 'prints', open: loadExample },
 	{
 		name: 'editing',
 		needsGrid: true,
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await page.keyboard.press('Control+Home');
@@ -97,7 +82,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'findings',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, /can’t be cut yet|to check/);
@@ -105,7 +89,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'menu',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'More…');
@@ -115,7 +98,6 @@ export const screens: readonly Screen[] = [
 	{
 		name: 'column menu',
 		needsGrid: true,
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await page.keyboard.press('Control+Home');
@@ -126,7 +108,6 @@ export const screens: readonly Screen[] = [
 	{
 		name: 'range',
 		needsGrid: true,
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await page.keyboard.press('Control+Home');
@@ -146,7 +127,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'views',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'Columns');
@@ -156,7 +136,6 @@ export const screens: readonly Screen[] = [
 	{
 		name: 'keys',
 		needsGrid: true,
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await page.keyboard.press('Control+Home');
@@ -166,7 +145,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'files',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'Files');
@@ -227,7 +205,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'across',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Whole show');
@@ -237,7 +214,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'prints-framed',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await showDrawing(page, 'Framed');
@@ -245,7 +221,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'prints-hinges',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await showDrawing(page, 'Hinges');
@@ -253,7 +228,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'frames',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'More…');
@@ -281,7 +255,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'to-get',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'To get');
@@ -327,7 +300,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'knife',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Boards');
@@ -342,7 +314,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'bench',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
@@ -350,7 +321,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'cut',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
@@ -383,7 +353,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'wall',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Wall');
@@ -404,7 +373,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'hang',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Wall');
@@ -414,7 +382,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'wall-paper',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Wall');
@@ -424,7 +391,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'paper',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
@@ -434,7 +400,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'paper-frames',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
@@ -457,7 +422,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'settings',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await page.getByRole('link', { name: /Settings/ }).click();
@@ -467,7 +431,6 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'settings-boards',
-		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await page.getByRole('link', { name: /Settings/ }).click();

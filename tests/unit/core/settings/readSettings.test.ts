@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { inches, type Length, mm, toInches, toMm } from '../../../../src/core/length/length.ts';
 import { defaultSettings } from '../../../../src/core/settings/defaults.ts';
+import { usualContents } from '../../../../src/core/settings/readLabelContents.ts';
 import { readSettings, unknownSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 
@@ -29,6 +30,8 @@ test('metric defaults', () => {
 		unevenTolerancePercent: 15,
 		limits: {},
 		labels: { name: 'free', corner: undefined },
+		labelContents: usualContents,
+		labelSheets: [],
 		boards: [],
 		offcuts: [],
 		hasDropOuts: false,
