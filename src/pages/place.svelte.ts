@@ -15,6 +15,8 @@ export class Places {
 	before: Place = $state(read());
 	/** The section of the settings that the address names; undefined where it names none. */
 	section: SettingsSection | undefined = $state(readSection());
+	/** The place whose documents the address asks for on paper: `#paper/bench`; undefined where it asks for none. */
+	printed: Place | undefined = $state(readPrinted());
 
 	/** @param left the place at which the show was last left, opened where the address names none */
 	constructor(left?: string) {
@@ -33,6 +35,7 @@ export class Places {
 	follow(): () => void {
 		const onhashchange = () => {
 			this.section = readSection();
+			this.printed = readPrinted();
 			if (read() === this.current) return;
 			this.before = this.current;
 			this.current = read();
@@ -50,6 +53,11 @@ function read(): Place {
 function readSection(): SettingsSection | undefined {
 	const [place, name] = location.hash.slice(1).split('/');
 	return place === 'settings' ? settingsSections.find(({ id }) => id === name)?.id : undefined;
+}
+
+function readPrinted(): Place | undefined {
+	const [place, name] = location.hash.slice(1).split('/');
+	return place === 'paper' ? places.find((each) => each === name) : undefined;
 }
 
 /** What each place is called where a link leads back to it. */
@@ -82,6 +90,7 @@ export const headPlaces = [
 	'bench',
 	'wall',
 	'sales',
+	'paper',
 	'settings',
 	'help',
 ] as const satisfies Place[];

@@ -196,6 +196,7 @@ const otherFields: readonly (readonly [SettingsSection, RegExp])[] = [
 	['sales', /^costInPrice$/],
 	['walls', /^walls\[/],
 	['lists', /^(?:catalogue|packing)$/],
+	['labels', /^label(?:Contents(?:\.|$)|Sheets\[)/],
 	['bench', /^bench\.(?:greatest|least|correction|overcut|slipBoard|bladeEvery)$/],
 ];
 

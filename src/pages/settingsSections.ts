@@ -7,6 +7,7 @@ export const settingsSections = [
 	{ id: 'materials', heading: 'Glazing and supplies' },
 	{ id: 'papers', heading: 'Papers' },
 	{ id: 'walls', heading: 'Walls and hanging' },
+	{ id: 'labels', heading: 'Labels' },
 	{ id: 'sales', heading: 'Prices and commission' },
 	{ id: 'lists', heading: 'Catalogue and packing' },
 	{ id: 'rules', heading: 'Rules of the show' },

@@ -53,6 +53,20 @@ export const wallFields: readonly RecordField[] = [
 	{ key: 'gap', label: 'Gap; blank: all alike' },
 ];
 
+/** What is typed of a sheet of labels. */
+export const labelSheetFields: readonly RecordField[] = [
+	{ key: 'name', label: 'Name', isNeeded: true },
+	{ key: 'paper', label: 'Paper', choices: ['A4', 'Letter'] },
+	{ key: 'width', label: 'Label width', isNeeded: true },
+	{ key: 'height', label: 'Label height', isNeeded: true },
+	{ key: 'columns', label: 'Labels across', isNeeded: true, isPlain: true },
+	{ key: 'rows', label: 'Labels down', isNeeded: true, isPlain: true },
+	{ key: 'left', label: 'Left edge to first; blank: centred' },
+	{ key: 'top', label: 'Top edge to first; blank: centred' },
+	{ key: 'gapAcross', label: 'Gap across' },
+	{ key: 'gapDown', label: 'Gap down' },
+];
+
 /** What is typed of what is in the way on a wall. */
 export const obstacleFields: readonly RecordField[] = [
 	{ key: 'name', label: 'Name', isNeeded: true },

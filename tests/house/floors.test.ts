@@ -60,8 +60,9 @@ describe('imports', () => {
 		['order', ['row', 'sheets', 'sticks'], ['packing', 'record', 'grid', 'merge', 'pictures']],
 		['packing', ['row', 'findings'], ['order', 'record', 'lists', 'grid']],
 		['record', ['row', 'order'], ['lists', 'grid', 'merge', 'pictures']],
-		['lists', ['row', 'walls', 'order', 'packing', 'record'], ['grid', 'merge', 'pictures']],
-		['grid', ['commands', 'findings', 'bench', 'sheets'], ['merge']],
+		['lists', ['row', 'walls', 'order', 'packing', 'record'], ['grid', 'labels', 'merge', 'pictures']],
+		['labels', ['show', 'row', 'findings', 'record'], ['grid', 'merge']],
+		['grid', ['commands', 'findings', 'bench', 'sheets'], ['labels', 'merge']],
 		['merge', ['show', 'imports', 'bench', 'sheets'], ['grid']],
 		['pictures', ['show', 'commands'], ['grid', 'merge']],
 	];

@@ -1,9 +1,9 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import { formatSize } from '../length/formatLength.ts';
+import { onRuler } from '../length/ruler.ts';
 import type { LabelWord, Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import { capital } from '../values/capital.ts';
-import { moneyWords } from '../values/money.ts';
 
 /** A line that is wanted on a label, before it is fitted. */
 export interface LabelLine {
@@ -20,17 +20,21 @@ export interface LabelLine {
 
 /** The sizes of type on a label, in points: 7 pt is about the least that is read with ease at arm's length (practice). */
 const sizes = {
-	title: { points: 12, leastPoints: 8 },
-	other: { points: 9.5, leastPoints: 7 },
-	up: { points: 8, leastPoints: 7 },
+	title: { points: 14, leastPoints: 8 },
+	other: { points: 10.5, leastPoints: 7 },
+	up: { points: 9, leastPoints: 7 },
 };
 
-/** The lines that stand on the label of a print, from its top; what its row leaves blank is not there. */
+/**
+ * The lines that stand on the label of a print, from its top; what its row leaves blank is not there.
+ * @param price what is asked for it, in words
+ */
 export function labelLines(
 	row: Row,
 	result: RowResult,
 	words: ReadonlySet<LabelWord>,
 	settings: Settings,
+	price: string,
 ): readonly LabelLine[] {
 	const text = (word: LabelWord): string => (words.has(word) ? textOf(word, row, result, settings) : '');
 	const line = (word: LabelWord, content: string, size: keyof typeof sizes = 'other'): readonly LabelLine[] =>
@@ -43,23 +47,22 @@ export function labelLines(
 		...line('medium', joined(text('medium'), text('year'))),
 		...line('size', text('size')),
 		...line('edition', joined(text('number'), text('edition'))),
-		...line('price', text('price')),
+		...line('price', words.has('price') ? price : ''),
 	];
 }
 
-function textOf(word: LabelWord, row: Row, { solved, words, read }: RowResult, settings: Settings): string {
+function textOf(word: LabelWord, row: Row, { solved, words }: RowResult, settings: Settings): string {
 	const cells: Readonly<Record<string, string | undefined>> = row.typed;
 	const typed = (cells[word] ?? '').replace(/\s+/g, ' ').trim();
 	if (word === 'this way up') return 'This way up';
 	if (word === 'size') {
 		const { pictureWidth: width, pictureHeight: height } = solved;
-		return width === undefined || height === undefined ? '' : formatSize(height, width, settings);
+		const { ruler } = settings; // nobody reads a label to half a millimetre
+		return width === undefined || height === undefined
+			? ''
+			: formatSize(onRuler(height, ruler), onRuler(width, ruler), settings);
 	}
 	if (typed === '') return '';
-	if (word === 'price') {
-		const { price } = read.money;
-		return price === undefined || settings.currency === undefined ? typed : moneyWords(price, settings.currency);
-	}
 	if (word === 'number') return `No. ${typed}`;
 	if (word === 'edition')
 		return words.edition?.kind === 'numbered'

@@ -1,7 +1,9 @@
-import type { RowResult } from '../findings/rowResult.ts';
 import { toMm } from '../length/length.ts';
+import { pricesOf } from '../record/pricesOf.ts';
+import { priceText } from '../record/priceWords.ts';
+import type { RecordSource } from '../record/recordSource.ts';
 import { hangOrder } from '../row/hangOrder.ts';
-import type { LabelSheet, Settings } from '../settings/settings.ts';
+import type { LabelSheet } from '../settings/settings.ts';
 import { nameOfPrint } from '../show/nameOfPrint.ts';
 import type { Show } from '../show/show.ts';
 import { listed } from '../values/listed.ts';
@@ -28,7 +30,8 @@ export interface LabelPages {
 }
 
 /** Which labels are made, and where the first comes. */
-export interface LabelRun {
+export interface LabelRun extends Omit<RecordSource, 'rows'> {
+	readonly show: Pick<Show, 'rows' | 'made'>;
 	readonly kind: LabelKind;
 	readonly sheet: LabelSheet;
 	/** The first free label of the first sheet, from 1. */
@@ -38,19 +41,14 @@ export interface LabelRun {
 }
 
 /** The labels of all prints, one for each copy, in the order in which they hang. */
-export function labelPages(
-	show: Show,
-	results: readonly RowResult[],
-	settings: Settings,
-	run: LabelRun,
-	measure: MeasureText,
-): LabelPages {
-	const { kind, sheet, start, isOnlyNew } = run;
+export function labelPages(run: LabelRun, measure: MeasureText): LabelPages {
+	const { show, results, settings, kind, sheet, start, isOnlyNew } = run;
 	const words = onLabel(kind, settings);
 	const size = [toMm(sheet.width), toMm(sheet.height)] as const;
 	const made = new Set(
 		(show.made ?? []).flatMap(({ row, copy, step }) => (step === 'labelled' ? [`${copy} ${row}`] : [])),
 	);
+	const prices = pricesOf({ ...run, rows: show.rows });
 	const says: string[] = [];
 	const labels = hangOrder(show.rows, results).flatMap((place): readonly PrintLabel[] => {
 		const [row, result] = [show.rows[place]!, results[place]!];
@@ -58,7 +56,7 @@ export function labelPages(
 			(copy) => !isOnlyNew || !made.has(`${copy} ${row.id}`),
 		);
 		if (copies.length === 0) return [];
-		const lines = labelLines(row, result, words, settings);
+		const lines = labelLines(row, result, words, settings, priceText(prices[place]!));
 		const fitted = fitLabel(lines, ...size, measure);
 		const name = nameOfPrint(row, place);
 		if (fitted.shortened.length > 0) says.push(`${name}: ${listed(fitted.shortened)} shortened to fit its label.`);

@@ -1,23 +1,30 @@
 import type { MadeDocument, PaperDocument, PaperSource } from './paperDocument.ts';
 
-/** A document on the desk: made when it is looked at, and again when what it is made from changes. */
+/** A document on the desk: made once it is looked at, and again when what it is made from changes. */
 export class DocumentOnDesk {
 	readonly document: PaperDocument;
-	/** Whether it is chosen to be printed. */
-	isShown = $state(false);
+	/** Whether its pages may be counted by now, though it is not chosen. */
+	isCounted = $state(false);
+	readonly #isChosen: () => boolean;
 	readonly #source: PaperSource;
-	readonly made: MadeDocument<Record<string, unknown>> = $derived.by(() =>
-		this.isShown ? this.document.make(this.#source) : { pages: [] },
+	readonly made: MadeDocument<Record<string, unknown>> | undefined = $derived.by(() =>
+		this.isShown || this.isCounted ? this.document.make(this.#source) : undefined,
 	);
-	/** What is said of it beside its pages, in a sentence: what it waits for, else why it has none. */
+	/** What is said of it while it is chosen, in a sentence: what it waits for, else why it has no pages, or what they lack. */
 	readonly said: string | undefined = $derived.by(() => {
+		if (!this.isShown || !this.made) return undefined;
 		const { pages, waits, says } = this.made;
-		if (!this.isShown) return undefined;
 		return waits ?? says ?? (pages.length === 0 ? this.document.none : undefined);
 	});
 
-	constructor(document: PaperDocument, source: PaperSource) {
+	/** @param isChosen whether it is to be printed */
+	constructor(document: PaperDocument, source: PaperSource, isChosen: () => boolean) {
 		this.document = document;
 		this.#source = source;
+		this.#isChosen = isChosen;
+	}
+
+	get isShown(): boolean {
+		return this.#isChosen();
 	}
 }

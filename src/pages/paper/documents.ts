@@ -9,6 +9,7 @@ import { getDocument } from './getDocument.ts';
 import { handOverDocument } from './handOverDocument.ts';
 import { hangingDocument } from './hangingDocument.ts';
 import { hookMarksDocument } from './hookMarksDocument.ts';
+import { backLabelsDocument, wallLabelsDocument } from './labelsDocument.ts';
 import { listDocument } from './listDocument.ts';
 import { marksDocument } from './marksDocument.ts';
 import { packingDocument } from './packingDocument.ts';
@@ -16,22 +17,22 @@ import type { PaperDocument } from './paperDocument.ts';
 import { printsDocument } from './printsDocument.ts';
 import { templatesDocument } from './templatesDocument.ts';
 
-/** Everything that may be printed, in the order in which it comes out. */
-export const documents: readonly PaperDocument[] = [
-	boardsDocument,
-	getDocument,
-	printsDocument,
-	listDocument,
-	marksDocument,
-	templatesDocument,
-	framingDocument,
-	contactDocument,
-	hangingDocument,
-	hookMarksDocument,
-	cardsDocument,
-	catalogueDocument,
-	cataloguePicturesDocument,
-	handOverDocument,
-	packingDocument,
-	editionsDocument,
+/** Everything that may be printed, by what it is for, in the order in which it comes out. */
+export const documentGroups: readonly { readonly heading: string; readonly documents: readonly PaperDocument[] }[] = [
+	{ heading: 'To get and print', documents: [getDocument, printsDocument] },
+	{
+		heading: 'For the bench',
+		documents: [
+			...[boardsDocument, listDocument, marksDocument, templatesDocument],
+			...[framingDocument, cardsDocument, backLabelsDocument],
+		],
+	},
+	{ heading: 'For the wall', documents: [hangingDocument, hookMarksDocument, wallLabelsDocument] },
+	{
+		heading: 'For the record',
+		documents: [
+			...[catalogueDocument, cataloguePicturesDocument, contactDocument],
+			...[editionsDocument, handOverDocument, packingDocument],
+		],
+	},
 ];

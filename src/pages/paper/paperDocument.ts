@@ -2,6 +2,7 @@ import type { Component } from 'svelte';
 import type { Getting } from '../../app/getting.svelte.ts';
 import type { Packing } from '../../app/packing.svelte.ts';
 import type { Session } from '../../app/session.svelte.ts';
+import type { MeasureText } from '../../core/labels/fitLabel.ts';
 import type { Paper } from '../../core/values/papers.ts';
 import type { FilesOut } from '../filesOut.svelte.ts';
 
@@ -10,13 +11,18 @@ export interface PaperSource {
 	readonly session: Session;
 	readonly packing: Packing;
 	readonly getting: Getting;
+	/** The paper that is chosen. */
 	readonly paper: Paper;
+	/** How wide texts are in the type of the page. */
+	readonly measure: MeasureText;
 }
 
 /** A document as it is at present. */
 export interface MadeDocument<Props> {
 	/** A page each: what the component gets that draws it. */
 	readonly pages: readonly Props[];
+	/** Where it has a paper of its own, whatever is chosen. */
+	readonly paper?: Paper;
 	/** What is not worked out yet, in a sentence: one waits before one prints. */
 	readonly waits?: string | undefined;
 	/** What else there is to say of it, in a sentence. */
@@ -33,11 +39,15 @@ interface Entry<Props> {
 	readonly title?: string;
 	/** The caution at the foot of each page; by itself that at the knife. */
 	readonly care?: string;
+	/** Whether its pages fill the paper to its edges: nothing else stands on them. */
+	readonly isBare?: boolean;
 	/** Why there are no pages, in a sentence. */
 	readonly none: string;
 	readonly make: (source: PaperSource) => MadeDocument<Props>;
 	/** Draws a page, inside its frame. */
 	readonly component: Component<Props & object>;
+	/** What there is to choose of how it comes out, shown while it is chosen. */
+	readonly options?: Component<{ source: PaperSource; document: string }>;
 	/** The same as a file, offered beside it. */
 	readonly csv?: { readonly label: string; readonly give: (out: FilesOut, source: PaperSource) => Promise<void> };
 }

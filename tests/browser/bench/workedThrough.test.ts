@@ -179,7 +179,7 @@ test('with end stops it is asked once which cutter it is, with a drawing; then e
 		await page.getByText('Start stop').waitFor();
 		const shown = await page.locator('main').innerText();
 		expect(shown).toMatch(/Start stop[^]*at the (top|bottom|left|right)[^]*End stop[^]*at the (top|bottom|left|right)/);
-		await page.goto(`${page.url().split('#')[0]}#paper`);
+		await page.goto(`${page.url().split('#')[0]}#paper/bench`);
 		await page
 			.getByText(/^start [\d.]+, at the/)
 			.first()

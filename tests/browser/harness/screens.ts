@@ -7,13 +7,27 @@ export interface Screen {
 	readonly name: string;
 	/** Whether it needs the grid, which a phone has no room for. */
 	readonly needsGrid?: boolean;
+	/**
+	 * Whether one only looks at the example there: the show is as it was afterwards, nothing is filtered, folded or chosen,
+	 * and another such screen may be opened in the same page. Default false: the next begins in a page of its own.
+	 */
+	readonly onlyLooks?: boolean;
 	readonly open: (page: Page) => Promise<void>;
 }
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 
+/** Comes to the prints of the example, with nothing open over them; it is loaded unless this page has done so before. */
 async function loadExample(page: Page): Promise<void> {
-	await press(page, 'Load the example');
+	if (await page.evaluate(() => 'hasExample' in window)) {
+		await page.keyboard.press('Escape'); // from a menu or a dialogue
+		await page.evaluate(() => (location.hash = 'shows'));
+		await page.getByRole('heading', { name: 'Shows', exact: true }).waitFor();
+		await page.evaluate(() => (location.hash = 'prints'));
+	} else {
+		await press(page, 'Load the example');
+		await page.evaluate(() => Object.assign(window, { hasExample: true }));
+	}
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 }
 
@@ -69,10 +83,11 @@ export const screens: readonly Screen[] = [
 		},
 	},
 	{ name: 'paste', open: (page) => press(page, 'Paste rows') },
-	{ name: 'prints', open: loadExample },
+	{ name: 'prints', onlyLooks: true, open: loadExample },
 	{
 		name: 'editing',
 		needsGrid: true,
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await page.keyboard.press('Control+Home');
@@ -82,6 +97,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'findings',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, /can’t be cut yet|to check/);
@@ -89,6 +105,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'menu',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'More…');
@@ -98,6 +115,7 @@ export const screens: readonly Screen[] = [
 	{
 		name: 'column menu',
 		needsGrid: true,
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await page.keyboard.press('Control+Home');
@@ -108,6 +126,7 @@ export const screens: readonly Screen[] = [
 	{
 		name: 'range',
 		needsGrid: true,
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await page.keyboard.press('Control+Home');
@@ -127,6 +146,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'views',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'Columns');
@@ -136,6 +156,7 @@ export const screens: readonly Screen[] = [
 	{
 		name: 'keys',
 		needsGrid: true,
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await page.keyboard.press('Control+Home');
@@ -145,6 +166,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'files',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'Files');
@@ -205,6 +227,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'across',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Whole show');
@@ -214,6 +237,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'prints-framed',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await showDrawing(page, 'Framed');
@@ -221,6 +245,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'prints-hinges',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await showDrawing(page, 'Hinges');
@@ -228,6 +253,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'frames',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'More…');
@@ -255,6 +281,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'to-get',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'To get');
@@ -300,6 +327,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'knife',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Boards');
@@ -314,6 +342,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'bench',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
@@ -321,6 +350,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'cut',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
@@ -353,6 +383,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'wall',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Wall');
@@ -373,6 +404,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'hang',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Wall');
@@ -382,15 +414,27 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'wall-paper',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Wall');
-			await page.getByRole('link', { name: 'On paper' }).click();
+			await page.getByRole('link', { name: 'Print on paper' }).click();
+			await page.locator('article').first().waitFor();
+		},
+	},
+	{
+		name: 'paper-labels',
+		onlyLooks: true,
+		open: async (page) => {
+			await loadExample(page);
+			await page.goto(`${page.url().split('#')[0]}#paper`);
+			await page.getByRole('checkbox', { name: 'Labels for the back' }).check();
 			await page.locator('article').first().waitFor();
 		},
 	},
 	{
 		name: 'paper',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
@@ -400,6 +444,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'paper-frames',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
@@ -422,6 +467,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'settings',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await page.getByRole('link', { name: /Settings/ }).click();
@@ -431,6 +477,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'settings-boards',
+		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
 			await page.getByRole('link', { name: /Settings/ }).click();

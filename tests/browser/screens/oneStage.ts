@@ -11,6 +11,12 @@ const aDay = 24 * 60 * 60;
 /** The stages of this worker, for a mouse and for fingers. The files share them; they end with the process. */
 const stages = new Map<boolean, Promise<Stage>>();
 
+/** How a play begins. */
+interface Beginning {
+	/** Whether it goes on in the page as the play of the file before left it, if that one went well. Default false: an empty show. */
+	readonly goesOn?: boolean;
+}
+
 /**
  * One window for the plays of all files, for a window takes longer to open than most plays last; the app is not kept
  * on the device there, which other plays look at, and its files are asked for once. Each play begins in it with an empty
@@ -20,22 +26,32 @@ const stages = new Map<boolean, Promise<Stage>>();
 export function oneStage(options: WindowOptions = {}) {
 	const { hasTouch = false } = options;
 	let stage: Stage | undefined;
+	let left: Page | undefined; // where the last play of this file has left well
 	beforeAll(async () => {
 		const set = stages.get(hasTouch) ?? Stage.set({ hasTouch, isKept: false, maxAge: aDay });
 		stages.set(hasTouch, set);
 		stage = await set;
 	});
-	return async (play: (page: Page, stage: Stage) => Promise<void>): Promise<void> => {
+	return async (
+		play: (page: Page, stage: Stage) => Promise<void>,
+		{ goesOn = false }: Beginning = {},
+	): Promise<void> => {
 		if (!stage) throw new Error('the browser was not opened');
-		const page = await emptyWindow(stage, options);
+		const before = goesOn && !left?.isClosed() ? left : undefined;
+		left = undefined;
+		const page = before ?? (await emptyWindow(stage, options));
 		try {
-			await page.goto(stage.address);
-			await page.getByRole('navigation', { name: 'Places' }).waitFor();
+			if (before) await asAsked(page, options);
+			else {
+				await page.goto(stage.address);
+				await page.getByRole('navigation', { name: 'Places' }).waitFor();
+			}
 			await play(page, stage);
 		} catch (cause) {
 			await page.close(); // nobody knows what it has left there
 			throw cause;
 		}
+		left = page;
 		const problems = stage.problems.splice(0);
 		if (problems.length > 0) throw new Error(`went wrong in the browser:\n${problems.join('\n')}`);
 	};
@@ -43,16 +59,23 @@ export function oneStage(options: WindowOptions = {}) {
 
 /** The window, with nothing in it and nothing kept of what was. */
 async function emptyWindow(stage: Stage, options: WindowOptions): Promise<Page> {
-	const { viewport = landscapeTablet, colorScheme = 'light', reducedMotion = 'no-preference' } = options;
 	const [page = await stage.context.newPage(), ...others] = stage.context.pages();
 	for (const other of others) await other.close();
 	if (page.url() !== 'about:blank') await page.evaluate(() => (sessionStorage.clear(), localStorage.clear()));
 	await page.goto('about:blank');
-	await page.setViewportSize(viewport);
-	await page.emulateMedia({ colorScheme, reducedMotion });
+	await asAsked(page, options);
 	const debug = await stage.context.newCDPSession(page);
 	const origin = new URL(stage.address).origin;
 	await debug.send('Storage.clearDataForOrigin', { origin, storageTypes: 'indexeddb' });
 	await debug.detach();
 	return page;
+}
+
+/** Gives the window the size and the look that a file asked for. */
+async function asAsked(
+	page: Page,
+	{ viewport = landscapeTablet, colorScheme = 'light', reducedMotion = 'no-preference' }: WindowOptions,
+): Promise<void> {
+	await page.setViewportSize(viewport);
+	await page.emulateMedia({ colorScheme, reducedMotion });
 }

@@ -157,7 +157,8 @@ function labelsOf(kind: 'back' | 'wall', typed: TypedSettings, more: Partial<Sho
 	const { settings } = readSettings(typed);
 	const show: Show = { ...newShow('s'), settings: typed, rows, ...more };
 	const results = rows.map((row) => judgeRow(row, settings));
-	const made = labelPages(show, results, settings, { kind, sheet: a4, start: 1, isOnlyNew }, measure);
+	const run = { kind, sheet: a4, start: 1, isOnlyNew, show, results, settings, costOf: () => undefined };
+	const made = labelPages(run, measure);
 	const texts = made.pages.flat().map((label) => label?.lines.map(({ text }) => text).join(' | '));
 	return { ...made, texts, whole: JSON.stringify(made) };
 }
