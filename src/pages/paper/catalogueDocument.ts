@@ -1,6 +1,7 @@
 import { priceWords } from '../../core/lists/catalogue.ts';
 import { catalogueListPages } from '../../core/lists/cataloguePages.ts';
 import CataloguePaper from '../../ui/paper/CataloguePaper.svelte';
+import CatalogueOptions from './CatalogueOptions.svelte';
 import { catalogueCsv, catalogueLines } from './catalogueLines.ts';
 import { paperDocument } from './paperDocument.ts';
 
@@ -19,5 +20,6 @@ export const catalogueDocument = paperDocument({
 		return { pages: pages.map((page) => ({ page, settings, hasPrices })) };
 	},
 	component: CataloguePaper,
+	options: CatalogueOptions,
 	csv: catalogueCsv,
 });

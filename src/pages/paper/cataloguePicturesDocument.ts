@@ -3,6 +3,7 @@ import type { CatalogueLine } from '../../core/lists/catalogue.ts';
 import { cataloguePage, cataloguePicturePages, pictureColumn } from '../../core/lists/cataloguePages.ts';
 import { drawnPrint } from '../../ui/mount/drawnPrint.ts';
 import CataloguePicturesPaper from '../../ui/paper/CataloguePicturesPaper.svelte';
+import CatalogueOptions from './CatalogueOptions.svelte';
 import { catalogueCsv, catalogueLines } from './catalogueLines.ts';
 import { paperDocument } from './paperDocument.ts';
 
@@ -31,5 +32,6 @@ export const cataloguePicturesDocument = paperDocument({
 		return { pages: pages.map((page) => ({ page, settings, column, drawnOf, addressOf })) };
 	},
 	component: CataloguePicturesPaper,
+	options: CatalogueOptions,
 	csv: catalogueCsv,
 });

@@ -8,5 +8,6 @@ export const waysBack: Partial<Record<Place, { href: string; label: string; show
 	'print-list': { href: '#print-list', label: 'Back to the print list', shown: ['prints'] },
 	wall: { href: '#wall', label: 'Back to the wall', shown: ['hanging'] },
 	sales: { href: '#sales', label: 'Back to the sales', shown: ['editions'] },
+	finish: { href: '#finish', label: 'Back to finishing', shown: ['cards'] },
 	bench: { href: '#bench', label: 'Back to the bench', shown: ['list', 'marks'] },
 };

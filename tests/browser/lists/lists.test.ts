@@ -1,7 +1,8 @@
+import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { papers } from '../../../src/core/values/papers.ts';
-import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
+import { type Pages, pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { dropFiles, paintedPicture } from '../pictures/pictureFiles.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { buyer, openNastyShow, titles, withoutBlanks } from './nastyShow.ts';
@@ -9,18 +10,28 @@ import { buyer, openNastyShow, titles, withoutBlanks } from './nastyShow.ts';
 const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
 
 const goTo = (page: Page, place: string) => page.goto(`${page.url().split('#')[0]}#${place}`);
-const documents = [
-	...['Catalogue, plain list', 'Catalogue with pictures', 'Print cards'],
-	...['Handing over and taking down', 'Packing list'],
-];
+/** The documents, and what stands at the head of their pages. */
+const documents = {
+	'Print cards': 'Print card',
+	'Catalogue, plain list': 'Catalogue',
+	'Catalogue with pictures': 'Catalogue',
+	'Handing over and taking down': 'Handing over and taking down',
+	'Packing list': 'Packing list',
+};
 
-/** Prints nothing but one document, on one paper. */
-async function printed(page: Page, name: string, paper: 'A4' | 'Letter') {
-	const chosen = page.getByRole('checkbox', { checked: true });
+/** Chooses some documents, and no others. */
+async function choose(page: Page, ...names: readonly string[]): Promise<void> {
+	const chosen = page.locator('.line input:checked');
 	while ((await chosen.count()) > 0) await chosen.first().uncheck();
-	await page.getByRole('radio', { name: paper, exact: true }).check();
-	await page.getByRole('checkbox', { name, exact: true }).check();
+	for (const name of names) await page.getByRole('checkbox', { name, exact: true }).check();
 	await page.locator('article').first().waitFor();
+}
+
+/** Prints all of them on one paper: nothing is cut off on the screen, and every text lies inside its page. */
+async function printed(page: Page, paper: 'A4' | 'Letter') {
+	await goTo(page, 'paper');
+	await page.getByRole('radio', { name: paper, exact: true }).check();
+	await choose(page, ...Object.keys(documents));
 	const cut = await page
 		.locator('article > .body')
 		.evaluateAll((bodies) =>
@@ -30,21 +41,36 @@ async function printed(page: Page, name: string, paper: 'A4' | 'Letter') {
 					: [],
 			),
 		);
-	expect(cut, `${name} on ${paper}: cut off`).toEqual([]);
+	expect(cut, 'cut off').toEqual([]);
 	const bytes = await page.pdf({ preferCSSPageSize: true });
 	expect(bytes.includes(buyer)).toBe(false);
-	return pagesOf(new Uint8Array(bytes));
+	const pages = await pagesOf(new Uint8Array(bytes));
+	const { widthMm: width, heightMm: height } = papers[paper];
+	expect(pastMargins(pages, { width, height })).toEqual([]);
+	const textOf = (own: Pages) => withoutBlanks(own.flatMap(({ texts }) => texts.map(({ text }) => text)).join(''));
+	expect(textOf(pages)).not.toContain(withoutBlanks(buyer));
+	expect(textOf(pages)).toContain(`Page${pages.length}of${pages.length}`);
+	for (const head of new Set(Object.values(documents))) {
+		const own = pages.filter(({ texts }) => texts.some(({ text }) => text === head));
+		const text = textOf(own);
+		for (const title of new Set(titles)) expect(text, head).toContain(withoutBlanks(title));
+	}
+	return pages;
 }
 
-test('by touch: prints are finished at the bench, and all lists come out on both papers with nothing cut off', () =>
+async function saved(page: Page, label: string): Promise<string> {
+	const given = page.waitForEvent('download');
+	await page.getByRole('button', { name: label }).first().tap();
+	return readFile(await (await given).path(), 'utf8');
+}
+
+test('by touch prints are finished at the bench, and on A4 the ticks stand on their cards', () =>
 	play(async (page) => {
 		await openNastyShow(page);
-		await dropFiles(page, [{ name: 'Tide 1.jpg', bytes: await paintedPicture(page, 96, 64) }]);
-		await page.getByRole('button', { name: /^Add pictures: / }).tap();
 		await goTo(page, 'bench');
 		await page.getByRole('link', { name: 'Start finishing' }).tap();
 		await page.getByRole('heading', { name: /^1 Tide 1.*0 of 71 ready/ }).waitFor();
-		for (const area of await page.locator('.area, .ticks button, select').all())
+		for (const area of await page.locator('.area, .ticks button, select, .which a').all())
 			expect((await area.boundingBox())!.height).toBeGreaterThanOrEqual(60);
 		await page.getByRole('button', { name: 'Printed' }).tap();
 		await page.getByRole('button', { name: 'Signed' }).tap();
@@ -55,29 +81,37 @@ test('by touch: prints are finished at the bench, and all lists come out on both
 		await page.getByRole('button', { name: 'Sealed' }).waitFor({ state: 'detached' });
 		await page.getByRole('button', { name: 'All 5 done' }).tap();
 		await page.getByRole('heading', { name: /^2 Tide 2, copy 3 of 3.*1 of 71 ready/ }).waitFor();
-		// The ticks outlive the page, and stand beside the print too.
+		// The ticks outlive the page.
 		await page.reload();
 		await page.getByRole('heading', { name: /1 of 71 ready/ }).waitFor();
-		await goTo(page, 'paper');
+		const pages = await printed(page, 'A4');
+		const cards = pages.filter(({ texts }) => texts.some(({ text }) => text === 'Print card'));
+		const ticks = cards.map(({ texts }) => texts.filter(({ text }) => text === '✓').length);
+		expect(ticks).toEqual([1, 5, ...Array.from({ length: 38 }, () => 0)]);
+	}));
 
-		const all = withoutBlanks(titles.join(''));
-		expect(all).not.toBe('');
-		for (const paper of ['A4', 'Letter'] as const) {
-			const { widthMm: width, heightMm: height } = papers[paper];
-			for (const name of documents) {
-				const pages = await printed(page, name, paper);
-				expect(pastMargins(pages, { width, height }), `${name} on ${paper}`).toEqual([]);
-				const texts = withoutBlanks(pages.flatMap((each) => each.texts.map(({ text }) => text)).join(''));
-				expect(texts).not.toContain(withoutBlanks(buyer));
-				expect(texts, `pages of ${name}`).toContain(`Page${pages.length}of${pages.length}`);
-				for (const title of new Set(titles)) expect(texts, `${name} on ${paper}`).toContain(withoutBlanks(title));
-				if (name.startsWith('Catalogue')) expect(texts.match(/(?<=EUR,)sold/g)).toHaveLength(4);
-				if (name === 'Catalogue with pictures') expect(await page.locator('article img').count()).toBe(1);
-				if (name === 'Print cards') {
-					expect(pages).toHaveLength(40);
-					const ticks = pages.map((each) => each.texts.filter(({ text }) => text === '✓').length);
-					expect(ticks).toEqual([1, 5, ...Array.from({ length: 38 }, () => 0)]);
-				}
-			}
-		}
+test('on Letter too all lists come out whole; the catalogue has pictures, what is sold, and prices or none', () =>
+	play(async (page) => {
+		await openNastyShow(page);
+		await dropFiles(page, [{ name: 'Tide 1.jpg', bytes: await paintedPicture(page, 96, 64) }]);
+		await page.getByRole('button', { name: /^Add pictures: / }).tap();
+		await page.getByRole('grid').waitFor();
+		const pages = await printed(page, 'Letter');
+		const catalogue = pages.filter(({ texts }) => texts.some(({ text }) => text === 'Catalogue'));
+		const sold = catalogue.flatMap(({ texts }) => texts.filter(({ text }) => /\bsold$/.test(text)));
+		expect(sold).toHaveLength(2 * 4);
+		expect(await page.locator('article img').count()).toBe(1);
+
+		await choose(page, 'Catalogue, plain list');
+		const priced = await saved(page, 'Export catalogue');
+		expect(priced.split('\r\n')).toHaveLength(1 + 40 + 1);
+		expect(priced).toContain('EUR');
+		await page.getByRole('checkbox', { name: 'With prices' }).uncheck();
+		await expect.poll(() => page.locator('article').first().innerText()).not.toContain('EUR');
+		expect(await page.locator('article').first().innerText()).toContain('sold');
+		const unpriced = await saved(page, 'Export catalogue');
+		expect(unpriced).not.toContain('EUR');
+		await choose(page, 'Packing list');
+		const packing = await saved(page, 'Export packing list');
+		for (const file of [priced, unpriced, packing]) expect(file).not.toContain(buyer);
 	}));
