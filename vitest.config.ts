@@ -1,5 +1,6 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './tests/longestFirst.ts';
 
 // Two files at a time: by itself vitest leaves one core of a small machine idle, and three Chromiums wait for each other.
 const maxWorkers = 2;
@@ -14,6 +15,7 @@ const onlyInSoak =
 export default defineConfig({
 	test: {
 		maxWorkers,
+		sequence: { sequencer: LongestFirst },
 		projects: [
 			{
 				// Runes are compiled as in the browser, where `$derived` remembers; for a server it would not.
