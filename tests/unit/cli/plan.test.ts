@@ -104,6 +104,19 @@ describe('rows and bench as JSON', () => {
 		expect(read.rows.map(({ title }) => title)).toEqual(['Ebb', 'Flow', 'Ebb; again']);
 	});
 
+	test('who bought a print is neither in the CSV nor in the JSON', async () => {
+		const rows = [{ id: 'a', order: 1, typed: { title: 'Ebb', shape: '3:2', stage: 'sold', buyer: 'R. Thistle' } }];
+		const show = { format: 'evenhang-show', version: 8, name: 'Sold', settings: {}, rows };
+		writeFileSync(file('sold.json'), JSON.stringify(show));
+		writeFileSync(file('sold.csv'), 'title,shape,stage,buyer\nEbb,3:2,sold,R. Thistle\n');
+		for (const args of [['sold.json'], ['sold.csv'], ['sold.json', '--json'], ['sold.csv', '--json']]) {
+			const { status, stdout, stderr } = await plan(...args);
+			expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+			expect(stdout, args.join(' ')).toContain('sold');
+			expect(stdout, args.join(' ')).not.toMatch(/Thistle|buyer/);
+		}
+	});
+
 	test('how a row is framed, and where it lies on its paper', async () => {
 		const frame = { name: 'Oak', width: 500, height: 400, depth: 20, lip: 6, moulding: 20, weight: 0.5, count: 1 };
 		const papers = [{ name: 'Rag', width: 329, height: 483, margin: 5 }];

@@ -80,5 +80,7 @@ test('words are found in what a print costs, as it is shown', () => {
 	const source = { ...sourceOf(even), cost: { minorUnits: 9137, isPartial: false } };
 	expect(answers({ ...noFilter, words: '91.37' }, source)).toBe(true);
 	expect(answers({ ...noFilter, words: '91.37' }, sourceOf(even))).toBe(false);
+	const wanted = sourceOf({ ...even, net: '91.37' });
+	expect(answers({ ...noFilter, words: '92.00' }, wanted), 'nor in its price').toBe(true);
 	expect(sortWords('cost')).toEqual(sortWords('copies'));
 });

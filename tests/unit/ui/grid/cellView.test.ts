@@ -75,6 +75,19 @@ test('what is copied is as typed, with the unit of its own, or exact to the last
 	expect(copied('overlap', {}), 'typed back it would contradict what went to the ruler').toBe('');
 });
 
+test('a blank price is worked out from the net, and waits for a cost that it is to hold', () => {
+	const place = columnIndexOf('price');
+	const show = { commission: '50 %', costInPrice: 'yes' };
+	const source = sourceOf({ net: '100' }, show);
+	const viewOf = (more: object) => cellViews({ ...source, ...more }, gridColumns)[place]!;
+	expect(viewOf({})).toMatchObject({ text: '', state: 'blank' });
+	expect(viewOf({ cost: 1250 })).toMatchObject({ text: '225.00', state: 'worked out' });
+	expect(viewOf({ cost: 1250, isCostPartial: true })).toMatchObject({ text: 'about 225.00', state: 'worked out' });
+	expect(exactText(gridColumns[place]!, { ...source, cost: 1250, isCostPartial: true })).toBe('225.00');
+	const typed = cellViews(sourceOf({ net: '100', price: 'NFS' }, show), gridColumns)[place];
+	expect(typed).toMatchObject({ text: 'NFS', state: 'typed' });
+});
+
 test('what a print costs is worked out, in the show’s currency, and blank where it is not known', () => {
 	const place = columnIndexOf('cost');
 	const source = sourceOf({}, { currency: 'EUR' });
