@@ -6,6 +6,7 @@ import { type MatchedPicture, matchPictures, type PictureFile } from '../core/pi
 import { makeId } from '../files/makeId.ts';
 import { readPictures } from '../workers/readPictures.ts';
 import type { Step } from './history.svelte.ts';
+import type { Pictures } from './pictures.svelte.ts';
 import type { Session } from './session.svelte.ts';
 
 /** A file that gives no picture. */
@@ -41,8 +42,8 @@ export async function beginsAsPicture(file: Blob): Promise<boolean> {
 }
 
 /**
- * Reads picture files and keeps a small picture of each, and finds the prints that they belong to. Where it is left, what
- * was kept is let go after a day.
+ * Reads picture files and keeps a small picture of each, and finds the prints that they belong to.
+ * @param pictures where they are kept
  * @param onProgress called with how many are read
  */
 export async function importPictures(
@@ -51,8 +52,8 @@ export async function importPictures(
 	signal: AbortSignal,
 	onProgress: (done: number, of: number) => void,
 	read = readPictures,
+	pictures: Pick<Pictures, 'keep' | 'announce'> = session.pictures,
 ): Promise<PicturesRead> {
-	const { pictures } = session;
 	const sound: PictureFile[] = [];
 	const unread: UnreadPicture[] = [];
 	onProgress(0, files.length);

@@ -43,7 +43,7 @@ export const nameOfPasted = 'What was pasted';
 /**
  * Opens a file.
  * @param pictures where those of a packed show are kept, once all of it is found to be sound; without it, no packed file is
- * opened. Those of a show that is then not wanted are let go after a day.
+ * opened
  * @param onProgress called with how many pictures are unpacked, then kept, of how many
  * @returns a problem, as a sentence without its place, where it cannot be read
  */

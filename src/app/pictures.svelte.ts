@@ -64,9 +64,12 @@ export class Pictures {
 		return this.#known;
 	}
 
-	/** Keeps a picture; on disk before the promise resolves. Other tabs hear of it with `announce`. */
-	async keep(picture: WholePicture): Promise<void> {
-		await this.#store.keep(picture);
+	/**
+	 * Keeps a picture; on disk before the promise resolves. Other tabs hear of it with `announce`.
+	 * @param by names the import that brings it, which may be left: see `letGo`
+	 */
+	async keep(picture: WholePicture, by?: string): Promise<void> {
+		await this.#store.keep(picture, by);
 		for (const size of ['preview', 'small']) this.#forget(`${size} ${picture.hash}`);
 	}
 
@@ -85,11 +88,20 @@ export class Pictures {
 	async sweep(rows: Iterable<Row>, now: number): Promise<void> {
 		await this.whenListed();
 		if (this.#known.byHash.size === 0) return;
+		if ((await this.#store.sweep(this.#usedBy(rows), now)) > 0) await this.announce();
+	}
+
+	/** Forgets pictures that an import alone has brought and no row has. @param rows as for `sweep` */
+	async letGo(rows: Iterable<Row>, by: string): Promise<void> {
+		if ((await this.#store.letGo(this.#usedBy(rows), by)) > 0) await this.announce();
+	}
+
+	#usedBy(rows: Iterable<Row>): ReadonlySet<string> {
 		const used = new Set<string>();
 		for (const row of rows) {
 			for (const { hash } of picturesOfRow(row, this.#known)) used.add(hash);
 		}
-		if ((await this.#store.sweep(used, now)) > 0) await this.announce();
+		return used;
 	}
 
 	close(): void {

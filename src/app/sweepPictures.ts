@@ -6,7 +6,16 @@ import type { Shelf } from './shelf.svelte.ts';
  * Lets go of pictures that no row of any show, nor of a step that undo or redo has, has had for a day. Where a show cannot be read none is let go: they may be
  * its.
  */
-export async function sweepPictures(shelf: Shelf, now = Date.now()): Promise<void> {
+export const sweepPictures = (shelf: Shelf, now = Date.now()): Promise<void> =>
+	withRowsOf(shelf, (rows) => shelf.session.pictures.sweep(rows, now));
+
+/** Lets go of the pictures that an import has brought which was left, but for those that a row of any show has, undo's too. */
+export const letGoPictures = async (shelf: Shelf, by: string): Promise<void> => {
+	await shelf.session.pictures.announce().catch(() => undefined);
+	return withRowsOf(shelf, (rows) => shelf.session.pictures.letGo(rows, by));
+};
+
+async function withRowsOf(shelf: Shelf, work: (rows: readonly Row[]) => Promise<void>): Promise<void> {
 	const { pictures } = shelf.session;
 	await pictures.whenListed();
 	if (pictures.known.byHash.size === 0) return;
@@ -21,7 +30,7 @@ export async function sweepPictures(shelf: Shelf, now = Date.now()): Promise<voi
 				rows.push(...edit.rows.flatMap(({ before, after }) => [before ?? [], after ?? []].flat()));
 		}
 		rows.push(...shelf.session.show.rows);
-		await pictures.sweep(rows, now);
+		await work(rows);
 	} catch {
 		// the next time
 	} finally {

@@ -1,4 +1,5 @@
 import type { ColumnOfFile } from '../ui/exchange/columnOfFile.ts';
+import { BroughtPictures } from '../app/broughtPictures.ts';
 import { keptColumns, matchKept } from '../app/keptColumns.ts';
 import { chooseFile, chooseFiles, pictureKinds } from '../app/chooseFile.ts';
 import {
@@ -63,6 +64,8 @@ export class FileDesk {
 	#last = $state.raw<LastReport>();
 	#step = $state.raw<Step>();
 	readonly #running = new FileWork();
+	/** The pictures that came in and are not answered for. */
+	readonly #brought: BroughtPictures;
 	/** Where rows, the show and all shows go out. */
 	readonly out: FilesOut;
 	/** The list that came in last, while it may be read again. */
@@ -78,6 +81,7 @@ export class FileDesk {
 
 	constructor(shelf: Shelf) {
 		this.#shelf = shelf;
+		this.#brought = new BroughtPictures(shelf);
 		this.out = new FilesOut(shelf, (report) => this.#tell(report));
 	}
 
@@ -128,6 +132,8 @@ export class FileDesk {
 	leave(): void {
 		this.out.leave();
 		this.#others = 0;
+		// What is still being read lets go of its pictures when it has stopped.
+		if (this.#step) this.#brought.letGo();
 		this.#stop();
 		this.#letGo();
 	}
@@ -154,7 +160,7 @@ export class FileDesk {
 		if (await beginsAsPicture(file)) return this.#importPictures(files);
 		await this.#import(
 			nameOfFile(file),
-			(signal, onProgress) => openFile(file, signal, this.#session.pictures, onProgress),
+			(signal, onProgress, by) => openFile(file, signal, this.#brought.keeper(by), onProgress),
 			others.length,
 		);
 	}
@@ -166,6 +172,7 @@ export class FileDesk {
 	}
 
 	async #importPictures(files: readonly File[]): Promise<void> {
+		const by = this.#brought.begin();
 		this.#hold(undefined);
 		this.#step = this.#again = undefined;
 		await this.#work(
@@ -173,18 +180,21 @@ export class FileDesk {
 			async (options) => {
 				const signal = options.signal ?? this.#session.signal;
 				const onProgress = (done: number, of: number) => options.onProgress?.('reading', done, of);
-				const pictures = await importPictures(this.#session, files, signal, onProgress);
+				const keeper = this.#brought.keeper(by);
+				const pictures = await importPictures(this.#session, files, signal, onProgress, undefined, keeper);
 				return pictures.matched.length > 0
 					? { kind: 'pictures', pictures }
 					: { kind: 'reported', report: noPicture(pictures.unread) };
 			},
 			'pictures',
+			by,
 		);
 	}
 
 	/** Adds the pictures as it was chosen. */
 	async addPictures(read: PicturesRead, chosen: readonly MatchedPicture[]): Promise<void> {
 		this.#step = undefined;
+		this.#brought.accept();
 		this.#tell((await addPictures(this.#session, read, chosen)).report);
 	}
 
@@ -274,12 +284,14 @@ export class FileDesk {
 
 	/** Imports the file as it was chosen. */
 	async importReview(review: MergeReview): Promise<void> {
+		this.#brought.accept();
 		this.#step = undefined;
 		await this.#work(review.file.source, (options) => importReviewed(this.#session, review, options));
 	}
 
 	/** Puts a show of a file on the shelf and opens it. */
 	async openBeside(show: Omit<Show, 'id'>, fileName: string): Promise<void> {
+		this.#brought.accept();
 		const report = await openBeside(this.#shelf, show, fileName);
 		this.#step = undefined;
 		this.#tell(report);
@@ -295,6 +307,7 @@ export class FileDesk {
 
 	/** Puts back the shows of a backup that this device lacks. */
 	async restore(shows: readonly StandingOfShow[]): Promise<void> {
+		this.#brought.accept();
 		const report = await restoreShows(this.#shelf, shows);
 		this.#step = undefined;
 		this.#tell(report);
@@ -305,20 +318,23 @@ export class FileDesk {
 		open: (
 			signal: AbortSignal | undefined,
 			onProgress: (done: number, of: number) => void,
+			by: string,
 		) => Promise<Reading<Incoming>>,
 		others = 0,
 	): Promise<void> {
 		this.#others = others;
 		this.#leftOut = undefined;
-		await this.#work(source, async (options) => {
+		const by = this.#brought.begin();
+		const work = async (options: ImportOptions): Promise<ImportOutcome> => {
 			const onProgress = (done: number, of: number) => options.onProgress?.('unpacking', done, of);
-			const incoming = await openUnlessLeft((signal) => open(signal, onProgress), options.signal);
+			const incoming = await openUnlessLeft((signal) => open(signal, onProgress, by), options.signal);
 			if ('problem' in incoming) return { kind: 'reported', report: notRead(source, incoming.problem) };
 			this.#hold(isList(incoming.value) ? incoming.value : undefined);
 			this.#leftOut = incoming.value.leftOut;
 			this.#step = this.#again = undefined;
 			return importIncoming(this.#session, incoming.value, options);
-		});
+		};
+		await this.#work(source, work, 'rows', by);
 	}
 
 	/** Holds the list that is imported, in the place of the last one. */
@@ -333,19 +349,28 @@ export class FileDesk {
 		if (!this.#running.isBusy && !this.#step && !this.#last?.incoming) this.#hold(undefined);
 	}
 
-	/** Does what may take long, until it is done or left, and says what has come of it, or asks. */
+	/**
+	 * Does what may take long, until it is done or left, and says what has come of it, or asks.
+	 * @param by names an import that may bring pictures
+	 */
 	async #work(
 		source: string,
 		work: (options: ImportOptions) => Promise<ImportOutcome>,
 		what: Progress['what'] = 'rows',
+		by?: string,
 	): Promise<void> {
+		const came = { isWanted: false };
 		const onOutcome = (outcome: ImportOutcome) => {
+			came.isWanted = outcome.kind !== 'reported' || !outcome.report.isProblem;
+			if (by !== undefined && came.isWanted) this.#brought.show(by);
+			if (by !== undefined && came.isWanted && outcome.kind === 'reported') this.#brought.accept();
 			if (outcome.kind === 'reported') return this.#tell(outcome.report, this.#list, outcome.step);
 			this.#step = outcome;
 			this.#last = undefined;
 			this.isOpen = false;
 		};
 		await this.#running.run(source, this.#shelf, work, onOutcome, what);
+		if (by !== undefined && !came.isWanted) this.#brought.letGo(by);
 		this.#letGo();
 	}
 

@@ -28,6 +28,8 @@ interface PictureRecord extends Picture {
 	readonly place: number;
 	/** Since when no row has it, in milliseconds since 1970; absent: a row has it, or may get it back. */
 	readonly unusedSince?: number;
+	/** The import that alone has brought it; absent where another has brought it too. */
+	readonly by?: string;
 }
 
 interface PictureSchema extends DBSchema {
@@ -103,8 +105,9 @@ export function openPictureStore(databaseName: string, onSuperseded?: () => void
 		/**
 		 * Keeps a picture; where it is here already and sound, only its names are added: a file may say of it what it likes. On
 		 * disk before the promise resolves.
+		 * @param by names the import that brings it, for `letGo`
 		 */
-		keep: ({ preview, small, ...picture }: WholePicture): Promise<void> =>
+		keep: ({ preview, small, ...picture }: WholePicture, by?: string): Promise<void> =>
 			writing(async (tx) => {
 				const { hash } = picture;
 				const record: unknown = await tx.objectStore('pictures').get(hash);
@@ -116,7 +119,10 @@ export function openPictureStore(databaseName: string, onSuperseded?: () => void
 				const [large, little] = isHere ? (here as [KeptImage, KeptImage]) : [preview, small];
 				const { pixels } = isHere ? before : picture;
 				const size = large.bytes.byteLength + little.bytes.byteLength;
-				const puts: Promise<unknown>[] = [tx.objectStore('pictures').put({ hash, names, pixels, size, place }, hash)];
+				// What was here before is not this import's to take away, nor another's any more.
+				const only = before === undefined || bringerOf(record) === by ? by : undefined;
+				const kept = { hash, names, pixels, size, place, ...(only !== undefined && { by: only }) };
+				const puts: Promise<unknown>[] = [tx.objectStore('pictures').put(kept, hash)];
 				if (!isHere) puts.push(tx.objectStore('preview').put(large, hash), tx.objectStore('small').put(little, hash));
 				await Promise.all(puts);
 			}),
@@ -153,6 +159,23 @@ export function openPictureStore(databaseName: string, onSuperseded?: () => void
 			return forgotten;
 		},
 
+		/**
+		 * Forgets what one import alone has brought, and no row has.
+		 * @param used as for `sweep`
+		 * @returns how many were forgotten
+		 */
+		async letGo(used: ReadonlySet<string>, by: string): Promise<number> {
+			let forgotten = 0;
+			await writing(async (tx) => {
+				const pictures = tx.objectStore('pictures');
+				const [keys, values] = await Promise.all([pictures.getAllKeys(), pictures.getAll()]);
+				const gone = keys.filter((key, place) => bringerOf(values[place]) === by && !used.has(key));
+				forgotten = gone.length;
+				await Promise.all(gone.flatMap((key) => stores.map((name) => tx.objectStore(name).delete(key))));
+			});
+			return forgotten;
+		},
+
 		close: () => void opened?.then((db) => db.close()).catch(() => undefined),
 	};
 }
@@ -172,6 +195,9 @@ function soundPicture(key: unknown, value: unknown): Picture | undefined {
 
 const placeOf = (record: unknown): number | undefined =>
 	isRecord(record) && Number.isSafeInteger(record['place']) ? (record['place'] as number) : undefined;
+
+const bringerOf = (record: unknown): string | undefined =>
+	isRecord(record) && typeof record['by'] === 'string' ? record['by'] : undefined;
 
 const lastPlace = (records: readonly unknown[]): number =>
 	records.reduce((last: number, record) => Math.max(last, placeOf(record) ?? 0), 0);

@@ -126,6 +126,31 @@ test('files of all kinds and orientations: shapes right to the pixel, what canno
 		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
 	}));
 
+test('pictures that are not wanted go from the device at once; one that a print has stays', () =>
+	inWindow(async (page) => {
+		const [one, other] = [
+			{ name: 'Weir.jpg', bytes: await paintedPicture(page, 96, 64) },
+			{ name: 'Quay.jpg', bytes: await paintedPicture(page, 64, 96) },
+		];
+		const kept = () =>
+			page.evaluate(async () => {
+				const opening = indexedDB.open('evenhang pictures');
+				await new Promise((resolve) => (opening.onsuccess = resolve));
+				const all = opening.result.transaction('small').objectStore('small').getAllKeys();
+				await new Promise((resolve) => (all.onsuccess = resolve));
+				opening.result.close();
+				return all.result.length;
+			});
+		await dropFiles(page, [one]);
+		await add(page).click();
+		await page.getByText('1 new print at the end of the list.').waitFor();
+		await dropFiles(page, [one, other]);
+		await add(page).waitFor();
+		expect(await kept()).toBe(2);
+		await page.getByRole('button', { name: 'Cancel' }).click();
+		await expect.poll(kept).toBe(1);
+	}));
+
 /** The addresses of pictures on the screen, once each of them is loaded. */
 const drawn = (page: Page) =>
 	page.evaluate(async () => {

@@ -55,6 +55,18 @@ test('they are listed as they were first kept', async () => {
 	expect((await store.list()).map((each) => each.hash[0]).join('')).toBe('cabd');
 });
 
+test('an import that is left takes back what it alone has brought, and no row has', async () => {
+	const { store } = opened();
+	await store.keep(picture('a', 'here before'));
+	for (const sign of 'abcd') await store.keep(picture(sign, sign), 'this one');
+	await store.keep(picture('c', 'other'), 'another');
+	expect(await store.letGo(new Set([hash('d')]), 'this one')).toBe(1);
+	expect((await store.list()).map((each) => each.hash[0]).join('')).toBe('acd');
+	expect(await store.image(hash('b'), 'small')).toBeUndefined();
+	// What two have brought neither takes away.
+	expect(await store.letGo(new Set(), 'another')).toBe(0);
+});
+
 test('one that no row has is let go after a day, and not where a row has it again before', async () => {
 	const { store } = opened();
 	await store.keep(picture('a', 'a'));
