@@ -1,6 +1,5 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import type { Edition, Series } from '../row/edition.ts';
-import { isBlankRow } from '../show/blankRow.ts';
 import type { Row } from '../show/row.ts';
 import { groupBy } from '../values/groupBy.ts';
 
@@ -67,15 +66,15 @@ interface Print {
 
 /**
  * The edition register: for each maker and title what is numbered, sold, left, and which proofs there are. A title of
- * which no row says an edition is not in it; neither is a row without a title. As `edition-clash` has it, `3/25` and
- * `3/30` are of two editions of one title.
+ * which no row says an edition is not in it; neither is a row without a title, or of which no copy is made. As
+ * `edition-clash` has it, `3/25` and `3/30` are of two editions of one title.
  * @param results in the order of the rows
  */
 export function editionRegister(rows: readonly Row[], results: readonly RowResult[]): readonly RegisteredTitle[] {
 	const prints = rows.flatMap((row, place): Print | readonly [] => {
 		const result = results[place]!;
-		const isTitled = !isBlankRow(row) && plain(row.typed.title) !== '';
-		return isTitled ? { row, place, result, edition: result.words.edition } : [];
+		const isThere = result.copies > 0 && plain(row.typed.title) !== '';
+		return isThere ? { row, place, result, edition: result.words.edition } : [];
 	});
 	const titles = groupBy(prints, ({ row: { typed } }) => JSON.stringify([plain(typed.maker), plain(typed.title)]));
 	return [...titles.values()].filter((own) => own.some(({ edition }) => edition)).map(registered);

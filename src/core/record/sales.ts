@@ -57,14 +57,13 @@ export interface Sales {
 	readonly currency: Currency | undefined;
 }
 
-/** The prints of a show as they are sold, with the sums of those that were. */
+/** The prints of a show as they are sold, with the sums of those that were. A row of which no copy is made is none. */
 export function salesOf({ rows, results, settings: own, costOf: ownCostOf }: RecordSource): Sales {
 	const settings = recordSettings(rows, own);
 	// Costs are in the decimals of the show.
 	const costOf = (row: Row) => (decimalsOf(settings) === decimalsOf(own) ? ownCostOf(row) : undefined);
-	const prints = hangOrder(rows, results).map((place) =>
-		saleOf(rows[place]!, place, results[place]!, costOf(rows[place]!), settings),
-	);
+	const made = hangOrder(rows, results).filter((place) => results[place]!.copies > 0);
+	const prints = made.map((place) => saleOf(rows[place]!, place, results[place]!, costOf(rows[place]!), settings));
 	const sold = prints.filter(({ isSold }) => isSold);
 	const priced = sold.filter(({ amount }) => amount !== undefined);
 	const makers = [...groupBy(priced, makerKey).values()].map((own) => sumsOf(own, settings));

@@ -30,6 +30,17 @@ describe('the register', () => {
 		expect(rangesText(run!.missing)).toBe('3, 5–12');
 	});
 
+	test('leaves out rows of which no copy is made, as other lists do', () => {
+		const none = { ...pier, copies: '0', stage: 'sold' };
+		expect(registerOf([{ ...none, edition: '3/12' }])).toEqual([]);
+		const [entry] = registerOf([
+			{ ...none, edition: '3/12' },
+			{ ...pier, edition: '4/12' },
+		]);
+		expect(entry!.runs[0]!.numbers.map(({ number }) => number)).toEqual([4]);
+		expect(rangesText(entry!.runs[0]!.missing)).toBe('1–3, 5–12');
+	});
+
 	test('keeps sizes, roman figures and proofs apart, the edition first', () => {
 		const [entry] = registerOf([
 			{ ...pier, edition: 'HC' },

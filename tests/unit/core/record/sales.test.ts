@@ -57,6 +57,16 @@ describe('what was sold', () => {
 		expect(copiesSentence(sales.prints[0]!, sales.currency)).toBe('3 copies, sold together: 3 × 45.50 = 136.50');
 	});
 
+	test('a row of which no copy is made is not for sale, and has no line among the makers', () => {
+		const { prints, makers, unpriced } = sold([
+			{ ...pier, copies: '0', price: '90', stage: 'sold' },
+			{ ...pier, copies: '0', stage: 'sold' },
+			{ title: 'Weir', price: '90' },
+		]);
+		expect(prints.map(({ place }) => place)).toEqual([2]);
+		expect([makers, unpriced]).toEqual([[], []]);
+	});
+
 	test('what has no readable price is named, and is in no sum', () => {
 		const sales = sold(
 			[
