@@ -4,10 +4,10 @@ import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
 import { goTo } from '../harness/screens.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
-import { phone } from '../harness/stage.ts';
+import { phone, uprightTablet } from '../harness/stage.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { oneStage } from '../screens/oneStage.ts';
-import { openSalesShow, salesShow } from './salesShow.ts';
+import { openSalesShow, salesShow, unbroken } from './salesShow.ts';
 
 const play = oneStage({ viewport: phone, hasTouch: true, reducedMotion: 'reduce' });
 
@@ -18,6 +18,17 @@ const figures = async (page: Page) => {
 const total = (page: Page) => page.getByRole('main').getByRole('status').innerText();
 const sold = (page: Page, name: string) => page.getByRole('button', { name: `Sold: ${name}`, exact: true });
 const collected = (page: Page, name: string) => page.getByRole('button', { name: `Collected: ${name}`, exact: true });
+
+/** What of the page is wider than the window. */
+const pastTheSide = (page: Page) =>
+	page
+		.getByRole('main')
+		.locator('*')
+		.evaluateAll((all) =>
+			all
+				.filter((each) => each.getBoundingClientRect().right > innerWidth + 1)
+				.map((each) => each.outerHTML.slice(0, 80)),
+		);
 
 async function saved(page: Page, button: string) {
 	const given = page.waitForEvent('download');
@@ -63,7 +74,7 @@ test('from what a maker wants to what is due to them, by touch on a phone', () =
 		]);
 
 		await page.getByRole('radio', { name: 'not sold' }).check();
-		await expect.poll(() => page.getByRole('button', { name: /^Sold: / }).count()).toBe(2);
+		await expect.poll(() => page.getByRole('button', { name: /^Sold: / }).count()).toBe(3);
 		await page.getByRole('combobox', { name: 'Maker' }).selectOption('Ilse');
 		await page.getByText('None of the prints.').waitFor();
 		await page.getByRole('radio', { name: 'all', exact: true }).check();
@@ -75,6 +86,17 @@ test('from what a maker wants to what is due to them, by touch on a phone', () =
 		);
 		expect(await axeProblems(page)).toEqual([]);
 		expect(await smallTargets(page)).toEqual([]);
+
+		// Names that have no place to break leave all in reach, in every width.
+		await page.getByRole('combobox', { name: 'Maker' }).selectOption('all');
+		await sold(page, `5 ${unbroken}`).tap();
+		await expect.poll(() => total(page)).toMatch(/^4 prints/);
+		for (const width of [phone.width, 700, uprightTablet.width]) {
+			await page.setViewportSize({ width, height: phone.height });
+			expect(await pastTheSide(page), `${width} px`).toEqual([]);
+		}
+		await page.setViewportSize(phone);
+		await sold(page, `5 ${unbroken}`).tap();
 
 		// No buyer leaves but where that is asked for.
 		const sales = await saved(page, 'Save sales as CSV');
