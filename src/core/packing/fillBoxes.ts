@@ -35,7 +35,7 @@ export function fillBoxes(pairs: readonly Pair[], limits: BoxLimits): Filling {
 	const tried = [oneAfterTheOther(rest, limits), firstThatFits(rest, limits), firstThatFits(heaviestFirst, limits)];
 	let best = tried.reduce((one, other) => (other.length < one.length ? other : one));
 	let least = bound(rest, limits);
-	const work = { left: mostTried };
+	const work = { left: mostLooks };
 	while (least < best.length) {
 		const found = inBoxes(heaviestFirst, best.length - 1, limits, work);
 		if (found) best = found;
@@ -52,8 +52,11 @@ export function fillBoxes(pairs: readonly Pair[], limits: BoxLimits): Filling {
 	return { boxes: boxes.map((box) => box.map(({ pair }) => pair)), least: alone.length + least };
 }
 
-/** How many ways of putting one more pair somewhere are tried at most; past them the best that was found stands. */
-const mostTried = 100_000;
+/**
+ * How many boxes are looked into at most while fewer are searched for; past them the best that was found stands. A show of
+ * 300 prints is packed while one waits for its page.
+ */
+const mostLooks = 5_000_000;
 
 type Box = Unit[];
 
@@ -95,22 +98,26 @@ function firstThatFits(units: readonly Unit[], limits: BoxLimits): Box[] {
 
 /** Units in so many boxes, by trying; undefined where there is no way, or none was found with the work that is left. */
 function inBoxes(units: readonly Unit[], count: number, limits: BoxLimits, work: { left: number }): Box[] | undefined {
-	const boxes: Box[] = Array.from({ length: count }, () => []);
+	const boxes = Array.from({ length: count }, () => ({ own: [] as Box, count: 0, grams: 0 }));
 	const put = (at: number): boolean => {
 		const unit = units[at];
 		if (unit === undefined) return true;
-		const seen = new Set<string>();
+		const seen = new Set<number>();
 		for (const box of boxes) {
-			// Boxes that hold as much are alike to all that comes.
-			const holds = `${sum(box, 'count')} ${sum(box, 'grams')}`;
-			if (seen.has(holds) || !hasRoom(box, unit, limits)) continue;
-			seen.add(holds);
 			if (work.left-- <= 0) return false;
-			box.push(unit);
+			const all = { count: box.count + unit.count, grams: box.grams + unit.grams };
+			if (all.count > limits.most || all.grams > limits.mostGrams) continue;
+			// Boxes that hold as much are alike to all that comes.
+			const holds = box.count * (limits.mostGrams + 1) + box.grams;
+			if (seen.has(holds)) continue;
+			seen.add(holds);
+			box.own.push(unit);
+			Object.assign(box, all);
 			if (put(at + 1)) return true;
-			box.pop();
+			box.own.pop();
+			Object.assign(box, { count: box.count - unit.count, grams: box.grams - unit.grams });
 		}
 		return false;
 	};
-	return put(0) ? boxes : undefined;
+	return put(0) ? boxes.map(({ own }) => own) : undefined;
 }
