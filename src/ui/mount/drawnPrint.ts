@@ -1,5 +1,5 @@
 import type { RowResult } from '../../core/findings/rowResult.ts';
-import { boardColour } from '../../core/row/boardColour.ts';
+import { boardColour, inkOn } from '../../core/row/boardColour.ts';
 import { toMm } from '../../core/length/length.ts';
 import { innerOf, layOutFramed, lessMargins, type Rectangle } from './layOutFramed.ts';
 import { floatDrawn, layOutMount } from './layOutMount.ts';
@@ -17,10 +17,17 @@ export interface DrawnPrint {
 	/** The window of an inner mount; undefined where there is none. */
 	readonly inner: Rectangle | undefined;
 	readonly picture: Rectangle | undefined;
-	/** Of the mount's board and the inner mount's, as CSS has them; undefined where nothing says them. */
-	readonly colours: { readonly card: string | undefined; readonly inner: string | undefined };
+	readonly colours: BoardColours;
 	/** How wide the bevel of a window is seen, in millimetres: as wide as its board is thick. */
 	readonly bevel: number;
+}
+
+/** Colours of boards, as CSS has them; undefined where nothing says them. */
+export interface BoardColours {
+	readonly card?: string | undefined;
+	readonly inner?: string | undefined;
+	/** In which words and lines on the card are read. */
+	readonly ink?: string | undefined;
 }
 
 /** A board as most are, in millimetres. */
@@ -36,7 +43,11 @@ export function drawnPrint(result: RowResult): DrawnPrint | undefined {
 export function boardsDrawn({ boards }: RowResult): Pick<DrawnPrint, 'colours' | 'bevel'> {
 	const { thickness } = boards.mount.board ?? {};
 	return {
-		colours: { card: boardColour(boards.mount), inner: boardColour(boards['inner mount']) },
+		colours: {
+			card: boardColour(boards.mount),
+			inner: boardColour(boards['inner mount']),
+			ink: inkOn(boards.mount),
+		},
 		bevel: thickness === undefined ? usualThickness : toMm(thickness),
 	};
 }
