@@ -2,7 +2,14 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 
 const css = readFileSync('src/ui/tokens.css', 'utf8');
-const [lightCss, darkCss] = css.split('@media (prefers-color-scheme: dark)');
+/** What the style sheet says for those who ask for these. */
+const blockOf = (query: string) => {
+	const block = css.split(`@media ${query} {`)[1];
+	if (block === undefined) throw new RangeError(`nothing for ${query}`);
+	return block.split('\n}')[0]!;
+};
+const lightCss = css.split('@media')[0]!;
+const darkCss = blockOf('(prefers-color-scheme: dark)');
 
 /** Relative luminance (WCAG 2.2) of an OKLCH colour; the conversion is that of CSS Color 4, section 9. */
 function luminance([lightness, chroma, hue]: readonly [number, number, number]): number {
@@ -23,9 +30,15 @@ function colours(part: string): Map<string, number> {
 	return new Map([...found].map(([, name, l, c, h]) => [name!, luminance([Number(l), Number(c), Number(h)])]));
 }
 
+const [light, dark] = [colours(lightCss), colours(darkCss)];
+const more = colours(blockOf('(prefers-contrast: more)'));
+const moreDark = colours(blockOf('(prefers-contrast: more) and (prefers-color-scheme: dark)'));
+/** Each with what words and lines have at least against their ground. */
 const schemes = [
-	{ scheme: 'light', colour: colours(lightCss!) },
-	{ scheme: 'dark', colour: colours(darkCss!) },
+	{ scheme: 'light', colour: light, words: 4.5, lines: 3 },
+	{ scheme: 'dark', colour: dark, words: 4.5, lines: 3 },
+	{ scheme: 'light, more contrast', colour: new Map([...light, ...more]), words: 7, lines: 4.5 },
+	{ scheme: 'dark, more contrast', colour: new Map([...dark, ...moreDark]), words: 7, lines: 4.5 },
 ];
 
 function contrast(colour: Map<string, number>, front: string, back: string): number {
@@ -36,21 +49,35 @@ function contrast(colour: Map<string, number>, front: string, back: string): num
 
 const surfaces = ['board', 'sheet', 'pressed', 'chosen'];
 const words = ['ink', 'quiet', 'accent', 'stop', 'look', 'note'];
-const pairs = schemes.flatMap(({ scheme, colour }) => [
-	...words.flatMap((front) => surfaces.map((back) => ({ scheme, colour, front, back, least: 4.5 }))),
-	{ scheme, colour, front: 'on-accent', back: 'accent', least: 4.5 },
-	{ scheme, colour, front: 'pencil', back: 'card', least: 4.5 },
-	{ scheme, colour, front: 'edge', back: 'board', least: 3 },
-	{ scheme, colour, front: 'edge', back: 'sheet', least: 3 },
-	{ scheme, colour, front: 'edge', back: 'pressed', least: 3 }, // grips on the active row
-]);
+const pairs = schemes.flatMap(({ scheme, colour, words: wordsLeast, lines }) => {
+	const pair = (front: string, back: string, least: number) => ({ scheme, colour, front, back, least });
+	return [
+		...words.flatMap((front) => surfaces.map((back) => pair(front, back, wordsLeast))),
+		pair('on-accent', 'accent', wordsLeast),
+		pair('pencil', 'card', 4.5), // figures in drawings
+		pair('pencil', 'core', 4.5),
+		pair('pencil', 'print', 3), // lines of drawings
+		pair('ink', 'moulding', 3),
+		...['board', 'sheet'].map((back) => pair('quiet', back, 3)), // outlines of mounts on the page
+		...surfaces.map((back) => pair('edge', back, lines)), // fields, buttons, grips, handles
+		...surfaces.map((back) => pair('accent', back, lines)), // focus, and what is selected
+	];
+});
+/** Only for rest: hairlines, the bevel inside them, and what is filled in drawings, whose lines are checked above. */
+const forRest = ['hair', 'bevel', 'card', 'core', 'print', 'moulding'];
 
 test.each(pairs)('$scheme: $front on $back has a contrast of $least at least', ({ colour, front, back, least }) => {
 	expect(contrast(colour, front, back)).toBeGreaterThanOrEqual(least);
 });
 
-test('every colour of the light scheme has a dark twin', () => {
-	expect([...schemes[1]!.colour.keys()].sort()).toEqual([...schemes[0]!.colour.keys()].sort());
+test('every colour of the light scheme has a dark twin, and what is for more contrast too', () => {
+	expect([...dark.keys()].sort()).toEqual([...light.keys()].sort());
+	expect([...moreDark.keys()].sort()).toEqual([...more.keys()].sort());
+});
+
+test('every colour is looked at, or is only for rest', () => {
+	const seen = new Set(pairs.flatMap(({ front, back }) => [front, back]));
+	expect([...light.keys()].filter((name) => !seen.has(name) && !forRest.includes(name))).toEqual([]);
 });
 
 test('black on white is 21 : 1, so the arithmetic is right', () => {
