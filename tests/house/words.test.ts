@@ -1,0 +1,61 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { expect, test } from 'vitest';
+
+const source = fileURLToPath(new URL('../../src/', import.meta.url));
+
+/**
+ * Words that nobody at a bench would say, or that mean here what they mean nowhere else, and what is said instead.
+ * They are looked for in what screens, paper and the command line say; comments have words of their own.
+ */
+const notSaid: readonly (readonly [words: RegExp, instead: string])[] = [
+	[/\bone (?:sees|has to|can|may|must|should)\b/i, 'you, or the figure alone'],
+	[/\bin hand\b/i, 'selected, in stock'],
+	[/\bat hand\b/i, 'in stock'],
+	[/\b(?:way|ways) out\b/i, 'ways to fix it'],
+	[/\baccept as it is\b/i, 'leave it'],
+	[/\bfold drawing\b/i, 'hide drawing'],
+	[/\b(?:go to|go on at|at|to) the knife\b/i, 'cutting sheets'],
+	[/\bno knife\b/i, 'ready cut'],
+	[/\bplanned anew\b/i, 'planned again'],
+	[/\bslip board\b/i, 'waste strip'],
+	[/\bgreatest first\b/i, 'largest first'],
+	[/\blies (?:wide|tall)\b/i, 'landscape, portrait'],
+	[/\bproven least\b/i, 'no cheaper plan exists'],
+	[/\bbare numbers\b/i, 'units'],
+	[/\bin no file\b/i, 'not backed up'],
+	[/\bhand on\b/i, 'pass on'],
+	[/\bto stop for\b/i, 'can’t be cut yet'],
+	[/\bmendable\b/i, 'can be put right'],
+];
+
+/** A source text without its comments and style sheet: what is left may be said. */
+const said = (text: string) =>
+	text
+		.replace(/<style>[^]*?<\/style>/g, '')
+		.replace(/<!--[^]*?-->/g, '')
+		.replace(/\/\*[^]*?\*\//g, '')
+		.replace(/(^|[\s;{}(),])\/\/ .*$/gm, '$1');
+
+const files = readdirSync(source, { recursive: true, encoding: 'utf8' }).filter((path) =>
+	/\.(?:ts|svelte)$/.test(path),
+);
+
+test('nothing that is said has words that nobody at a bench would say', () => {
+	expect(files.length).toBeGreaterThan(500);
+	const found = files.flatMap((path) => {
+		const lines = said(readFileSync(join(source, path), 'utf8')).split('\n');
+		return lines.flatMap((line) =>
+			notSaid.flatMap(([words, instead]) => (words.test(line) ? [`${path}: ${line.trim()} (${instead})`] : [])),
+		);
+	});
+	expect(found).toEqual([]);
+});
+
+test('comments are left out, and what is said is not', () => {
+	const text =
+		"<!-- one sees -->\nconst a = 1; // in hand\n/** at hand */\nconst b = 'Borders that one sees: https://x';";
+	expect(said(text)).not.toMatch(/in hand|at hand|<!--/);
+	expect(said(text)).toMatch(/one sees: https:\/\/x/);
+});
