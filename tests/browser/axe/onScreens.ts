@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
+import { enlargeText, lostText } from '../harness/lostText.ts';
 import type { Screen } from '../harness/screens.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { landscapeTablet, phone, uprightTablet } from '../harness/stage.ts';
@@ -7,6 +8,10 @@ import { oneStage } from '../screens/oneStage.ts';
 
 /** All rows of the grid but the head and the first three: behind a panel these stand for the others, which are alike. */
 const furtherRows = `[role=grid] [aria-rowindex]${[1, 2, 3, 4].map((row) => `:not([aria-rowindex="${row}"])`).join('')}`;
+
+const narrowestPhone = { width: 320, height: 640 };
+/** What is left of the landscape tablet's page at a zoom of 200 %. */
+const enlargedTablet = { width: landscapeTablet.width / 2, height: landscapeTablet.height / 2 };
 
 /** Tests that axe finds nothing on some screens, and that a finger hits whatever can be pressed there. */
 export function onScreens(shown: readonly Screen[]): void {
@@ -16,7 +21,7 @@ export function onScreens(shown: readonly Screen[]): void {
 	const changing = shown.filter(({ onlyLooks = false }) => !onlyLooks);
 
 	test.each([...looking, ...changing])(
-		'axe finds nothing on: $name, on a tablet held level and on a phone in the dark; a finger hits everything',
+		'axe finds nothing on: $name, on a tablet held level and on a phone in the dark; a finger hits everything; no words are lost on a small page or where they are large',
 		({ name, open, needsGrid = false, onlyLooks: goesOn = false }) =>
 			play(
 				async (page) => {
@@ -32,7 +37,19 @@ export function onScreens(shown: readonly Screen[]): void {
 						await axeProblems(page, { without }),
 						needsGrid ? 'held upright, in the dark' : 'a phone, in the dark',
 					).toEqual([]);
-					if (!needsGrid) expect(await smallTargets(page), 'a phone').toEqual([]);
+					if (!needsGrid) {
+						expect(await smallTargets(page), 'a phone').toEqual([]);
+						for (const [what, viewport] of [
+							['the narrowest phone', narrowestPhone],
+							['the tablet, enlarged to 200 %', enlargedTablet],
+						] as const) {
+							await page.setViewportSize(viewport);
+							expect(await lostText(page), what).toEqual([]);
+						}
+					}
+					await page.setViewportSize(landscapeTablet);
+					await enlargeText(page, 2);
+					expect(await lostText(page), 'words twice as large').toEqual([]);
 				},
 				{ goesOn },
 			),
