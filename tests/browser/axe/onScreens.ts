@@ -44,12 +44,12 @@ export function onScreens(shown: readonly Screen[]): void {
 							['the tablet, enlarged to 200 %', enlargedTablet],
 						] as const) {
 							await page.setViewportSize(viewport);
-							expect(await lostText(page), what).toEqual([]);
+							await expect.poll(() => lostText(page), { message: what }).toEqual([]);
 						}
 					}
 					await page.setViewportSize(landscapeTablet);
 					await enlargeText(page, 2);
-					expect(await lostText(page), 'words twice as large').toEqual([]);
+					await expect.poll(() => lostText(page), { message: 'words twice as large' }).toEqual([]);
 				},
 				{ goesOn },
 			),
