@@ -18,6 +18,7 @@ import { writePrintList } from '../files/printListCsv.ts';
 import { writeSales } from '../files/salesCsv.ts';
 import { writeBackup } from '../files/backupFile.ts';
 import { writeRows } from '../files/csv.ts';
+import { saysBuyer } from '../files/headers.ts';
 import { makeId } from '../files/makeId.ts';
 import { writeShowFile } from '../files/showFile.ts';
 import type { CopyMark } from './copyCount.svelte.ts';
@@ -98,6 +99,10 @@ export async function giveCatalogue(session: Session): Promise<string | undefine
 	const text = writeCatalogue(lines, settings, { hasPrices });
 	return handOut([new File([text], fileName(`${show.name} catalogue`, 'csv'), { type: 'text/csv' })], 'save');
 }
+
+/** Whether rows say who bought a print, in the cell for it or in a column of others. */
+export const namesBuyers = (rows: readonly Row[]): boolean =>
+	rows.some(({ typed, extra }) => (typed.buyer ?? '').trim() !== '' || Object.keys(extra ?? {}).some(saysBuyer));
 
 /** Hands out the packing list as CSV: no copy of the show. @returns the name of the file */
 export async function givePackingList(session: Session): Promise<string | undefined> {

@@ -20,6 +20,7 @@ import { readSettings, unknownSettings } from '../core/settings/readSettings.ts'
 import type { Row } from '../core/show/row.ts';
 import type { TypedSettings } from '../core/settings/settings.ts';
 import { readRows, type WorkedOutRows, writeRows } from '../files/csv.ts';
+import { saysBuyer } from '../files/headers.ts';
 import { type ColumnOfFile, readColumns } from '../files/readColumns.ts';
 import { firstLines } from '../files/readTable.ts';
 import { isShowFileText, readSettingsFile, readShowFile } from '../files/showFile.ts';
@@ -138,7 +139,8 @@ function notesOnColumns(columns: readonly ColumnOfFile[], matching: ColumnMatchi
 	);
 	return unknown.map(({ text, guesses: [likeliest] }) => {
 		const hint = likeliest === undefined ? '' : `; if it is ${likeliest}, say --columns '${text}=${likeliest}'`;
-		return `column ${shownText(text)} is not known: kept as it is${hint}`;
+		const kept = saysBuyer(text) ? 'says who bought a print: left out' : 'is not known: kept as it is';
+		return `column ${shownText(text)} ${kept}${hint}`;
 	});
 }
 

@@ -194,6 +194,15 @@ export const wordsOfHeader = (text: string): readonly string[] => understood(tex
 /** The columns that a header without its unit may mean, the likeliest first; none where nothing speaks for any. */
 export const guessesOf = (text: string): readonly ColumnName[] => understood(text).guesses;
 
+/**
+ * Whether a column of others says who bought a print: `buyer email`, `sold to`. One that may also name whom a print is
+ * framed for, such as `client`, does not.
+ */
+export function saysBuyer(header: string): boolean {
+	const words = inOurWords(headerWords(header.slice(0, longestHeader).replace(/[()[\]{}]/g, ' ')));
+	return words.some((word) => word === 'buyer' || word === 'purchaser') || words.join(' ').startsWith('sold to');
+}
+
 /** Whether a header says that the sizes under it give the height first. */
 export const saysHeightFirst = (text: string): boolean => partsOf(text.slice(0, longestHeader)).isHeightFirst;
 

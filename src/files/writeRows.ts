@@ -21,6 +21,7 @@ import {
 	resultPlaces,
 	resultTexts,
 	resultWeight,
+	saysBuyer,
 } from './headers.ts';
 import { resultCells, settingsText, stepsOfRow } from './resultTexts.ts';
 import { textForSpreadsheet } from './spreadsheetGuard.ts';
@@ -58,7 +59,7 @@ export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): stri
 	// Where nothing has a price there is no column for it.
 	const costOf = rows.some((row) => show.costOf?.(row) !== undefined) ? show.costOf : undefined;
 	const typed = sharedColumns.map(({ name }) => typedColumn(name, rows, settings, options.hasIds ?? false));
-	const extra = [...new Set(rows.flatMap((row) => Object.keys(row.extra ?? {})))];
+	const extra = [...new Set(rows.flatMap((row) => Object.keys(row.extra ?? {})))].filter((name) => !saysBuyer(name));
 	const header = [
 		...typed.map((column) => column.header),
 		...resultLengths.map(({ name }) => `${name} (${settings.unit})`),

@@ -9,6 +9,7 @@ import {
 	giveSales,
 	giveShow,
 	giveToGet,
+	namesBuyers,
 	type ListFor,
 	reportOfGiving,
 	type Way,
@@ -52,7 +53,11 @@ export class FilesOut {
 	async export(way?: Way, listFor?: ListFor): Promise<void> {
 		const { session } = this.#shelf;
 		const { rows } = session.show;
-		await this.#give(rowsInWords(countPrints(rows)), () => giveRows(session, way, listFor), buyersLeftOut(rows));
+		await this.#give(
+			rowsInWords(countPrints(rows)),
+			() => giveRows(session, way, listFor),
+			buyersLeftOut(namesBuyers(rows)),
+		);
 	}
 
 	/** The open show, with all that is in it. */

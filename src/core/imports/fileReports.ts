@@ -152,10 +152,8 @@ export const givenOut = (what: string, fileName: string, sentences: readonly str
 });
 
 /** What is said of a list of rows that leaves: nothing where nobody has bought anything. */
-export const buyersLeftOut = (rows: readonly { readonly typed: { readonly buyer?: string } }[]): readonly string[] =>
-	rows.some(({ typed }) => (typed.buyer ?? '').trim() !== '')
-		? ['Buyers are left out. They stay in this show, in its file and in backups.']
-		: [];
+export const buyersLeftOut = (hasBuyers: boolean): readonly string[] =>
+	hasBuyers ? ['Buyers are left out. They stay in this show, in its file and in backups.'] : [];
 
 /** After what was to be given out, and could not be made. */
 export const notGivenOut = (what: string, errorName: string): FileReport => ({

@@ -234,6 +234,16 @@ describe('writing', () => {
 		expect(read('title,Buyer\na,R. Thistle\n').rows[0]!.typed).toEqual({ title: 'a', buyer: 'R. Thistle' });
 	});
 
+	test.each(['Buyer', 'buyer email', 'Buyer (name)', 'Käuferin, Ort', 'sold to', 'Purchaser'])(
+		'nor where it came as a column of others, “%s”',
+		(name) => {
+			const sold = row({ title: 'a' }, { id: 'p1', extra: { [name]: 'R. Thistle', client: 'Mill' } });
+			const written = write([sold]);
+			expect(written).not.toMatch(/Thistle|buyer|purchaser/i);
+			expect(written).toContain('client');
+		},
+	);
+
 	test('what a print costs is a result: written in the show’s currency where it is known, and not imported', () => {
 		const priced = row({ title: 'a' });
 		const rows = [priced, row({ title: 'b' })];
