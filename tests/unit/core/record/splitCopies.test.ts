@@ -56,3 +56,17 @@ test('a number of an edition stays with the first: no two prints have one', () =
 
 test('a row that is not there is a slip', () =>
 	expect(() => splitCopies(showOf({}), 'z', judgeRow(showOf({}).rows[0]!, settings), [], '')).toThrow(/no row z/));
+
+test('where it hangs stays with the first copy, which alone hung: the others do not come to lie on it', () => {
+	const show = showOf({ wall: 'North', 'hang order': '2', 'hang left': '50', 'hang centre': '145', drop: '3' });
+	const [, pier, quay] = show.rows as [Row, Row, Row];
+	const units = { side: 'cm', 'hang left': 'cm', 'hang centre': 'cm', drop: 'cm' } as const;
+	const hung = { ...show, rows: [show.rows[0]!, { ...pier, units }, quay] };
+	const [, first, other] = apply(hung, split(hung)).rows as [Row, Row, Row];
+	const { copies: _, ...single } = pier.typed;
+	expect([first.typed, first.units]).toEqual([single, units]);
+	expect([other.typed, other.units]).toEqual([
+		{ title: 'Pier', drop: '3' },
+		{ side: 'cm', drop: 'cm' },
+	]);
+});
