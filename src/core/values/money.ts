@@ -55,7 +55,8 @@ export function currencyOf(text: string): Currency | undefined {
 /** An amount in whole minor units of a currency, as it is shown: `1250` is `12.50`, in yen `1250`. */
 export function formatMoney(minorUnits: number, currency: Currency | undefined): string {
 	const { decimals } = currency ?? noCurrency;
-	const digits = `${Math.abs(minorUnits)}`.padStart(decimals + 1, '0');
+	// From 10^21 on a number writes itself with an exponent, which has no decimals to part.
+	const digits = `${BigInt(Math.abs(minorUnits))}`.padStart(decimals + 1, '0');
 	const sign = minorUnits < 0 ? '-' : '';
 	if (decimals === 0) return `${sign}${digits}`;
 	return `${sign}${digits.slice(0, -decimals)}.${digits.slice(-decimals)}`;
