@@ -56,7 +56,8 @@ export function currencyOf(text: string): Currency | undefined {
 export function formatMoney(minorUnits: number, currency: Currency | undefined): string {
 	const { decimals } = currency ?? noCurrency;
 	// From 10^21 on a number writes itself with an exponent, which has no decimals to part.
-	const digits = `${BigInt(Math.abs(minorUnits))}`.padStart(decimals + 1, '0');
+	const whole = Math.abs(minorUnits);
+	const digits = `${Number.isInteger(whole) ? BigInt(whole) : whole}`.padStart(decimals + 1, '0');
 	const sign = minorUnits < 0 ? '-' : '';
 	if (decimals === 0) return `${sign}${digits}`;
 	return `${sign}${digits.slice(0, -decimals)}.${digits.slice(-decimals)}`;

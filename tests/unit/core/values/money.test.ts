@@ -12,6 +12,9 @@ test('an amount has as many decimals as its coins', () => {
 	expect(moneyWords(5, currency(2))).toBe('0.05 EUR');
 });
 
+test('what is no whole number, as a file may have it, is shown and does not throw', () =>
+	expect(formatMoney(1250.5, currency(0))).toBe('1250.5'));
+
 test('however large, it is figures with one point: never an exponent', () =>
 	fc.assert(
 		fc.property(fc.bigInt({ min: 0n, max: 10n ** 30n }), fc.constantFrom(0, 2, 3), (amount, decimals) => {
