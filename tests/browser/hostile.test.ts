@@ -56,7 +56,7 @@ test('names given twice are said in the settings, and can be mended there', () =
 			await page.getByRole('heading', { level: 1 }).or(page.getByRole('grid')).first().waitFor();
 		}
 		await openSettings(page, 'Boards');
-		await page.getByText('This size of “Chalk” stands above too.').waitFor();
+		await page.getByText('“Chalk” of this size is in the list already').first().waitFor();
 		await page.getByRole('link', { name: 'Mount and window 1 not understood' }).click();
 		await page.getByText('“Small” is the name of a size before it too; give this one another').waitFor();
 		await page

@@ -261,7 +261,7 @@ test('by keyboard alone: to the knife and through a step; the focus stays where 
 		expect(await focused(), 'there is nothing before it, and yet the focus stays').toBe('Back');
 		await tabTo(/^List$/, 'Shift+Tab');
 		await press('Enter');
-		await expect.poll(focused).toBe('Bench');
+		await expect.poll(focused, { message: 'where one came from' }).toBe('Boards');
 	}));
 
 test('on A4 and Letter each sheet comes with its cuts, all of it inside its page, with show, date and page', () =>

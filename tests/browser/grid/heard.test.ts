@@ -181,6 +181,8 @@ test('menus, the bar and its panels are heard', () =>
 			  - text: Hanging
 			  - radio "Labels"
 			  - text: Labels
+			  - radio "Sales"
+			  - text: Sales
 			- group "Only prints with":
 			  - text: Checks
 			  - combobox "Checks":

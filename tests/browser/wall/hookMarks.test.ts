@@ -50,7 +50,7 @@ test.each([
 			await (await asked).setFiles({ name: 'low.evenhang.json', mimeType: 'application/json', buffer });
 			await page.getByRole('grid').waitFor();
 			await page.goto(`${page.url().split('#')[0]}#paper`);
-			const desk = page.getByRole('group', { name: 'What to print' });
+			const desk = page.getByRole('region', { name: 'What to print' });
 			for (const box of await desk.getByRole('checkbox').all()) await box.uncheck();
 			await desk.getByRole('checkbox', { name: 'Hook marks, true to size' }).check();
 			await page.getByRole('radio', { name: paper }).check();
