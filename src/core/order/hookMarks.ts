@@ -22,6 +22,8 @@ export interface HookMark {
 
 /** Heights of what stands over and under the drawing of a page, in mm; the styles hold to them. */
 export const hookMarkMm = { ruler: 24, words: 34 } as const;
+/** How much shorter a page is than its paper, at most, so that it makes no other one, in mm. */
+const pageShorter = 1;
 /** Room that a drawing keeps over the frame's top, and round the mark, in mm. */
 const [overTop, roundMark] = [10, 15] as const;
 
@@ -31,7 +33,7 @@ export function hookDrawing(paper: Paper): { readonly width: number; readonly he
 	const { margin, head, foot } = paperRoom;
 	return {
 		width: widthMm - 2 * margin,
-		height: heightMm - 2 * margin - head - foot - hookMarkMm.ruler - hookMarkMm.words,
+		height: heightMm - 2 * margin - head - foot - hookMarkMm.ruler - hookMarkMm.words - pageShorter,
 	};
 }
 
