@@ -1,5 +1,6 @@
 import { SvelteMap } from 'svelte/reactivity';
 import {
+	countNotHere,
 	fileOfRow,
 	knownPictures,
 	type KnownPictures,
@@ -16,6 +17,7 @@ import { type ImageSize, openPictureStore, type PictureStore, type WholePicture 
  */
 export class Pictures {
 	#known = $state.raw<KnownPictures>(knownPictures([]));
+	#isListed = $state(false);
 	readonly #addresses = new SvelteMap<string, string>();
 	readonly #asked = new Set<string>();
 	readonly #store: PictureStore;
@@ -57,6 +59,13 @@ export class Pictures {
 	/** Resolves when it is known which pictures there are. */
 	whenListed(): Promise<void> {
 		return (this.#listing ??= this.#list());
+	}
+
+	/** How many pictures rows name that are not on this device; 0 until it is known which there are. */
+	countNotHere(rows: readonly Row[]): number {
+		if (!rows.some((row) => fileOfRow(row) !== undefined)) return 0;
+		void this.whenListed();
+		return this.#isListed ? countNotHere(rows, this.#known) : 0;
 	}
 
 	/** All pictures, once they are listed. */
@@ -121,6 +130,7 @@ export class Pictures {
 		if (!pictures) return;
 		for (const key of this.#asked) this.#forget(key);
 		this.#known = knownPictures(pictures);
+		this.#isListed = true;
 	}
 
 	/** Where it cannot be read it is as if it were not there, until it is asked for again. */

@@ -30,6 +30,10 @@ export function picturesAdded(
 	return { title: 'Pictures', isProblem: false, sentences: [...done, ...(room === undefined ? [] : [room])] };
 }
 
+/** What is said where prints name pictures that this device does not have. @param count how many, at least 1 */
+export const picturesNotHere = (count: number): string =>
+	`${many(count, 'picture is', 'pictures are')} not on this device.`;
+
 /** How a print was found for a file. */
 export const foundByWords = {
 	picture: 'has this picture already',

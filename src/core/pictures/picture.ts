@@ -51,6 +51,16 @@ export function picturesOfRow(row: Row, { byHash, byName }: KnownPictures): read
 /** The picture of a row, of several the one first kept: another of its name changes no print. Undefined: none here. */
 export const pictureOfRow = (row: Row, known: KnownPictures): Picture | undefined => picturesOfRow(row, known)[0];
 
+/** How many pictures rows name that are not among the known ones; one that several rows name counts once. */
+export function countNotHere(rows: Iterable<Row>, known: KnownPictures): number {
+	const missing = new Set<string>();
+	for (const row of rows) {
+		const file = fileOfRow(row);
+		if (file !== undefined && !pictureOfRow(row, known)) missing.add(hashOfRow(row) ?? nameKey(file));
+	}
+	return missing.size;
+}
+
 /** Whether a row names a file of this name, with these pixels where it says any. */
 export const namesFile = (row: Row, name: string, pixels: Pixels): boolean =>
 	nameKey(fileOfRow(row) ?? '') === nameKey(name) && hasPixels(row, pixels);

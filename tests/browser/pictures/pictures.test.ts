@@ -151,6 +151,43 @@ test('pictures that are not wanted go from the device at once; one that a print 
 		await expect.poll(kept).toBe(1);
 	}));
 
+test('a show whose pictures are elsewhere says how many, until their files come again or the note is hidden', () =>
+	inWindow(async (page) => {
+		const tide = { name: 'Tide.jpg', bytes: await paintedPicture(page, 96, 64) };
+		const weir = { name: 'Weir.jpg', bytes: await paintedPicture(page, 64, 96) };
+		const rows = 'title,picture file,pixels\nTide,Tide.jpg,96 x 64\nEbb,Tide.jpg,96 x 64\nWeir,weir.jpg,\nQuay,,';
+		await dropFiles(page, [{ name: 'rows.csv', bytes: new TextEncoder().encode(rows) }]);
+		const note = page.getByRole('status', { name: 'Pictures not here' });
+		await note.getByText('2 pictures are not on this device.').waitFor();
+		expect((await note.boundingBox())!.height).toBeLessThanOrEqual(48); // a line, as high as its buttons
+		const go = (place: string) => page.evaluate((hash) => void (location.hash = hash), place);
+		await go('bench');
+		await page.getByRole('heading', { name: 'Bench' }).first().waitFor();
+		expect(await note.count()).toBe(0);
+		await go('across');
+		const [chooser] = await Promise.all([
+			page.waitForEvent('filechooser'),
+			note.getByRole('button', { name: 'Choose files' }).click(),
+		]);
+		await chooser.setFiles([{ name: tide.name, mimeType: 'image/jpeg', buffer: Buffer.from(tide.bytes) }]);
+		await add(page).click();
+		await note.getByText('1 picture is not on this device.').waitFor();
+		await note.getByRole('button', { name: 'Hide this note' }).click();
+		expect(await note.count()).toBe(0);
+		await go('prints');
+		await page.getByRole('gridcell').first().waitFor();
+		expect(await note.count()).toBe(0);
+		await page.getByText('Saved', { exact: true }).waitFor();
+		// The next opening says it again, for nobody brought it.
+		await page.reload();
+		await note.getByText('1 picture is not on this device.').waitFor();
+		await dropFiles(page, [weir]);
+		await page.getByText('by the file’s name').waitFor();
+		await add(page).click();
+		await page.getByText('1 print has a picture now.').waitFor();
+		expect(await note.count()).toBe(0);
+	}));
+
 /** The addresses of pictures on the screen, once each of them is loaded. */
 const drawn = (page: Page) =>
 	page.evaluate(async () => {

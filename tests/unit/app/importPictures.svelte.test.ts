@@ -92,6 +92,29 @@ test('of two of one name, that a list may mean, none is let go', async () => {
 	expect(session.pictures.known.byHash.size).toBe(2);
 });
 
+test('pictures that rows name and this device lacks are counted once each, until their files come again', async () => {
+	const { session } = await opened();
+	const hash = 'a'.repeat(64);
+	const given = { 'picture file': 'a 3x2.jpg', pixels: '3 x 2' };
+	const rows = [
+		{ id: 'given', order: 1, typed: given, picture: { hash, file: 'a 3x2.jpg' } },
+		{ id: 'copy', order: 2, typed: given, picture: { hash, file: 'a 3x2.jpg' } },
+		{ id: 'named', order: 3, typed: { 'picture file': 'b 30x20.jpg', pixels: '30 x 20' } },
+		{ id: 'capitals', order: 4, typed: { 'picture file': 'B 30X20.JPG ' } },
+		{ id: 'none', order: 5, typed: { title: 'Weir' } },
+	];
+	const count = () => session.pictures.countNotHere(session.show.rows);
+	session.do(() => ({ label: 'Import', rows: rows.map((after) => ({ after })) }));
+	expect(count()).toBe(0); // not known yet
+	await session.pictures.whenListed();
+	expect(count()).toBe(2);
+	// By its bytes, whatever it is called now; the list's, by its name.
+	await importPictures(session, files('a 3x2 again.jpg'), never, none, read);
+	expect(count()).toBe(1);
+	await importPictures(session, files('b 30x20.jpg'), never, none, read);
+	expect(count()).toBe(0);
+});
+
 test('a picture of another show, a deleted one too, stays', async () => {
 	const shelf = await opened();
 	const came = await importPictures(shelf.session, files('c 30x20.jpg'), never, none, read);
