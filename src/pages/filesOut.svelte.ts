@@ -46,7 +46,7 @@ export class FilesOut {
 	/** Leaves what is being packed: no file is made. */
 	leave(): void {
 		this.#packing?.abort(new DOMException('left', 'AbortError'));
-		this.#progress = undefined;
+		this.#packing = this.#progress = undefined;
 	}
 
 	/** The rows of the open show, as CSV. */
@@ -68,7 +68,7 @@ export class FilesOut {
 
 	/** All shows in one file. */
 	async backUp(way?: Way): Promise<void> {
-		await this.#give('All shows', (packing) => giveBackup(this.#shelf, way, new Date(), packing));
+		await this.#give('All shows', (packing) => giveBackup(this.#shelf, way, new Date(), packing), [], true);
 	}
 
 	/** What is to be got for the open show, as CSV. */
@@ -114,21 +114,28 @@ export class FilesOut {
 		await this.#give('The edition register', () => giveEditions(session, register));
 	}
 
-	/** Gives something out, and says what has come of it; not on another show, which has been opened meanwhile. */
+	/**
+	 * Gives something out, and says what has come of it.
+	 * @param isOfAll where it is of all shows: else nothing is said on another show, which has been opened meanwhile
+	 */
 	async #give(
 		what: string,
 		give: (packing: Packing) => Promise<string | undefined>,
 		sentences: readonly string[] = [],
+		isOfAll = false,
 	): Promise<void> {
 		const { session } = this.#shelf;
-		const job = (this.#packing = new AbortController());
+		const job = new AbortController();
 		const { signal } = job;
 		const onProgress = (done: number, of: number) => {
-			if (this.#packing !== job || signal.aborted) return;
+			if (signal.aborted) return;
+			// One is packed at a time: the next one ends the one before. What is not packed, as a list, leaves it alone.
+			if (this.#packing !== job) this.leave();
+			this.#packing = job;
 			this.#progress = done < of ? { source: what, doing: 'packing', done, of, what: 'pictures' } : undefined;
 		};
 		const report = await reportOfGiving(what, give({ signal, onProgress }), sentences);
-		if (this.#packing === job) this.#progress = undefined;
-		if (report && !signal.aborted && session === this.#shelf.session) this.#tell(report);
+		if (this.#packing === job) this.#packing = this.#progress = undefined;
+		if (report && !signal.aborted && (isOfAll || session === this.#shelf.session)) this.#tell(report);
 	}
 }

@@ -225,9 +225,9 @@ test('a backup that fails is told', async () => {
 	vi.restoreAllMocks();
 });
 
-test('packing with pictures shows how far it is, and makes no file where it is left', async () => {
-	const { shelf, session } = await spring('packing');
-	const done = stand({ kinds: [] });
+/** A show with one picture, which is not read before `read` is called. */
+async function springWithPicture(name: string) {
+	const { shelf, session } = await spring(name);
 	const row = { id: 'r', order: 1, typed: { 'picture file': 'a.jpg' } };
 	session.do(() => ({ label: 'Import', rows: [{ after: row }] }));
 	const image = { type: 'image/webp', bytes: new ArrayBuffer(8) };
@@ -237,12 +237,56 @@ test('packing with pictures shows how far it is, and makes no file where it is l
 	let read = () => undefined as void;
 	const reading = new Promise<void>((resolve) => (read = resolve));
 	vi.spyOn(session.pictures, 'image').mockReturnValue(reading.then(() => image));
-	const desk = new FileDesk(shelf);
-	const saving = desk.out.save('save', true);
-	await vi.waitFor(() => expect(desk.progress).toMatchObject({ doing: 'packing', done: 0, of: 1, what: 'pictures' }));
+	return { session, desk: new FileDesk(shelf), read };
+}
+
+const isPacking = (source: string) => ({ source, doing: 'packing', done: 0, of: 1, what: 'pictures' });
+
+test.each([
+	['The show', (desk: FileDesk) => desk.out.save('save', true)],
+	['All shows', (desk: FileDesk) => desk.out.backUp()],
+])('%s packed with pictures says how far it is, and makes no file where it is left', async (source, give) => {
+	const { session, desk, read } = await springWithPicture(`packing ${source}`);
+	const done = stand({ kinds: [] });
+	const saving = give(desk);
+	await vi.waitFor(() => expect(desk.progress).toEqual(isPacking(source)));
 	desk.leave();
 	expect(desk.progress).toBeUndefined();
 	read();
 	await saving;
-	expect([done, desk.report]).toEqual([[], undefined]);
+	expect([done, desk.report, session.copies.last]).toEqual([[], undefined, undefined]);
+});
+
+test('a list that is saved meanwhile leaves it to be seen and cancelled; a second packing ends the first', async () => {
+	const { desk, read } = await springWithPicture('packing beside a list');
+	const done = stand({ kinds: [] });
+	const saving = desk.out.backUp();
+	await vi.waitFor(() => expect(desk.progress).toEqual(isPacking('All shows')));
+	await desk.out.catalogue();
+	expect(done).toEqual(['saved Spring catalogue.csv']);
+	expect(desk.progress).toEqual(isPacking('All shows'));
+	const again = desk.out.save('save', true);
+	await vi.waitFor(() => expect(desk.progress).toEqual(isPacking('The show')));
+	desk.leave();
+	expect(desk.progress).toBeUndefined();
+	read();
+	await Promise.all([saving, again]);
+	expect(done).toHaveLength(1);
+});
+
+test('a backup of all shows is reported on the show that was opened while it was made', async () => {
+	const { shelf } = await spring('opened meanwhile');
+	const other = await shelf.create();
+	const { navigator } = globalThis;
+	const done = stand({ kinds: [] });
+	// A session that opens asks for the languages, and listens to whether it is seen.
+	vi.stubGlobal('navigator', navigator);
+	Object.assign(document, { addEventListener: () => undefined, removeEventListener: () => undefined });
+	const desk = new FileDesk(shelf);
+	const saving = desk.out.backUp();
+	const opening = shelf.open(other!);
+	await Promise.all([saving, opening]);
+	expect(shelf.session.show.id).toBe(other);
+	expect(done).toHaveLength(1);
+	expect(desk.report?.title).toMatch(/^All shows/);
 });
