@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
-import { phone } from '../harness/stage.ts';
+import { onStage, phone } from '../harness/stage.ts';
 import { focused } from './hands.ts';
 import { oneStage } from './oneStage.ts';
 import { press, withPrints } from './prints.ts';
@@ -32,10 +32,34 @@ const notWhole = (page: Page) =>
 		return [...outside, ...onOthers].map(({ words }) => words);
 	});
 
+/** What the head is like: its height, how many of its parts begin lower than the name, and whether the name has room. */
+const headOf = (page: Page) =>
+	page.evaluate(() => {
+		const head = document.querySelector<HTMLElement>('#app > header')!;
+		const middles = [...head.children].map((each) => {
+			const { top, bottom } = each.getBoundingClientRect();
+			return (top + bottom) / 2;
+		});
+		const name = head.querySelector<HTMLElement>('.name')!;
+		return {
+			height: head.offsetHeight,
+			lower: middles.filter((middle) => middle > middles[0]! + 1).length,
+			hasRoom: name.clientWidth >= Math.min(160, name.scrollWidth),
+		};
+	});
+
+/** A head with nothing on a line more than it should be: all in one line, or only the places under the name. */
+const wholeHead = (isOneLine: boolean) => ({
+	height: isOneLine ? 56 : 94,
+	lower: isOneLine ? 0 : 1,
+	hasRoom: true,
+});
+
 test('at every width the places are whole, and the one that is open is seen', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
-		await page.evaluate(() => (location.hash = 'settings')); // the last of them
+		await page.getByRole('button', { name: 'Not ready offline: try again' }).waitFor(); // it needs the most room
+		await page.evaluate(() => (location.hash = 'settings'));
 		await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
 		for (const [width, inOne] of [
 			[320, false],
@@ -45,6 +69,10 @@ test('at every width the places are whole, and the one that is open is seen', ()
 			[820, true],
 			[1000, true],
 			[1180, true],
+			[1310, true],
+			[1311, true],
+			[1400, true],
+			[1401, true],
 			[1440, true],
 		] as const) {
 			await page.setViewportSize({ width, height: 820 });
@@ -53,6 +81,7 @@ test('at every width the places are whole, and the one that is open is seen', ()
 			expect(await opener(page).isVisible(), `${width} px`).toBe(!inOne);
 			expect(await notWhole(page), `${width} px`).toEqual([]);
 			expect(await smallTargets(page), `${width} px`).toEqual([]);
+			if (inOne) expect(await headOf(page), `${width} px`).toEqual(wholeHead(width > 1310));
 			expect(await page.evaluate(() => document.documentElement.scrollWidth), 'nothing to the side').toBe(width);
 		}
 	}));
@@ -85,4 +114,42 @@ test('on a phone the places open as a list, by finger and by keyboard', () =>
 		await opener(page).tap();
 		await page.getByRole('heading', { name: 'Whole show', level: 1 }).tap({ force: true, position: { x: 300, y: 10 } });
 		expect(await link('Wall').count(), 'a tap elsewhere closes the list').toBe(0);
+	}));
+
+test('the head is as high as ever, whatever it says about saving, and one line on a landscape tablet', () =>
+	onStage({ viewport: phone, hasTouch: true, reducedMotion: 'reduce' }, async (stage) => {
+		const page = await stage.openShow();
+		await page.getByText('Ready offline').waitFor();
+		await page.evaluate(() => {
+			const head = document.querySelector<HTMLElement>('#app > header')!;
+			const saved = head.querySelector('.saved')!;
+			const heights = [head.offsetHeight];
+			const note = () => heights.push(head.offsetHeight);
+			new MutationObserver(note).observe(saved, { childList: true, characterData: true, subtree: true });
+			Object.assign(window, { heights });
+		});
+		await page.getByRole('button', { name: 'Start typing' }).click();
+		await page.getByRole('textbox', { name: 'Title' }).fill('Low water');
+		await press(page, 'Tab');
+		await page.getByText('2 changes not backed up').waitFor();
+		await page.getByText('Saved', { exact: true }).waitFor();
+		const heights = await page.evaluate(() => (window as unknown as { heights: number[] }).heights);
+		expect(heights.length).toBeGreaterThan(2);
+		expect([...new Set(heights)]).toEqual([88]);
+
+		await page.getByRole('button', { name: 'Files' }).tap();
+		await page.getByRole('button', { name: 'Load the example' }).tap();
+		await page.getByRole('link', { name: 'Salt and slate, Kiln Lane Rooms' }).waitFor();
+		for (const [width, isOneLine] of [
+			[741, false],
+			[820, false],
+			[1179, false],
+			[1180, true],
+			[1400, true],
+			[1401, true],
+			[1440, true],
+		] as const) {
+			await page.setViewportSize({ width, height: 820 });
+			expect(await headOf(page), `${width} px`).toEqual(wholeHead(isOneLine));
+		}
 	}));
