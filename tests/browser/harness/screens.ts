@@ -34,7 +34,7 @@ async function loadExample(page: Page): Promise<void> {
 /** Goes to a place by the head of the page. */
 export async function goTo(
 	page: Page,
-	place: 'Prints' | 'Whole show' | 'Boards' | 'To get' | 'Bench' | 'Wall' | 'Sales',
+	place: 'Prints' | 'Whole show' | 'Boards' | 'To get' | 'Bench' | 'Wall' | 'Sales' | 'On paper',
 ): Promise<void> {
 	const opener = page.getByRole('button', { name: /^Places/ }); // where the page is narrow
 	if (await opener.isVisible()) await opener.click();

@@ -37,7 +37,7 @@ async function saved(page: Page, button: string) {
 	return { name: file.suggestedFilename(), text: await readFile(await file.path(), 'utf8') };
 }
 
-test('from what a maker wants to what is due to them, by touch on a phone', () =>
+test('from what a maker wants to what is due to them, and from the label to the taking down, by touch on a phone', () =>
 	play(async (page) => {
 		await openSalesShow(page);
 		await goTo(page, 'Sales');
@@ -121,7 +121,43 @@ test('from what a maker wants to what is due to them, by touch on a phone', () =
 				expect(whole.replace(/\s+/g, ' ')).toContain(said);
 			expect(whole).not.toContain('Thistle');
 		}
+
+		// Labels and catalogue have the prices; what is taken down is marked for who hands it over.
 		await page.getByRole('link', { name: 'Back to the sales' }).tap();
+		await sold(page, '4 Quay').tap();
+		await collected(page, '1 Ebb').tap();
+		await expect.poll(() => collected(page, '1 Ebb').getAttribute('aria-pressed')).toBe('true');
+		await goTo(page, 'On paper');
+		const documents = ['Labels for the wall', 'Catalogue, plain list', 'Handing over and taking down'];
+		for (const box of await page.getByRole('checkbox', { checked: true }).all()) await box.uncheck();
+		for (const name of documents) await page.getByRole('checkbox', { name, exact: true }).check();
+		await page
+			.getByRole('article', { name: /^Handing over and taking down, page/ })
+			.first()
+			.waitFor();
+		const printed = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+		const textOf = (at: (typeof printed)[number]) =>
+			at.texts
+				.map(({ text }) => text)
+				.join(' ')
+				.replace(/\s+/g, ' ');
+		const texts = printed.map(textOf);
+		const [labels, catalogue, handOver] = [
+			texts[0]!,
+			texts.find((text) => text.includes('Catalogue'))!,
+			texts.filter((text) => text.includes('Handing over')),
+		];
+		for (const price of ['350.00 EUR', 'NFS']) expect(labels).toContain(price);
+		expect(catalogue).toContain('350.00 EUR, sold');
+		expect(handOver.length).toBeGreaterThanOrEqual(3); // a page for each maker at least
+		expect(handOver.find((text) => text.includes('Ilse'))).toContain(
+			'1 Ebb 1/12 unframed 500 × 400 mm ✓ sold ✓ collected',
+		);
+		expect(handOver.find((text) => text.includes('Jonah'))).toMatch(
+			/4 Quay AP 1\/2 unframed 500 × 400 mm sold collected/,
+		);
+		expect(texts.join(' ')).not.toContain('Thistle');
+
 		await page.getByRole('button', { name: 'Files' }).tap();
 		const rows = await saved(page, 'Export rows');
 		expect(rows.text).toContain('collected');
