@@ -8,6 +8,7 @@ import { readPictures } from '../workers/readPictures.ts';
 import type { Step } from './history.svelte.ts';
 import type { Pictures } from './pictures.svelte.ts';
 import type { Session } from './session.svelte.ts';
+import { storageRoom } from './storageRoom.ts';
 
 /** A file that gives no picture. */
 export interface UnreadPicture {
@@ -75,8 +76,7 @@ export async function importPictures(
 }
 
 async function room(): Promise<string | undefined> {
-	if (typeof navigator === 'undefined' || !('storage' in navigator)) return undefined;
-	const { usage, quota } = await navigator.storage.estimate().catch((): StorageEstimate => ({}));
+	const { usage, quota } = await storageRoom();
 	return roomRunsShort(usage, quota);
 }
 

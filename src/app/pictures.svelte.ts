@@ -1,4 +1,5 @@
 import { SvelteMap } from 'svelte/reactivity';
+import { isFullOfPictures } from '../core/device/picturesProblem.ts';
 import {
 	countNotHere,
 	fileOfRow,
@@ -10,6 +11,7 @@ import {
 } from '../core/pictures/picture.ts';
 import type { Row } from '../core/show/row.ts';
 import { type ImageSize, openPictureStore, type PictureStore, type WholePicture } from '../storage/pictureStore.ts';
+import { storageRoom } from './storageRoom.ts';
 
 /**
  * The pictures on this device, for whoever draws a row. Nothing of them is looked at before a row names a file; what is
@@ -74,10 +76,14 @@ export class Pictures {
 	}
 
 	/**
-	 * Keeps a picture; on disk before the promise resolves. Other tabs hear of it with `announce`.
+	 * Keeps a picture; on disk before the promise resolves. Other tabs hear of it with `announce`. Rejects as the browser
+	 * does where there is no room, and before that: some is left for what is typed.
 	 * @param by names the import that brings it, which may be left: see `letGo`
 	 */
 	async keep(picture: WholePicture, by?: string): Promise<void> {
+		const { usage, quota } = await storageRoom();
+		if (isFullOfPictures(usage, quota) && !(await this.#isHere(picture)))
+			throw new DOMException('no room for pictures', 'QuotaExceededError');
 		await this.#store.keep(picture, by);
 		for (const size of ['preview', 'small']) this.#forget(`${size} ${picture.hash}`);
 	}
@@ -119,6 +125,10 @@ export class Pictures {
 		this.#channel?.close();
 		this.#channel = undefined;
 		for (const address of this.#addresses.values()) URL.revokeObjectURL(address);
+	}
+
+	async #isHere({ hash }: Picture): Promise<boolean> {
+		return (await this.#store.image(hash, 'preview')) !== undefined;
 	}
 
 	async #list(): Promise<void> {

@@ -184,7 +184,7 @@ export class FileDesk {
 				const pictures = await importPictures(this.#session, files, signal, onProgress, undefined, keeper);
 				return pictures.matched.length > 0
 					? { kind: 'pictures', pictures }
-					: { kind: 'reported', report: noPicture(pictures.unread) };
+					: { kind: 'reported', report: noPicture(pictures.unread, pictures.room) };
 			},
 			'pictures',
 			by,

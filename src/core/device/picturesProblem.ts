@@ -3,6 +3,13 @@ const megabytes = (bytes: number): string => `${Math.max(1, Math.round(bytes / 1
 /** How much of the room may be used before it is said, and how much must be left at least, in bytes. */
 const warned = { share: 0.8, left: 50_000_000 };
 
+/** Room that pictures leave for what is typed, in bytes: they can be dropped again, what is typed cannot. */
+const leftForShows = 10_000_000;
+
+/** Whether pictures have no room left; not where that is not known. @param usage and `quota`: as for `roomRunsShort` */
+export const isFullOfPictures = (usage: number | undefined, quota: number | undefined): boolean =>
+	usage !== undefined && quota !== undefined && quota > 0 && quota - usage < leftForShows;
+
 /**
  * A sentence where the room that the browser gives runs short; undefined where it does not, or where that is not known.
  * @param usage and `quota`: of all that the app keeps, in bytes

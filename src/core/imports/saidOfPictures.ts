@@ -49,17 +49,21 @@ export const picturesTitle = (count: number): string => many(count, 'picture', '
 /** Files that are named one by one, at most. */
 const mostNamed = 5;
 
-/** What is said where no file gave a picture. */
-export function noPicture(unread: readonly { readonly name: string; readonly problem: string }[]): FileReport {
+/** What is said where no file gave a picture. @param room said where room runs short */
+export function noPicture(
+	unread: readonly { readonly name: string; readonly problem: string }[],
+	room: string | undefined,
+): FileReport {
 	const named = unread.slice(0, mostNamed).map(({ name, problem }) => `“${shownText(name)}”: ${problem}.`);
 	const more = unread.length - named.length;
 	const rest = more > 0 ? [`${many(more, 'other file', 'other files')} gave no picture either.`] : [];
 	const [only] = unread;
+	const short = room === undefined ? [] : [room];
 	return unread.length === 1 && only
 		? {
 				title: `“${shownText(only.name)}” gives no picture`,
 				isProblem: true,
-				sentences: [asSentence(only.problem)],
+				sentences: [asSentence(only.problem), ...short],
 			}
-		: { title: 'No picture was read', isProblem: true, sentences: [...named, ...rest] };
+		: { title: 'No picture was read', isProblem: true, sentences: [...named, ...rest, ...short] };
 }

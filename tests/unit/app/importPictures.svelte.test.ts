@@ -5,6 +5,7 @@ import { openShelf } from '../../../src/app/openShelf.ts';
 import { sweepPictures } from '../../../src/app/sweepPictures.ts';
 import { rename } from '../../../src/core/commands/rename.ts';
 import { typeCells } from '../../../src/core/commands/typeCells.ts';
+import { noPicture } from '../../../src/core/imports/saidOfPictures.ts';
 import { unusedKept } from '../../../src/storage/pictureStore.ts';
 import type { readPictures } from '../../../src/workers/readPictures.ts';
 
@@ -148,6 +149,61 @@ test('an image that could not be read once is asked for again', async () => {
 	expect(pictures.addressOfHash(hash)).toBeUndefined();
 	await vi.waitFor(() => expect(failing).toHaveBeenCalledTimes(1));
 	await vi.waitFor(() => expect(pictures.addressOfHash(hash)).toMatch(/^blob:/));
+});
+
+/** A browser that gives 100 MB, of which each picture that is kept has 3. @param others how much all else has, in MB */
+function narrow(others: number, kept: () => number) {
+	const estimate = () => Promise.resolve({ usage: (others + 3 * kept()) * 1e6, quota: 100e6 });
+	vi.stubGlobal('navigator', { storage: { estimate, persist: () => Promise.resolve(true) } });
+	onTestFinished(() => void vi.unstubAllGlobals());
+}
+
+test('room that runs short is said before the pictures are added, and they leave some for what is typed', async () => {
+	const { session } = await opened();
+	const { pictures } = session;
+	const kept = new Set<string>();
+	const counting = {
+		keep: (...picture: Parameters<typeof pictures.keep>) =>
+			pictures.keep(...picture).then(() => void kept.add(picture[0].hash)),
+		announce: () => pictures.announce(),
+	};
+	narrow(85, () => kept.size);
+	const names = files('a 3x2.jpg', 'b 3x2.jpg', 'c 3x2.jpg', 'a 3x2 again.jpg');
+	const came = await importPictures(session, names, never, none, read, counting);
+	const short =
+		'Room runs short: 9 MB of the 100 MB that this browser gives the app are left. Save a backup, and delete shows that are no longer needed.';
+	expect(came).toMatchObject({
+		matched: [{ kind: 'new' }, { kind: 'new' }, { kind: 'twice' }],
+		unread: [{ name: 'c 3x2.jpg', problem: 'there is no room left on this device' }],
+		room: short,
+	});
+	expect([...pictures.known.byHash.keys()].map(([sign]) => sign)).toEqual(['a', 'b']);
+	const { report } = await addPictures(session, came, came.matched);
+	expect(report.sentences.at(-1)).toBe(short);
+	await session.whenSaved();
+	// One that is here already needs no room.
+	const again = await importPictures(session, files('a 3x2.jpg'), never, none, read);
+	expect([again.unread, again.matched]).toMatchObject([[], [{ kind: 'row', by: 'picture' }]]);
+	const refused = await importPictures(session, files('d 3x2.jpg'), never, none, read);
+	expect(refused.matched).toEqual([]);
+	expect(noPicture(refused.unread, refused.room).sentences).toEqual(['There is no room left on this device.', short]);
+});
+
+test('a browser that says nothing of its room and then has none left keeps what came before, and the show', async () => {
+	const { session } = await opened();
+	const { pictures } = session;
+	let kept = 0;
+	const full = {
+		keep: (...picture: Parameters<typeof pictures.keep>) =>
+			++kept === 2 ? Promise.reject(new DOMException('full', 'QuotaExceededError')) : pictures.keep(...picture),
+		announce: () => pictures.announce(),
+	};
+	const came = await importPictures(session, files('a 3x2.jpg', 'b 3x2.jpg', 'c 3x2.jpg'), never, none, read, full);
+	expect(came.unread).toEqual([{ name: 'b 3x2.jpg', problem: 'there is no room left on this device' }]);
+	await addPictures(session, came, came.matched);
+	await session.whenSaved();
+	expect(session.show.rows.map((row) => session.pictures.of(row)?.hash[0])).toEqual(['a', 'c']);
+	expect(session.saved.state).toBe('saved');
 });
 
 test('left while files are read, nothing of the show has changed', async () => {
