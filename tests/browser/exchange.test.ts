@@ -8,6 +8,7 @@ import { oneStage } from './screens/oneStage.ts';
 import { activeCell, cell, paste, press, seen, startTyping, withPrints } from './screens/prints.ts';
 
 const play = oneStage({ reducedMotion: 'reduce' });
+const onPhone = oneStage({ viewport: phone, reducedMotion: 'reduce' });
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first();
 
@@ -47,8 +48,8 @@ async function compare(page: Page, text: string, answer?: () => Promise<void>): 
 }
 
 test('two devices exchange files three times, with edits on both sides, and end equal', () =>
-	onStage({}, (here) =>
-		onStage({}, async (there) => {
+	onStage({ isKept: false }, (here) =>
+		onStage({ isKept: false }, async (there) => {
 			const [one, other] = [await here.openShow(), await there.openShow()];
 			await withPrints(one, [
 				['Low water', '300', '200'],
@@ -387,8 +388,7 @@ test('files are dropped and pasted wherever one is; a text, a film, a folder and
 	}));
 
 test('on a phone, what a list that a spreadsheet has spoiled would remove or replace is on the first screen', () =>
-	onStage({ viewport: phone, reducedMotion: 'reduce' }, async (stage) => {
-		const page = await stage.openShow();
+	onPhone(async (page) => {
 		await button(page, 'Load the example').click();
 		await button(page, 'Close').click();
 		const [program] = programs;

@@ -6,7 +6,7 @@ import { cell, press, seen, withPrints } from './screens/prints.ts';
 
 test('two tabs keep their own shows over a reload, and a backup puts back what another device lacks', async () => {
 	let backup = '';
-	await onStage({}, async (stage) => {
+	await onStage({ isKept: false }, async (stage) => {
 		const one = await stage.openShow();
 		await withPrints(one, [['Low water', '376', '251']]);
 		const other = await stage.openShow();
@@ -32,7 +32,7 @@ test('two tabs keep their own shows over a reload, and a backup puts back what a
 		backup = await readFile(await (await download).path(), 'utf8');
 	});
 
-	await onStage({}, async (stage) => {
+	await onStage({ isKept: false }, async (stage) => {
 		const page = await stage.openShow();
 		await page.getByRole('link', { name: /Shows$/ }).click();
 		await chooseFile(page, 'Open a file or a backup', 'backup.json', backup);

@@ -12,7 +12,7 @@ async function type(page: Page, row: number, column: string, text: string): Prom
 }
 
 test('two tabs of one show take in each other’s edits, and each undoes only its own', () =>
-	onStage({}, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		const one = await stage.openShow();
 		await withPrints(one, [
 			['Low water', '376', '251'],
@@ -44,7 +44,7 @@ test('two tabs of one show take in each other’s edits, and each undoes only it
 	}));
 
 test('an edit that the device refuses is told, held, asked about before leaving, and kept with the next', () =>
-	onStage({}, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		const page = await stage.openShow();
 		await withPrints(page, [['Low water', '376', '251']]);
 		await isSaved(page);
@@ -76,7 +76,7 @@ test('an edit that the device refuses is told, held, asked about before leaving,
 	}));
 
 test('every edit asks for strict durability, and the browser is asked once to keep what is stored', () =>
-	onStage({ hasProfile: true }, async (stage) => {
+	onStage({ hasProfile: true, isKept: false }, async (stage) => {
 		await stage.context.addInitScript(() => {
 			const asked: unknown[] = [];
 			Object.assign(window, { asked });
@@ -104,7 +104,7 @@ test('every edit asks for strict durability, and the browser is asked once to ke
 	}));
 
 test('a show kept by the first version of the app opens, sorted as it was left', () =>
-	onStage({}, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		const page = await stage.context.newPage();
 		// A page of the same origin, without the app.
 		await page.route('**/before', (route) =>

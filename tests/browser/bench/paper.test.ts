@@ -1,8 +1,10 @@
 import { OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { expect, test } from 'vitest';
 import { pagesOf, type Pages, pointsPerMm, pastMargins } from '../harness/pdfPages.ts';
-import { onStage } from '../harness/stage.ts';
+import { oneStage } from '../screens/oneStage.ts';
 import { orderFound } from '../screens/prints.ts';
+
+const play = oneStage();
 
 /** The straight lines of a page that lie level, as long as they come out on paper, in mm. */
 async function levelLines({ page }: Pages[number]): Promise<number[]> {
@@ -34,8 +36,7 @@ const papers = [
 ];
 
 test('on A4 and Letter the ruler is 100 mm, every text lies inside its page, and each page says whose it is', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page, stage) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 		await page.goto(`${stage.address}#bench`);
@@ -79,8 +80,7 @@ test('on A4 and Letter the ruler is 100 mm, every text lies inside its page, and
 	}));
 
 test('frames and hinges: on paper each print with its frame, its stack and its undermount, inside its page', () =>
-	onStage({}, async (stage) => {
-		const page = await stage.openApp();
+	play(async (page, stage) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 		await page.goto(`${stage.address}#paper`);

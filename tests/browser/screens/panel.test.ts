@@ -1,11 +1,12 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { onStage, phone } from '../harness/stage.ts';
+import { phone } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
 import { paste, press, startTyping, withPrints } from './prints.ts';
 import { openSettings } from './settingsOf.ts';
 
 const play = oneStage();
+const onPhone = oneStage({ viewport: phone });
 
 const heightOf = async (page: Page, selector: string) => (await page.locator(selector).boundingBox())?.height ?? 0;
 const front = (page: Page) => page.getByRole('img', { name: /^Front/ });
@@ -74,8 +75,7 @@ test('drawings have a least height on a low screen, and can be folded away', () 
 	}));
 
 test('on a phone the fields come soon: head of two lines, drawing folded, foot of one line', () =>
-	onStage({ viewport: phone }, async (stage) => {
-		const page = await stage.openShow();
+	onPhone(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('button', { name: 'Close' }).click();
 		expect(await heightOf(page, 'header')).toBeLessThanOrEqual(2 * 48);

@@ -198,7 +198,7 @@ test.each<[where: string, standalone: boolean | undefined, count: number]>([
 	['the home screen', true, 0],
 	['any other browser', undefined, 0],
 ])('in %s it is said, or not, that the home screen comes first', async (_, standalone, count) =>
-	onStage({ viewport: uprightTablet }, async (stage) => {
+	onStage({ viewport: uprightTablet, isKept: false }, async (stage) => {
 		if (standalone !== undefined)
 			await stage.context.addInitScript((value) => {
 				Object.defineProperty(navigator, 'standalone', { value });
