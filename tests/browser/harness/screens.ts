@@ -12,6 +12,11 @@ export interface Screen {
 	 * and another such screen may be opened in the same page. Default false: the next begins in a page of its own.
 	 */
 	readonly onlyLooks?: boolean;
+	/**
+	 * Whether it shows thousands of things on many pages of paper, under which the desk is that of the other papers: axe takes
+	 * eight seconds for it each time, and in `npm test` looks once, in the dark on a phone; in the soak on the tablet too.
+	 */
+	readonly isLong?: boolean;
 	readonly open: (page: Page) => Promise<void>;
 }
 
@@ -371,6 +376,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'lists-paper',
+		isLong: true,
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
@@ -434,6 +440,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'paper',
+		isLong: true,
 		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
