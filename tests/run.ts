@@ -100,11 +100,14 @@ async function runBuilt(project: string, env?: NodeJS.ProcessEnv, ...more: strin
 
 /** The browser's tests that are harder in the soak: of a host and a device that fail, and of long use. */
 const inSoak = [
+	'axe',
+	'grid/undoing.test.ts',
 	'hostile.test.ts',
 	'bench/workedThrough.test.ts',
 	'kills.test.ts',
 	'longUse.test.ts',
 	'offline',
+	'paper',
 	'pictures',
 ].map((name) => `tests/browser/${name}`);
 
