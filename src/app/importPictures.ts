@@ -4,6 +4,7 @@ import { picturesAdded } from '../core/imports/saidOfPictures.ts';
 import { applyPictures } from '../core/pictures/applyPictures.ts';
 import { type MatchedPicture, matchPictures, type PictureFile } from '../core/pictures/matchPictures.ts';
 import { makeId } from '../files/makeId.ts';
+import { hashOfRow } from '../core/show/givenPicture.ts';
 import { readPictures } from '../workers/readPictures.ts';
 import type { Step } from './history.svelte.ts';
 import type { Pictures } from './pictures.svelte.ts';
@@ -80,14 +81,20 @@ async function room(): Promise<string | undefined> {
 	return roomRunsShort(usage, quota);
 }
 
-/** Gives the pictures to the prints, as it was chosen, as one edit. The rows are worked out in slices before that. */
+/**
+ * Gives the pictures to the prints, as it was chosen, as one edit. The rows are worked out in slices before that. A new
+ * print that another tab has made of the same picture since the files were read is not made again.
+ */
 export async function addPictures(
 	session: Session,
-	{ unread, room: said }: PicturesRead,
+	{ matched, unread, room: said }: PicturesRead,
 	chosen: readonly MatchedPicture[],
 ): Promise<{ readonly report: FileReport; readonly step: Step | undefined }> {
-	const ids = chosen.map(() => makeId());
-	const edit = applyPictures(session.show, chosen, ids, session.settings);
+	const had = new Set(session.show.rows.map(hashOfRow));
+	const wasNew = new Set(matched.filter(({ kind }) => kind === 'new').map(({ file }) => file.hash));
+	const wanted = chosen.filter(({ kind, file }) => kind !== 'new' || !wasNew.has(file.hash) || !had.has(file.hash));
+	const ids = wanted.map(() => makeId());
+	const edit = applyPictures(session.show, wanted, ids, session.settings);
 	await session.prepare(edit.rows.flatMap(({ after }) => after ?? []));
 	const step = session.do(() => edit);
 	const given = edit.rows.filter(({ before, after }) => before && after && before.picture !== after.picture).length;

@@ -1,13 +1,16 @@
 import 'fake-indexeddb/auto';
 import { expect, onTestFinished, test, vi } from 'vitest';
 import { addPictures, beginsAsPicture, importPictures, isPictureFile } from '../../../src/app/importPictures.ts';
+import { openSession } from '../../../src/app/openSession.ts';
 import { openShelf } from '../../../src/app/openShelf.ts';
+import { Pictures } from '../../../src/app/pictures.svelte.ts';
 import { sweepPictures } from '../../../src/app/sweepPictures.ts';
 import { rename } from '../../../src/core/commands/rename.ts';
 import { typeCells } from '../../../src/core/commands/typeCells.ts';
 import { noPicture } from '../../../src/core/imports/saidOfPictures.ts';
 import { unusedKept } from '../../../src/storage/pictureStore.ts';
 import type { readPictures } from '../../../src/workers/readPictures.ts';
+import { on } from './edits.ts';
 
 let databases = 0;
 
@@ -204,6 +207,44 @@ test('a browser that says nothing of its room and then has none left keeps what 
 	await session.whenSaved();
 	expect(session.show.rows.map((row) => session.pictures.of(row)?.hash[0])).toEqual(['a', 'c']);
 	expect(session.saved.state).toBe('saved');
+});
+
+test('two tabs that import into one show at once: both sets are there, each picture once', async () => {
+	const databaseName = `import pictures ${databases++}`;
+	const one = await openSession({ databaseName });
+	onTestFinished(() => one.close());
+	on(one).rename('Spring');
+	await one.whenSaved();
+	const two = await openSession({ databaseName, showId: one.show.id });
+	onTestFinished(() => two.close());
+	const [here, there] = [new Pictures(databaseName), new Pictures(databaseName)];
+	onTestFinished(() => (here.close(), there.close()));
+	const [mine, theirs] = await Promise.all([
+		importPictures(one, files('a 3x2.jpg', 'b 3x2.jpg'), never, none, read, here),
+		importPictures(two, files('b 3x2.jpg', 'c 3x2.jpg'), never, none, read, there),
+	]);
+	const signs = (pictures: Pictures) => [...pictures.known.byHash.keys()].map(([sign]) => sign).toSorted();
+	await vi.waitFor(() => expect([signs(here), signs(there)]).toEqual(Array(2).fill(['a', 'b', 'c'])));
+	// What the other tab has added meanwhile is not added again, though it was new when the files were read.
+	await addPictures(one, mine, mine.matched);
+	await one.whenSaved();
+	await vi.waitFor(() => expect(two.show.rows).toHaveLength(2));
+	const { report } = await addPictures(two, theirs, theirs.matched);
+	expect(report.sentences).toEqual(['1 new print at the end of the list.']);
+	await two.whenSaved();
+	await vi.waitFor(() => expect(one.show.rows).toHaveLength(3));
+	for (const { show } of [one, two]) expect(show.rows.map((row) => row.picture?.hash[0])).toEqual(['a', 'b', 'c']);
+	// Both at once: neither takes the other's away.
+	const [more, others] = await Promise.all([
+		importPictures(one, files('d 3x2.jpg'), never, none, read, here),
+		importPictures(two, files('e 3x2.jpg'), never, none, read, there),
+	]);
+	await Promise.all([addPictures(one, more, more.matched), addPictures(two, others, others.matched)]);
+	await Promise.all([one.whenSaved(), two.whenSaved()]);
+	await vi.waitFor(() => {
+		for (const { show } of [one, two])
+			expect(show.rows.map((row) => row.picture?.hash[0]).toSorted()).toEqual(['a', 'b', 'c', 'd', 'e']);
+	});
 });
 
 test('left while files are read, nothing of the show has changed', async () => {
