@@ -5,7 +5,7 @@ import { allOr } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { type Pages, pagesOf, pastMargins, type Text } from '../harness/pdfPages.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
-import { phone } from '../harness/stage.ts';
+import { phone, uprightTablet } from '../harness/stage.ts';
 import { openShow, showOf } from '../order/paperShow.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
@@ -256,11 +256,11 @@ test('labels: true to size on three sheets, from the label that is chosen, no hi
 		}
 
 		// Pages are drawn to fit the screen; on paper they are as large as ever.
-		for (const viewport of [phone, { width: 320, height: 640 }]) {
+		for (const viewport of [uprightTablet, phone, { width: 320, height: 640 }]) {
 			await page.setViewportSize(viewport);
 			await expect
 				.poll(() => page.evaluate(() => document.querySelector('article')!.getBoundingClientRect().right))
-				.toBeLessThanOrEqual(viewport.width);
+				.toBeLessThanOrEqual(viewport.width - 16);
 			expect(await page.evaluate(() => document.querySelector('.place')!.scrollWidth)).toBe(viewport.width);
 		}
 		expect((await pagesOf(await pdfOf(page)))[0]!.width).toBeCloseTo(papersTried.at(-1)![1], 0);
