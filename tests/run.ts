@@ -105,6 +105,7 @@ const inSoak = [
 	'hostile.test.ts',
 	'bench/workedThrough.test.ts',
 	'kills.test.ts',
+	'lists',
 	'longUse.test.ts',
 	'offline',
 	'paper',
