@@ -40,9 +40,18 @@ async function openShow(page: Page): Promise<void> {
 const printOf = (page: Page, title: string) => page.getByRole('button', { name: new RegExp(`^${title}, on `) });
 /** What is heard of a print: where it hangs. */
 const heardOf = (page: Page, title: string) => printOf(page, title).getAttribute('aria-label');
+/** The middle of a print on the page, once it stays there: a wall moves up as a report above it goes. */
 const middleOf = async (page: Page, title: string) => {
-	const box = (await printOf(page, title).boundingBox())!;
-	return [box.x + box.width / 2, box.y + box.height / 2] as const;
+	let middle: readonly [number, number] = [0, 0];
+	await expect
+		.poll(async () => {
+			const box = (await printOf(page, title).boundingBox())!;
+			const before = middle;
+			middle = [box.x + box.width / 2, box.y + box.height / 2];
+			return before[0] === middle[0] && before[1] === middle[1];
+		})
+		.toBe(true);
+	return middle;
 };
 
 test('a show is hung by touch: given to walls, moved, put in order, swapped, and ticked off at the wall', () =>
