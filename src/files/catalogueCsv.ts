@@ -1,8 +1,7 @@
-import Papa from 'papaparse';
 import { formatExact } from '../core/length/formatLength.ts';
 import type { CatalogueLine } from '../core/lists/catalogue.ts';
 import type { Settings } from '../core/settings/settings.ts';
-import { guardCell } from './formulaGuard.ts';
+import { csvText, headerIn } from './csvText.ts';
 
 /** The columns of the catalogue; lengths are in the show's unit, which stands behind the name. */
 export const catalogueColumns = [
@@ -22,7 +21,7 @@ export function writeCatalogue(
 	{ hasPrices }: { readonly hasPrices: boolean },
 ): string {
 	const names = catalogueColumns.filter((name) => hasPrices || name !== 'price');
-	const header = names.map((name) => (lengths.includes(name) ? `${name} (${unit})` : name));
+	const header = headerIn(unit, names, lengths);
 	const records = lines.map(({ size, isSold, ...texts }) => {
 		const cells: Record<(typeof catalogueColumns)[number], string> = {
 			...texts,
@@ -32,6 +31,5 @@ export function writeCatalogue(
 		};
 		return names.map((name) => cells[name]);
 	});
-	const cells = [header, ...records].map((record) => record.map(guardCell));
-	return `${Papa.unparse(cells, { newline: '\r\n' })}\r\n`;
+	return csvText([header, ...records]);
 }

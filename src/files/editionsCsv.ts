@@ -1,7 +1,6 @@
-import Papa from 'papaparse';
 import type { Counted, RegisteredTitle, Run } from '../core/record/editionRegister.ts';
 import { numbersHere, rangesText, soldNumbers } from '../core/record/registerWords.ts';
-import { guardCell } from './formulaGuard.ts';
+import { csvText } from './csvText.ts';
 
 /** The columns of the edition register. */
 export const editionsColumns = [
@@ -18,8 +17,7 @@ export function writeEditions(register: readonly RegisteredTitle[]): string {
 		...countedLine('open', open).map((cells) => [maker, title, ...cells]),
 		...countedLine('no number', unnumbered).map((cells) => [maker, title, ...cells]),
 	]);
-	const cells = [[...editionsColumns], ...records].map((record) => record.map(guardCell));
-	return `${Papa.unparse(cells, { newline: '\r\n' })}\r\n`;
+	return csvText([editionsColumns, ...records]);
 }
 
 const runCells = ({ series, size, numbers, count, sold, left, missing, clashes }: Run): readonly string[] => [

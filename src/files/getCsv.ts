@@ -1,10 +1,9 @@
-import Papa from 'papaparse';
 import type { Scale } from '../core/length/formatLength.ts';
 import { type Length, mmPerMetre, toMm } from '../core/length/length.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import { sizeWords } from '../core/order/getWords.ts';
 import { type Currency, formatMoney } from '../core/values/money.ts';
-import { guardCell } from './formulaGuard.ts';
+import { csvText } from './csvText.ts';
 
 const header = ['kind', 'name', 'size', 'wanted', 'there', 'unit', 'packs', 'price', 'cost', 'prints'] as const;
 
@@ -39,6 +38,5 @@ export function writeToGet(
 		['total', scale.currency?.code ?? '', '', '', '', '', '', '', money(total), ''],
 		...shares.map(({ maker, cost }) => ['share', maker, '', '', '', '', '', '', money(cost), '']),
 	];
-	const cells = [[...header], ...records, blank, ...sums].map((record) => record.map(guardCell));
-	return `${Papa.unparse(cells, { newline: '\r\n' })}\r\n`;
+	return csvText([header, ...records, blank, ...sums]);
 }

@@ -1,8 +1,7 @@
-import Papa from 'papaparse';
 import { formatExact } from '../core/length/formatLength.ts';
 import type { Settings } from '../core/settings/settings.ts';
 import { fixingWords, type HangingLine } from '../core/walls/hangingList.ts';
-import { guardCell } from './formulaGuard.ts';
+import { csvText, headerIn } from './csvText.ts';
 
 /** The columns of the hanging list; lengths are in the show's unit, which stands behind the name. */
 export const hangingColumns = [
@@ -20,7 +19,7 @@ export function writeHangingList(
 	nameOf: (place: number) => string,
 ): string {
 	const { unit } = settings;
-	const header = hangingColumns.map((name) => (lengths.includes(name) ? `${name} (${unit})` : name));
+	const header = headerIn(unit, hangingColumns, lengths);
 	const records = lines.map((line) => [
 		line.hung.wall.name,
 		`${line.number}`,
@@ -34,6 +33,5 @@ export function writeHangingList(
 		line.weightKg === undefined ? '' : line.weightKg.toFixed(3),
 		fixingWords(line, settings),
 	]);
-	const cells = [header, ...records].map((record) => record.map(guardCell));
-	return `${Papa.unparse(cells, { newline: '\r\n' })}\r\n`;
+	return csvText([header, ...records]);
 }

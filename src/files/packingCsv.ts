@@ -1,8 +1,7 @@
-import Papa from 'papaparse';
 import { formatExact } from '../core/length/formatLength.ts';
 import type { PackingPlan } from '../core/packing/packPrints.ts';
 import type { Settings } from '../core/settings/settings.ts';
-import { guardCell } from './formulaGuard.ts';
+import { csvText, headerIn } from './csvText.ts';
 
 /** The columns of the packing list; lengths are in the show's unit, which stands behind the name. */
 export const packingColumns = [
@@ -23,7 +22,7 @@ export function writePackingList(
 	nameOf: (place: number) => string,
 ): string {
 	const n = (value: Parameters<typeof formatExact>[0]) => formatExact(value, unit);
-	const header = packingColumns.map((name) => (lengths.includes(name) ? `${name} (${unit})` : name));
+	const header = headerIn(unit, packingColumns, lengths);
 	let pairNumber = 0;
 	const framed = boxes.flatMap(({ number, inside, pairs }) =>
 		pairs.flatMap((pair) => {
@@ -46,6 +45,5 @@ export function writePackingList(
 		...collected.flatMap(({ place, copies }) => loose(place, copies, 'collected, not packed')),
 		...flat.flatMap(({ place, copies, size }) => loose(place, copies, 'flat in a folder', size)),
 	];
-	const cells = [header, ...records].map((record) => record.map(guardCell));
-	return `${Papa.unparse(cells, { newline: '\r\n' })}\r\n`;
+	return csvText([header, ...records]);
 }

@@ -1,4 +1,3 @@
-import Papa from 'papaparse';
 import { formatExact } from '../core/length/formatLength.ts';
 import { type Length, mmPerMetre, toMm } from '../core/length/length.ts';
 import { sizeWords } from '../core/order/getWords.ts';
@@ -10,7 +9,7 @@ import type { Settings } from '../core/settings/settings.ts';
 import { nameOfPrint } from '../core/show/nameOfPrint.ts';
 import type { Row } from '../core/show/row.ts';
 import { formatMoney } from '../core/values/money.ts';
-import { guardCell } from './formulaGuard.ts';
+import { csvText, headerIn } from './csvText.ts';
 
 /** A show as its print list is written. */
 export interface ShowToPrint {
@@ -54,10 +53,8 @@ export function writePrintList({ papers, leftOut }: ToPrint, { rows, results, se
 		}),
 	];
 	const names: readonly Name[] = [...texts, ...lengths, ...counts];
-	const isLength = (name: Name) => (lengths as readonly string[]).includes(name);
-	const header = names.map((name) => (isLength(name) ? `${name} (${settings.unit})` : name));
-	const cells = [header, ...records.map((record: Cells) => names.map((name) => guardCell(record[name] ?? '')))];
-	return `${Papa.unparse(cells, { newline: '\r\n' })}\r\n`;
+	const header = headerIn(settings.unit, names, lengths);
+	return csvText([header, ...records.map((record: Cells) => names.map((name) => record[name] ?? ''))]);
 }
 
 const metres = (value: number): string => (toMm(value as Length) / mmPerMetre).toFixed(3);

@@ -1,9 +1,8 @@
-import Papa from 'papaparse';
 import { priceText } from '../core/record/priceWords.ts';
 import type { Sale, Sales, Sums } from '../core/record/sales.ts';
 import { asTyped } from '../core/show/asTyped.ts';
 import { formatMoney } from '../core/values/money.ts';
-import { guardCell } from './formulaGuard.ts';
+import { csvText } from './csvText.ts';
 
 /** The columns of the list of sales; the buyer stands behind them where that is asked for. */
 export const salesColumns = [
@@ -44,6 +43,5 @@ export function writeSales(sales: Sales, hasBuyers: boolean): string {
 		{ kind: 'total', copies: `${sales.total.count}`, ...sums(sales.total) },
 	];
 	const records = lines.map((line: Line) => columns.map((name) => line[name] ?? ''));
-	const cells = [[...columns], ...records].map((record) => record.map(guardCell));
-	return `${Papa.unparse(cells, { newline: '\r\n' })}\r\n`;
+	return csvText([columns, ...records]);
 }
