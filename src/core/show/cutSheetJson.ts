@@ -1,9 +1,10 @@
-import { type Length, length, toMm, unitsPerMm } from '../length/length.ts';
+import { type Length, toMm } from '../length/length.ts';
 import type { Reading } from '../length/reading.ts';
 import type { Stock, StockKind } from '../stock/stock.ts';
 import { isRecord, type PlainRecord } from '../values/isRecord.ts';
 import type { BlankPart } from './blank.ts';
 import type { CutSheet, KnifeCut, PlacedBlank, Rectangle } from './cutSheet.ts';
+import { storedLength } from './storedLength.ts';
 
 /** Thrown inside this file where a sheet is damaged; it never leaves it. */
 class Damage extends Error {}
@@ -152,7 +153,7 @@ function word<Word extends string>(stored: unknown, key: string, words: readonly
 }
 
 function measure(stored: unknown, key: string): Length {
-	const units = typeof stored === 'number' ? Math.round(stored * unitsPerMm) : NaN;
-	if (!Number.isSafeInteger(units) || units < 0) throw new Damage(`${key} is not a length in mm`);
-	return length(units);
+	const read = storedLength(stored);
+	if (read === undefined || read < 0) throw new Damage(`${key} is not a length in mm`);
+	return read;
 }

@@ -1,5 +1,6 @@
 import type { Reading } from '../length/reading.ts';
-import { isRecord } from '../values/isRecord.ts';
+import type { PlainRecord } from '../values/isRecord.ts';
+import { readTickList } from './readTickList.ts';
 import type { RowId } from './row.ts';
 
 /** What is done to make a print ready to hang, in the order in which it is mostly done. */
@@ -23,21 +24,11 @@ export interface MadeTick {
 export const madeKey = ({ row, copy, step }: MadeTick): string => JSON.stringify([row, copy, step]);
 
 /** Reads what is made of a show file. @returns a problem that names the place */
-export function readMade(stored: unknown): Reading<readonly MadeTick[]> {
-	if (!Array.isArray(stored)) return { problem: 'made is not a list' };
-	const ticks = new Map<string, MadeTick>();
-	for (const [place, each] of stored.entries()) {
-		const tick = readTick(each);
-		if (typeof tick === 'string') return { problem: `made[${place}]${tick}` };
-		if (ticks.has(madeKey(tick))) return { problem: `made[${place}] is there twice` };
-		ticks.set(madeKey(tick), tick);
-	}
-	return { value: [...ticks.values()] };
-}
+export const readMade = (stored: unknown): Reading<readonly MadeTick[]> =>
+	readTickList(stored, 'made', readTick, madeKey);
 
 /** A tick, or what is wrong with it. */
-function readTick(stored: unknown): MadeTick | string {
-	if (!isRecord(stored)) return ' is not a record';
+function readTick(stored: PlainRecord): MadeTick | string {
 	const { row, copy, step } = stored;
 	if (typeof row !== 'string' || row === '') return '.row is not a text';
 	if (!Number.isSafeInteger(copy) || (copy as number) < 1) return '.copy is not a whole number';

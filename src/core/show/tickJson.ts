@@ -1,6 +1,8 @@
-import { type Length, length, toMm, unitsPerMm } from '../length/length.ts';
+import { toMm } from '../length/length.ts';
 import type { Reading } from '../length/reading.ts';
-import { isRecord } from '../values/isRecord.ts';
+import type { PlainRecord } from '../values/isRecord.ts';
+import { readTickList } from './readTickList.ts';
+import { storedLength } from './storedLength.ts';
 import { type CutPart, type CutSide, cutSides, type Tick, tickKey } from './tick.ts';
 
 /** Ticks as a show file has them: lengths in millimetres. */
@@ -18,21 +20,11 @@ export const ticksJson = (ticks: readonly Tick[]): readonly unknown[] =>
 	);
 
 /** Reads the ticks of a show file. @returns a problem that names the place */
-export function readTicks(stored: unknown): Reading<readonly Tick[]> {
-	if (!Array.isArray(stored)) return { problem: 'ticks is not a list' };
-	const ticks = new Map<string, Tick>();
-	for (const [place, each] of stored.entries()) {
-		const tick = readTick(each);
-		if (typeof tick === 'string') return { problem: `ticks[${place}]${tick}` };
-		if (ticks.has(tickKey(tick))) return { problem: `ticks[${place}] is there twice` };
-		ticks.set(tickKey(tick), tick);
-	}
-	return { value: [...ticks.values()] };
-}
+export const readTicks = (stored: unknown): Reading<readonly Tick[]> =>
+	readTickList(stored, 'ticks', readTick, tickKey);
 
 /** A tick, or what is wrong with it. */
-function readTick(stored: unknown): Tick | string {
-	if (!isRecord(stored)) return ' is not a record';
+function readTick(stored: PlainRecord): Tick | string {
 	const { row, copy, part, side, times, border, width, height, board, thickness } = stored;
 	if (typeof row !== 'string' || row === '') return '.row is not a text';
 	if (!isCount(copy)) return '.copy is not a whole number';
@@ -40,12 +32,12 @@ function readTick(stored: unknown): Tick | string {
 	const mount = { row, copy, part };
 	if (side === 'spoilt') return isCount(times) ? { ...mount, side, times } : '.times is not a whole number';
 	if (!isSide(side)) return '.side is no side of a mount';
-	const read = { border: asLength(border), width: asLength(width), height: asLength(height) };
+	const read = { border: storedLength(border), width: storedLength(width), height: storedLength(height) };
 	if (read.border === undefined) return '.border is not a length in mm';
 	if (read.width === undefined) return '.width is not a length in mm';
 	if (read.height === undefined) return '.height is not a length in mm';
 	if (board !== undefined && typeof board !== 'string') return '.board is not a text';
-	const thick = asLength(thickness);
+	const thick = storedLength(thickness);
 	if (thickness !== undefined && thick === undefined) return '.thickness is not a length in mm';
 	return {
 		...{ ...mount, side, border: read.border, width: read.width, height: read.height },
@@ -57,9 +49,3 @@ function readTick(stored: unknown): Tick | string {
 const isCount = (value: unknown): value is number => Number.isSafeInteger(value) && (value as number) >= 1;
 const isPart = (value: unknown): value is CutPart => value === 'mount' || value === 'inner mount';
 const isSide = (value: unknown): value is CutSide => cutSides.some((side) => side === value);
-
-function asLength(value: unknown): Length | undefined {
-	if (typeof value !== 'number' || !Number.isFinite(value)) return undefined;
-	const units = Math.round(value * unitsPerMm);
-	return Number.isSafeInteger(units) ? length(units) : undefined;
-}
