@@ -6,7 +6,8 @@ import type { NamedSize } from '../core/length/size.ts';
 import type { Length } from '../core/length/length.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import type { BottomWeight } from '../core/length/bottomWeight.ts';
-import { mountOfFrame, type Settings } from '../core/settings/settings.ts';
+import { mountOfFrame } from '../core/settings/frame.ts';
+import type { Settings } from '../core/settings/settings.ts';
 import { type ResultKey, resultLengths } from './headers.ts';
 
 /**

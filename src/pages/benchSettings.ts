@@ -1,4 +1,5 @@
-import type { Bench, TypedSettings } from '../core/settings/settings.ts';
+import type { Bench } from '../core/settings/bench.ts';
+import type { TypedSettings } from '../core/settings/settings.ts';
 import { isRecord } from '../core/values/isRecord.ts';
 
 /** The settings that say which kind of cutter it is. */

@@ -1,4 +1,4 @@
-import type { FrameMaterial } from '../core/settings/settings.ts';
+import type { FrameMaterial } from '../core/settings/frame.ts';
 import { stockKey } from '../core/stock/stock.ts';
 import { groupBy } from '../core/values/groupBy.ts';
 import type { CutSheet } from '../core/show/cutSheet.ts';

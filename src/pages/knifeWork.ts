@@ -1,6 +1,6 @@
 import { type KnifeStep, knifeSteps } from '../core/sheets/knifeSteps.ts';
 import { isWholeCut } from '../core/show/cutSheet.ts';
-import type { FrameMaterial } from '../core/settings/settings.ts';
+import type { FrameMaterial } from '../core/settings/frame.ts';
 import type { BoardInView } from './boardsInView.ts';
 
 /** A knife step as the screens show it. */

@@ -2,7 +2,7 @@ import type { Session } from '../app/session.svelte.ts';
 import type { Step } from '../app/history.svelte.ts';
 import { type ObstacleCell, putObstacle, removeObstacle, typeObstacle } from '../core/commands/changeObstacles.ts';
 import type { Length } from '../core/length/length.ts';
-import type { Obstacle } from '../core/settings/settings.ts';
+import type { Obstacle } from '../core/settings/wall.ts';
 import type { Command } from '../core/show/edit.ts';
 import {
 	movedObstacle,

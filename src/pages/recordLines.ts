@@ -1,16 +1,11 @@
 import { formatLength, formatSize, formatWithUnit } from '../core/length/formatLength.ts';
 import { type Length, length, toMm } from '../core/length/length.ts';
 import { readSettings } from '../core/settings/readSettings.ts';
-import {
-	type Board,
-	type Frame,
-	type Glazing,
-	type Offcut,
-	type Paper,
-	type Settings,
-	suppliesByLength,
-	type Supply,
-} from '../core/settings/settings.ts';
+import type { Board, Glazing, Offcut } from '../core/settings/board.ts';
+import type { Frame } from '../core/settings/frame.ts';
+import type { Paper } from '../core/settings/paper.ts';
+import type { Settings } from '../core/settings/settings.ts';
+import { suppliesByLength, type Supply } from '../core/settings/supply.ts';
 import { boardColour, cssColour } from '../core/values/boardColour.ts';
 import { moneyWords } from '../core/values/money.ts';
 import type { RecordLine } from '../ui/form/recordLine.ts';

@@ -1,4 +1,5 @@
-import { glazingMaterials, supplyKinds } from '../core/settings/settings.ts';
+import { glazingMaterials } from '../core/settings/board.ts';
+import { supplyKinds } from '../core/settings/supply.ts';
 
 /** A field of a record of the settings, such as a frame's lip. */
 export interface RecordField {

@@ -3,7 +3,7 @@ import { basename, dirname, join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { glazingWords, signedOnWords, stageWords } from '../../src/core/row/rowWords.ts';
-import { surfaceWords } from '../../src/core/settings/settings.ts';
+import { surfaceWords } from '../../src/core/settings/paper.ts';
 import { columns } from '../../src/core/show/columns.ts';
 import { defaultSettings } from '../../src/core/settings/defaults.ts';
 import { settingKeys } from '../../src/core/settings/readSettings.ts';
@@ -201,7 +201,7 @@ describe('the reading of documents', () => {
 		expect(problemOf('core/show/edit.ts', 'README.md')).toBeUndefined();
 		expect(problemOf('src/core/row/noSuch.ts', 'README.md')).toBe('src/core/row/noSuch.ts: no such file');
 		expect(problemOf('frame.ts', 'README.md')).toBe(
-			'frame.ts: one of src/core/findings/frame.ts, src/core/row/frame.ts',
+			'frame.ts: one of src/core/findings/frame.ts, src/core/row/frame.ts, src/core/settings/frame.ts',
 		);
 	});
 });

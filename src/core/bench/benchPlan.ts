@@ -1,5 +1,5 @@
 import type { Length } from '../length/length.ts';
-import type { BenchWay } from '../settings/settings.ts';
+import type { BenchWay } from '../settings/bench.ts';
 import type { CutPart, CutSide } from '../show/tick.ts';
 
 /** One cut of one window. */

@@ -1,4 +1,4 @@
-import type { Bench } from '../settings/settings.ts';
+import type { Bench } from '../settings/bench.ts';
 import type { CutSide } from '../show/tick.ts';
 
 /**

@@ -1,5 +1,6 @@
 import type { RowResult } from '../findings/rowResult.ts';
-import type { BenchWay, Settings } from '../settings/settings.ts';
+import type { BenchWay } from '../settings/bench.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import { cutSides } from '../show/tick.ts';
 import { groupBy } from '../values/groupBy.ts';

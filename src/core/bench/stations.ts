@@ -1,6 +1,7 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import { isSame, type Length } from '../length/length.ts';
-import type { Bench, Settings } from '../settings/settings.ts';
+import type { Bench } from '../settings/bench.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import { type CutPart, type CutSide, type CutTick, isCutTick, type Tick, tickKey } from '../show/tick.ts';
 import { groupBy } from '../values/groupBy.ts';

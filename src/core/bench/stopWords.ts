@@ -1,5 +1,5 @@
 import { formatLength, type Scale } from '../length/formatLength.ts';
-import type { Bench } from '../settings/settings.ts';
+import type { Bench } from '../settings/bench.ts';
 import type { CutSide } from '../show/tick.ts';
 import type { BenchStep, Cut } from './benchPlan.ts';
 import { endsOf } from './cutEnds.ts';

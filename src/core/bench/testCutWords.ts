@@ -1,6 +1,6 @@
 import { formatWithUnit, type Scale } from '../length/formatLength.ts';
 import { type Length, plus } from '../length/length.ts';
-import type { Bench } from '../settings/settings.ts';
+import type { Bench } from '../settings/bench.ts';
 
 /**
  * What a test cut is made by, in sentences: how deep the blade goes, what lies under the mount, what to look for.

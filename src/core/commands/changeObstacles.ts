@@ -1,7 +1,8 @@
 import { formatTypeable } from '../length/formatLength.ts';
 import { isSame, type Length } from '../length/length.ts';
 import { readSettings } from '../settings/readSettings.ts';
-import type { Obstacle, TypedSettings } from '../settings/settings.ts';
+import type { TypedSettings } from '../settings/settings.ts';
+import type { Obstacle } from '../settings/wall.ts';
 import { apply, type Edit } from '../show/edit.ts';
 import type { Show } from '../show/show.ts';
 import { isRecord, type PlainRecord } from '../values/isRecord.ts';

@@ -1,4 +1,4 @@
-import type { LabelWord } from '../settings/settings.ts';
+import type { LabelWord } from '../settings/labels.ts';
 import type { Edit } from '../show/edit.ts';
 import type { Show } from '../show/show.ts';
 import { isRecord } from '../values/isRecord.ts';

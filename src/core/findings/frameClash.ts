@@ -1,7 +1,8 @@
 import { inches, mm, sameWithin } from '../length/length.ts';
 import type { Size } from '../length/size.ts';
 import { takes } from '../row/frame.ts';
-import type { Frame, Settings } from '../settings/settings.ts';
+import type { Frame } from '../settings/frame.ts';
+import type { Settings } from '../settings/settings.ts';
 import { clear, clearEach, typedOf } from './candidates.ts';
 import type { Axis, FiguresByCode, InFrame } from './figures.ts';
 import { axes, type Candidate, type Finder, type Found, type RowContext } from './found.ts';

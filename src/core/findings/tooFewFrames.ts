@@ -1,5 +1,6 @@
 import type { Scale } from '../length/formatLength.ts';
-import type { Frame, Settings } from '../settings/settings.ts';
+import type { Frame } from '../settings/frame.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { RowResult } from './rowResult.ts';
 import { findingOf } from './findingOf.ts';
 import { withLook } from './withLook.ts';

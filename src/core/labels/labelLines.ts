@@ -1,7 +1,8 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import { formatSize } from '../length/formatLength.ts';
 import { onRuler } from '../length/ruler.ts';
-import type { LabelWord, Settings } from '../settings/settings.ts';
+import type { LabelWord } from '../settings/labels.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import { capital } from '../values/capital.ts';
 

@@ -3,7 +3,7 @@ import { pricesOf } from '../record/pricesOf.ts';
 import { priceText } from '../record/priceWords.ts';
 import type { RecordSource } from '../record/recordSource.ts';
 import { hangOrder } from '../row/hangOrder.ts';
-import type { LabelSheet } from '../settings/settings.ts';
+import type { LabelSheet } from '../settings/labelSheet.ts';
 import { nameOfPrint } from '../show/nameOfPrint.ts';
 import type { Show } from '../show/show.ts';
 import { listed } from '../values/listed.ts';

@@ -1,5 +1,5 @@
 import { type Length, plus, times } from '../length/length.ts';
-import type { LabelSheet } from '../settings/settings.ts';
+import type { LabelSheet } from '../settings/labelSheet.ts';
 
 /** Where a label lies on its page: its upper left corner, exactly. */
 export interface LabelPlace {

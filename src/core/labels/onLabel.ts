@@ -1,4 +1,5 @@
-import { backLabelWords, type LabelWord, type Settings, wallLabelWords } from '../settings/settings.ts';
+import { backLabelWords, type LabelWord, wallLabelWords } from '../settings/labels.ts';
+import type { Settings } from '../settings/settings.ts';
 
 /** Where a label is stuck. */
 export type LabelKind = 'back' | 'wall';

@@ -1,7 +1,8 @@
 import { inches, mm, zero } from '../length/length.ts';
 import { nameKey } from '../values/named.ts';
 import type { Paper } from '../values/papers.ts';
-import type { LabelSheet, Settings } from '../settings/settings.ts';
+import type { LabelSheet } from '../settings/labelSheet.ts';
+import type { Settings } from '../settings/settings.ts';
 
 /** Sheets with measures that many makers sell (common practice): measure yours before you print on it. */
 export const usualSheets: readonly LabelSheet[] = [

@@ -1,5 +1,6 @@
 import type { RowResult } from '../findings/rowResult.ts';
-import type { Frame, Settings } from '../settings/settings.ts';
+import type { Frame } from '../settings/frame.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { StickPlan } from '../sticks/stickPlan.ts';
 import { isSawn } from '../sticks/stickJobsOf.ts';
 import { type Need, take } from './getLine.ts';

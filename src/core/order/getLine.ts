@@ -1,5 +1,5 @@
 import type { Size } from '../length/size.ts';
-import type { SupplyKind } from '../settings/settings.ts';
+import type { SupplyKind } from '../settings/supply.ts';
 
 /** What kind of thing is got, in the order of the list. */
 export const getKinds = [

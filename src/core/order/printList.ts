@@ -3,7 +3,8 @@ import { type Length, length, plus, times, zero } from '../length/length.ts';
 import { bareName } from '../length/paperSizes.ts';
 import type { Size } from '../length/size.ts';
 import { type OnPaper, wayOf } from '../row/paper.ts';
-import type { Paper, Settings } from '../settings/settings.ts';
+import type { Paper } from '../settings/paper.ts';
+import type { Settings } from '../settings/settings.ts';
 
 /** A picture that is printed, and where on its paper. */
 export interface PrintedPicture {

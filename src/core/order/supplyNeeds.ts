@@ -1,7 +1,8 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import { type Length, mm, plus } from '../length/length.ts';
 import type { Size } from '../length/size.ts';
-import { type Settings, suppliesByLength, type SupplyKind, supplyKinds } from '../settings/settings.ts';
+import type { Settings } from '../settings/settings.ts';
+import { suppliesByLength, type SupplyKind, supplyKinds } from '../settings/supply.ts';
 import { type Need, take } from './getLine.ts';
 
 /** A frame over this weight hangs on four rings, in kg. Common practice. */

@@ -1,4 +1,5 @@
-import type { Board, Settings } from '../settings/settings.ts';
+import type { Board } from '../settings/board.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import { named } from '../values/named.ts';
 

@@ -1,6 +1,7 @@
 import { inches, mm, plus, sameWithin } from '../length/length.ts';
 import type { Size } from '../length/size.ts';
-import type { Frame, Settings } from '../settings/settings.ts';
+import type { Frame } from '../settings/frame.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { RowBoards } from './boards.ts';
 import { type Cells, hasMount } from './cells.ts';
 import type { NamedFrame } from './namedFrame.ts';

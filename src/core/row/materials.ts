@@ -1,5 +1,6 @@
 import { type Length, mm } from '../length/length.ts';
-import type { Board, GlazingMaterial, Settings } from '../settings/settings.ts';
+import type { Board, GlazingMaterial } from '../settings/board.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { RowWords } from './rowWords.ts';
 import { namedOrAlike } from '../values/named.ts';
 

@@ -1,5 +1,5 @@
-import type { Frame, Settings } from '../settings/settings.ts';
-import { unframed } from '../settings/settings.ts';
+import { type Frame, unframed } from '../settings/frame.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import { named, nameKey } from '../values/named.ts';
 

@@ -1,5 +1,6 @@
 import { type Length, minus, zero } from '../length/length.ts';
-import type { FrameMaterial, Settings } from '../settings/settings.ts';
+import type { FrameMaterial } from '../settings/frame.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { BlankPart, BoardPart } from '../show/blank.ts';
 import { boardNamed } from './boards.ts';
 import type { WorkedRow } from './workedRow.ts';

@@ -1,4 +1,4 @@
-import { surfaceWords } from '../settings/settings.ts';
+import { surfaceWords } from '../settings/paper.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
 import { isSameWord } from '../values/words.ts';

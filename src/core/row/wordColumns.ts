@@ -1,4 +1,6 @@
-import { mountOfFrame, type Settings, surfaceWords } from '../settings/settings.ts';
+import { mountOfFrame } from '../settings/frame.ts';
+import { surfaceWords } from '../settings/paper.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { ColumnName } from '../show/columns.ts';
 import { paperSizes } from '../length/paperSizes.ts';
 import { glazingWords, mountingWords, signedOnWords, stageWords } from './rowWords.ts';

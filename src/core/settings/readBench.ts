@@ -21,7 +21,7 @@ import {
 	guideSides,
 	innerWays,
 	secondUnitWords,
-} from './settings.ts';
+} from './bench.ts';
 
 const isNone = (typed: unknown) => typeof typed === 'string' && typed.trim().toLowerCase() === 'none';
 /** Nothing under the mount may be typed as zero too. */

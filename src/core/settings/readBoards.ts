@@ -18,7 +18,7 @@ import {
 	wordsSetting,
 } from './settingValue.ts';
 import type { PriceReader } from './readPrice.ts';
-import { type Board, type Glazing, glazingMaterials, type Offcut } from './settings.ts';
+import { type Board, type Glazing, glazingMaterials, type Offcut } from './board.ts';
 
 /** What stock is read by. */
 export interface StockContext extends SettingContext {

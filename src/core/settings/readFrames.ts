@@ -18,7 +18,7 @@ import {
 	valueOf,
 	wholeSetting,
 } from './settingValue.ts';
-import { type Frame, type FrameMaterial, unframed } from './settings.ts';
+import { type Frame, type FrameMaterial, unframed } from './frame.ts';
 
 /** What frames are read by. */
 interface FrameContext extends StockContext {

@@ -13,7 +13,7 @@ import {
 	valueOf,
 	wordSetting,
 } from './settingValue.ts';
-import { type Hanging, hangingKinds, type RingsAt } from './settings.ts';
+import { type Hanging, hangingKinds, type RingsAt } from './hanging.ts';
 
 /** Reads what frames hang by; a bare word is its kind. Without a kind it is a cord. */
 export function readHanging(value: unknown, context: SettingContext): Hanging {

@@ -16,7 +16,7 @@ import {
 	valueOf,
 	wholeSetting,
 } from './settingValue.ts';
-import type { LabelSheet } from './settings.ts';
+import type { LabelSheet } from './labelSheet.ts';
 
 /** The most labels beside or under each other that are read. */
 const mostLabels = 100;

@@ -1,6 +1,6 @@
 import { isRecord } from '../values/isRecord.ts';
 import { isAbsent, optionalSettings, type SettingContext, wordSetting } from './settingValue.ts';
-import { labelCornerWords, labelNameWords, type Labels } from './settings.ts';
+import { labelCornerWords, labelNameWords, type Labels } from './labels.ts';
 
 /** Reads what the show's rules ask of the labels on the back; blank: the name may stand there, in any corner. */
 export function readLabels(value: unknown, context: SettingContext): Labels {

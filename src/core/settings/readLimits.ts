@@ -12,7 +12,7 @@ import {
 	sizeSetting,
 	thicknessSetting,
 } from './settingValue.ts';
-import type { Limits } from './settings.ts';
+import type { Limits } from './limits.ts';
 
 /** Reads what the show's rules allow. */
 export function readLimits(value: unknown, context: SettingContext): Limits {

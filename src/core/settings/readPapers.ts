@@ -15,7 +15,7 @@ import {
 	wholeSetting,
 	wordSetting,
 } from './settingValue.ts';
-import { type Paper, surfaceWords } from './settings.ts';
+import { type Paper, surfaceWords } from './paper.ts';
 
 /**
  * Reads the papers; one without a name, a width, or a height or roll, is reported and left out, and so is one whose name

@@ -36,7 +36,8 @@ import {
 	yesNoSetting,
 } from './settingValue.ts';
 import { named } from '../values/named.ts';
-import { mountOfFrame, type Settings, type TypedSettings } from './settings.ts';
+import { mountOfFrame } from './frame.ts';
+import type { Settings, TypedSettings } from './settings.ts';
 
 /** The keys that a show's settings may have. */
 export const settingKeys = [

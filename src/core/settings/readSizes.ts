@@ -1,6 +1,6 @@
 import { bareName } from '../length/paperSizes.ts';
 import type { NamedSize } from '../length/size.ts';
-import { mountOfFrame } from './settings.ts';
+import { mountOfFrame } from './frame.ts';
 import { recordsOf, type SettingContext, sizeOfRecord, textSetting, valueOf } from './settingValue.ts';
 
 /** Words that the mount cell of a row gives another meaning. */

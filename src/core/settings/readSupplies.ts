@@ -12,7 +12,7 @@ import {
 	wholeSetting,
 	wordSetting,
 } from './settingValue.ts';
-import { suppliesByLength, type Supply, supplyKinds } from './settings.ts';
+import { suppliesByLength, type Supply, supplyKinds } from './supply.ts';
 
 /** Reads what is used up with each print; an entry of no known kind is reported and left out. */
 export const readSupplies = (value: unknown, context: StockContext): readonly Supply[] =>

@@ -10,7 +10,7 @@ import {
 	textSetting,
 	valueOf,
 } from './settingValue.ts';
-import type { Obstacle, Wall } from './settings.ts';
+import type { Obstacle, Wall } from './wall.ts';
 import { usualCentre } from './usualHanging.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { FrameMaterial } from '../settings/settings.ts';
+import type { FrameMaterial } from '../settings/frame.ts';
 import type { Blank } from '../show/blank.ts';
 import type { Layout } from './layout.ts';
 

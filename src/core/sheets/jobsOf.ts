@@ -1,6 +1,7 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import { frameParts, type Part, partsOf } from '../row/partsOf.ts';
-import type { FrameMaterial, Settings } from '../settings/settings.ts';
+import type { FrameMaterial } from '../settings/frame.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Blank } from '../show/blank.ts';
 import type { Row, RowId } from '../show/row.ts';
 import type { Tick } from '../show/tick.ts';

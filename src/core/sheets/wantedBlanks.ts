@@ -1,6 +1,7 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import { frameParts, partsOf } from '../row/partsOf.ts';
-import type { FrameMaterial, Settings } from '../settings/settings.ts';
+import type { FrameMaterial } from '../settings/frame.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Blank } from '../show/blank.ts';
 import { stockKey } from '../stock/stock.ts';
 

@@ -1,5 +1,5 @@
 import type { Length } from '../length/length.ts';
-import type { FrameMaterial } from '../settings/settings.ts';
+import type { FrameMaterial } from '../settings/frame.ts';
 import type { RowId } from './row.ts';
 
 /** What a blank of board becomes. */

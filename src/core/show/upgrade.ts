@@ -1,6 +1,6 @@
 import type { Reading } from '../length/reading.ts';
 import { shown } from '../settings/settingValue.ts';
-import { unframed } from '../settings/settings.ts';
+import { unframed } from '../settings/frame.ts';
 import { isRecord } from '../values/isRecord.ts';
 import { shownText } from '../values/shownText.ts';
 import { type PartName, parts } from './parts.ts';

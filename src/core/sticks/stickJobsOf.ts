@@ -1,5 +1,6 @@
 import type { RowResult } from '../findings/rowResult.ts';
-import type { Frame, Settings } from '../settings/settings.ts';
+import type { Frame } from '../settings/frame.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import type { Leg, StickJob } from './stickPlan.ts';
 

@@ -1,6 +1,6 @@
 import { nameKey } from '../values/named.ts';
 import type { Length } from '../length/length.ts';
-import type { FrameMaterial } from '../settings/settings.ts';
+import type { FrameMaterial } from '../settings/frame.ts';
 
 /**
  * What blanks come from: a sheet of board; a ready-cut blank, which needs no knife; an offcut kept from an earlier

@@ -1,5 +1,7 @@
 import { zero } from '../length/length.ts';
-import type { Board, FrameMaterial, Offcut, Settings } from '../settings/settings.ts';
+import type { Board, Offcut } from '../settings/board.ts';
+import type { FrameMaterial } from '../settings/frame.ts';
+import type { Settings } from '../settings/settings.ts';
 import { nameKey } from '../values/named.ts';
 import type { Stock } from './stock.ts';
 

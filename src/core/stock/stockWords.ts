@@ -1,5 +1,5 @@
 import { formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
-import type { Board } from '../settings/settings.ts';
+import type { Board } from '../settings/board.ts';
 
 /** Why nothing can ever be cut from an entry of the stock, in a sentence; undefined where something may. */
 export function uselessWords({ width, height, trim, count }: Board, scale: Scale): string | undefined {

@@ -1,6 +1,7 @@
 import { type Length, length, sameWithin } from '../length/length.ts';
 import { onRuler } from '../length/ruler.ts';
-import type { Settings, Wall } from '../settings/settings.ts';
+import type { Settings } from '../settings/settings.ts';
+import type { Wall } from '../settings/wall.ts';
 import { type Column, columnsOfWall, type ToHang } from './columnsOfWall.ts';
 import type { HungPrint, HungStretch, HungWall } from './hungPrint.ts';
 import { freeIn, shareColumns } from './shareColumns.ts';

@@ -1,7 +1,7 @@
 import type { Length } from '../length/length.ts';
 import type { Size } from '../length/size.ts';
 import type { Hooks } from './fixing.ts';
-import type { Wall } from '../settings/settings.ts';
+import type { Wall } from '../settings/wall.ts';
 
 /** A print on a wall. */
 export interface HungPrint {

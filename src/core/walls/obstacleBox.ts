@@ -1,7 +1,7 @@
 import { inches, type Length, length, mm, minus, plus, times, zero } from '../length/length.ts';
 import type { Unit } from '../length/reading.ts';
 import { onRuler } from '../length/ruler.ts';
-import type { Obstacle, Wall } from '../settings/settings.ts';
+import type { Obstacle, Wall } from '../settings/wall.ts';
 
 /** A side of an obstacle, as seen from the room. */
 export type Side = 'left' | 'right' | 'top' | 'bottom';

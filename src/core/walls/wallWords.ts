@@ -1,6 +1,7 @@
 import { formatLength, formatWithUnit } from '../length/formatLength.ts';
 import { isSame, length, type Length, nearestLength } from '../length/length.ts';
-import type { Obstacle, Settings, Wall } from '../settings/settings.ts';
+import type { Settings } from '../settings/settings.ts';
+import type { Obstacle, Wall } from '../settings/wall.ts';
 import { nameOfPrint } from '../show/nameOfPrint.ts';
 import type { Row } from '../show/row.ts';
 import { shownText } from '../values/shownText.ts';

@@ -2,7 +2,7 @@ import { choosePrinting } from '../../core/commands/choosePrinting.ts';
 import { startOn } from '../../core/labels/labelPlaces.ts';
 import type { LabelKind } from '../../core/labels/onLabel.ts';
 import { sheetsOf } from '../../core/labels/usualSheets.ts';
-import type { LabelSheet } from '../../core/settings/settings.ts';
+import type { LabelSheet } from '../../core/settings/labelSheet.ts';
 import { type LabelPrinting, readPrinting } from '../../core/show/printing.ts';
 import { named } from '../../core/values/named.ts';
 import type { PaperSource } from './paperDocument.ts';

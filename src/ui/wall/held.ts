@@ -1,6 +1,6 @@
 import { type Length, length } from '../../core/length/length.ts';
 import { onRuler } from '../../core/length/ruler.ts';
-import type { Obstacle, Wall } from '../../core/settings/settings.ts';
+import type { Obstacle, Wall } from '../../core/settings/wall.ts';
 import type { HungPrint } from '../../core/walls/hungPrint.ts';
 import { drawnObstacle, movedObstacle, resizedObstacle, type Side } from '../../core/walls/obstacleBox.ts';
 import type { DrawnWall } from './wallScene.ts';

@@ -1,6 +1,6 @@
 import { type Length, length, minus, plus, zero } from '../../core/length/length.ts';
 import { topOf } from '../../core/walls/obstacleBox.ts';
-import type { Obstacle } from '../../core/settings/settings.ts';
+import type { Obstacle } from '../../core/settings/wall.ts';
 import type { HungPrint, HungWall } from '../../core/walls/hungPrint.ts';
 import type { Held, HeldPrint } from './held.ts';
 import { between, underAll, type WallMeasure } from './wallMeasures.ts';

@@ -1,5 +1,5 @@
 import type { Length } from '../../core/length/length.ts';
-import type { Obstacle } from '../../core/settings/settings.ts';
+import type { Obstacle } from '../../core/settings/wall.ts';
 import type { Side } from '../../core/walls/obstacleBox.ts';
 import { type Axis, type Held, heldAt, isMoved, nearAt, type ScreenPoint } from './held.ts';
 import type { WallLook } from './wallLook.svelte.ts';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import exampleShow from '../../../../shared/samples/example.evenhang.json?raw';
 import type { BenchPlan, Cut } from '../../../../src/core/bench/benchPlan.ts';
-import { benchWays } from '../../../../src/core/settings/settings.ts';
+import { benchWays } from '../../../../src/core/settings/bench.ts';
 import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import { toMm } from '../../../../src/core/length/length.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';

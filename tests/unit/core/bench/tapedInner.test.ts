@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { BenchPlan } from '../../../../src/core/bench/benchPlan.ts';
-import { benchWays } from '../../../../src/core/settings/settings.ts';
+import { benchWays } from '../../../../src/core/settings/bench.ts';
 import { orderBench } from '../../../../src/core/bench/orderBench.ts';
 import { orderJob } from '../../../../src/core/bench/orderJob.ts';
 import { stationsOf } from '../../../../src/core/bench/stations.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { mm, toMm } from '../../../../src/core/length/length.ts';
-import type { Obstacle, Wall } from '../../../../src/core/settings/settings.ts';
+import type { Obstacle, Wall } from '../../../../src/core/settings/wall.ts';
 import {
 	drawnObstacle,
 	movedObstacle,
