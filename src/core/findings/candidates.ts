@@ -2,7 +2,7 @@ import { sizeKeyOf } from '../row/columnOfSize.ts';
 import type { Solution } from '../row/solution.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { Candidate, RowContext } from './found.ts';
-import type { BorderKey, Borders, Sides } from './figures.ts';
+import type { BorderKey, Borders, Sides } from './measure.ts';
 
 /** The typed cells, of those named, that are not blank. */
 export const typedOf = ({ row }: RowContext, columns: readonly ColumnName[]): ColumnName[] =>

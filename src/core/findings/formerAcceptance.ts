@@ -1,6 +1,7 @@
 import { mm, unitsPerInch, unitsPerMm } from '../length/length.ts';
 import type { Unit } from '../length/reading.ts';
-import type { Code, FiguresByCode, Sides } from './figures.ts';
+import type { Code, FiguresByCode } from './figures.ts';
+import type { Sides } from './measure.ts';
 import { heldBy } from './heldBy.ts';
 
 /**

@@ -4,7 +4,8 @@ import type { Solution } from '../row/solution.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { CellTexts, Row } from '../show/row.ts';
-import type { Axis, BorderKey, Code, FiguresByCode } from './figures.ts';
+import type { Code, FiguresByCode } from './figures.ts';
+import type { Axis, BorderKey } from './measure.ts';
 import type { Level } from './finding.ts';
 import type { Offer } from './offers.ts';
 

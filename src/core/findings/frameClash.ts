@@ -4,7 +4,8 @@ import { takes } from '../row/frame.ts';
 import type { Frame } from '../settings/frame.ts';
 import type { Settings } from '../settings/settings.ts';
 import { clear, clearEach, typedOf } from './candidates.ts';
-import type { Axis, FiguresByCode, InFrame } from './figures.ts';
+import type { FiguresByCode, InFrame } from './figures.ts';
+import type { Axis } from './measure.ts';
 import { axes, type Candidate, type Finder, type Found, type RowContext } from './found.ts';
 
 /** The play of a mount in its rebate that needs no second look, in all on each axis. Common practice. */

@@ -1,5 +1,6 @@
 import type { ColumnName } from '../show/columns.ts';
-import type { Measure, PaperEdge, Sides, SlipWord } from './figures.ts';
+import type { PaperEdge, SlipWord } from './figures.ts';
+import type { Measure, Sides } from './measure.ts';
 
 /** What a mend does, by its kind, with what its label says of it. */
 export interface FiguresOfOffers {

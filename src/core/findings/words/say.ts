@@ -1,6 +1,6 @@
 import { finestSteps, formatFiner, formatLength, type Scale } from '../../length/formatLength.ts';
 import { isSame, type Length, nearestLength, zero } from '../../length/length.ts';
-import type { Measure, Sides, Usual } from '../figures.ts';
+import type { Measure, Sides, Usual } from '../measure.ts';
 
 /** The lengths of a sentence, in the show's unit. */
 export interface Say {
