@@ -4,6 +4,7 @@ import { priceText } from '../record/priceWords.ts';
 import type { RecordSource } from '../record/recordSource.ts';
 import { isProblem } from '../length/reading.ts';
 import { readMoney } from '../row/readMoney.ts';
+import { isSoldStage } from '../row/rowStage.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { CatalogueSource } from './catalogue.ts';
 import type { HandOverSource } from './handOver.ts';
@@ -18,7 +19,7 @@ export function recordOf(
 	Pick<HandOverSource, 'valueOf' | 'saleOf'> & { readonly settings: Settings } {
 	const { rows, results } = source;
 	const stageOf = (place: number) => results[place]!.words.stage;
-	const isSold = (place: number) => stageOf(place) === 'sold' || stageOf(place) === 'collected';
+	const isSold = (place: number) => isSoldStage(stageOf(place));
 	const settings = recordSettings(rows, source.settings);
 	const prices = pricesOf(source);
 	return {

@@ -1,5 +1,6 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import type { Edition, Series } from '../row/edition.ts';
+import { isSoldStage } from '../row/rowStage.ts';
 import type { Row } from '../show/row.ts';
 import { groupBy } from '../values/groupBy.ts';
 
@@ -100,7 +101,7 @@ function registered(prints: readonly Print[]): RegisteredTitle {
 const runKey = (edition: Edition): string =>
 	edition.kind === 'open' ? 'open' : `${edition.series} ${edition.kind === 'numbered' ? edition.size : ''}`;
 
-const isSold = ({ result }: Print): boolean => result.words.stage === 'sold' || result.words.stage === 'collected';
+const isSold = ({ result }: Print): boolean => isSoldStage(result.words.stage);
 
 function countOf(prints: readonly Print[]): Counted {
 	const copies = (own: readonly Print[]) => own.reduce((sum, { result }) => sum + result.read.copies, 0);

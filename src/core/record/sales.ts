@@ -1,13 +1,15 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import { shareOut } from '../order/shareOut.ts';
 import { hangOrder } from '../row/hangOrder.ts';
+import { isSoldStage } from '../row/rowStage.ts';
 import type { Settings, Share } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import { groupBy } from '../values/groupBy.ts';
 import type { Currency } from '../values/money.ts';
 import { nameKey } from '../values/named.ts';
-import { decimalsOf, recordSettings } from './inCurrency.ts';
-import { amountOf, type CostOfRow, type Price, priceOf } from './priceOf.ts';
+import { recordSettings } from './inCurrency.ts';
+import { amountOf, type Price } from './priceOf.ts';
+import { pricesOf } from './pricesOf.ts';
 import type { RecordSource } from './recordSource.ts';
 
 /** A row as it is sold: whole, with all its copies. */
@@ -58,12 +60,12 @@ export interface Sales {
 }
 
 /** The prints of a show as they are sold, with the sums of those that were. A row of which no copy is made is none. */
-export function salesOf({ rows, results, settings: own, costOf: ownCostOf }: RecordSource): Sales {
-	const settings = recordSettings(rows, own);
-	// Costs are in the decimals of the show.
-	const costOf = (row: Row) => (decimalsOf(settings) === decimalsOf(own) ? ownCostOf(row) : undefined);
+export function salesOf(source: RecordSource): Sales {
+	const { rows, results } = source;
+	const settings = recordSettings(rows, source.settings);
+	const prices = pricesOf(source);
 	const made = hangOrder(rows, results).filter((place) => results[place]!.copies > 0);
-	const prints = made.map((place) => saleOf(rows[place]!, place, results[place]!, costOf(rows[place]!), settings));
+	const prints = made.map((place) => saleOf(rows[place]!, place, results[place]!, prices[place]!));
 	const sold = prints.filter(({ isSold }) => isSold);
 	const priced = sold.filter(({ amount }) => amount !== undefined);
 	const makers = [...groupBy(priced, makerKey).values()].map((own) => sumsOf(own, settings));
@@ -83,15 +85,14 @@ export function salesOf({ rows, results, settings: own, costOf: ownCostOf }: Rec
 	};
 }
 
-function saleOf(row: Row, place: number, result: RowResult, cost: CostOfRow | undefined, settings: Settings): Sale {
-	const price = priceOf(row, result, cost, settings);
+function saleOf(row: Row, place: number, result: RowResult, price: Price): Sale {
 	const { copies } = result.read;
 	const amount = amountOf(price);
 	const { stage } = result.words;
 	return {
 		...{ place, row, copies, price },
 		amount: amount === undefined ? undefined : amount * copies,
-		isSold: stage === 'sold' || stage === 'collected',
+		isSold: isSoldStage(stage),
 		isCollected: stage === 'collected',
 	};
 }

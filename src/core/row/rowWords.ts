@@ -4,6 +4,7 @@ import type { Row } from '../show/row.ts';
 import { isSameWord } from '../values/words.ts';
 import { type Edition, parseEdition } from './edition.ts';
 import type { NamedFrame } from './namedFrame.ts';
+import { type Stage, stageWords } from './rowStage.ts';
 
 /** The words that `signed on` may hold. */
 export const signedOnWords = ['picture', 'margin', 'back', 'mount'] as const;
@@ -12,12 +13,6 @@ export const glazingWords = ['none', 'glass', 'acrylic'] as const;
 
 /** The words that `mounting` may hold. */
 export const mountingWords = ['window', 'float'] as const;
-
-/** The words that `stage` may hold, in the order in which a print comes to them. */
-export const stageWords = ['planned', 'printed', 'mounted', 'framed', 'hung', 'sold', 'collected'] as const;
-
-/** One of `stageWords`. */
-export type Stage = (typeof stageWords)[number];
 
 /** What the cells of words say; undefined where they are blank or say something else, which `unreadWords` names. */
 export interface RowWords {

@@ -3,7 +3,8 @@ import { surfaceWords } from '../settings/paper.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { ColumnName } from '../show/columns.ts';
 import { paperSizes } from '../length/paperSizes.ts';
-import { glazingWords, mountingWords, signedOnWords, stageWords } from './rowWords.ts';
+import { glazingWords, mountingWords, signedOnWords } from './rowWords.ts';
+import { stageWords } from './rowStage.ts';
 
 /** What a column of words may say. */
 export interface WordColumn {
