@@ -1,6 +1,6 @@
 import type { Row } from '../show/row.ts';
 import { groupBy } from '../values/groupBy.ts';
-import { type Paper, paperRoom, papers } from '../values/papers.ts';
+import { pageRoom, type Paper } from '../values/papers.ts';
 import type { BenchStep, Cut } from './benchPlan.ts';
 
 /** Height of a line of a step, in mm; the sheet of styles holds to it. */
@@ -20,12 +20,8 @@ const templateWordsMm = 46;
 
 /** Whether a corner with these borders, in mm, has room on a page, true to size. */
 export function fitsTemplate(sideMm: number, borderMm: number, paper: Paper): boolean {
-	const { widthMm, heightMm } = papers[paper];
-	const { margin, head, foot } = paperRoom;
-	return (
-		sideMm + templateBeyondMm + 1 <= widthMm - 2 * margin &&
-		borderMm + templateBeyondMm + 1 <= heightMm - 2 * margin - head - foot - templateWordsMm
-	);
+	const { width, height } = pageRoom(paper);
+	return sideMm + templateBeyondMm + 1 <= width && borderMm + templateBeyondMm + 1 <= height - templateWordsMm;
 }
 
 /** A line of a step: the cuts of one row at one set-up, and of how many copies. */
@@ -58,8 +54,7 @@ export function linesOf({ cuts }: BenchStep): readonly PaperLine[] {
 
 /** Steps on pages, none of them parted but one that is longer than a page. */
 export function stepsOnPages(steps: readonly BenchStep[], paper: Paper): readonly (readonly PaperStep[])[] {
-	const { margin, head, foot } = paperRoom;
-	const room = papers[paper].heightMm - 2 * margin - head - foot;
+	const room = pageRoom(paper).height;
 	const pages: PaperStep[][] = [[]];
 	let used = 0;
 	steps.forEach((step, place) => {

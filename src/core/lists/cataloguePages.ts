@@ -1,6 +1,6 @@
 import { fillPages, type PagePart } from '../order/fillPages.ts';
 import type { Settings } from '../settings/settings.ts';
-import { type Paper, paperRoom, papers } from '../values/papers.ts';
+import { listRoom, type Paper } from '../values/papers.ts';
 import { textLines } from '../values/textLines.ts';
 import { type CatalogueLine, heightFirst, joined, lineOnPaper, priceWords, titleWords } from './catalogue.ts';
 
@@ -22,15 +22,6 @@ export const cataloguePage = {
 	/** Of the look with pictures: how many beside each other, the most height of a picture, what is between. */
 	pictures: { inRow: 3, height: 50, gap: 6 },
 } as const;
-
-/** What stays free over the foot of a page, in mm. */
-const overFoot = 3;
-
-/** The room of a page inside its margins, in mm. */
-export const roomOf = (paper: Paper): { readonly width: number; readonly height: number } => ({
-	width: papers[paper].widthMm - 2 * paperRoom.margin,
-	height: papers[paper].heightMm - 2 * paperRoom.margin - paperRoom.head - paperRoom.foot - overFoot,
-});
 
 /** A page of a catalogue: walls with what of them is on it. */
 export type CataloguePage<Item> = readonly PagePart<string, Item>[];
@@ -57,7 +48,7 @@ export function catalogueListPages(
 	paper: Paper,
 ): readonly CataloguePage<CatalogueLine>[] {
 	const { columnsHead, points, small, line, smallLine, between, columns } = cataloguePage;
-	const { width, height } = roomOf(paper);
+	const { width, height } = listRoom(paper);
 	const { number, size, edition, price, gap } = columns;
 	const hasPrices = lines.some((each) => priceWords(each) !== '');
 	const title = width - number - size - edition - 3 * gap - (hasPrices ? price + gap : 0);
@@ -106,7 +97,7 @@ export const captionTitle = (each: CatalogueLine): string =>
 /** Width of a picture's column, in mm. */
 export const pictureColumn = (paper: Paper): number => {
 	const { inRow, gap } = cataloguePage.pictures;
-	return (roomOf(paper).width - (inRow - 1) * gap) / inRow;
+	return (listRoom(paper).width - (inRow - 1) * gap) / inRow;
 };
 
 /**
@@ -120,7 +111,7 @@ export function cataloguePicturePages(
 	heightOf: (line: CatalogueLine) => number,
 ): readonly CataloguePage<PictureRow>[] {
 	const { small, smallLine, between, pictures } = cataloguePage;
-	const { width, height } = roomOf(paper);
+	const { width, height } = listRoom(paper);
 	const column = pictureColumn(paper);
 	const wordsOf = (each: CatalogueLine): number =>
 		[captionTitle(each), ...captionOf(each, settings)].reduce(

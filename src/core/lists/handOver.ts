@@ -7,11 +7,10 @@ import type { Row } from '../show/row.ts';
 import { groupBy } from '../values/groupBy.ts';
 import { moneyWords } from '../values/money.ts';
 import { nameKey } from '../values/named.ts';
-import type { Paper } from '../values/papers.ts';
+import { listRoom, type Paper } from '../values/papers.ts';
 import { shownText } from '../values/shownText.ts';
 import { textLines } from '../values/textLines.ts';
 import { joined } from './catalogue.ts';
-import { roomOf } from './cataloguePages.ts';
 import { showOrder } from './showOrder.ts';
 
 /** A print as it is handed over: one copy. */
@@ -138,7 +137,7 @@ export function handOverPages(
 ): readonly (readonly PagePart<string, HandOverItem>[])[] {
 	const { head, headPoints, headLine, points, small, line, smallLine } = handOverPage;
 	const { between, leastLine, columns, totals, signatures } = handOverPage;
-	const { width, height } = roomOf(paper);
+	const { width, height } = listRoom(paper);
 	const mmOf = (each: HandOverLine) => {
 		const name =
 			textLines(each.title, points, columns.title) * line +

@@ -4,9 +4,8 @@ import type { PackedBox, PackingPlan } from '../packing/packPrints.ts';
 import type { Pair } from '../packing/pairUp.ts';
 import { boxesWords, boxWords, packingCautions } from '../packing/packingWords.ts';
 import type { Settings } from '../settings/settings.ts';
-import type { Paper } from '../values/papers.ts';
+import { listRoom, type Paper } from '../values/papers.ts';
 import { textLines } from '../values/textLines.ts';
-import { roomOf } from './cataloguePages.ts';
 
 /** What a page of the packing list is laid out by, in mm and points; the sheet of styles holds to it. */
 export const packingPage = {
@@ -31,7 +30,7 @@ export function packingPages(
 	const { boxes, unmeasured, flat, collected } = plan;
 	if (boxes.length + unmeasured.length + flat.length === 0) return [];
 	const { head, columnsHead, points, small, line, smallLine, between, columns } = packingPage;
-	const { width, height } = roomOf(paper);
+	const { width, height } = listRoom(paper);
 	const name = width - columns.box - columns.size - columns.weight - 3 * columns.gap;
 	const named = (place: number, copy: number, copies: number) =>
 		copies > 1 ? `${nameOf(place)}, copy ${copy} of ${copies}` : nameOf(place);

@@ -7,12 +7,11 @@ import type { Settings } from '../settings/settings.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
 import { listed } from '../values/listed.ts';
-import { type Paper } from '../values/papers.ts';
+import { listRoom, type Paper } from '../values/papers.ts';
 import { shownText } from '../values/shownText.ts';
 import { textLines } from '../values/textLines.ts';
 import { fixingWords, type HangingLine, markWords, weightOf } from '../walls/hangingList.ts';
 import { joined } from './catalogue.ts';
-import { roomOf } from './cataloguePages.ts';
 import { copiesOf, type CopyMade, type MadeTicks } from './madeOf.ts';
 
 /** A fact of a print, with what it is of. */
@@ -199,7 +198,7 @@ export function ticksMm({ copies }: Pick<PrintCard, 'copies'>): number {
  * smallest of them where none has.
  */
 export function pointsOfCard(card: PrintCard, name: string, paper: Paper): number {
-	const { width, height } = roomOf(paper);
+	const { width, height } = listRoom(paper);
 	const { titlePoints, titleLine, gap, label, head, lead, drawing } = cardPage;
 	const column = (width - gap) / 2 - label;
 	const has = (points: number): boolean => {

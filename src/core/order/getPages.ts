@@ -1,7 +1,7 @@
 import { sawCautions } from '../bench/sawCautions.ts';
 import type { Scale } from '../length/formatLength.ts';
 import { type Currency } from '../values/money.ts';
-import { type Paper, paperRoom, papers } from '../values/papers.ts';
+import { pageRoom, type Paper } from '../values/papers.ts';
 import { fillPages, type PagePart, type PageSection } from './fillPages.ts';
 import { type GetLine, getKinds } from './getLine.ts';
 import {
@@ -47,8 +47,7 @@ export function getPages(
 	settings: Scale & { readonly currency: Currency | undefined },
 	paper: Paper,
 ): readonly (readonly PagePart<string, GetPageItem>[])[] {
-	const { margin, head, foot } = paperRoom;
-	const room = papers[paper].heightMm - 2 * margin - head - foot;
+	const room = pageRoom(paper).height;
 	const ofKinds = getKinds.map((kind): Section => {
 		const lines = toGet.lines.filter((line) => line.kind === kind);
 		return section(

@@ -1,4 +1,4 @@
-import { type Paper, paperRoom, papers } from '../values/papers.ts';
+import { pageRoom, type Paper } from '../values/papers.ts';
 import type { HangingLine } from '../walls/hangingList.ts';
 import { hangingCautions } from '../walls/wallWords.ts';
 import { fillPages, type PagePart } from './fillPages.ts';
@@ -18,8 +18,7 @@ export function hangPages(
 	unhung: readonly string[],
 	paper: Paper,
 ): readonly (readonly PagePart<string, HangPageItem>[])[] {
-	const { margin, head, foot } = paperRoom;
-	const room = papers[paper].heightMm - 2 * margin - head - foot;
+	const room = pageRoom(paper).height;
 	const walls = [...new Set(lines.map(({ hung }) => hung))].map((hung) => {
 		const own = lines.filter((line) => line.hung === hung);
 		return {

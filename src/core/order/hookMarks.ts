@@ -1,6 +1,6 @@
 import { type Length, toMm } from '../length/length.ts';
 import { groupBy } from '../values/groupBy.ts';
-import { type Paper, paperRoom, papers } from '../values/papers.ts';
+import { pageRoom, type Paper } from '../values/papers.ts';
 import type { HangingLine } from '../walls/hangingList.ts';
 
 /** A hook or nail of a print, as it is marked by a page held to the wall. */
@@ -29,12 +29,8 @@ const [overTop, roundMark] = [10, 15] as const;
 
 /** How large the drawing of a page is, in mm. */
 export function hookDrawing(paper: Paper): { readonly width: number; readonly height: number } {
-	const { widthMm, heightMm } = papers[paper];
-	const { margin, head, foot } = paperRoom;
-	return {
-		width: widthMm - 2 * margin,
-		height: heightMm - 2 * margin - head - foot - hookMarkMm.ruler - hookMarkMm.words - pageShorter,
-	};
+	const { width, height } = pageRoom(paper);
+	return { width, height: height - hookMarkMm.ruler - hookMarkMm.words - pageShorter };
 }
 
 /**

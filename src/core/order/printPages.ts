@@ -1,5 +1,5 @@
 import { onPages } from '../bench/paper.ts';
-import { type Paper, paperRoom, papers } from '../values/papers.ts';
+import { pageRoom, type Paper } from '../values/papers.ts';
 import { fillPages, type PagePart } from './fillPages.ts';
 import type { PaperToPrint, PictureToPrint } from './whatToPrint.ts';
 
@@ -34,8 +34,7 @@ export function printPages(
 	nameOf: (place: number) => string,
 	paper: Paper,
 ): readonly (readonly PagePart<PrintPageHead, PrintPageItem>[])[] {
-	const { margin, head, foot } = paperRoom;
-	const room = papers[paper].heightMm - 2 * margin - head - foot;
+	const room = pageRoom(paper).height;
 	const sections = printed.map((each) => ({
 		head: each as PrintPageHead,
 		headMm: printPageMm.head,

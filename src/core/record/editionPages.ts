@@ -1,6 +1,6 @@
 import { fillPages, type PagePart } from '../order/fillPages.ts';
 import { shownText } from '../values/shownText.ts';
-import { type Paper, paperRoom, papers } from '../values/papers.ts';
+import { listRoom, type Paper } from '../values/papers.ts';
 import { textLines } from '../values/textLines.ts';
 import type { RegisteredTitle } from './editionRegister.ts';
 import { titleLines } from './registerWords.ts';
@@ -13,15 +13,10 @@ export const editionPage = {
 /** A page of the register: titles, each with its lines. */
 export type EditionPage = readonly PagePart<string, string>[];
 
-/** What stays free over the foot of a page, in mm. */
-const overFoot = 3;
-
 /** The register on pages, a title after the other; one that goes on over a page has its name there again. */
 export function editionPages(register: readonly RegisteredTitle[], paper: Paper): readonly EditionPage[] {
 	const { headPoints, headLine, overHead, points, line, between } = editionPage;
-	const { margin, head: headOfPage, foot } = paperRoom;
-	const { widthMm, heightMm } = papers[paper];
-	const width = widthMm - 2 * margin;
+	const { width, height } = listRoom(paper);
 	const sections = register.map((title) => {
 		const head = titleHead(title);
 		return {
@@ -30,7 +25,7 @@ export function editionPages(register: readonly RegisteredTitle[], paper: Paper)
 			items: titleLines(title).map((item) => ({ item, mm: textLines(item, points, width) * line + between })),
 		};
 	});
-	return fillPages(sections, heightMm - 2 * margin - headOfPage - foot - overFoot);
+	return fillPages(sections, height);
 }
 
 const titleHead = ({ title, maker }: RegisteredTitle): string =>

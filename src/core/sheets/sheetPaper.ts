@@ -1,6 +1,6 @@
 import { formatLength, formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
 import type { CutSheet } from '../show/cutSheet.ts';
-import { type Paper, paperRoom, papers } from '../values/papers.ts';
+import { pageRoom, type Paper } from '../values/papers.ts';
 import type { NameOfBlank } from './layout.ts';
 
 /** Height of a sheet's heading and of its drawing on paper, with the room under it, in mm; the styles hold to them. */
@@ -46,8 +46,7 @@ export function sheetOnPages(
 	paper: Paper,
 	origin = '',
 ): readonly SheetPage[] {
-	const { margin, head, foot } = paperRoom;
-	const room = papers[paper].heightMm - 2 * margin - head - foot - sheetHeadMm;
+	const room = pageRoom(paper).height - sheetHeadMm;
 	const pages: { words: SheetWords[]; left: number }[] = [
 		{ words: [], left: Math.floor((room - sheetDrawingMm) / sheetLineMm) },
 	];

@@ -1,13 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { catalogueOf, heightFirst, priceWords, titleWords } from '../../../../src/core/lists/catalogue.ts';
-import {
-	catalogueListPages,
-	cataloguePage,
-	cataloguePicturePages,
-	roomOf,
-} from '../../../../src/core/lists/cataloguePages.ts';
+import { catalogueListPages, cataloguePage, cataloguePicturePages } from '../../../../src/core/lists/cataloguePages.ts';
 import { showOrder } from '../../../../src/core/lists/showOrder.ts';
+import { listRoom } from '../../../../src/core/values/papers.ts';
 import { runs } from '../../../soak.ts';
 import { showOf } from './showOf.ts';
 
@@ -98,7 +94,7 @@ test.each(['A4', 'Letter'] as const)('on %s no page is fuller than it is, and ea
 						expect(pictureMm).toBe(Math.max(...own.map(({ place }) => 20 + (place % 3) * 10)));
 						return sum + pictureMm + wordsMm + 2 * between;
 					}, 0);
-				expect(used).toBeLessThanOrEqual(roomOf(paper).height);
+				expect(used).toBeLessThanOrEqual(listRoom(paper).height);
 			}
 		}),
 		{ numRuns: runs(30, 1000) },
