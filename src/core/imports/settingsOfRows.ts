@@ -29,7 +29,8 @@ const named = [
 	{ word: 'reveal', key: 'reveal', label: 'reveal' },
 ] as const;
 
-type NamedKey = (typeof named)[number]['key'];
+/** A setting that is said with its value. */
+export type NamedSetting = (typeof named)[number]['key'];
 
 /**
  * Compares the settings that rows came with, `unit=mm; border=65 mm; ...`, with those of the show.
@@ -103,7 +104,7 @@ function sizesOfRows(text: string, typed: TypedSettings, here: Settings): Settin
 
 /** The parts of `key=value; key=value` that are known. */
 function statedSettings(text: string): TypedSettings {
-	const parts = text.split(';').flatMap((part): [NamedKey, string][] => {
+	const parts = text.split(';').flatMap((part): [NamedSetting, string][] => {
 		const [word = '', ...rest] = part.split('=');
 		const found = named.find((each) => each.word === word.trim().toLowerCase());
 		const value = rest.join('=').trim();
@@ -112,7 +113,7 @@ function statedSettings(text: string): TypedSettings {
 	return Object.fromEntries(parts);
 }
 
-function inWords(key: NamedKey, settings: Settings): string {
+function inWords(key: NamedSetting, settings: Settings): string {
 	if (key === 'unit') return settings.unit;
 	if (key === 'mountSize') {
 		const { mountSize } = settings;

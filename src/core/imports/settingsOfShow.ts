@@ -1,43 +1,58 @@
-import { readSettings } from '../settings/readSettings.ts';
+import { readSettings, type SettingKey } from '../settings/readSettings.ts';
 import type { Settings, TypedSettings } from '../settings/settings.ts';
 import { everyPart, heldOf } from '../show/everyPart.ts';
 import type { Show } from '../show/show.ts';
 import { isSameValue } from '../values/isSameValue.ts';
 import { listed } from '../values/listed.ts';
-import { type SettingsOfRows, settingsOfRows } from './settingsOfRows.ts';
+import { type NamedSetting, type SettingsOfRows, settingsOfRows } from './settingsOfRows.ts';
 
-/** The settings of which it is only said that they differ; `settingsOfRows` says the others with their values. */
-const others = [
-	{ key: 'sizes', read: 'sizes', label: 'sizes by name' },
-	{ key: 'leastBorder', read: 'leastBorder', label: 'smallest border' },
-	{ key: 'unevenTolerance', read: 'unevenTolerancePercent', label: 'uneven borders' },
-	{ key: 'cuttingTolerance', read: 'cuttingTolerance', label: 'cutting tolerance' },
-	{ key: 'hingeMargin', read: 'hingeMargin', label: 'hinge margin' },
-	{ key: 'innerBlankSmaller', read: 'innerBlankSmaller', label: 'inner blank' },
-	{ key: 'limits', read: 'limits', label: 'rules of the show' },
-	{ key: 'labels', read: 'labels', label: 'labels' },
-	{ key: 'labelContents', read: 'labelContents', label: 'what stands on labels' },
-	{ key: 'labelSheets', read: 'labelSheets', label: 'sheets of labels' },
-	{ key: 'boards', read: 'boards', label: 'boards' },
-	{ key: 'offcuts', read: 'offcuts', label: 'offcuts' },
-	{ key: 'dropOuts', read: 'hasDropOuts', label: 'drop-outs as stock' },
-	{ key: 'spares', read: 'sparesPercent', label: 'spares' },
-	{ key: 'undermount', read: 'undermount', label: 'undermount' },
-	{ key: 'glazing', read: 'glazing', label: 'glazing' },
-	{ key: 'backing', read: 'backing', label: 'backing' },
-	{ key: 'backingSmaller', read: 'backingSmaller', label: 'size of the backing' },
-	{ key: 'supplies', read: 'supplies', label: 'supplies' },
-	{ key: 'currency', read: 'currency', label: 'currency' },
-	{ key: 'frames', read: 'frames', label: 'frames' },
-	{ key: 'frame', read: 'frame', label: 'frame of the show' },
-	{ key: 'frameClearance', read: 'frameClearance', label: 'clearance of frames' },
-	{ key: 'saw', read: 'saw', label: 'saw cut' },
-	{ key: 'papers', read: 'papers', label: 'papers' },
-	{ key: 'proofs', read: 'proofs', label: 'proofs' },
-	{ key: 'pointsRoom', read: 'pointsRoom', label: 'room for points' },
-	{ key: 'leastSpacer', read: 'leastSpacer', label: 'smallest spacer' },
-	{ key: 'bench', read: 'bench', label: 'bench' },
-] as const satisfies readonly { key: string; read: keyof Settings; label: string }[];
+/**
+ * The settings of which it is only said that they differ; `settingsOfRows` says the others with their values, and views are
+ * a part of the show. All the rest are here, or this does not compile.
+ */
+const others: Readonly<
+	Record<Exclude<SettingKey, NamedSetting | 'views'>, readonly [read: keyof Settings, label: string]>
+> = {
+	sizes: ['sizes', 'sizes by name'],
+	leastBorder: ['leastBorder', 'smallest border'],
+	unevenTolerance: ['unevenTolerancePercent', 'uneven borders'],
+	cuttingTolerance: ['cuttingTolerance', 'cutting tolerance'],
+	hingeMargin: ['hingeMargin', 'hinge margin'],
+	innerBlankSmaller: ['innerBlankSmaller', 'inner blank'],
+	limits: ['limits', 'rules of the show'],
+	labels: ['labels', 'labels'],
+	labelContents: ['labelContents', 'what labels say'],
+	labelSheets: ['labelSheets', 'label sheets'],
+	boards: ['boards', 'boards'],
+	offcuts: ['offcuts', 'offcuts'],
+	dropOuts: ['hasDropOuts', 'drop-outs as stock'],
+	spares: ['sparesPercent', 'spares'],
+	undermount: ['undermount', 'undermount'],
+	glazing: ['glazing', 'glazing'],
+	backing: ['backing', 'backing'],
+	backingSmaller: ['backingSmaller', 'size of the backing'],
+	supplies: ['supplies', 'supplies'],
+	currency: ['currency', 'currency'],
+	frames: ['frames', 'frames'],
+	frame: ['frame', 'frame of the show'],
+	frameClearance: ['frameClearance', 'clearance of frames'],
+	saw: ['saw', 'saw cut'],
+	papers: ['papers', 'papers'],
+	pixelsAnInch: ['pixelsAnInch', 'fewest pixels'],
+	proofs: ['proofs', 'proofs'],
+	pointsRoom: ['pointsRoom', 'room for points'],
+	leastSpacer: ['leastSpacer', 'smallest spacer'],
+	bench: ['bench', 'bench'],
+	walls: ['walls', 'walls'],
+	hanging: ['hanging', 'hanging'],
+	stackGap: ['stackGap', 'gap between prints under each other'],
+	commission: ['commission', 'commission'],
+	vat: ['vat', 'VAT'],
+	priceStep: ['priceStep', 'rounding of prices'],
+	costInPrice: ['isCostInPrice', 'cost in the price'],
+	catalogue: ['catalogue', 'catalogue'],
+	packing: ['packing', 'packing'],
+};
 
 /**
  * Compares the settings of a show in a file with those of the show that is open, stock and rules among them.
@@ -49,12 +64,12 @@ const others = [
 export function settingsOfShow(stated: string, here: TypedSettings, there: TypedSettings): SettingsOfRows | undefined {
 	const ofRows = settingsOfRows([stated], here);
 	const [ours, theirs] = [readSettings(here).settings, readSettings(there).settings];
-	const differing = others.filter(({ read }) => !isSameValue(ours[read], theirs[read]));
+	const differing = Object.entries(others).filter(([, [read]]) => !isSameValue(ours[read], theirs[read]));
 	if (differing.length === 0) return ofRows;
-	const names = listed(differing.map(({ label }) => label));
+	const names = listed(differing.map(([, [, label]]) => label));
 	return {
 		sentence: `${ofRows ? `${ofRows.sentence} ` : ''}These settings differ in the file: ${names}.`,
-		change: { ...ofRows?.change, ...Object.fromEntries(differing.map(({ key }) => [key, there[key]])) },
+		change: { ...ofRows?.change, ...Object.fromEntries(differing.map(([key]) => [key, there[key]])) },
 	};
 }
 

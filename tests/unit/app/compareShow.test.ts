@@ -31,6 +31,8 @@ test('what else differs between two shows is said, and the settings and the stoc
 		...sizes('510'),
 		border: '65',
 		boards: [{ name: 'white', width: '1200', height: '800' }],
+		walls: [{ name: 'North', length: '4 m' }],
+		...{ commission: '40 %', vat: '20 %', priceStep: '5', costInPrice: 'yes' },
 	});
 	on(other).rename('Spring, hung');
 	const cut = { row: 1, copy: 1, part: 'mount', side: 'left' } as const;
@@ -42,7 +44,7 @@ test('what else differs between two shows is said, and the settings and the stoc
 	expect(sentences).toEqual([
 		'1 row already here, left as it is.',
 		expect.stringMatching(
-			/^The rows of the file were worked out with other settings: unit in \(here mm\), .*border .* in \(here 60 mm\).*These settings differ in the file: sizes by name and boards\.$/,
+			/^The rows of the file were worked out with other settings: unit in \(here mm\), .*border .* in \(here 60 mm\).*These settings differ in the file: sizes by name, boards, walls, commission, VAT, rounding of prices and cost in the price\.$/,
 		),
 		'The file calls the show “Spring, hung”; it keeps its name here.',
 		'Work done differs in the file: 1 cut ticked off. Yours stays. To have the file’s, open it as a show of its own.',
