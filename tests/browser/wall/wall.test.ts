@@ -119,6 +119,42 @@ test('a show is hung by touch: given to walls, moved, put in order, swapped, and
 		await page.getByRole('heading', { name: /^Sluice.*1 of 6 hung/ }).waitFor();
 	}));
 
+test('the walls are zoomed and panned by fingers, a print is drawn up by one, and the walls stay', () =>
+	withFinger(async (page, stage) => {
+		await openShow(page);
+		const finger = await fingerOn(page, stage);
+		const widthOf = async (title: string) => (await printOf(page, title).boundingBox())!.width;
+		const fit = () => page.getByRole('button', { name: 'Fit', exact: true }).tap();
+		const [before, [x, y]] = [await widthOf('Quay'), await middleOf(page, 'Quay')];
+		// From 60 px apart to 220.
+		await finger.pinch(x, y);
+		await expect.poll(async () => (await widthOf('Quay')) / before).toBeGreaterThan(3);
+		const [zoomed, above] = await middleOf(page, 'Quay');
+		expect(Math.hypot(zoomed - x, above - y), 'it stays between the fingers').toBeLessThan(30);
+		await fit();
+		await expect.poll(() => widthOf('Quay')).toBe(before);
+		const [left, high] = await middleOf(page, 'Quay');
+		const box = (await page.getByRole('group', { name: /^Walls, drawn to scale/ }).boundingBox())!;
+		await finger.down(box.x + 8, box.y + box.height - 8);
+		for (const by of [10, 40, 50]) await finger.to(box.x + 8 + by, box.y + box.height - 8 - by);
+		await finger.up();
+		await expect
+			.poll(async () => (await middleOf(page, 'Quay')).map(Math.round))
+			.toEqual([left + 50, high - 50].map(Math.round));
+		expect(await heardOf(page, 'Quay')).toContain('left 1750 mm, centre 1450 mm');
+		await fit();
+		const [at, from] = await middleOf(page, 'Quay');
+		await finger.down(at, from);
+		for (const [across, up] of [
+			[1, 8],
+			[3, 30],
+			[20, 60],
+		] as const)
+			await finger.to(at + across, from - up);
+		await finger.up();
+		await expect.poll(() => heardOf(page, 'Quay')).toMatch(/left 1750 mm, centre (1[5-9]|2)\d+ mm, .*centre typed/);
+	}));
+
 test('prints are moved up and down by mouse, with the centre line shown, and back to it', () =>
 	withKeys(async (page) => {
 		await openShow(page);
@@ -258,6 +294,27 @@ test('and by keys alone', () =>
 		await page.getByRole('region', { name: 'In the way on South' }).getByText('door').waitFor();
 	}));
 
+/** The wheel zooms about the mouse, with Shift it pans; so do keys. */
+async function zoomAndPan(page: Page): Promise<void> {
+	const quay = async () => (await printOf(page, 'Quay').boundingBox())!;
+	const [{ width }, [x, y]] = [await quay(), await middleOf(page, 'Quay')];
+	await page.mouse.move(x, y);
+	await page.mouse.wheel(0, -400);
+	await expect.poll(async () => (await quay()).width / width).toBeGreaterThan(2);
+	const [zoomed] = await middleOf(page, 'Quay');
+	expect(Math.abs(zoomed - x), 'it stays under the mouse, to the width of its line').toBeLessThan(3);
+	await page.keyboard.down('Shift');
+	await page.mouse.wheel(0, 40);
+	await page.keyboard.up('Shift');
+	await expect.poll(async () => Math.round((await middleOf(page, 'Quay'))[0] - zoomed)).toBe(-40);
+	await page.getByRole('group', { name: /^Walls, drawn to scale/ }).focus();
+	await page.keyboard.press('0');
+	await expect.poll(async () => (await quay()).width).toBe(width);
+	for (const key of ['+', 'ArrowRight']) await page.keyboard.press(key);
+	await expect.poll(async () => (await quay()).width / width).toBeCloseTo(1.25, 2);
+	await page.keyboard.press('0');
+}
+
 test('a show is hung by keys alone, and dragged by mouse', () =>
 	withKeys(async (page) => {
 		await openShow(page);
@@ -272,6 +329,7 @@ test('a show is hung by keys alone, and dragged by mouse', () =>
 		await press('Enter');
 		await expect.poll(() => heardOf(page, 'Sluice')).toContain('on South, left 1700 mm');
 
+		await zoomAndPan(page);
 		await printOf(page, 'Quay').focus();
 		await press('ArrowRight', 'ArrowRight', 'Shift+ArrowLeft', 'Shift+ArrowUp');
 		await expect.poll(() => heardOf(page, 'Quay')).toContain('left 1742 mm, centre 1460 mm, 621 mm from “Ebb”, 629 mm');
