@@ -30,7 +30,7 @@ export function writePackingList(
 			return pair.map(({ place, copy, long, short, grams, isAbout }) => [
 				...[`${number}`, n(inside.long), n(inside.short), `${pairNumber}`, nameOf(place), `${copy}`],
 				...[n(long), n(short), grams === undefined ? '' : (grams / 1000).toFixed(3)],
-				grams === undefined ? 'weight not known' : isAbout ? 'weight about' : '',
+				grams === undefined ? 'weight not known' : isAbout ? 'weight approximate' : '',
 			]);
 		}),
 	);

@@ -23,11 +23,11 @@ function setStage(session: Session, { row, place }: Sale, { stage, former }: Sta
 /** Says that a print is sold, or, where it is said, takes that back. One step of undo. */
 export function tapSold(session: Session, sale: Sale): void {
 	const change = afterSold(sale.row.typed.stage ?? '', sale.isSold, formerOf(session, sale));
-	setStage(session, sale, change, sale.isSold ? 'Take back sold' : 'Mark sold');
+	setStage(session, sale, change, sale.isSold ? 'Mark not sold' : 'Mark sold');
 }
 
 /** Says that a print is collected, or, where it is said, takes that back. One step of undo. */
 export function tapCollected(session: Session, sale: Sale): void {
 	const change = afterCollected(sale.row.typed.stage ?? '', sale, formerOf(session, sale));
-	setStage(session, sale, change, sale.isCollected ? 'Take back collected' : 'Mark collected');
+	setStage(session, sale, change, sale.isCollected ? 'Mark not collected' : 'Mark collected');
 }

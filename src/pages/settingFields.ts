@@ -109,7 +109,7 @@ export const settingGroups: readonly SettingGroup[] = [
 	{
 		section: 'sales',
 		heading: 'Prices that are worked out',
-		fields: [field('priceStep', 'Up to a multiple of', 'Money: with 5, a price of 441.18 is 445')],
+		fields: [field('priceStep', 'Round up to a multiple of', 'With 5, a price of 441.18 becomes 445')],
 	},
 	{
 		section: 'lists',

@@ -67,9 +67,7 @@ export function labelPages(run: LabelRun, measure: MeasureText): LabelPages {
 			.join(' ')
 			.toLowerCase();
 		if (kind === 'back' && settings.labels.name === 'forbidden' && maker !== '' && shown.includes(maker))
-			says.push(
-				`${name}: the maker’s name stands in another cell that is printed, and the rules of the show forbid it.`,
-			);
+			says.push(`${name}: the maker’s name is in another cell that is printed, and the rules of the show forbid it.`);
 		return copies.map((copy) => ({ ...fitted, place, copy }));
 	});
 	return { pages: onLabelSheets(labels, sheet, start), count: labels.length, says };

@@ -6,12 +6,13 @@ import type { ToPack } from './toPack.ts';
 /** The usual cautions of packing glass and lifting. Common practice; who lends or insures may ask for more. */
 export const packingCautions = [
 	'Pairs stand face to face, a sheet of card between the two, corners padded. Strips of tape across the glass, edge to edge, hold splinters should it break: usual for glass, never for acrylic or coated glass.',
-	'Boxes stand upright, glass upright in them. Two people lift what is over 20 kg or wider than their arms. Gloves for glass.',
+	'Boxes stand upright, glass upright in them. Two people lift what is over 20 kg, or too wide for one. Gloves for glass.',
 	'Whoever insures, lends or carries the prints may ask for more. Their rules and your local rules come first.',
 ] as const;
 
 /** The caution at the foot of each page. */
-export const packingCare = 'Upright, dry, never flat under others. Two people for anything heavy. Local rules first.';
+export const packingCare =
+	'Upright and dry, never flat under others. Two people lift what is heavy. Local rules first.';
 
 const kg = (grams: number): string => `${(grams / 1000).toFixed(1)} kg`;
 
@@ -29,7 +30,7 @@ export function weightOfBox({ grams, unweighed, isAbout, pairs }: PackedBox): st
 
 /** A box in a line: "Box 1: inside 828 × 628 mm, about 12.4 kg". */
 export const boxWords = (box: PackedBox, settings: Settings): string =>
-	`Box ${box.number}: inside ${formatSize(box.inside.long, box.inside.short, settings)}, ${weightOfBox(box)}${box.isHeavy ? ', two people' : ''}`;
+	`Box ${box.number}: inside ${formatSize(box.inside.long, box.inside.short, settings)}, ${weightOfBox(box)}${box.isHeavy ? ', two people to lift' : ''}`;
 
 /** How many boxes there are, and whether there could be fewer, in a sentence; empty where there is none. */
 export function boxesWords({ boxes, least }: PackingPlan): string {
@@ -37,5 +38,5 @@ export function boxesWords({ boxes, least }: PackingPlan): string {
 	const prints = boxes.reduce((sum, { pairs }) => sum + pairs.flat().length, 0);
 	const words = `${prints === 1 ? '1 framed print' : `${prints} framed prints`} in ${boxes.length === 1 ? '1 box' : `${boxes.length} boxes`}.`;
 	if (boxes.length === 1) return words;
-	return `${words} ${least === boxes.length ? 'These pairs need no fewer.' : `No packing of these pairs needs fewer than ${least}.`}`;
+	return `${words} ${least === boxes.length ? 'No fewer are possible with these pairs.' : `These pairs need at least ${least}.`}`;
 }

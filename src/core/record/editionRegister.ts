@@ -47,7 +47,7 @@ export interface RegisteredTitle {
 	/** As the first of its rows has it. */
 	readonly maker: string;
 	readonly title: string;
-	/** Those of the edition first, then those in roman figures, then proofs; in each the smaller first. */
+	/** Those of the edition first, then those in Roman numerals, then proofs; in each the smaller first. */
 	readonly runs: readonly Run[];
 	/** Prints of an open edition. */
 	readonly open: Counted;

@@ -28,7 +28,7 @@ export function priceReason(
 	settings: Settings,
 ): string | undefined {
 	if (price.kind === 'waits')
-		return 'The price waits for the cost of the print: it is being worked out, or nothing that the print takes has a price.';
+		return 'The price waits for the cost of the print, which is still being worked out, or none of its materials has a price yet.';
 	if (price.kind !== 'worked out') return undefined;
 	const { currency, net } = price;
 	const say = (minorUnits: number) => formatMoney(minorUnits, currency);
@@ -37,12 +37,12 @@ export function priceReason(
 	const gallery = commissionWords(settings);
 	const kept = gallery === '' ? '' : ` after ${gallery}`;
 	const step = moneyWords(inCurrency(settings, currency).priceStep, currency);
-	const sum = `The price is ${moneyWords(price.minorUnits, currency)}: it leaves ${wanted}${kept}, and goes up to a multiple of ${step}.`;
-	return price.isAbout ? `${sum} Something that the print takes has no price yet, so it may go up.` : sum;
+	const sum = `The price is ${moneyWords(price.minorUnits, currency)}: it leaves ${wanted}${kept}, rounded up to a multiple of ${step}.`;
+	return price.isAbout ? `${sum} Something in its cost has no price yet, so it may go up.` : sum;
 }
 
 const costWords = ({ minorUnits }: CostOfRow, copies: number, say: (minorUnits: number) => string): string =>
-	copies > 1 ? `1/${copies} of the ${say(minorUnits)} that its copies cost` : `${say(minorUnits)} for what it costs`;
+	copies > 1 ? `1/${copies} of the ${say(minorUnits)} that its copies cost` : `${say(minorUnits)} for its cost`;
 
 /** What the gallery takes: `40 % commission and 20 % VAT on that`; blank where it takes nothing. */
 export function commissionWords({ commission, vat }: Pick<Settings, 'commission' | 'vat'>): string {

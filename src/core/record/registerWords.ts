@@ -3,15 +3,15 @@ import type { Counted, NumberRange, RegisteredTitle, Run } from './editionRegist
 
 const seriesNames: Readonly<Record<Exclude<Series, '' | 'roman'>, readonly [one: string, many: string]>> = {
 	AP: ['artist’s proof', 'artist’s proofs'],
-	HC: ['print hors commerce', 'prints hors commerce'],
+	HC: ['hors commerce print', 'hors commerce prints'],
 	PP: ['printer’s proof', 'printer’s proofs'],
-	BAT: ['print to match (BAT)', 'prints to match (BAT)'],
+	BAT: ['bon à tirer (BAT)', 'bons à tirer (BAT)'],
 };
 
 /** What a run is called: `Edition of 25`, `I to X`, `3 artist’s proofs`. */
 export function runName({ series, size, count }: Pick<Run, 'series' | 'size' | 'count'>): string {
 	if (series === '') return `Edition of ${size}`;
-	if (series === 'roman') return `Edition of ${size} in roman figures`;
+	if (series === 'roman') return `Edition of ${size} in Roman numerals`;
 	const [one, many] = seriesNames[series];
 	const of = size ?? count;
 	return of === 1 ? `1 ${one}` : `${of} ${many}`;

@@ -19,7 +19,7 @@ export function sumFigures(
 		{ word: 'prints', figure: `${sums.count}` },
 		{ word: 'sold for', figure: say(sums.sold) },
 		{ word: 'commission', figure: say(sums.commission) },
-		{ word: 'VAT on it', figure: say(sums.vat) },
+		{ word: 'VAT on commission', figure: say(sums.vat) },
 		{ word: 'due to the maker', figure: say(sums.due) },
 	];
 }

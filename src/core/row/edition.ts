@@ -1,5 +1,5 @@
 /**
- * What prints of one title are counted in by themselves: the edition, one numbered in roman figures beside it, artist's
+ * What prints of one title are counted in by themselves: the edition, one numbered in Roman numerals beside it, artist's
  * proofs, prints out of the trade (hors commerce), printer's proofs, and the one good to print from (bon à tirer).
  */
 export type Series = '' | 'roman' | 'AP' | 'HC' | 'PP' | 'BAT';
@@ -46,7 +46,7 @@ function numberOf(text: string): { number: number; size: number; isRoman: boolea
 	return number === undefined || size === undefined ? undefined : { number, size, isRoman };
 }
 
-/** A number in roman figures, under 400; undefined where they are not written as a number is. */
+/** A number in Roman numerals, under 400; undefined where they are not written as a number is. */
 function fromRoman(text: string): number | undefined {
 	const figures = /^(c{0,3})(xc|xl|l?x{0,3})(ix|iv|v?i{0,3})$/.exec(text);
 	if (!figures || text === '') return undefined;

@@ -26,7 +26,7 @@ function shareOf({ numerator, denominator }: Fraction, typed: unknown): Reading<
 export function stepSetting(value: unknown, price: PriceReader): Reading<number> {
 	const read = price(typeof value === 'number' ? `${value}` : value);
 	if ('problem' in read || read.value > 0) return read;
-	return { problem: `${shown(value)} is no step: prices go up to the next one, such as 5` };
+	return { problem: `${shown(value)} is not above zero: prices are rounded up to a multiple of it, such as 5` };
 }
 
 /** What is left of a price for the maker after commission and the VAT on it: 1 − commission · (1 + vat), exactly. */

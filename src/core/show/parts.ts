@@ -155,7 +155,9 @@ export const parts = {
 		...{ nothing: [], isInEvery: false, isToBackUp: true, apart: made },
 		write: asItIs,
 		read: readMade,
-		left: (diffs: readonly ItemDiff<MadeTick>[]) => ({ done: counted(diffs.length, 'step', 'of making ticked off') }),
+		left: (diffs: readonly ItemDiff<MadeTick>[]) => ({
+			done: counted(diffs.length, 'step', 'of finishing ticked off'),
+		}),
 	},
 } as const satisfies Readonly<Record<string, Part<unknown, unknown>>>;
 

@@ -23,7 +23,7 @@ export function cordCaution(
 	const { pullKg } = fixing;
 	const { weightKg } = worked.framed;
 	if (pullKg === undefined || weightKg === undefined || pullKg < muchOfWeight * weightKg) return undefined;
-	return `Its cord is nearly flat: each ring is pulled with ${(pullKg / weightKg).toFixed(1)} times its weight. ${help}.`;
+	return `Its cord is nearly flat: each ring is pulled by ${(pullKg / weightKg).toFixed(1)} times its weight. ${help}.`;
 }
 
 /** What keeps the cord from rising: the typed drop, the rings near the top, else the cord's own length. */

@@ -20,7 +20,7 @@ export const hookMarksDocument = paperDocument({
 			pages: pages.map((page) => ({ page, paper, nameOf, settings })),
 			says:
 				tooLow.length > 0
-					? `Too far under the frame’s top for this paper: ${tooLow.map(nameOf).join(', ')}.`
+					? `Too far below the frame’s top for this paper: ${tooLow.map(nameOf).join(', ')}.`
 					: undefined,
 		};
 	},

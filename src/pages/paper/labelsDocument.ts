@@ -31,7 +31,7 @@ const labels = (kind: LabelKind, name: string) =>
 					onstart: place === 0 ? (from: number) => chooseLabels(source, kind, { start: from }) : undefined,
 				})),
 				paper: sheet.paper,
-				says: isAllDone ? 'Every print is ticked off as labelled.' : said.length > 0 ? said.join(' ') : undefined,
+				says: isAllDone ? 'Every print is ticked as labelled.' : said.length > 0 ? said.join(' ') : undefined,
 			};
 		},
 		component: LabelPaper,

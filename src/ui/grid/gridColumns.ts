@@ -180,7 +180,7 @@ const labels: Partial<Record<GridColumn['key'], string>> = {
 	steps: 'Bench steps',
 	cost: 'Cost of the print',
 	net: 'Net, what the maker wants',
-	value: 'Value for the insurance',
+	value: 'Insurance value',
 };
 
 /** The columns of the grid, in the order that they have by themselves. */

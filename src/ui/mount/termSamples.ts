@@ -10,10 +10,11 @@ export type Term = 'overlap' | 'reveal' | 'bottom weight' | 'signing space';
 /** What each term means, in a sentence. */
 export const termWords: Readonly<Record<Term, string>> = {
 	overlap: 'How far the mount covers the picture, on each side. It hides the edge and holds the print flat.',
-	reveal: 'Paper left showing between the picture and the window, on each side. It stands in place of the overlap.',
+	reveal:
+		'Paper left showing between the picture and the window, on each side. A print has a reveal or an overlap, not both.',
 	'bottom weight':
 		'How much wider the bottom border is than the top. With equal borders a picture looks as if it had slipped.',
-	'signing space': 'More reveal under the picture, for a signature or a number that is to be seen.',
+	'signing space': 'Extra paper showing below the picture, for the signature and the edition number.',
 };
 
 // Larger than at the bench, so that they are seen in a small drawing.

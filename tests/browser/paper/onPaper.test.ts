@@ -165,7 +165,7 @@ test('labels: true to size on three sheets, from the label that is chosen, no hi
 		});
 		expect(toBaseline).toBeGreaterThan(0.7);
 
-		const select = page.getByRole('combobox', { name: 'Sheet of labels for the back' });
+		const select = page.getByRole('combobox', { name: 'Label sheet for the back' });
 		for (const sheet of sheets) {
 			await select.selectOption(sheet.name);
 			await expect.poll(() => select.inputValue()).toBe(sheet.name);

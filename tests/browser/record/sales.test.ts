@@ -76,7 +76,7 @@ test('from what a maker wants to what is due to them, and from the label to the 
 		await page.getByRole('radio', { name: 'not sold' }).check();
 		await expect.poll(() => page.getByRole('button', { name: /^Sold: / }).count()).toBe(3);
 		await page.getByRole('combobox', { name: 'Maker' }).selectOption('Ilse');
-		await page.getByText('None of the prints.').waitFor();
+		await page.getByText('No print matches.').waitFor();
 		await page.getByRole('radio', { name: 'all', exact: true }).check();
 		await expect.poll(() => page.getByRole('button', { name: /^Sold: / }).count()).toBe(2);
 

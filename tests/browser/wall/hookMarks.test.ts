@@ -55,7 +55,7 @@ test.each([
 			await desk.getByRole('checkbox', { name: 'Hook marks, true to size' }).check();
 			await page.getByRole('radio', { name: paper }).check();
 			await page
-				.getByRole('img', { name: /under the frame’s top/ })
+				.getByRole('img', { name: /below the frame’s top/ })
 				.first()
 				.waitFor();
 			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));

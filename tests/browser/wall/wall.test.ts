@@ -260,7 +260,7 @@ test('and by keys alone', () =>
 		const press = async (...keys: readonly string[]) => {
 			for (const key of keys) await page.keyboard.press(key);
 		};
-		await page.getByRole('button', { name: 'Add a window to North' }).focus();
+		await page.getByRole('button', { name: 'Add window to North' }).focus();
 		await press('Enter');
 		const heard = () => obstacleOf(page, 'window').getAttribute('aria-label');
 		await expect

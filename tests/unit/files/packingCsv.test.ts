@@ -29,8 +29,8 @@ test('the packing list as a file: each copy with its box and pair, exact, and gu
 	// The moulding: 2 · (52.8 + 42.8) cm · 0.5 kg/m = 0.956 kg; 2000 cm² of board 1.4 mm and a print of 0.3 mm at 0.7: 0.238 kg.
 	expect(text.split('\r\n')).toEqual([
 		'box,inside width (cm),inside height (cm),pair,print,copy,width (cm),height (cm),weight (kg),note',
-		"1,62.8,52.8,1,'=1+1,1,52.8,42.8,1.194,weight about",
-		"1,62.8,52.8,1,'=1+1,2,52.8,42.8,1.194,weight about",
+		"1,62.8,52.8,1,'=1+1,1,52.8,42.8,1.194,weight approximate",
+		"1,62.8,52.8,1,'=1+1,2,52.8,42.8,1.194,weight approximate",
 		'2,62.8,52.8,2,"Quay, left",1,52.8,42.8,,weight not known',
 		',,,,Weir,1,,,,framed size not known',
 		',,,,Ebb,1,30,20,,flat in a folder',
@@ -43,5 +43,5 @@ test('boxes in words', () => {
 		'Box 1: inside 62.8 × 52.8 cm, about 2.4 kg',
 		'Box 2: inside 62.8 × 52.8 cm, weight not known',
 	]);
-	expect(boxesWords(plan)).toBe('3 framed prints in 2 boxes. These pairs need no fewer.');
+	expect(boxesWords(plan)).toBe('3 framed prints in 2 boxes. No fewer are possible with these pairs.');
 });

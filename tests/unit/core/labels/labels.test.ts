@@ -191,7 +191,7 @@ test('where the rules of the show forbid the name, it stands on no label on the 
 	const back = labelsOf('back', forbidden);
 	expect(back.texts).toEqual(['Ebb', 'For Ines Vale', 'For Ines Vale']);
 	expect(back.says).toEqual([
-		'For Ines Vale: the maker’s name stands in another cell that is printed, and the rules of the show forbid it.',
+		'For Ines Vale: the maker’s name is in another cell that is printed, and the rules of the show forbid it.',
 	]);
 	expect(labelsOf('wall', forbidden).whole).toContain('Ines Vale');
 });

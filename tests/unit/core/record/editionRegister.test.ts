@@ -56,11 +56,11 @@ describe('the register', () => {
 		expect(entry!.runs.map((run) => [runName(run), run.count, run.sold, run.left])).toEqual([
 			['Edition of 12', 1, 0, 12],
 			['Edition of 30', 1, 0, 30],
-			['Edition of 5 in roman figures', 1, 0, 5],
+			['Edition of 5 in Roman numerals', 1, 0, 5],
 			['3 artist’s proofs', 1, 1, 2],
-			['1 print hors commerce', 1, 0, undefined],
+			['1 hors commerce print', 1, 0, undefined],
 			['1 printer’s proof', 1, 0, undefined],
-			['1 print to match (BAT)', 1, 0, undefined],
+			['1 bon à tirer (BAT)', 1, 0, undefined],
 		]);
 		expect([entry!.open, entry!.unnumbered]).toEqual([
 			{ count: 5, sold: 0 },

@@ -43,7 +43,7 @@ describe('a blank price', () => {
 		const { cell, why } = priced({ net: '300' }, { commission: '40%', vat: '20%', currency: 'GBP', priceStep: '5' });
 		expect(cell).toBe('580.00');
 		expect(why).toBe(
-			'The price is 580.00 GBP: it leaves 300.00 for the maker after 40 % commission and 20 % VAT on that, and goes up to a multiple of 5.00 GBP.',
+			'The price is 580.00 GBP: it leaves 300.00 for the maker after 40 % commission and 20 % VAT on that, rounded up to a multiple of 5.00 GBP.',
 		);
 	});
 });
