@@ -24,6 +24,14 @@ export type MadeTicks = ReadonlySet<string>;
 /** Ticks for looking up. */
 export const madeTicks = (ticks: readonly MadeTick[] = []): MadeTicks => new Set(ticks.map(madeKey));
 
+/** The copies of all prints of a show, in the order of its rows. */
+export const copiesOfShow = (
+	rows: readonly { readonly id: RowId }[],
+	results: readonly WorkedRow[],
+	settings: Settings,
+	ticks: MadeTicks,
+): readonly CopyMade[] => rows.flatMap((row, place) => copiesOf(row, place, results[place]!, settings, ticks));
+
 /** The copies of a print with their steps; a tick of a step that is not asked any more is passed over. */
 export function copiesOf(
 	{ id: row }: { readonly id: RowId },
