@@ -2,7 +2,7 @@ import type { RowResult } from '../../core/findings/rowResult.ts';
 import { boardColour, inkOn } from '../../core/row/boardColour.ts';
 import { toMm } from '../../core/length/length.ts';
 import { innerOf, layOutFramed, lessMargins, type Rectangle } from './layOutFramed.ts';
-import { floatDrawn, layOutMount } from './layOutMount.ts';
+import { mountOf } from './layOutMount.ts';
 
 /** What is drawn of a print without its measures, in millimetres, each within the one before it. */
 export interface DrawnPrint {
@@ -63,10 +63,8 @@ function partsDrawn(result: RowResult): Parts | undefined {
 	return result.hasMount ? drawnMount(result) : drawnPaper(result);
 }
 
-function drawnMount({ solved, onPaper, read }: RowResult): Parts | undefined {
-	const { isFloat } = read.cells;
-	const innerMount = isFloat ? undefined : read.cells.innerMount;
-	const layout = layOutMount(isFloat ? floatDrawn(solved, onPaper) : solved, innerMount);
+function drawnMount(result: RowResult): Parts | undefined {
+	const { innerMount, layout } = mountOf(result);
 	if (!layout) return undefined;
 	const { across, down } = layout;
 	const box = (part: 'mount' | 'window' | 'picture'): Rectangle | undefined => {

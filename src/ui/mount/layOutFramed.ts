@@ -2,7 +2,7 @@ import { type Length, length, toMm } from '../../core/length/length.ts';
 import { seenBorders } from '../../core/reasons/framedWords.ts';
 import type { OnPaper } from '../../core/row/paper.ts';
 import type { WorkedRow } from '../../core/row/workedRow.ts';
-import { floatDrawn, layOutMount } from './layOutMount.ts';
+import { mountOf } from './layOutMount.ts';
 
 /** A rectangle in millimetres from the top left corner of what lies in the frame. */
 export interface Rectangle {
@@ -38,7 +38,7 @@ const usual = { lip: 6, face: 20 };
 
 /** Where the parts of a row in its frame are; undefined where it has no frame, or nothing known to go in. */
 export function layOutFramed(worked: WorkedRow): FramedLayout | undefined {
-	const { frame, hasMount, read, onPaper } = worked;
+	const { frame, hasMount, onPaper } = worked;
 	const { frame: own, inside, seat } = frame;
 	if (!own || !inside || !seat) return undefined;
 	const [width, height] = [toMm(inside.width), toMm(inside.height)];
@@ -47,10 +47,8 @@ export function layOutFramed(worked: WorkedRow): FramedLayout | undefined {
 	const [across, down] = [toMm(length(seat.play.width)) / 2, toMm(length(seat.play.height)) / 2];
 	const whole = { left: 0, right: width, top: 0, bottom: height };
 	const rebate = grown(whole, across, down);
-	const { isFloat } = read.cells;
-	const innerMount = isFloat ? undefined : read.cells.innerMount;
-	const solved = isFloat ? floatDrawn(worked.solved, onPaper) : worked.solved;
-	const layout = hasMount ? layOutMount(solved, innerMount) : undefined;
+	const { innerMount, layout: known } = mountOf(worked);
+	const layout = hasMount ? known : undefined;
 	const box = (part: 'window' | 'picture'): Rectangle | undefined => {
 		const [x, y] = [layout?.across[part], layout?.down[part]];
 		return x && y && { left: x.start, right: x.end, top: y.start, bottom: y.end };

@@ -1,6 +1,7 @@
 import { type Length, minus, toMm, zero } from '../../core/length/length.ts';
 import type { OnPaper } from '../../core/row/paper.ts';
 import type { SolvedRow } from '../../core/row/solvedRow.ts';
+import type { WorkedRow } from '../../core/row/workedRow.ts';
 
 /** A stretch along an axis of a drawing, in millimetres of the mount from its left or top edge. */
 export interface Stretch {
@@ -153,4 +154,24 @@ export function place(
 		y: (mm) => startY + (mm - top) * scale,
 		scale,
 	};
+}
+
+/** What a print's mount is drawn by. */
+export interface DrawnMount {
+	/** Whether the paper itself is seen, on a board. */
+	readonly isFloat: boolean;
+	readonly solved: SolvedRow;
+	/** How far an inner mount shows inside the window, per side; a float has none. */
+	readonly innerMount: Length | undefined;
+	/** Undefined if not one size of the row is known. */
+	readonly layout: MountLayout | undefined;
+}
+
+/** The mount of a print as it is drawn, a float by its paper. */
+export function mountOf(worked: Pick<WorkedRow, 'hasMount' | 'read' | 'solved' | 'onPaper'>): DrawnMount {
+	const { cells } = worked.read;
+	const isFloat = worked.hasMount && cells.isFloat;
+	const solved = isFloat ? floatDrawn(worked.solved, worked.onPaper) : worked.solved;
+	const innerMount = isFloat ? undefined : cells.innerMount;
+	return { isFloat, solved, innerMount, layout: layOutMount(solved, innerMount) };
 }
