@@ -27,7 +27,8 @@ export function beginNewerBuild(): void {
 async function build(): Promise<string> {
 	const [folder, failed] = [join(inject('builds'), 'newer'), join(inject('builds'), 'failed')];
 	const unfinished = join(inject('builds'), 'unfinished');
-	const isMine = await mkdir(unfinished).then(
+	// A folder of its own says that one has begun, and stays: the unfinished build gets its name at the end.
+	const isMine = await mkdir(join(inject('builds'), 'begun')).then(
 		() => true,
 		() => false,
 	);
