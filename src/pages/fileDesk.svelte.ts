@@ -174,7 +174,7 @@ export class FileDesk {
 	async #importPictures(files: readonly File[]): Promise<void> {
 		const by = this.#brought.begin();
 		this.#hold(undefined);
-		this.#step = this.#again = undefined;
+		this.#step = this.#again = this.#compared = undefined;
 		await this.#work(
 			files.length === 1 ? nameOfFile(files[0]!) : `${files.length} files`,
 			async (options) => {
@@ -331,7 +331,7 @@ export class FileDesk {
 			if ('problem' in incoming) return { kind: 'reported', report: notRead(source, incoming.problem) };
 			this.#hold(isList(incoming.value) ? incoming.value : undefined);
 			this.#leftOut = incoming.value.leftOut;
-			this.#step = this.#again = undefined;
+			this.#step = this.#again = this.#compared = undefined;
 			return importIncoming(this.#session, incoming.value, options);
 		};
 		await this.#work(source, work, 'rows', by);

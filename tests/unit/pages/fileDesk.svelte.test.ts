@@ -53,6 +53,25 @@ test('columns are said anew without taking back what was typed since', async () 
 	expect(desk.step).toBeUndefined();
 });
 
+test('leaving the columns of another file does not go back to the comparison of the one before', async () => {
+	const { desk, shelf } = await open();
+	const list = csv('list.csv', 'number;title;side;Kiste\n1;Pier;70;30\n');
+	await desk.importFiles([list]);
+	on(shelf.session).typeCells([{ id: shelf.session.show.rows[0]!.id, cells: { side: '60' } }], 'Type');
+	await desk.importFiles([list]);
+	const compared = desk.step;
+	if (compared?.kind !== 'review') throw new Error(`not compared, but: ${compared?.kind}`);
+	await desk.matchColumns(compared.review);
+	expect(desk.step?.kind).toBe('columns');
+	desk.leaveColumns();
+	expect(desk.step, 'back to the comparison').toBe(compared);
+	await desk.matchColumns(compared.review);
+	await desk.importFiles([csv('other.csv', 'name;width;Kiste\nPier;456;30\n')]);
+	expect(desk.step).toMatchObject({ kind: 'columns', incoming: { source: '“other.csv”' } });
+	desk.leaveColumns();
+	expect(desk.step).toBeUndefined();
+});
+
 test('only what has columns in doubt is asked about again', async () => {
 	const { desk } = await open();
 	for (const [text, can] of [
