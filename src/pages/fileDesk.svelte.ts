@@ -1,4 +1,3 @@
-import type { ColumnOfFile } from '../ui/exchange/columnOfFile.ts';
 import { BroughtPictures } from '../app/broughtPictures.ts';
 import { keptColumns, matchKept } from '../app/keptColumns.ts';
 import { chooseFile, chooseFiles, pictureKinds } from '../app/chooseFile.ts';
@@ -15,9 +14,7 @@ import { compareShow } from '../app/compareShow.ts';
 import type { MergeReview } from '../app/mergeReview.svelte.ts';
 import type { Session } from '../app/session.svelte.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
-import type { Step as UndoStep } from '../app/history.svelte.ts';
 import { changeSettings } from '../core/commands/changeSettings.ts';
-import { oneAtATime } from '../core/imports/saidOfFiles.ts';
 import {
 	askAgain,
 	importIncoming,
@@ -31,7 +28,6 @@ import {
 import {
 	type Incoming,
 	isList,
-	type IncomingList,
 	nameOfFile,
 	nameOfPasted,
 	openFile,
@@ -47,40 +43,26 @@ import { type FileReport, notRead, settingsApplied } from '../core/imports/fileR
 import type { Reading } from '../core/length/reading.ts';
 import type { Show } from '../core/show/show.ts';
 import { FilesOut } from './filesOut.svelte.ts';
+import { FileQuestion, type Step } from './fileQuestion.svelte.ts';
 import { FileWork, type Progress } from './fileWork.svelte.ts';
-import { isStillSaid, type LastReport, lastReport } from './lastReport.ts';
-
-/** What has to be answered before something comes in. */
-export type Step =
-	| Exclude<ImportOutcome, { readonly kind: 'reported' }>
-	/** Columns of other programs that were kept with the prints. */
-	| { readonly kind: 'kept'; readonly columns: readonly ColumnOfFile[] };
+import { LastReport } from './lastReport.svelte.ts';
 
 /** Where files and pasted rows come in, and what there is to say about the last that came in or went out. */
 export class FileDesk {
 	readonly #shelf: Shelf;
 	/** Whether the ways in and out are shown. */
 	isOpen = $state(false);
-	#last = $state.raw<LastReport>();
-	#step = $state.raw<Step>();
+	readonly #last: LastReport;
+	readonly #question = new FileQuestion();
 	readonly #running = new FileWork();
 	/** The pictures that came in and are not answered for. */
 	readonly #brought: BroughtPictures;
 	/** Where rows, the show and all shows go out. */
 	readonly out: FilesOut;
-	/** The list that came in last, while it may be read again. */
-	#list: IncomingList | undefined;
-	/** How many files came with the one that is imported, and are not looked at. */
-	#others = 0;
-	/** What there is to say of pictures that came with it and were not kept. */
-	#leftOut: string | undefined;
-	/** The step to take back when the columns of what it brought are said anew. */
-	#again: UndoStep | undefined;
-	/** The comparison from which the columns are asked about: one goes back to it. */
-	#compared: Step | undefined;
 
 	constructor(shelf: Shelf) {
 		this.#shelf = shelf;
+		this.#last = new LastReport(shelf);
 		this.#brought = new BroughtPictures(shelf);
 		this.out = new FilesOut(shelf, (report) => this.#tell(report));
 	}
@@ -91,22 +73,22 @@ export class FileDesk {
 
 	/** What came of the last file or text; undefined where nothing is to be said. */
 	get report(): FileReport | undefined {
-		return this.#last && isStillSaid(this.#last, this.#session.show) ? this.#last.report : undefined;
+		return this.#last.report;
 	}
 
 	/** Whether one may say anew what the columns of the last file hold. */
 	get canAskAgain(): boolean {
-		return this.report !== undefined && this.#last?.incoming !== undefined;
+		return this.report !== undefined && this.#last.told?.incoming !== undefined;
 	}
 
 	/** Whether the columns are asked about of what came in already, and goes out again with the answer. */
 	get isAskedAgain(): boolean {
-		return this.#again !== undefined;
+		return this.#question.isAskedAgain;
 	}
 
 	/** What has to be answered before the last file comes in; nothing has changed so far. */
 	get step(): Step | undefined {
-		return this.#step;
+		return this.#question.step;
 	}
 
 	/** How far a file is that takes long; undefined where none is under way. */
@@ -116,31 +98,27 @@ export class FileDesk {
 
 	/** The report is read. */
 	close(): void {
-		this.#last = undefined;
+		this.#last.end();
 		this.#letGo();
 	}
 
 	/** One goes to another place: the ways in and out stay behind, and so does a report that asks for nothing. */
 	leavePlace(): void {
 		this.isOpen = false;
-		if (this.#step) this.leave();
-		const report = this.#last?.report;
+		if (this.step) this.leave();
+		const report = this.#last.told?.report;
 		if (report && !report.isProblem && !report.unread && !report.settings) this.close();
 	}
 
 	/** Leaves what was asked, or a file that is being read: nothing changes. */
 	leave(): void {
 		this.out.leave();
-		this.#others = 0;
+		this.#last.expect(0);
 		// What is still being read lets go of its pictures when it has stopped.
-		if (this.#step) this.#brought.letGo();
-		this.#stop();
-		this.#letGo();
-	}
-
-	#stop(): void {
+		if (this.step) this.#brought.letGo();
 		this.#running.leave();
-		this.#step = this.#again = this.#compared = undefined;
+		this.#question.end();
+		this.#letGo();
 	}
 
 	/** Asks for a file and imports it; rows or shows, as the file says itself. */
@@ -173,8 +151,8 @@ export class FileDesk {
 
 	async #importPictures(files: readonly File[]): Promise<void> {
 		const by = this.#brought.begin();
-		this.#hold(undefined);
-		this.#step = this.#again = this.#compared = undefined;
+		this.#last.hold(undefined);
+		this.#question.end();
 		await this.#work(
 			files.length === 1 ? nameOfFile(files[0]!) : `${files.length} files`,
 			async (options) => {
@@ -193,7 +171,7 @@ export class FileDesk {
 
 	/** Adds the pictures as it was chosen. */
 	async addPictures(read: PicturesRead, chosen: readonly MatchedPicture[]): Promise<void> {
-		this.#step = undefined;
+		this.#question.end();
 		this.#brought.accept();
 		this.#tell((await addPictures(this.#session, read, chosen)).report);
 	}
@@ -205,32 +183,26 @@ export class FileDesk {
 
 	/** Asks what the columns of the last file hold, whatever was said before. */
 	async askAgain(): Promise<void> {
-		const last = this.#last;
-		if (!last?.incoming) return;
-		const step = await askAgain(this.#session, last.incoming, this.#shelf.memory);
-		if (step?.kind !== 'columns' || this.#last !== last) return;
-		this.#stop();
-		this.#again = last.step;
-		this.#step = step;
-		this.#last = undefined;
+		const { told } = this.#last;
+		if (!told?.incoming) return;
+		const step = await askAgain(this.#session, told.incoming, this.#shelf.memory);
+		if (step?.kind !== 'columns' || this.#last.told !== told) return;
+		this.#running.leave();
+		this.#question.ask(step, told.step);
+		this.#last.end();
 	}
 
 	/** Asks what the columns of a list hold that is being compared. */
 	async matchColumns(review: MergeReview): Promise<void> {
 		const { list } = review.file;
-		const compared = this.#step;
+		const compared = this.step;
 		const step = list && (await askAgain(this.#session, list, this.#shelf.memory));
-		if (step?.kind !== 'columns' || this.#step !== compared) return;
-		this.#step = step;
-		this.#compared = compared;
+		if (step?.kind === 'columns' && this.step === compared) this.#question.askFromComparison(step);
 	}
 
 	/** Leaves the question about columns: for the comparison, where it was asked from there. */
 	leaveColumns(): void {
-		const compared = this.#compared;
-		if (compared === undefined) return this.leave();
-		this.#compared = undefined;
-		this.#step = compared;
+		if (!this.#question.goBack()) this.leave();
 	}
 
 	/** Whether columns of other programs are kept with the prints. */
@@ -242,13 +214,13 @@ export class FileDesk {
 	askKept(): void {
 		this.leave();
 		this.isOpen = false;
-		this.#last = undefined;
-		this.#step = { kind: 'kept', columns: keptColumns(this.#session) };
+		this.#last.end();
+		this.#question.ask({ kind: 'kept', columns: keptColumns(this.#session) });
 	}
 
 	/** Makes cells of ours of the columns that were kept. */
 	matchKept(matching: ColumnMatching): void {
-		this.#step = undefined;
+		this.#question.end();
 		this.#tell(matchKept(this.#session, matching));
 	}
 
@@ -270,11 +242,10 @@ export class FileDesk {
 
 	/** Says what the columns of the file mean. That is remembered for files with the same headers. */
 	async answerColumns(matching: ColumnMatching): Promise<void> {
-		const step = this.#step;
+		const { step } = this;
 		if (step?.kind !== 'columns') return;
 		await this.#shelf.memory.keepMatching(step.columns.key, matching).catch(() => undefined); // asked again, then
-		const again = this.#again;
-		this.#step = this.#again = this.#compared = undefined;
+		const again = this.#question.end();
 		// What came in as it was understood before goes out again, unless something was done since: then it is compared.
 		if (again !== undefined && again === this.#session.lastStep) this.#session.undoStep(again);
 		await this.#work(step.incoming.source, (options) =>
@@ -285,7 +256,7 @@ export class FileDesk {
 	/** Imports the file as it was chosen. */
 	async importReview(review: MergeReview): Promise<void> {
 		this.#brought.accept();
-		this.#step = undefined;
+		this.#question.end();
 		await this.#work(review.file.source, (options) => importReviewed(this.#session, review, options));
 	}
 
@@ -293,13 +264,13 @@ export class FileDesk {
 	async openBeside(show: Omit<Show, 'id'>, fileName: string): Promise<void> {
 		this.#brought.accept();
 		const report = await openBeside(this.#shelf, show, fileName);
-		this.#step = undefined;
+		this.#question.end();
 		this.#tell(report);
 	}
 
 	/** Compares a show of a file with the open one, or with the one of that id. */
 	async compare(show: Omit<Show, 'id'>, incoming: Origin, id?: string): Promise<void> {
-		this.#step = undefined;
+		this.#question.end();
 		if (id !== undefined && !(await this.#shelf.open(id)))
 			return this.#tell(notRead(incoming.source, this.#shelf.problem ?? ''));
 		await this.#work(incoming.source, (options) => compareShow(this.#session, show, incoming, options));
@@ -309,7 +280,7 @@ export class FileDesk {
 	async restore(shows: readonly StandingOfShow[]): Promise<void> {
 		this.#brought.accept();
 		const report = await restoreShows(this.#shelf, shows);
-		this.#step = undefined;
+		this.#question.end();
 		this.#tell(report);
 	}
 
@@ -322,31 +293,22 @@ export class FileDesk {
 		) => Promise<Reading<Incoming>>,
 		others = 0,
 	): Promise<void> {
-		this.#others = others;
-		this.#leftOut = undefined;
+		this.#last.expect(others);
 		const by = this.#brought.begin();
 		const work = async (options: ImportOptions): Promise<ImportOutcome> => {
 			const onProgress = (done: number, of: number) => options.onProgress?.('unpacking', done, of);
 			const incoming = await openUnlessLeft((signal) => open(signal, onProgress, by), options.signal);
 			if ('problem' in incoming) return { kind: 'reported', report: notRead(source, incoming.problem) };
-			this.#hold(isList(incoming.value) ? incoming.value : undefined);
-			this.#leftOut = incoming.value.leftOut;
-			this.#step = this.#again = this.#compared = undefined;
+			this.#last.opened(isList(incoming.value) ? incoming.value : undefined, incoming.value.leftOut);
+			this.#question.end();
 			return importIncoming(this.#session, incoming.value, options);
 		};
 		await this.#work(source, work, 'rows', by);
 	}
 
-	/** Holds the list that is imported, in the place of the last one. */
-	#hold(list: IncomingList | undefined): void {
-		this.#list?.opened.list.letGo();
-		this.#list = list;
-		if (this.#last) this.#last = { ...this.#last, incoming: undefined };
-	}
-
 	/** Lets go of the list that came in last, once it is neither read nor asked about, nor may be asked about again. */
 	#letGo(): void {
-		if (!this.#running.isBusy && !this.#step && !this.#last?.incoming) this.#hold(undefined);
+		if (!this.#running.isBusy && !this.step && !this.#last.told?.incoming) this.#last.hold(undefined);
 	}
 
 	/**
@@ -364,9 +326,9 @@ export class FileDesk {
 			came.isWanted = outcome.kind !== 'reported' || !outcome.report.isProblem;
 			if (by !== undefined && came.isWanted) this.#brought.show(by);
 			if (by !== undefined && came.isWanted && outcome.kind === 'reported') this.#brought.accept();
-			if (outcome.kind === 'reported') return this.#tell(outcome.report, this.#list, outcome.step);
-			this.#step = outcome;
-			this.#last = undefined;
+			if (outcome.kind === 'reported') return this.#tell(outcome.report, this.#last.list, outcome.step);
+			this.#question.ask(outcome);
+			this.#last.end();
 			this.isOpen = false;
 		};
 		await this.#running.run(source, this.#shelf, work, onOutcome, what);
@@ -374,16 +336,9 @@ export class FileDesk {
 		this.#letGo();
 	}
 
-	/**
-	 * @param incoming what came in, where the report is of that
-	 * @param step the step that brought it
-	 */
-	#tell(report: FileReport, incoming?: IncomingList, step?: UndoStep): void {
-		const leftOut = this.#leftOut ?? [];
-		const sentences = [...report.sentences, ...(this.#others > 0 ? [oneAtATime(this.#others)] : [])].concat(leftOut);
-		this.#others = 0;
-		this.#leftOut = undefined;
-		this.#last = lastReport({ ...report, sentences }, this.#session.show, incoming, step);
+	/** See `LastReport`: what could not be read leaves the ways in open, to be mended. */
+	#tell(...[report, incoming, step]: Parameters<LastReport['tell']>): void {
+		this.#last.tell(report, incoming, step);
 		if (!report.isProblem) this.isOpen = false;
 	}
 }
