@@ -58,7 +58,7 @@ test('from what a maker wants to what is due to them, and from the label to the 
 		// Tapped again, it is what it was; undo brings it back.
 		await sold(page, '2 Ebb').tap();
 		await expect.poll(() => total(page)).toBe('1 print sold for 350.00 EUR.');
-		await page.getByRole('button', { name: /^Undo: take back sold/ }).tap();
+		await page.getByRole('button', { name: /^Undo: mark not sold/ }).tap();
 		await expect.poll(() => total(page)).toBe('2 prints sold for 650.00 EUR.');
 
 		// Copies are sold together until they are split.
