@@ -2,7 +2,7 @@
 // far too large for what they hold. Part of `npm run bench`, after `npm run build`.
 import { performance } from 'node:perf_hooks';
 import type { Page } from 'playwright-core';
-import { chooseFile } from '../browser/harness/screens.ts';
+import { chooseFile } from '../browser/harness/chooseFile.ts';
 import { closeSharedBrowser, onStage } from '../browser/harness/stage.ts';
 
 const rows = 20_000;

@@ -2,6 +2,7 @@
 import { chromium } from 'playwright-core';
 import { serveFolder } from '../../src/cli/staticHost.ts';
 import { findChromium } from '../browser/harness/findChromium.ts';
+import { openFirstShow } from '../browser/harness/openShow.ts';
 import { builtApp, landscapeTablet } from '../browser/harness/stage.ts';
 import { paintedPicture } from '../browser/pictures/pictureFiles.ts';
 
@@ -15,7 +16,7 @@ const browser = await chromium.launch({
 
 const sizes = ['500', '420', '380', '610', '450'];
 const show = {
-	format: 'evenhang-show',
+	format: 'evenhang-show' as const,
 	version: 8,
 	name: 'Long rooms',
 	settings: {
@@ -49,12 +50,7 @@ const at = (of: readonly number[], share: number) => of.toSorted((a, b) => a - b
 try {
 	const page = await browser.newPage({ viewport: landscapeTablet, reducedMotion: 'reduce', serviceWorkers: 'block' });
 	await page.goto(host.address);
-	await page.getByRole('button', { name: 'Files' }).click();
-	const asked = page.waitForEvent('filechooser');
-	await page.getByRole('button', { name: 'Import rows' }).click();
-	const buffer = Buffer.from(JSON.stringify(show));
-	await (await asked).setFiles({ name: 'long.evenhang.json', mimeType: 'application/json', buffer });
-	await page.getByRole('grid').waitFor();
+	await openFirstShow(page, show);
 	const base = await paintedPicture(page, 1200, 800, 'image/jpeg');
 	const files = Array.from({ length: pictures }, (_, each) => {
 		const comment = Buffer.from(`${each}`.padEnd(16));

@@ -1,18 +1,11 @@
-import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { allOr } from '../soak.ts';
+import { chooseFile } from './harness/chooseFile.ts';
 import { oneStage } from './screens/oneStage.ts';
 import { cell } from './screens/prints.ts';
 import { openSettings } from './screens/settingsOf.ts';
 
 const play = oneStage();
-
-/** Chooses a file on the first screen, or under Files once there is a show. */
-async function choose(page: Page, name: string, text: string): Promise<void> {
-	const asked = page.waitForEvent('filechooser');
-	await page.getByRole('button', { name: 'Import a file' }).click();
-	await (await asked).setFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
-}
 
 const size = { width: 500, height: 400 };
 const twice = {
@@ -49,7 +42,7 @@ const twice = {
 
 test('names given twice are said in the settings, and can be mended there', () =>
 	play(async (page) => {
-		await choose(page, 'twice.json', JSON.stringify(twice));
+		await chooseFile(page, 'Import a file', 'twice.json', JSON.stringify(twice));
 		await cell(page, 0, 'title').waitFor();
 		for (const place of ['Boards', 'Bench', 'Whole show', 'Prints', 'Settings']) {
 			await page.getByRole('link', { name: place, exact: true }).click();
@@ -98,7 +91,7 @@ describe('a list that is far too large comes in, and the page goes on answering'
 	];
 	test.each(allOr(lists, [lists[0]!, lists[2]!]))('%s', (_, list, said) =>
 		play(async (page) => {
-			await choose(page, 'large.csv', list);
+			await chooseFile(page, 'Import a file', 'large.csv', list);
 			await page.getByRole('status', { name: said }).waitFor();
 			await page.getByText('Saved', { exact: true }).waitFor();
 			expect(await page.evaluate(() => document.title)).toContain('Evenhang'); // it answers; how soon is in the bench
@@ -108,8 +101,9 @@ describe('a list that is far too large comes in, and the page goes on answering'
 
 test('a large list says how far it is, and is left with nothing changed', () =>
 	play(async (page) => {
-		await choose(
+		await chooseFile(
 			page,
+			'Import a file',
 			'large.csv',
 			`title,picture width\n${Array.from({ length: 30_000 }, (_, at) => `Pier ${at},456\n`).join('')}`,
 		);
@@ -120,7 +114,7 @@ test('a large list says how far it is, and is left with nothing changed', () =>
 		await coming.waitFor({ state: 'detached' });
 		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
 		// What is left is left for good, and the next file comes in as ever.
-		await choose(page, 'small.csv', 'title,picture width\nQuay,300\n');
+		await chooseFile(page, 'Import a file', 'small.csv', 'title,picture width\nQuay,300\n');
 		await page.getByRole('status', { name: '1 row read' }).waitFor();
 		await cell(page, 0, 'title').waitFor();
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('3');

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { chooseFile } from './harness/screens.ts';
+import { chooseFile } from './harness/chooseFile.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
 

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
-import { chooseFile } from './harness/screens.ts';
+import { chooseFile } from './harness/chooseFile.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
 

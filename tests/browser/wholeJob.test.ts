@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { allCells } from './grid/cells.ts';
+import { chooseFile } from './harness/chooseFile.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, press, seen, seenIn, startTyping, stepsFollowed } from './screens/prints.ts';
 
@@ -114,9 +115,7 @@ test('the whole job: typed, closed, opened without a host, exported, imported el
 
 	await onStage({ under }, async (stage) => {
 		const page = await stage.openShow();
-		const asked = page.waitForEvent('filechooser');
-		await page.getByRole('button', { name: 'Import a file' }).click();
-		await (await asked).setFiles({ name: 'rows.csv', mimeType: 'text/csv', buffer: Buffer.from(csv) });
+		await chooseFile(page, 'Import a file', 'rows.csv', csv);
 		await cell(page, 2, 'title').waitFor();
 		expect(await settledCells(page)).toEqual(cells);
 		expect(await exported(page)).toBe(csv);

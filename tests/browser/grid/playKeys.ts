@@ -1,7 +1,7 @@
 import { inspect, isDeepStrictEqual } from 'node:util';
 import type { Page } from 'playwright-core';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
-import { chooseFile } from '../harness/screens.ts';
+import { chooseFile } from '../harness/chooseFile.ts';
 import { cell, paste, seen } from '../screens/prints.ts';
 import { said, selected } from './cells.ts';
 import type { KeyLine, Then } from './keyTable.ts';

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { openPaperShow } from '../order/paperShow.ts';
+import { chooseFile } from './chooseFile.ts';
 
 /** A screen, and how a person gets there from an app that has just been opened for the first time. */
 export interface Screen {
@@ -45,13 +46,6 @@ export async function goTo(
 	if (await opener.isVisible()) await opener.click();
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place }).click();
 	await page.locator(`nav a[aria-current=page]:text-is("${place}")`).waitFor({ state: 'attached' });
-}
-
-/** Chooses a file with this text where the app asks for one. */
-export async function chooseFile(page: Page, button: string, name: string, text: string): Promise<void> {
-	const asked = page.waitForEvent('filechooser');
-	await press(page, button);
-	await (await asked).setFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
 }
 
 /** Shows a drawing of the active print, which a phone folds away at first. */

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { openFirstShow, showOf } from '../harness/openShow.ts';
 
 const long =
 	'Low water at the staithe, seen from the second landing of the rope works, with eleven boats and no one aboard, for the harbour master';
@@ -51,15 +52,6 @@ export const withoutBlanks = (text: string): string => text.replace(/\s+/g, '');
 
 /** Opens a show of 40 prints with long titles, words without end, no sizes, no frames and unknown ones. */
 export async function openNastyShow(page: Page): Promise<void> {
-	const rows = cells.map((typed, at) => ({
-		...{ id: `p${at}`, order: at + 1 },
-		typed: Object.fromEntries(Object.entries(typed).filter(([, text]) => text !== '')),
-	}));
-	const show = { format: 'evenhang-show', version: 9, name: 'Salt and slate', settings, rows };
-	await page.getByRole('button', { name: 'Files' }).click();
-	const asked = page.waitForEvent('filechooser');
-	await page.getByRole('button', { name: 'Import rows' }).click();
-	const buffer = Buffer.from(JSON.stringify(show));
-	await (await asked).setFiles({ name: 'salt.evenhang.json', mimeType: 'application/json', buffer });
-	await page.getByRole('grid').waitFor();
+	const typed = cells.map((each) => Object.fromEntries(Object.entries(each).filter(([, text]) => text !== '')));
+	await openFirstShow(page, showOf('Salt and slate', settings, typed));
 }

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
-import { chooseFile } from '../harness/screens.ts';
+import { chooseFile } from '../harness/chooseFile.ts';
 import { allOr } from '../../soak.ts';
 import { onStage, type Stage } from '../harness/stage.ts';
 import { everyPartWorks, forgetApp, forgive, isNewer, isReady } from './offline.ts';

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { openShow, showOf } from '../harness/openShow.ts';
 
 const settings = {
 	...{ unit: 'mm', mountSize: '600 x 450 mm', border: 70, currency: 'EUR', proofs: 1 },
@@ -24,28 +25,5 @@ const cells = [
 /** The title of a show with papers, frames and prices. */
 export const paperShow = 'Salt on paper';
 
-/** A show as a file of today has it. @param cells what is typed in each row */
-export const showOf = (
-	name: string,
-	settings: Readonly<Record<string, unknown>>,
-	cells: readonly Readonly<Record<string, string>>[],
-) => ({
-	...{ format: 'evenhang-show', version: 10, name, settings },
-	rows: cells.map((typed, place) => ({ id: `p${place}`, order: place + 1, typed })),
-});
-
 /** Opens a show with papers, frames and prices; one of its prints has no paper, and one no paper that holds it. */
 export const openPaperShow = (page: Page): Promise<void> => openShow(page, showOf(paperShow, settings, cells));
-
-/** Opens a show from a file, in an app that has just been opened for the first time. */
-export async function openShow(page: Page, show: ReturnType<typeof showOf>): Promise<void> {
-	await page.getByRole('button', { name: 'Start typing' }).click();
-	await page.getByRole('button', { name: 'Files' }).click();
-	const asked = page.waitForEvent('filechooser');
-	await page.getByRole('button', { name: 'Import rows' }).first().click();
-	const file = { name: 'salt.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(show)) };
-	await (await asked).setFiles(file);
-	await page.getByRole('button', { name: 'Open it as a show of its own' }).click();
-	await page.getByRole('heading', { name: new RegExp(`^“${show.name}” opened`) }).waitFor();
-	await page.getByRole('button', { name: 'Close', exact: true }).click();
-}

@@ -6,7 +6,7 @@ import { axeProblems } from '../harness/axe.ts';
 import { type Pages, pagesOf, pastMargins, type Text } from '../harness/pdfPages.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { phone, uprightTablet } from '../harness/stage.ts';
-import { openShow, showOf } from '../order/paperShow.ts';
+import { openShow, showOf } from '../harness/openShow.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
 const play = oneStage();

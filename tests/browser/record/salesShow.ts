@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { openShow, showOf } from '../harness/openShow.ts';
 
 /** The title of a show whose prints are sold. */
 export const salesShow = 'Salt and sold';
@@ -17,16 +18,4 @@ const cells = [
 ];
 
 /** Opens a show of three makers with a commission; what they want for two prints, a price and a word stand in it. */
-export async function openSalesShow(page: Page): Promise<void> {
-	const rows = cells.map((typed, place) => ({ id: `p${place}`, order: place + 1, typed }));
-	const show = { format: 'evenhang-show', version: 8, name: salesShow, settings, rows };
-	await page.getByRole('button', { name: 'Start typing' }).click();
-	await page.getByRole('button', { name: 'Files' }).click();
-	const asked = page.waitForEvent('filechooser');
-	await page.getByRole('button', { name: 'Import rows' }).first().click();
-	const file = { name: 'sold.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(show)) };
-	await (await asked).setFiles(file);
-	await page.getByRole('button', { name: 'Open it as a show of its own' }).click();
-	await page.getByRole('heading', { name: new RegExp(`^“${salesShow}” opened`) }).waitFor();
-	await page.getByRole('button', { name: 'Close', exact: true }).click();
-}
+export const openSalesShow = (page: Page): Promise<void> => openShow(page, showOf(salesShow, settings, cells));

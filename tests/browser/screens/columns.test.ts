@@ -1,16 +1,13 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
+import { chooseFile } from '../harness/chooseFile.ts';
 import { oneStage } from './oneStage.ts';
 import { seenIn } from './prints.ts';
 
 const play = oneStage();
 
-async function importList(page: Page, text: string): Promise<void> {
-	const asked = page.waitForEvent('filechooser');
-	await page.getByRole('button', { name: 'Import a file' }).click();
-	await (await asked).setFiles({ name: 'list.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
-}
+const importList = (page: Page, text: string) => chooseFile(page, 'Import a file', 'list.csv', text);
 
 test('sizes that give the height first are turned by a switch, seen before they come in, and taken back in one step', () =>
 	play(async (page) => {

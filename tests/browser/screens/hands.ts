@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { chooseFile } from '../harness/screens.ts';
+import { chooseFile } from '../harness/chooseFile.ts';
 import { press } from './prints.ts';
 
 /** One line of what keys do beside the cells: where one is, the keys, what is looked at, and what is seen there. */

@@ -4,19 +4,12 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
+import { chooseFile } from '../harness/chooseFile.ts';
 import { onStage, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
 import { activeCell, at, cell, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
 const play = oneStage();
-
-/** Chooses a file with this text where the app asks for one. */
-async function chooseFile(page: Page, button: string, name: string, text: string): Promise<void> {
-	const asked = page.waitForEvent('filechooser');
-	await page.getByRole('button', { name: button }).click();
-	const chooser = await asked;
-	await chooser.setFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
-}
 
 /** What has the focus: its words, else what kind of thing it is. */
 const focused = (page: Page): Promise<string> =>

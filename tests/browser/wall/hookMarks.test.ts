@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { openFirstShow, showOf } from '../harness/openShow.ts';
 import { type Line, linesOf, pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
@@ -6,17 +7,12 @@ const onPaper = oneStage({ reducedMotion: 'reduce' });
 
 // 500 × 400 framed: a rebate without play, a face no wider than its lip.
 const frames = [{ name: 'Plain', clearance: 0, moulding: 20, lip: 20, weight: 0 }];
-const show = (hanging: object) => ({
-	format: 'evenhang-show',
-	version: 8,
-	name: 'Low water',
-	settings: { unit: 'mm', frames, hanging, walls: [{ name: 'North', length: 4000, height: 2600 }] },
-	rows: ['Ebb', 'Quay'].map((title, at) => ({
-		id: `r${at}`,
-		order: at + 1,
-		typed: { title, 'mount width': '500', 'mount height': '400', frame: 'Plain' },
-	})),
-});
+const show = (hanging: object) =>
+	showOf(
+		'Low water',
+		{ unit: 'mm', frames, hanging, walls: [{ name: 'North', length: 4000, height: 2600 }] },
+		['Ebb', 'Quay'].map((title) => ({ title, 'mount width': '500', 'mount height': '400', frame: 'Plain' })),
+	);
 
 const lengthOf = ({ from, to }: Line) => Math.hypot(to[0] - from[0], to[1] - from[1]);
 const isLevel = ({ from, to }: Line) => Math.abs(from[1] - to[1]) < 0.01;
@@ -43,12 +39,7 @@ test.each([
 	'marks lie on $paper as far under the frame’s top as on the wall: $drop mm',
 	({ hanging, paper, pages: count, drop, sides }) =>
 		onPaper(async (page) => {
-			await page.getByRole('button', { name: 'Files' }).click();
-			const asked = page.waitForEvent('filechooser');
-			await page.getByRole('button', { name: 'Import rows' }).click();
-			const buffer = Buffer.from(JSON.stringify(show(hanging)));
-			await (await asked).setFiles({ name: 'low.evenhang.json', mimeType: 'application/json', buffer });
-			await page.getByRole('grid').waitFor();
+			await openFirstShow(page, show(hanging));
 			await page.goto(`${page.url().split('#')[0]}#paper`);
 			const desk = page.getByRole('region', { name: 'What to print' });
 			for (const box of await desk.getByRole('checkbox').all()) await box.uncheck();

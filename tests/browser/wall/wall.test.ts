@@ -1,38 +1,30 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { fingerOn, tapUntil } from '../grid/fingers.ts';
+import { openFirstShow, showOf } from '../harness/openShow.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
 const withFinger = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
 const withKeys = oneStage({ reducedMotion: 'reduce' });
 
 /** A show of six prints, 500 × 400 without frames, and two walls: three hang on North, three nowhere. */
-const show = {
-	format: 'evenhang-show',
-	version: 8,
-	name: 'Low water',
-	settings: {
+const show = showOf(
+	'Low water',
+	{
 		unit: 'mm',
 		walls: [
 			{ name: 'North', length: 4000, height: 2600 },
 			{ name: 'South', length: 3000, height: 2600, obstacles: [{ name: 'door', left: 0, width: 900, height: 2000 }] },
 		],
 	},
-	rows: ['Ebb', 'Quay', 'Weir', 'Sluice', 'Staithe', 'Groyne'].map((title, at) => ({
-		id: `r${at}`,
-		order: at + 1,
-		typed: { title, 'mount width': '500', 'mount height': '400', ...(at < 3 && { wall: 'North' }) },
+	['Ebb', 'Quay', 'Weir', 'Sluice', 'Staithe', 'Groyne'].map((title, at) => ({
+		...{ title, 'mount width': '500', 'mount height': '400' },
+		...(at < 3 && { wall: 'North' }),
 	})),
-};
+);
 
-async function openShow(page: Page): Promise<void> {
-	await page.getByRole('button', { name: 'Files' }).click();
-	const asked = page.waitForEvent('filechooser');
-	await page.getByRole('button', { name: 'Import rows' }).click();
-	await (
-		await asked
-	).setFiles({ name: 'low.evenhang.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(show)) });
-	await page.getByRole('grid').waitFor();
+async function openWalls(page: Page): Promise<void> {
+	await openFirstShow(page, show);
 	await page.goto(`${page.url().split('#')[0]}#wall`);
 	await page.getByRole('heading', { name: 'Wall', exact: true }).waitFor();
 }
@@ -56,7 +48,7 @@ const middleOf = async (page: Page, title: string) => {
 
 test('a show is hung by touch: given to walls, moved, put in order, swapped, and ticked off at the wall', () =>
 	withFinger(async (page, stage) => {
-		await openShow(page);
+		await openWalls(page);
 		const finger = await fingerOn(page, stage);
 		// (4000 − 1500) / 4 = 625
 		expect(await heardOf(page, 'Quay')).toContain('on North, left 1750 mm, centre 1450 mm, 625 mm from “Ebb”');
@@ -121,7 +113,7 @@ test('a show is hung by touch: given to walls, moved, put in order, swapped, and
 
 test('the walls are zoomed and panned by fingers, a print is drawn up by one, and the walls stay', () =>
 	withFinger(async (page, stage) => {
-		await openShow(page);
+		await openWalls(page);
 		const finger = await fingerOn(page, stage);
 		const widthOf = async (title: string) => (await printOf(page, title).boundingBox())!.width;
 		const fit = () => page.getByRole('button', { name: 'Fit', exact: true }).tap();
@@ -157,7 +149,7 @@ test('the walls are zoomed and panned by fingers, a print is drawn up by one, an
 
 test('prints are moved up and down by mouse, with the centre line shown, and back to it', () =>
 	withKeys(async (page) => {
-		await openShow(page);
+		await openWalls(page);
 		/** Drags it by so many pixels to the right and down, from where it is. */
 		const drag = async (...to: readonly (readonly [number, number])[]) => {
 			const [x, y] = await middleOf(page, 'Quay');
@@ -201,7 +193,7 @@ const obstacleOf = (page: Page, name: string) => page.getByRole('button', { name
 
 test('what is in the way is drawn, moved, resized, named and taken away: by finger', () =>
 	withFinger(async (page, stage) => {
-		await openShow(page);
+		await openWalls(page);
 		const finger = await fingerOn(page, stage);
 		const drawn = page.getByRole('button', { name: 'Draw obstacle' });
 		await tapUntil(drawn, async () => (await drawn.getAttribute('aria-pressed')) === 'true');
@@ -256,7 +248,7 @@ test('what is in the way is drawn, moved, resized, named and taken away: by fing
 
 test('and by keys alone', () =>
 	withKeys(async (page) => {
-		await openShow(page);
+		await openWalls(page);
 		const press = async (...keys: readonly string[]) => {
 			for (const key of keys) await page.keyboard.press(key);
 		};
@@ -319,7 +311,7 @@ async function zoomAndPan(page: Page): Promise<void> {
 
 test('a show is hung by keys alone, and dragged by mouse', () =>
 	withKeys(async (page) => {
-		await openShow(page);
+		await openWalls(page);
 		const press = async (...keys: readonly string[]) => {
 			for (const key of keys) await page.keyboard.press(key);
 		};
@@ -353,6 +345,30 @@ test('a show is hung by keys alone, and dragged by mouse', () =>
 		await page.getByRole('button', { name: /^Apply to/ }).focus();
 		await press('Enter');
 		await page.getByText('All prints hang.').waitFor();
+
+		// The other arrangements are of one wall, shown first, and one step back.
+		const walls = page.getByRole('combobox', { name: 'Walls shown' });
+		await walls.selectOption('North');
+		const onNorth = () => page.getByRole('button', { name: /^(?:Ebb|Quay|Weir|Sluice|Staithe|Groyne), on / }).all();
+		const heardOnNorth = async () =>
+			Promise.all((await onNorth()).map((print) => print.evaluate((each) => each.getAttribute('aria-label'))));
+		const hung = await heardOnNorth();
+		expect(hung.length).toBeGreaterThan(1);
+		await page.getByRole('button', { name: 'Mirror', exact: true }).focus();
+		await press('Enter');
+		await page.getByRole('button', { name: /^Apply to/ }).focus();
+		await press('Enter');
+		await expect.poll(heardOnNorth).not.toEqual(hung);
+		await press('Control+z');
+		await expect.poll(heardOnNorth).toEqual(hung);
+		// They are all as high: there is nothing to order.
+		await page.getByRole('button', { name: 'By height', exact: true }).focus();
+		await press('Enter');
+		await page.getByText('The prints hang like this already.').waitFor();
+		await page.getByRole('button', { name: 'Close', exact: true }).focus();
+		await press('Enter');
+		expect(await heardOnNorth()).toEqual(hung);
+		await walls.selectOption('All walls');
 
 		// By mouse, with what is beside it measured on the way.
 		const [x, y] = await middleOf(page, 'Weir');
