@@ -19,7 +19,8 @@ export async function openHighs(options?: InitOptions): Promise<LinearSolver> {
 
 function openProgram(highs: Highs, isWhole: boolean): LinearProgram {
 	const model = highs.createModel();
-	model.options.set({ output_flag: false, random_seed: 1 });
+	// Left alone, it calls the best of whole numbers what is within a ten-thousandth of it.
+	model.options.set({ output_flag: false, random_seed: 1, mip_rel_gap: 0 });
 	return {
 		addRow: (lower, upper) => {
 			model.addRow(lower, upper, { indices: [], values: [] });
@@ -58,9 +59,13 @@ function addColumns(model: Model, columns: readonly LinearColumn[], isWhole: boo
 	model.changeColsIntegrality(added, new Array<typeof integer>(columns.length).fill(integer));
 }
 
-function solve(model: Model, { seconds, target = -1e300 }: LinearLimits, { constants }: Highs): LinearOutcome {
+function solve(
+	model: Model,
+	{ seconds, target = -1e300, gap = 1e-6 }: LinearLimits,
+	{ constants }: Highs,
+): LinearOutcome {
 	model.zeroAllClocks();
-	model.options.set({ time_limit: Math.max(0, seconds), objective_target: target });
+	model.options.set({ time_limit: Math.max(0, seconds), objective_target: target, mip_abs_gap: gap });
 	model.run();
 	const { optimal, infeasible, objectiveTarget, empty } = constants.modelStatus;
 	const status = model.getModelStatus();

@@ -40,6 +40,8 @@ export type HarmoniseReply = Reply<Harmony>;
 export interface FramesJob {
 	readonly rows: readonly Row[];
 	readonly settings: Settings;
+	/** The most time that it may take once every frame has been tried. */
+	readonly seconds: number;
 }
 
 /** How many prints have been tried in every frame, of how many. */

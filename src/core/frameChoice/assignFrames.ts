@@ -1,3 +1,4 @@
+import { mostUsed } from './mostUsed.ts';
 import { splitAssignment } from './splitAssignment.ts';
 
 /** What a frame is for a print; a whole number each. */
@@ -20,6 +21,8 @@ export interface Applicant {
 export interface Assignment {
 	/** By the print's place, the place of its frame; undefined where it gets none. */
 	readonly frames: readonly (number | undefined)[];
+	/** Whether no other gives a frame to more prints. */
+	readonly isMost: boolean;
 	/** Whether no other is better. */
 	readonly proven: boolean;
 }
@@ -68,10 +71,7 @@ export function assignFrames(
 		const parted = open.findIndex((_, at) => given[at]!.some((count) => count > 0 && count < copies[at]!));
 		const whole = makeWhole(open, copies, given, left);
 		open.forEach(({ place }, at) => (frames[place] = whole[at]));
-		const sum = frames.reduce(
-			(all: Cost, frame, place) => (frame === undefined ? all : all + costs[place]![frame]!),
-			0n,
-		);
+		const sum = costOf(costs, frames);
 		if (!best || sum < best.cost) best = { frames, cost: sum };
 		if (parted < 0) return;
 		// Of prints that are alike, the first is settled first: it may as well be the one that is parted.
@@ -84,8 +84,15 @@ export function assignFrames(
 			search(settled.map((each, place) => (place === next.place ? choice : each)));
 	};
 	search(applicants.map(() => 'open'));
-	return { frames: best?.frames ?? applicants.map(() => undefined), proven: best !== undefined && steps <= mostSteps };
+	const proven = best !== undefined && steps <= mostSteps;
+	return { frames: best?.frames ?? applicants.map(() => undefined), isMost: proven, proven };
 }
+
+/** How good it is, who gets which frame: less is better. */
+export const rankOf = (applicants: readonly Applicant[], frames: Frames): bigint => costOf(costsOf(applicants), frames);
+
+const costOf = (costs: readonly (readonly (Cost | undefined)[])[], frames: Frames): Cost =>
+	frames.reduce((all: Cost, frame, place) => (frame === undefined ? all : all + costs[place]![frame]!), 0n);
 
 /** Which frame a print has in a part of the search, if that is settled. */
 type Settled = number | 'none' | 'open';
@@ -132,21 +139,13 @@ function openPart(settled: readonly Settled[], { applicants, counts, costs, kind
 }
 
 /** The prints that are alike, by the place of the first of them: they have as many copies, and cost the same in each frame. */
-function kindsOf(applicants: readonly Applicant[]): readonly number[] {
+export function kindsOf(applicants: readonly Applicant[]): readonly number[] {
 	const firsts = new Map<string, number>();
 	return applicants.map(({ copies, options }, place) => {
 		const key = [copies, ...options.map((option) => (option ? `${option.difference} ${option.area}` : ''))].join();
 		if (!firsts.has(key)) firsts.set(key, place);
 		return firsts.get(key)!;
 	});
-}
-
-/** How many of a frame can be used at most, where each print has it for all its copies or not at all. */
-function mostUsed(count: number, copies: readonly number[]): number {
-	if (copies.reduce((sum, own) => sum + own, 0) <= count) return count;
-	const isReached = Array.from({ length: count + 1 }, (_, sum) => sum === 0);
-	for (const own of copies) for (let sum = count; sum >= own; sum--) isReached[sum] ||= isReached[sum - own]!;
-	return isReached.lastIndexOf(true);
 }
 
 /** Each print that has one frame for all its copies keeps it; the others get the cheapest that is left, small ones first. */

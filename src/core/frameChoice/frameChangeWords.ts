@@ -3,7 +3,7 @@ import type { SolvedRow } from '../row/solvedRow.ts';
 import type { ColumnName } from '../show/columns.ts';
 import type { CellTexts, Row } from '../show/row.ts';
 import { shownText } from '../values/shownText.ts';
-import type { FramedPrint } from './giveFrames.ts';
+import type { FrameChoice, FramedPrint } from './giveFrames.ts';
 
 /**
  * How many prints get a frame, and what becomes of their pictures.
@@ -18,6 +18,14 @@ export function givenWords(given: number, of: number, difference: string): strin
 		? `long side of its picture changes by ${difference}`
 		: `long sides of their pictures change by ${difference} in all`;
 	return `${prints} ${isOne ? 'gets' : 'get'} a frame. The ${sides}.`;
+}
+
+/** What is known of the other choices, in words. */
+export function provenWords({ isMost, proven }: Pick<FrameChoice, 'isMost' | 'proven'>): string {
+	if (proven) return 'No other choice frames more prints or changes their pictures less.';
+	return isMost
+		? 'No other choice frames more prints. The search ran out of time, so one that changes their pictures less may exist.'
+		: 'The search ran out of time. There may be a better choice.';
 }
 
 /** What a frame changes of a print besides its frame and its mount, in words. */

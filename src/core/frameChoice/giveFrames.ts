@@ -6,7 +6,7 @@ import { type Frame, mountOfFrame } from '../settings/frame.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { CellTexts, Row, RowId } from '../show/row.ts';
 import { withCells } from '../show/withCells.ts';
-import { type Applicant, assignFrames } from './assignFrames.ts';
+import { type Applicant, assignFrames, type Assignment } from './assignFrames.ts';
 
 /** What giving frames out does to one row. */
 export interface FramedPrint {
@@ -29,8 +29,26 @@ export interface FrameChoice {
 	readonly rows: readonly FramedPrint[];
 	/** Sum of the differences. */
 	readonly difference: number;
+	/** Whether no other choice frames more prints. */
+	readonly isMost: boolean;
 	/** Whether no other choice is better. */
 	readonly proven: boolean;
+}
+
+/** The prints that name no frame, each tried in every frame. */
+export interface TriedFrames {
+	readonly frames: readonly Frame[];
+	readonly prints: readonly TriedPrint[];
+	/** As they apply for frames. */
+	readonly applicants: readonly Applicant[];
+	/** How many there are of each frame, without those that other rows name. */
+	readonly counts: readonly number[];
+}
+
+interface TriedPrint {
+	readonly row: Row;
+	readonly result: RowResult;
+	readonly options: readonly ReturnType<typeof tryFrame>[];
 }
 
 /**
@@ -38,34 +56,47 @@ export interface FrameChoice {
  * the differences between the picture's long side and what it is now (none where the picture is typed), then of the least
  * area. All copies of a print have one kind; no border comes out under the least border; no frame is used more often than
  * it is there, those that other rows name among them.
- * @param onTried called after each print that has been tried in every frame
  */
-export function giveFrames(
+export function giveFrames(rows: readonly Row[], settings: Settings): FrameChoice {
+	const tried = tryFrames(rows, settings);
+	return choiceOf(tried, assignFrames(tried.applicants, tried.counts));
+}
+
+/**
+ * Tries every print that names no frame in each frame with a size.
+ * @param onTried called after each print
+ */
+export function tryFrames(
 	rows: readonly Row[],
 	settings: Settings,
 	onTried?: (done: number, of: number) => void,
-): FrameChoice {
+): TriedFrames {
 	const frames = settings.frames.filter((frame) => frame.size !== undefined);
 	const results = rows.map((row) => judgeRow(row, settings));
-	const free = rows.flatMap((row, place) => {
+	const open = rows.flatMap((row, place) => {
 		const result = results[place]!;
 		return namesNoFrame(result) ? [{ row, result }] : [];
 	});
-	const open = free.map(({ row, result }, at) => {
+	const prints = open.map(({ row, result }, at) => {
 		const options = frames.map((frame) => tryFrame(row, result, frame, settings));
-		onTried?.(at + 1, free.length);
+		onTried?.(at + 1, open.length);
 		return { row, result, options };
 	});
-	const counts = frames.map((frame) => (frame.count ?? Infinity) - usedBy(results, frame));
-	const { frames: chosen, proven } = assignFrames(
-		open.map(({ result, options }): Applicant => ({
+	return {
+		frames,
+		prints,
+		applicants: prints.map(({ result, options }): Applicant => ({
 			copies: result.copies,
 			options: options.map((own) => own?.option),
 		})),
-		counts.map((count) => Math.max(0, count)),
-	);
-	const given = open.map(({ row, result, options }, at): FramedPrint => {
-		const place = chosen[at];
+		counts: frames.map((frame) => Math.max(0, (frame.count ?? Infinity) - usedBy(results, frame))),
+	};
+}
+
+/** What giving the frames out so does to the prints. */
+export function choiceOf({ frames, prints }: TriedFrames, assignment: Assignment): FrameChoice {
+	const rows = prints.map(({ row, result, options }, at): FramedPrint => {
+		const place = assignment.frames[at];
 		const own = place === undefined ? undefined : options[place];
 		return {
 			id: row.id,
@@ -77,7 +108,8 @@ export function giveFrames(
 			isSuited: options.some((each) => each !== undefined),
 		};
 	});
-	return { rows: given, difference: given.reduce((sum, { difference = 0 }) => sum + difference, 0), proven };
+	const { isMost, proven } = assignment;
+	return { rows, difference: rows.reduce((sum, { difference = 0 }) => sum + difference, 0), isMost, proven };
 }
 
 /** Whether a row may be given a frame: it is a print with a mount, and its own cell names no frame, nor that there is none. */

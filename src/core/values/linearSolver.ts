@@ -24,6 +24,8 @@ export interface LinearLimits {
 	readonly seconds: number;
 	/** Whole numbers only: it is enough to find something that costs no more than this. */
 	readonly target?: number;
+	/** Whole numbers only: what is found counts as optimal where nothing costs less by more than this; left out, nothing may. */
+	readonly gap?: number;
 }
 
 /** A program whose cost is made least; rows come first, and columns are added as they are found. */

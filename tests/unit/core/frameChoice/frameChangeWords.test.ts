@@ -1,6 +1,11 @@
 import { expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { frameChangeWords, givenWords, noFrameWords } from '../../../../src/core/frameChoice/frameChangeWords.ts';
+import {
+	frameChangeWords,
+	givenWords,
+	noFrameWords,
+	provenWords,
+} from '../../../../src/core/frameChoice/frameChangeWords.ts';
 import { giveFrames } from '../../../../src/core/frameChoice/giveFrames.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
@@ -39,3 +44,9 @@ test.each([
 	[3, 4, '3 of 4 prints get a frame. The long sides of their pictures change by 3 mm in all.'],
 	[4, 4, 'All 4 prints get a frame. The long sides of their pictures change by 3 mm in all.'],
 ])('%i of %i get a frame: %s', (given, of, sentence) => expect(givenWords(given, of, '3 mm')).toBe(sentence));
+
+test.each([
+	[true, true, /^No other choice frames more prints or changes their pictures less\.$/],
+	[true, false, /^No other choice frames more prints\. .*ran out of time.* less may exist\.$/],
+	[false, false, /^The search ran out of time\. There may be a better choice\.$/],
+])('most %s, proven %s: %s', (isMost, proven, said) => expect(provenWords({ isMost, proven })).toMatch(said));

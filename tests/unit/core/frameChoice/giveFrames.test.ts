@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { giveFrames } from '../../../../src/core/frameChoice/giveFrames.ts';
+import { giveFrames, tryFrames } from '../../../../src/core/frameChoice/giveFrames.ts';
 import { toMm } from '../../../../src/core/length/length.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
@@ -61,7 +61,8 @@ describe('a frame for every print', () => {
 			...{ id: `r${order}`, order, typed },
 		}));
 		const tried: string[] = [];
-		const { rows: given } = giveFrames(rows, settings, (done, of) => tried.push(`${done} of ${of}`));
+		tryFrames(rows, settings, (done, of) => tried.push(`${done} of ${of}`));
+		const { rows: given } = giveFrames(rows, settings);
 		expect(given.map((each) => [each.frame, each.isSuited])).toEqual([
 			['Small', true],
 			[undefined, true],
