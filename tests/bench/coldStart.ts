@@ -21,7 +21,7 @@ const opened: number[] = [];
 const typedIn: number[] = [];
 let prints = 0;
 
-await onStage({}, async (stage) => {
+await onStage({ isSharp: true }, async (stage) => {
 	const first = await stage.openShow();
 	await first.getByRole('button', { name: 'Load the example' }).click();
 	await first.getByRole('grid').waitFor();

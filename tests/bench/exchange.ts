@@ -34,7 +34,7 @@ const longestStall = (page: Page): Promise<number> =>
 		return longest;
 	});
 
-await onStage({}, async (stage) => {
+await onStage({ isSharp: true }, async (stage) => {
 	const page = await stage.openShow();
 	page.setDefaultTimeout(300_000);
 	const debug = await stage.context.newCDPSession(page);
@@ -105,7 +105,7 @@ const tooLarge: readonly (readonly [what: string, list: string])[] = [
 	['5,000 equal ids', `print id,title\n${Array.from({ length: 5000 }, (_, at) => `same,Pier ${at}\n`).join('')}`],
 ];
 for (const [what, list] of tooLarge)
-	await onStage({}, async (stage) => {
+	await onStage({ isSharp: true }, async (stage) => {
 		const page = await stage.openShow();
 		page.setDefaultTimeout(300_000);
 		await watchStalls(page);

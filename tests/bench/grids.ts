@@ -175,7 +175,7 @@ async function heapMb(debug: CDPSession): Promise<number> {
 const watchedIn = (page: Page) => page.evaluate(() => window.watched);
 
 async function measure(side: Side, count: number): Promise<Figures> {
-	const stage = await Stage.set({ folder: side.folder, viewport: { width: 1440, height: 900 } });
+	const stage = await Stage.set({ folder: side.folder, isSharp: true, viewport: { width: 1440, height: 900 } });
 	try {
 		const page = await stage.context.newPage();
 		await page.addInitScript('globalThis.__name = (named) => named'); // the compiler of this file asks for it

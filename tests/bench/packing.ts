@@ -183,7 +183,7 @@ console.log(`load ${loadavg()[0]!.toFixed(1)}, ${(process.memoryUsage().rss / 2 
 const assets = await readdir(join(builtApp, 'assets'));
 const worker = assets.find((file) => file.startsWith('packing.worker'));
 if (worker === undefined) throw new Error('the built app has no worker for boards');
-await onStage({}, async (stage) => {
+await onStage({ isSharp: true }, async (stage) => {
 	const page = await stage.openApp();
 	for (const set of sets.filter(({ isForBrowser }) => isForBrowser)) {
 		const runs: Run[] = [];

@@ -15,7 +15,7 @@ for (const [size, viewport] of Object.entries(sizes)) {
 	for (const colorScheme of ['light', 'dark'] as const) {
 		for (const { name, open, needsGrid } of screens) {
 			if (needsGrid && viewport === phone) continue;
-			await onStage({ viewport, colorScheme, reducedMotion: 'reduce' }, async (stage) => {
+			await onStage({ viewport, colorScheme, reducedMotion: 'reduce', isSharp: true }, async (stage) => {
 				const page = await stage.openShow();
 				await open(page);
 				await page.screenshot({ path: join(folder, `${name}-${size}-${colorScheme}.png`) });

@@ -55,7 +55,7 @@ async function onOneSheet(page: Page, pictures: readonly Buffer[]): Promise<Buff
 }
 
 await mkdir(folder, { recursive: true });
-await onStage({ reducedMotion: 'reduce' }, async (stage) => {
+await onStage({ reducedMotion: 'reduce', isSharp: true }, async (stage) => {
 	const page = await stage.openShow();
 	await stage.isKept(page);
 	await page.getByRole('button', { name: 'Load the example' }).click();
