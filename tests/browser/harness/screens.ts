@@ -13,11 +13,6 @@ export interface Screen {
 	 * and another such screen may be opened in the same page. Default false: the next begins in a page of its own.
 	 */
 	readonly onlyLooks?: boolean;
-	/**
-	 * Whether it shows thousands of things on many pages of paper, under which the desk is that of the other papers: axe takes
-	 * eight seconds for it each time, and in `npm test` looks once, in the dark on a phone; in the soak on the tablet too.
-	 */
-	readonly isLong?: boolean;
 	readonly open: (page: Page) => Promise<void>;
 }
 
@@ -264,7 +259,7 @@ export const screens: readonly Screen[] = [
 	{
 		name: 'boards',
 		open: async (page) => {
-			await loadExample(page);
+			await openPaperShow(page);
 			await goTo(page, 'Boards');
 			await page
 				.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/)
@@ -370,9 +365,8 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'lists-paper',
-		isLong: true,
 		open: async (page) => {
-			await loadExample(page);
+			await openPaperShow(page);
 			await goTo(page, 'Bench');
 			await page.getByRole('link', { name: 'Print on paper' }).click();
 			for (const name of ['Bench list', 'Marks on the back']) await page.getByRole('checkbox', { name }).uncheck();
@@ -434,10 +428,8 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'paper',
-		isLong: true,
-		onlyLooks: true,
 		open: async (page) => {
-			await loadExample(page);
+			await openPaperShow(page);
 			await goTo(page, 'Bench');
 			await page.getByRole('link', { name: 'Print on paper' }).click();
 			await page.getByRole('checkbox', { name: /Corner templates/ }).check();
@@ -445,9 +437,8 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'paper-frames',
-		onlyLooks: true,
 		open: async (page) => {
-			await loadExample(page);
+			await openPaperShow(page);
 			await goTo(page, 'Bench');
 			await page.getByRole('link', { name: 'Print on paper' }).click();
 			await page.getByRole('checkbox', { name: 'Bench list' }).uncheck();

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { runs } from '../../soak.ts';
 import { openFirstShow, showOf } from '../harness/openShow.ts';
 
 const long =
@@ -24,7 +25,15 @@ export const buyer = 'Quillon Vantreight';
 
 const makers = ['Ada Holm', 'Ruben Falk', `${unbroken} and daughters`, ''];
 
-const cells = Array.from({ length: 40 }, (_, at) => ({
+/** How many prints there are: so many that each kind of text stands beside each kind of frame, and several times in the soak. */
+export const prints = runs(20, 40);
+const [fewCopies, manyCopies] = [3, runs(12, 30)];
+/** How many copies there are of all prints. */
+export const copies = prints + fewCopies - 1 + manyCopies - 1;
+/** How many of the prints are sold. */
+export const soldPrints = prints / 10;
+
+const cells = Array.from({ length: prints }, (_, at) => ({
 	number: `${at + 1}`,
 	title: at % 7 === 3 ? long : at % 7 === 5 ? unbroken : at % 7 === 6 ? '' : `Tide ${at + 1}`,
 	maker: makers[at % makers.length]!,
@@ -39,8 +48,8 @@ const cells = Array.from({ length: 40 }, (_, at) => ({
 	buyer,
 	...(at % 10 === 0 && { stage: at === 0 ? 'sold' : 'collected' }),
 	...(at % 3 < 2 && { wall: at % 3 === 0 ? 'North' : `South, ${long}` }),
-	...(at === 1 && { copies: '3' }),
-	...(at === 2 && { copies: '30' }),
+	...(at === 1 && { copies: `${fewCopies}` }),
+	...(at === 2 && { copies: `${manyCopies}` }),
 	...(at % 8 === 0 && { note: `${long}. ${long}. ${long}` }),
 }));
 
@@ -50,7 +59,7 @@ export const titles = cells.map(({ title }) => title).filter((title) => title !=
 /** The same texts without blanks between their signs: on paper they break where there is room. */
 export const withoutBlanks = (text: string): string => text.replace(/\s+/g, '');
 
-/** Opens a show of 40 prints with long titles, words without end, no sizes, no frames and unknown ones. */
+/** Opens a show of many prints with long titles, words without end, no sizes, no frames and unknown ones. */
 export async function openNastyShow(page: Page): Promise<void> {
 	const typed = cells.map((each) => Object.fromEntries(Object.entries(each).filter(([, text]) => text !== '')));
 	await openFirstShow(page, showOf('Salt and slate', settings, typed));

@@ -3,13 +3,13 @@ import { beforeAll } from 'vitest';
 import { landscapeTablet, Stage, type StageOptions } from '../harness/stage.ts';
 
 /** How a window is to be for a play. */
-type WindowOptions = Pick<StageOptions, 'viewport' | 'colorScheme' | 'hasTouch' | 'reducedMotion'>;
+type WindowOptions = Pick<StageOptions, 'viewport' | 'colorScheme' | 'hasTouch' | 'reducedMotion' | 'isSharp'>;
 
 /** How long the window uses the files of the app that it has, in seconds: longer than the plays take. */
 const aDay = 24 * 60 * 60;
 
-/** The stages of this worker, for a mouse and for fingers. The files share them; they end with the process. */
-const stages = new Map<boolean, Promise<Stage>>();
+/** The stages of this worker, for a mouse and for fingers, sharp or not. The files share them; they end with the process. */
+const stages = new Map<string, Promise<Stage>>();
 
 /** How a play begins. */
 interface Beginning {
@@ -24,12 +24,13 @@ interface Beginning {
  * something in the window which a new page would not take away (`addInitScript`, a listener) closes it.
  */
 export function oneStage(options: WindowOptions = {}) {
-	const { hasTouch = false } = options;
+	const { hasTouch = false, isSharp = false } = options;
+	const kind = `${hasTouch} ${isSharp}`;
 	let stage: Stage | undefined;
 	let left: Page | undefined; // where the last play of this file has left well
 	beforeAll(async () => {
-		const set = stages.get(hasTouch) ?? Stage.set({ hasTouch, isKept: false, maxAge: aDay });
-		stages.set(hasTouch, set);
+		const set = stages.get(kind) ?? Stage.set({ hasTouch, isSharp, isKept: false, maxAge: aDay });
+		stages.set(kind, set);
 		stage = await set;
 	});
 	return async (

@@ -5,7 +5,8 @@ import { openFirstShow, showOf } from '../harness/openShow.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
 const withFinger = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
-const withKeys = oneStage({ reducedMotion: 'reduce' });
+// Where a print is drawn is measured to the pixel.
+const withKeys = oneStage({ reducedMotion: 'reduce', isSharp: true });
 
 /** A show of six prints, 500 × 400 without frames, and two walls: three hang on North, three nowhere. */
 const show = showOf(
