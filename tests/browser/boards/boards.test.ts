@@ -8,6 +8,8 @@ import { oneStage } from '../screens/oneStage.ts';
 import { openSettings } from '../screens/settingsOf.ts';
 
 const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
+/** Begins where the play before has left the page, which had planned the example. */
+const goesOn = { goesOn: true };
 
 async function loadExample(page: Page) {
 	await page.getByRole('button', { name: 'Load the example' }).tap();
@@ -109,9 +111,38 @@ test('typing never waits while boards are planned, the old plan says so, and the
 		await proven(page);
 	}));
 
+test('on A4 and Letter each sheet comes with its cuts, all of it inside its page, with show, date and page', () =>
+	play(async (page) => {
+		// In the page of the play before, which has the example and its plans.
+		await goTo(page, 'Boards');
+		await proven(page);
+		const figures = await page.locator('figure').count();
+		await page.getByRole('link', { name: 'Print on paper' }).tap();
+		for (const { paper, width, height } of [
+			{ paper: 'A4', width: 210, height: 297 },
+			{ paper: 'Letter', width: 215.9, height: 279.4 },
+		]) {
+			await page.getByRole('radio', { name: paper }).check();
+			const pageCount = await page.locator('article').count();
+			expect(pageCount).toBeGreaterThanOrEqual(figures - 2); // ready-cut offcuts have figures too
+			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+			expect(pages).toHaveLength(pageCount);
+			let cuts = 0;
+			for (const [place, each] of pages.entries()) {
+				const whole = each.texts.map(({ text }) => text).join(' ');
+				expect(whole).toContain('Salt and slate, Kiln Lane Rooms');
+				expect(whole).toContain(`Page ${place + 1} of ${pageCount}`);
+				expect(whole).toMatch(/\b20\d\d\b/);
+				cuts += whole.match(/\d+\. [\d.]+ mm from the (left|top) edge of/g)?.length ?? 0;
+			}
+			expect(pastMargins(pages, { width, height }), paper).toEqual([]);
+			expect(cuts).toBeGreaterThan(20);
+		}
+	}, goesOn));
+
 test('a sheet marked as cut stays over a reload, undo takes it back; a spoilt one is planned anew', () =>
 	play(async (page) => {
-		await loadExample(page);
+		// In the page of the play before, which has the example and its plans.
 		await goTo(page, 'Boards');
 		await proven(page);
 		const [count, open] = [await pieces(page, 'Chalk'), await marks(page).count()];
@@ -136,11 +167,11 @@ test('a sheet marked as cut stays over a reload, undo takes it back; a spoilt on
 		await page.getByRole('button', { name: /^Not cut/ }).tap();
 		await expect.poll(() => cutAlready(page).count()).toBe(0);
 		await proven(page);
-	}));
+	}, goesOn));
 
 test('a change that leaves a cut blank over is asked about; left, all is as it was, and so is where one was', () =>
 	play(async (page) => {
-		await loadExample(page);
+		// In the page of the play before, which has the example and its plans.
 		await goTo(page, 'Boards');
 		await proven(page);
 		await marks(page).first().tap();
@@ -152,7 +183,7 @@ test('a change that leaves a cut blank over is asked about; left, all is as it w
 		await size.fill('800 x 600');
 		await page.keyboard.press('Enter');
 		await page
-			.getByText(/A blank of 700 × 550 mm, cut from “Chalk”, would be left over/)
+			.getByText(/blanks? of 700 × 550 mm, cut from “Chalk”, would be left over/)
 			.first()
 			.waitFor();
 		await leave.press('Enter');
@@ -162,7 +193,7 @@ test('a change that leaves a cut blank over is asked about; left, all is as it w
 		await type(page, 0, 'mount', 'Small');
 		await leave.press('Enter');
 		await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('gridcell');
-	}));
+	}, goesOn));
 
 test('without stock the place says what to do, and one tap leads to the stock', () =>
 	play(async (page) => {
@@ -262,33 +293,4 @@ test('by keyboard alone: to the knife and through a step; the focus stays where 
 		await tabTo(/^List$/, 'Shift+Tab');
 		await press('Enter');
 		await expect.poll(focused, { message: 'where one came from' }).toBe('Boards');
-	}));
-
-test('on A4 and Letter each sheet comes with its cuts, all of it inside its page, with show, date and page', () =>
-	play(async (page) => {
-		await loadExample(page);
-		await goTo(page, 'Boards');
-		await proven(page);
-		const figures = await page.locator('figure').count();
-		await page.getByRole('link', { name: 'Print on paper' }).tap();
-		for (const { paper, width, height } of [
-			{ paper: 'A4', width: 210, height: 297 },
-			{ paper: 'Letter', width: 215.9, height: 279.4 },
-		]) {
-			await page.getByRole('radio', { name: paper }).check();
-			const pageCount = await page.locator('article').count();
-			expect(pageCount).toBeGreaterThanOrEqual(figures - 2); // ready-cut offcuts have figures too
-			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
-			expect(pages).toHaveLength(pageCount);
-			let cuts = 0;
-			for (const [place, each] of pages.entries()) {
-				const whole = each.texts.map(({ text }) => text).join(' ');
-				expect(whole).toContain('Salt and slate, Kiln Lane Rooms');
-				expect(whole).toContain(`Page ${place + 1} of ${pageCount}`);
-				expect(whole).toMatch(/\b20\d\d\b/);
-				cuts += whole.match(/\d+\. [\d.]+ mm from the (left|top) edge of/g)?.length ?? 0;
-			}
-			expect(pastMargins(pages, { width, height }), paper).toEqual([]);
-			expect(cuts).toBeGreaterThan(20);
-		}
 	}));
