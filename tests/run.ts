@@ -25,6 +25,9 @@ const checks: readonly Check[] = [
 	['format', 'oxfmt', '--check', '.'],
 ];
 
+/** What the plays in the browser open. */
+const build: Check = ['build', 'vite', 'build'];
+
 /** How a process ended, and what it said if it was not let speak for itself. */
 interface Ended {
 	readonly code: number;
@@ -56,16 +59,21 @@ async function passes([name, tool, ...args]: Check): Promise<boolean> {
 	return code === 0;
 }
 
-/** Runs the checks, two at a time. */
-async function runChecks(list: readonly Check[]): Promise<Sum> {
+/** Runs the checks, two at a time. @returns those that failed */
+async function runChecks(list: readonly Check[]): Promise<Check[]> {
 	const waiting = [...list];
-	let passed = 0;
+	const failed: Check[] = [];
 	const worker = async () => {
-		for (let check = waiting.shift(); check; check = waiting.shift()) if (await passes(check)) passed++;
+		for (let check = waiting.shift(); check; check = waiting.shift()) if (!(await passes(check))) failed.push(check);
 	};
 	await Promise.all([worker(), worker()]);
-	return { passed, failed: list.length - passed };
+	return failed;
 }
+
+const sumOf = (list: readonly Check[], { length: failed }: readonly Check[]): Sum => ({
+	passed: list.length - failed,
+	failed,
+});
 
 /** Runs some of the vitest projects. A run that ends badly without a failed test counts as one failure. */
 async function runTests(projects: readonly string[], env?: NodeJS.ProcessEnv, ...more: string[]): Promise<Sum> {
@@ -88,13 +96,17 @@ async function runTests(projects: readonly string[], env?: NodeJS.ProcessEnv, ..
 	}
 }
 
+/** All tests in one run, so that neither core waits for the last file of some before it begins with others. */
 async function runAll(): Promise<Sum[]> {
-	return [await runChecks(checks), await runTests(['unit', 'published', 'house']), ...(await runBuilt('browser'))];
+	const all = [...checks, build];
+	const failed = await runChecks(all);
+	const projects = ['unit', 'published', 'house', ...(failed.includes(build) ? [] : ['browser'])];
+	return [sumOf(all, failed), await runTests(projects)];
 }
 
 /** Builds, and runs a project against what was built. @param more files to run alone, or options */
 async function runBuilt(project: string, env?: NodeJS.ProcessEnv, ...more: string[]): Promise<Sum[]> {
-	const built = await runChecks([['build', 'vite', 'build']]);
+	const built = sumOf([build], await runChecks([build]));
 	return built.failed === 0 ? [built, await runTests([project], env, ...more)] : [built];
 }
 
@@ -122,7 +134,7 @@ async function runSoak(): Promise<Sum[]> {
 
 async function runAsked(what: string): Promise<Sum[]> {
 	if (what === 'all') return runAll();
-	if (what === 'check') return [await runChecks(checks)];
+	if (what === 'check') return [sumOf(checks, await runChecks(checks))];
 	if (what === 'soak') return runSoak();
 	if (what === 'browsers') return runBuilt('engines');
 	throw new RangeError(`there is no run "${what}": all, check, soak or browsers`);

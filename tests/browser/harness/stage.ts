@@ -257,8 +257,9 @@ export class Stage {
 	}
 
 	#note(where: string, what: string) {
-		// With the host switched off the browser itself may say that it could not look for a newer version.
-		if (!this.#isServed && /ERR_CONNECTION_REFUSED|fetching the script/.test(what)) return;
+		// With the host switched off the browser itself may say that it could not look for a newer version, or that a part
+		// which was on its way broke off.
+		if (!this.#isServed && /ERR_CONNECTION_REFUSED|ERR_CONTENT_LENGTH_MISMATCH|fetching the script/.test(what)) return;
 		this.problems.push(`${where}: ${what}`);
 	}
 }
