@@ -2,11 +2,12 @@ import { pictureNotKept, roomRunsShort } from '../core/device/picturesProblem.ts
 import type { FileReport } from '../core/imports/fileReports.ts';
 import { picturesAdded } from '../core/imports/saidOfPictures.ts';
 import { applyPictures } from '../core/pictures/applyPictures.ts';
-import { type MatchedPicture, matchPictures, type PictureFile } from '../core/pictures/matchPictures.ts';
+import { type MatchedPicture, matchingPictures, type PictureFile } from '../core/pictures/matchPictures.ts';
 import { makeId } from '../files/makeId.ts';
 import { hashOfRow } from '../core/show/givenPicture.ts';
 import { readPictures } from '../workers/readPictures.ts';
 import type { Step } from './history.svelte.ts';
+import { inSlices } from './inSlices.ts';
 import type { Pictures } from './pictures.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import { storageRoom } from './storageRoom.ts';
@@ -73,7 +74,8 @@ export async function importPictures(
 		onProgress(place + 1, files.length);
 	});
 	await pictures.announce();
-	return { matched: matchPictures(session.show.rows, sound), unread, room: await room() };
+	const matched = await inSlices(matchingPictures(session.show.rows, sound));
+	return { matched, unread, room: await room() };
 }
 
 async function room(): Promise<string | undefined> {

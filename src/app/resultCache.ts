@@ -3,10 +3,8 @@ import { workOut } from '../core/row/workOut.ts';
 import type { RowDiff } from '../core/show/edit.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
+import { otherWork, sliceMs } from './inSlices.ts';
 import type { Judging } from './judging.ts';
-
-/** How long rows are worked out ahead before the page may do something else: half a frame at 60 a second. */
-const sliceMs = 8;
 
 /**
  * For how many edits the results of rows are kept that are no longer in the show. Undo of the latest steps then works
@@ -46,7 +44,7 @@ export class ResultCache {
 			resultOf(row, settings, known, judging);
 			if (performance.now() < until) continue;
 			yield index + 1;
-			await new Promise((resolve) => setTimeout(resolve));
+			await otherWork();
 			until = performance.now() + sliceMs;
 		}
 	}

@@ -2,7 +2,7 @@ import type { Pixels } from '../length/parsePixels.ts';
 import { isBlankRow } from '../show/blankRow.ts';
 import type { Row, RowId } from '../show/row.ts';
 import { keyOf, nameParts, numberOfRow, withoutEnding, wordsOf } from './nameOfFile.ts';
-import { fileOfRow, hashOfRow, namesFile } from './picture.ts';
+import { fileOfRow, hashOfRow, nameKey, namesFile } from './picture.ts';
 
 /** A picture file that was read. */
 export interface PictureFile {
@@ -26,6 +26,7 @@ export type MatchedPicture =
 interface Candidate {
 	readonly id: RowId;
 	readonly row: Row;
+	readonly place: number;
 	readonly number: string;
 	/** As it is typed, in small letters. */
 	readonly typed: string;
@@ -42,34 +43,76 @@ interface Named extends ReturnType<typeof nameParts> {
 	readonly plainKey: string;
 }
 
-/** How a row may be found by a file's name, the surest way first. */
-type Way = readonly [by: FoundBy, is: (row: Candidate, named: Named) => boolean];
+/**
+ * Rows by what a file's name may say of them: of two thousand rows, few are looked at for each of two hundred files. Where
+ * a row has nothing of a kind it is not found by it.
+ */
+function rowsByName(rows: readonly Candidate[]) {
+	const by = (keyOf: (row: Candidate) => string | undefined) => {
+		const found = new Map<string, Candidate[]>();
+		for (const row of rows) {
+			const key = keyOf(row);
+			if (key === undefined || key === '') continue;
+			const others = found.get(key);
+			if (others) others.push(row);
+			else found.set(key, [row]);
+		}
+		return (key: string | undefined): readonly Candidate[] => (key === undefined ? [] : (found.get(key) ?? []));
+	};
+	const titled = by(({ title }) => title.join(' '));
+	const mostWords = rows.reduce((most, { title }) => Math.max(most, title.length), 0);
+	return {
+		hash: by(({ row }) => hashOfRow(row)),
+		file: by(({ row }) => nameKey(fileOfRow(row) ?? '')),
+		typed: by(({ typed }) => typed),
+		key: by(({ keys }) => keys[0]),
+		numberedKey: by(({ number, keys }) => (number !== '' && keys[0] !== '' ? keys[1] : undefined)),
+		titled,
+		number: by(({ number }) => number),
+		/** Those whose title stands among the words of a name, in its order. */
+		within: (words: readonly string[]): readonly Candidate[] => {
+			const parts = new Set<string>();
+			for (let from = 0; from < words.length; from++)
+				for (let to = from + 1; to <= Math.min(words.length, from + mostWords); to++) {
+					const part = words.slice(from, to);
+					if (part.join('').length >= leastLetters) parts.add(part.join(' '));
+				}
+			return [...parts].flatMap(titled).sort((a, b) => a.place - b.place);
+		},
+	};
+}
 
-const isNumbered = ({ row, number, title }: Candidate, named: Named): boolean =>
-	number !== '' &&
-	number === named.number &&
+/** How a row may be found by a file's name, the surest way first. */
+type Way = readonly [by: FoundBy, rows: (by: ReturnType<typeof rowsByName>, named: Named) => readonly Candidate[]];
+
+const isNumbered = ({ row, title }: Candidate, named: Named): boolean =>
 	(fileOfRow(row) === undefined || isOtherKind(row, named)) &&
 	(title.length === 0 || named.words.length === 0 || title.some((word) => named.words.includes(word)));
 
 /** Whether a row names the file with another ending, as of the original that this one was made of. */
 function isOtherKind(row: Row, { file }: Named): boolean {
-	const [has, is] = [fileOfRow(row) ?? '', file.name].map((name) => name.trim().normalize('NFC').toLowerCase());
+	const [has, is] = [fileOfRow(row) ?? '', file.name].map(nameKey);
 	return has !== is && withoutEnding(has!) === withoutEnding(is!);
 }
 
+const numberedRows: Way[1] = (by, named) => by.number(named.number).filter((row) => isNumbered(row, named));
+
 const ways: readonly Way[] = [
-	['picture', ({ row }, { file }) => hashOfRow(row) === file.hash],
-	['file name', ({ row }, { file }) => namesFile(row, file.name, file.pixels)],
-	['title', ({ typed }, { bare }) => typed !== '' && typed === bare.toLowerCase()],
-	['title', ({ number, keys }, { key }) => number !== '' && keys[0] !== '' && keys[1] === key],
-	['title', ({ keys }, { key }) => keys[0] !== '' && keys[0] === key],
+	['picture', (by, { file }) => by.hash(file.hash)],
+	[
+		'file name',
+		(by, { file }) => by.file(nameKey(file.name)).filter(({ row }) => namesFile(row, file.name, file.pixels)),
+	],
+	['title', (by, { bare }) => by.typed(bare.toLowerCase())],
+	['title', (by, { key }) => by.numberedKey(key)],
+	['title', (by, { key }) => by.key(key)],
 	// `Study 300dpi` is the print called “Study 300” before it is one called “Study”.
-	['title', ({ number, keys }, { plainKey }) => number !== '' && keys[0] !== '' && keys[1] === plainKey],
-	['title', ({ keys }, { plainKey }) => keys[0] !== '' && keys[0] === plainKey],
-	['title', ({ title, number }, named) => number === named.number && isWithin(title, named.words)],
-	['title', ({ title }, { words }) => title.length > 0 && title.join(' ') === words.join(' ')],
-	['title', ({ title }, { words }) => isWithin(title, words)],
-	['number', isNumbered],
+	['title', (by, { plainKey }) => by.numberedKey(plainKey)],
+	['title', (by, { plainKey }) => by.key(plainKey)],
+	['title', (by, named) => by.within(named.words).filter(({ number }) => number === named.number)],
+	['title', (by, { words }) => by.titled(words.join(' '))],
+	['title', (by, { words }) => by.within(words)],
+	['number', numberedRows],
 ];
 
 /**
@@ -78,41 +121,60 @@ const ways: readonly Way[] = [
  * title says one row and the number another. Rows of one picture, as of prints that were duplicated, all have it.
  */
 export function matchPictures(rows: readonly Row[], files: readonly PictureFile[]): readonly MatchedPicture[] {
-	const candidates = rows.filter((row) => !isBlankRow(row)).map(candidateOf);
+	const steps = matchingPictures(rows, files);
+	for (;;) {
+		const step = steps.next();
+		if (step.done) return step.value;
+	}
+}
+
+/** The same in steps, each of them short: two hundred files among thousands of rows take a while. */
+export function* matchingPictures(
+	rows: readonly Row[],
+	files: readonly PictureFile[],
+): Generator<undefined, readonly MatchedPicture[], undefined> {
+	const candidates: Candidate[] = [];
+	for (const [place, row] of rows.entries()) {
+		if (!isBlankRow(row)) candidates.push(candidateOf(row, place));
+		yield;
+	}
+	const by = rowsByName(candidates);
 	const first = new Map<string, PictureFile>();
 	for (const file of files) if (!first.has(file.hash)) first.set(file.hash, file);
 	const open = new Set(first.values());
-	const names = new Map(
-		[...open].map((file): [PictureFile, Named] => {
-			const parts = nameParts(file.name);
-			return [file, { file, ...parts, key: keyOf(parts.bare), plainKey: keyOf(parts.plain) }];
-		}),
-	);
+	const names = new Map<PictureFile, Named>();
+	for (const file of open) {
+		const parts = nameParts(file.name);
+		names.set(file, { file, ...parts, key: keyOf(parts.bare), plainKey: keyOf(parts.plain) });
+		yield;
+	}
 	const found = new Map<PictureFile, { id: RowId; by: FoundBy }>();
 	const taken = new Set<RowId>();
-	for (const [by, is] of ways) {
-		const has = by === 'picture' || by === 'file name';
-		const wanted = [...open].map((file) => {
+	for (const [way, rowsOf] of ways) {
+		const has = way === 'picture' || way === 'file name';
+		const wanted: { file: PictureFile; named: Named; ids: readonly RowId[]; isOne: boolean }[] = [];
+		for (const file of open) {
 			const named = names.get(file)!;
-			const fitting = candidates.filter((row) => !taken.has(row.id) && is(row, named));
+			const fitting = rowsOf(by, named).filter(({ id }) => !taken.has(id));
 			const isOne = has && new Set(fitting.map(({ row }) => hashOfRow(row))).size === 1;
 			const ids = has ? fitting.map(({ id }) => id) : byMaker(longest(fitting), named.words);
-			return { file, named, ids, isOne: isOne || ids.length === 1 };
-		});
+			wanted.push({ file, named, ids, isOne: isOne || ids.length === 1 });
+			yield;
+		}
 		const counts = new Map<RowId, number>();
 		for (const { ids, isOne } of wanted) if (isOne) for (const id of ids) counts.set(id, (counts.get(id) ?? 0) + 1);
 		for (const { file, named, ids, isOne } of wanted) {
 			// Two files for one row: neither is the surer one.
 			if (!isOne || ids.some((id) => counts.get(id) !== 1)) continue;
 			open.delete(file);
-			if (by === 'title' && isAnothers(ids[0]!, named)) continue;
-			found.set(file, { id: ids[0]!, by });
+			if (way === 'title' && isAnothers(ids[0]!, named)) continue;
+			found.set(file, { id: ids[0]!, by: way });
 			for (const id of ids) taken.add(id);
 		}
 	}
 	/** Whether the number in a name is another row's than the one of its title. */
 	function isAnothers(id: RowId, named: Named): boolean {
-		const numbered = candidates.filter((row) => isNumbered(row, named));
+		const numbered = numberedRows(by, named);
 		return numbered.length > 0 && numbered.every((row) => row.id !== id);
 	}
 	return files.map((file): MatchedPicture => {
@@ -123,23 +185,18 @@ export function matchPictures(rows: readonly Row[], files: readonly PictureFile[
 	});
 }
 
-function candidateOf(row: Row): Candidate {
+function candidateOf(row: Row, place: number): Candidate {
 	const { number = '', title = '', maker = '' } = row.typed;
 	return {
 		id: row.id,
 		row,
+		place,
 		number: numberOfRow(number),
 		typed: title.trim().normalize('NFC').toLowerCase(),
 		title: wordsOf(title),
 		keys: [keyOf(title), keyOf(`${numberOfRow(number)} ${title}`)],
 		maker: wordsOf(maker),
 	};
-}
-
-/** Whether words stand together among others, in their order. */
-function isWithin(words: readonly string[], others: readonly string[]): boolean {
-	if (words.length === 0 || words.join('').length < leastLetters) return false;
-	return ` ${others.join(' ')} `.includes(` ${words.join(' ')} `);
 }
 
 /** A title of fewer letters is found in too many names. */

@@ -22,8 +22,8 @@ export interface KnownPictures {
 	readonly byName: ReadonlyMap<string, readonly Picture[]>;
 }
 
-/** File systems differ in capitals and in how accents are put together. */
-const nameKey = (name: string): string => name.trim().normalize('NFC').toLowerCase();
+/** A file's name to be compared: file systems differ in capitals and in how accents are put together. */
+export const nameKey = (name: string): string => name.trim().normalize('NFC').toLowerCase();
 
 /** Pictures, to be found by what rows say of them. @param pictures the one first kept first */
 export function knownPictures(pictures: Iterable<Picture>): KnownPictures {
