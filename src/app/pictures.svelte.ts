@@ -1,4 +1,3 @@
-import { SvelteMap } from 'svelte/reactivity';
 import { isFullOfPictures } from '../core/device/picturesProblem.ts';
 import {
 	countNotHere,
@@ -11,6 +10,7 @@ import {
 } from '../core/pictures/picture.ts';
 import type { Row } from '../core/show/row.ts';
 import { type ImageSize, openPictureStore, type PictureStore, type WholePicture } from '../storage/pictureStore.ts';
+import { PictureAddresses } from './pictureAddresses.ts';
 import { storageRoom } from './storageRoom.ts';
 
 /**
@@ -20,8 +20,7 @@ import { storageRoom } from './storageRoom.ts';
 export class Pictures {
 	#known = $state.raw<KnownPictures>(knownPictures([]));
 	#isListed = $state(false);
-	readonly #addresses = new SvelteMap<string, string>();
-	readonly #asked = new Set<string>();
+	readonly #addresses: PictureAddresses;
 	readonly #store: PictureStore;
 	readonly #channelName: string;
 	#channel: BroadcastChannel | undefined;
@@ -31,6 +30,10 @@ export class Pictures {
 	/** Use `picturesOf`. */
 	constructor(databaseName: string) {
 		this.#store = openPictureStore(databaseName);
+		this.#addresses = new PictureAddresses((key) => {
+			const [size, hash] = key.split(' ') as [ImageSize, string];
+			return this.#store.image(hash, size);
+		});
 		this.#channelName = `${databaseName} pictures`;
 	}
 
@@ -47,15 +50,9 @@ export class Pictures {
 		return picture && this.addressOfHash(picture.hash, size);
 	}
 
-	/** The address of a picture; undefined where it is not here, or not yet. */
+	/** The address of a picture; undefined where it is not listed, or not read yet. */
 	addressOfHash(hash: string, size: ImageSize = 'preview'): string | undefined {
-		const key = `${size} ${hash}`;
-		const address = this.#addresses.get(key);
-		if (address === undefined && !this.#asked.has(key)) {
-			this.#asked.add(key);
-			void this.#load(hash, size, key);
-		}
-		return address;
+		return this.#known.byHash.has(hash) ? this.#addresses.get(keyOf(hash, size)) : undefined;
 	}
 
 	/** Resolves when it is known which pictures there are. */
@@ -85,7 +82,7 @@ export class Pictures {
 		if (isFullOfPictures(usage, quota) && !(await this.#isHere(picture)))
 			throw new DOMException('no room for pictures', 'QuotaExceededError');
 		await this.#store.keep(picture, by);
-		for (const size of ['preview', 'small']) this.#forget(`${size} ${picture.hash}`);
+		for (const size of ['preview', 'small'] as const) this.#addresses.forget(keyOf(picture.hash, size));
 	}
 
 	/** Has what was kept seen, here and in other tabs. */
@@ -124,7 +121,7 @@ export class Pictures {
 		this.#store.close();
 		this.#channel?.close();
 		this.#channel = undefined;
-		for (const address of this.#addresses.values()) URL.revokeObjectURL(address);
+		this.#addresses.close();
 	}
 
 	async #isHere({ hash }: Picture): Promise<boolean> {
@@ -138,23 +135,13 @@ export class Pictures {
 		}
 		const pictures = await this.#store.list().catch(() => undefined);
 		if (!pictures) return;
-		for (const key of this.#asked) this.#forget(key);
+		this.#addresses.forgetAll();
 		this.#known = knownPictures(pictures);
 		this.#isListed = true;
 	}
-
-	/** Where it cannot be read it is as if it were not there, until it is asked for again. */
-	async #load(hash: string, size: ImageSize, key: string): Promise<void> {
-		const image = await this.#store.image(hash, size).catch(() => void this.#forget(key));
-		if (image && !this.#isClosed && !this.#addresses.has(key))
-			this.#addresses.set(key, URL.createObjectURL(new Blob([image.bytes], { type: image.type })));
-	}
-
-	/** It is asked for anew: it may not have been there before. */
-	#forget(key: string): void {
-		if (!this.#addresses.has(key)) this.#asked.delete(key);
-	}
 }
+
+const keyOf = (hash: string, size: ImageSize): string => `${size} ${hash}`;
 
 const opened = new Map<string, Pictures>();
 
