@@ -7,6 +7,9 @@ import { serveFolder } from '../../src/cli/staticHost.ts';
 import { findChromium } from '../browser/harness/findChromium.ts';
 import { builtApp } from '../browser/harness/stage.ts';
 import { paintedPicture } from '../browser/pictures/pictureFiles.ts';
+import { type Busy, watchThread } from './watchThread.ts';
+
+const said = ({ wallMs, threadMs }: Busy) => `${wallMs.toFixed(0)} ms (${threadMs.toFixed(0)} ms of processor)`;
 
 const folder = await mkdtemp(join(tmpdir(), 'evenhang-pictures-'));
 const host = await serveFolder(builtApp);
@@ -51,13 +54,7 @@ try {
 		await page.goto(host.address);
 		await page.getByRole('button', { name: 'Add pictures' }).waitFor();
 		const idle = await peakMb();
-		await page.evaluate(() => {
-			const held = { longest: 0 };
-			Object.assign(globalThis, { held });
-			new PerformanceObserver((list) => {
-				for (const { duration } of list.getEntries()) held.longest = Math.max(held.longest, duration);
-			}).observe({ type: 'longtask' });
-		});
+		const whileComing = await watchThread(browser, page);
 		const choosing = page.waitForEvent('filechooser');
 		await page.getByRole('button', { name: 'Add pictures' }).click();
 		const start = performance.now();
@@ -65,9 +62,12 @@ try {
 		const add = page.getByRole('button', { name: /^Add pictures: / });
 		await add.waitFor({ timeout: 1_200_000 });
 		const read = (performance.now() - start) / 1000;
-		const busy = await page.evaluate(() => (globalThis as unknown as { held: { longest: number } }).held.longest);
+		const coming = await whileComing();
+		const whileAdded = await watchThread(browser, page);
 		await add.click();
 		await page.getByText('at the end of the list.').waitFor();
+		await page.getByRole('gridcell').first().waitFor();
+		const adding = await whileAdded();
 		const kept = await page.evaluate(async () => {
 			const opening = indexedDB.open('evenhang pictures');
 			await new Promise((resolve) => (opening.onsuccess = resolve));
@@ -76,7 +76,7 @@ try {
 			return (all.result as { size: number }[]).reduce((sum, { size }) => sum + size, 0) / all.result.length;
 		});
 		console.log(
-			`${count} files: ${read.toFixed(1)} s, ${((1000 * read) / count).toFixed(0)} ms each; the page busy for ${busy.toFixed(0)} ms at most; memory of its process ${idle.toFixed(0)} MB before, ${(await peakMb()).toFixed(0)} MB at most; ${(kept / 1000).toFixed(0)} kB kept of each`,
+			`${count} files: ${read.toFixed(1)} s, ${((1000 * read) / count).toFixed(0)} ms each; the page's thread busy at most ${said(coming)} while they come in, ${said(adding)} when they are added; memory of its process ${idle.toFixed(0)} MB before, ${(await peakMb()).toFixed(0)} MB at most; ${(kept / 1000).toFixed(0)} kB kept of each`,
 		);
 		await context.close();
 	}
