@@ -3,9 +3,9 @@ import type { Pixels } from '../core/length/parsePixels.ts';
 import { checksum } from './checksum.ts';
 import { type ExifOrientation, exifOrientation, tiffPixels } from './exifOrientation.ts';
 
-/** What a picture file says of itself in its first bytes. */
+/** What a picture file says of itself in its first bytes. Which of the kinds a browser reads is for it to say. */
 export interface PictureHeader {
-	readonly kind: 'JPEG' | 'PNG' | 'WebP' | 'GIF' | 'AVIF' | 'other';
+	readonly kind: 'JPEG' | 'PNG' | 'WebP' | 'GIF' | 'AVIF' | 'TIFF' | 'HEIC' | 'other';
 	/** As they are stored, before the orientation; undefined where only the browser can say. */
 	readonly stored: Pixels | undefined;
 	/** How it is to be turned, and where that stands; undefined: it lies as it is stored. */
@@ -51,7 +51,7 @@ function headerOf(bytes: Uint8Array): Reading<PictureHeader> {
 	if (/^GIF8[79]a/.test(start)) return gif(bytes);
 	if (/^.{4}ftyp/s.test(start)) return isoMedia(bytes, start);
 	if (start.startsWith('BM')) return unknown(bmpPixels(bytes));
-	if (/^(?:II\*\0|MM\0\*)/.test(start)) return unknown(tiffPixels(bytes));
+	if (/^(?:II\*\0|MM\0\*)/.test(start)) return unknown(tiffPixels(bytes), 'TIFF');
 	// JPEG XL, and cameras' own kinds of TIFF: they are pictures, whether this browser reads them or not.
 	if (/^(?:ÿ\n|\0\0\0\fJXL |IIU\0|IIR[OS]|MMOR)/.test(start)) return unknown();
 	if (isDrawing(bytes)) return { problem: isSvg };
@@ -194,11 +194,12 @@ function isoMedia(bytes: Uint8Array, start: string): Reading<PictureHeader> {
 	const brands = start.slice(8, Math.min(data.getUint32(0), 512));
 	const isStill = (most: RegExp) => brands.match(/.{4}/gs)?.some((brand) => most.test(brand)) ?? false;
 	if (!isStill(/^(?:avi[fs]|mif1|miaf|msf1|hei[cx]|hev[cx]|crx )$/)) return { problem: `${noPicture}: it is a film` };
-	const most = Math.min(bytes.length - 16, sizesWithin);
+	const most = Math.min(bytes.length - 15, sizesWithin);
 	for (let at = 4; at < most; at++) {
 		if (bytes[at] !== 0x69 || text(bytes, at - 4, 12) !== '\0\0\0\x14ispe\0\0\0\0') continue; // a box, not a word
 		const problem = pixelsProblem({ width: data.getUint32(at + 8), height: data.getUint32(at + 12) });
 		if (problem !== undefined) return { problem };
 	}
-	return unknown(undefined, isStill(/^avi[fs]$/) ? 'AVIF' : 'other');
+	if (isStill(/^avi[fs]$/)) return unknown(undefined, 'AVIF');
+	return unknown(undefined, isStill(/^(?:hei[cx]|hev[cx])$/) ? 'HEIC' : 'other');
 }

@@ -62,10 +62,19 @@ export async function readPicture(file: Blob): Promise<Reading<ReadPicture>> {
 	return { value: { hash, pixels: uprightSize(orientation, stored.width, stored.height), preview, small } };
 }
 
-const unreadable = ({ kind }: PictureHeader): string =>
-	kind === 'other'
-		? 'this browser does not read pictures of its kind. Export it as JPEG'
-		: `it is damaged, or no ${kind} that this browser reads`;
+/** Kinds that some browsers read and others do not, as people call them. */
+const notEverywhere: Partial<Record<PictureHeader['kind'], string>> = {
+	TIFF: 'a TIFF, which this browser does not read',
+	HEIC: 'a HEIC, as phones make them, which this browser does not read',
+	other: 'of a kind that this browser does not read',
+};
+
+function unreadable({ kind }: PictureHeader): string {
+	const unread = notEverywhere[kind];
+	return unread === undefined
+		? `it is damaged, or no ${kind} that this browser reads`
+		: `it is ${unread}, or it is damaged. Save it as JPEG or PNG, and take that`;
+}
 
 /** Decodes a picture as it is stored, at once as small as it is needed where its size is known. */
 async function decode(bytes: Uint8Array<ArrayBuffer>, { stored }: PictureHeader) {
