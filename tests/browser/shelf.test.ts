@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { chooseFile } from './harness/chooseFile.ts';
 import { onStage } from './harness/stage.ts';
+import { plainPng } from './pictures/pictureFiles.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
 
 test('two tabs keep their own shows over a reload, and a backup puts back what another device lacks', async () => {
@@ -47,23 +48,31 @@ test('two tabs keep their own shows over a reload, and a backup puts back what a
 	});
 });
 
-test('a file that another app shares comes in, and is there only once', () =>
+test('a file or pictures that another app shares come in, and are there only once', () =>
 	onStage({}, async (stage) => {
 		const page = await stage.openShow();
 		await stage.isKept(page);
 		// What the device sends when one chooses this app in another app's "share": a form, which no page of ours may send.
-		await page.goto(`${stage.address}start.css`);
-		await page.evaluate(() => {
-			const form = document.createElement('form');
-			Object.assign(form, { method: 'post', action: 'share-target', enctype: 'multipart/form-data' });
-			const files = Object.assign(document.createElement('input'), { type: 'file', name: 'files' });
-			const shared = new DataTransfer();
-			shared.items.add(new File(['title,picture width\nLow water,376\n'], 'spring ü.csv', { type: 'text/csv' }));
-			files.files = shared.files;
-			form.append(files);
-			document.body.append(form);
-			form.submit();
-		});
+		const share = async (files: readonly { name: string; type: string; data: string }[]) => {
+			await page.goto(`${stage.address}start.css`);
+			await page.evaluate((files) => {
+				const form = document.createElement('form');
+				Object.assign(form, { method: 'post', action: 'share-target', enctype: 'multipart/form-data' });
+				const input = Object.assign(document.createElement('input'), { type: 'file', name: 'files' });
+				const shared = new DataTransfer();
+				for (const { name, type, data } of files) {
+					const bytes = Uint8Array.from(atob(data), (sign) => sign.charCodeAt(0));
+					shared.items.add(new File([bytes], name, { type }));
+				}
+				input.files = shared.files;
+				form.append(input);
+				document.body.append(form);
+				form.submit();
+			}, files);
+		};
+		const base64 = (bytes: string | Uint8Array) => Buffer.from(bytes).toString('base64');
+		const rows = base64('title,picture width\nLow water,376\n');
+		await share([{ name: 'spring ü.csv', type: 'text/csv', data: rows }]);
 		await page.getByText('1 row read').waitFor();
 		expect(await seen(page, 0, 'title')).toBe('Low water typed');
 		await page.getByRole('button', { name: 'Undo: import “spring ü.csv”' }).waitFor();
@@ -72,6 +81,17 @@ test('a file that another app shares comes in, and is there only once', () =>
 		await page.goto(`${stage.address}?shared`);
 		await cell(page, 0, 'title').waitFor();
 		expect(await cell(page, 1, 'title').count()).toBe(0);
+
+		// So do pictures, of which there may be several: shown first, as those that are dropped.
+		await share([
+			{ name: 'Low water.png', type: 'image/png', data: base64(plainPng(30, 20)) },
+			{ name: 'Grüner Weir.png', type: 'image/png', data: base64(plainPng(20, 30)) },
+		]);
+		await page.getByText('30 × 20: Low water, by its title').waitFor();
+		await page.getByText('20 × 30: new print “Grüner Weir”').waitFor();
+		await page.getByRole('button', { name: 'Add pictures: 1 to prints, 1 new print' }).click();
+		await cell(page, 1, 'title').waitFor();
+		await expect.poll(() => page.locator('.beside svg image[href^="blob:"]').count()).toBe(1);
 
 		// What the service worker could not keep is told.
 		await page.goto(`${stage.address}?shared=not-kept`);

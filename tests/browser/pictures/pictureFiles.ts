@@ -106,6 +106,79 @@ export function webpWithOrientation(webp: Uint8Array, width: number, height: num
 	return bytes(ascii('RIFF'), u32le(body.length), body);
 }
 
+/** An RGB TIFF without compression, of one strip. Source: TIFF 6.0, section 6 */
+export function plainTiff(width: number, height: number): Uint8Array {
+	const tags = 9;
+	const bits = 8 + 2 + tags * 12 + 4;
+	const strip = bits + 6;
+	const entry = (tag: number, value: number, count = 1) => [
+		...[...u16le(tag), ...u16le(count === 3 || value < 65536 ? 3 : 4), ...u32le(count)],
+		...(value < 65536 ? [...u16le(value), 0, 0] : u32le(value)),
+	];
+	const pixels = new Uint8Array(width * height * 3).fill(120);
+	const directory = [
+		...[entry(256, width), entry(257, height), entry(258, bits, 3), entry(259, 1), entry(262, 2)],
+		...[entry(273, strip), entry(277, 3), entry(278, height), entry(279, pixels.length)],
+	];
+	return bytes(
+		[...ascii('II'), ...u16le(42), ...u32le(8)],
+		u16le(tags),
+		directory.flat(),
+		u32le(0),
+		[8, 0, 8, 0, 8, 0],
+		pixels,
+	);
+}
+
+const box = (type: string, ...parts: (readonly number[])[]): readonly number[] => {
+	const body = parts.flat();
+	return [...u32(8 + body.length), ...ascii(type), ...body];
+};
+
+/** The brands and the size of a picture of the family that AVIF and HEIC belong to, and nothing else of it. */
+export const stillHeader = (brand: string, width: number, height: number): Uint8Array =>
+	bytes(
+		box('ftyp', ascii(brand), u32(0), ascii('mif1')),
+		box('meta', u32(0), box('iprp', box('ipco', box('ispe', u32(0), u32(width), u32(height))))),
+	);
+
+/** The four corners of `paintedPicture` on 96 × 64 pixels as AV1, as the encoder of Chromium writes them. */
+const paintedAv1 = Buffer.from(
+	'Cg0AAAADLf/AGiAhoDCAMlQQRQAEEEEIABC0Ws0WyZTXZyrRdmlL5nkjYkllXd2/0w9Gff+ppFsuvTGlGbypb76ckJYtYgWbFhivknaqnvQ7ft9gd+VG8kZ2nzWt+AqgTvIU5YA=',
+	'base64',
+);
+
+/**
+ * An AVIF of 96 × 64 pixels, as they are stored, with the corners of `paintedPicture`.
+ * @param quarters how many quarters of a turn it is to be turned, against the clock
+ * @param mirrored what changes places after that: left and right, or top and bottom
+ * Source: ISO/IEC 23008-12, 6.5.10 and 6.5.12 (irot, imir); AV1 Image File Format 1.1, 2 (av01, av1C)
+ */
+export function paintedAvif(quarters = 0, mirrored?: 'across' | 'down'): Uint8Array {
+	const properties = [
+		box('ispe', u32(0), u32(96), u32(64)),
+		box('pixi', u32(0), [3, 8, 8, 8]),
+		box('av1C', [0x81, 0, 0x0c, 0]),
+		...(quarters > 0 ? [box('irot', [quarters])] : []),
+		...(mirrored ? [box('imir', [mirrored === 'across' ? 1 : 0])] : []),
+	];
+	const essential = 0x80;
+	const places = properties.map((_, at) => at + 1 + (at >= 2 ? essential : 0));
+	const type = box('ftyp', ascii('avif'), u32(0), ascii('avif'), ascii('mif1'), ascii('miaf'));
+	const meta = (data: number) =>
+		box(
+			'meta',
+			u32(0),
+			box('hdlr', u32(0), u32(0), ascii('pict'), u32(0), u32(0), u32(0), [0]),
+			box('pitm', u32(0), u16(1)),
+			box('iloc', u32(0), [0x44, 0], u16(1), u16(1), u16(0), u16(1), u32(data), u32(paintedAv1.length)),
+			box('iinf', u32(0), u16(1), box('infe', u32(0x02000000), u16(1), u16(0), ascii('av01'), [0])),
+			box('iprp', box('ipco', properties.flat()), box('ipma', u32(0), u32(1), u16(1), [places.length, ...places])),
+		);
+	const before = type.length + meta(0).length + 8;
+	return bytes(type, meta(before), box('mdat', [...paintedAv1]));
+}
+
 /**
  * A picture that the browser writes: red at the top left, green at the top right, blue at the bottom left, white at the
  * bottom right.
@@ -143,19 +216,33 @@ export async function paintedPicture(
 }
 
 /** Drops files on the page, as from a folder. */
-export async function dropFiles(page: Page, files: readonly DroppedFile[]): Promise<void> {
+export const dropFiles = (page: Page, files: readonly DroppedFile[]): Promise<void> => sendFiles(page, 'drop', files);
+
+/** Pastes files where the focus is, as they were copied in a file manager. @param text what comes with them as text */
+export const pasteFiles = (page: Page, files: readonly DroppedFile[], text: string): Promise<void> =>
+	sendFiles(page, 'paste', files, text);
+
+async function sendFiles(page: Page, type: 'drop' | 'paste', files: readonly DroppedFile[], text = ''): Promise<void> {
 	const given = files.map(({ name, bytes, type = '' }) => ({
 		name,
 		type,
-		text: Buffer.from(bytes).toString('base64'),
+		data: Buffer.from(bytes).toString('base64'),
 	}));
-	await page.evaluate((given) => {
-		const transfer = new DataTransfer();
-		for (const { name, type, text } of given) {
-			const data = Uint8Array.from(atob(text), (sign) => sign.charCodeAt(0));
-			transfer.items.add(new File([data], name, { type }));
-		}
-		const event = new DragEvent('drop', { dataTransfer: transfer, bubbles: true, cancelable: true });
-		document.body.dispatchEvent(event);
-	}, given);
+	await page.evaluate(
+		({ given, type, text }) => {
+			const carried = new DataTransfer();
+			for (const { name, type, data } of given) {
+				const bytes = Uint8Array.from(atob(data), (sign) => sign.charCodeAt(0));
+				carried.items.add(new File([bytes], name, { type }));
+			}
+			if (text !== '') carried.setData('text/plain', text);
+			const all = { bubbles: true, cancelable: true };
+			const event =
+				type === 'drop'
+					? new DragEvent(type, { dataTransfer: carried, ...all })
+					: new ClipboardEvent(type, { clipboardData: carried, ...all });
+			(type === 'drop' ? document.body : document.activeElement!).dispatchEvent(event);
+		},
+		{ given, type, text },
+	);
 }

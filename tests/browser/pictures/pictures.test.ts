@@ -1,15 +1,22 @@
 import { readFile } from 'node:fs/promises';
+import { OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { pagesOf } from '../harness/pdfPages.ts';
 import { onStage } from '../harness/stage.ts';
+import { openShow, showOf } from '../harness/openShow.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import {
 	animatedGif,
 	dropFiles,
+	paintedAvif,
 	paintedPicture,
+	pasteFiles,
 	plainJpeg,
 	plainPng,
+	plainTiff,
 	pngHeader,
+	stillHeader,
 	webpWithOrientation,
 	withOrientation,
 } from './pictureFiles.ts';
@@ -82,10 +89,16 @@ test('files of all kinds and orientations: shapes right to the pixel, what canno
 			{ name: 'Four inks.jpg', bytes: plainJpeg(40, 24, { components: 4 }) },
 			{ name: 'Progressive.jpg', bytes: plainJpeg(40, 24, { isProgressive: true }) },
 			{ name: 'Moving.gif', bytes: animatedGif() },
+			{ name: 'Avif.avif', bytes: paintedAvif() },
+			{ name: 'Avif turned.avif', bytes: paintedAvif(3) },
+			{ name: 'Avif turned and mirrored.avif', bytes: paintedAvif(1, 'down') },
 			{ name: 'Empty.jpg', bytes: new Uint8Array() },
 			{ name: 'Huge.png', bytes: pngHeader(60000, 60000) },
 			{ name: 'Cut short.jpg', bytes: large.slice(0, 40) },
 			{ name: 'Drawing.svg', bytes: text.encode('<?xml version="1.0"?><svg xmlns="http://www.w3.org/2000/svg"/>') },
+			{ name: 'Scan.tif', bytes: plainTiff(30, 20) },
+			{ name: 'Phone.heic', bytes: stillHeader('heic', 4032, 3024) },
+			{ name: 'Raw.dng', bytes: text.encode('IIU\0\0\0') },
 			{ name: 'Text.jpg', bytes: text.encode('title,shape') },
 			{ name: 'Turned a again.jpg', bytes: oriented[0]!.bytes },
 		]);
@@ -96,12 +109,15 @@ test('files of all kinds and orientations: shapes right to the pixel, what canno
 			'Huge.png: it has 60000 × 60000 pixels, 3600 megapixels; at most 250 can be opened.',
 			'Cut short.jpg: it is damaged: its size cannot be read.',
 			'Drawing.svg: an SVG is a drawing that may hold programs, and is not opened as a picture. Export it as PNG or JPEG.',
+			'Scan.tif: it is a TIFF, which this browser does not read, or it is damaged. Save it as JPEG or PNG, and take that.',
+			'Phone.heic: it is a HEIC, as phones make them, which this browser does not read, or it is damaged. Save it as JPEG or PNG, and take that.',
+			'Raw.dng: it is of a kind that this browser does not read, or it is damaged. Save it as JPEG or PNG, and take that.',
 			'Text.jpg: it is no picture.',
 		]);
-		expect(await add(page).innerText()).toBe('Add pictures: 15 new prints');
+		expect(await add(page).innerText()).toBe('Add pictures: 18 new prints');
 		await page.getByText('the same picture as Turned a.jpg; left out').waitFor();
 		await add(page).click();
-		await page.getByText('15 new prints at the end of the list.').waitFor();
+		await page.getByText('18 new prints at the end of the list.').waitFor();
 		await page.getByText('Saved', { exact: true }).waitFor();
 		// What the camera saw, whichever way it was held: where EXIF says that its first row and column are.
 		const seen = ['rgbw', 'grwb', 'wbgr', 'bwrg', 'rbgw', 'brwg', 'wgbr', 'gwrb'];
@@ -120,10 +136,46 @@ test('files of all kinds and orientations: shapes right to the pixel, what canno
 			{ title: 'Four inks', pixels: '40 x 24', corners: expect.any(String) as string, size: '40 x 24' },
 			{ title: 'Progressive', pixels: '40 x 24', corners: expect.any(String) as string, size: '40 x 24' },
 			{ title: 'Moving', pixels: '2 x 1', corners: expect.any(String) as string, size: '2 x 1' },
+			{ title: 'Avif', pixels: '96 x 64', corners: 'rgbw', size: '96 x 64' },
+			// Turned as EXIF's sixth and fifth way.
+			{ title: 'Avif turned', pixels: '64 x 96', corners: seen[5], size: '64 x 96' },
+			{ title: 'Avif turned and mirrored', pixels: '64 x 96', corners: seen[4], size: '64 x 96' },
 		]);
 		// One step back takes all of them away.
 		await page.getByRole('button', { name: /^Undo/ }).first().click();
 		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
+	}));
+
+test('a picture on the clipboard and files copied in a file manager are pasted, wherever one is', () =>
+	inWindow(async (page, stage) => {
+		await stage.context.grantPermissions(['clipboard-read', 'clipboard-write']);
+		const painted = Buffer.from(await paintedPicture(page, 96, 64, 'image/png')).toString('base64');
+		// As another program copies a picture: pixels and no name, with the words of the page that it was on.
+		await page.evaluate(async (painted) => {
+			const png = new Blob([Uint8Array.from(atob(painted), (sign) => sign.charCodeAt(0))], { type: 'image/png' });
+			const html = new Blob(['<img src="quay.png" alt="">'], { type: 'text/html' });
+			await navigator.clipboard.write([new ClipboardItem({ 'image/png': png, 'text/html': html })]);
+		}, painted);
+		await page.keyboard.press('Control+v');
+		await page.getByText('96 × 64: new print').waitFor();
+		await add(page).click();
+		await page.getByText('1 new print at the end of the list.').waitFor();
+		// Into a cell that may be typed into: the pictures are meant, not the names that come with them.
+		await page.getByRole('gridcell').nth(2).click();
+		const files = [
+			{ name: '2 Quay.jpg', bytes: await paintedPicture(page, 64, 96) },
+			{ name: '3 Weir.png', bytes: plainPng(30, 20) },
+		];
+		await pasteFiles(page, files, files.map(({ name }) => `/pictures/${name}`).join('\n'));
+		await add(page).click();
+		await page.getByText('2 new prints at the end of the list.').waitFor();
+		await page.getByText('Saved', { exact: true }).waitFor();
+		const rows = await onDisk(page);
+		expect(rows.map(({ title, pixels, corners }) => [title, pixels, corners])).toEqual([
+			['image', '96 x 64', 'rgbw'],
+			['Quay', '64 x 96', 'rgbw'],
+			['Weir', '30 x 20', '----'],
+		]);
 	}));
 
 test('pictures that are not wanted go from the device at once; one that a print has stays', () =>
@@ -188,13 +240,16 @@ test('a show whose pictures are elsewhere says how many, until their files come 
 		expect(await note.count()).toBe(0);
 	}));
 
-/** The addresses of pictures on the screen, once each of them is loaded. */
-const drawn = (page: Page) =>
-	page.evaluate(async () => {
-		const hrefs = [...document.querySelectorAll('svg image')].map((image) => image.getAttribute('href') ?? '');
+/** How many pictures of prints are on the screen, each of them loaded. @param of where they are, and whether drawn or beside words */
+const drawn = (page: Page, of = 'svg image') =>
+	page.evaluate(async (of) => {
+		const all = [...document.querySelectorAll(of)].map(
+			(image) => image.getAttribute('href') ?? image.getAttribute('src'),
+		);
+		const hrefs = all.filter((href) => href?.startsWith('blob:'));
 		await Promise.all(hrefs.map((href) => Object.assign(new Image(), { src: href }).decode()));
-		return hrefs.filter((href) => href.startsWith('blob:')).length;
-	});
+		return hrefs.length;
+	}, of);
 
 /** What is kept of pictures, as texts, by their hashes. */
 const previews = (page: Page) =>
@@ -210,11 +265,25 @@ const previews = (page: Page) =>
 		);
 	});
 
+const settings = {
+	...{ unit: 'mm', mountSize: '600 x 450 mm', border: 70 },
+	boards: [{ name: 'Chalk', width: 1200, height: 900 }],
+	frames: [{ name: 'Oak', moulding: 20, lip: 6, depth: 40 }],
+	walls: [{ name: 'North', length: 9000, height: 2800 }],
+};
+
+/** How many pictures a PDF shows, all pages together. */
+async function picturesOnPages(pdf: Uint8Array): Promise<number> {
+	const pages = await pagesOf(new Uint8Array(pdf));
+	const lists = await Promise.all(pages.map(({ page }) => page.getOperatorList()));
+	return lists.flatMap(({ fnArray }) => fnArray).filter((operation) => operation === OPS.paintImageXObject).length;
+}
+
 test('pictures are matched, seen on every screen and on paper, packed, and restored without a connection', () =>
 	onStage({}, async (stage) => {
 		const page = await stage.openShow();
 		await stage.isKept(page);
-		await page.getByRole('button', { name: 'Start typing' }).waitFor();
+		await openShow(page, showOf('Salt', settings, [{ number: '2', title: 'Harbour', frame: 'Oak' }]));
 		const wide = await paintedPicture(page, 900, 600);
 		const tall = await paintedPicture(page, 600, 900);
 		await dropFiles(page, [{ name: '1 Tide.jpg', bytes: wide }]);
@@ -227,8 +296,10 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 		]);
 		await page.getByText('by its title, in place of 1 Tide.jpg').waitFor();
 		await add(page).click();
-		await page.getByText('1 print has a picture now.').waitFor();
+		await page.getByText('2 prints have a picture now.').waitFor();
 		await expect.poll(() => drawn(page)).toBe(1); // the panel
+		await page.getByRole('radio', { name: 'Labels' }).press('Space');
+		await expect.poll(() => drawn(page, '[role=gridcell] img')).toBe(2);
 		await page.getByRole('button', { name: 'Hide measures' }).click();
 		await page.getByRole('button', { name: 'Show measures' }).waitFor();
 		const go = (place: string) => page.evaluate((hash) => void (location.hash = hash), place);
@@ -237,13 +308,29 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 		await page.getByRole('link', { name: 'Print on paper' }).click();
 		await page.getByRole('heading', { name: 'On paper' }).waitFor();
 		await expect.poll(() => drawn(page)).toBe(2);
-		const pdf = await page.pdf();
-		const images = pdf.toString('latin1').match(/\/Subtype\s*\/Image/g) ?? [];
-		expect(images.length).toBeGreaterThanOrEqual(2);
+		for (const name of ['Print cards', 'Frames and hinges', 'Catalogue with pictures'])
+			await page.getByRole('checkbox', { name, exact: true }).check();
+		await expect.poll(() => drawn(page, '.paper :is(img, svg image)')).toBe(8); // on the contact sheet too
+		expect(await picturesOnPages(await page.pdf({ preferCSSPageSize: true }))).toBe(8);
 
-		await go('cut');
-		await page.getByRole('button', { name: 'Next', exact: true }).click();
-		await page.locator('[aria-pressed] img').first().waitFor();
+		// Everywhere else where a print is drawn or named to be worked at: a sheet, each bench, the walls.
+		for (const [place, of, count] of [
+			['boards', 'figure svg image', 2],
+			['wall', 'svg image', 2],
+			['hang', '.print img', 1],
+			['finish', 'svg image', 1],
+		] as const) {
+			await go(place);
+			await expect.poll(() => drawn(page, of), { message: place }).toBe(count);
+		}
+		for (const [place, of] of [
+			['knife', 'svg image'],
+			['cut', '[aria-pressed] img'],
+		] as const) {
+			await go(place);
+			await page.getByRole('button', { name: 'Next', exact: true }).click();
+			await expect.poll(() => drawn(page, of), { message: place }).toBe(2);
+		}
 		await go('prints');
 		await page.getByRole('button', { name: 'Files' }).click();
 		const [file] = await Promise.all([
