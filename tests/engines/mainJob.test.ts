@@ -8,6 +8,7 @@ import { planCommand } from '../../src/cli/planCommand.ts';
 import { serveFolder, type StaticHost } from '../../src/cli/staticHost.ts';
 import { columnIndexOf } from '../../src/ui/grid/gridColumns.ts';
 import { builtApp } from '../browser/harness/stage.ts';
+import { cornersDrawn, dropPainted, painted } from './droppedPicture.ts';
 import { openTab } from './openTab.ts';
 import { Person, type Wanted } from './person.ts';
 import type { Engine, Tab } from './tab.ts';
@@ -129,6 +130,16 @@ describe.each<Engine>(['Firefox', 'WebKit'])('the main job in %s', (engine) => {
 		await person.waitFor(saved);
 	});
 
+	test('a picture that is dropped finds its print by its title, and is seen in its mount', async () => {
+		await tab.ask(dropPainted, 'Breakwater.png');
+		await person.waitFor({ selector: 'main h1', name: '1 picture' });
+		await person.click(button('Add pictures: 1 to prints'));
+		await person.waitFor({ selector: 'p, li', name: /^1 print has a picture now/ });
+		await person.click(cell(1, 'title'));
+		await expect.poll(() => tab.ask(cornersDrawn, undefined), { timeout: 30_000 }).toBe(painted);
+		await person.waitFor(saved);
+	});
+
 	test('boards are planned and proven least', async () => {
 		await person.click(place('Boards'));
 		await person.waitFor(proven, planCount);
@@ -161,6 +172,8 @@ describe.each<Engine>(['Firefox', 'WebKit'])('the main job in %s', (engine) => {
 		await person.waitFor(grid);
 		expect(await shown(0, 'title')).toBe(title);
 		expect(await shown(0, 'bottom')).toBe('132');
+		await person.click(cell(1, 'title'));
+		await expect.poll(() => tab.ask(cornersDrawn, undefined), { timeout: 30_000 }).toBe(painted);
 		await type(1, 'title', 'typed with no connection');
 		await person.click(place('Boards'));
 		await person.waitFor(proven, planCount);
