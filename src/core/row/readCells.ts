@@ -8,7 +8,7 @@ import { parseWeight } from '../length/parseWeight.ts';
 import { isProblem, type Problem, type Reading, type Unit } from '../length/reading.ts';
 import { rememberedLength } from '../length/rememberedLength.ts';
 import type { Size } from '../length/size.ts';
-import { mountOfFrame } from '../settings/frame.ts';
+import { mountOfFrame, mountOfShow } from '../settings/frame.ts';
 import type { Settings } from '../settings/settings.ts';
 import { lengthBefore, saidOfBefore, shapeBefore } from '../imports/beforeSpreadsheet.ts';
 import { type ColumnName, kindOf } from '../show/columns.ts';
@@ -155,9 +155,6 @@ function paperCell(text: string, { papers }: Settings, size: () => Size | undefi
 	const read = size();
 	return read && { width: read.width, height: read.height, roll: undefined, margin: zero, listed: undefined };
 }
-
-/** The word of the mount cell for the show's mount, beside a named frame too; it is not seen as a size by mistake. */
-export const mountOfShow = 'show';
 
 function mountCell(text: string, named: NamedFrame, size: () => Size | undefined): MountCell {
 	const word = text.toLowerCase();

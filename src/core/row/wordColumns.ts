@@ -1,4 +1,4 @@
-import { mountOfFrame } from '../settings/frame.ts';
+import { mountOfFrame, mountOfShow } from '../settings/frame.ts';
 import { surfaceWords } from '../settings/paper.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { ColumnName } from '../show/columns.ts';
@@ -41,7 +41,7 @@ export const wordColumns: Readonly<Partial<Record<ColumnName, WordColumn>>> = {
 	},
 	surface: { choices: () => surfaceWords, isClosed: true, word: 'a surface' },
 	mount: {
-		choices: (settings) => [...sizeNames(settings), mountOfFrame, 'fit', 'none'],
+		choices: (settings) => [...sizeNames(settings), mountOfShow, mountOfFrame, 'fit', 'none'],
 		isClosed: false,
 		word: 'a size',
 	},

@@ -7,6 +7,9 @@ export const unframed = 'none';
 /** The word that says that a mount is as large as its frame takes. */
 export const mountOfFrame = 'frame';
 
+/** The word that says that a mount is the show's, beside a named frame too; it is not seen as a size by mistake. */
+export const mountOfShow = 'show';
+
 /** A frame that mounts go into. */
 export interface Frame {
 	readonly name: string;

@@ -1,10 +1,10 @@
 import { bareName } from '../length/paperSizes.ts';
 import type { NamedSize } from '../length/size.ts';
-import { mountOfFrame } from './frame.ts';
+import { mountOfFrame, mountOfShow } from './frame.ts';
 import { recordsOf, type SettingContext, sizeOfRecord, textSetting, valueOf } from './settingValue.ts';
 
 /** Words that the mount cell of a row gives another meaning. */
-const takenNames = ['fit', 'none', mountOfFrame];
+const takenNames = ['fit', 'none', mountOfFrame, mountOfShow];
 
 /**
  * Reads the show's own sizes; one without a name, a width or a height is reported and left out, and so is one whose name

@@ -49,3 +49,23 @@ test('every word that a list offers is read in its column', () => {
 			expect(workOut(row, settings).read.unread, `${column} ${word}`).toEqual([]);
 		}
 });
+
+test('the mount cell offers the show’s mount, which a named frame’s would else take the place of', () => {
+	expect(wordColumns.mount!.choices(settings)).toEqual(['Large', 'show', 'frame', 'fit', 'none']);
+	const mountIn = (cell: string) => {
+		const { mountWidth, mountHeight } = workOut(rowOf(`picture 300 x 200, frame Oak${cell}`), other).solved;
+		return [mountWidth, mountHeight].map((side) => side! / 10_000_000);
+	};
+	const { settings: other } = readSettings({ ...wideShow, frames: [{ name: 'Oak', width: 500, height: 400 }] });
+	expect([mountIn(''), mountIn(', mount show')]).toEqual([
+		[500, 400],
+		[600, 450],
+	]);
+});
+
+test('a size of the show cannot be called as a word of the mount cell', () => {
+	for (const name of ['show', 'Frame', 'fit', 'none'])
+		expect(readSettings({ sizes: [{ name, width: 600, height: 450 }] }).problems, name).toMatchObject([
+			{ key: 'sizes[0].name' },
+		]);
+});
