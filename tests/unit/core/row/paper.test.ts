@@ -167,6 +167,16 @@ describe('a picture is no larger than its paper', () => {
 		expect(nineOf('shape 3:2, top 124')).toMatchObject({ top: 124, bottom: 139, pictureWidth: 290, side: 158 });
 	});
 
+	test('one whose sides differ by less than a micrometre is square, and lies as it is given', () => {
+		const line = 'mount fit, mount height 550, shape 34:3, paper 150.000014 x 150.000027';
+		const both = { ...show, bottomWeight: '58%' };
+		const { settings } = readSettings(both);
+		const { cells } = readCells(rowOf(line), settings);
+		expect(solveRow(cells, settings).solved.pictureWidth).toBe(cells.paper!.width);
+		expect(cells.paper!.width).toBeLessThan(cells.paper!.height!);
+		sameByBoth(cells, settings);
+	});
+
 	test('a roll holds what its width holds', () => {
 		const wide = { ...show, mountSize: '900 x 700 mm' };
 		expect(nineOf('shape 4:3, paper Roll', wide)).toMatchObject({ pictureWidth: 568, pictureHeight: 426 });

@@ -315,7 +315,8 @@ function printableOf(
 	const along = big(paper.height ?? paper.roll);
 	const [short, long] = across < along ? [across, along] : [along, across];
 	// A sheet lies with its long side along the picture's; a roll with its width along the picture's shorter side.
-	const sheet = wide === 0 ? [across, along] : wide > 0 ? [long, short] : [short, long];
+	const isSquare = distance(across, along) <= micron;
+	const sheet = wide === 0 || isSquare ? [across, along] : wide > 0 ? [long, short] : [short, long];
 	const roll = wide > 0 ? [along, across] : [across, along];
 	const [width, height] = paper.height === undefined ? roll : sheet;
 	const margin = big(paper.margin);
