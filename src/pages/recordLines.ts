@@ -49,11 +49,12 @@ function wordsOf(key: RecordList, each: Readable, settings: Settings): Omit<Reco
 		'count' in each && key !== 'supplies' ? (key === 'offcuts' ? `${each.count}` : `${each.count} in stock`) : '';
 	const name = 'board' in each ? each.board : each.name;
 	const own = 'material' in each ? each.material : 'surface' in each ? each.surface : '';
+	const edge = 'edge' in each && each.edge === 'deckle' ? 'deckle edge' : '';
 	const ready = 'kind' in each && each.kind === 'blank' ? 'ready cut' : '';
 	const kind = key === 'supplies' && 'kind' in each && each.kind !== name ? each.kind : '';
 	const colour = 'colour' in each ? each.colour : '';
 	const thickness = 'thickness' in each ? formatWithUnit(each.thickness, settings) : '';
-	const more = [kind, own, colour, thickness, ready, stock].filter((word) => word !== '');
+	const more = [kind, own, edge, colour, thickness, ready, stock].filter((word) => word !== '');
 	return { name, more: more.join(', '), size: sizeOf(key, each, settings), price };
 }
 

@@ -1,4 +1,5 @@
 import { glazingMaterials } from '../core/settings/board.ts';
+import { paperEdges } from '../core/settings/paper.ts';
 import { supplyKinds } from '../core/settings/supply.ts';
 
 /** A field of a record of the settings, such as a frame's lip. */
@@ -40,6 +41,7 @@ export const paperFields: readonly RecordField[] = [
 	{ key: 'roll', label: 'Length of a roll' },
 	{ key: 'margin', label: 'Printer’s margin' },
 	{ key: 'surface', label: 'Surface', isPlain: true },
+	{ key: 'edge', label: 'Edge', choices: paperEdges },
 	{ key: 'price', label: 'Price of a pack', isPrice: true },
 	{ key: 'pack', label: 'In a pack', isPlain: true },
 	{ key: 'count', label: 'In stock', isPlain: true },

@@ -80,7 +80,7 @@ function sizeLines(result: WorkedRow, settings: Settings): readonly CardLine[] {
 	const { innerMount } = read.cells;
 	return known(
 		['Picture', size(solved.pictureWidth, solved.pictureHeight)],
-		['Paper', paper],
+		['Paper', paper && (read.cells.paper?.edge === 'deckle' ? `${paper}, deckle edge` : paper)],
 		['Margins', margins],
 		['Window', isWindowed ? size(solved.windowWidth, solved.windowHeight) : undefined],
 		['Mount', hasMount ? size(solved.mountWidth, solved.mountHeight) : 'none'],

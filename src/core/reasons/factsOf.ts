@@ -52,12 +52,13 @@ export function factsOf(worked: WorkedRow, settings: Settings): readonly string[
 }
 
 /** Where the paper of a float lies on its board. */
-function floatFacts({ place }: WorkedRow, settings: Settings): readonly string[] {
+function floatFacts({ place, read }: WorkedRow, settings: Settings): readonly string[] {
 	if (!place) return [];
 	const { paper, from } = place;
 	const say = (value: Length) => formatWithUnit(value, settings);
+	const edge = read.cells.paper?.edge === 'deckle' ? ', with a deckle edge,' : '';
 	return [
-		`The paper ${formatLength(paper.width, settings)} × ${say(paper.height)} lies ${formatLength(from.left, settings)} from the board’s left edge and ${say(from.top)} from its top.`,
+		`The paper ${formatLength(paper.width, settings)} × ${say(paper.height)}${edge} lies ${formatLength(from.left, settings)} from the board’s left edge and ${say(from.top)} from its top.`,
 	];
 }
 

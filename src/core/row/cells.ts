@@ -2,6 +2,7 @@ import type { BottomWeight } from '../length/bottomWeight.ts';
 import type { Length } from '../length/length.ts';
 import type { Pixels } from '../length/parsePixels.ts';
 import type { Size } from '../length/size.ts';
+import type { PaperEdge } from '../settings/paper.ts';
 
 /** Width to height, as a fraction in lowest terms or not: 3:2 is 3/2. Both whole and above zero. */
 export interface Shape {
@@ -32,6 +33,8 @@ export interface PaperCell {
 	readonly roll: Length | undefined;
 	/** What the printer leaves blank on each side: nothing, where the show does not say. */
 	readonly margin: Length;
+	/** Straight, where the show does not say. */
+	readonly edge: PaperEdge;
 	/** The name in the show's list; undefined where the size is typed. */
 	readonly listed: string | undefined;
 }

@@ -150,10 +150,20 @@ function paperCell(text: string, { papers }: Settings, size: () => Size | undefi
 			height: paper.height,
 			roll: paper.roll,
 			margin: paper.margin,
+			edge: paper.edge ?? 'straight',
 			listed: paper.name,
 		};
 	const read = size();
-	return read && { width: read.width, height: read.height, roll: undefined, margin: zero, listed: undefined };
+	return (
+		read && {
+			width: read.width,
+			height: read.height,
+			roll: undefined,
+			margin: zero,
+			edge: 'straight',
+			listed: undefined,
+		}
+	);
 }
 
 function mountCell(text: string, named: NamedFrame, size: () => Size | undefined): MountCell {

@@ -13,6 +13,12 @@ export const surfaceWords = [
 	'charcoal',
 ] as const;
 
+/** The edges that a paper may have: cut, or as it leaves the mould. */
+export const paperEdges = ['straight', 'deckle'] as const;
+
+/** The edge of a paper, which is seen where it floats. */
+export type PaperEdge = (typeof paperEdges)[number];
+
 /** A paper to print on: sheets of one size, or a roll. */
 export interface Paper {
 	readonly name: string;
@@ -26,6 +32,8 @@ export interface Paper {
 	readonly margin: Length;
 	/** In words, as in the rows' cells. */
 	readonly surface?: (typeof surfaceWords)[number];
+	/** Left out: straight. */
+	readonly edge?: PaperEdge;
 	/** Whole minor units of the show's currency, for a pack or a roll. */
 	readonly price?: number;
 	readonly pack?: number;

@@ -15,7 +15,7 @@ import {
 	wholeSetting,
 	wordSetting,
 } from './settingValue.ts';
-import { type Paper, surfaceWords } from './paper.ts';
+import { type Paper, paperEdges, surfaceWords } from './paper.ts';
 
 /**
  * Reads the papers; one without a name, a width, or a height or roll, is reported and left out, and so is one whose name
@@ -29,6 +29,7 @@ export function readPapers(value: unknown, context: StockContext): readonly Pape
 		const rest = optionalSettings<Omit<Paper, 'name' | 'width' | 'height' | 'roll'>>(record, key, context, {
 			margin: ['margin', (typed) => lengthSetting(typed, context, true)],
 			surface: ['surface', (typed) => wordSetting(typed, surfaceWords)],
+			edge: ['edge', (typed) => wordSetting(typed, paperEdges)],
 			price: ['price', context.price],
 			pack: ['pack', (typed) => wholeSetting(typed, 1)],
 			count: ['count', (typed) => wholeSetting(typed, 0)],

@@ -1,5 +1,6 @@
 import type { RowResult } from '../../core/findings/rowResult.ts';
 import { boardColour, inkOn } from '../../core/row/boardColour.ts';
+import type { PaperEdge } from '../../core/settings/paper.ts';
 import { toMm } from '../../core/length/length.ts';
 import { innerOf, layOutFramed, lessMargins, type Rectangle } from './layOutFramed.ts';
 import { mountOf } from './layOutMount.ts';
@@ -14,6 +15,8 @@ export interface DrawnPrint {
 	readonly card: Rectangle | undefined;
 	/** Undefined without a window; the paper of a float. */
 	readonly window: Rectangle | undefined;
+	/** The edge of a float's paper, which has no bevel; undefined where there is a window, or no mount. */
+	readonly floatEdge: PaperEdge | undefined;
 	/** The window of an inner mount; undefined where there is none. */
 	readonly inner: Rectangle | undefined;
 	readonly picture: Rectangle | undefined;
@@ -57,14 +60,14 @@ type Parts = Omit<DrawnPrint, 'colours' | 'bevel'>;
 function partsDrawn(result: RowResult): Parts | undefined {
 	const framed = layOutFramed(result);
 	if (framed) {
-		const { outer, sight, inside, window, inner, picture } = framed;
-		return { outer, sight, card: result.hasMount ? inside : undefined, window, inner, picture };
+		const { outer, sight, inside, window, floatEdge, inner, picture } = framed;
+		return { outer, sight, card: result.hasMount ? inside : undefined, window, floatEdge, inner, picture };
 	}
 	return result.hasMount ? drawnMount(result) : drawnPaper(result);
 }
 
 function drawnMount(result: RowResult): Parts | undefined {
-	const { innerMount, layout } = mountOf(result);
+	const { floatEdge, innerMount, layout } = mountOf(result);
 	if (!layout) return undefined;
 	const { across, down } = layout;
 	const box = (part: 'mount' | 'window' | 'picture'): Rectangle | undefined => {
@@ -72,7 +75,8 @@ function drawnMount(result: RowResult): Parts | undefined {
 		return x && y && { left: x.start, right: x.end, top: y.start, bottom: y.end };
 	};
 	const [card, window] = [box('mount')!, box('window')];
-	return { outer: card, sight: undefined, card, window, inner: innerOf(window, innerMount), picture: box('picture') };
+	const inner = innerOf(window, innerMount);
+	return { outer: card, sight: undefined, card, window, floatEdge, inner, picture: box('picture') };
 }
 
 /** A print without a mount and a frame: its paper, with the picture on it, or the picture alone. */
@@ -80,5 +84,6 @@ function drawnPaper({ frame: { inside }, onPaper }: RowResult): Parts | undefine
 	if (!inside) return undefined;
 	const outer = { left: 0, right: toMm(inside.width), top: 0, bottom: toMm(inside.height) };
 	const picture = onPaper ? lessMargins(outer, onPaper) : outer;
-	return { outer, sight: undefined, card: undefined, window: undefined, inner: undefined, picture };
+	const nothing = { sight: undefined, card: undefined, window: undefined, floatEdge: undefined, inner: undefined };
+	return { outer, ...nothing, picture };
 }

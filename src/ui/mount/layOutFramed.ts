@@ -1,6 +1,7 @@
 import { type Length, length, toMm } from '../../core/length/length.ts';
 import { seenBorders } from '../../core/reasons/framedWords.ts';
 import type { OnPaper } from '../../core/row/paper.ts';
+import type { PaperEdge } from '../../core/settings/paper.ts';
 import type { WorkedRow } from '../../core/row/workedRow.ts';
 import { mountOf } from './layOutMount.ts';
 
@@ -24,6 +25,8 @@ export interface FramedLayout {
 	readonly inside: Rectangle;
 	/** Undefined where there is no window; the paper of a float. */
 	readonly window: Rectangle | undefined;
+	/** The edge of a float's paper; undefined where there is a window, or no mount. */
+	readonly floatEdge: PaperEdge | undefined;
 	/** The window of an inner mount; undefined where there is none. */
 	readonly inner: Rectangle | undefined;
 	readonly picture: Rectangle | undefined;
@@ -47,7 +50,7 @@ export function layOutFramed(worked: WorkedRow): FramedLayout | undefined {
 	const [across, down] = [toMm(length(seat.play.width)) / 2, toMm(length(seat.play.height)) / 2];
 	const whole = { left: 0, right: width, top: 0, bottom: height };
 	const rebate = grown(whole, across, down);
-	const { innerMount, layout: known } = mountOf(worked);
+	const { floatEdge, innerMount, layout: known } = mountOf(worked);
 	const layout = hasMount ? known : undefined;
 	const box = (part: 'window' | 'picture'): Rectangle | undefined => {
 		const [x, y] = [layout?.across[part], layout?.down[part]];
@@ -59,6 +62,7 @@ export function layOutFramed(worked: WorkedRow): FramedLayout | undefined {
 		sight: grown(rebate, -lip, -lip),
 		inside: whole,
 		window: box('window'),
+		floatEdge,
 		inner: innerOf(box('window'), innerMount),
 		picture: hasMount ? box('picture') : onPaper && lessMargins(whole, onPaper),
 		isKnown: own.lip !== undefined && own.moulding !== undefined,

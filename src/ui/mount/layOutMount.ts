@@ -1,5 +1,6 @@
 import { type Length, minus, toMm, zero } from '../../core/length/length.ts';
 import type { OnPaper } from '../../core/row/paper.ts';
+import type { PaperEdge } from '../../core/settings/paper.ts';
 import type { SolvedRow } from '../../core/row/solvedRow.ts';
 import type { WorkedRow } from '../../core/row/workedRow.ts';
 
@@ -158,8 +159,8 @@ export function place(
 
 /** What a print's mount is drawn by. */
 export interface DrawnMount {
-	/** Whether the paper itself is seen, on a board. */
-	readonly isFloat: boolean;
+	/** The edge of a float's paper, which is seen on its board; undefined where there is a window, or no mount. */
+	readonly floatEdge: PaperEdge | undefined;
 	readonly solved: SolvedRow;
 	/** How far an inner mount shows inside the window, per side; a float has none. */
 	readonly innerMount: Length | undefined;
@@ -173,5 +174,6 @@ export function mountOf(worked: Pick<WorkedRow, 'hasMount' | 'read' | 'solved' |
 	const isFloat = worked.hasMount && cells.isFloat;
 	const solved = isFloat ? floatDrawn(worked.solved, worked.onPaper) : worked.solved;
 	const innerMount = isFloat ? undefined : cells.innerMount;
-	return { isFloat, solved, innerMount, layout: layOutMount(solved, innerMount) };
+	const floatEdge = isFloat ? (cells.paper?.edge ?? 'straight') : undefined;
+	return { floatEdge, solved, innerMount, layout: layOutMount(solved, innerMount) };
 }

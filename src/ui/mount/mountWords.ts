@@ -2,6 +2,7 @@ import type { Finding } from '../../core/findings/finding.ts';
 import { formatLength, formatWithUnit, type Scale } from '../../core/length/formatLength.ts';
 import { type Length, length } from '../../core/length/length.ts';
 import type { SolvedRow } from '../../core/row/solvedRow.ts';
+import type { PaperEdge } from '../../core/settings/paper.ts';
 import { listed } from '../../core/values/listed.ts';
 
 /** Which axes of a print cannot be cut as they stand, in words; empty where both can. */
@@ -20,12 +21,18 @@ export function sizeWords(width: Length | undefined, height: Length | undefined,
 	return `${side(width)} × ${side(height)} ${scale.unit}`;
 }
 
-/** What a drawing of the front shows, for those who hear it. */
-export function frontWords(solved: SolvedRow, scale: Scale): string {
+/**
+ * What a drawing of the front shows, for those who hear it.
+ * @param floatEdge of the paper, where the print floats on a board
+ */
+export function frontWords(solved: SolvedRow, scale: Scale, floatEdge?: PaperEdge): string {
 	const { mountWidth, mountHeight, windowWidth, windowHeight, pictureWidth, pictureHeight } = solved;
 	const picture = `Picture ${sizeWords(pictureWidth, pictureHeight, scale)}.`;
-	const sizes = `Mount ${sizeWords(mountWidth, mountHeight, scale)}, window ${sizeWords(windowWidth, windowHeight, scale)}.`;
-	return [sizes, borderWords(solved, scale), picture, coverWords(solved, scale)]
+	const [outer, inside] = [sizeWords(mountWidth, mountHeight, scale), sizeWords(windowWidth, windowHeight, scale)];
+	const sizes = floatEdge
+		? `Float on a board ${outer}, paper ${inside} with a ${floatEdge} edge.`
+		: `Mount ${outer}, window ${inside}.`;
+	return [sizes, borderWords(solved, scale), picture, floatEdge ? '' : coverWords(solved, scale)]
 		.filter((words) => words !== '')
 		.join(' ');
 }

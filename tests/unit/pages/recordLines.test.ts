@@ -38,3 +38,13 @@ test('an offcut has the colour of its board', () => {
 	const [line] = recordLines('offcuts', [{ board: 'CHALK', width: '560', height: '430' }], settings);
 	expect(line!.swatch!.colour).toBe('oklch(0.965 0.014 80)');
 });
+
+test('the line of a paper says its surface and that its edge is a deckle', () => {
+	const paper = { name: 'Rag', width: '600', height: '400', surface: 'matt' };
+	const more = (edge: object) => recordLines('papers', [{ ...paper, ...edge }], settings)[0]!.more;
+	expect([more({ edge: 'deckle' }), more({ edge: 'straight' }), more({})]).toEqual([
+		'matt, deckle edge',
+		'matt',
+		'matt',
+	]);
+});

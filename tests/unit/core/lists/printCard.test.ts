@@ -10,6 +10,7 @@ const settings = {
 	...{ undermount: 'Grey', boards: [{ name: 'Chalk', width: 1200, height: 900, thickness: 1.5, colour: 'white' }] },
 	frames: [{ name: 'Oak', width: 600, height: 450, moulding: 20, lip: 6, depth: 20, weight: '0.5 kg' }],
 	walls: [{ name: 'North', length: 4000 }],
+	papers: [{ name: 'Rag', width: 500, height: 400, edge: 'deckle' }],
 };
 
 function cardOf(line: string, ticks: Parameters<typeof madeTicks>[0] = []) {
@@ -35,6 +36,8 @@ describe('a card says', () => {
 			'Framed: 631 × 481 mm',
 			expect.stringMatching(/^Weight: about \d\.\d kg$/),
 		]));
+	test('a deckle edge', () =>
+		expect(cardOf('picture 456 x 306, paper Rag').sizes).toContainEqual(['Paper', '500 × 400 mm, deckle edge']));
 	test('materials, what is usual where the show says nothing', () =>
 		expect(card.materials.map((line) => line.join(': '))).toEqual([
 			'Board: Chalk, white, 1.5 mm',

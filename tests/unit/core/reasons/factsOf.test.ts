@@ -50,6 +50,19 @@ test('where the paper of a float lies', () =>
 		'The paper 350 × 240 mm lies 125 from the board’s left edge and 99 mm from its top.',
 	));
 
+test('and that its edge is a deckle, where the list of papers says so', () => {
+	const { settings: deckled } = readSettings({
+		...wideShow,
+		papers: [{ name: 'Rag', width: 350, height: 240, edge: 'deckle' }],
+	});
+	const said = (line: string) => factsOf(workOut(rowOf(line), deckled), deckled).join(' ');
+	expect(said('mounting float, picture 300 x 200, paper Rag')).toContain(
+		'The paper 350 × 240 mm, with a deckle edge, lies 125 from the board’s left edge',
+	);
+	// Under a window no edge is seen.
+	expect(said('picture 300 x 200, paper Rag')).not.toContain('deckle');
+});
+
 test('the window and blank of an inner mount', () =>
 	expect(facts('picture 456 x 306, inner mount 5')).toContain(
 		'The inner mount’s window is 450 × 300 mm, its blank 594 × 444 mm.',

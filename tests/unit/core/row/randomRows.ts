@@ -101,6 +101,7 @@ const paper: fc.Arbitrary<PaperCell> = fc
 		height: isRoll ? undefined : height,
 		roll: isRoll ? mm(15_000) : undefined,
 		margin,
+		edge: 'straight' as const,
 		listed: 'Rag',
 	}));
 

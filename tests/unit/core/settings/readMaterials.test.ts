@@ -4,6 +4,8 @@ import { inches, mm } from '../../../../src/core/length/length.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { currencyOf, formatMoney, moneyWords } from '../../../../src/core/values/money.ts';
+import { readCells } from '../../../../src/core/row/readCells.ts';
+import { rowOf } from '../findings/rowOf.ts';
 
 function read(typed: TypedSettings) {
 	const { settings, problems } = readSettings(typed);
@@ -173,6 +175,21 @@ test('a paper has one of the surfaces that a cell may have', () => {
 	const { settings, problems } = readSettings({ papers: [{ ...paper, surface: 'satinn' }] });
 	expect(settings.papers[0]?.surface).toBeUndefined();
 	expect(problems[0]?.key).toBe('papers[0].surface');
+});
+
+test('and a straight edge or a deckle, which the row that names it has', () => {
+	const paper = { name: 'Rag', width: 600, height: 400 };
+	const edgeOf = (edge: object) => {
+		const { settings } = readSettings({ papers: [{ ...paper, ...edge }] });
+		return readCells(rowOf('paper rag'), settings).cells.paper?.edge;
+	};
+	expect([edgeOf({}), edgeOf({ edge: 'Straight' }), edgeOf({ edge: 'Deckle' })]).toEqual([
+		'straight',
+		'straight',
+		'deckle',
+	]);
+	const { settings, problems } = readSettings({ papers: [{ ...paper, edge: 'torn' }] });
+	expect([settings.papers[0]?.edge, problems[0]?.key]).toEqual([undefined, 'papers[0].edge']);
 });
 
 test('a board that is in the list already is refused in words; those of its size at another price, or so many, stay', () => {

@@ -4,8 +4,9 @@ import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
 import { drawnPrint } from '../../../../src/ui/mount/drawnPrint.ts';
 
+const papers = [{ name: 'Rag', width: 350, height: 240, edge: 'deckle' }];
 const drawn = (typed: Typed, frames: readonly object[] = []) => {
-	const { settings } = readSettings({ frames, mountSize: '500 x 400 mm' });
+	const { settings } = readSettings({ frames, papers, mountSize: '500 x 400 mm' });
 	return drawnPrint(judgeRow({ id: 'a', order: 1, typed }, settings));
 };
 const whole = { left: 0, right: 500, top: 0, bottom: 400 };
@@ -20,6 +21,16 @@ test('a mount is drawn with its window and the picture', () => {
 test('an inner mount has a window of its own within the outer one', () => {
 	const { window, inner } = drawn({ shape: '3:2', 'inner mount': '5' })!;
 	expect([inner!.left - window!.left, window!.bottom - inner!.bottom]).toEqual([5, 5]);
+});
+
+test('of a float the edge of its paper is drawn, in a frame too; of a mount there is none', () => {
+	const oak = { name: 'Oak', width: 500, height: 400, clearance: 3, lip: 6, moulding: 22 };
+	const picture = { 'picture width': '300', 'picture height': '200' };
+	const edgeOf = (typed: Typed) => [drawn(typed)!.floatEdge, drawn({ ...typed, frame: 'Oak' }, [oak])!.floatEdge];
+	expect(edgeOf({ ...picture, paper: 'Rag', mounting: 'float' })).toEqual(['deckle', 'deckle']);
+	expect(edgeOf({ ...picture, mounting: 'float' })).toEqual(['straight', 'straight']);
+	expect(edgeOf({ ...picture, paper: 'Rag' })).toEqual([undefined, undefined]);
+	expect(drawn({ ...picture, paper: 'Rag', mount: 'none', mounting: 'float' })!.floatEdge).toBeUndefined();
 });
 
 test('in a frame, its outer edge is the whole', () => {

@@ -3,7 +3,7 @@ import { mm } from '../../../../src/core/length/length.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row } from '../../../../src/core/show/row.ts';
-import { floatDrawn, layOutMount, place } from '../../../../src/ui/mount/layOutMount.ts';
+import { floatDrawn, layOutMount, mountOf, place } from '../../../../src/ui/mount/layOutMount.ts';
 import { clashWords, coverWords, frontWords } from '../../../../src/ui/mount/mountWords.ts';
 
 const scale = { unit: 'mm', ruler: mm(1) } as const;
@@ -106,4 +106,13 @@ test('with an inner mount the picture is covered from its window on, as much on 
 	const { solved, read } = judgeRow({ id: 'a', order: 1, typed }, settings);
 	const { across } = layOutMount(solved, read.cells.innerMount)!;
 	expect([across.picture!.start, across.picture!.end]).toEqual([100, 400]);
+});
+
+test('the front of a float is told by its board, its paper and the paper’s edge, and nothing covers it', () => {
+	const { settings: deckled } = readSettings({ papers: [{ name: 'Rag', width: 350, height: 240, edge: 'deckle' }] });
+	const typed = { mounting: 'float', 'picture width': '300', 'picture height': '200', paper: 'Rag' };
+	const { solved, floatEdge } = mountOf(judgeRow({ id: 'a', order: 1, typed }, deckled));
+	expect(frontWords(solved, deckled, floatEdge)).toBe(
+		'Float on a board 500 × 400 mm, paper 350 × 240 mm with a deckle edge. Borders: sides 75, top 76, bottom 84 mm. Picture 300 × 200 mm.',
+	);
 });
