@@ -53,10 +53,10 @@ export function openConnection(databaseName: string, { onBlocked, onSuperseded }
 		const opening = openDB<Schema>(databaseName, schemaVersion, {
 			upgrade: (db, oldVersion, _newVersion, tx) => void upgrade(db, oldVersion, tx).catch(() => abort(tx)),
 			blocked: () => onBlocked?.(),
-			blocking(_current, _wanted, event) {
+			blocking(_current, wanted, event) {
 				(event.target as IDBDatabase).close();
 				forget();
-				onSuperseded?.();
+				if (wanted !== null) onSuperseded?.(); // else it is deleted, and begun again when it is next needed
 			},
 			terminated: forget,
 		});
