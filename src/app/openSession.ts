@@ -5,6 +5,7 @@ import { makeId } from '../files/makeId.ts';
 import { openShowStore } from '../storage/showStore.ts';
 import type { OrderSearch } from './benchOrder.svelte.ts';
 import { judgingPart } from './judging.ts';
+import type { LostShows } from './lostShows.svelte.ts';
 import { Session } from './session.svelte.ts';
 
 /** What a session is opened with; all of it has a default, and tests give their own. */
@@ -16,6 +17,8 @@ export interface SessionOptions {
 	readonly makeId?: () => string;
 	/** Told, with a sentence, when opening waits for other tabs. */
 	readonly onWaiting?: (sentence: string) => void;
+	/** Sees what the browser has lost, and puts it back; absent: nobody looks. */
+	readonly lost?: LostShows;
 	/** Looks for the order of the cuts with the fewest changes. */
 	readonly search?: OrderSearch;
 	/** Whether the session may be open before its rows are judged, so that the first screen comes first. Default: no. */
@@ -27,7 +30,7 @@ export interface SessionOptions {
  * @returns rejects with a sentence where what is kept cannot be opened; it is not touched then
  */
 export async function openSession(options: SessionOptions = {}): Promise<Session> {
-	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting, showId, search, isJudgedLater } = options;
+	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting, showId, lost, search, isJudgedLater } = options;
 	const opened: { session?: Session; isSuperseded?: boolean } = {};
 	const store = openShowStore(databaseName, {
 		onBlocked: () => onWaiting?.(otherTabsInTheWay),
@@ -38,7 +41,8 @@ export async function openSession(options: SessionOptions = {}): Promise<Session
 	});
 	try {
 		if (!isJudgedLater) await judgingPart.load();
-		const stored = await store.openShow(() => newShow(newId(), guessedUnit()), showId);
+		const findLost = lost && ((there: readonly string[]) => lost.find(there));
+		const stored = await store.openShow(() => newShow(newId(), guessedUnit()), showId, Date.now(), findLost);
 		// Where it cannot be kept, another show may be opened the next time; this one opens all the same.
 		if (stored.revision > 1 || showId !== undefined)
 			store.keepPlace(stored.show.id, { openedAt: Date.now() }).catch(() => undefined);

@@ -1,5 +1,6 @@
 import { forgottenBefore } from '../core/device/shelf.ts';
 import { openShelfStore } from '../storage/shelfStore.ts';
+import { LostShows } from './lostShows.svelte.ts';
 import { openSession, type SessionOptions } from './openSession.ts';
 import { Shelf } from './shelf.svelte.ts';
 import { showOfTab } from './tabShow.ts';
@@ -10,9 +11,10 @@ import { showOfTab } from './tabShow.ts';
  */
 export async function openShelf(options: SessionOptions = {}): Promise<Shelf> {
 	const { databaseName = 'evenhang' } = options;
-	const session = await openSession({ showId: showOfTab(), ...options });
+	const lost = new LostShows(databaseName);
+	const session = await openSession({ showId: showOfTab(), lost, ...options });
 	const store = openShelfStore(databaseName);
-	const shelf = new Shelf(session, store, { ...options, databaseName });
+	const shelf = new Shelf(session, store, lost, { ...options, databaseName });
 	await store.forget(forgottenBefore(Date.now())).catch(() => undefined);
 	await shelf.refresh();
 	return shelf;

@@ -166,6 +166,8 @@ export class Saving {
 		let revision: number;
 		try {
 			revision = await this.#apply(held[0]!);
+			// The browser has lost the show, and an older copy of it was put back: what the page holds is newer.
+			if (revision <= this.#revision) throw new ShowMissing(show().id);
 		} catch (cause) {
 			if (!(cause instanceof ShowMissing)) throw cause;
 			// The browser has cleared its storage under an open page: what the page holds is all there is.

@@ -145,6 +145,11 @@ export class Session {
 		return this.#workedOut.lateBench;
 	}
 
+	/** The revision that the show will have when all is on disk. */
+	get revision(): number {
+		return this.#keeping.revision;
+	}
+
 	get saved(): Saved {
 		return this.#keeping.saved;
 	}

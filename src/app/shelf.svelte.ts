@@ -6,12 +6,14 @@ import { notDone } from '../core/device/storageProblem.ts';
 import { makeId } from '../files/makeId.ts';
 import type { ShelfStore, ShelvedShow } from '../storage/shelfStore.ts';
 import { openShowStore } from '../storage/showStore.ts';
+import type { LostShows } from './lostShows.svelte.ts';
 import { listenToOtherTabs, type OtherTabs } from './otherTabs.ts';
 import { oneForMany } from './oneForMany.ts';
 import { openSession, type SessionOptions } from './openSession.ts';
 import type { Session } from './session.svelte.ts';
 import { closePicturesOf } from './pictures.svelte.ts';
 import { PutAside } from './putAside.svelte.ts';
+import { SecondCopying } from './secondCopies.ts';
 import { rememberShowOfTab } from './tabShow.ts';
 
 /** What was done to a show last, to be taken back. */
@@ -38,11 +40,15 @@ export class Shelf {
 	readonly databaseName: string;
 	/** The damaged records of this device. */
 	readonly putAside: PutAside;
+	/** The shows that the browser has lost. */
+	readonly lost: LostShows;
+	readonly #copying = new SecondCopying(this);
 
 	/** Use `openShelf`. */
-	constructor(session: Session, store: ShelfStore, options: ShelfOptions) {
+	constructor(session: Session, store: ShelfStore, lost: LostShows, options: ShelfOptions) {
 		this.#session = session;
 		this.#store = store;
+		this.lost = lost;
 		this.#options = options;
 		this.databaseName = options.databaseName;
 		this.putAside = new PutAside(this.databaseName);
@@ -87,9 +93,20 @@ export class Shelf {
 	readonly refresh = oneForMany(() => this.#refresh());
 
 	async #refresh(): Promise<void> {
-		const shows = await this.#store.list().catch(() => undefined);
-		if (shows) this.#shows = shows.toSorted((a, b) => (b.openedAt ?? 0) - (a.openedAt ?? 0) || (a.id < b.id ? -1 : 1));
+		const shows = await this.#list().catch(() => undefined);
+		if (shows) {
+			this.#shows = shows.toSorted((a, b) => (b.openedAt ?? 0) - (a.openedAt ?? 0) || (a.id < b.id ? -1 : 1));
+			this.lost.note(this.#shows);
+			this.#copying.changed();
+		}
 		await this.putAside.refresh();
+	}
+
+	/** Every show that is kept, with those that the browser has lost put back: it may do so while the page is open. */
+	async #list(): Promise<readonly ShelvedShow[]> {
+		const shows = await this.#store.list();
+		const there = shows.map(({ id }) => id);
+		return (await this.lost.find(there)) ? this.#store.list() : shows;
 	}
 
 	/** Opens another show in this tab, once all of this one is on disk. @returns whether it is open */
@@ -228,6 +245,7 @@ export class Shelf {
 	/** Lets go of the database, once all of the show that is open is on disk. */
 	async close(): Promise<void> {
 		await this.#session.close();
+		this.#copying.close();
 		this.#tabs.close();
 		this.#store.close();
 		this.putAside.close();

@@ -18,8 +18,8 @@ import type { Rolldown } from 'vite';
  */
 export function sharedParts(root: string): Rolldown.CodeSplittingGroup[] {
 	const first = join(root, 'src/main.ts');
-	const late = ['app/judgingPart', 'pages/besidePart', 'pages/othersPart', 'pages/paperPart'].map((name) =>
-		join(root, `src/${name}.ts`),
+	const late = ['app/judgingPart', 'app/copiesPart', 'pages/besidePart', 'pages/othersPart', 'pages/paperPart'].map(
+		(name) => join(root, `src/${name}.ts`),
 	);
 	const places = late.slice(-2);
 	const folder = join(root, 'src/workers');

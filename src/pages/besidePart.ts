@@ -8,6 +8,7 @@ export { columnMenu } from '../ui/grid/columnMenu.ts';
 export { default as GridMenu } from '../ui/grid/GridMenu.svelte';
 export { default as PrintForm } from '../ui/grid/PrintForm.svelte';
 export { rowMenu } from '../ui/grid/rowMenu.ts';
+export { default as LostNote } from '../ui/shelf/LostNote.svelte';
 export { default as PrintPanel } from '../ui/mount/PrintPanel.svelte';
 export { default as PicturesNotHere } from './PicturesNotHere.svelte';
 export { default as StartScreen } from './StartScreen.svelte';

@@ -3,7 +3,8 @@ import type { Show } from '../core/show/show.ts';
 import { type ConnectionEvents, openConnection } from './connection.ts';
 import { getSound, putAside, readSound } from './putAside.ts';
 import { type ShowRecord, storesApart } from './schema.ts';
-import { putShow, readStored, ShowMissing } from './showStore.ts';
+import { putShow } from './putShow.ts';
+import { readStored, ShowMissing } from './showStore.ts';
 import { rangeOfShow, type Requests, write, type Writing } from './writing.ts';
 
 /** A show on the shelf: its record, and how many prints it has. */

@@ -5,7 +5,8 @@ import type { PartApart } from '../core/show/parts.ts';
 import type { Show } from '../core/show/show.ts';
 import { changeSteps, readSteps, type StepFound, type StepsChange } from './stepStore.ts';
 import { type Connection, type ConnectionEvents, openConnection } from './connection.ts';
-import { applyToParts, putParts, readParts } from './partStores.ts';
+import { applyToParts, readParts } from './partStores.ts';
+import { putShow } from './putShow.ts';
 import { getSound, type Place, putAside, readSound } from './putAside.ts';
 import { type Copied, type KeptExchange, type LeftAt, type Schema, type ShowRecord, storesApart } from './schema.ts';
 import { rangeOfShow, type Requests, write, type Writing } from './writing.ts';
@@ -67,8 +68,14 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		 * The show that is wanted, else the one that was open last; where there is none yet, `makeShow` gives it and it is
 		 * kept from then on, or `notKept` says why not.
 		 * @param now in milliseconds since 1970
+		 * @param findLost told which shows there are; resolves with whether it has put others back
 		 */
-		async openShow(makeShow: () => Show, wanted?: string, now = Date.now()): Promise<StoredShow> {
+		async openShow(
+			makeShow: () => Show,
+			wanted?: string,
+			now = Date.now(),
+			findLost: (there: readonly string[]) => Promise<boolean> = () => Promise.resolve(false),
+		): Promise<StoredShow> {
 			const tx = await connection
 				.begin((db) => db.transaction(['shows', ...storesApart]))
 				.catch((cause: unknown) => unkept(makeShow(), cause, denied));
@@ -77,6 +84,7 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 			const record = toOpen(values, wanted);
 			const there = record && (await readWhole(tx, record));
 			await putAside(connection, [...damaged, ...(there?.damaged ?? [])]);
+			if (await findLost(values.map(({ id }) => id))) return this.openShow(makeShow, wanted, now);
 			return there?.stored ?? beginAnyhow(makeShow, now);
 		},
 
@@ -216,19 +224,6 @@ async function readWhole(
 		...(takenBack !== undefined && { takenBack }),
 	};
 	return { stored, damaged };
-}
-
-/** Puts a whole show in place of what is kept of it. @returns the revision that it makes */
-export async function putShow(
-	tx: Writing,
-	request: Requests,
-	show: Show,
-	{ seen = 0, ...more }: { readonly seen?: number } & Partial<Omit<ShowRecord, keyof Show | 'revision'>> = {},
-): Promise<number> {
-	const before = await getSound(tx, request, 'shows', show.id);
-	const revision = Math.max(seen, before?.revision ?? 0) + 1;
-	await putParts(tx, request, { ...before, ...more, id: show.id, revision }, show);
-	return revision;
 }
 
 /** Keeps or removes an exchange, in the transaction of the edit that imports it or undoes that. */

@@ -34,6 +34,8 @@ const lastDeed = 99;
 
 const lastNote = (round: number) => `round ${round}, note ${lastDeed}`;
 
+const idsOf = ({ rows }: OnDisk) => rows.map((row) => (JSON.parse(row) as { id: string }).id);
+
 /** A row as it is with another note. */
 function withNote(kept: string, note: string): string {
 	const row = JSON.parse(kept) as { typed?: Record<string, string> };
@@ -79,9 +81,10 @@ const deeds: readonly ((page: Page, round: number, at: number) => Promise<void>)
 ];
 
 test(
-	`of ${kills} browsers killed while typing, importing or ticking off, each has everything that was called saved`,
+	`of ${kills} browsers killed while typing, importing or ticking off, each has everything that was called saved, or says what it lost`,
 	async () => {
 		let held = 0;
+		let putBack = 0;
 		await onStage({ hasProfile: true, isWhole: isSoak }, async (stage) => {
 			let page = await stage.openShow();
 			await withPrints(page, [
@@ -91,6 +94,7 @@ test(
 			for (let round = 0; round < kills; round++) {
 				const deed = deeds[round % deeds.length]!;
 				let saved: OnDisk = { rows: [], ticks: [] };
+				const before = await onDisk(page);
 				for (let at = 0; at <= round % 3; at++) {
 					await deed(page, round, at);
 					await page
@@ -109,7 +113,15 @@ test(
 				const lost = saved.rows.filter(
 					(each) => !rows.includes(each) && !rows.includes(withNote(each, lastNote(round))),
 				);
-				expect([...lost, ...otherTicks(saved, kept)], `round ${round}`).toEqual([]);
+				// Killed while it writes, the browser may find its database damaged at a later opening (lostShows.test.ts).
+				const said = page.getByRole('alert').filter({ hasText: 'Put back from a second copy' });
+				if (await page.evaluate(() => localStorage.getItem('evenhang lost shows') !== null)) {
+					await said.waitFor();
+					const missing = idsOf(before).filter((id) => !idsOf(kept).includes(id));
+					expect(missing, `round ${round}: put back, but for what was there before it`).toEqual([]);
+					await page.getByRole('button', { name: 'Close', exact: true }).click();
+					putBack++;
+				} else expect([...lost, ...otherTicks(saved, kept)], `round ${round}`).toEqual([]);
 				held++;
 				await page.evaluate(() => (location.hash = 'prints'));
 				await page.getByRole('gridcell').first().waitFor();
@@ -117,6 +129,8 @@ test(
 			stage.problems.splice(0); // what a killed browser leaves in the console
 		});
 		expect(held).toBe(kills);
+		if (putBack > 0)
+			console.log(`of ${kills} browsers killed, ${putBack} had lost the database: it was put back, and said`);
 	},
 	mostMs,
 );

@@ -76,6 +76,22 @@ export const screens: readonly Screen[] = [
 			await page.getByRole('button', { name: 'Skip the first steps' }).waitFor({ state: 'detached' });
 		},
 	},
+	{
+		name: 'start-lost',
+		open: async (page) => {
+			await page.evaluate(() => {
+				const gone = [
+					{ id: 'gone', name: 'Light on the estuary', prints: 30, copiedAt: 1.79e12 },
+					{ id: 'begun', name: '', prints: 1 },
+				];
+				const putBack = [{ id: 'back', name: 'Spring', at: 1.794e12 }];
+				localStorage.setItem('evenhang lost shows', JSON.stringify({ gone, putBack }));
+			});
+			await page.reload();
+			await page.getByRole('button', { name: 'Open a backup' }).waitFor();
+			await page.getByRole('heading', { level: 1 }).waitFor();
+		},
+	},
 	{ name: 'paste', open: (page) => press(page, 'Paste rows') },
 	{ name: 'prints', onlyLooks: true, open: loadExample },
 	{

@@ -123,6 +123,12 @@ export class Stage {
 		return this.#context;
 	}
 
+	/** The folder of the browser's profile, for who spoils what lies there while the browser is closed. */
+	get profile(): string {
+		if (this.#profile === undefined) throw new Error('the browser has no profile: set the stage with hasProfile');
+		return this.#profile;
+	}
+
 	/** Opens the browser, with whatever its profile has kept. */
 	async openBrowser(): Promise<void> {
 		const { viewport = landscapeTablet, colorScheme = 'light', hasTouch = false } = this.options;

@@ -67,7 +67,7 @@ async function emptyWindow(stage: Stage, options: WindowOptions): Promise<Page> 
 	await asAsked(page, options);
 	const debug = await stage.context.newCDPSession(page);
 	const origin = new URL(stage.address).origin;
-	await debug.send('Storage.clearDataForOrigin', { origin, storageTypes: 'indexeddb' });
+	await debug.send('Storage.clearDataForOrigin', { origin, storageTypes: 'indexeddb,cache_storage,local_storage' });
 	await debug.detach();
 	return page;
 }

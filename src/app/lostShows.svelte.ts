@@ -1,0 +1,70 @@
+import type { LostReport } from '../core/device/lostShows.ts';
+import { nameOfCopies } from '../storage/secondCopies.ts';
+import type { ShelvedShow } from '../storage/shelfStore.ts';
+import { type Notes, openNotes } from './notedShows.ts';
+import { copiesPart } from './secondCopies.ts';
+
+/**
+ * Sees it when the browser has lost shows: they are noted outside the database (`notedShows.ts`), and there is a second
+ * copy of each (`secondCopies.ts`), from which they are put back.
+ */
+export class LostShows {
+	#report = $state.raw<LostReport>();
+	readonly #databaseName: string;
+	readonly #notes: Notes;
+
+	constructor(databaseName: string) {
+		this.#databaseName = databaseName;
+		this.#notes = openNotes(databaseName);
+		this.#report = this.#notes.lost();
+	}
+
+	/** What was lost, and has not been read yet. */
+	get report(): LostReport | undefined {
+		return this.#report;
+	}
+
+	/** The report has been read. */
+	noteRead(): void {
+		this.#report = undefined;
+		this.#notes.noteLost(undefined);
+	}
+
+	/**
+	 * Puts back what is not there any more.
+	 * @param there the ids of all shows, the deleted ones too
+	 * @returns whether anything was put back
+	 */
+	async find(there: readonly string[]): Promise<boolean> {
+		const known = new Set(there);
+		const isNoted = this.#notes.shows().some(({ id }) => !known.has(id));
+		if (!isNoted && (there.length > 0 || !(await this.#hasCopies()))) return false;
+		const part = await copiesPart.load();
+		if (!part) return false; // what is noted stays so, and is looked for again the next time
+		const { report, isChanged } = await part.putBackLost(this.#databaseName, known, this.#notes);
+		this.#report = report;
+		return isChanged;
+	}
+
+	/** Whether there may be copies, although nothing is noted: a browser may keep the ones and not the others. */
+	async #hasCopies(): Promise<boolean> {
+		try {
+			return await caches.has(nameOfCopies(this.#databaseName));
+		} catch {
+			return false;
+		}
+	}
+
+	/**
+	 * Notes which shows there are. Those noted before that are not among them stay noted: they are lost, or another tab has
+	 * begun them just now.
+	 * @param shows all of them, the deleted ones too
+	 */
+	note(shows: readonly ShelvedShow[]): void {
+		const known = new Set(shows.map(({ id }) => id));
+		const there = shows
+			.filter(({ deletedAt, prints, revision }) => deletedAt === undefined && (prints > 0 || revision > 1))
+			.map(({ id, name, prints, copied }) => ({ id, name, prints, ...(copied && { copiedAt: copied.at }) }));
+		this.#notes.noteShows([...there, ...this.#notes.shows().filter(({ id }) => !known.has(id))]);
+	}
+}

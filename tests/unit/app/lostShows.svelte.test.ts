@@ -1,0 +1,295 @@
+import 'fake-indexeddb/auto';
+import { deleteDB } from 'idb';
+import { beforeEach, expect, type MockInstance, onTestFinished, test, vi } from 'vitest';
+import { copyShows } from '../../../src/app/copyShows.ts';
+import { openShelf } from '../../../src/app/openShelf.ts';
+import { SecondCopying } from '../../../src/app/secondCopies.ts';
+import type { Shelf } from '../../../src/app/shelf.svelte.ts';
+import { daysToBringBack } from '../../../src/core/device/shelf.ts';
+import { on } from './edits.ts';
+import { keepOutside, type OutsideDatabase } from './outsideDatabase.ts';
+
+let databaseName = '';
+let outside: OutsideDatabase;
+let copying: MockInstance;
+beforeEach(({ task }) => {
+	databaseName = task.id;
+	vi.restoreAllMocks();
+	vi.unstubAllGlobals();
+	outside = keepOutside();
+	copying = vi.spyOn(SecondCopying.prototype, 'changed').mockImplementation(() => undefined); // copies are made where a test says so
+});
+
+async function open(): Promise<Shelf> {
+	const shelf = await openShelf({ databaseName, showId: undefined });
+	onTestFinished(() => void shelf.close().catch(() => undefined));
+	return shelf;
+}
+
+/** Types titles into the show that is open, each a print. */
+async function type({ session, refresh }: Shelf, ...titles: readonly string[]): Promise<void> {
+	for (const title of titles) on(session).addRows([{ cells: { title } }], session.show.rows.length, 'Add row');
+	await session.whenSaved();
+	await refresh();
+}
+
+const titlesOf = ({ rows }: Shelf['session']['show']) => rows.map(({ typed }) => typed.title);
+
+/** The shows that are not deleted: names and titles. */
+async function held(shelf: Shelf): Promise<Record<string, readonly (string | undefined)[]>> {
+	await shelf.refresh();
+	const there = shelf.shows.filter(({ deletedAt }) => deletedAt === undefined);
+	const titles = await Promise.all(there.map(async ({ id, name }) => [name, titlesOf(await shelf.read(id))] as const));
+	return Object.fromEntries(titles);
+}
+
+/** Three shows: Spring, open last, with two prints; Autumn with one, archived; and one that is deleted. */
+async function withShows(): Promise<Shelf> {
+	const shelf = await open();
+	on(shelf.session).rename('Autumn');
+	await type(shelf, 'Quay');
+	const autumn = shelf.session.show.id;
+	await shelf.open((await shelf.create())!);
+	on(shelf.session).rename('Winter');
+	await type(shelf, 'Ice');
+	const winter = shelf.session.show.id;
+	await shelf.open((await shelf.create())!);
+	on(shelf.session).rename('Spring');
+	await type(shelf, 'Pier', 'Low water');
+	await shelf.archive(autumn, true);
+	await shelf.delete(winter);
+	return shelf;
+}
+
+/** The browser finds its database damaged and begins an empty one. */
+async function lose(shelf: Shelf): Promise<void> {
+	await shelf.close();
+	await deleteDB(databaseName);
+	await deleteDB(`${databaseName} plans`);
+}
+
+test('a database that is lost: every show is put back as its copy has it, archived and deleted ones as such, and it is said', async () => {
+	const before = await withShows();
+	await before.session.copies.note(before.session.copies.mark(), 'show', 5);
+	await before.refresh();
+	const { show, revision } = before.session;
+	await copyShows(before);
+	await lose(before);
+	const shelf = await open();
+	expect(shelf.session.show).toEqual(show);
+	expect([shelf.session.revision, shelf.session.copies.changes]).toEqual([revision, 0]);
+	expect(await held(shelf)).toEqual({ Spring: ['Pier', 'Low water'], Autumn: ['Quay'] });
+	expect(shelf.shows.find(({ name }) => name === 'Autumn')?.isArchived).toBe(true);
+	expect(shelf.shows.find(({ name }) => name === 'Winter')?.deletedAt).toBeTypeOf('number');
+	expect(shelf.lost.report?.putBack.map(({ name }) => name).sort()).toEqual(['Autumn', 'Spring']);
+	expect(shelf.lost.report?.gone).toEqual([]);
+	// It is said until it has been read, in other tabs and after a reload too, and then no more.
+	expect((await open()).lost.report?.putBack).toHaveLength(2);
+	shelf.lost.noteRead();
+	expect((await open()).lost.report).toBeUndefined();
+});
+
+test('a database that is lost and no copy: the shows are named with their prints and last backup, and nothing else is called lost', async () => {
+	const before = await withShows();
+	await before.session.copies.note(before.session.copies.mark(), 'show', 5);
+	await before.refresh();
+	await lose(before);
+	const shelf = await open();
+	expect(shelf.session.show).toMatchObject({ rows: [] });
+	expect(shelf.lost.report?.putBack).toEqual([]);
+	expect(shelf.lost.report?.gone.map(({ name, prints, copiedAt }) => [name, prints, copiedAt]).sort()).toEqual([
+		['Autumn', 1, undefined],
+		['Spring', 2, 5],
+	]);
+	await type(shelf, 'Pier');
+	shelf.lost.noteRead();
+	expect((await open()).lost.report).toBeUndefined();
+	await lose(shelf);
+	expect((await open()).lost.report?.gone.map(({ prints }) => prints)).toEqual([1]);
+});
+
+test('a device that never had a show has lost nothing, nor one on which nothing was typed', async () => {
+	const first = await open();
+	expect(first.lost.report).toBeUndefined();
+	await copyShows(first);
+	await lose(first);
+	expect((await open()).lost.report).toBeUndefined();
+	expect(outside.kept.size).toBe(0);
+});
+
+test('where the browser keeps neither notes nor caches, as in a private window, all goes as without them', async () => {
+	const refuse = () => {
+		throw new DOMException('refused', 'SecurityError');
+	};
+	vi.stubGlobal('localStorage', { getItem: refuse, setItem: refuse, removeItem: refuse });
+	vi.stubGlobal('caches', { has: () => Promise.reject(new DOMException('refused', 'SecurityError')), open: refuse });
+	const shelf = await open();
+	await type(shelf, 'Pier');
+	await expect(copyShows(shelf)).rejects.toThrow('refused');
+	expect(shelf.session.saved).toEqual({ state: 'saved' });
+	expect(titlesOf((await open()).session.show)).toEqual(['Pier']);
+	await lose(shelf);
+	expect((await open()).lost.report).toBeUndefined();
+});
+
+test.each(['', '{', 'null', '[1]', '{"shows":7}', '{"shows":[7,null,{"name":"x"}]}'])(
+	'a note that is no note (%s) is none, and is written anew',
+	async (text) => {
+		outside.notes.set(`${databaseName} shows`, text).set(`${databaseName} lost shows`, text);
+		const shelf = await open();
+		expect(shelf.lost.report).toBeUndefined();
+		await type(shelf, 'Pier');
+		await lose(shelf);
+		expect((await open()).lost.report?.gone).toHaveLength(1);
+	},
+);
+
+test('a note of another version, with less in it and more, still says that something was there', async () => {
+	outside.notes.set(`${databaseName} shows`, JSON.stringify({ form: 9, shows: [{ id: 'a', name: 7, colour: 'red' }] }));
+	expect((await open()).lost.report?.gone).toEqual([{ id: 'a', name: '', prints: 0 }]);
+});
+
+test('the newest copy that can be read is put back; a copy of an older version of the app is brought up to date', async () => {
+	const before = await open();
+	on(before.session).rename('Spring');
+	await type(before, 'Pier');
+	await copyShows(before);
+	const [[address, text]] = [...outside.kept] as [[string, string]];
+	const name = address.slice(0, address.indexOf('https:'));
+	const about = JSON.parse(decodeURIComponent(address.split('.invalid/')[1]!)) as { id: string; revision: number };
+	const at = (revision: number) =>
+		`${name}https://second-copy.invalid/${encodeURIComponent(JSON.stringify({ ...about, revision }))}`;
+	outside.kept.set(at(about.revision + 1), text.slice(0, -9)); // cut off as it was written
+	outside.kept.set(at(about.revision + 2), JSON.stringify({ ...JSON.parse(text), version: 999 })); // of a newer app
+	outside.kept.set(`${name}https://second-copy.invalid/%7B`, text).set(`${name}https://elsewhere.invalid/`, text);
+	const old = { ...(JSON.parse(text) as object), version: 1, name: 'Spring, long ago' };
+	outside.kept.set(at(about.revision - 1), JSON.stringify(old));
+	await lose(before);
+	const shelf = await open();
+	expect(await held(shelf)).toEqual({ Spring: ['Pier'] });
+	await lose(shelf);
+	outside.kept.delete(address);
+	expect(await held(await open())).toEqual({ 'Spring, long ago': ['Pier'] });
+});
+
+test('a show is copied again when it has changed, been renamed, archived, deleted or backed up, and only then', async () => {
+	const shelf = await withShows();
+	await copyShows(shelf);
+	const addresses = () => [...outside.kept.keys()].sort();
+	const first = addresses();
+	expect(first).toHaveLength(3);
+	await copyShows(shelf);
+	expect(addresses()).toEqual(first);
+	const autumn = shelf.shows.find(({ name }) => name === 'Autumn')!.id;
+	const changes: (() => Promise<unknown>)[] = [
+		() => type(shelf, 'Kiln door'),
+		() => shelf.rename(autumn, 'Late autumn'),
+		() => shelf.archive(autumn, false),
+		() => shelf.delete(autumn),
+		() => shelf.bringBack(autumn),
+		() =>
+			shelf.noteCopied(
+				shelf.shows.filter(({ id }) => id === autumn),
+				7,
+			),
+	];
+	for (const change of changes) {
+		const before = addresses();
+		await change();
+		await shelf.refresh();
+		await copyShows(shelf);
+		const after = addresses();
+		expect(after).toHaveLength(3);
+		expect(after.filter((address) => !before.includes(address))).toHaveLength(1);
+	}
+	await lose(shelf);
+	expect(await held(await open())).toEqual({ Spring: ['Pier', 'Low water', 'Kiln door'], 'Late autumn': ['Quay'] });
+});
+
+test('a copy is made by itself, soon after a change', async () => {
+	copying.mockRestore();
+	const shelf = await open();
+	await type(shelf, 'Pier');
+	await vi.waitFor(() => expect(outside.kept.size).toBe(1), { timeout: 20_000 });
+	await lose(shelf);
+	expect(titlesOf((await open()).session.show)).toEqual(['Pier']);
+});
+
+test('no copy is made where room runs short: it is for what is typed', async () => {
+	const shelf = await open();
+	await type(shelf, 'Pier');
+	vi.stubGlobal('navigator', {
+		storage: { estimate: () => Promise.resolve({ usage: 95_000_000, quota: 100_000_000 }) },
+	});
+	await copyShows(shelf);
+	expect(outside.kept.size).toBe(0);
+});
+
+test('a database that is lost under an open page: what is open stays, the others are put back, and it is said', async () => {
+	const shelf = await withShows();
+	await copyShows(shelf);
+	await deleteDB(databaseName); // the connections let go of it
+	await type(shelf, 'Kiln door');
+	await vi.waitFor(async () => expect(await held(shelf)).toHaveProperty('Autumn'));
+	expect(await held(shelf)).toEqual({ Spring: ['Pier', 'Low water', 'Kiln door'], Autumn: ['Quay'] });
+	expect(shelf.lost.report?.putBack.map(({ name }) => name)).toEqual(['Autumn']);
+	expect(await held(await open())).toEqual({ Spring: ['Pier', 'Low water', 'Kiln door'], Autumn: ['Quay'] });
+});
+
+test('two tabs with a show each: the copies that one puts back take nothing from the other, which has newer ones', async () => {
+	const one = await withShows();
+	const autumn = one.shows.find(({ name }) => name === 'Autumn')!.id;
+	const other = await openShelf({ databaseName, showId: autumn });
+	onTestFinished(() => void other.close().catch(() => undefined));
+	await copyShows(one);
+	await type(other, 'Buoy', 'Rope'); // not copied yet
+	await deleteDB(databaseName);
+	await type(one, 'Kiln door');
+	await vi.waitFor(() => expect(one.shows.some(({ id }) => id === autumn)).toBe(true));
+	await type(other, 'Net');
+	expect(titlesOf(other.session.show)).toEqual(['Quay', 'Buoy', 'Rope', 'Net']);
+	const after = await open();
+	expect(await held(after)).toEqual({
+		Spring: ['Pier', 'Low water', 'Kiln door'],
+		Autumn: ['Quay', 'Buoy', 'Rope', 'Net'],
+	});
+});
+
+test('two tabs that open at once after a loss put each show back once', async () => {
+	const before = await withShows();
+	await copyShows(before);
+	await lose(before);
+	const [one, other] = await Promise.all([open(), open()]);
+	expect(one.session.show.id).toBe(other.session.show.id);
+	for (const shelf of [one, other]) {
+		await shelf.refresh();
+		expect(shelf.shows).toHaveLength(3);
+	}
+});
+
+test('a show that was deleted longer ago than it can be restored is not put back', async () => {
+	const before = await withShows();
+	await copyShows(before);
+	await lose(before);
+	vi.spyOn(Date, 'now').mockReturnValue(Date.now() + (daysToBringBack + 1) * 86_400_000);
+	const shelf = await open();
+	await shelf.refresh();
+	expect(shelf.shows.map(({ name }) => name).sort()).toEqual(['Autumn', 'Spring']);
+	expect([...outside.kept.keys()].filter((address) => address.includes('deletedAt'))).toEqual([]);
+});
+
+test('shows that cannot be put back just now are said, and put back the next time', async () => {
+	const before = await withShows();
+	await copyShows(before);
+	await lose(before);
+	const full = () => {
+		throw new DOMException('no room', 'QuotaExceededError');
+	};
+	const puts = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(full);
+	const shelf = await open();
+	expect(shelf.lost.report?.gone.map(({ name }) => name).sort()).toEqual(['Autumn', 'Spring']);
+	puts.mockRestore();
+	const next = await open();
+	expect(await held(next)).toMatchObject({ Spring: ['Pier', 'Low water'], Autumn: ['Quay'] });
+	expect(next.lost.report).toMatchObject({ gone: [], putBack: [{}, {}] });
+});
