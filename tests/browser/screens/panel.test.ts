@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { phone } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
-import { paste, press, startTyping, withPrints } from './prints.ts';
+import { cell, paste, press, startTyping, withPrints } from './prints.ts';
 import { openSettings } from './settingsOf.ts';
 
 const play = oneStage();
@@ -27,6 +27,25 @@ test('a print whose measures do not add up is drawn as an outline, and the capti
 			.waitFor();
 		expect(await choice(page, 'Back').count()).toBe(0);
 		expect(await front(page).locator('path').count()).toBeLessThan(paths);
+	}));
+
+test('a float shows the edge that its paper has in the settings, and one step takes a change of it back', () =>
+	play(async (page) => {
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await cell(page, 14, 'title').click();
+		const words = () => front(page).locator('desc').textContent();
+		const corners = async () =>
+			((await front(page).locator('path.line').getAttribute('d')) ?? '').match(/[LHV]/g)!.length;
+		await expect.poll(words).toMatch(/^Float on a board .*, paper 420 × 297 mm with a deckle edge\./);
+		expect(await corners()).toBeGreaterThan(40);
+		await openSettings(page, 'Papers');
+		await page.getByRole('button', { name: /^Cotton A3/ }).click();
+		await page.getByLabel('Edge, Cotton A3', { exact: true }).selectOption('straight');
+		await page.getByRole('link', { name: 'Prints', exact: true }).click();
+		await expect.poll(words).toMatch(/with a straight edge\./);
+		expect(await corners()).toBe(3);
+		await page.getByRole('button', { name: /^Undo/ }).click();
+		await expect.poll(words).toMatch(/with a deckle edge\./);
 	}));
 
 test('a print is shown in its frame, in profile, and on its undermount, by keyboard', () =>
