@@ -3,49 +3,8 @@ import svelte from 'eslint-plugin-svelte';
 import { defineConfig } from 'eslint/config';
 import globals from 'globals';
 import tseslint from 'typescript-eslint';
+import house from './houseRules.js';
 import svelteConfig from './svelte.config.js';
-
-/** Relative imports name the file as it is on disk. */
-const importsWithEnding = {
-	selector:
-		':matches(ImportDeclaration, ExportNamedDeclaration, ExportAllDeclaration, ImportExpression)[source.value=/^\\.{1,2}\\u002F(?!.*\\.(ts|js|cjs|svelte|css|json|csv|svg|png)(\\?\\w+)?$)/]',
-	message: 'Say the whole file name: `./length.ts`.',
-};
-
-const namedExports = { selector: 'ExportDefaultDeclaration', message: 'Export by name.' };
-
-/** What makes a result depend on more than its arguments. */
-const chance = [
-	{ selector: 'NewExpression[callee.name="Date"]', message: 'core has no clock: pass the time in.' },
-	{ selector: 'CallExpression[callee.name="Date"]', message: 'core has no clock: pass the time in.' },
-];
-
-/** What a cell says stands in the row's result: read again, it would soon be read another way. */
-const readCells = '/^(edition|copies|shape|paper|surface|mount|board|inner board|frame|glazing|spacer|signed on)$/';
-const secondReading = [
-	{
-		selector: `MemberExpression:matches([object.name="typed"], [object.property.name="typed"]):matches([computed=false][property.name=${readCells}], [property.value=${readCells}])`,
-		message: 'Ask the result of the row, which has read the cell.',
-	},
-	{
-		selector:
-			'BinaryExpression[left.property.name="kind"][right.value="none"]:matches([left.object.name="mount"], [left.object.property.name="mount"])',
-		message: 'Ask hasMount.',
-	},
-];
-
-/** The page's policy allows no inline style; `style:name={value}` is set by script and is fine. */
-const inlineStyle = {
-	selector: 'SvelteAttribute[key.name="style"]',
-	message: "The page's policy would drop it: use a class, or style:name={value}.",
-};
-
-const notReady = [
-	{
-		selector: 'CallExpression[callee.type="MemberExpression"][callee.property.name=/^(only|skip|todo|skipIf|fails)$/]',
-		message: 'Every test runs, and all of them.',
-	},
-];
 
 /** What Svelte compiles. */
 const ofSvelte = ['**/*.svelte', '**/*.svelte.ts'];
@@ -54,7 +13,7 @@ export default defineConfig(
 	{ ignores: ['dist/', 'dev-dist/', 'node_modules/', 'coverage/'] },
 	{ linterOptions: { reportUnusedDisableDirectives: 'error' } },
 	{
-		// Of plain TypeScript these rules are looked for by oxlint (`.oxlintrc.json`).
+		// Plain TypeScript is not looked at here at all: oxlint has it (`.oxlintrc.json`).
 		files: [...ofSvelte, '**/*.js', '**/*.cjs'],
 		extends: [js.configs.recommended, tseslint.configs.strict, tseslint.configs.stylistic],
 		rules: {
@@ -67,19 +26,15 @@ export default defineConfig(
 		},
 	},
 	{ files: ofSvelte, extends: [svelte.configs.recommended, svelte.configs.prettier] },
-	{ files: ['**/*.ts'], languageOptions: { parser: tseslint.parser } },
 	{
+		plugins: { house },
 		rules: {
 			'no-warning-comments': ['error', { terms: ['todo', 'fixme', 'xxx', 'hack'], location: 'anywhere' }],
-			'no-restricted-syntax': ['error', importsWithEnding, namedExports],
+			'house/whole-file-names': 'error',
 		},
 	},
 	{
-		files: ['src/**/*.ts'],
-		rules: { 'no-restricted-syntax': ['error', importsWithEnding, namedExports, ...secondReading] },
-	},
-	{
-		files: ['**/*.svelte', '**/*.svelte.ts'],
+		files: ofSvelte,
 		languageOptions: {
 			globals: globals.browser,
 			parserOptions: { parser: tseslint.parser, svelteConfig },
@@ -88,38 +43,13 @@ export default defineConfig(
 			'svelte/no-at-html-tags': 'error',
 			'svelte/prefer-svelte-reactivity': 'off', // a Map that only remembers need not tell anyone
 			'svelte/button-has-type': 'error',
-			'no-restricted-syntax': ['error', importsWithEnding, namedExports, inlineStyle, ...secondReading],
+			'house/named-exports': 'error',
+			'house/no-inline-style': 'error',
+			'house/no-second-reading': 'error',
+			'house/ask-has-mount': 'error',
 			'prefer-const': 'off', // `$props()` and bindable state are let
 			'svelte/prefer-const': ['error', { destructuring: 'all' }],
 		},
 	},
-	{
-		files: ['src/core/**/*.ts'],
-		rules: {
-			'no-restricted-syntax': ['error', importsWithEnding, namedExports, ...chance, ...secondReading],
-			'no-restricted-properties': [
-				'error',
-				{ object: 'Math', property: 'random', message: 'core leaves nothing to chance: pass the number in.' },
-				{ object: 'Date', property: 'now', message: 'core has no clock: pass the time in.' },
-			],
-			'no-restricted-globals': ['error', 'console', 'performance', 'crypto', 'process', 'setTimeout', 'fetch'],
-		},
-	},
-	{
-		files: ['src/core/{settings,show,row,merge}/**/*.ts'], // they read cells or settings, or carry texts from one show to another
-		rules: { 'no-restricted-syntax': ['error', importsWithEnding, namedExports, ...chance] },
-	},
-	{
-		files: ['tests/**/*.ts'],
-		rules: { 'no-restricted-syntax': ['error', importsWithEnding, ...notReady] },
-	},
-	{
-		// Tools ask these for a default export.
-		files: ['*.config.ts', '*.config.js', 'tests/unit/browserCompile.ts'],
-		rules: { 'no-restricted-syntax': ['error', importsWithEnding] },
-	},
-	{
-		files: ['**/*.js', '**/*.cjs'],
-		languageOptions: { globals: globals.node },
-	},
+	{ files: ['**/*.js', '**/*.cjs'], languageOptions: { globals: globals.node } },
 );

@@ -17,7 +17,7 @@ const houses: string[] = [];
 async function build(files: Readonly<Record<string, string>>): Promise<string> {
 	const house = await mkdtemp(join(tmpdir(), 'evenhang-house-'));
 	houses.push(house);
-	for (const name of ['node_modules', 'tsconfig.base.json', 'tsconfig.json'])
+	for (const name of ['node_modules', 'tsconfig.base.json', 'tsconfig.json', '.oxlintrc.json', 'houseRules.js'])
 		await symlink(join(root, name), join(house, name));
 	for (const [path, text] of Object.entries(files)) {
 		await mkdir(dirname(join(house, path)), { recursive: true });
@@ -249,6 +249,25 @@ describe('what compiles', () => {
 		['src/core/asType.ts', `import { Ok } from './row/ok.ts'; export type A = Ok;`, /consistent-type-imports/],
 		['src/core/empty.ts', 'try { Math.max(1); } catch {}', /no-empty/],
 		['src/app/inside.ts', `import 'svelte/internal/client';`, /no-restricted-imports/],
+		['src/core/chance.ts', 'export const a = Math.random();', /no-restricted-properties/],
+		['src/core/now.ts', 'export const a = Date.now();', /no-restricted-properties/],
+		['src/core/newDate.ts', 'export const a = new Date();', /no-clock/],
+		['src/core/date.ts', 'export const a = Date();', /no-clock/],
+		['src/core/console.ts', 'console.log(1);', /no-restricted-globals/],
+		['src/core/import.ts', `import { Ok } from './row/ok'; export const a: Ok = 1;`, /whole-file-names/],
+		['src/core/reexport.ts', `export * from './row/ok';`, /whole-file-names/],
+		['src/app/late.ts', `await import('../core/row/ok');`, /whole-file-names/],
+		['src/core/whole.ts', 'export default 1;', /named-exports/],
+		['src/core/sheets/second.ts', `export const a = row.typed.mount === 'none';`, /no-second-reading/],
+		['src/core/bench/second.ts', `export const a = typed['inner board'];`, /no-second-reading/],
+		['src/ui/across/second.ts', 'export const a = row.typed.edition;', /no-second-reading/],
+		['src/core/findings/none.ts', `export const a = read.cells.mount.kind === 'none';`, /ask-has-mount/],
+		['src/core/row/first.ts', `export const a = (typed: { mount: string }) => typed.mount;`],
+		['src/core/later.ts', '// TODO: later', /no-warning-comments/],
+		['src/core/needless.ts', '// oxlint-disable-next-line house/named-exports', /[Uu]nused/],
+		['tests/unit/skipped.ts', `import { test } from 'vitest'; test.skip('never', () => undefined);`, /every-test-runs/],
+		['tests/unit/alone.ts', `import { test } from 'vitest'; test.only('alone', () => undefined);`, /every-test-runs/],
+		['vite.config.ts', 'export default 1;'],
 	];
 
 	let said: ReadonlyMap<string, string>;
@@ -265,7 +284,7 @@ describe('what compiles', () => {
 			'src/core/row/ok.ts': 'export type Ok = 1;\n',
 			...Object.fromEntries([...configs, ...files]),
 		});
-		const args = ['--config', join(root, '.oxlintrc.json'), '--format', 'json', ...compiled.map(([file]) => file)];
+		const args = ['--format', 'json', ...compiled.map(([file]) => file)];
 		const { stdout } = spawnSync(tool('oxlint'), args, { cwd: house, encoding: 'utf8', maxBuffer: 1 << 28 });
 		const { diagnostics } = JSON.parse(stdout) as {
 			diagnostics: { filename: string; code: string; message: string }[];
@@ -282,41 +301,28 @@ describe('what compiles', () => {
 	});
 });
 
-describe('lint', () => {
+describe('what ESLint says', () => {
 	const eslint = new ESLint({ cwd: root });
 
 	test.each([
-		['src/core/length/length.ts', 'export const a = Math.random();', 'no-restricted-properties'],
-		['src/core/length/length.ts', 'export const a = Date.now();', 'no-restricted-properties'],
-		['src/core/length/length.ts', 'export const a = new Date();', 'no-restricted-syntax'],
-		['src/core/length/length.ts', 'console.log(1);', 'no-restricted-globals'],
-		['src/core/length/length.ts', `export * from './reading';`, 'no-restricted-syntax'],
-		['src/core/length/length.ts', 'export default 1;', 'no-restricted-syntax'],
 		[
 			'src/app/session.svelte.ts',
 			`import { Unit } from './reading.ts'; export type A = Unit;`,
 			'@typescript-eslint/consistent-type-imports',
 		],
-		['src/core/sheets/jobsOf.ts', `export const a = row.typed.mount === 'none';`, 'no-restricted-syntax'],
-		['src/core/bench/ticks.ts', `export const a = typed['inner board'];`, 'no-restricted-syntax'],
-		['src/core/findings/frame.ts', `export const a = read.cells.mount.kind === 'none';`, 'no-restricted-syntax'],
-		['src/ui/across/harmonyRows.ts', 'export const a = row.typed.edition;', 'no-restricted-syntax'],
-		['src/pages/StartScreen.svelte', '<script>const a = row.typed.mount;</script>{a}', 'no-restricted-syntax'],
-		['src/core/length/length.ts', '// TODO: later', 'no-warning-comments'],
+		['src/pages/StartScreen.svelte', '<script>const a = row.typed.mount;</script>{a}', 'house/no-second-reading'],
+		['src/App.svelte', `<script>import { a } from './a';</script>{a}`, 'house/whole-file-names'],
+		['src/App.svelte', `{mount.kind === 'none'}`, 'house/ask-has-mount'],
 		['src/App.svelte', '<p>{@html "<b>bold</b>"}</p>', 'svelte/no-at-html-tags'],
-		['src/App.svelte', '<p style="color: red">red</p>', 'no-restricted-syntax'],
-		[
-			'tests/house/floors.test.ts',
-			`import { test } from 'vitest'; test.skip('never', () => undefined);`,
-			'no-restricted-syntax',
-		],
-		[
-			'tests/house/floors.test.ts',
-			`import { test } from 'vitest'; test.only('alone', () => undefined);`,
-			'no-restricted-syntax',
-		],
-	])('%s: %s', async (filePath, text, rule) => {
+		['src/App.svelte', '<p style="color: red">red</p>', 'house/no-inline-style'],
+		['src/App.svelte', '<script>// TODO: later</script>', 'no-warning-comments'],
+		['eslint.config.js', `import './houseRules';`, 'house/whole-file-names'],
+	])('of %s: %s', async (filePath, text, rule) => {
 		const [result] = await eslint.lintText(text, { filePath: join(root, filePath) });
 		expect(result?.messages.map(({ ruleId }) => ruleId)).toContain(rule);
+	});
+
+	test('nothing of plain TypeScript, which oxlint has', async () => {
+		expect(await eslint.isPathIgnored(join(root, 'src/main.ts'))).toBe(true);
 	});
 });
