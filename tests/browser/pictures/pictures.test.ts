@@ -3,7 +3,7 @@ import { OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { pagesOf } from '../harness/pdfPages.ts';
-import { onStage } from '../harness/stage.ts';
+import { landscapeTablet, onStage, phone } from '../harness/stage.ts';
 import { openShow, showOf } from '../harness/openShow.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import {
@@ -251,6 +251,47 @@ const drawn = (page: Page, of = 'svg image') =>
 		return hrefs.length;
 	}, of);
 
+/** The pixels of the first picture that is drawn. */
+const shapeDrawn = (page: Page) =>
+	page.evaluate(async () => {
+		const src = document.querySelector('svg image')?.getAttribute('href') ?? '';
+		const image = Object.assign(new Image(), { src });
+		await image.decode();
+		return `${image.naturalWidth} x ${image.naturalHeight}`;
+	});
+
+test('room for pictures is watched, and what comes in is seen in another tab at once', () =>
+	inWindow(async (page, stage) => {
+		const ebb = [{ name: 'Ebb.png', bytes: plainPng(30, 20) }];
+		const isRefused = async () => {
+			await page.getByRole('heading', { name: '“Ebb.png” gives no picture' }).waitFor();
+			await page.getByText('There is no room left on this device.').waitFor();
+			await page.getByRole('button', { name: 'Close', exact: true }).click();
+		};
+		// This browser says the same room to every page, others say what there is.
+		const says = (usage: number) =>
+			page.evaluate((usage) => {
+				navigator.storage.estimate = () => Promise.resolve({ usage, quota: 40e6 });
+			}, usage);
+		await says(31e6);
+		await dropFiles(page, ebb);
+		await isRefused();
+		await says(25e6);
+		await dropFiles(page, ebb);
+		await page.getByText(/^Room runs short: 15 MB of the 40 MB that this browser gives the app are left/).waitFor();
+		await add(page).click();
+		await expect.poll(() => drawn(page)).toBe(1);
+
+		const other = await stage.context.newPage();
+		await other.goto(stage.address);
+		await expect.poll(() => drawn(other)).toBe(1);
+		await dropFiles(page, [{ name: 'Quay.png', bytes: plainPng(20, 30) }]);
+		await add(page).click();
+		await other.getByRole('rowheader', { name: 'Quay' }).click();
+		await expect.poll(() => shapeDrawn(other)).toBe('20 x 30');
+		await other.close();
+	}));
+
 /** What is kept of pictures, as texts, by their hashes. */
 const previews = (page: Page) =>
 	page.evaluate(async () => {
@@ -332,6 +373,9 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 			await expect.poll(() => drawn(page, of), { message: place }).toBe(2);
 		}
 		await go('prints');
+		await page.setViewportSize(phone);
+		await expect.poll(() => drawn(page, '.form img'), { message: 'on a phone' }).toBe(1);
+		await page.setViewportSize(landscapeTablet);
 		await page.getByRole('button', { name: 'Files' }).click();
 		const [file] = await Promise.all([
 			page.waitForEvent('download'),
