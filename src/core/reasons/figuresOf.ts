@@ -1,0 +1,159 @@
+import { formatLength, formatWithUnit } from '../length/formatLength.ts';
+import { nearestLength } from '../length/length.ts';
+import { hiddenByFrame } from '../row/frame.ts';
+import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
+import type { Settings } from '../settings/settings.ts';
+import { listed } from '../values/listed.ts';
+import { keptOff } from './protection.ts';
+
+/** What is known of a print, as a figure after its word. */
+export interface FactFigure {
+	readonly what: string;
+	/** With its unit once, at the end. */
+	readonly figures: string;
+}
+
+/**
+ * What there is to know of a print besides what its drawing shows, as figures: the same facts as `factsOf` says in
+ * sentences, without their sums. A fact that does not apply is not there.
+ */
+export function figuresOf(worked: WorkedRow, settings: Settings): readonly FactFigure[] {
+	const { solved } = worked;
+	const { size } = sayer(settings);
+	return [
+		...(solved.pictureWidth && solved.pictureHeight
+			? [{ what: 'Picture', figures: size(solved.pictureWidth, solved.pictureHeight) }]
+			: []),
+		...mountFigures(worked, settings),
+		...paperFigures(worked, settings),
+		...glazingFigures(worked, settings),
+		...frameFigures(worked, settings),
+	];
+}
+
+const sayer = (settings: Settings) => {
+	const n = (value: number) => formatLength(nearestLength(value), settings);
+	const say = (value: number) => formatWithUnit(nearestLength(value), settings);
+	return {
+		n,
+		say,
+		size: (width: number, height: number) => `${n(width)} × ${say(height)}`,
+		borders: (side: number, top: number, bottom: number) => `sides ${n(side)}, top ${n(top)}, bottom ${say(bottom)}`,
+	};
+};
+
+function mountFigures(worked: WorkedRow, settings: Settings): readonly FactFigure[] {
+	const { read, solved, hasMount, boards } = worked;
+	const { windowWidth, windowHeight, mountWidth, mountHeight, side, top, bottom } = solved;
+	if (!hasMount || read.cells.isFloat || !windowWidth || !windowHeight || !mountWidth || !mountHeight) return [];
+	if (side === undefined || top === undefined || bottom === undefined) return [];
+	const { say, size, borders } = sayer(settings);
+	const { thickness } = boardThickness(boards.mount);
+	const frame = hiddenByFrame(worked);
+	const shows = read.cells.innerMount;
+	return [
+		...coverFigures(worked, settings),
+		{
+			what: 'Opening in front',
+			figures: size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness)),
+		},
+		{ what: 'Visible borders', figures: borders(side - thickness, top - thickness, bottom - thickness) },
+		...(frame
+			? [{ what: 'In the frame', figures: borders(side - frame.width, top - frame.height, bottom - frame.height) }]
+			: []),
+		...(shows
+			? [
+					{ what: 'Inner window', figures: size(windowWidth - 2 * shows, windowHeight - 2 * shows) },
+					{
+						what: 'Inner blank',
+						figures: size(mountWidth - 2 * settings.innerBlankSmaller, mountHeight - 2 * settings.innerBlankSmaller),
+					},
+				]
+			: []),
+		{ what: 'Thickness', figures: say(thicknessOf(mountLayers(worked, settings))) },
+	];
+}
+
+/** How far the mount covers the picture, and how much paper shows round it. */
+function coverFigures({ solved }: WorkedRow, settings: Settings): readonly FactFigure[] {
+	const { overlapSide, overlapTop, overlapBottom } = solved;
+	if (overlapSide === undefined || overlapTop === undefined || overlapBottom === undefined) return [];
+	const places = [
+		{ where: 'sides', cover: overlapSide },
+		...(overlapTop === overlapBottom
+			? [{ where: 'top and bottom', cover: overlapTop }]
+			: [
+					{ where: 'top', cover: overlapTop },
+					{ where: 'bottom', cover: overlapBottom },
+				]),
+	];
+	const { n, say } = sayer(settings);
+	const line = (what: string, of: typeof places): readonly FactFigure[] => {
+		if (of.length === 0) return [];
+		const isAlike = of.length === places.length && of.every(({ cover }) => cover === overlapSide);
+		const { unit } = settings;
+		const figures = isAlike
+			? `${say(Math.abs(overlapSide))} a side`
+			: `${of.map(({ where, cover }) => `${where} ${n(Math.abs(cover))}`).join(', ')} ${unit}`;
+		return [{ what, figures }];
+	};
+	return [
+		...line(
+			'Mount covers',
+			places.filter(({ cover }) => cover >= 0),
+		),
+		...line(
+			'Paper shows',
+			places.filter(({ cover }) => cover < 0),
+		),
+	];
+}
+
+function paperFigures({ place, onPaper, hinges }: WorkedRow, settings: Settings): readonly FactFigure[] {
+	const { n, say, size } = sayer(settings);
+	return [
+		...(place && !place.isPicture
+			? [
+					{ what: 'Paper', figures: size(place.paper.width, place.paper.height) },
+					{ what: 'Paper lies at', figures: `${n(place.from.left)} from left, ${say(place.from.top)} from top` },
+				]
+			: []),
+		...(onPaper
+			? [
+					{
+						what: 'Margins',
+						figures: `left ${n(onPaper.left)}, top ${n(onPaper.top)}, right ${n(onPaper.right)}, bottom ${say(onPaper.bottom)}`,
+					},
+				]
+			: []),
+		...(hinges?.at
+			? [{ what: `${hinges.count} hinges at`, figures: `${listed(hinges.at.map(n))} ${settings.unit} from left` }]
+			: []),
+	];
+}
+
+function glazingFigures(worked: WorkedRow, settings: Settings): readonly FactFigure[] {
+	const { glazing } = worked.words;
+	if (glazing === 'none') return [{ what: 'Glazing', figures: 'none' }];
+	const { parts, far, isGuess } = keptOff(worked);
+	const figures = parts.length === 0 ? 'nothing' : `${isGuess ? 'about ' : ''}${sayer(settings).say(far)}`;
+	return [{ what: `Off the ${glazing}`, figures }];
+}
+
+function frameFigures({ frame, framed }: WorkedRow, settings: Settings): readonly FactFigure[] {
+	const { frame: listedFrame, seat } = frame;
+	if (!listedFrame || !seat) return [];
+	const { n, say, size } = sayer(settings);
+	const about = framed.isAbout ? 'about ' : '';
+	const { depth } = listedFrame;
+	return [
+		...(framed.size ? [{ what: 'Framed', figures: size(framed.size.width, framed.size.height) }] : []),
+		{ what: 'Play', figures: `${n(seat.play.width)} across, ${say(seat.play.height)} down` },
+		{
+			what: 'Stack',
+			figures: depth === undefined ? `${about}${say(framed.depth)}` : `${about}${n(framed.depth)} of ${say(depth)}`,
+		},
+		...(framed.weightKg === undefined ? [] : [{ what: 'Weight', figures: `${about}${framed.weightKg.toFixed(1)} kg` }]),
+	];
+}

@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import { figuresOf } from '../../../../src/core/reasons/figuresOf.ts';
+import { workOut } from '../../../../src/core/row/workOut.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import { rowOf, wideShow } from '../findings/rowOf.ts';
+
+const { settings } = readSettings({
+	...wideShow,
+	boards: [{ name: 'White', width: 1000, height: 800, thickness: 1.4 }],
+	undermount: 'White',
+	frames: [
+		{ name: 'Oak', rebateWidth: '604 mm', rebateHeight: '454 mm', lip: '6 mm', moulding: 20, weight: 0.5, depth: 20 },
+	],
+});
+const figures = (line: string, by = settings) =>
+	figuresOf(workOut(rowOf(line), by), by).map(({ what, figures: said }) => `${what}: ${said}`);
+
+test('a print in its mount and frame', () =>
+	// The bevel takes 1.4 mm of each border; the lip 6 mm less 2 mm of play as well. The picture is covered by 3 mm a side.
+	expect(figures('picture 456 x 306, board White, glazing glass')).toEqual([
+		'Picture: 456 × 306 mm',
+		'Mount covers: 3 mm a side',
+		'Opening in front: 452.8 × 302.8 mm',
+		'Visible borders: sides 73.6, top 69.6, bottom 77.6 mm',
+		'In the frame: sides 69.6, top 65.6, bottom 73.6 mm',
+		'Thickness: 3.1 mm', // 1.4 + 0.3 + 1.4
+		'2 hinges at: 186 and 414 mm from left', // a quarter of 456 from each side, and 75 − 3
+		'Off the glass: 1.4 mm',
+		'Framed: 632 × 482 mm', // 604 + 2 × (20 − 6)
+		'Play: 4 across, 4 mm down',
+		'Stack: about 8.1 of 20 mm',
+		expect.stringMatching(/^Weight: about \d\.\d kg$/),
+	]));
+
+test('covered at the sides and shown above and below, as two figures', () =>
+	expect(figures('picture 456 x 306, window 448 x 320, paper 500 x 400')).toEqual(
+		expect.arrayContaining(['Mount covers: sides 4 mm', 'Paper shows: top and bottom 7 mm']),
+	));
+
+test('where the paper lies, and an inner mount', () => {
+	expect(figures('picture 456 x 306, paper 354 x 500')).toEqual(
+		expect.arrayContaining(['Paper: 500 × 354 mm', 'Paper lies at: 50 from left, 44 mm from top']),
+	);
+	expect(figures('picture 456 x 306, inner mount 5')).toEqual(
+		expect.arrayContaining(['Inner window: 450 × 300 mm', 'Inner blank: 594 × 444 mm']),
+	);
+});
+
+test('a print without a mount and glazing has its picture only', () =>
+	expect(figures('picture 456 x 306, mount none, glazing none, frame none')).toEqual([
+		'Picture: 456 × 306 mm',
+		'Glazing: none',
+	]));
+
+test('what touches the glass is said', () =>
+	expect(figures('picture 456 x 306, mount none, glazing glass')).toContain('Off the glass: nothing'));
