@@ -1,5 +1,5 @@
 import { nearestLength } from '../../core/length/length.ts';
-import { fitWidth, type Look, wallAt, type WallScene, zoomed } from './wallScene.ts';
+import { fitWidth, type Look, lookNear, type SceneBox, wallAt, type WallScene, zoomed } from './wallScene.ts';
 
 /** What of the walls is seen: zoomed and panned, and until then all of them. */
 export class WallLook {
@@ -41,6 +41,18 @@ export class WallLook {
 		const { left, top } = this.#box();
 		const kept = at ? { x: at.x - left, y: at.y - top } : { x: this.room.width / 2, y: this.room.height / 2 };
 		this.#look = zoomed(this.now, factor, kept);
+	}
+
+	/**
+	 * Comes near to a box of the scene, in millimetres, that is smaller than so many pixels.
+	 * @returns whether it had to
+	 */
+	approach(box: SceneBox, least: number): boolean {
+		const near = lookNear(this.now, this.room, box, least);
+		if (near === undefined) return false;
+		this.#isFitted = false;
+		this.#look = near;
+		return true;
 	}
 
 	pan(x: number, y: number): void {

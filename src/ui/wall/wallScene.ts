@@ -1,4 +1,5 @@
 import { mmPerMetre, toMm } from '../../core/length/length.ts';
+import type { Obstacle } from '../../core/settings/wall.ts';
 import type { HungWall } from '../../core/walls/hungPrint.ts';
 
 /** A wall as it is drawn with others, in millimetres of one scene: all to one scale, one under the other. */
@@ -50,6 +51,21 @@ export function wallAt({ walls }: WallScene, x: number, y: number) {
 	return found && { wall: found, along: x - found.x };
 }
 
+/** A rectangle of the scene, in millimetres, from its upper left corner. */
+export interface SceneBox {
+	readonly x: number;
+	readonly y: number;
+	readonly width: number;
+	readonly height: number;
+}
+
+/** Where an obstacle is drawn; one whose height is not known goes up to the top of its wall. */
+export function obstacleBoxIn({ x, floor, height: wallHeight }: DrawnWall, obstacle: Obstacle): SceneBox {
+	const above = toMm(obstacle.bottom);
+	const height = obstacle.height === undefined ? wallHeight - above : toMm(obstacle.height);
+	return { x: x + toMm(obstacle.left), y: floor - above - height, width: toMm(obstacle.width), height };
+}
+
 /** What of a scene is seen: pixels a millimetre, and where the scene's corner is. */
 export interface Look {
 	readonly scale: number;
@@ -72,6 +88,24 @@ export const fitWidth = (
 		y: Math.max(0, (room.height - height * scale) / 2),
 	};
 };
+
+/**
+ * The look by which a box of the scene, in millimetres, lies in the middle of the room and is at least so wide and high in
+ * pixels; at most `most` times as near as before. Undefined where it is large enough already.
+ */
+export function lookNear(
+	look: Look,
+	room: { readonly width: number; readonly height: number },
+	box: SceneBox,
+	least: number,
+	most = 4,
+): Look | undefined {
+	const factor = Math.min(most, least / (look.scale * Math.min(box.width, box.height)));
+	if (!(factor > 1)) return undefined;
+	const { scale } = zoomed(look, factor, { x: 0, y: 0 });
+	const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+	return { scale, x: room.width / 2 - middle.x * scale, y: room.height / 2 - middle.y * scale };
+}
 
 /** A look, nearer or farther by a factor, with a point of the screen kept where it is. */
 export function zoomed(look: Look, factor: number, at: { readonly x: number; readonly y: number }): Look {
