@@ -7,6 +7,7 @@ export { cellWords } from '../ui/grid/cellWords.ts';
 export { columnMenu } from '../ui/grid/columnMenu.ts';
 export { default as GridMenu } from '../ui/grid/GridMenu.svelte';
 export { default as PrintForm } from '../ui/grid/PrintForm.svelte';
+export { default as RowMount } from '../ui/grid/RowMount.svelte';
 export { rowMenu } from '../ui/grid/rowMenu.ts';
 export { default as LostNote } from '../ui/shelf/LostNote.svelte';
 export { default as PrintPanel } from '../ui/mount/PrintPanel.svelte';

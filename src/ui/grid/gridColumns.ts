@@ -43,7 +43,7 @@ const plan: readonly Plan[] = [
 		group: 'Print',
 		columns: [
 			['number', 'no.', 46],
-			['title', 'title', 142],
+			['title', 'title', 190],
 		],
 	},
 	{

@@ -1,7 +1,7 @@
-import { pictureColumn } from '../../core/grid/resolutionColumn.ts';
 import { costIn } from './arrangedRows.svelte.ts';
 import type { RowsSource } from './gridSource.ts';
 import type { GridState } from './gridState.svelte.ts';
+import { mountScale } from './mountScale.ts';
 import { columnsIn, keepRowViews, type RowView } from './rowViews.ts';
 import {
 	columnsInPage,
@@ -74,6 +74,7 @@ export class GridWindow {
 		this.#slots = shareSlots(this.#slots, rows);
 		return this.#slots;
 	});
+	readonly #mountScale = $derived.by(() => mountScale(this.#source.results));
 	#views: readonly RowView[] = [];
 	/** The rows in the page. */
 	readonly views: readonly RowView[] = $derived.by(() => {
@@ -82,7 +83,6 @@ export class GridWindow {
 		const { rows } = cells;
 		const edited = editor.editing?.id;
 		const drawn = blocks.drawnTo?.target;
-		const hasPictures = this.#grid.columns.list.some(({ key }) => key === pictureColumn);
 		const next = this.#rowsInPage.flatMap(({ slot, index }): RowView | readonly [] => {
 			const [row, result] = [rows[index], cells.resultAt(index)];
 			if (row === undefined || result === undefined) return [];
@@ -103,7 +103,8 @@ export class GridWindow {
 				drawnFrom: filled.from,
 				drawnTo: filled.to,
 				isShown,
-				address: hasPictures ? this.#source.pictures?.addressOf(row, 'small') : undefined,
+				address: this.#source.pictures?.addressOf(row, 'small'),
+				mountScale: this.#mountScale,
 				isEditing: isShown && row.id === edited,
 			};
 		});

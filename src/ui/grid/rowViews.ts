@@ -16,8 +16,10 @@ export interface RowView extends Slot, RowSource {
 	readonly drawnTo: number;
 	/** Whether it is the active row, of which the drawing is shown. */
 	readonly isShown: boolean;
-	/** The address of its small picture; undefined where there is none, none yet, or none is shown. */
+	/** The address of its small picture; undefined where there is none, or none yet. */
 	readonly address: string | undefined;
+	/** Pixels a millimetre at which prints are drawn beside their titles: one for all. */
+	readonly mountScale: number;
 	/** Whether the active cell is being typed into. */
 	readonly isEditing: boolean;
 }

@@ -27,7 +27,7 @@ export interface ViewsSource {
 export interface ShownColumn extends GridColumn {
 	/** Its place among all columns, hidden ones too, from 1. */
 	readonly truePlace: number;
-	/** In pixels. */
+	/** In pixels, at the size of words that there is. */
 	readonly shownWidth: number;
 }
 
@@ -39,6 +39,8 @@ const moreForInches = 22;
 /** The columns of the active view, in its order, and what is done to them. Each change is one step of undo. */
 export class ShownColumns {
 	readonly #source: ViewsSource;
+	/** How many times their usual size words have: columns are as much wider, or their figures would run into each other. */
+	wordScale = $state(1);
 	/** A column that is being drawn wider or narrower. */
 	drawn = $state.raw<{ readonly key: ViewColumn; readonly width: number }>();
 
@@ -50,7 +52,11 @@ export class ShownColumns {
 		return columnsOf(view).map((key) => {
 			const column = byKey.get(key)!;
 			const byDefault = column.isFigure && this.#unit === 'in' ? column.width + moreForInches : column.width;
-			return { ...column, truePlace: places.get(key)!, shownWidth: view.widths.get(key) ?? byDefault };
+			return {
+				...column,
+				truePlace: places.get(key)!,
+				shownWidth: Math.round((view.widths.get(key) ?? byDefault) * this.wordScale),
+			};
 		});
 	});
 	/** From the left. */
@@ -96,10 +102,10 @@ export class ShownColumns {
 		this.#change(moveColumns(this.view, keys.filter(isViewColumn), to), 'Move column');
 	}
 
-	/** Gives a column a width in pixels. */
+	/** Gives a column a width, in pixels as it is shown. */
 	size(key: ViewColumn, width: number): void {
 		this.drawn = undefined;
-		this.#change(sizeColumn(this.view, key, width), 'Column width');
+		this.#change(sizeColumn(this.view, key, Math.round(width / this.wordScale)), 'Column width');
 	}
 
 	/** Makes a view the active one by its name. */

@@ -5,7 +5,7 @@ export const rowHeight = 45;
 export const headRows = 2;
 
 /** Height of both rows of the head, in pixels. */
-export const headHeight = 78;
+export const headHeight = 56;
 
 /**
  * Columns that are kept ready on each side of what is seen. Where more than `manyColumns` are seen, each of them is so

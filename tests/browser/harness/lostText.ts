@@ -2,7 +2,8 @@ import type { Page } from 'playwright-core';
 
 /**
  * The words on the page that cannot be read: cut off at the side with nothing that scrolls there, clipped by what they
- * stand in without an ellipsis, or under something else that can be pressed. Empty where all of them can.
+ * stand in without an ellipsis, under something else that can be pressed, or figures of a cell that run into the next one.
+ * Empty where all of them can.
  */
 export const lostText = (page: Page): Promise<string[]> =>
 	page.evaluate(() => {
@@ -37,6 +38,13 @@ export const lostText = (page: Page): Promise<string[]> =>
 			}
 			if (!isReached && (box.right > innerWidth + 1 || box.left < -1))
 				lost.add(`beside the page: ${words.slice(0, 60)}`);
+		}
+		for (const figure of document.querySelectorAll<HTMLElement>('[role=grid] [data-row] > .whole')) {
+			const range = document.createRange();
+			range.selectNodeContents(figure);
+			const [box, cell] = [range.getBoundingClientRect(), figure.parentElement!.getBoundingClientRect()];
+			if (box.left < cell.left - 1 || box.right > cell.right + 1 || box.height > cell.height + 1)
+				lost.add(`runs out of its cell: ${figure.innerText}`);
 		}
 		/** The part of a box that is seen within what scrolls round it. */
 		const seenOf = (each: HTMLElement) => {
