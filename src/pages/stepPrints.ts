@@ -1,6 +1,10 @@
 import type { BenchStep } from '../core/bench/benchPlan.ts';
-import { sidesInWords } from '../core/bench/stations.ts';
+import { sidesInWords, stepMounts } from '../core/bench/stations.ts';
+import type { RowResult } from '../core/findings/rowResult.ts';
+import type { Settings } from '../core/settings/settings.ts';
 import type { Row } from '../core/show/row.ts';
+import type { Tick } from '../core/show/tick.ts';
+import { groupBy } from '../core/values/groupBy.ts';
 
 /** A print whose mount is cut in a step. */
 export interface StepPrint {
@@ -10,16 +14,29 @@ export interface StepPrint {
 	/** The sides that are cut, in words. */
 	readonly sides: string;
 	readonly copies: number;
+	/** Of how many copies all cuts of the step are made. */
+	readonly made: number;
 }
 
-/** The prints whose mounts are cut in a step, in the order of the show, each with its sides. */
-export function stepPrints({ cuts }: Pick<BenchStep, 'cuts'>, rows: readonly Row[]): readonly StepPrint[] {
-	const places = [...new Set(cuts.map(({ row }) => row))].sort((one, other) => one - other);
-	return places.flatMap((place) => {
-		const row = rows[place - 1];
-		const own = cuts.filter((cut) => cut.row === place);
-		if (row === undefined) return [];
-		const copies = new Set(own.map(({ copy }) => copy)).size;
-		return [{ row, index: place - 1, sides: sidesInWords(own.map(({ side }) => side)), copies }];
-	});
+/** The prints whose mounts are cut in a step, in the order of the show, each with its sides and what of it is made. */
+export function stepPrints(
+	step: BenchStep,
+	rows: readonly Row[],
+	results: readonly RowResult[],
+	settings: Settings,
+	ticks: ReadonlyMap<string, Tick>,
+): readonly StepPrint[] {
+	const mounts = stepMounts(step, rows, results, settings, ticks);
+	return [...groupBy(mounts, ({ index }) => index)]
+		.toSorted(([one], [other]) => one - other)
+		.map(([index, own]): StepPrint => {
+			const copies = [...groupBy(own, ({ copy }) => copy).values()];
+			return {
+				row: own[0]!.row,
+				index,
+				sides: sidesInWords(own.flatMap(({ sides }) => sides)),
+				copies: copies.length,
+				made: copies.filter((copy) => copy.every(({ isMade }) => isMade)).length,
+			};
+		});
 }

@@ -1,4 +1,7 @@
-import { stepsOnPages } from '../../core/bench/paper.ts';
+import { type PaperLine, stepsOnPages } from '../../core/bench/paper.ts';
+import type { BenchStep } from '../../core/bench/benchPlan.ts';
+import { stepMounts } from '../../core/bench/stations.ts';
+import { tickKey } from '../../core/show/tick.ts';
 import ListPaper from '../../ui/paper/ListPaper.svelte';
 import { namesOfPrints } from './namesOfPrints.ts';
 import { paperDocument } from './paperDocument.ts';
@@ -9,11 +12,17 @@ export const listDocument = paperDocument({
 	name: 'Bench list',
 	none: 'No window can be cut yet.',
 	make(source) {
-		const { bench, settings } = source.session;
+		const { bench, settings, show, results } = source.session;
+		const ticks = new Map((show.ticks ?? []).map((tick) => [tickKey(tick), tick]));
+		/** Of how many copies the cuts of a line are made. */
+		const madeOf = (step: BenchStep, line: PaperLine) =>
+			stepMounts(step, show.rows, results, settings, ticks).filter(
+				({ index, part, isMade }) => isMade && index === line.row - 1 && part === line.part,
+			).length;
 		const nameOf = namesOfPrints(source);
 		return {
 			pages: stepsOnPages(bench.steps, source.paper).flatMap((page) =>
-				page.length === 0 ? [] : [{ page, steps: bench.steps, nameOf, settings }],
+				page.length === 0 ? [] : [{ page, steps: bench.steps, nameOf, madeOf, settings }],
 			),
 		};
 	},

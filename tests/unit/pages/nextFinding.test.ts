@@ -5,7 +5,6 @@ import type { RowResult } from '../../../src/core/findings/rowResult.ts';
 import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import { nextFinding } from '../../../src/pages/nextFinding.ts';
 import { columnIndexOf } from '../../../src/ui/grid/gridColumns.ts';
-import { stepPrints } from '../../../src/pages/stepPrints.ts';
 
 const blank = judgeRow({ id: 'a', order: 1, typed: {} }, readSettings({}).settings);
 const finding = (...cells: string[]): Finding => ({
@@ -42,16 +41,4 @@ test('what is said of a hidden column is found at the words, and where they are 
 
 test('nothing said: nowhere to go', () => {
 	expect(nextFinding({ results: [], columnOf: columnIndexOf }, 0, 'title', 1)).toBeUndefined();
-});
-
-test('a step names each print once, with its sides in words and its copies', () => {
-	const row = (id: string) => ({ id, order: 1, typed: {} });
-	const cut = (place: number, copy: number, side: 'left' | 'right' | 'top' | 'bottom') =>
-		({ row: place, copy, part: 'mount', side }) as const;
-	const cuts = [cut(2, 1, 'top'), cut(1, 1, 'left'), cut(1, 1, 'right'), cut(1, 2, 'left'), cut(1, 2, 'right')];
-	const prints = stepPrints({ cuts }, [row('a'), row('b')]);
-	expect(prints.map(({ index, sides, copies }) => [index, sides, copies])).toEqual([
-		[0, 'both sides', 2],
-		[1, 'top', 1],
-	]);
 });
