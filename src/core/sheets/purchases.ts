@@ -26,6 +26,32 @@ export function purchasesOf(layouts: readonly Layout[], stock: readonly Stock[])
 	});
 }
 
+/**
+ * What must still be bought once sheets have been begun, cut or spoilt: those came out of whole packs, which are there.
+ * @param begun those among the layouts that the knife has begun
+ */
+export function stillToBuy(
+	layouts: readonly Layout[],
+	begun: readonly Layout[],
+	stock: readonly Stock[],
+): readonly Purchase[] {
+	const bought = purchasesOf(begun, stock);
+	return purchasesOf(layouts, stock).flatMap((purchase) => {
+		const { packs = 0 } = bought.find((each) => placeInStock(each.stock, [purchase.stock]) === 0) ?? {};
+		const left = purchase.packs - packs;
+		if (left <= 0) return [];
+		const { price, pack } = purchase.stock;
+		return [
+			{
+				...purchase,
+				pieces: purchase.pieces - packs * pack,
+				packs: left,
+				cost: price === undefined ? undefined : left * price,
+			},
+		];
+	});
+}
+
 /** What some layouts cost, in whole minor units: what has no price counts as 0. */
 export const costOf = (layouts: readonly Layout[], stock: readonly Stock[]): number =>
 	purchasesOf(layouts, stock).reduce((sum, { cost = 0 }) => sum + cost, 0);

@@ -17,6 +17,8 @@ const lettersInLine = 78;
 export interface SheetWords {
 	readonly text: string;
 	readonly isCut: boolean;
+	/** Whether it is a cut that is made. */
+	readonly isMade: boolean;
 	/** How many lines are kept free for it. */
 	readonly lines: number;
 }
@@ -65,18 +67,23 @@ function wordsOf(
 	scale: Scale,
 	origin: string,
 ): readonly SheetWords[] {
-	const from = origin === '' ? [] : [{ text: origin, isCut: false }];
-	const [{ blanks, cuts }] = sheets as [CutSheet];
+	const from = origin === '' ? [] : [{ text: origin, isCut: false, isMade: false }];
+	const [{ blanks, cuts, made: madeOnes }] = sheets as [CutSheet];
 	const whose = blanks.map((blank, place) => {
 		const size = formatSize(blank.width, blank.height, scale);
 		const part = blank.part === 'mount' ? '' : `, ${blank.part}`;
 		const names = sheets.map((sheet) => nameOf(sheet.blanks[place]!, sheet)).join('; ');
-		return { text: `${sheets.length > 1 ? `${placeLetter(place)}: ` : ''}${size}${part}: ${names}`, isCut: false };
+		const letter = sheets.length > 1 ? `${placeLetter(place)}: ` : '';
+		return { text: `${letter}${size}${part}: ${names}`, isCut: false, isMade: false };
 	});
 	const made = cuts.map(({ piece, across, at }, place) => {
 		const size = `${formatLength(piece.width, scale)} × ${formatLength(piece.height, scale)}`;
 		const edge = across === 'width' ? 'left' : 'top';
-		return { text: `${place + 1}. ${formatWithUnit(at, scale)} from the ${edge} edge of ${size}`, isCut: true };
+		return {
+			text: `${place + 1}. ${formatWithUnit(at, scale)} from the ${edge} edge of ${size}`,
+			isCut: true,
+			isMade: madeOnes.includes(place),
+		};
 	});
 	return [...from, ...whose, ...made].map((words) => ({
 		...words,
