@@ -31,6 +31,7 @@ function bends(side: number, step: number): readonly number[] {
 }
 
 /** Between 0 and 1, without a rhythm that the eye finds. */
-const wander = (at: number): number => 0.5 + 0.3 * Math.sin(1.7 * at) + 0.2 * Math.sin(4.3 * at + 1);
+const wander = (at: number): number =>
+	0.5 + 0.25 * Math.sin(0.9 * at) + 0.15 * Math.sin(2.3 * at + 1) + 0.1 * Math.sin(5.7 * at + 2);
 
 const rounded = (value: number): string => String(Number(value.toFixed(2)));

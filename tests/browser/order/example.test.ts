@@ -1,0 +1,61 @@
+import { expect, test } from 'vitest';
+import { oneStage } from '../screens/oneStage.ts';
+import { cell, press, seen } from '../screens/prints.ts';
+
+const play = oneStage({ reducedMotion: 'reduce' });
+
+test('the example from frame and paper to what to get: given frames, bound by its paper, printed, planned, sawn, shared', () =>
+	play(async (page) => {
+		const goTo = (place: string) =>
+			page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place, exact: true }).click();
+		const planned = () => page.getByText('Working out the plans…').waitFor({ state: 'detached' });
+		await page.getByRole('button', { name: 'Load the example' }).click();
+
+		// Frames given out to those that name none, all of them in one step, and taken back.
+		await goTo('Whole show');
+		await page.getByRole('link', { name: 'Frames for all prints' }).click();
+		await page.getByRole('button', { name: 'Find frames' }).click();
+		await page.getByText('23 of 25 prints get a frame.').waitFor();
+		await page.getByText('No other choice frames more prints or changes their pictures less.').waitFor();
+		await page.getByRole('button', { name: 'Apply to all 23' }).click();
+		await page.getByText('23 prints changed.').waitFor();
+		await goTo('Prints');
+		expect([await seen(page, 0, 'frame'), await seen(page, 0, 'mount')]).toEqual(['Large oak typed', 'frame typed']);
+		await page.getByRole('button', { name: /^Undo/ }).click();
+		await expect.poll(() => seen(page, 0, 'mount')).not.toBe('frame typed');
+
+		// A smaller paper bounds the picture of the first print, says so, and is taken back too: 297 wide, no margin known.
+		await cell(page, 0, 'paper').click();
+		await page.keyboard.type('A4');
+		await press(page, 'Enter');
+		await expect.poll(() => seen(page, 0, 'picture width')).toBe('297 worked-out');
+		await cell(page, 0, 'paper').click();
+		await page.getByText('The paper has room for a picture of 297 × 210 mm').first().waitFor();
+		await page.getByRole('button', { name: /^Undo/ }).click();
+		await expect.poll(() => seen(page, 0, 'picture width')).toBe('548 worked-out');
+
+		await goTo('Boards');
+		for (const name of ['Chalk', 'Greyback', 'Clear glass', 'Clear acrylic', 'Backing board'])
+			await page
+				.getByRole('region', { name: new RegExp(`^${name}`) })
+				.first()
+				.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/)
+				.waitFor();
+
+		await goTo('To get');
+		await planned();
+		await page.getByRole('heading', { name: /^Total [\d.]+ EUR$/ }).waitFor();
+		const shares = await page.locator('.shares > li').allInnerTexts();
+		expect(shares.map((share) => share.split(':')[0])).toEqual(['Ilse Tarnow', 'Jonah Wickstrand']);
+		const minorUnits = (words: string) => Math.round(Number(/\d+\.\d\d/.exec(words)![0]) * 100);
+		const total = await page.getByRole('heading', { name: /^Total/ }).innerText();
+		expect(shares.reduce((sum, share) => sum + minorUnits(share), 0)).toBe(minorUnits(total));
+		await page.getByRole('heading', { name: /^Ash moulding: / }).waitFor();
+
+		await page.getByRole('link', { name: 'Print list' }).first().click();
+		for (const name of [/^Cotton A2/, /^Cotton A3.*deckle edge/, /^Satin A3\+/, /^Satin roll.*roll/])
+			await page.getByRole('heading', { name }).waitFor();
+		await page.getByRole('link', { name: 'Print on paper' }).click();
+		await page.locator('article').first().waitFor();
+		expect(await page.getByRole('checkbox', { name: /^Print list/ }).isChecked()).toBe(true);
+	}));
