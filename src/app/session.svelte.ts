@@ -106,6 +106,11 @@ export class Session {
 		return this.#workedOut.settings;
 	}
 
+	/** The same in the currency of its prices. */
+	get moneySettings(): Settings {
+		return this.#workedOut.moneySettings;
+	}
+
 	/** How the show is looked at. */
 	get views(): Views {
 		return this.#workedOut.views.views;

@@ -2,6 +2,8 @@ import { type BenchPlan, noPlan } from '../core/bench/benchPlan.ts';
 import { readViews } from '../core/grid/views.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import { readSettings } from '../core/settings/readSettings.ts';
+import { firstNamed, inCurrency } from '../core/record/inCurrency.ts';
+import { currencyOf } from '../core/values/money.ts';
 import type { RowDiff } from '../core/show/edit.ts';
 import type { Row } from '../core/show/row.ts';
 import type { SettingProblem } from '../core/settings/settingValue.ts';
@@ -23,6 +25,10 @@ export class WorkedOut {
 	readonly #typedViews = $derived.by(() => this.#show().views);
 	readonly #read = $derived.by(() => readSettings(this.#typedSettings));
 	readonly settings = $derived.by(() => this.#read.settings);
+	// By its letters: a currency that is read again is another object.
+	readonly #moneyCode = $derived.by(() => (this.settings.currency ?? firstNamed(this.#rows))?.code);
+	/** The settings in the currency of the prices: the show's, else the first that a price names. */
+	readonly moneySettings = $derived.by(() => inCurrency(this.settings, currencyOf(this.#moneyCode ?? '')));
 	/** How the show is looked at. */
 	readonly views = $derived.by(() => readViewsToldOf(this.#typedViews));
 	/** What of the settings and the views cannot be read. */

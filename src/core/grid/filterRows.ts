@@ -1,7 +1,8 @@
 import type { CutState } from '../bench/cutState.ts';
 import type { RowResult } from '../findings/rowResult.ts';
 import { formatLength } from '../length/formatLength.ts';
-import { type CostOfRow, priceOf } from '../record/priceOf.ts';
+import type { CostOfRow } from '../record/priceOf.ts';
+import { priceInShow } from '../record/pricesOf.ts';
 import { workedOutText } from '../record/priceWords.ts';
 import type { Settings } from '../settings/settings.ts';
 import { isBlankRow } from '../show/blankRow.ts';
@@ -36,10 +37,12 @@ export interface FilterSource {
 	readonly cut: CutState;
 	/** What it costs; undefined where that is not known. */
 	readonly cost?: CostOfRow | undefined;
+	/** In the currency of the prices; left out where that is the show's. */
+	readonly moneySettings?: Settings | undefined;
 }
 
 /** Whether a row answers to all that a filter asks. A blank row is no print: it answers to nothing. */
-export function answers(filter: Filter, { row, result, settings, cut, cost }: FilterSource): boolean {
+export function answers(filter: Filter, { row, result, settings, moneySettings, cut, cost }: FilterSource): boolean {
 	if (isBlankRow(row)) return isNoFilter(filter);
 	const { words, check, mount, board, maker } = filter;
 	if (filter.cut !== '' && filter.cut !== cut) return false;
@@ -49,7 +52,7 @@ export function answers(filter: Filter, { row, result, settings, cut, cost }: Fi
 	if (mount !== '' && mountSizeOf(result, settings) !== mount) return false;
 	if (words.trim() === '') return true;
 	const costText = cost === undefined ? '' : formatMoney(cost.minorUnits, settings.currency);
-	return hasWords(row, [costText, workedOutText(priceOf(row, result, cost, settings))], words);
+	return hasWords(row, [costText, workedOutText(priceInShow({ row, result, cost, settings, moneySettings }))], words);
 }
 
 function isTold(check: string, { findings }: RowResult): boolean {

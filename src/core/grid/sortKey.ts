@@ -5,7 +5,8 @@ import type { Level } from '../findings/finding.ts';
 import type { RowResult } from '../findings/rowResult.ts';
 import { mm } from '../length/length.ts';
 import type { Size } from '../length/size.ts';
-import { amountOf, type CostOfRow, priceOf } from '../record/priceOf.ts';
+import { amountOf, type CostOfRow } from '../record/priceOf.ts';
+import { priceInShow } from '../record/pricesOf.ts';
 import type { Cells } from '../row/cells.ts';
 import { sizeKeyOf } from '../row/columnOfSize.ts';
 import type { Inherited } from '../row/inherited.ts';
@@ -27,6 +28,8 @@ export interface SortSource {
 	/** What it costs; undefined where that is not known. */
 	readonly cost?: CostOfRow | undefined;
 	readonly settings: Settings;
+	/** In the currency of the prices; left out where that is the show's. */
+	readonly moneySettings?: Settings | undefined;
 }
 
 const unitsInMicron = mm(0.001);
@@ -36,10 +39,14 @@ const gravity: Record<Level, number> = { stop: 0, look: 1, note: 2 };
  * What a row is sorted by in a column: sizes by how large they are, in whatever unit they were typed, shapes by how wide
  * they are, steps by the first, what there is to know by the gravest. What cannot be read is a text.
  */
-export function sortKeyOf(column: ViewColumn, { row, result, steps, cost, settings }: SortSource): SortKey {
+export function sortKeyOf(
+	column: ViewColumn,
+	{ row, result, steps, cost, settings, moneySettings }: SortSource,
+): SortKey {
 	if (column === 'steps') return steps[0];
 	if (column === 'cost') return cost?.minorUnits;
-	if (column === 'price') return amountOf(priceOf(row, result, cost, settings)) ?? textKey(row.typed.price);
+	if (column === 'price')
+		return amountOf(priceInShow({ row, result, cost, settings, moneySettings })) ?? textKey(row.typed.price);
 	if (column === 'findings') return result.findings[0] && gravity[result.findings[0].level];
 	if (column === pictureColumn) return row.typed['picture file'] === undefined ? undefined : 0;
 	if (column === resolutionColumn) return pixelsAnInchOf(result);

@@ -22,10 +22,13 @@ export function recordSettings(rows: readonly Row[], settings: Settings): Settin
 	return settings.currency === undefined ? inCurrency(settings, firstNamed(rows)) : settings;
 }
 
-function firstNamed(rows: readonly Row[]): Currency | undefined {
+/** The currency that the first price names which names one; undefined where none does. */
+export function firstNamed(rows: readonly Row[]): Currency | undefined {
 	for (const { typed } of rows)
 		for (const column of moneyColumns) {
-			const read = readMoney(typed[column] ?? '', undefined);
+			const text = typed[column];
+			if (text === undefined) continue;
+			const read = readMoney(text, undefined);
 			if (!isProblem(read) && read.value?.named) return read.value.named;
 		}
 	return undefined;

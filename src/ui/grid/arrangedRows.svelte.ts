@@ -15,6 +15,8 @@ import type { Settings } from '../../core/settings/settings.ts';
 export interface ArrangedSource {
 	readonly show: { readonly rows: readonly Row[]; readonly ticks?: readonly Tick[] };
 	readonly settings: Settings;
+	/** In the currency of the prices; left out where that is the show's. */
+	readonly moneySettings?: Settings;
 	readonly results: readonly RowResult[];
 	/** The bench steps of each row. */
 	readonly bench: { readonly stepsOfRows: readonly (readonly number[])[] };
@@ -24,9 +26,9 @@ export interface ArrangedSource {
 }
 
 /** What a row costs, as its cells are made from it. */
-export function costIn({ costs }: Pick<ArrangedSource, 'costs'>, row: Row) {
+export function costIn({ costs, moneySettings }: Pick<ArrangedSource, 'costs' | 'moneySettings'>, row: Row) {
 	const cost = costs?.costOfRow(row);
-	return { cost: cost?.minorUnits, isCostPartial: cost?.isPartial };
+	return { cost: cost?.minorUnits, isCostPartial: cost?.isPartial, moneySettings };
 }
 
 const texts = new Intl.Collator(undefined, { numeric: true, sensitivity: 'base' });
@@ -103,13 +105,13 @@ export class ArrangedRows {
 
 	#arrange(rows: readonly Row[], { filter, sort }: Asked): ShownRows {
 		if (sort === undefined && isNoFilter(filter)) return showAll(rows);
-		const { results, settings, show, costs } = this.#source;
+		const { results, settings, moneySettings, show, costs } = this.#source;
 		const ticks = ticksByRow(filter.cut === '' ? [] : (show.ticks ?? []));
 		const places = rows.flatMap((row, place) => {
 			const result = results[place]!;
 			const cut = filter.cut === '' ? 'not cut' : cutStateOf(row, result, settings, ticks.get(row.id) ?? []);
 			const cost = costs?.costOfRow(row);
-			return row.id === this.kept || answers(filter, { row, result, settings, cut, cost }) ? place : [];
+			return row.id === this.kept || answers(filter, { row, result, settings, moneySettings, cut, cost }) ? place : [];
 		});
 		if (sort === undefined) return showAt(rows, places, false);
 		const steps = sort.column === 'steps' ? this.#source.bench.stepsOfRows : [];
@@ -120,6 +122,7 @@ export class ArrangedRows {
 				steps: steps[place] ?? [],
 				cost: costs?.costOfRow(rows[place]!),
 				settings,
+				moneySettings,
 			}),
 		);
 		return showAt(

@@ -7,7 +7,8 @@ import type { Cells, Shape } from '../../core/row/cells.ts';
 import { shapeTextOf } from '../../core/row/shapeText.ts';
 import type { Inherited } from '../../core/row/inherited.ts';
 import type { RowResult } from '../../core/findings/rowResult.ts';
-import { type Price, priceOf } from '../../core/record/priceOf.ts';
+import type { Price } from '../../core/record/priceOf.ts';
+import { priceInShow } from '../../core/record/pricesOf.ts';
 import { workedOutText } from '../../core/record/priceWords.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
@@ -43,6 +44,8 @@ export interface RowSource {
 	/** Whether something that it takes has no price, so that it costs more. */
 	readonly isCostPartial?: boolean | undefined;
 	readonly settings: Settings;
+	/** In the currency of the prices; left out where that is the show's. */
+	readonly moneySettings?: Settings | undefined;
 }
 
 /** What each cell of a row shows, in the order of the columns. */
@@ -123,9 +126,9 @@ const costText = ({ cost, settings }: RowSource): TextAndState =>
 	cost === undefined ? blank : { text: formatMoney(cost, settings.currency), state: 'worked out' };
 
 /** What is asked for the print of a row. */
-export function priceOfSource({ row, result, cost, isCostPartial = false, settings }: Omit<RowSource, 'steps'>): Price {
+export function priceOfSource({ cost, isCostPartial = false, ...source }: Omit<RowSource, 'steps'>): Price {
 	const known = cost === undefined ? undefined : { minorUnits: cost, isPartial: isCostPartial };
-	return priceOf(row, result, known, settings);
+	return priceInShow({ ...source, cost: known });
 }
 
 /** The margin that the middle of the paper gives; undefined in other columns. */
