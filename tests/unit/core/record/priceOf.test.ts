@@ -79,7 +79,7 @@ describe('with the cost of the print', () => {
 	test('it says about where something has no price yet', () => {
 		const { cell, why } = priced({ net: '100' }, show, { minorUnits: 2000, isPartial: true });
 		expect(cell).toBe('about 240.00');
-		expect(why).toMatch(/100\.00 for the maker and 20\.00 for what it costs after 50 % commission.*may go up\.$/);
+		expect(why).toMatch(/100\.00 for the maker and 20\.00 for its cost after 50 % commission.*may go up\.$/);
 	});
 });
 
