@@ -262,7 +262,7 @@ test('any gestures: each is one step with its selection, and undo to the start a
 			await holdTogether(grid, session, name);
 			await session.close();
 		}),
-		{ numRuns: runs(40, 1000) },
+		{ numRuns: runs(20, 1000) },
 	));
 
 /** A grid of prints with these titles and picture widths, its first cell active. */

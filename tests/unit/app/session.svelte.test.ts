@@ -14,6 +14,7 @@ import { openShowStore } from '../../../src/storage/showStore.ts';
 import { type Action, action, allColumns, idsAt, importEdit, namer, rowsOfFile } from '../core/show/randomEdits.ts';
 import { typeAndAdd } from '../../../src/core/commands/typeAndAdd.ts';
 import { on } from './edits.ts';
+import { runs } from '../../soak.ts';
 
 const importNames = namer('i');
 let databaseName = '';
@@ -253,7 +254,7 @@ test(
 				}
 				await session.close();
 			}),
-			{ numRuns: 100 },
+			{ numRuns: runs(50, 200) },
 		),
 	30_000,
 );
@@ -382,7 +383,7 @@ test(
 				await one.close();
 				await other.close();
 			}),
-			{ numRuns: 100 },
+			{ numRuns: runs(50, 200) },
 		),
 	30_000,
 );

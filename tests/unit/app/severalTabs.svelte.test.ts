@@ -17,10 +17,10 @@ import type { Show } from '../../../src/core/show/show.ts';
 import { readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
 import { schemaVersion } from '../../../src/storage/schema.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
-import { isSoak } from '../../soak.ts';
+import { isSoak, runs } from '../../soak.ts';
 import { on } from './edits.ts';
 
-const numRuns = isSoak ? 3000 : 60;
+const numRuns = runs(40, 3000);
 
 /** Columns that hold any text. */
 const columns = ['title', 'maker', 'note', 'wall'] as const satisfies readonly ColumnName[];

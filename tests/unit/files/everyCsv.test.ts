@@ -288,7 +288,7 @@ test.each(formulas)('%j is neutral in the file, quoted or not, and comes back as
 });
 
 /** A tenth of what a soak tries. */
-const numRuns = runs(250, 5000);
+const numRuns = runs(125, 5000);
 
 const oddities = [
 	'"',

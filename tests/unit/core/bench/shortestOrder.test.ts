@@ -8,6 +8,7 @@ import type { OrderJob } from '../../../../src/core/bench/orderJob.ts';
 import { type BoardSetUp, changesAlong } from '../../../../src/core/bench/setUps.ts';
 import { costAlong, type Costs } from '../../../../src/core/bench/costs.ts';
 import { shortestOrder } from '../../../../src/core/bench/shortestOrder.ts';
+import { runs } from '../../../soak.ts';
 
 const setUp = ([guide, start, end, thickness]: readonly number[]): BoardSetUp => ({
 	border: length(guide!),
@@ -87,7 +88,7 @@ test('the bound is under what any order costs, and the search that goes beyond 1
 			expect([...found].sort((a, b) => a - b)).toEqual([...some.keys()]);
 			expect(costAlong(found, costs)).toBe(cheapest);
 		}),
-		{ numRuns: 60 },
+		{ numRuns: runs(30, 600) },
 	));
 
 test('of many set-ups each comes once, and no order is said to be under the bound', () =>

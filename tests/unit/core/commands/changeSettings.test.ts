@@ -233,7 +233,7 @@ test('whatever is typed, a change of unit changes no setting and no cell', () =>
 			expect(is.cells).toEqual(was.cells);
 			expect(is.unread.map(({ column }) => column)).toEqual(was.unread.map(({ column }) => column));
 		}),
-		{ numRuns: runs(250, 5000) },
+		{ numRuns: runs(125, 5000) },
 	));
 
 test('whatever is typed, a change of unit changes nothing that is worked out', () =>

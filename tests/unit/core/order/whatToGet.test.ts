@@ -294,7 +294,7 @@ describe('money', () => {
 					expect(cost).toBe(each === undefined ? undefined : bought * each);
 				}
 			}),
-			{ numRuns: runs(200, 20_000) },
+			{ numRuns: runs(100, 20_000) },
 		));
 });
 

@@ -9,6 +9,7 @@ import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import { rowOf, wideShow } from '../findings/rowOf.ts';
 import { randomCells, randomSettings } from '../row/randomRows.ts';
 import { rowOfCells } from '../row/rowOfCells.ts';
+import { runs } from '../../../soak.ts';
 
 const { settings } = readSettings(wideShow);
 
@@ -47,7 +48,7 @@ test('every result has a reason, and no other cell has', () =>
 			for (const key of askableKeys)
 				expect(whyItIsSo(worked, key, random) === undefined, key).toBe(solved[key] === undefined);
 		}),
-		{ numRuns: 500 },
+		{ numRuns: runs(200, 5000) },
 	));
 
 test.each([

@@ -35,7 +35,6 @@ test('a random sequence of edits is undone to its start and redone to its end, t
 				expect(show).toStrictEqual(shows[step + 1]);
 			}
 		}),
-		{ numRuns: 300 },
 	));
 
 test('rows stand in ascending order, no two with one number or one name', () =>
@@ -47,7 +46,6 @@ test('rows stand in ascending order, no two with one number or one name', () =>
 				expect(new Set(rows.map(({ id }) => id)).size).toBe(rows.length);
 			}
 		}),
-		{ numRuns: 300 },
 	));
 
 test('an edit has one diff a row, and none that changes nothing', () =>
@@ -108,7 +106,6 @@ test('an edit made on an older show, rebased on a newer one, is undone to the ne
 			const made = rebase(editOf(older, late, namer('late')), newer);
 			expect(apply(apply(newer, made), invert(made))).toStrictEqual(newer);
 		}),
-		{ numRuns: 300 },
 	));
 
 test('what was selected is handed back the other way round', () => {

@@ -2,8 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { overlapsOn } from '../../../../src/core/walls/overlaps.ts';
 import { hang, print } from './wallOf.ts';
-
-const isSoak = process.env.EVENHANG_SOAK === '1';
+import { runs } from '../../../soak.ts';
 
 const prints = fc.array(
 	fc
@@ -103,5 +102,5 @@ test('on every wall gaps are alike, the sum is the stretch, nothing overlaps, ty
 			const sorted = orders.toSorted((a, b) => (a[0] === b[0] ? a[1] - b[1] : a[0] - b[0]));
 			expect(orders).toEqual(sorted);
 		}),
-		{ numRuns: isSoak ? 20_000 : 300 },
+		{ numRuns: runs(150, 20_000) },
 	));
