@@ -10,19 +10,25 @@ export type Edition =
 	| { readonly kind: 'proof'; readonly series: Series }
 	| { readonly kind: 'open' };
 
-/** The marks of proofs as they are written: `AP`, `A.P.`, `A/P`. */
+/** An apostrophe as it is typed, or left out. */
+const s = String.raw`['’]?s?`;
+
+/** The marks of proofs as they are written: `AP`, `A.P.`, `A/P`, in French (`E.A.`, épreuve d'artiste), and in full. */
 const proofs = [
-	['AP', String.raw`a[./]?\s?p\.?`],
-	['HC', String.raw`h[./]?\s?c\.?`],
-	['PP', String.raw`p[./]?\s?p\.?`],
-	['BAT', String.raw`b[./]?\s?a[./]?\s?t\.?`],
+	['AP', String.raw`(?:a[./]?\s?p\.?|[eé][./]?\s?a\.?|artist${s} proof|[eé]preuve d['’]artiste)`],
+	['HC', String.raw`(?:h[./]?\s?c\.?|hors[ -]commerce)`],
+	['PP', String.raw`(?:p[./]?\s?p\.?|printer${s} proof)`],
+	['BAT', String.raw`(?:b[./]?\s?a[./]?\s?t\.?|bon [aà] tirer)`],
 ] as const;
+
+/** An edition without an end, as people write it. */
+const open = /^(?:open|unlimited)(?:\s+ed(?:ition|n)?\.?)?$/;
 
 /** Reads an edition; undefined where it is blank or says something else, which is kept as typed. */
 export function parseEdition(text: string): Edition | undefined {
-	const words = text.trim().toLowerCase();
+	const words = text.trim().toLowerCase().replaceAll(/\s+/g, ' ');
 	if (words === '') return undefined;
-	if (words === 'open') return { kind: 'open' };
+	if (open.test(words)) return { kind: 'open' };
 	for (const [series, mark] of proofs) {
 		const proof = new RegExp(`^${mark}(?:\\s*(?=\\d)|\\s+|$)(.*)$|^(.*\\S)\\s+${mark}$`).exec(words);
 		if (!proof) continue;
