@@ -75,7 +75,7 @@ test.each(
 	),
 )('%s does not come: a sentence above the app, which works', async (_what, isSpoilt, fault) => {
 	const host = new SpoiltHost();
-	await onStage({ serve: host.serve }, async (stage) => {
+	await onStage({ serve: host.serve, isKept: false }, async (stage) => {
 		host.spoil = (file, isForPage) => (isForPage && isSpoilt.test(file) ? fault : undefined);
 		const page = await stage.openShow();
 		await said(page).filter({ hasText: 'could not be loaded' }).waitFor();
@@ -89,7 +89,7 @@ test.each(allOr<Fault>(['missing', 'portal of that type', 'dropped'], ['portal o
 	'no script at all comes (%s): after a while the page says so by itself',
 	async (fault) => {
 		const host = new SpoiltHost();
-		await onStage({ serve: host.serve }, async (stage) => {
+		await onStage({ serve: host.serve, isKept: false }, async (stage) => {
 			host.spoil = (file) => (file.endsWith('.js') ? fault : undefined);
 			const page = await stage.openApp();
 			await page.getByText('If this is all you see after a minute').waitFor();
@@ -205,7 +205,7 @@ const atStart: readonly (readonly [what: string, spoil: () => void, sentence: Re
 ];
 
 test.each(atStart)('%s: a sentence in the page, and what to do', (_what, spoil, sentence) =>
-	onStage({}, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		await stage.context.addInitScript(spoil);
 		await stage.context.clock.install();
 		const page = await stage.openApp();
@@ -220,7 +220,7 @@ test.each(atStart)('%s: a sentence in the page, and what to do', (_what, spoil, 
 );
 
 test('what is stored is saved where it cannot be opened by the app, damaged records too', () =>
-	onStage({}, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		const page = await withSomethingStored(stage);
 		// A page where the app does not run: it would put aside what it finds damaged.
 		await page.goto(new URL('icon-192.png', stage.address).href);
@@ -254,7 +254,7 @@ test('what is stored is saved where it cannot be opened by the app, damaged reco
 	}));
 
 test('asked to save where nothing was ever stored, it makes no database', () =>
-	onStage({}, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		await stage.context.addInitScript(() => {
 			Object.defineProperty(window, 'trustedTypes', { get: () => (location.hash === '#broken' ? 7 : undefined) });
 		});
