@@ -1,4 +1,4 @@
-const asCsv = 'Save the list as CSV where it was made, and take that file';
+const asCsv = 'Save the list as CSV where it was made, and open that file';
 
 const noText = 'the file is not text';
 const noList = 'the file is not a list of rows';
@@ -9,7 +9,7 @@ type Kind = readonly [begins: RegExp, problem: string];
 const kindsOfBytes: readonly Kind[] = [
 	[
 		/^PK[^ -~]{2}.{26}(?:show\.json|pictures\/)/s,
-		`${noText}: it is a show packed with its pictures. Save the show without them, and take that file`,
+		`${noText}: it is a show packed with its pictures. Save the show without them, and open that file`,
 	],
 	[/^PK[^ -~]{2}/, `${noText}: it is a packed file, as workbooks are. ${asCsv}`],
 	[/^\xd0\xcf[^ -~]\xe0/, `${noText}: it is an old workbook or document. ${asCsv}`],

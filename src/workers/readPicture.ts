@@ -73,7 +73,7 @@ function unreadable({ kind }: PictureHeader): string {
 	const unread = notEverywhere[kind];
 	return unread === undefined
 		? `it is damaged, or no ${kind} that this browser reads`
-		: `it is ${unread}, or it is damaged. Save it as JPEG or PNG, and take that`;
+		: `it is ${unread}, or it is damaged. Save it as JPEG or PNG, and add that`;
 }
 
 /** Decodes a picture as it is stored, at once as small as it is needed where its size is known. */

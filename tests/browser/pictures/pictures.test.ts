@@ -109,9 +109,9 @@ test('files of all kinds and orientations: shapes right to the pixel, what canno
 			'Huge.png: it has 60000 × 60000 pixels, 3600 megapixels; at most 250 can be opened.',
 			'Cut short.jpg: it is damaged: its size cannot be read.',
 			'Drawing.svg: an SVG is a drawing that may hold programs, and is not opened as a picture. Export it as PNG or JPEG.',
-			'Scan.tif: it is a TIFF, which this browser does not read, or it is damaged. Save it as JPEG or PNG, and take that.',
-			'Phone.heic: it is a HEIC, as phones make them, which this browser does not read, or it is damaged. Save it as JPEG or PNG, and take that.',
-			'Raw.dng: it is of a kind that this browser does not read, or it is damaged. Save it as JPEG or PNG, and take that.',
+			'Scan.tif: it is a TIFF, which this browser does not read, or it is damaged. Save it as JPEG or PNG, and add that.',
+			'Phone.heic: it is a HEIC, as phones make them, which this browser does not read, or it is damaged. Save it as JPEG or PNG, and add that.',
+			'Raw.dng: it is of a kind that this browser does not read, or it is damaged. Save it as JPEG or PNG, and add that.',
 			'Text.jpg: it is no picture.',
 		]);
 		expect(await add(page).innerText()).toBe('Add pictures: 18 new prints');
