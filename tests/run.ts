@@ -17,11 +17,12 @@ interface Sum {
 /** A tool that passes or fails as a whole; what it says is shown only when it fails. */
 type Check = readonly [name: string, tool: string, ...args: string[]];
 
+/** Those that keep one core busy come first, the longest before the others; the last two fill both. */
 const checks: readonly Check[] = [
-	['lint', 'eslint', '.', '--max-warnings', '0'],
 	['types of the app', 'svelte-check', '--tsconfig', 'tsconfig.json', '--fail-on-warnings', '--output', 'human'],
-	['types of every floor', 'oxlint'],
+	['lint of Svelte', 'eslint', '.', '--max-warnings', '0'],
 	['floors', 'depcruise', 'src', 'tests', '--config', '.dependency-cruiser.cjs'],
+	['types and lint of every floor', 'oxlint'],
 	['format', 'oxfmt', '--check', '.'],
 ];
 
