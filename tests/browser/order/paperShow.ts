@@ -4,7 +4,7 @@ import { openShow, showOf } from '../harness/openShow.ts';
 const settings = {
 	...{ unit: 'mm', mountSize: '600 x 450 mm', border: 70, currency: 'EUR', proofs: 1 },
 	papers: [
-		{ name: 'Rag 310', width: 329, height: 483, margin: 5, price: '42', pack: 25, count: 3 },
+		{ name: 'Cotton', width: 329, height: 483, margin: 5, price: '42', pack: 25, count: 3 },
 		{ name: 'Baryta roll', width: 610, roll: '15 m', margin: 3, price: '180', count: 0 },
 	],
 	boards: [{ name: 'Chalk', width: 1200, height: 900, price: '43', pack: 5 }],
@@ -14,8 +14,8 @@ const settings = {
 };
 
 const cells = [
-	{ number: '1', title: 'Ebb', maker: 'Ilse', shape: '3:2', paper: 'Rag 310', copies: '4', frame: 'Oak' },
-	{ number: '2', title: 'Breakwater', maker: 'Jonah', shape: '3:2', paper: 'Rag 310', 'margin left': '12' },
+	{ number: '1', title: 'Ebb', maker: 'Ilse', shape: '3:2', paper: 'Cotton', copies: '4', frame: 'Oak' },
+	{ number: '2', title: 'Breakwater', maker: 'Jonah', shape: '3:2', paper: 'Cotton', 'margin left': '12' },
 	{ number: '3', title: 'Net store', maker: 'Ilse', shape: '4:5', paper: 'Baryta roll', copies: '6', frame: 'Oak' },
 	{ number: '4', title: 'Kelp', maker: 'Ilse', shape: '1:1', paper: 'A3' },
 	{ number: '5', title: 'Slip', maker: 'Jonah', shape: '3:2' },

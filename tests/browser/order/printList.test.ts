@@ -14,7 +14,7 @@ test('the print list says what goes on each paper and where, what is not printed
 		await page.getByRole('link', { name: 'To get' }).tap();
 		await page.getByRole('link', { name: 'Print list' }).tap();
 		await page.getByRole('heading', { name: 'Print list' }).waitFor();
-		const rag = page.getByRole('region', { name: /^Rag 310/ });
+		const rag = page.getByRole('region', { name: /^Cotton/ });
 		expect(await rag.locator('dd').allInnerTexts()).toEqual(['7 sheets', '3', '1 pack of 25', '42.00']);
 		expect(await rag.getByRole('img').nth(1).getAttribute('aria-label')).toMatch(
 			/^The picture on its paper: left 12, top [\d.]+, right [\d.]+, bottom [\d.]+ mm$/,
@@ -72,7 +72,7 @@ test('on paper each picture stands on its paper with its margins, inside the pag
 			const texts = pages.flatMap((each) => each.texts);
 			expect(pastMargins(pages, { width, height }), name).toEqual([]);
 			const whole = texts.map(({ text }) => text).join(' ');
-			for (const said of ['Rag 310', '4 copies and 1 proof: 5 sheets', 'Not printed', 'It has no paper yet.', '12'])
+			for (const said of ['Cotton', '4 copies and 1 proof: 5 sheets', 'Not printed', 'It has no paper yet.', '12'])
 				expect(whole.replace(/\s+/g, ' ')).toContain(said);
 		}
 		await page.getByRole('link', { name: 'Back to the print list' }).tap();

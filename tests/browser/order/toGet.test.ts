@@ -57,7 +57,7 @@ test('each print shows what it costs, why where one asks, and it goes out as CSV
 		await expect.poll(() => seen(page, 0, 'cost'), { timeout: 30_000 }).toMatch(/^\d+\.\d\d worked-out$/);
 		expect(await seen(page, 5, 'cost'), 'a print that is left out').toBe('');
 		await cell(page, 0, 'cost').tap();
-		const reason = page.locator('#sentences').getByText(/What it needs costs [\d.]+ EUR: .*[\d.]+ for Rag 310/);
+		const reason = page.locator('#sentences').getByText(/What it needs costs [\d.]+ EUR: .*[\d.]+ for Cotton/);
 		await reason.waitFor();
 		await page.getByRole('button', { name: 'Files' }).tap();
 		const given = page.waitForEvent('download');
