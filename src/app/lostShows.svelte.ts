@@ -46,6 +46,19 @@ export class LostShows {
 		return isChanged;
 	}
 
+	/**
+	 * Lets go of the notes and copies of shows that are forgotten for good: nothing of them may come back, or stay.
+	 * @param ids of the shows
+	 */
+	async letGo(ids: readonly string[]): Promise<void> {
+		const isLeft = ({ id }: { readonly id: string }) => !ids.includes(id);
+		this.#notes.noteShows(this.#notes.shows().filter(isLeft));
+		if (!(await this.#hasCopies())) return;
+		const part = await copiesPart.load();
+		if (!part) throw new Error('copies cannot be let go of without their part');
+		await part.letGoOfCopies(this.#databaseName, (copy) => !isLeft(copy));
+	}
+
 	/** Whether there may be copies, although nothing is noted: a browser may keep the ones and not the others. */
 	async #hasCopies(): Promise<boolean> {
 		try {

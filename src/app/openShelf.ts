@@ -15,7 +15,7 @@ export async function openShelf(options: SessionOptions = {}): Promise<Shelf> {
 	const session = await openSession({ showId: showOfTab(), lost, ...options });
 	const store = openShelfStore(databaseName);
 	const shelf = new Shelf(session, store, lost, { ...options, databaseName });
-	await store.forget(forgottenBefore(Date.now())).catch(() => undefined);
+	await store.forget(forgottenBefore(Date.now()), (ids) => lost.letGo(ids)).catch(() => undefined);
 	await shelf.refresh();
 	return shelf;
 }

@@ -68,5 +68,11 @@ export function openSecondCopies(databaseName: string) {
 	};
 }
 
+/** Lets go of all copies of which something is true. */
+export async function letGoOfCopies(databaseName: string, isOver: (about: CopyAbout) => boolean): Promise<void> {
+	const copies = openSecondCopies(databaseName);
+	for (const about of (await copies.list()).filter(isOver)) await copies.remove(about);
+}
+
 /** See `openSecondCopies`. */
 export type SecondCopies = ReturnType<typeof openSecondCopies>;

@@ -55,13 +55,22 @@ export function openShelfStore(databaseName: string, events: ConnectionEvents = 
 				);
 			}),
 
-		/** Forgets for good the shows that were deleted before a time, in milliseconds since 1970. */
-		async forget(deletedBefore: number): Promise<void> {
+		/**
+		 * Forgets for good the shows that were deleted before a time, in milliseconds since 1970.
+		 * @param letGo lets go first of what is kept of them elsewhere; where it rejects, none is forgotten
+		 */
+		async forget(
+			deletedBefore: number,
+			letGo: (ids: readonly string[]) => Promise<void> = () => Promise.resolve(),
+		): Promise<void> {
 			const isOver = ({ deletedAt = Infinity }: ShowRecord) => deletedAt < deletedBefore;
 			const reading = await connection.begin((db) => db.transaction('shows'));
-			if (!(await readSound(reading.store)).values.some(isOver)) return;
+			const over = new Set((await readSound(reading.store)).values.filter(isOver).map(({ id }) => id));
+			if (over.size === 0) return;
+			await letGo([...over]);
 			await writes(async (tx, request) => {
-				for (const { id } of (await readSound(tx.objectStore('shows'))).values.filter(isOver)) {
+				const { values } = await readSound(tx.objectStore('shows'));
+				for (const { id } of values.filter((record) => over.has(record.id) && isOver(record))) {
 					request(tx.objectStore('shows').delete(id));
 					for (const store of [...storesApart, 'exchanges', 'steps'] as const)
 						request(tx.objectStore(store).delete(rangeOfShow(id)));

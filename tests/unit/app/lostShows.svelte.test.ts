@@ -7,6 +7,7 @@ import { SecondCopying } from '../../../src/app/secondCopies.ts';
 import type { Shelf } from '../../../src/app/shelf.svelte.ts';
 import { daysToBringBack } from '../../../src/core/device/shelf.ts';
 import { on } from './edits.ts';
+import { openShelfStore } from '../../../src/storage/shelfStore.ts';
 import { keepOutside, type OutsideDatabase } from './outsideDatabase.ts';
 
 let databaseName = '';
@@ -292,4 +293,47 @@ test('shows that cannot be put back just now are said, and put back the next tim
 	const next = await open();
 	expect(await held(next)).toMatchObject({ Spring: ['Pier', 'Low water'], Autumn: ['Quay'] });
 	expect(next.lost.report).toMatchObject({ gone: [], putBack: [{}, {}] });
+});
+
+test('of a show that was deleted longer ago than it can be restored, nothing stays in the copies and notes', async () => {
+	const before = await withShows();
+	await copyShows(before);
+	expect([...outside.kept.values()].join()).toContain('Ice');
+	await before.close();
+	vi.spyOn(Date, 'now').mockReturnValue(Date.now() + (daysToBringBack + 1) * 86_400_000);
+	await open();
+	expect([...outside.kept.values()].join()).not.toContain('Ice');
+	expect(outside.kept.size).toBe(2);
+});
+
+test('a show whose deletion came into no copy and no note does not come back once it is forgotten', async () => {
+	const before = await withShows();
+	await copyShows(before);
+	const spring = before.session.show.id;
+	const store = openShelfStore(databaseName);
+	await store.mark(spring, { deletedAt: Date.now() }); // the tab is closed before it has looked again
+	store.close();
+	await before.close();
+	vi.spyOn(Date, 'now').mockReturnValue(Date.now() + (daysToBringBack + 1) * 86_400_000);
+	const shelf = await open();
+	expect(await held(shelf)).toEqual({ Autumn: ['Quay'] });
+	await lose(shelf);
+	const after = await open();
+	expect(await held(after)).toEqual({ Autumn: ['Quay'] });
+	expect(after.lost.report?.gone).toEqual([]);
+});
+
+test('where the copies cannot be let go of, the show is not forgotten yet, and they are the next time', async () => {
+	const before = await withShows();
+	await copyShows(before);
+	await before.close();
+	vi.spyOn(Date, 'now').mockReturnValue(Date.now() + (daysToBringBack + 1) * 86_400_000);
+	const whole = caches.open.bind(caches);
+	vi.spyOn(caches, 'open').mockRejectedValueOnce(new DOMException('no', 'UnknownError'));
+	const shelf = await open();
+	expect(shelf.shows).toHaveLength(3);
+	await shelf.close();
+	caches.open = whole;
+	expect((await open()).shows).toHaveLength(2);
+	expect(outside.kept.size).toBe(2);
 });
