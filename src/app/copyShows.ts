@@ -1,19 +1,19 @@
+import { isBegunOnly } from '../core/device/lostShows.ts';
 import { isFullOfPictures } from '../core/device/picturesProblem.ts';
+import { forgottenBefore } from '../core/device/shelf.ts';
 import { isSameValue } from '../core/values/isSameValue.ts';
 import type { Show } from '../core/show/show.ts';
 import { showDocument } from '../files/showFile.ts';
-import { type CopyAbout, openSecondCopies } from '../storage/secondCopies.ts';
-import type { ShelvedShow } from '../storage/shelfStore.ts';
-import { openShowStore, type StoredShow } from '../storage/showStore.ts';
+import { type CopyAbout, letGoOfCopies, openSecondCopies, type SecondCopies } from '../storage/secondCopies.ts';
+import { openShelfStore, type ShelvedShow } from '../storage/shelfStore.ts';
+import { openShowStore, type ShowStore, type StoredShow } from '../storage/showStore.ts';
 import type { Session } from './session.svelte.ts';
 import { storageRoom } from './storageRoom.ts';
 
-/** The shows that there are to copy. */
+/** What there is to copy. */
 export interface ToCopy {
 	readonly databaseName: string;
-	/** All of them, as they were when last looked at. */
-	readonly shows: readonly ShelvedShow[];
-	/** The one that is open here. */
+	/** The show that is open here: where all of it is kept it need not be read. */
 	readonly session: Pick<Session, 'show' | 'saved' | 'revision'>;
 }
 
@@ -24,32 +24,71 @@ export async function copyShows(shelf: ToCopy): Promise<void> {
 	await navigator.locks.request(`${shelf.databaseName} second copies`, copy);
 }
 
-async function copyNow(shelf: ToCopy): Promise<void> {
-	const { usage, quota } = await storageRoom();
-	if (isFullOfPictures(usage, quota)) return; // what is left is for what is typed
-	const copies = openSecondCopies(shelf.databaseName);
+/** Rejects with the first problem, once all others are copied: a show that cannot be copied keeps none from it. */
+async function copyNow({ databaseName, session }: ToCopy): Promise<void> {
+	const forgotten = forgottenBefore(Date.now());
+	const isForgotten = ({ deletedAt = Infinity }: Pick<CopyAbout, 'deletedAt'>) => deletedAt < forgotten;
+	await letGoOfCopies(databaseName, isForgotten);
+	const copies = openSecondCopies(databaseName);
 	const listed = await copies.list();
-	const store = openShowStore(shelf.databaseName);
+	const shelf = openShelfStore(databaseName);
+	const store = openShowStore(databaseName);
+	const room = await roomForCopies();
+	const problems: Error[] = [];
 	try {
-		for (const shelved of shelf.shows) {
+		// As they are kept now: what the page has seen may have been deleted since, in another tab.
+		for (const shelved of await shelf.list()) {
 			const before = listed.filter(({ id }) => id === shelved.id);
-			if (isBegunOnly(shelved) || before.some((about) => isOf(about, shelved))) continue;
-			const stored = ownShow(shelf, shelved) ?? (isLeftToOthers() ? undefined : await store.read(shelved.id));
-			if (!stored) continue;
-			const now: ShelvedShow = { ...shelved, ...stored };
-			if (before.some((about) => isOf(about, now))) continue; // another tab was quicker
-			const { id, revision, openedAt } = now;
-			const opened = openedAt !== undefined && { openedAt };
-			const about = { id, revision, at: Date.now(), ...opened, ...marksOf(now) };
-			await copies.keep(about, await asText(stored.show), before);
+			if (isBegunOnly(shelved) || isForgotten(shelved) || before.some((about) => isOf(about, shelved))) continue;
+			try {
+				if (await copyOne(copies, shelved, before, room, () => showToCopy(session, store, shelved))) continue;
+			} catch (cause) {
+				problems.push(cause as Error);
+			}
+			// What was deleted must not come back from a copy that does not know of it.
+			if (shelved.deletedAt !== undefined) for (const each of before) await copies.remove(each);
 		}
 	} finally {
+		shelf.close();
 		store.close();
 	}
+	if (problems[0]) throw problems[0];
 }
 
-/** Nothing was ever typed into it. */
-const isBegunOnly = ({ prints, revision }: ShelvedShow): boolean => prints === 0 && revision <= 1;
+/** @returns whether there is a copy of the show as it is kept, or another tab will make it */
+async function copyOne(
+	copies: SecondCopies,
+	shelved: ShelvedShow,
+	before: readonly CopyAbout[],
+	room: RoomForCopies,
+	read: () => Promise<Pick<StoredShow, 'show' | 'revision'> | undefined>,
+): Promise<boolean> {
+	const { id, revision, openedAt } = shelved;
+	const about = { id, revision, at: Date.now(), ...(openedAt !== undefined && { openedAt }), ...marksOf(shelved) };
+	const same = before.find((each) => each.revision === revision);
+	if (!room.has(0)) return false;
+	if (same && (await copies.mark(about, same, before))) return true;
+	const stored = await read();
+	if (!stored) return true;
+	const text = new Blob([...(await asText(stored.show))]);
+	if (!room.has(text.size)) return false;
+	await copies.keep({ ...about, revision: stored.revision }, text, before);
+	room.take(text.size);
+	return true;
+}
+
+/** The room that the browser has, as far as it says. */
+type RoomForCopies = Awaited<ReturnType<typeof roomForCopies>>;
+
+async function roomForCopies() {
+	const { usage, quota } = await storageRoom();
+	let taken = 0;
+	return {
+		/** Whether there is room for a copy of so many bytes: what is left beside is for what is typed. */
+		has: (bytes: number): boolean => !isFullOfPictures(usage === undefined ? usage : usage + taken + bytes, quota),
+		take: (bytes: number): void => void (taken += bytes),
+	};
+}
 
 /** Whether a copy is of the show as it is kept. */
 const isOf = ({ at: _, id: __, openedAt: ___, revision, ...marks }: CopyAbout, shelved: ShelvedShow): boolean =>
@@ -63,14 +102,17 @@ const marksOf = ({ isArchived, deletedAt, copied, takenBack }: ShelvedShow) => (
 	...(takenBack !== undefined && { takenBack }),
 });
 
-/** The show that is open here, if all of it is kept: it need not be read. */
-function ownShow({ session }: ToCopy, shelved: ShelvedShow): StoredShow | undefined {
-	const isKept = session.show.id === shelved.id && session.saved.state === 'saved';
-	return isKept && session.revision === shelved.revision ? { ...shelved, show: session.show } : undefined;
+/**
+ * A show of that revision or a later one; nothing where another tab copies it. A tab in the back copies its own show only:
+ * reading others takes time, and there may be one in front.
+ */
+async function showToCopy(session: ToCopy['session'], store: ShowStore, { id, revision }: ShelvedShow) {
+	const isOwn = session.show.id === id && session.saved.state === 'saved' && session.revision === revision;
+	if (isOwn) return { show: session.show, revision };
+	return isInBack() ? undefined : store.read(id);
 }
 
-/** A tab in the back copies its own show only: reading others takes time, and there is one in front. */
-const isLeftToOthers = (): boolean => typeof document === 'object' && document.visibilityState === 'hidden';
+const isInBack = (): boolean => typeof document === 'object' && document.visibilityState === 'hidden';
 
 /** How many items of a list are made text before the page may do something else. */
 const slice = 400;
@@ -86,7 +128,8 @@ async function asText(show: Show): Promise<readonly string[]> {
 		}
 		for (let start = 0; start < value.length; start += slice) {
 			pieces.push(start === 0 ? '[' : ',', JSON.stringify(value.slice(start, start + slice)).slice(1, -1));
-			await new Promise((resolve) => setTimeout(resolve));
+			// In the back nobody types; there, timers wait for seconds, and the page may end meanwhile.
+			if (!isInBack()) await new Promise((resolve) => setTimeout(resolve));
 		}
 		pieces.push(']');
 	}

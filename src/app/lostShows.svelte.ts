@@ -1,4 +1,4 @@
-import type { LostReport } from '../core/device/lostShows.ts';
+import { isBegunOnly, type LostReport } from '../core/device/lostShows.ts';
 import { nameOfCopies } from '../storage/secondCopies.ts';
 import type { ShelvedShow } from '../storage/shelfStore.ts';
 import { type Notes, openNotes } from './notedShows.ts';
@@ -76,7 +76,7 @@ export class LostShows {
 	note(shows: readonly ShelvedShow[]): void {
 		const known = new Set(shows.map(({ id }) => id));
 		const there = shows
-			.filter(({ deletedAt, prints, revision }) => deletedAt === undefined && (prints > 0 || revision > 1))
+			.filter((show) => show.deletedAt === undefined && !isBegunOnly(show))
 			.map(({ id, name, prints, copied }) => ({ id, name, prints, ...(copied && { copiedAt: copied.at }) }));
 		this.#notes.noteShows([...there, ...this.#notes.shows().filter(({ id }) => !known.has(id))]);
 	}

@@ -56,11 +56,24 @@ export function openSecondCopies(databaseName: string) {
 		read: async (about: CopyAbout): Promise<string | undefined> =>
 			(await (await open()).match(addressOf(about)))?.text(),
 
-		/** Keeps a copy, and only then lets go of those before it. @param text in pieces */
-		async keep(about: CopyAbout, text: readonly string[], before: readonly CopyAbout[]): Promise<void> {
+		/** Keeps a copy, and only then lets go of those before it. */
+		async keep(about: CopyAbout, text: Blob, before: readonly CopyAbout[]): Promise<void> {
 			const cache = await open();
-			await cache.put(addressOf(about), new Response(new Blob([...text])));
+			await cache.put(addressOf(about), new Response(text));
 			for (const each of before) await cache.delete(addressOf(each));
+		},
+
+		/**
+		 * Keeps that another thing is known of a show, with the text of a copy as it is: the page need not make it again.
+		 * @returns whether that copy is there
+		 */
+		async mark(about: CopyAbout, same: CopyAbout, before: readonly CopyAbout[]): Promise<boolean> {
+			const cache = await open();
+			const response = await cache.match(addressOf(same));
+			if (!response) return false;
+			await cache.put(addressOf(about), response);
+			for (const each of before) await cache.delete(addressOf(each));
+			return true;
 		},
 
 		/** Lets go of a copy. */

@@ -4,11 +4,10 @@ import { beforeEach, expect, type MockInstance, onTestFinished, test, vi } from 
 import { copyShows } from '../../../src/app/copyShows.ts';
 import { openShelf } from '../../../src/app/openShelf.ts';
 import { SecondCopying } from '../../../src/app/secondCopies.ts';
-import type { Shelf } from '../../../src/app/shelf.svelte.ts';
 import { daysToBringBack } from '../../../src/core/device/shelf.ts';
 import { on } from './edits.ts';
-import { openShelfStore } from '../../../src/storage/shelfStore.ts';
 import { keepOutside, type OutsideDatabase } from './outsideDatabase.ts';
+import { held, lose, openShelfOf, titlesOf, type, withShows } from './shelfToLose.ts';
 
 let databaseName = '';
 let outside: OutsideDatabase;
@@ -21,56 +20,10 @@ beforeEach(({ task }) => {
 	copying = vi.spyOn(SecondCopying.prototype, 'changed').mockImplementation(() => undefined); // copies are made where a test says so
 });
 
-async function open(): Promise<Shelf> {
-	const shelf = await openShelf({ databaseName, showId: undefined });
-	onTestFinished(() => void shelf.close().catch(() => undefined));
-	return shelf;
-}
-
-/** Types titles into the show that is open, each a print. */
-async function type({ session, refresh }: Shelf, ...titles: readonly string[]): Promise<void> {
-	for (const title of titles) on(session).addRows([{ cells: { title } }], session.show.rows.length, 'Add row');
-	await session.whenSaved();
-	await refresh();
-}
-
-const titlesOf = ({ rows }: Shelf['session']['show']) => rows.map(({ typed }) => typed.title);
-
-/** The shows that are not deleted: names and titles. */
-async function held(shelf: Shelf): Promise<Record<string, readonly (string | undefined)[]>> {
-	await shelf.refresh();
-	const there = shelf.shows.filter(({ deletedAt }) => deletedAt === undefined);
-	const titles = await Promise.all(there.map(async ({ id, name }) => [name, titlesOf(await shelf.read(id))] as const));
-	return Object.fromEntries(titles);
-}
-
-/** Three shows: Spring, open last, with two prints; Autumn with one, archived; and one that is deleted. */
-async function withShows(): Promise<Shelf> {
-	const shelf = await open();
-	on(shelf.session).rename('Autumn');
-	await type(shelf, 'Quay');
-	const autumn = shelf.session.show.id;
-	await shelf.open((await shelf.create())!);
-	on(shelf.session).rename('Winter');
-	await type(shelf, 'Ice');
-	const winter = shelf.session.show.id;
-	await shelf.open((await shelf.create())!);
-	on(shelf.session).rename('Spring');
-	await type(shelf, 'Pier', 'Low water');
-	await shelf.archive(autumn, true);
-	await shelf.delete(winter);
-	return shelf;
-}
-
-/** The browser finds its database damaged and begins an empty one. */
-async function lose(shelf: Shelf): Promise<void> {
-	await shelf.close();
-	await deleteDB(databaseName);
-	await deleteDB(`${databaseName} plans`);
-}
+const open = () => openShelfOf(databaseName);
 
 test('a database that is lost: every show is put back as its copy has it, archived and deleted ones as such, and it is said', async () => {
-	const before = await withShows();
+	const before = await withShows(databaseName);
 	await before.session.copies.note(before.session.copies.mark(), 'show', 5);
 	await before.refresh();
 	const { show, revision } = before.session;
@@ -91,7 +44,7 @@ test('a database that is lost: every show is put back as its copy has it, archiv
 });
 
 test('a database that is lost and no copy: the shows are named with their prints and last backup, and nothing else is called lost', async () => {
-	const before = await withShows();
+	const before = await withShows(databaseName);
 	await before.session.copies.note(before.session.copies.mark(), 'show', 5);
 	await before.refresh();
 	await lose(before);
@@ -174,7 +127,7 @@ test('the newest copy that can be read is put back; a copy of an older version o
 });
 
 test('a show is copied again when it has changed, been renamed, archived, deleted or backed up, and only then', async () => {
-	const shelf = await withShows();
+	const shelf = await withShows(databaseName);
 	await copyShows(shelf);
 	const addresses = () => [...outside.kept.keys()].sort();
 	const first = addresses();
@@ -227,7 +180,7 @@ test('no copy is made where room runs short: it is for what is typed', async () 
 });
 
 test('a database that is lost under an open page: what is open stays, the others are put back, and it is said', async () => {
-	const shelf = await withShows();
+	const shelf = await withShows(databaseName);
 	await copyShows(shelf);
 	await deleteDB(databaseName); // the connections let go of it
 	await type(shelf, 'Kiln door');
@@ -238,7 +191,7 @@ test('a database that is lost under an open page: what is open stays, the others
 });
 
 test('two tabs with a show each: the copies that one puts back take nothing from the other, which has newer ones', async () => {
-	const one = await withShows();
+	const one = await withShows(databaseName);
 	const autumn = one.shows.find(({ name }) => name === 'Autumn')!.id;
 	const other = await openShelf({ databaseName, showId: autumn });
 	onTestFinished(() => void other.close().catch(() => undefined));
@@ -257,7 +210,7 @@ test('two tabs with a show each: the copies that one puts back take nothing from
 });
 
 test('two tabs that open at once after a loss put each show back once', async () => {
-	const before = await withShows();
+	const before = await withShows(databaseName);
 	await copyShows(before);
 	await lose(before);
 	const [one, other] = await Promise.all([open(), open()]);
@@ -269,7 +222,7 @@ test('two tabs that open at once after a loss put each show back once', async ()
 });
 
 test('a show that was deleted longer ago than it can be restored is not put back', async () => {
-	const before = await withShows();
+	const before = await withShows(databaseName);
 	await copyShows(before);
 	await lose(before);
 	vi.spyOn(Date, 'now').mockReturnValue(Date.now() + (daysToBringBack + 1) * 86_400_000);
@@ -280,7 +233,7 @@ test('a show that was deleted longer ago than it can be restored is not put back
 });
 
 test('shows that cannot be put back just now are said, and put back the next time', async () => {
-	const before = await withShows();
+	const before = await withShows(databaseName);
 	await copyShows(before);
 	await lose(before);
 	const full = () => {
@@ -293,47 +246,4 @@ test('shows that cannot be put back just now are said, and put back the next tim
 	const next = await open();
 	expect(await held(next)).toMatchObject({ Spring: ['Pier', 'Low water'], Autumn: ['Quay'] });
 	expect(next.lost.report).toMatchObject({ gone: [], putBack: [{}, {}] });
-});
-
-test('of a show that was deleted longer ago than it can be restored, nothing stays in the copies and notes', async () => {
-	const before = await withShows();
-	await copyShows(before);
-	expect([...outside.kept.values()].join()).toContain('Ice');
-	await before.close();
-	vi.spyOn(Date, 'now').mockReturnValue(Date.now() + (daysToBringBack + 1) * 86_400_000);
-	await open();
-	expect([...outside.kept.values()].join()).not.toContain('Ice');
-	expect(outside.kept.size).toBe(2);
-});
-
-test('a show whose deletion came into no copy and no note does not come back once it is forgotten', async () => {
-	const before = await withShows();
-	await copyShows(before);
-	const spring = before.session.show.id;
-	const store = openShelfStore(databaseName);
-	await store.mark(spring, { deletedAt: Date.now() }); // the tab is closed before it has looked again
-	store.close();
-	await before.close();
-	vi.spyOn(Date, 'now').mockReturnValue(Date.now() + (daysToBringBack + 1) * 86_400_000);
-	const shelf = await open();
-	expect(await held(shelf)).toEqual({ Autumn: ['Quay'] });
-	await lose(shelf);
-	const after = await open();
-	expect(await held(after)).toEqual({ Autumn: ['Quay'] });
-	expect(after.lost.report?.gone).toEqual([]);
-});
-
-test('where the copies cannot be let go of, the show is not forgotten yet, and they are the next time', async () => {
-	const before = await withShows();
-	await copyShows(before);
-	await before.close();
-	vi.spyOn(Date, 'now').mockReturnValue(Date.now() + (daysToBringBack + 1) * 86_400_000);
-	const whole = caches.open.bind(caches);
-	vi.spyOn(caches, 'open').mockRejectedValueOnce(new DOMException('no', 'UnknownError'));
-	const shelf = await open();
-	expect(shelf.shows).toHaveLength(3);
-	await shelf.close();
-	caches.open = whole;
-	expect((await open()).shows).toHaveLength(2);
-	expect(outside.kept.size).toBe(2);
 });
