@@ -10,6 +10,7 @@ import { copiesPart } from './secondCopies.ts';
  */
 export class LostShows {
 	#report = $state.raw<LostReport>();
+	#hasFailed = false;
 	readonly #databaseName: string;
 	readonly #notes: Notes;
 
@@ -36,13 +37,15 @@ export class LostShows {
 	 * @returns whether anything was put back
 	 */
 	async find(there: readonly string[]): Promise<boolean> {
+		if (this.#hasFailed) return false; // it is tried again when the page opens the next time
 		const known = new Set(there);
 		const isNoted = this.#notes.shows().some(({ id }) => !known.has(id));
 		if (!isNoted && (there.length > 0 || !(await this.#hasCopies()))) return false;
 		const part = await copiesPart.load();
 		if (!part) return false; // what is noted stays so, and is looked for again the next time
-		const { report, isChanged } = await part.putBackLost(this.#databaseName, known, this.#notes);
+		const { report, isChanged, hasFailed = false } = await part.putBackLost(this.#databaseName, known, this.#notes);
 		this.#report = report;
+		this.#hasFailed = hasFailed;
 		return isChanged;
 	}
 

@@ -56,13 +56,14 @@ const itemsOf = <Item>(
 ): readonly Item[] =>
 	Array.isArray(list) ? list.flatMap((item) => (isRecord(item) ? asItem(item) : undefined) ?? []) : [];
 
-function asGone({ id, name, prints, copiedAt }: Readonly<Record<string, unknown>>): ShowGone | undefined {
+function asGone({ id, name, prints, copiedAt, isCopied }: Readonly<Record<string, unknown>>): ShowGone | undefined {
 	if (typeof id !== 'string') return undefined;
 	return {
 		id,
 		name: typeof name === 'string' ? name : '',
 		prints: typeof prints === 'number' ? prints : 0,
 		...(typeof copiedAt === 'number' && { copiedAt }),
+		...(isCopied === true && { isCopied }),
 	};
 }
 

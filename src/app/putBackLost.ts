@@ -4,7 +4,7 @@ import type { Show } from '../core/show/show.ts';
 import { readDocument, readShowDocument } from '../files/showFile.ts';
 import { type CopiedShow, putBack } from '../storage/putBack.ts';
 import { type CopyAbout, openSecondCopies, type SecondCopies } from '../storage/secondCopies.ts';
-import type { Notes } from './notedShows.ts';
+import type { NotedShow, Notes } from './notedShows.ts';
 
 /** What has come of putting shows back. */
 export interface PuttingBack {
@@ -12,6 +12,8 @@ export interface PuttingBack {
 	readonly report: LostReport | undefined;
 	/** Whether any show was put back, a deleted one too. */
 	readonly isChanged: boolean;
+	/** Whether it failed: trying again on the same page would say it again with every edit. */
+	readonly hasFailed?: boolean;
 }
 
 /**
@@ -28,27 +30,38 @@ export async function putBackLost(
 	const isLacking = ({ id }: { readonly id: string }) => !there.has(id);
 	const copies = await readCopies(openSecondCopies(databaseName), isLacking, now);
 	const noted = notes.shows().filter(isLacking);
-	const before = notes.lost();
-	let found: LostReport;
 	try {
 		const expected = noted.map(({ id }) => id);
 		const restored = await putBack(databaseName, [...copies.values()], expected);
 		const back = [...copies.values()].filter(({ show, about }) => restored.putBack.has(show.id) && !about.deletedAt);
-		found = {
+		const found = {
 			putBack: back.map(({ show: { id, name }, about: { at } }) => ({ id, name, at })),
 			gone: noted.filter(({ id }) => restored.missing.has(id)),
 		};
 		notes.noteShows(notes.shows().filter(({ id }) => !restored.missing.has(id)));
-		const report = noteReport(notes, before, found);
+		const report = noteReport(notes, found);
 		return { report, isChanged: restored.putBack.size > 0 };
 	} catch {
 		// They stay noted and copied, and are put back the next time.
-		return { report: noteReport(notes, before, { putBack: [], gone: noted }), isChanged: false };
+		const isNoted = ({ show }: CopiedShow) => noted.some(({ id }) => id === show.id);
+		const notNoted = [...copies.values()].filter((copy) => copy.about.deletedAt === undefined && !isNoted(copy));
+		notes.noteShows([...notes.shows(), ...notNoted.map(asNoted)]);
+		const gone = [
+			...noted.map((each) => (copies.has(each.id) ? { ...each, isCopied: true } : each)),
+			...notNoted.map((copy) => ({ ...asNoted(copy), isCopied: true })),
+		];
+		return { report: noteReport(notes, { putBack: [], gone }), isChanged: false, hasFailed: true };
 	}
 }
 
-/** Notes what is to be said, what was put back being gone no more. */
-function noteReport(notes: Notes, before: LostReport | undefined, { putBack, gone }: LostReport) {
+const asNoted = ({ show: { id, name, rows }, about: { copied } }: CopiedShow): NotedShow => ({
+	...{ id, name, prints: rows.length },
+	...(copied && { copiedAt: copied.at }),
+});
+
+/** Notes what is to be said, what was put back being gone no more; another tab may have noted some meanwhile. */
+function noteReport(notes: Notes, { putBack, gone }: LostReport): LostReport | undefined {
+	const before = notes.lost();
 	if (putBack.length + gone.length === 0) return before;
 	const isNew = ({ id }: { readonly id: string }) => ![...putBack, ...gone].some((each) => each.id === id);
 	const report = {

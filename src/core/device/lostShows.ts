@@ -13,6 +13,8 @@ export interface ShowGone {
 	readonly prints: number;
 	/** When a file of it was last saved, in milliseconds since 1970; undefined where none was. */
 	readonly copiedAt?: number;
+	/** Whether there is a second copy of it, from which it could not be put back yet. */
+	readonly isCopied?: boolean;
 }
 
 /** Whether nothing was ever typed into a show: there is nothing to lose. @param show as it is on the shelf */
@@ -53,13 +55,21 @@ function goneWords({ name, prints, copiedAt }: ShowGone, { day }: TimeWords): st
 
 /** What is said of shows that the browser has lost, the most telling first. */
 export function lostSentences({ putBack, gone }: LostReport, time: TimeWords): readonly string[] {
+	const waiting = gone.filter(({ isCopied }) => isCopied);
+	const missing = gone.filter(({ isCopied }) => !isCopied);
 	return [
 		'The browser lost what was stored on this device.',
-		...(gone.length === 0
+		...(missing.length === 0
 			? []
 			: [
-					`Missing: ${listed(gone, (show) => goneWords(show, time))}.`,
+					`Missing: ${listed(missing, (show) => goneWords(show, time))}.`,
 					'Open your last backup. If a show is still open in another tab, save it there as a file first.',
+				]),
+		...(waiting.length === 0
+			? []
+			: [
+					`Not put back yet: ${listed(waiting, (show) => goneWords(show, time))}.`,
+					'There is a second copy, but the browser could not save it. Free some space on this device, then reload this page.',
 				]),
 		...(putBack.length === 0
 			? []
