@@ -8,6 +8,7 @@ import { nameOfPrint } from '../show/nameOfPrint.ts';
 import type { Show } from '../show/show.ts';
 import { listed } from '../values/listed.ts';
 import { type FittedLabel, fitLabel, type MeasureText } from './fitLabel.ts';
+import { isInGroup, type LabelGroup } from './labelGroups.ts';
 import { labelLines } from './labelLines.ts';
 import { onLabelSheets } from './labelPlaces.ts';
 import { type LabelKind, onLabel } from './onLabel.ts';
@@ -38,11 +39,13 @@ export interface LabelRun extends Omit<RecordSource, 'rows'> {
 	readonly start: number;
 	/** Whether only copies get one that are not ticked off as labelled. */
 	readonly isOnlyNew: boolean;
+	/** Of which maker, on which wall; left out: of all. */
+	readonly group?: LabelGroup;
 }
 
 /** The labels of all prints, one for each copy, in the order in which they hang. */
 export function labelPages(run: LabelRun, measure: MeasureText): LabelPages {
-	const { show, results, settings, kind, sheet, start, isOnlyNew } = run;
+	const { show, results, settings, kind, sheet, start, isOnlyNew, group = {} } = run;
 	const words = onLabel(kind, settings);
 	const size = [toMm(sheet.width), toMm(sheet.height)] as const;
 	const made = new Set(
@@ -52,6 +55,7 @@ export function labelPages(run: LabelRun, measure: MeasureText): LabelPages {
 	const says: string[] = [];
 	const labels = hangOrder(show.rows, results).flatMap((place): readonly PrintLabel[] => {
 		const [row, result] = [show.rows[place]!, results[place]!];
+		if (!isInGroup(group, row, result, settings)) return [];
 		const copies = Array.from({ length: result.copies }, (_, copy) => copy + 1).filter(
 			(copy) => !isOnlyNew || !made.has(`${copy} ${row.id}`),
 		);

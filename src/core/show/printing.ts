@@ -9,6 +9,9 @@ export interface LabelPrinting {
 	readonly start?: number;
 	/** Whether only copies get a label that are not ticked off as labelled. */
 	readonly isOnlyNew?: boolean;
+	/** Whose prints get labels, and on which wall; left out or blank: all. */
+	readonly maker?: string;
+	readonly wall?: string;
 }
 
 /** What is chosen to be printed in a show. */
@@ -35,10 +38,12 @@ export function readPrinting(stored: unknown): Printing {
 
 function readLabelPrinting(stored: unknown): LabelPrinting {
 	if (!isRecord(stored)) return {};
-	const { sheet, start, isOnlyNew } = stored;
+	const { sheet, start, isOnlyNew, maker, wall } = stored;
 	return {
 		...(typeof sheet === 'string' && { sheet }),
 		...(typeof start === 'number' && Number.isSafeInteger(start) && start >= 1 && { start }),
 		...(isOnlyNew === true && { isOnlyNew }),
+		...(typeof maker === 'string' && maker !== '' && { maker }),
+		...(typeof wall === 'string' && wall !== '' && { wall }),
 	};
 }

@@ -16,14 +16,16 @@ const labels = (kind: LabelKind, name: string) =>
 		none: 'There is no print to label.',
 		make(source) {
 			const { show, results, settings, costs } = source.session;
-			const { sheet, start, isOnlyNew } = labelChoicesOf(source, kind);
+			const { sheet, start, isOnlyNew, group } = labelChoicesOf(source, kind);
 			const { pages, says, count } = labelPages(
-				{ ...{ kind, sheet, start, isOnlyNew }, show, results, settings, costOf: (row) => costs.costOfRow(row) },
+				{ ...{ kind, sheet, start, isOnlyNew, group }, show, results, settings, costOf: (row) => costs.costOfRow(row) },
 				source.measure,
 			);
 			const more = says.length - mostSaid;
 			const said = [...says.slice(0, mostSaid), ...(more > 0 ? [`${more} more like that.`] : [])];
 			const isAllDone = count === 0 && isOnlyNew && show.rows.length > 0;
+			const isOfSome = group.maker !== undefined || group.wall !== undefined;
+			const done = isOfSome ? 'Every one of these prints is ticked as labelled.' : 'Every print is ticked as labelled.';
 			return {
 				pages: pages.map((each, place) => ({
 					sheet,
@@ -31,7 +33,7 @@ const labels = (kind: LabelKind, name: string) =>
 					onstart: place === 0 ? (from: number) => chooseLabels(source, kind, { start: from }) : undefined,
 				})),
 				paper: sheet.paper,
-				says: isAllDone ? 'Every print is ticked as labelled.' : said.length > 0 ? said.join(' ') : undefined,
+				says: isAllDone ? done : said.length > 0 ? said.join(' ') : undefined,
 			};
 		},
 		component: LabelPaper,

@@ -18,7 +18,11 @@ test('what is printed is chosen bit by bit, and undone', () => {
 test('what a file holds in its place that cannot be read counts as not chosen', () => {
 	for (const stored of [null, 'A4', [], { paper: 'A5', shown: 'list', labels: [] }])
 		expect(readPrinting(stored)).toEqual({ shown: [], labels: {} });
-	const labels = { back: { sheet: 7, start: 0, isOnlyNew: 'yes' }, wall: { start: 2.5 }, others: 3 };
+	const labels = {
+		back: { sheet: 7, start: 0, isOnlyNew: 'yes', maker: 7, wall: '' },
+		wall: { start: 2.5 },
+		others: 3,
+	};
 	expect(readPrinting({ shown: ['a', 7, 'b'], labels })).toEqual({
 		shown: ['a', 'b'],
 		labels: { back: {}, wall: {}, others: {} },

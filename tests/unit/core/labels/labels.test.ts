@@ -156,11 +156,17 @@ const rows: Show['rows'] = [
 	{ id: 'c', order: 3, typed: {} },
 ];
 
-function labelsOf(kind: 'back' | 'wall', typed: TypedSettings, more: Partial<Show> = {}, isOnlyNew = false) {
+function labelsOf(
+	kind: 'back' | 'wall',
+	typed: TypedSettings,
+	more: Partial<Show> = {},
+	isOnlyNew = false,
+	group = {},
+) {
 	const { settings } = readSettings(typed);
 	const show: Show = { ...newShow('s'), settings: typed, rows, ...more };
 	const results = rows.map((row) => judgeRow(row, settings));
-	const run = { kind, sheet: a4, start: 1, isOnlyNew, show, results, settings, costOf: () => undefined };
+	const run = { kind, sheet: a4, start: 1, isOnlyNew, group, show, results, settings, costOf: () => undefined };
 	const made = labelPages(run, measure);
 	const texts = made.pages.flat().map((label) => label?.lines.map(({ text }) => text).join(' | '));
 	return { ...made, texts, whole: JSON.stringify(made) };
