@@ -119,7 +119,8 @@ export function mergeRows(
 			? mendedRow(match.there, known)
 			: { row: match.there, cameAs: undefined };
 		fileRows.push(there);
-		const shared = columnsOf(inFile, there, match.here);
+		// What was cleared there in a print that is gone here stands in the base alone.
+		const shared = columnsOf(inFile, there, match.here ?? baseRow);
 		const isSince = (row: Row) =>
 			shared.some(
 				(column) =>

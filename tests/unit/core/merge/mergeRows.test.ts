@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { printsOf } from '../../../../src/core/show/blankRow.ts';
 import {
 	cellKey,
 	type Choices,
@@ -160,6 +161,17 @@ describe('against the file exchanged last', () => {
 		expect(back.rows).toMatchObject([{ kind: 'removed here', id: 'a', isChangedThere: true }]);
 		expect(taken(removedHere, back).map(({ id }) => id)).toEqual(['a', 'b']);
 		expect(taken(removedHere, back, new Map([[rowKey(back.rows[0]!), 'here']]))).toEqual(removedHere);
+	});
+
+	test('a print that is gone here, and of which a cell was only cleared there, is asked about too', () => {
+		const base = [row('a', 1, { title: 'Low water', note: 'torn' }), row('b', 2, { title: 'Kiln door' })];
+		const [kept, cleared] = [[base[1]!], [row('a', 1, { title: 'Low water' }), base[1]!]];
+		expect(merged(kept, cleared, [given(base)]).rows).toEqual([
+			expect.objectContaining({ kind: 'removed here', id: 'a', isChangedThere: true }),
+		]);
+		expect(merged(kept, base, [given(base)]).rows).toEqual([
+			expect.objectContaining({ kind: 'removed here', id: 'a', isChangedThere: false }),
+		]);
 	});
 
 	test('a list of some columns removes nothing unless it is said, and says nothing of other columns', () => {
@@ -466,11 +478,15 @@ function edited(rows: readonly Row[], changes: readonly Change[], who: string): 
 		} else if ('move' in each) after.splice(each.to, 0, ...after.splice(each.move, 1));
 		else if (after[each.at]) {
 			const { [each.column]: _, ...others } = after[each.at]!.typed;
-			const now = each.text === '' ? others : { ...others, [each.column]: each.text };
+			// A print that is new gets no title that another may have: it would be found by it.
+			const isOwnTitle = each.column === 'title' && after[each.at]!.id.startsWith(who);
+			const text = each.text !== '' && isOwnTitle ? `${who} ${each.text}` : each.text;
+			const now = text === '' ? others : { ...others, [each.column]: text };
 			after[each.at] = { ...after[each.at]!, typed: now };
 		}
 	}
-	return after.map((one, at) => ({ ...one, order: at + 1 }));
+	// Where everything was cleared, no print is left: no file has such a row.
+	return printsOf(after).map((one, at) => ({ ...one, order: at + 1 }));
 }
 
 const sides = fc
@@ -480,7 +496,7 @@ const sides = fc
 		theirs: fc.array(change, { maxLength: 5 }),
 	})
 	.map(({ base, mine, theirs }) => {
-		const rows = base.map((cells, at) => row(`b${at}`, at + 1, cells));
+		const rows = printsOf(base.map((cells, at) => row(`b${at}`, at + 1, cells)));
 		return { base: rows, here: edited(rows, mine, 'h'), there: edited(rows, theirs, 't') };
 	})
 	.filter(({ here, there }) => here.length > 0 && there.length > 0); // a file without rows removes none
