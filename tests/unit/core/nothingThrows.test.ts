@@ -163,5 +163,5 @@ test('nothing of core throws for anything that a cell or a setting can hold', ()
 			needsOf(results);
 			harmonise(rows, read, 1);
 		}),
-		{ numRuns: runs(75, 10_000) },
+		{ numRuns: runs(75, 3000) },
 	));
