@@ -29,8 +29,16 @@ export interface TabEvents {
 	readonly onReturn: () => void;
 }
 
-/** An edit of more rows is read from the disk: to send it takes the page longer than that. */
-const mostRowsSent = 400;
+/** An edit of more rows, or of more cells in other columns, is read from the disk: to send it takes the page longer than that. */
+const mostSent = { rows: 400, others: 20_000 };
+
+function isSmall({ rows }: Edit): boolean {
+	if (rows.length > mostSent.rows) return false;
+	const others = rows
+		.flatMap(({ before, after }) => [before, after])
+		.map((row) => Object.keys(row?.extra ?? {}).length);
+	return others.reduce((sum, count) => sum + count, 0) <= mostSent.others;
+}
 
 /** Listens to the other tabs until closed. */
 export function listenToOtherTabs(databaseName: string, { onNews, onReturn }: TabEvents): OtherTabs {
@@ -45,8 +53,7 @@ export function listenToOtherTabs(databaseName: string, { onNews, onReturn }: Ta
 	return {
 		announce({ edit, ...news }) {
 			if (isClosed) return;
-			const isSmall = edit && edit.rows.length <= mostRowsSent;
-			channel.postMessage({ ...news, ...(isSmall && { edit }) } satisfies News);
+			channel.postMessage({ ...news, ...(edit && isSmall(edit) && { edit }) } satisfies News);
 		},
 		close() {
 			isClosed = true;

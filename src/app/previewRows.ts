@@ -5,7 +5,7 @@ import { judgeRow } from '../core/findings/judgeRow.ts';
 import type { Row } from '../core/show/row.ts';
 import { withKept } from '../files/keptColumns.ts';
 import { readRows } from '../files/csv.ts';
-import { firstLines } from '../files/readTable.ts';
+import { firstLines } from '../files/firstLines.ts';
 import type { Session } from './session.svelte.ts';
 import type { IncomingList } from './incoming.ts';
 

@@ -22,7 +22,7 @@ import type { TypedSettings } from '../core/settings/settings.ts';
 import { readRows, type WorkedOutRows, writeRows } from '../files/csv.ts';
 import { saysBuyer } from '../files/headers.ts';
 import { type ColumnOfFile, readColumns } from '../files/readColumns.ts';
-import { firstLines } from '../files/readTable.ts';
+import { firstLines } from '../files/firstLines.ts';
 import { isShowFileText, readSettingsFile, readShowFile } from '../files/showFile.ts';
 import { textOfFile } from '../files/textOfFile.ts';
 import { openHighs } from '../solver/openHighs.ts';

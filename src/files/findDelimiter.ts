@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { firstLines } from './firstLines.ts';
 import { findHeaderRow } from './findHeaderRow.ts';
 import { unguardCell } from './formulaGuard.ts';
 import { readHeader } from './headers.ts';
@@ -30,7 +31,7 @@ export function findDelimiter(text: string): { readonly delimiter: Delimiter; re
 
 /** The cells of the line that names the columns. */
 function headersOf(text: string, delimiter: Delimiter): readonly string[] {
-	const { text: records } = scanRecords(firstLines(text), delimiter);
+	const { text: records } = scanRecords(firstLines(text, enough), delimiter);
 	const { data } = Papa.parse<string[]>(records, { delimiter, newline: '\n' });
 	const filled = data
 		.filter((cells) => cells.some((cell) => cell.trim() !== ''))
@@ -38,5 +39,5 @@ function headersOf(text: string, delimiter: Delimiter): readonly string[] {
 	return filled[findHeaderRow(filled)] ?? [];
 }
 
-/** Enough of the text for its headers. */
-const firstLines = (text: string) => text.slice(0, 100_000);
+/** How many characters of a text are enough for its headers. */
+const enough = 100_000;

@@ -1,7 +1,7 @@
 import type { Reading } from '../core/length/reading.ts';
 import type { Show } from '../core/show/show.ts';
 import { type BackedUpShow, isBackup, readBackupDocument } from './backupFile.ts';
-import { firstLines } from './readTable.ts';
+import { firstLines } from './firstLines.ts';
 import { isShowFileText, readDocument, readShowDocument } from './showFile.ts';
 
 /** The first lines of a list: enough to know its columns, and to show its first rows. */

@@ -41,13 +41,6 @@ const mostSamples = 20;
 /** How many rows are compared with those of a show, to see which column theirs is. */
 const mostContents = 200;
 
-/** The first lines of a text, at most so many characters; where it is longer, the last line may end within a quote. */
-export function firstLines(text: string, mostCharacters: number): string {
-	if (text.length <= mostCharacters) return text;
-	const end = text.lastIndexOf('\n', mostCharacters);
-	return text.slice(0, end > 0 ? end : mostCharacters);
-}
-
 /** How a text is read as a table. */
 export interface TableOptions {
 	/** What a person has said that its columns mean. */

@@ -23,11 +23,9 @@ export function doubtsOf(
 		const [known, maker] = [makers.get(titleKey(typed.title) ?? ''), titleKey(typed.maker) ?? ''];
 		return known !== undefined && (maker === '' || known.has(maker) || known.has(''));
 	};
-	const seen = new Set<string>();
+	const isTwiceAmong = seenBefore();
 	return matches.map(({ there, here: row }) => {
-		const content = contentOf(there);
-		const isTwice = content !== undefined && seen.has(content);
-		if (content !== undefined) seen.add(content);
+		const isTwice = isTwiceAmong(there);
 		// One that was exchanged before is known to both sides.
 		if (row || (!unnamed.has(there.id) && exchanged.has(printIdOf(there)))) return undefined;
 		if (totals.has(there.id)) return 'total';
@@ -35,9 +33,29 @@ export function doubtsOf(
 	});
 }
 
-/** All that a row says of its print; undefined where that is not more than a title. */
-function contentOf({ typed, extra }: Row): string | undefined {
-	const said = Object.entries(typed);
-	if (titleKey(typed.title) === undefined || said.length < 2) return undefined;
-	return JSON.stringify([said.sort(([a], [b]) => (a < b ? -1 : 1)), Object.entries(extra ?? {}).sort()]);
+/** @returns whether a row was asked about before that says all the same of its print, and more than a title */
+function seenBefore(): (row: Row) => boolean {
+	// Other columns, of which there may be very many, are looked at only in rows of which all else is the same.
+	const seen = new Map<string, { readonly first: Row; others?: Set<string> }>();
+	return (row) => {
+		const said = Object.entries(row.typed);
+		if (titleKey(row.typed.title) === undefined || said.length < 2) return false;
+		const key = inOrder(said);
+		const known = seen.get(key);
+		if (known === undefined) {
+			seen.set(key, { first: row });
+			return false;
+		}
+		known.others ??= new Set([othersOf(known.first)]);
+		const others = othersOf(row);
+		const isTwice = known.others.has(others);
+		known.others.add(others);
+		return isTwice;
+	};
 }
+
+const othersOf = ({ extra }: Row): string => inOrder(Object.entries(extra ?? {}));
+
+/** Cells as one text, in whatever order they stand. */
+const inOrder = (cells: readonly (readonly [name: string, text: string])[]): string =>
+	JSON.stringify(cells.toSorted(([a], [b]) => (a < b ? -1 : 1)));
