@@ -1,4 +1,4 @@
-import { isBegunOnly } from '../core/device/lostShows.ts';
+import { isBegunOnly } from '../core/device/isBegunOnly.ts';
 import { isFullOfPictures } from '../core/device/picturesProblem.ts';
 import { forgottenBefore } from '../core/device/shelf.ts';
 import { isSameValue } from '../core/values/isSameValue.ts';

@@ -1,4 +1,5 @@
-import { isBegunOnly, type LostReport } from '../core/device/lostShows.ts';
+import { isBegunOnly } from '../core/device/isBegunOnly.ts';
+import type { LostReport } from '../core/device/lostShows.ts';
 import { nameOfCopies } from '../storage/secondCopies.ts';
 import type { ShelvedShow } from '../storage/shelfStore.ts';
 import { type Notes, openNotes } from './notedShows.ts';

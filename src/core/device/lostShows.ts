@@ -17,14 +17,6 @@ export interface ShowGone {
 	readonly isCopied?: boolean;
 }
 
-/** Whether nothing was ever typed into a show: there is nothing to lose. @param show as it is on the shelf */
-export const isBegunOnly = (show: {
-	readonly prints: number;
-	readonly revision: number;
-	/** Says whether it is of a file, which may hold settings and no prints. */
-	readonly copied?: object;
-}): boolean => show.prints === 0 && show.revision <= 1 && show.copied === undefined;
-
 /** What the browser has lost of what was kept on this device, and what of it was put back. */
 export interface LostReport {
 	readonly putBack: readonly ShowPutBack[];
