@@ -68,6 +68,9 @@ export const paperSizes: readonly NamedSize[] = [
 /** A name without its spaces and in small letters: names that differ in nothing else are the same. */
 export const bareName = (name: string): string => name.replace(/\s+/g, '').toLowerCase();
 
+/** Paper by its bare name. Every cell of a size asks, so the names are bared once. */
+const papersByName: ReadonlyMap<string, NamedSize> = new Map(paperSizes.map((size) => [bareName(size.name), size]));
+
 /**
  * The size of a name: the show's own names first, then paper. `A3 landscape` and `A3 portrait` lay a size as they say.
  * @returns undefined if no size has the name
@@ -75,7 +78,7 @@ export const bareName = (name: string): string => name.replace(/\s+/g, '').toLow
 export function namedSize(name: string, own: readonly NamedSize[]): NamedSize | undefined {
 	const wanted = bareName(name);
 	if (wanted === '') return undefined;
-	const found = [...own, ...paperSizes].find((size) => bareName(size.name) === wanted);
+	const found = own.find((size) => bareName(size.name) === wanted) ?? papersByName.get(wanted);
 	if (found !== undefined) return found;
 	const laid = /^(.+?)(landscape|portrait)$/.exec(wanted);
 	const size = laid === null ? undefined : namedSize(laid[1]!, own);
