@@ -32,8 +32,11 @@ async function taken(list: string): Promise<{ report: FileReport; session: Sessi
 /** More of one text than this is never laid out beside others. */
 const mostShown = 301;
 
-describe.each(largeCells.map((large, place) => [...large, place] as const))(
-	'a cell of 5 MB of %s',
+/** The browser is given 5 MB each time. */
+const megabytes = runs(2, 5);
+
+describe.each(largeCells(megabytes * 1_000_000).map((large, place) => [...large, place] as const))(
+	`a cell of ${megabytes} MB of %s`,
 	(_, cell, place) => {
 		test('comes in in every column, and no more of it is shown than one can read', async () => {
 			for (const column of isSoak ? all : [place % 2 === 0 ? 'picture width' : 'shape']) {

@@ -1,16 +1,15 @@
-const megabytes = 5_000_000;
-/** Cells of 5 MB, of which reading one in the wrong way takes minutes. */
-export const largeCells: readonly (readonly [what: string, cell: string])[] = [
-	['one word', 'x'.repeat(megabytes)],
-	['words', 'word '.repeat(megabytes / 5)],
-	['lines', `"${'word\n'.repeat(megabytes / 5)}"`],
-	['digits', '5'.repeat(megabytes)],
-	['numbers', '5 '.repeat(megabytes / 2)],
-	['signs of times', '5 x '.repeat(megabytes / 4)],
-	['fractions', '1/2 '.repeat(megabytes / 4)],
-	['blanks before a number', `${' '.repeat(megabytes)}7`],
-	['blanks between a number and its unit', `7${' '.repeat(megabytes)}mm`],
-	['quotes', `"${'""'.repeat(megabytes / 2)}"`],
+/** Cells of this many signs, millions of which take minutes or hours to read in the wrong way. */
+export const largeCells = (size: number): readonly (readonly [what: string, cell: string])[] => [
+	['one word', 'x'.repeat(size)],
+	['words', 'word '.repeat(size / 5)],
+	['lines', `"${'word\n'.repeat(size / 5)}"`],
+	['digits', '5'.repeat(size)],
+	['numbers', '5 '.repeat(size / 2)],
+	['signs of times', '5 x '.repeat(size / 4)],
+	['fractions', '1/2 '.repeat(size / 4)],
+	['blanks before a number', `${' '.repeat(size)}7`],
+	['blanks between a number and its unit', `7${' '.repeat(size)}mm`],
+	['quotes', `"${'""'.repeat(size / 2)}"`],
 ];
 
 /** Three rows of many columns that nobody knows, behind two that are. */

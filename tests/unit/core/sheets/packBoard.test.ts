@@ -55,7 +55,7 @@ describe('known counts', () => {
 	});
 
 	test('sheets cut without waste are found again, and no proof says otherwise', () => {
-		const seeds = Array.from({ length: runs(2, 100) }, (_, index) => index + 1);
+		const seeds = Array.from({ length: runs(1, 100) }, (_, index) => index + 1);
 		const found = seeds.filter((seed) => {
 			const { job, count } = wasteless(seed);
 			const made = plan(job, 4000);
@@ -63,14 +63,14 @@ describe('known counts', () => {
 			expect(made.count).toBeGreaterThanOrEqual(count);
 			return made.count === count;
 		});
-		expect(found.length).toBeGreaterThanOrEqual(runs(2, 80));
+		expect(found.length).toBeGreaterThanOrEqual(runs(1, 80));
 	});
 
 	test('made-up shows of 30 blanks in one to eight sizes are nearly all proven', () => {
-		const seeds = Array.from({ length: runs(4, 40) }, (_, index) => index + 1);
+		const seeds = Array.from({ length: runs(2, 40) }, (_, index) => index + 1);
 		const proven = (make: (seed: number) => PackingJob) => seeds.filter((seed) => plan(make(seed)).proven).length;
-		expect(proven(madeUpShow)).toBeGreaterThanOrEqual(runs(4, 36));
-		expect(proven(madeUpPricedShow)).toBeGreaterThanOrEqual(runs(3, 32));
+		expect(proven(madeUpShow)).toBeGreaterThanOrEqual(runs(2, 36));
+		expect(proven(madeUpPricedShow)).toBeGreaterThanOrEqual(runs(2, 32));
 	});
 });
 
