@@ -1,5 +1,6 @@
 /**
- * What keeps whole whoever cuts, in sentences; screens, paper and README say it alike.
+ * What keeps whole whoever cuts sheets with a knife, in sentences; screens, paper and README say it alike. Windows have
+ * their own: windowCautions.ts.
  *
  * Held against published texts on knives and straight edges:
  * - National Society for Education in Art and Design, Health and safety: cutting tools: the hand that holds the card stays
@@ -24,6 +25,8 @@ export const knifeCautions = {
 	lifting: 'Two people lift a large sheet, upright, with its edge away from the face.',
 	/** What comes before all of this. */
 	rules: 'Your local rules and your training come first.',
+	/** What is said beside each cut. */
+	atStep: 'A straight edge longer than the cut, your hand off the line, nobody in front of the blade.',
 	/** All of it for the foot of a page. */
 	inShort:
 		'Stand beside the line and draw the blade past your side; no hand or knee in front of it; light strokes. Local rules and training first.',

@@ -1,6 +1,7 @@
 import { type PaperLine, stepsOnPages } from '../../core/bench/paper.ts';
 import type { BenchStep } from '../../core/bench/benchPlan.ts';
 import { stepMounts } from '../../core/bench/stations.ts';
+import { windowCautions } from '../../core/bench/windowCautions.ts';
 import { tickKey } from '../../core/show/tick.ts';
 import ListPaper from '../../ui/paper/ListPaper.svelte';
 import { namesOfPrints } from './namesOfPrints.ts';
@@ -10,6 +11,7 @@ import { paperDocument } from './paperDocument.ts';
 export const listDocument = paperDocument({
 	id: 'list',
 	name: 'Bench list',
+	care: windowCautions.inShort,
 	none: 'No window can be cut yet.',
 	make(source) {
 		const { bench, settings, show, results } = source.session;

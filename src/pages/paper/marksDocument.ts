@@ -1,5 +1,6 @@
 import { onPages } from '../../core/bench/paper.ts';
 import { paperMounts } from '../../core/bench/paperMounts.ts';
+import { windowCautions } from '../../core/bench/windowCautions.ts';
 import MarksPaper from '../../ui/paper/MarksPaper.svelte';
 import { namesOfPrints } from './namesOfPrints.ts';
 import { paperDocument } from './paperDocument.ts';
@@ -11,6 +12,7 @@ export const marksDocument = paperDocument({
 	id: 'marks',
 	name: 'Marks on the back',
 	title: 'Marks on the back, mirrored',
+	care: windowCautions.inShort,
 	none: 'No window can be cut yet.',
 	make(source) {
 		const { show, results, bench, settings } = source.session;

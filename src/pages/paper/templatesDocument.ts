@@ -1,4 +1,5 @@
 import { cornerTemplates, paperMounts } from '../../core/bench/paperMounts.ts';
+import { windowCautions } from '../../core/bench/windowCautions.ts';
 import TemplatePaper from '../../ui/paper/TemplatePaper.svelte';
 import { namesOfPrints } from './namesOfPrints.ts';
 import { paperDocument } from './paperDocument.ts';
@@ -8,6 +9,7 @@ export const templatesDocument = paperDocument({
 	id: 'templates',
 	name: 'Corner templates, true to size',
 	title: 'Corner template, true to size',
+	care: windowCautions.inShort,
 	none: 'No window can be cut yet.',
 	make(source) {
 		const { show, results, bench, settings } = source.session;

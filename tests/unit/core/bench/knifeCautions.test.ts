@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { knifeCautions } from '../../../../src/core/bench/knifeCautions.ts';
+import { windowCautions } from '../../../../src/core/bench/windowCautions.ts';
 
 const texts = import.meta.glob<string>(['../../../../src/{ui,pages}/**/*.{svelte,ts}', '../../../../README.md'], {
 	query: '?raw',
@@ -27,18 +28,51 @@ test.each([
 	['strokes', /stroke light/],
 	['lifting', /Two people lift/],
 	['rules', /local rules.*training come first/],
+	['atStep', /longer than the cut.*hand off the line/],
 	['inShort', /beside the line.*past your side.*no hand or knee.*light.*rules and training first/],
 ] as const)('what is said of %s', (about, words) => expect(knifeCautions[about]).toMatch(words));
 
+// Common practice at the bench: see windowCautions.ts.
 test.each([
-	['pages/KnifePage.svelte', ['stance', 'straightEdge', 'strokes', 'lifting', 'rules']],
-	['pages/CutPage.svelte', ['stance', 'rules']],
-	['pages/BenchPage.svelte', ['stance', 'straightEdge', 'strokes', 'lifting', 'rules']],
+	['laying', /face down on a waste strip.*how deep.*test cut in an offcut of the same board/],
+	['stroke', /one steady stroke/],
+	['hands', /behind the blade and off the rail/],
+	['blade', /Cover the blade when you put it down/],
+	['rules', /local rules.*training come first/],
+	['atStep', /^Face down, a waste strip under it, your hand behind the blade/],
+	['inShort', /face down.*depth.*offcut.*one steady stroke.*behind the blade.*cover.*rules and training first/i],
+] as const)('what is said of windows, %s', (about, words) => expect(windowCautions[about]).toMatch(words));
+
+test('where nothing lies under the mount, no waste strip is asked for', () => {
+	for (const words of [windowCautions.layingBare, windowCautions.atStepBare])
+		expect(words).toMatch(/face down(?!.*strip)/i);
+});
+
+test('windows are not cut as sheets are: upright, in several light strokes', () => {
+	expect(Object.values(windowCautions).join(' ')).not.toMatch(/upright|light stroke|two or three/i);
+	for (const page of ['pages/BenchPage.svelte', 'pages/CutPage.svelte'])
+		expect(says(page, 'knifeCautions'), page).toBe(false);
+});
+
+test.each([
+	['pages/KnifePage.svelte', ['stance', 'straightEdge', 'strokes', 'lifting', 'rules', 'atStep']],
 	['ui/paper/PaperFrame.svelte', ['inShort']],
 ] as const)('%s says it', (page, all) => {
 	for (const about of all) expect(says(page, `knifeCautions.${about}`), about).toBe(true);
 });
 
+test.each([
+	['pages/BenchPage.svelte', ['laying', 'layingBare', 'stroke', 'hands', 'blade', 'rules']],
+	['pages/CutPage.svelte', ['stroke', 'hands', 'blade', 'rules', 'atStep', 'atStepBare']],
+	['paper/listDocument.ts', ['inShort']],
+	['paper/marksDocument.ts', ['inShort']],
+	['paper/templatesDocument.ts', ['inShort']],
+] as const)('%s says it of windows', (page, all) => {
+	for (const about of all) expect(says(page, `windowCautions.${about}`), about).toBe(true);
+});
+
 test('README says it too', () => {
+	for (const about of ['laying', 'stroke', 'hands', 'blade'] as const)
+		expect(says('README.md', windowCautions[about]), about).toBe(true);
 	for (const about of ['stance', 'lifting'] as const) expect(says('README.md', knifeCautions[about]), about).toBe(true);
 });
