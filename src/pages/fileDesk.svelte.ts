@@ -76,6 +76,11 @@ export class FileDesk {
 		return this.#last.report;
 	}
 
+	/** What was said of the last file, once it has gone by itself. */
+	get past(): FileReport | undefined {
+		return this.#last.past;
+	}
+
 	/** Whether one may say anew what the columns of the last file hold. */
 	get canAskAgain(): boolean {
 		return this.report !== undefined && this.#last.told?.incoming !== undefined;
@@ -100,6 +105,11 @@ export class FileDesk {
 	close(): void {
 		this.#last.end();
 		this.#letGo();
+	}
+
+	/** One goes on: a report that only says what is done has been read. */
+	goneOn(): void {
+		if (this.report?.isBrief) this.close();
 	}
 
 	/** One goes to another place: the ways in and out stay behind, and so does a report that asks for nothing. */

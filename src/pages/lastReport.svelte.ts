@@ -20,6 +20,8 @@ interface Told {
 export class LastReport {
 	readonly #shelf: Shelf;
 	#told = $state.raw<Told>();
+	/** The last that was brief, to be looked up once it has gone. */
+	#brief = $state.raw<Pick<Told, 'report' | 'show'>>();
 	/** The list that came in last, while it may be read again. */
 	#list: IncomingList | undefined;
 	/** How many files came with the one that is imported, and are not looked at. */
@@ -39,6 +41,12 @@ export class LastReport {
 		if (!this.#told) return undefined;
 		const { report, show } = this.#told;
 		return report.isProblem || show === this.#shelf.session.show ? report : undefined;
+	}
+
+	/** What was said last in brief, of this show; undefined while something is said. */
+	get past(): FileReport | undefined {
+		const isHere = this.#brief?.show.id === this.#shelf.session.show.id;
+		return isHere && this.report === undefined ? this.#brief?.report : undefined;
 	}
 
 	/** What was said last, whether it still holds or not. */
@@ -80,12 +88,14 @@ export class LastReport {
 		const sentences = [...report.sentences, ...(this.#others > 0 ? [oneAtATime(this.#others)] : [])].concat(leftOut);
 		this.expect(0);
 		const isMatched = incoming !== undefined && !report.isProblem && mayBeMatched(incoming);
+		const isBrief = report.isBrief === true && !isMatched && sentences.length === report.sentences.length;
 		this.#told = {
-			report: { ...report, sentences },
+			report: { ...report, sentences, isBrief },
 			show: this.#shelf.session.show,
 			incoming: isMatched ? incoming : undefined,
 			step,
 		};
+		this.#brief = isBrief ? this.#told : undefined;
 	}
 
 	/** Nothing is said any more. */

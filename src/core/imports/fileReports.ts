@@ -9,6 +9,8 @@ export interface FileReport {
 	/** Whether nothing was imported. */
 	readonly isProblem: boolean;
 	readonly sentences: readonly string[];
+	/** Whether it only says that what was asked for is done: nothing was left out, and it need not be closed. */
+	readonly isBrief?: boolean;
 	/** The first of the imported cells that could not be read; undefined where all could. */
 	readonly unread?: CellPlace | undefined;
 	/** The change of settings that works the rows out as the file says; undefined where nothing is to be changed. */
@@ -70,11 +72,13 @@ const mostNames = 6;
 export function rowsImported(counts: RowCounts, notes: readonly string[]): FileReport {
 	const { read, added, changed, removed, leftOut, differing, edited, unknown, unread, settings } = counts;
 	const same = Math.max(0, read - added - changed - leftOut);
-	const sentences = [
+	const done = [
 		added > 0 ? `${rows(added)} added.` : '',
 		changed > 0 ? `${rows(changed)} changed as chosen.` : '',
 		removed > 0 ? `${rows(removed)} removed.` : '',
 		same > 0 ? `${rows(same)} already here, left as ${same === 1 ? 'it is' : 'they are'}.` : '',
+	];
+	const toRead = [
 		leftOut > 0 ? `${rows(leftOut)} of the file ${leftOut === 1 ? 'is' : 'are'} not here, as chosen.` : '',
 		read === 0 ? 'The file has column names, but no rows.' : '',
 		unread.length > 0
@@ -86,11 +90,13 @@ export function rowsImported(counts: RowCounts, notes: readonly string[]): FileR
 			: '',
 		editedResults(edited),
 		settings?.sentence ?? '',
-	];
+		...notesInWords(notes),
+	].filter((sentence) => sentence !== '');
 	return {
 		title: `${rows(read)} read`,
 		isProblem: false,
-		sentences: [...sentences.filter((sentence) => sentence !== ''), ...notesInWords(notes)],
+		isBrief: toRead.length === 0,
+		sentences: [...done.filter((sentence) => sentence !== ''), ...toRead],
 		unread: unread[0],
 		settings: settings?.change,
 	};
@@ -148,6 +154,7 @@ export const columnsMatched = (changed: number): FileReport => ({
 export const givenOut = (what: string, fileName: string, sentences: readonly string[] = []): FileReport => ({
 	title: `${what} written to “${fileName}”`,
 	isProblem: false,
+	isBrief: sentences.length === 0,
 	sentences,
 });
 
@@ -177,6 +184,7 @@ export const notPacked = (what: string, holds: string): FileReport => ({
 export const settingsApplied: FileReport = {
 	title: 'The settings of the file are used',
 	isProblem: false,
+	isBrief: true,
 	sentences: ['Undo brings back those that were here.'],
 };
 
@@ -187,6 +195,7 @@ export const settingsApplied: FileReport = {
 export const restored = (names: readonly string[], problem?: string): FileReport => ({
 	title: names.length === 1 ? '1 show restored' : `${names.length} shows restored`,
 	isProblem: problem !== undefined,
+	isBrief: problem === undefined,
 	sentences: [
 		...(names.length > 0 ? [`In the list of shows: ${names.map((name) => `“${name}”`).join(', ')}.`] : []),
 		...(problem === undefined ? [] : ['The others were not.', problem]),
@@ -203,6 +212,7 @@ export const rowsInWords = rows;
 export const showOpened = (name: string, read: number): FileReport => ({
 	title: `“${name}” opened`,
 	isProblem: false,
+	isBrief: true,
 	sentences: [`${read === 1 ? '1 print' : `${read} prints`}.`],
 });
 

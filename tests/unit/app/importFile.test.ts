@@ -65,6 +65,7 @@ test('rows of a CSV are added, and what they change is asked first, all as one e
 	expect(told(await importReviewed(session, compared))).toEqual({
 		title: '2 rows read',
 		isProblem: false,
+		isBrief: true,
 		sentences: ['1 row added.', '1 row changed as chosen.'],
 		unread: undefined,
 		settings: undefined,

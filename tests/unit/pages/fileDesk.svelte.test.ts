@@ -41,6 +41,28 @@ test('what columns hold can be said anew: what came in goes out, and comes in as
 	expect(typed(shelf)).toEqual(said);
 });
 
+test('a report that only says what is done goes as one goes on, and is found again; one that names more stays', async () => {
+	const { desk, shelf } = await open();
+	await desk.importFiles([csv('list.csv', 'title\nPier\n')]);
+	expect([desk.report?.title, desk.past]).toEqual(['1 row read', undefined]);
+	desk.goneOn();
+	expect([desk.report, desk.past?.title, desk.past?.sentences]).toEqual([undefined, '1 row read', ['1 row added.']]);
+	// What is kept unread, what came beside it, what could not be read.
+	for (const files of [
+		[csv('list.csv', 'title,side\nMole,wide\n')],
+		[csv('list.csv', 'title\nQuay\n'), csv('other.csv', 'title\nWeir\n')],
+		[csv('twice.csv', 'title,title\na,b\n')],
+	]) {
+		await desk.importFiles(files);
+		const { report } = desk;
+		expect(report?.isBrief ?? false).toBe(false);
+		desk.goneOn();
+		expect([desk.report, desk.past]).toEqual([report, undefined]);
+		desk.close();
+	}
+	expect(typed(shelf).map(({ title }) => title)).toEqual(['Pier', 'Mole', 'Quay']);
+});
+
 test('columns are said anew without taking back what was typed since', async () => {
 	const { desk, shelf } = await open();
 	await desk.importFiles([csv('list.csv', 'number;title;Kiste\n1;Pier;30\n')]);
