@@ -5,6 +5,8 @@ import type { GridState } from './gridState.svelte.ts';
 export interface MenuItem {
 	readonly label: string;
 	readonly isOff?: boolean;
+	/** Whether a rule parts it from what stands before. */
+	readonly isApart?: boolean;
 	readonly run: () => void;
 }
 

@@ -22,6 +22,6 @@ export function rowMenu(
 		{ label: move('up'), isOff: first === 0, run: () => rowEdits.move(-1) },
 		{ label: move('down'), isOff: last === cells.rows.length - 1, run: () => rowEdits.move(1) },
 		...others,
-		{ label: count === 1 ? 'Delete print' : `Delete ${count} prints`, run: () => rowEdits.remove() },
+		{ label: count === 1 ? 'Delete print' : `Delete ${count} prints`, isApart: true, run: () => rowEdits.remove() },
 	];
 }
