@@ -45,6 +45,39 @@ test('a report is closed, or goes when the show changes; the focus goes to the g
 		expect(await focused(page)).toMatch(/can’t be cut yet/);
 	}));
 
+test('a report with nothing to answer goes with the next tap or key, and Files still says it; a menu stands above its button', () =>
+	play(async (page) => {
+		const report = page.getByRole('status', { name: /opened$/ });
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await report.waitFor();
+		await press(page, 'Tab');
+		expect(await report.count(), 'Tab leads to its button').toBe(1);
+		const more = page.getByRole('button', { name: 'More…' });
+		await more.click();
+		const menu = (await page.getByRole('menu').boundingBox())!;
+		const [button, add] = [
+			await more.boundingBox(),
+			await page.getByRole('button', { name: 'Add print' }).boundingBox(),
+		];
+		expect(await report.count()).toBe(0);
+		expect(menu.y + menu.height).toBeLessThanOrEqual(button!.y);
+		expect(menu.x + menu.width).toBeLessThanOrEqual(add!.x + add!.width);
+		expect(await focused(page)).toBe('Insert above');
+		await press(page, 'Escape');
+		await page.getByRole('button', { name: 'Files' }).click();
+		await page.getByText('Last file: “Salt and slate, Kiln Lane Rooms” opened. 30 prints.').waitFor();
+		await page.getByRole('region', { name: 'Files' }).getByRole('button', { name: 'Load the example' }).click();
+		await report.waitFor();
+		expect(await activeCell(page)).toBe(at(0, 'title'));
+		await press(page, 'ArrowDown');
+		expect(await report.count()).toBe(0);
+		expect(await activeCell(page)).toBe(at(1, 'title'));
+		// The way out of a long sheet is in view from its top.
+		await page.getByRole('button', { name: 'Keys' }).click();
+		const close = page.getByRole('dialog').getByRole('button', { name: 'Close' });
+		expect((await close.boundingBox())!.y).toBeLessThan(120);
+	}));
+
 test('an import says what it did not know, leads to what it could not read, and offers the settings of the file', () =>
 	play(async (page) => {
 		const settings = 'unit=mm; ruler=1 mm; mount=600 x 450 mm; border=70 mm; weight=12 %; overlap=3 mm';
