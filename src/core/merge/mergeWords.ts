@@ -58,7 +58,7 @@ export function differenceGroups({ rows, isComplete, base }: Merge): readonly Di
 		},
 		{
 			title: 'Not the same',
-			about: 'Nobody can tell who changed what. Yours stay unless you choose theirs; blanks are filled.',
+			about: 'Either side may have changed. Yours stay unless you choose theirs; blanks are filled.',
 			rows: open.filter(isUnknown),
 		},
 		{ title: 'New in the file', about: 'They are added unless you leave them out.', rows: alone('added') },
@@ -149,7 +149,7 @@ export function restSentences(
 	const stayRemoved = rows.filter((row) => row.kind !== 'changed' && isOnlyHere(row)).length;
 	const compared =
 		base === undefined
-			? 'No file of this show was exchanged before, so nobody can tell who changed what. All that differs is shown.'
+			? 'No file of this show was exchanged before, so all that differs is shown.'
 			: `Compared with “${base.fileName || 'what was pasted'}”, ${base.direction === 'given' ? 'exported' : 'imported'} ${givenOn ?? 'before'}.`;
 	return [
 		compared,
