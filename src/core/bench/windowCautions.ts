@@ -27,5 +27,5 @@ export const windowCautions = {
 	atStepBare: 'Face down, your hand behind the blade.',
 	/** All of it for the foot of a page. */
 	inShort:
-		'Face down; blade depth set and tried in an offcut; one steady stroke; fingers behind the blade and off the rail; cover the blade. Local rules and training first.',
+		'Face down; depth tried in an offcut; one steady stroke; fingers behind the blade, off the rail; blade covered. Local rules and training first.',
 } as const;
