@@ -36,11 +36,11 @@ export function frameChangeWords({ before, after, change }: FramedPrint, row: Ro
 
 /**
  * Why a print is given no frame, in words.
- * @param isStopped whether it can't be cut as it is
+ * @param stop why it can't be cut as it is, in a sentence; undefined where it can
  */
-export function noFrameWords({ isSuited }: FramedPrint, isStopped: boolean): string {
+export function noFrameWords({ isSuited }: FramedPrint, stop: string | undefined): string {
 	if (isSuited) return 'No frame is left for it.';
-	return isStopped ? 'Its checks come first: it can’t be cut yet.' : 'No frame in the list suits it.';
+	return stop === undefined ? 'No frame in the list suits it.' : `It can’t be cut yet, so it gets no frame. ${stop}`;
 }
 
 function pictureWords(before: SolvedRow, after: SolvedRow, scale: Scale): string {

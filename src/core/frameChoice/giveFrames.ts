@@ -55,7 +55,8 @@ interface TriedPrint {
  * Chooses a frame with a size for every print that names none: for as many prints as can be, then with the least sum of
  * the differences between the picture's long side and what it is now (none where the picture is typed), then of the least
  * area. All copies of a print have one kind; no border comes out under the least border; no frame is used more often than
- * it is there, those that other rows name among them.
+ * it is there, those that other rows name among them. A print with a typed cell in doubt is given none until that is put
+ * right.
  */
 export function giveFrames(rows: readonly Row[], settings: Settings): FrameChoice {
 	const tried = tryFrames(rows, settings);
@@ -78,7 +79,8 @@ export function tryFrames(
 		return namesNoFrame(result) ? [{ row, result }] : [];
 	});
 	const prints = open.map(({ row, result }, at) => {
-		const options = frames.map((frame) => tryFrame(row, result, frame, settings));
+		const isHeld = isInDoubt(result);
+		const options = frames.map((frame) => (isHeld ? undefined : tryFrame(row, result, frame, settings)));
 		onTried?.(at + 1, open.length);
 		return { row, result, options };
 	});
@@ -115,6 +117,13 @@ export function choiceOf({ frames, prints }: TriedFrames, assignment: Assignment
 /** Whether a row may be given a frame: it is a print with a mount, and its own cell names no frame, nor that there is none. */
 export const namesNoFrame = ({ copies, hasMount, frame: { named } }: RowResult): boolean =>
 	copies > 0 && hasMount && named.by !== 'row';
+
+/**
+ * Whether a cell of a row cannot be read, or looks like another unit. A frame types its mount over, and would hide that. All
+ * other stops stay if the frame does not mend them.
+ */
+const isInDoubt = ({ findings }: RowResult): boolean =>
+	findings.some(({ code, level }) => level === 'stop' && (code === 'not-read' || code === 'unit-slip'));
 
 /** How many of a frame the rows need that name it themselves. */
 const usedBy = (results: readonly RowResult[], frame: Frame): number =>

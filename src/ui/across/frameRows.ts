@@ -22,7 +22,7 @@ export function frameRows(
 		const { frame, before, after } = print;
 		const words =
 			frame === undefined
-				? noFrameWords(print, results[index]?.isStopped === true)
+				? noFrameWords(print, results[index]?.findings.find(({ level }) => level === 'stop')?.message)
 				: frameChangeWords(print, row, scale);
 		const proposed = frame === undefined ? { text: 'None' } : { text: frame, below: mountWords(after, scale) };
 		return [

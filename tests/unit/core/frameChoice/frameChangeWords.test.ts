@@ -17,7 +17,7 @@ function words(typed: Typed, show: object = {}) {
 	const row = { id: 'a', order: 1, typed };
 	const [print] = giveFrames([row], settings).rows;
 	return print!.frame === undefined
-		? noFrameWords(print!, judgeRow(row, settings).isStopped)
+		? noFrameWords(print!, judgeRow(row, settings).findings.find(({ level }) => level === 'stop')?.message)
 		: frameChangeWords(print!, row, settings);
 }
 
@@ -34,7 +34,16 @@ test.each<[Typed, object, string]>([
 		'Side, top, bottom 103, 82, 91 instead of 113, 92, 101. The mount cell no longer says “420 x 320”.',
 	],
 	[{ 'picture width': '500', 'picture height': '333' }, {}, 'No frame in the list suits it.'],
-	[{ 'picture width': '600', mount: '500 x 400', shape: '3:2' }, {}, 'Its checks come first: it can’t be cut yet.'],
+	[
+		{ 'picture width': '600', mount: '500 x 400', shape: '3:2' },
+		{},
+		'It can’t be cut yet, so it gets no frame. The window’s width 594 is 94 larger than the mount’s 500 mm.',
+	],
+	[
+		{ shape: '3:2', mount: '50 x 40' },
+		{},
+		'It can’t be cut yet, so it gets no frame. Mount 50 × 40 look like another unit: as cm (500 × 400 mm), the row works out.',
+	],
 	[{ shape: '3:2' }, { frames: [{ ...frame, count: 0 }] }, 'No frame is left for it.'],
 ])('%o in %o', (typed, show, said) => expect(words(typed, show)).toBe(said));
 

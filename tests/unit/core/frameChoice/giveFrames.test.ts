@@ -92,6 +92,31 @@ describe('a frame for every print', () => {
 		const { rows: given } = giveFrames(rows, { ...settings, frames: [first!, { ...second!, name: 'small' }] });
 		expect(given.map((each) => each.frame)).toEqual(['Small', undefined]);
 	});
+	test('a print with a typed length in doubt is held back: the frame would type the mount over that says so', () => {
+		const typed = { shape: '3:2' };
+		const rows = ['50 x 40', '500 x 40O', '500 x 400'].map((mount) => ({ ...typed, mount }));
+		const { given, settings } = choice(rows, { frames: [small] });
+		const stops = rows.map((own, order) =>
+			judgeRow({ id: 'r', order, typed: own }, settings).findings.flatMap(({ level, code }) =>
+				level === 'stop' ? [code] : [],
+			),
+		);
+		expect(stops[0]).toContain('unit-slip');
+		expect(stops[1]).toEqual(['not-read']);
+		expect(stops[2]).toEqual([]);
+		expect(given.map((each) => [each.frame, each.isSuited])).toEqual([
+			[undefined, false],
+			[undefined, false],
+			['Small', true],
+		]);
+	});
+	test('a stop that the frame mends does not hold a print back', () => {
+		const rows = [{ 'picture width': '200', 'picture height': '133', mount: '190 x 120' }];
+		const { given, settings } = choice(rows, { frames: [small] });
+		const before = judgeRow({ id: 'r', order: 0, typed: rows[0]! }, settings);
+		expect(before.findings.filter(({ level }) => level === 'stop').map(({ code }) => code)).toContain('does-not-fit');
+		expect(given.map((each) => each.frame)).toEqual(['Small']);
+	});
 	test('a moulding has no size, and no mount takes none', () => {
 		expect(framesOf([{ shape: '3:2' }], { frames: [{ name: 'Oak', moulding: 20, lip: 6 }] })).toEqual([undefined]);
 		expect(framesOf([{ shape: '3:2', mount: 'none' }], { frames: [small] })).toEqual([]);
