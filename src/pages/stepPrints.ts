@@ -1,5 +1,6 @@
 import type { BenchStep } from '../core/bench/benchPlan.ts';
 import { sidesInWords, stepMounts } from '../core/bench/stations.ts';
+import { blankWords } from '../core/bench/windowCuts.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import type { Settings } from '../core/settings/settings.ts';
 import type { Row } from '../core/show/row.ts';
@@ -13,6 +14,8 @@ export interface StepPrint {
 	readonly index: number;
 	/** The sides that are cut, in words. */
 	readonly sides: string;
+	/** The blank that they are cut in, in words; where mount and inner mount are cut in one step, both. */
+	readonly blank: string;
 	readonly copies: number;
 	/** Of how many copies all cuts of the step are made. */
 	readonly made: number;
@@ -35,6 +38,7 @@ export function stepPrints(
 				row: own[0]!.row,
 				index,
 				sides: sidesInWords(own.flatMap(({ sides }) => sides)),
+				blank: [...new Set(own.map(({ part }) => blankWords(results[index]!, part, settings)))].join('; '),
 				copies: copies.length,
 				made: copies.filter((copy) => copy.every(({ isMade }) => isMade)).length,
 			};

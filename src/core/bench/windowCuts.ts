@@ -1,10 +1,12 @@
 import type { RowResult } from '../findings/rowResult.ts';
+import { formatSize } from '../length/formatLength.ts';
 import { type Length, length, minus, zero } from '../length/length.ts';
 import { innerBorder, isInnerTaped } from '../row/innerMount.ts';
 import { boardThickness } from '../row/stack.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import { type CutPart, type CutSide, cutSides } from '../show/tick.ts';
+import { shownText } from '../values/shownText.ts';
 import type { Cut } from './benchPlan.ts';
 import { endsOf } from './cutEnds.ts';
 import { type BoardSetUp, setUpKey } from './setUps.ts';
@@ -25,6 +27,8 @@ export interface CutMount {
 	/** From edge to edge: of its own blank, or of the outer mount that it is taped behind. */
 	readonly width: Length;
 	readonly height: Length;
+	/** Its own blank, taped or not. */
+	readonly blank: { readonly width: Length; readonly height: Length };
 	/** Whether it is taped behind its outer mount, and so is cut after that. */
 	readonly isTaped: boolean;
 }
@@ -37,19 +41,30 @@ export function cutMounts({ solved, read }: WorkedRow, settings: Settings): read
 	if (mountWidth === undefined || mountHeight === undefined) return [];
 	const borders = { top, bottom, left: side, right: side };
 	const { innerMount } = read.cells;
-	const outer: CutMount = { part: 'mount', borders, width: mountWidth, height: mountHeight, isTaped: false };
+	const size = { width: mountWidth, height: mountHeight };
+	const outer: CutMount = { part: 'mount', borders, ...size, blank: size, isTaped: false };
 	if (innerMount === undefined || innerMount === 0) return [outer];
 	const isTaped = isInnerTaped(settings);
 	const smaller = isTaped ? zero : settings.innerBlankSmaller;
 	const inward = (border: Length) => innerBorder(border, innerMount, settings);
+	const inwardBy = (by: Length) => ({ width: minus(mountWidth, by, by), height: minus(mountHeight, by, by) });
 	const inner: CutMount = {
 		part: 'inner mount',
 		borders: { top: inward(top), bottom: inward(bottom), left: inward(side), right: inward(side) },
-		width: minus(mountWidth, smaller, smaller),
-		height: minus(mountHeight, smaller, smaller),
+		...inwardBy(smaller),
+		blank: inwardBy(settings.innerBlankSmaller),
 		isTaped,
 	};
 	return [outer, inner];
+}
+
+/** The blank that a mount's windows are cut in, and its board, in words: "Blank 700 × 550 mm, Chalk". */
+export function blankWords(result: WorkedRow, part: CutPart, settings: Settings): string {
+	const mount = cutMounts(result, settings).find((each) => each.part === part);
+	if (mount === undefined) return '';
+	const { name } = result.boards[part];
+	const size = `Blank ${formatSize(mount.blank.width, mount.blank.height, settings)}`;
+	return name === '' ? size : `${size}, ${shownText(name)}`;
 }
 
 /** How far a cut runs past the corner of the window: the show's, else the thickness of the board. */

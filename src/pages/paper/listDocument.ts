@@ -2,6 +2,7 @@ import { type PaperLine, stepsOnPages } from '../../core/bench/paper.ts';
 import type { BenchStep } from '../../core/bench/benchPlan.ts';
 import { stepMounts } from '../../core/bench/stations.ts';
 import { windowCautions } from '../../core/bench/windowCautions.ts';
+import { blankWords } from '../../core/bench/windowCuts.ts';
 import { tickKey } from '../../core/show/tick.ts';
 import ListPaper from '../../ui/paper/ListPaper.svelte';
 import { namesOfPrints } from './namesOfPrints.ts';
@@ -22,9 +23,10 @@ export const listDocument = paperDocument({
 				({ index, part, isMade }) => isMade && index === line.row - 1 && part === line.part,
 			).length;
 		const nameOf = namesOfPrints(source);
+		const blankOf = ({ row, part }: PaperLine) => blankWords(results[row - 1]!, part, settings);
 		return {
 			pages: stepsOnPages(bench.steps, source.paper).flatMap((page) =>
-				page.length === 0 ? [] : [{ page, steps: bench.steps, nameOf, madeOf, settings }],
+				page.length === 0 ? [] : [{ page, steps: bench.steps, nameOf, blankOf, madeOf, settings }],
 			),
 		};
 	},

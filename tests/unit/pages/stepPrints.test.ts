@@ -29,6 +29,12 @@ test('a step names each print once, with its sides in words and its copies', () 
 		[1, 'both sides', 1, 0],
 	]));
 
+test('a print is named with the blank that it is cut in', () =>
+	expect(stepPrints(sides, rows, results, settings, new Map()).map(({ blank }) => blank)).toEqual([
+		'Blank 600 × 450 mm',
+		'Blank 600 × 450 mm',
+	]));
+
 test('a copy counts as made when all its cuts of the step are', () => {
 	const mounts = stepMounts(sides, rows, results, settings, new Map());
 	const second = mounts.find(({ index, copy }) => index === 0 && copy === 2)!;
