@@ -75,7 +75,7 @@ export function fixingWords({ hooks }: Pick<HangingLine, 'hooks'>, settings: Set
 	}
 	const { pullKg } = hooks.fixing;
 	if (isFlat(hooks.fixing)) return 'cord on one hook but flat: lower the rings or let it rise further';
-	return pullKg === undefined ? 'cord on one hook' : `cord on one hook, each ring pulled with ${pullKg.toFixed(1)} kg`;
+	return pullKg === undefined ? 'cord on one hook' : `cord on one hook, it pulls ${pullKg.toFixed(1)} kg on each ring`;
 }
 
 /** What a print weighs in words; blank where that is not known. */

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { hangingCautions } from '../../../src/core/walls/wallWords.ts';
 import { fingerOn, tapUntil } from '../grid/fingers.ts';
 import { openFirstShow, showOf } from '../harness/openShow.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -102,6 +103,8 @@ test('a show is hung by touch: given to walls, moved, put in order, swapped, and
 		await page.getByRole('link', { name: 'Start hanging' }).tap();
 		await page.getByRole('heading', { name: /^Ebb/ }).waitFor();
 		expect(await page.locator('.digits').allInnerTexts()).toEqual(['1650', '400']);
+		const said = await page.getByRole('region', { name: 'This step' }).innerText();
+		for (const caution of hangingCautions) expect(said).toContain(caution);
 		await page.getByRole('button', { name: 'It hangs' }).tap();
 		await page.getByRole('heading', { name: /^Sluice.*1 of 6 hung/ }).waitFor();
 		expect(await page.locator('.digits').allInnerTexts()).toEqual(['1650', '1300', '900']);
