@@ -136,7 +136,9 @@ function materialLines(result: WorkedRow, settings: Settings): readonly CardLine
 		hinges &&
 		joined(
 			hinges.count === 1 ? '1' : `${hinges.count}`,
-			hinges.at ? `at ${listed(hinges.at.map((at) => formatLength(at, settings)))} ${settings.unit} from the left` : '',
+			hinges.at
+				? `at ${listed(hinges.at.map((at) => formatLength(at, settings)))} ${settings.unit} from the left, seen from the front`
+				: '',
 		);
 	return known(
 		['Board', hasMount ? boardWords(boards.mount) : undefined],

@@ -89,13 +89,13 @@ export function seenBorders(worked: WorkedRow): { side: number; top: number; bot
 	return { side: side - hidden.width, top: top - hidden.height, bottom: bottom - hidden.height };
 }
 
-/** Where the paper and its hinges lie on the undermount, in sentences; empty where that is not known. */
+/** Where the paper and its hinges lie on the undermount, as seen from the front, in sentences; empty where that is not known. */
 export function hingeWords({ place, hinges }: WorkedRow, settings: Settings): string {
 	if (!place || !hinges?.at) return '';
 	const n = (value: Length) => formatLength(value, settings);
 	const { paper, from, isPicture } = place;
 	return (
-		`The ${isPicture ? 'print' : 'paper'}, ${formatSize(paper.width, paper.height, settings)}, lies ${n(from.left)} from the left and ${formatWithUnit(from.top, settings)} from the top. ` +
+		`The ${isPicture ? 'print' : 'paper'}, ${formatSize(paper.width, paper.height, settings)}, lies ${n(from.left)} from the left and ${formatWithUnit(from.top, settings)} from the top, seen from the front. ` +
 		`Hinges at ${listed(hinges.at.map(n))} ${settings.unit} from the left.`
 	);
 }

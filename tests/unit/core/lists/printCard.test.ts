@@ -46,7 +46,7 @@ describe('a card says', () => {
 			'Glazing: glass',
 			'Backing: about 3 mm',
 			expect.stringMatching(/^Depth: The stack is about/),
-			'Hinges: 2, at 175 and 425 mm from the left',
+			'Hinges: 2, at 175 and 425 mm from the left, seen from the front',
 		]));
 	test('where it hangs, and the rest', () => {
 		expect(card.hanging[0]).toEqual(['Wall', 'North, 1 of 1 from the left']);
