@@ -36,7 +36,8 @@ export const stepsFollowed = (page: Page): Promise<void> =>
 	page.evaluate((ms) => new Promise((resolve) => setTimeout(resolve, ms)), stepsFollowMs);
 
 /** Resolves when the bench shows the order of its cuts that stays: a search beside the screen may still bring another. */
-export const orderFound = (page: Page): Promise<void> => page.getByText(/No order (has|can have) fewer/).waitFor();
+export const orderFound = (page: Page): Promise<void> =>
+	page.getByText(/the fewest possible|No order can have fewer/).waitFor();
 
 /** The cell that has the focus, as `row key`; empty where none has. */
 export const activeCell = (page: Page): Promise<string> =>

@@ -1,0 +1,20 @@
+import type { BenchPlan } from '../core/bench/benchPlan.ts';
+import type { Bench } from '../core/settings/bench.ts';
+
+/**
+ * How long the order of the cuts is, whether there is a shorter one, and how long the other way would be.
+ * @param isOrdering whether a shorter one is looked for
+ */
+export function orderWords(plan: BenchPlan, bench: Pick<Bench, 'kind' | 'way'>, isOrdering: boolean): string {
+	const { steps, changes, leastChanges, proven, changesOfWays } = plan;
+	const long = steps.length === 1 ? '1 step' : `${steps.length} steps`;
+	const of = bench.kind === 'guide' ? 'guide setting' : 'setting';
+	const settings = `${changes} ${of}${changes === 1 ? '' : 's'}`;
+	const isByMount = bench.way === 'mount by mount';
+	const other = isByMount
+		? `${changesOfWays['fewest settings']} if ordered for fewest settings`
+		: `${changesOfWays['mount by mount']} if cut mount by mount`;
+	if (proven) return `${long}. ${settings}, the fewest possible${isByMount ? '' : `; ${other}`}.`;
+	const search = isOrdering ? 'Looking for an order with fewer…' : `No order can have fewer than ${leastChanges}.`;
+	return `${long}. ${settings}; ${other}. ${search}`;
+}
