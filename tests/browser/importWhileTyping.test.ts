@@ -117,11 +117,14 @@ test('an import in one tab while another of the same show types, goes to another
 		for (const page of [one, other]) {
 			await isSaved(page);
 			await page.locator(`[role=grid][aria-rowcount="${many + 4}"]`).waitFor();
+			// What the other tab has saved arrives a little later.
+			await expect
+				.poll(async () => [await seen(page, 0, 'maker'), await seen(page, 1, 'maker')])
+				.toEqual(['blue typed', 'green typed']);
 			expect([await seen(page, 0, 'title'), await seen(page, 1, 'note')]).toEqual([
 				'High water typed',
 				'typed meanwhile typed',
 			]);
-			expect([await seen(page, 0, 'maker'), await seen(page, 1, 'maker')]).toEqual(['blue typed', 'green typed']);
 		}
 		const disk = await stored(one);
 		expect(disk[first]).toHaveLength(many + 2);
