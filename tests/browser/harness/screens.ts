@@ -232,7 +232,7 @@ export const screens: readonly Screen[] = [
 			await page.keyboard.press('Enter');
 			await page.getByRole('button', { name: 'Salt, slate', exact: true }).waitFor();
 			await chooseFile(page, 'Open a file or a backup', 'all.json', text);
-			await page.getByText(/not the same$/).waitFor();
+			await page.getByText(/differs from the one on this device$/).waitFor();
 		},
 	},
 	{
