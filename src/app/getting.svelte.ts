@@ -30,6 +30,18 @@ export class Getting {
 		return !this.#packing.hasLooked || this.#packing.isBusy || this.#sticks.isBusy;
 	}
 
+	/** What there is no plan for yet, or only that before the last change: names of boards and materials, and mouldings. */
+	get notYet(): readonly string[] {
+		if (!this.isBusy) return [];
+		const { hasLooked, boards } = this.#packing;
+		const open = boards.filter((board) => !('plan' in board) || board.isOld);
+		const names = open.map(({ job: { board, material } }) => board || material || 'boards');
+		return [
+			...new Set(hasLooked ? names : ['boards and materials']),
+			...(this.#sticks.isBusy ? ['sticks of moulding'] : []),
+		];
+	}
+
 	/** What went wrong with the plans, in sentences. */
 	get problems(): readonly string[] {
 		return [this.#packing.problem, this.#sticks.problem].filter((problem) => problem !== undefined);

@@ -7,6 +7,7 @@ import { type GetLine, getKinds } from './getLine.ts';
 import {
 	type NameOfPlace,
 	notGotSentences,
+	notYetWords,
 	placesOf,
 	shareWords,
 	stickWords,
@@ -39,13 +40,17 @@ export interface LeftOutWords {
 	readonly words: string;
 }
 
-/** What to get on pages: by kind, then the sums, then what cannot be got and what is left out. */
+/**
+ * What to get on pages: by kind, then the sums, then what cannot be got and what is left out.
+ * @param notYet what plans are still being worked out for
+ */
 export function getPages(
 	toGet: ToGet,
 	leftOut: readonly LeftOutWords[],
 	nameOf: NameOfPlace,
 	settings: Scale & { readonly currency: Currency | undefined },
 	paper: Paper,
+	notYet: readonly string[] = [],
 ): readonly (readonly PagePart<string, GetPageItem>[])[] {
 	const room = pageRoom(paper).height;
 	const ofKinds = getKinds.map((kind): Section => {
@@ -66,10 +71,10 @@ export function getPages(
 				),
 			]),
 		);
-	const withoutPrice = withoutPriceWords(toGet);
+	const beside = [notYetWords(notYet), withoutPriceWords(toGet)].filter((each) => each !== undefined);
 	const sums = section(
 		totalWords(toGet, settings.currency),
-		words([...(withoutPrice ? [withoutPrice] : []), ...shareWords(toGet, settings.currency)]),
+		words([...beside, ...shareWords(toGet, settings.currency)]),
 	);
 	const missing = section('Cannot be got', words(notGotSentences(toGet, nameOf, settings)));
 	const others = section('Left out', words(leftOut.map((each) => `${each.name}: ${each.words}`)));

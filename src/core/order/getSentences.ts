@@ -33,6 +33,10 @@ export function withoutPriceWords(toGet: ToGet): string | undefined {
 	return names.length === 0 ? undefined : `Not in the total, because they have no price: ${listed(names)}.`;
 }
 
+/** What the sum may still lack while plans are looked for, in a sentence; undefined where there is nothing. */
+export const notYetWords = (parts: readonly string[]): string | undefined =>
+	parts.length === 0 ? undefined : `Not final: still being worked out for ${listed(parts)}.`;
+
 /** What the makers pay, each in words; none where there is only one, or nothing to pay. */
 export const shareWords = ({ shares, total }: ToGet, currency: Currency | undefined): readonly string[] =>
 	shares.length > 1 && total > 0

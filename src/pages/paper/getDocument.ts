@@ -11,8 +11,15 @@ export const getDocument = paperDocument({
 	none: 'There is nothing to get yet.',
 	make(source) {
 		const { settings } = source.session;
-		const { toGet, isBusy } = source.getting;
-		const pages = getPages(toGet, leftOutNotes(source, toGet.leftOut), namesOfPrints(source), settings, source.paper);
+		const { toGet, isBusy, notYet } = source.getting;
+		const pages = getPages(
+			toGet,
+			leftOutNotes(source, toGet.leftOut),
+			namesOfPrints(source),
+			settings,
+			source.paper,
+			notYet,
+		);
 		return {
 			pages: pages.map((page) => ({ page, settings })),
 			waits: isBusy ? 'Working out the plans. Wait before you print.' : undefined,

@@ -110,6 +110,17 @@ test.each<Paper>(['A4', 'Letter'])('on %s nothing is lost, and no page holds mor
 	);
 });
 
+test('while plans are looked for, the sum says for what they are missing, on paper too', () => {
+	const { toGet, settings, nameOf } = toGetOf([{ ...print, frame: 'Oak' }], show);
+	const wordsOf = (notYet: readonly string[]) =>
+		getPages(toGet, [], nameOf, settings, 'A4', notYet)
+			.flat()
+			.flatMap(({ items }) => items.flatMap((item) => (item.line ? [] : [item.words])));
+	const said = 'Not final: still being worked out for Chalk and sticks of moulding.';
+	expect(wordsOf(['Chalk', 'sticks of moulding'])).toContain(said);
+	expect(wordsOf([]).filter((words) => words.startsWith('Not final'))).toEqual([]);
+});
+
 test('where nothing is to be got there is no page', () => {
 	const { toGet, settings, nameOf } = toGetOf([], show);
 	expect(getPages(toGet, [], nameOf, settings, 'A4')).toEqual([]);
