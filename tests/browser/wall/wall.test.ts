@@ -103,7 +103,7 @@ test('a show is hung by touch: given to walls, moved, put in order, swapped, and
 		await page.getByRole('link', { name: 'Start hanging' }).tap();
 		await page.getByRole('heading', { name: /^Ebb/ }).waitFor();
 		expect(await page.locator('.digits').allInnerTexts()).toEqual(['1650', '400']);
-		const said = await page.getByRole('region', { name: 'This step' }).innerText();
+		const said = await page.getByRole('region', { name: 'This step', exact: true }).innerText();
 		for (const caution of hangingCautions) expect(said).toContain(caution);
 		await page.getByRole('button', { name: 'It hangs' }).tap();
 		await page.getByRole('heading', { name: /^Sluice.*1 of 6 hung/ }).waitFor();
