@@ -71,7 +71,7 @@ function mountFigures(worked: WorkedRow, settings: Settings): readonly FactFigur
 					},
 				]
 			: []),
-		{ what: 'Thickness', figures: say(thicknessOf(mountLayers(worked, settings))) },
+		{ what: 'Thickness of mount and print', figures: say(thicknessOf(mountLayers(worked, settings))) },
 	];
 }
 

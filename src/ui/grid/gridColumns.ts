@@ -160,7 +160,7 @@ const plan: readonly Plan[] = [
 
 const labels: Partial<Record<GridColumn['key'], string>> = {
 	mount: 'Mount size',
-	'bottom weight': 'Bottom + weight',
+	'bottom weight': 'Bottom +',
 	'inner mount': 'Inner shows',
 	'signed on': 'Signed where',
 	findings: 'Checks in words',
