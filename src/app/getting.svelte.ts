@@ -35,7 +35,7 @@ export class Getting {
 		if (!this.isBusy) return [];
 		const { hasLooked, boards } = this.#packing;
 		const open = boards.filter((board) => !('plan' in board) || board.isOld);
-		const names = open.map(({ job: { board, material } }) => board || material || 'boards');
+		const names = open.map(({ job: { board, material } }) => (board === '' ? (material ?? 'boards') : board));
 		return [
 			...new Set(hasLooked ? names : ['boards and materials']),
 			...(this.#sticks.isBusy ? ['sticks of moulding'] : []),
