@@ -1,0 +1,93 @@
+import { widthOfWords } from '../length/widthOfWords.ts';
+
+/** What stands on a piece of a sheet. */
+export interface PieceLines {
+	readonly lines: readonly string[];
+	/** A line for each word; stacked in a narrow piece; or turned, along the piece, for want of any other room. */
+	readonly way: 'flat' | 'stacked' | 'turned';
+}
+
+/** From one base line to the next, in letters. */
+export const lineHeight = 1.25;
+
+/**
+ * The lines of words that a piece has room for. In an upright, narrow one they are stacked, so that figures stay upright: a
+ * size stands whole on two or three lines, or not at all. Only where not even that has room do the words lie along it.
+ * @param words a name; a size, "130 × 900"; a blank one counts as nothing
+ * @param width of the piece, and its height and the letters', in one unit
+ */
+export function pieceLines(words: readonly string[], width: number, height: number, letter: number): PieceLines {
+	const said = words.filter((word) => word !== '');
+	const isUpright = width < height / 2 && width < letter * 9;
+	if (!isUpright) return { lines: flatLines(said, width, height, letter), way: 'flat' };
+	const letters = lettersIn(width, letter);
+	const stacks = said.map((word) => stacked(word, letters, width / letter - 0.6));
+	const rows = rowsIn(height, letter);
+	const sizeRows = stacks.reduce((sum, stack, at) => sum + (isSize(said[at]!) ? (stack?.length ?? 0) : 0), 0);
+	if (stacks.some((stack) => stack === undefined) || sizeRows > rows)
+		return { lines: flatLines(alongOne(said), height, width, letter), way: 'turned' };
+	// A name gives way to the size.
+	let left = rows - sizeRows;
+	const lines = stacks.flatMap((stack, at) => {
+		if (isSize(said[at]!)) return stack!;
+		const own = stack!.slice(0, left);
+		left -= own.length;
+		return own;
+	});
+	return { lines, way: 'stacked' };
+}
+
+const times = ' × ';
+/** What stands on an offcut over its size. */
+export const keep = 'keep';
+const isSize = (word: string) => word.includes(times);
+
+/** Words of one line each, as many as have room. */
+function flatLines(words: readonly string[], width: number, height: number, letter: number): readonly string[] {
+	const letters = lettersIn(width, letter);
+	return words
+		.slice(0, rowsIn(height, letter))
+		.map((word) => shortened(word, letters))
+		.filter((word) => word !== '…');
+}
+
+const rowsIn = (height: number, letter: number) =>
+	Math.max(0, Math.floor((height - letter * 0.6) / (letter * lineHeight)));
+const lettersIn = (width: number, letter: number) => Math.floor((width - letter * 0.8) / (letter * 0.54));
+
+/** What is kept lies along its piece in one line: "keep 130 × 900". */
+const alongOne = (words: readonly string[]): readonly string[] => (words[0] === keep ? [words.join(' ')] : words);
+
+/**
+ * A word in lines of so many letters, a size in lines of so much room, in letters' heights; undefined for a size, or
+ * "keep", that has no room even so.
+ */
+function stacked(word: string, letters: number, room: number): readonly string[] | undefined {
+	if (word === keep) return widthOfWords(word) <= room ? [word] : undefined;
+	if (!isSize(word)) return stackedName(word, letters);
+	if (widthOfWords(word) <= room) return [word];
+	const [width = '', height = ''] = word.split(times);
+	if (widthOfWords(height) > room) return undefined;
+	// On two lines it would touch the dashes round an offcut.
+	if (widthOfWords(`${width} ×`) <= room - 0.5) return [`${width} ×`, height];
+	return widthOfWords(width) <= room ? [width, '×', height] : undefined;
+}
+
+/** A name in as many lines as it needs. */
+function stackedName(name: string, letters: number): readonly string[] {
+	const lines: string[] = [];
+	for (const word of name.split(' ')) {
+		const last = lines.at(-1);
+		if (last !== undefined && last.length + 1 + word.length <= letters) lines[lines.length - 1] = `${last} ${word}`;
+		else lines.push(shortened(word, letters));
+	}
+	return lines.filter((line) => line !== '…' && line !== '');
+}
+
+/** A word as far as it has room; where that is next to nothing, what it begins with: the number of a print. */
+function shortened(word: string, letters: number): string {
+	if (word.length <= letters) return word;
+	const first = word.split(' ', 1)[0]!;
+	if (letters < 8 && first.length <= letters) return first;
+	return `${word.slice(0, Math.max(0, letters - 1))}…`;
+}

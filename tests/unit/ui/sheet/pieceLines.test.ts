@@ -1,0 +1,27 @@
+import { expect, test } from 'vitest';
+import { pieceLines } from '../../../../src/ui/sheet/pieceLines.ts';
+
+/** Letters 13 high, as on the screen. */
+const on = (words: readonly string[], width: number, height: number) => pieceLines(words, width, height, 13);
+
+test('in a narrow upright piece the words are stacked upright, and a size stays whole', () => {
+	expect(on(['keep', '130 × 900'], 60, 353)).toEqual({ lines: ['keep', '130 ×', '900'], way: 'stacked' });
+	expect(on(['keep', '130 × 900'], 40, 353)).toEqual({ lines: ['keep', '130', '×', '900'], way: 'stacked' });
+	expect(on(['3 Net store', '150 × 700'], 60, 280).lines).toEqual(['3 Net', 'store', '150 ×', '700']);
+});
+
+test('a name gives way to the size where a stack is too high', () => {
+	expect(on(['3 Net store by the old quay', '150 × 700'], 54, 110)).toEqual({
+		lines: ['3 Net', 'store', 'by the', 'old', '150 ×', '700'],
+		way: 'stacked',
+	});
+});
+
+test('only where not even a figure has room do the words lie along the piece', () =>
+	expect(on(['keep', '130 × 900'], 31, 353)).toEqual({ lines: ['keep 130 × 900'], way: 'turned' }));
+
+test('in any other piece each word has its line, shortened to its room', () => {
+	expect(on(['4 Two gulls arguing', '520 × 420', ''], 204, 165).lines).toEqual(['4 Two gulls arguing', '520 × 420']);
+	expect(on(['4 Two gulls arguing', '520 × 420'], 100, 45).lines).toEqual(['4 Two gulls…', '520 × 420']);
+	expect(on(['4 Two gulls arguing', '520 × 420'], 100, 30).lines).toEqual(['4 Two gulls…']);
+});
