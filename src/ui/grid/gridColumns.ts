@@ -153,7 +153,7 @@ const plan: readonly Plan[] = [
 			['stage', 'stage', 104],
 			['buyer', 'buyer', 150],
 			['accepted', 'accepted', 148],
-			['note', 'note', 240],
+			['note', 'note', 224],
 		],
 	},
 ];
