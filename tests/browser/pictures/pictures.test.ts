@@ -240,6 +240,9 @@ test('a show whose pictures are elsewhere says how many, until their files come 
 		expect(await note.count()).toBe(0);
 	}));
 
+/** The picture of the active print: small ones stand beside the titles too. */
+const inPanel = '.beside svg image';
+
 /** How many pictures of prints are on the screen, each of them loaded. @param of where they are, and whether drawn or beside words */
 const drawn = (page: Page, of = 'svg image') =>
 	page.evaluate(async (of) => {
@@ -253,12 +256,12 @@ const drawn = (page: Page, of = 'svg image') =>
 
 /** The pixels of the first picture that is drawn. */
 const shapeDrawn = (page: Page) =>
-	page.evaluate(async () => {
-		const src = document.querySelector('svg image')?.getAttribute('href') ?? '';
+	page.evaluate(async (of) => {
+		const src = document.querySelector(of)?.getAttribute('href') ?? '';
 		const image = Object.assign(new Image(), { src });
 		await image.decode();
 		return `${image.naturalWidth} x ${image.naturalHeight}`;
-	});
+	}, inPanel);
 
 test('room for pictures is watched, and what comes in is seen in another tab at once', () =>
 	inWindow(async (page, stage) => {
@@ -280,11 +283,11 @@ test('room for pictures is watched, and what comes in is seen in another tab at 
 		await dropFiles(page, ebb);
 		await page.getByText(/^Room runs short: 15 MB of the 40 MB that this browser gives the app are left/).waitFor();
 		await add(page).click();
-		await expect.poll(() => drawn(page)).toBe(1);
+		await expect.poll(() => drawn(page, inPanel)).toBe(1);
 
 		const other = await stage.context.newPage();
 		await other.goto(stage.address);
-		await expect.poll(() => drawn(other)).toBe(1);
+		await expect.poll(() => drawn(other, inPanel)).toBe(1);
 		await dropFiles(page, [{ name: 'Quay.png', bytes: plainPng(20, 30) }]);
 		await add(page).click();
 		await other.getByRole('rowheader', { name: 'Quay' }).click();
@@ -338,7 +341,7 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 		await page.getByText('by its title, in place of 1 Tide.jpg').waitFor();
 		await add(page).click();
 		await page.getByText('2 prints have a picture now.').waitFor();
-		await expect.poll(() => drawn(page)).toBe(1); // the panel
+		await expect.poll(() => drawn(page, inPanel)).toBe(1);
 		await page.getByRole('radio', { name: 'Labels' }).press('Space');
 		await expect.poll(() => drawn(page, '[role=gridcell] img')).toBe(2);
 		await page.getByRole('button', { name: 'Hide measures' }).click();
@@ -386,7 +389,12 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 		const before = await previews(page);
 		expect(before).toHaveLength(6); // the one that the tall one replaced is there for undo
 
-		// Another device, without a connection: nothing is kept on it.
+		// Another device, without a connection: nothing is kept on it but the app, no second copy of a show either.
+		await page.goto(new URL('icon-192.png', stage.address).href); // where the app does not run
+		await page.evaluate(async () => {
+			localStorage.clear();
+			for (const name of await caches.keys()) if (!name.startsWith('evenhang files')) await caches.delete(name);
+		});
 		await stage.stopHost();
 		await page.goto('about:blank');
 		const debug = await stage.context.newCDPSession(page);
@@ -403,7 +411,7 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 		expect(await page.getByRole('button', { name: 'Start typing' }).isVisible()).toBe(true);
 		await dropFiles(page, [{ name: 'show.evenhang.zip', bytes: packed }]);
 		await page.getByRole('gridcell').first().waitFor();
-		await expect.poll(() => drawn(page)).toBe(1);
+		await expect.poll(() => drawn(page, inPanel)).toBe(1);
 		const restored = await previews(page);
 		expect(restored).toHaveLength(4);
 		for (const each of restored) expect(before).toContain(each);
