@@ -34,7 +34,24 @@ const lastDeed = 99;
 
 const lastNote = (round: number) => `round ${round}, note ${lastDeed}`;
 
-const idsOf = ({ rows }: OnDisk) => rows.map((row) => (JSON.parse(row) as { id: string }).id);
+/** Resolves once the second copies have these rows, which takes a second or two. */
+const areCopied = (page: Page, rows: readonly string[]) =>
+	expect
+		.poll(async () => {
+			const texts = await page.evaluate(async () => {
+				const cache = await caches.open('evenhang second copies');
+				return Promise.all((await cache.keys()).map(async (key) => (await cache.match(key))?.text() ?? ''));
+			});
+			return rows.filter((id) => !texts.some((text) => text.includes(`"${id}"`)));
+		})
+		.toEqual([]);
+
+/** The ids of rows in which something is typed: a blank one is in no copy. */
+const idsOf = ({ rows }: OnDisk) =>
+	rows.flatMap((row) => {
+		const { id, typed = {} } = JSON.parse(row) as { id: string; typed?: object };
+		return Object.keys(typed).length > 0 ? [id] : [];
+	});
 
 /** A row as it is with another note. */
 function withNote(kept: string, note: string): string {
@@ -95,6 +112,7 @@ test(
 				const deed = deeds[round % deeds.length]!;
 				let saved: OnDisk = { rows: [], ticks: [] };
 				const before = await onDisk(page);
+				await areCopied(page, idsOf(before)); // a page that lives for less than a second copies nothing
 				for (let at = 0; at <= round % 3; at++) {
 					await deed(page, round, at);
 					await page
