@@ -1,13 +1,11 @@
 import type { Edit } from '../show/edit.ts';
 import { type ItemDiff, itemDiff } from '../show/keyedList.ts';
 import type { Show } from '../show/show.ts';
-import { type CutTick, isCutTick, type MountId, type Tick, tickKey } from '../show/tick.ts';
-
-const known = ({ ticks = [] }: Show) => new Map(ticks.map((tick) => [tickKey(tick), tick]));
+import { type CutTick, isCutTick, type MountId, type Tick, tickKey, ticksByKey } from '../show/tick.ts';
 
 /** Ticks cuts off as made, or removes the ticks again. */
 export function tickCuts(show: Show, cuts: readonly CutTick[], isMade: boolean, label: string): Edit {
-	const ticks = known(show);
+	const ticks = ticksByKey(show.ticks);
 	const diffs = cuts.map((cut): ItemDiff<Tick> => itemDiff(ticks.get(tickKey(cut)), isMade ? cut : undefined));
 	return { label, rows: [], ticks: diffs.filter(({ before, after }) => before ?? after) };
 }

@@ -1,4 +1,5 @@
 import type { Length } from '../length/length.ts';
+import { groupBy } from '../values/groupBy.ts';
 import type { RowId } from './row.ts';
 
 /** The edge of the mount that a cut runs along, as seen from the front. */
@@ -50,12 +51,9 @@ export const tickKey = ({ row, copy, part, side }: MountId & Pick<Tick, 'side'>)
 export const isCutTick = (tick: Tick): tick is CutTick => tick.side !== 'spoilt';
 
 /** Ticks by the row that they are of. */
-export function ticksByRow(ticks: readonly Tick[]): ReadonlyMap<RowId, readonly Tick[]> {
-	const byRow = new Map<RowId, Tick[]>();
-	for (const tick of ticks) {
-		const own = byRow.get(tick.row);
-		if (own) own.push(tick);
-		else byRow.set(tick.row, [tick]);
-	}
-	return byRow;
-}
+export const ticksByRow = (ticks: readonly Tick[]): ReadonlyMap<RowId, readonly Tick[]> =>
+	groupBy(ticks, ({ row }) => row);
+
+/** Ticks by what names them. @param ticks of a show; undefined where it has none */
+export const ticksByKey = (ticks: readonly Tick[] = []): ReadonlyMap<string, Tick> =>
+	new Map(ticks.map((tick) => [tickKey(tick), tick]));

@@ -3,7 +3,7 @@ import type { BenchStep } from '../../core/bench/benchPlan.ts';
 import { stepMounts } from '../../core/bench/stations.ts';
 import { windowCautions } from '../../core/bench/windowCautions.ts';
 import { blankWords } from '../../core/bench/windowCuts.ts';
-import { tickKey } from '../../core/show/tick.ts';
+import { ticksByKey } from '../../core/show/tick.ts';
 import ListPaper from '../../ui/paper/ListPaper.svelte';
 import { namesOfPrints } from './namesOfPrints.ts';
 import { paperDocument } from './paperDocument.ts';
@@ -16,7 +16,7 @@ export const listDocument = paperDocument({
 	none: 'No window can be cut yet.',
 	make(source) {
 		const { bench, settings, show, results } = source.session;
-		const ticks = new Map((show.ticks ?? []).map((tick) => [tickKey(tick), tick]));
+		const ticks = ticksByKey(show.ticks);
 		/** Of how many copies the cuts of a line are made. */
 		const madeOf = (step: BenchStep, line: PaperLine) =>
 			stepMounts(step, show.rows, results, settings, ticks).filter(
