@@ -1,3 +1,4 @@
+import { groupBy } from '../values/groupBy.ts';
 import type { LinearColumn, LinearSolver } from '../values/linearSolver.ts';
 import { type Applicant, type Assignment, type FrameOption, kindsOf, rankOf } from './assignFrames.ts';
 import { mostUsed } from './mostUsed.ts';
@@ -169,13 +170,9 @@ function withoutHopeless(job: ProgramJob, pairs: readonly Pair[], served: number
 }
 
 function groupsOf(applicants: readonly Applicant[]): readonly Kind[] {
-	const kinds = new Map<number, Applicant & { readonly places: number[] }>();
-	kindsOf(applicants).forEach((first, place) => {
-		const known = kinds.get(first);
-		if (known) known.places.push(place);
-		else kinds.set(first, { ...applicants[first]!, places: [place] });
-	});
-	return [...kinds.values()];
+	const firsts = kindsOf(applicants);
+	const kinds = groupBy([...firsts.keys()], (place) => firsts[place]!);
+	return [...kinds].map(([first, places]) => ({ ...applicants[first]!, places }));
 }
 
 function pairsOf(kinds: readonly Kind[], counts: readonly number[]): readonly Pair[] {

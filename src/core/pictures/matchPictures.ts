@@ -1,6 +1,7 @@
 import type { Pixels } from '../length/parsePixels.ts';
 import { isBlankRow } from '../show/blankRow.ts';
 import type { Row, RowId } from '../show/row.ts';
+import { groupBy } from '../values/groupBy.ts';
 import { keyOf, nameParts, numberOfRow, withoutEnding, wordsOf } from './nameOfFile.ts';
 import { fileOfRow, hashOfRow, nameKey, namesFile } from './picture.ts';
 
@@ -48,16 +49,9 @@ interface Named extends ReturnType<typeof nameParts> {
  * a row has nothing of a kind it is not found by it.
  */
 function rowsByName(rows: readonly Candidate[]) {
-	const by = (keyOf: (row: Candidate) => string | undefined) => {
-		const found = new Map<string, Candidate[]>();
-		for (const row of rows) {
-			const key = keyOf(row);
-			if (key === undefined || key === '') continue;
-			const others = found.get(key);
-			if (others) others.push(row);
-			else found.set(key, [row]);
-		}
-		return (key: string | undefined): readonly Candidate[] => (key === undefined ? [] : (found.get(key) ?? []));
+	const by = (said: (row: Candidate) => string | undefined) => {
+		const found = groupBy(rows, said);
+		return (key: string | undefined): readonly Candidate[] => (key ? (found.get(key) ?? []) : []);
 	};
 	const titled = by(({ title }) => title.join(' '));
 	const mostWords = rows.reduce((most, { title }) => Math.max(most, title.length), 0);
