@@ -3,7 +3,7 @@ import { isBlankRow } from '../show/blankRow.ts';
 import type { Row, RowId } from '../show/row.ts';
 import { groupBy } from '../values/groupBy.ts';
 import { keyOf, nameParts, numberOfRow, withoutEnding, wordsOf } from './nameOfFile.ts';
-import { fileOfRow, hashOfRow, nameKey, namesFile } from './picture.ts';
+import { fileNameKey, fileOfRow, hashOfRow, namesFile } from './picture.ts';
 
 /** A picture file that was read. */
 export interface PictureFile {
@@ -57,7 +57,7 @@ function rowsByName(rows: readonly Candidate[]) {
 	const mostWords = rows.reduce((most, { title }) => Math.max(most, title.length), 0);
 	return {
 		hash: by(({ row }) => hashOfRow(row)),
-		file: by(({ row }) => nameKey(fileOfRow(row) ?? '')),
+		file: by(({ row }) => fileNameKey(fileOfRow(row) ?? '')),
 		typed: by(({ typed }) => typed),
 		key: by(({ keys }) => keys[0]),
 		numberedKey: by(({ number, keys }) => (number !== '' && keys[0] !== '' ? keys[1] : undefined)),
@@ -85,7 +85,7 @@ const isNumbered = ({ row, title }: Candidate, named: Named): boolean =>
 
 /** Whether a row names the file with another ending, as of the original that this one was made of. */
 function isOtherKind(row: Row, { file }: Named): boolean {
-	const [has, is] = [fileOfRow(row) ?? '', file.name].map(nameKey);
+	const [has, is] = [fileOfRow(row) ?? '', file.name].map(fileNameKey);
 	return has !== is && withoutEnding(has!) === withoutEnding(is!);
 }
 
@@ -95,7 +95,7 @@ const ways: readonly Way[] = [
 	['picture', (by, { file }) => by.hash(file.hash)],
 	[
 		'file name',
-		(by, { file }) => by.file(nameKey(file.name)).filter(({ row }) => namesFile(row, file.name, file.pixels)),
+		(by, { file }) => by.file(fileNameKey(file.name)).filter(({ row }) => namesFile(row, file.name, file.pixels)),
 	],
 	['title', (by, { bare }) => by.typed(bare.toLowerCase())],
 	['title', (by, { key }) => by.numberedKey(key)],

@@ -18,12 +18,12 @@ export interface Picture {
 /** Pictures by what rows say of them. */
 export interface KnownPictures {
 	readonly byHash: ReadonlyMap<string, Picture>;
-	/** By their names, as `nameKey` has them; the one first kept first. */
+	/** By their names, as `fileNameKey` has them; the one first kept first. */
 	readonly byName: ReadonlyMap<string, readonly Picture[]>;
 }
 
 /** A file's name to be compared: file systems differ in capitals and in how accents are put together. */
-export const nameKey = (name: string): string => name.trim().normalize('NFC').toLowerCase();
+export const fileNameKey = (name: string): string => name.trim().normalize('NFC').toLowerCase();
 
 /** Pictures, to be found by what rows say of them. @param pictures the one first kept first */
 export function knownPictures(pictures: Iterable<Picture>): KnownPictures {
@@ -31,7 +31,7 @@ export function knownPictures(pictures: Iterable<Picture>): KnownPictures {
 	const byName = new Map<string, Picture[]>();
 	for (const picture of pictures) {
 		byHash.set(picture.hash, picture);
-		for (const key of new Set(picture.names.map(nameKey))) byName.set(key, [...(byName.get(key) ?? []), picture]);
+		for (const key of new Set(picture.names.map(fileNameKey))) byName.set(key, [...(byName.get(key) ?? []), picture]);
 	}
 	return { byHash, byName };
 }
@@ -45,7 +45,7 @@ export function picturesOfRow(row: Row, { byHash, byName }: KnownPictures): read
 	if (file === undefined) return [];
 	const hash = hashOfRow(row);
 	if (hash !== undefined) return byHash.has(hash) ? [byHash.get(hash)!] : [];
-	return (byName.get(nameKey(file)) ?? []).filter(({ pixels }) => hasPixels(row, pixels));
+	return (byName.get(fileNameKey(file)) ?? []).filter(({ pixels }) => hasPixels(row, pixels));
 }
 
 /** The picture of a row, of several the one first kept: another of its name changes no print. Undefined: none here. */
@@ -56,14 +56,14 @@ export function countNotHere(rows: Iterable<Row>, known: KnownPictures): number 
 	const missing = new Set<string>();
 	for (const row of rows) {
 		const file = fileOfRow(row);
-		if (file !== undefined && !pictureOfRow(row, known)) missing.add(hashOfRow(row) ?? nameKey(file));
+		if (file !== undefined && !pictureOfRow(row, known)) missing.add(hashOfRow(row) ?? fileNameKey(file));
 	}
 	return missing.size;
 }
 
 /** Whether a row names a file of this name, with these pixels where it says any. */
 export const namesFile = (row: Row, name: string, pixels: Pixels): boolean =>
-	nameKey(fileOfRow(row) ?? '') === nameKey(name) && hasPixels(row, pixels);
+	fileNameKey(fileOfRow(row) ?? '') === fileNameKey(name) && hasPixels(row, pixels);
 
 function hasPixels({ typed }: Row, pixels: Pixels): boolean {
 	if ((typed.pixels ?? '').trim() === '') return true;
