@@ -1,6 +1,7 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
+import { nameKey } from '../values/named.ts';
 
 /** Which prints get labels: those of one maker, of one wall, or both; what is left out asks for nothing. */
 export interface LabelGroup {
@@ -18,8 +19,6 @@ export interface LabelGroups {
 	readonly walls: readonly string[];
 }
 
-const plain = (name: string | undefined) => (name ?? '').trim().toLowerCase();
-
 /** The makers and the walls of the prints that get labels. */
 export function labelGroups(rows: readonly Row[], results: readonly RowResult[], { walls }: Settings): LabelGroups {
 	const makers = new Map<string, string>();
@@ -27,7 +26,7 @@ export function labelGroups(rows: readonly Row[], results: readonly RowResult[],
 	rows.forEach(({ typed }, place) => {
 		const { copies, hangs } = results[place]!;
 		if (copies === 0) return;
-		const maker = plain(typed.maker);
+		const maker = nameKey(typed.maker ?? '');
 		if (maker !== '' && !makers.has(maker)) makers.set(maker, typed.maker!.trim());
 		if (hangs.wall !== undefined) used.add(hangs.wall);
 	});
@@ -40,12 +39,12 @@ export function labelGroups(rows: readonly Row[], results: readonly RowResult[],
 /** What is chosen and still there: a maker or a wall that no print has any more is no choice. */
 export function groupStillThere({ maker, wall }: LabelGroup, { makers, walls }: LabelGroups): LabelGroup {
 	return {
-		maker: makers.find((each) => maker !== undefined && plain(each) === plain(maker)),
-		wall: walls.find((each) => wall !== undefined && plain(each) === plain(wall)),
+		maker: makers.find((each) => maker !== undefined && nameKey(each) === nameKey(maker)),
+		wall: walls.find((each) => wall !== undefined && nameKey(each) === nameKey(wall)),
 	};
 }
 
 /** Whether a print is one of those that are asked for. */
 export const isInGroup = ({ maker, wall }: LabelGroup, row: Row, { hangs }: RowResult, { walls }: Settings): boolean =>
-	(maker === undefined || plain(row.typed.maker) === plain(maker)) &&
-	(wall === undefined || (hangs.wall !== undefined && plain(walls[hangs.wall]!.name) === plain(wall)));
+	(maker === undefined || nameKey(row.typed.maker ?? '') === nameKey(maker)) &&
+	(wall === undefined || (hangs.wall !== undefined && nameKey(walls[hangs.wall]!.name) === nameKey(wall)));
