@@ -4,15 +4,11 @@ export const labelNameWords = ['free', 'required', 'forbidden'] as const;
 /** The words that `labels.corner` may hold, as seen from the back. */
 export const labelCornerWords = ['top left', 'top right', 'bottom left', 'bottom right'] as const;
 
-/** The words that `labelContents.back` may hold: what stands on a label on the back, in the order in which it stands there. */
-export const backLabelWords = [
-	...(['this way up', 'title', 'maker', 'medium', 'year', 'size', 'number', 'edition', 'price'] as const),
-] as const;
+/** The words that `labelContents.wall` may hold: what stands on a label on the wall, in the order in which it stands there. */
+export const wallLabelWords = ['title', 'maker', 'medium', 'year', 'size', 'number', 'edition', 'price'] as const;
 
-/** The words that `labelContents.wall` may hold: which way up does not matter there. */
-export const wallLabelWords = [
-	...(['title', 'maker', 'medium', 'year', 'size', 'number', 'edition', 'price'] as const),
-] as const;
+/** The words that `labelContents.back` may hold: on the back, which way is up matters too. */
+export const backLabelWords = ['this way up', ...wallLabelWords] as const;
 
 /** Something that may stand on a label. */
 export type LabelWord = (typeof backLabelWords)[number];
