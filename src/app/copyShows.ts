@@ -7,6 +7,7 @@ import { showDocument } from '../files/showFile.ts';
 import { type CopyAbout, letGoOfCopies, openSecondCopies, type SecondCopies } from '../storage/secondCopies.ts';
 import { openShelfStore, type ShelvedShow } from '../storage/shelfStore.ts';
 import { openShowStore, type ShowStore, type StoredShow } from '../storage/showStore.ts';
+import { otherWork } from './inSlices.ts';
 import type { Session } from './session.svelte.ts';
 import { storageRoom } from './storageRoom.ts';
 
@@ -17,14 +18,14 @@ export interface ToCopy {
 	readonly session: Pick<Session, 'show' | 'saved' | 'revision'>;
 }
 
-/** Copies each show of which there is no copy as it is kept. One tab of all does it at a time. */
+/** Copies each show of which there is no copy as it is kept now; one tab at a time. */
 export async function copyShows(shelf: ToCopy): Promise<void> {
 	const copy = () => copyNow(shelf);
 	if (typeof navigator === 'undefined' || !('locks' in navigator)) return copy();
 	await navigator.locks.request(`${shelf.databaseName} second copies`, copy);
 }
 
-/** Rejects with the first problem, once all others are copied: a show that cannot be copied keeps none from it. */
+/** Rejects with the first problem once all shows were tried: one that cannot be copied must not stop the others. */
 async function copyNow({ databaseName, session }: ToCopy): Promise<void> {
 	const forgotten = forgottenBefore(Date.now());
 	const isForgotten = ({ deletedAt = Infinity }: Pick<CopyAbout, 'deletedAt'>) => deletedAt < forgotten;
@@ -129,7 +130,7 @@ async function asText(show: Show): Promise<readonly string[]> {
 		for (let start = 0; start < value.length; start += slice) {
 			pieces.push(start === 0 ? '[' : ',', JSON.stringify(value.slice(start, start + slice)).slice(1, -1));
 			// In the back nobody types; there, timers wait for seconds, and the page may end meanwhile.
-			if (!isInBack()) await new Promise((resolve) => setTimeout(resolve));
+			if (!isInBack()) await otherWork();
 		}
 		pieces.push(']');
 	}

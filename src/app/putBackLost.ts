@@ -55,11 +55,13 @@ export async function putBackLost(
 }
 
 const asNoted = ({ show: { id, name, rows }, about: { copied } }: CopiedShow): NotedShow => ({
-	...{ id, name, prints: rows.length },
+	id,
+	name,
+	prints: rows.length,
 	...(copied && { copiedAt: copied.at }),
 });
 
-/** Notes what is to be said, what was put back being gone no more; another tab may have noted some meanwhile. */
+/** Adds to what is to be said already, which another tab may have noted; what is put back now is no longer said to be gone. */
 function noteReport(notes: Notes, { putBack, gone }: LostReport): LostReport | undefined {
 	const before = notes.lost();
 	if (putBack.length + gone.length === 0) return before;
