@@ -6,8 +6,8 @@ import { type Notes, openNotes } from './notedShows.ts';
 import { copiesPart } from './secondCopies.ts';
 
 /**
- * Sees it when the browser has lost shows: they are noted outside the database (`notedShows.ts`), and there is a second
- * copy of each (`secondCopies.ts`), from which they are put back.
+ * Notices that the browser has lost shows, and puts them back: they are noted outside the database (`notedShows.ts`), and
+ * there is a second copy of each (`secondCopies.ts`).
  */
 export class LostShows {
 	#report = $state.raw<LostReport>();

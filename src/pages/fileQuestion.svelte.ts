@@ -11,9 +11,9 @@ export type Step =
 /** The question that stands before something comes in, one at a time: nothing has changed so far. */
 export class FileQuestion {
 	#step = $state.raw<Step>();
-	/** The step to take back when the columns of what it brought are said anew. */
+	/** The step to undo once its columns are matched again; undefined where nothing has come in yet. */
 	#again: UndoStep | undefined;
-	/** The comparison from which the columns are asked about: one goes back to it. */
+	/** The comparison that the question about columns was asked from, to go back to. */
 	#compared: Step | undefined;
 
 	/** What is asked; undefined where nothing is. */
@@ -21,14 +21,14 @@ export class FileQuestion {
 		return this.#step;
 	}
 
-	/** Whether the columns are asked about of what came in already, and goes out again with the answer. */
+	/** Whether the question is about columns of what came in already: the answer replaces it. */
 	get isAskedAgain(): boolean {
 		return this.#again !== undefined;
 	}
 
 	/**
 	 * Asks, in the place of what was asked before.
-	 * @param again the step that brought what is asked about, where that came in already
+	 * @param again the step that brought it, where what is asked about came in already
 	 */
 	ask(step: Step, again?: UndoStep): void {
 		this.#again = again;

@@ -1,5 +1,5 @@
 /**
- * What keeps whole whoever cuts glass or acrylic, in sentences. That glass is scored once and snapped at once, on a flat
+ * The cautions for cutting glass or acrylic, in sentences. That glass is scored once and snapped at once, on a flat
  * bench, in gloves and with the eyes covered, is common practice of glaziers; that acrylic is scored several times, too.
  */
 export const glazingCautions = {

@@ -1,5 +1,5 @@
 /**
- * What keeps whole whoever cuts sheets with a knife, in sentences; screens, paper and README say it alike. Windows have
+ * The cautions for cutting sheets with a knife, in sentences; screens, paper and README say it alike. Windows have
  * their own: windowCautions.ts.
  *
  * Held against published texts on knives and straight edges:

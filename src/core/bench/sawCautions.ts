@@ -1,5 +1,5 @@
 /**
- * What keeps whole whoever saws a moulding, in sentences. That the piece is clamped, the eyes are covered and the hands stay
+ * The cautions for sawing a moulding, in sentences. That the piece is clamped, the eyes are covered and the hands stay
  * out of the line of the blade is common practice, and stands in the instructions that come with saws.
  */
 export const sawCautions = {

@@ -1,7 +1,7 @@
 import { knifeCautions } from './knifeCautions.ts';
 
 /**
- * What keeps whole whoever cuts windows with a bevel cutter, in sentences; screens, paper and README say it alike. A window
+ * The cautions for cutting windows with a bevel cutter, in sentences; screens, paper and README say it alike. A window
  * is not cut as a sheet is: the blade leans, its depth is set, and each side is one stroke. All of this is common practice
  * at the bench; the hand behind the blade and the covered blade are asked of every knife, too (see knifeCautions.ts).
  */

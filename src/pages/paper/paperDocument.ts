@@ -37,7 +37,7 @@ interface Entry<Props> {
 	readonly name: string;
 	/** At the head of each page, where it is not the name. */
 	readonly title?: string;
-	/** The caution at the foot of each page; by itself that of cutting sheets. */
+	/** The caution at the foot of each page; left out: that for cutting sheets. */
 	readonly care?: string;
 	/** Whether its pages fill the paper to its edges: nothing else stands on them. */
 	readonly isBare?: boolean;
