@@ -72,7 +72,7 @@ const notEverywhere: Partial<Record<PictureHeader['kind'], string>> = {
 function unreadable({ kind }: PictureHeader): string {
 	const unread = notEverywhere[kind];
 	return unread === undefined
-		? `it is damaged, or no ${kind} that this browser reads`
+		? `it is damaged, or a kind of ${kind} that this browser does not read`
 		: `it is ${unread}, or it is damaged. Save it as JPEG or PNG, and add that`;
 }
 
