@@ -5,14 +5,14 @@ export const whys: { readonly [C in Code]: string } = {
 	'not-read':
 		'What is typed is kept, but nothing can be worked out from it. It is left out of bench and boards until it reads as a size, a name or a number.',
 	'adds-up':
-		'Across, border + window + border is the mount’s width; down, top + window + bottom is its height. More is typed than fits that sum: clear the figure that you are least sure of.',
-	'does-not-fit': 'Window and borders have to fit into the mount, with something of each left.',
+		'Across, border + window + border is the mount’s width; down, top + window + bottom is its height. The figures typed don’t agree: clear the one that you are least sure of.',
+	'does-not-fit': 'Window and borders have to fit into the mount, and each needs some width.',
 	'falls-through': 'A window larger than the paper has nothing behind its edge to hold the print.',
 	'paper-short':
 		'The paper has to reach behind the window’s edge on every side, or there is nothing to hold it and its edge shows.',
 	'over-limit': 'The rules of the show set it. Change the mount, or the rule in the settings if it is out of date.',
 	'under-limit': 'The rules of the show set it. Change the mount, or the rule in the settings if it is out of date.',
-	'too-thick': 'The rules of the show say how thick what hangs may be. Thinner board or one mount less would do.',
+	'too-thick': 'The rules of the show limit the thickness. Thinner board or one mount less would do.',
 	'frame-clash':
 		'What goes into a frame needs a little play in its rebate: with none it buckles when the air is damp, and with more than the lip covers a gap shows.',
 	'too-deep':
@@ -20,8 +20,9 @@ export const whys: { readonly [C in Code]: string } = {
 	'no-board': 'A blank is cut from a sheet, or bought ready cut. It has to be no larger than what is in stock.',
 	'touches-glass':
 		'Damp gathers behind glazing, and a surface that lies on it can stick or rub off. A mount or a spacer keeps the print away.',
-	'edition-clash': 'Each number of an edition is one print, once, and no higher than the edition is large.',
-	'needs-size': 'A size follows from what else is typed. Too little of it is typed so far.',
+	'edition-clash':
+		'Each number of an edition belongs to one print, and no number is higher than the size of the edition.',
+	'needs-size': 'Sizes are worked out from what is typed, and too little is typed so far.',
 	'needs-paper':
 		'Where the window does not lie on the picture, it is the paper that the mount holds: its size says whether it reaches.',
 	'own-size': 'A mount of another size needs a frame and a blank of its own. Leave it if that is meant.',
@@ -32,23 +33,21 @@ export const whys: { readonly [C in Code]: string } = {
 	'thin-border': 'A thin border looks mean and is weak to cut. How thin is your own setting.',
 	'lip-shrinks': 'The frame’s lip covers the edge of the mount, so less of each border shows than was cut.',
 	'top-heavy': 'A picture that hangs below the middle seems to slip down. Usually the bottom is the wider one.',
-	'bottom-heavy': 'A little more below keeps a picture from seeming to slip down. Much more looks like a slip.',
-	'weight-lost':
-		'The mount’s size is fixed, so the borders that are left have no room for what the bottom should have more.',
+	'bottom-heavy': 'A little more below keeps a picture from seeming to slip down. Much more looks like a mistake.',
+	'weight-lost': 'The mount’s size is fixed, so the borders leave no room for a wider bottom.',
 	'bare-paper': 'A window larger than the picture shows the paper round it. Set a reveal if that is meant.',
 	'thin-overlap':
 		'No cut is more exact than your tolerance. With less overlap than that, a strip of paper may show at the edge.',
-	'paper-crowds':
-		'A print hangs from hinges above it, on what it lies on. They need room between the paper and the mount’s edge.',
+	'paper-crowds': 'A print hangs from hinges at its top edge, which need room between the paper and the mount’s edge.',
 	'paper-margin': 'Printers leave a margin blank, and a picture near the edge leaves nothing to hold the paper by.',
 	'paper-bounds': 'The mount has room for a larger picture than the paper has.',
 	'no-frame': 'More prints ask for this frame, or for lengths of its moulding, than the settings say there are.',
 	heavy:
 		'A hook or cord that is only just strong enough gives way in time. What the wall is made of counts too: ask someone who knows it.',
-	'off-wall': 'It hangs past what the wall has to offer, as the walls are set.',
+	'off-wall': 'By the sizes in the settings, the print needs more room than the wall has there.',
 	'hangs-over': 'Two things would hang in one place. Leave it if one of them is above, below or behind the other.',
 	'past-guide': 'The cutter’s guide cannot be set there. Such a cut is drawn and made along a straight edge.',
-	'signature-covered': 'Signed below the picture, it is seen only where the window leaves paper to show there.',
+	'signature-covered': 'A signature below the picture is seen only where the window leaves paper showing there.',
 	'signed-on-mount': 'A mount is renewed when it yellows or is marked. A signature belongs on what is kept.',
 	'low-resolution':
 		'Fewer pixels an inch look soft or show steps from near by. How few is your own setting; large prints are seen from further away.',
