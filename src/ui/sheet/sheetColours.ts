@@ -1,8 +1,9 @@
 import { boardColour, inkOn } from '../../core/row/boardColour.ts';
 import type { FoundBoard } from '../../core/row/boards.ts';
+import type { BoardColours } from '../mount/drawnPrint.ts';
 
-/** The colour of a board in drawings of its sheets, and of what is read on it, as CSS has them; undefined where nothing says it. */
-export const sheetColours = (found: Pick<FoundBoard, 'board' | 'name'>) => ({
+/** The colours in drawings of the sheets of a board. */
+export const sheetColours = (found: Pick<FoundBoard, 'board' | 'name'>): BoardColours => ({
 	card: boardColour(found),
 	ink: inkOn(found),
 });
