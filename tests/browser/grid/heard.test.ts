@@ -208,7 +208,7 @@ test('menus, the bar and its panels are heard', () =>
 			  - combobox "At the bench":
 			    - option "Any" [selected]
 			    - option "Not cut yet"
-			    - option "Begun"
+			    - option "Partly cut"
 			    - option "Cut"
 			- paragraph: "1 of 2 prints, sorted by number: can’t be cut yet"
 			- button "Show all prints"

@@ -48,7 +48,7 @@ export const whys: { readonly [C in Code]: string } = {
 	'hangs-over': 'Two things would hang in one place. Leave it if one of them is above, below or behind the other.',
 	'past-guide': 'The cutter’s guide cannot be set there. Such a cut is drawn and made along a straight edge.',
 	'signature-covered': 'A signature below the picture is seen only where the window leaves paper showing there.',
-	'signed-on-mount': 'A mount is renewed when it yellows or is marked. A signature belongs on what is kept.',
+	'signed-on-mount': 'A mount is renewed when it yellows or is marked. A signature belongs on the print itself.',
 	'low-resolution':
 		'Fewer pixels an inch look soft or show steps from near by. How few is your own setting; large prints are seen from further away.',
 	crops: 'The file has another shape than the picture, so some of it is not printed.',

@@ -49,7 +49,7 @@ test('a row is cut when every cut of every copy stands as the row is now', () =>
 		tickFor(row, result, settings, { row: 1, copy, part: 'mount', side })!;
 	const all = [1, 2].flatMap((copy) => (['left', 'right', 'top', 'bottom'] as const).map((side) => tick(copy, side)));
 	expect(cutStateOf(row, result, settings, [])).toBe('not cut');
-	expect(cutStateOf(row, result, settings, all.slice(0, 7))).toBe('begun');
+	expect(cutStateOf(row, result, settings, all.slice(0, 7))).toBe('partly cut');
 	expect(cutStateOf(row, result, settings, all)).toBe('cut');
 	const changed = judgeRow({ ...row, typed: uneven }, settings);
 	expect(cutStateOf(row, changed, settings, all)).not.toBe('cut');
@@ -58,10 +58,10 @@ test('a row is cut when every cut of every copy stands as the row is now', () =>
 test('what is asked and what is seen, in words', () => {
 	expect(isNoFilter({ ...noFilter, words: '  ' })).toBe(true);
 	expect(isNoFilter({ ...noFilter, check: 'stop' })).toBe(false);
-	expect(askedOf({ ...noFilter, words: 'salt', check: 'thin-border', cut: 'begun' })).toEqual([
+	expect(askedOf({ ...noFilter, words: 'salt', check: 'thin-border', cut: 'partly cut' })).toEqual([
 		'“salt”',
 		'A thin border',
-		'begun',
+		'partly cut',
 	]);
 	expect(['stop', 'look', 'note', 'none'].map((check) => askedOf({ ...noFilter, check })[0])).toEqual([
 		'can’t be cut yet',
