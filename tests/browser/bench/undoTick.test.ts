@@ -42,8 +42,12 @@ test.each(['cut', 'knife'] as const)('undo at the %s takes ticks off, and never 
 		expect(await page.locator('[aria-pressed]').count(), 'all that is to be cut is there').toBe(things);
 		await page.locator('[aria-pressed=false]').first().click();
 		await expect.poll(() => ticked(page)).toBe(1);
+		const shown = page.getByRole('button', { name: /^Show / });
+		const isOne = at === 'cut'; // what a step of one has is drawn anyway
+		if (!isOne) await shown.last().click();
 		await undo(page).click();
 		await expect.poll(() => ticked(page)).toBe(0);
+		if (!isOne) expect(await shown.first().getAttribute('aria-current'), 'what was undone is drawn').toBe('true');
 		await press(page, 'Control+y');
 		await expect.poll(() => ticked(page)).toBe(1);
 		for (let turn = 0; turn < 3; turn++) await press(page, 'Control+z');
