@@ -114,6 +114,20 @@ test('on a phone the places open as a list, by finger and by keyboard', () =>
 		await opener(page).tap();
 		await page.getByRole('heading', { name: 'Whole show', level: 1 }).tap({ force: true, position: { x: 300, y: 10 } });
 		expect(await link('Wall').count(), 'a tap elsewhere closes the list').toBe(0);
+
+		await page.setViewportSize({ width: phone.width, height: 400 });
+		await page.evaluate(() => (location.hash = 'help'));
+		await page.getByRole('img', { name: /^Signing space/ }).waitFor();
+		const place = page.locator('.place');
+		const scrolled = () => place.evaluate((each) => each.scrollTop);
+		await place.evaluate((each) => each.scrollTo(0, 100));
+		expect(await scrolled()).toBe(100);
+		await opener(page).tap();
+		await link('Settings').tap();
+		await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
+		expect(await scrolled(), 'another place begins at its top').toBe(0);
+		await place.evaluate((each) => each.scrollTo(0, 100));
+		expect(await scrolled(), 'which is not all of it').toBe(100);
 	}));
 
 test('the head is as high as ever, whatever it says about saving, and one line on a landscape tablet', () =>
