@@ -48,13 +48,18 @@ export interface RunFigure {
 	readonly figure: string;
 }
 
-/** What of a run is here, sold, left, and not in the show. */
+/** What of a run is here, sold, left, and not in the show. What are numbers of prints says so: how many are left is a count. */
 export const runFigures = (run: Run): readonly RunFigure[] => [
-	...(run.numbers.length > 0 ? [{ word: 'here', figure: rangesText(numbersHere(run.numbers)) }] : []),
-	{ word: 'sold', figure: run.sold === 0 ? 'none' : rangesText(soldNumbers(run.numbers)) || `${run.sold}` },
+	...(run.numbers.length > 0 ? [{ word: 'numbers here', figure: rangesText(numbersHere(run.numbers)) }] : []),
+	soldFigure(run),
 	...(run.left === undefined ? [] : [{ word: 'left', figure: `${run.left}` }]),
 	...(run.missing.length > 0 ? [{ word: 'not in the show', figure: rangesText(run.missing) }] : []),
 ];
+
+function soldFigure({ sold, numbers }: Run): RunFigure {
+	const which = rangesText(soldNumbers(numbers));
+	return sold > 0 && which ? { word: 'numbers sold', figure: which } : { word: 'sold', figure: `${sold || 'none'}` };
+}
 
 /** All that the register says of a title, a line each. */
 export const titleLines = ({ runs, open, unnumbered }: RegisteredTitle): readonly string[] => [

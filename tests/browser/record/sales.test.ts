@@ -82,7 +82,7 @@ test('from what a maker wants to what is due to them, and from the label to the 
 
 		const editions = page.getByRole('region', { name: 'Editions' });
 		expect((await editions.getByRole('listitem').first().innerText()).replace(/\s+/g, ' ')).toBe(
-			'Ebb, Ilse Edition of 12 here 1–2 sold 1–2 left 10 not in the show 3–12',
+			'Ebb, Ilse Edition of 12 numbers here 1–2 numbers sold 1–2 left 10 not in the show 3–12',
 		);
 		expect(await axeProblems(page)).toEqual([]);
 		expect(await smallTargets(page)).toEqual([]);
@@ -117,7 +117,11 @@ test('from what a maker wants to what is due to them, and from the label to the 
 			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
 			expect(pastMargins(pages, { width, height }), name).toEqual([]);
 			const whole = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
-			for (const said of ['Ebb, Ilse', 'Edition of 12: here 1–2; sold 1–2; left 10', 'Open edition: 3 prints, 1 sold'])
+			for (const said of [
+				'Ebb, Ilse',
+				'Edition of 12: numbers here 1–2; numbers sold 1–2; left 10',
+				'Open edition: 3 prints, 1 sold',
+			])
 				expect(whole.replace(/\s+/g, ' ')).toContain(said);
 			expect(whole).not.toContain('Thistle');
 		}

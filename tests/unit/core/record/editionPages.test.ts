@@ -22,7 +22,7 @@ test('every title is on a page, once, with what is said of it', () => {
 	expect(pages.length).toBeGreaterThan(3);
 	const parts = pages.flat();
 	expect(parts.map(({ head }) => head)).toEqual(Array.from({ length: 120 }, (_, at) => `Pier ${at}, Ilse`));
-	expect(parts[1]!.items).toEqual(['Edition of 12: here 2; sold 2; left 11; not in the show 1, 3–12']);
+	expect(parts[1]!.items).toEqual(['Edition of 12: numbers here 2; numbers sold 2; left 11; not in the show 1, 3–12']);
 });
 
 test('Letter is lower, and none without an edition is a page', () => {
