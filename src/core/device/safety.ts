@@ -54,7 +54,7 @@ function copySentence(copiedOn: string | undefined, copied: 'rows' | 'show' | un
 			: `This device holds the only copy: ${changes(since)}, never backed up.`;
 	const what =
 		copied === 'rows'
-			? 'The last file, with the rows but without settings and ticks, was saved'
+			? 'The last file, with the rows but without settings, ticks and buyers, was saved'
 			: 'The last file, with everything, was saved';
 	return since === 0
 		? `${what} ${copiedOn}. Nothing has changed since.`

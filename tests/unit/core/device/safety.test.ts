@@ -20,7 +20,7 @@ test.each([
 	],
 	[
 		{ ...nothing, copiedOn: 'on 2 May', copied: 'rows' as const, changesSince: 12 },
-		'The last file, with the rows but without settings and ticks, was saved on 2 May; 12 changes since.',
+		'The last file, with the rows but without settings, ticks and buyers, was saved on 2 May; 12 changes since.',
 	],
 ])('of the last copy: %j', (known, sentence) => {
 	expect(safetySentences(known)[0]).toBe(sentence);
