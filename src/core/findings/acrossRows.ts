@@ -15,7 +15,8 @@ export function withFindingsAcross(
 	results: readonly RowResult[],
 	settings: Settings,
 ): readonly RowResult[] {
-	const framed = withHanging(rows, withTooFewFrames(withEditionClashes(rows, results, settings), settings), settings);
+	const numbered = withEditionClashes(rows, results, settings);
+	const framed = withHanging(rows, withTooFewFrames(rows, numbered, settings), settings);
 	if (framed === results) return results;
 	return framed.map((result, place) => (result === results[place] ? result : acceptedApart(result, rows[place]!)));
 }

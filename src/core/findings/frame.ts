@@ -6,6 +6,7 @@ import { type Layer, mountLayers, thicknessOf } from '../row/stack.ts';
 import { clearEach, sizeColumns } from './candidates.ts';
 import type { CutBorder, StackWord } from './figures.ts';
 import { axes, type Finder } from './found.ts';
+import { otherFrames, otherGlazing } from './otherFrames.ts';
 
 /** `too-thick`: mounts, print and undermount are thicker than the show's rules allow. */
 export const tooThick: Finder = (context) => {
@@ -51,8 +52,11 @@ export const tooDeep: Finder = (context) => {
 				left,
 				points: isOver ? undefined : settings.pointsRoom,
 			}),
-			candidates: () =>
-				clearEach(context, ['frame', 'inner board', 'inner mount', 'spacer', 'board', 'glazing', 'backing']),
+			candidates: () => [
+				...clearEach(context, ['frame', 'inner board', 'inner mount', 'spacer', 'board', 'glazing', 'backing']),
+				...otherFrames(context),
+				...otherGlazing(context),
+			],
 		},
 	];
 };
@@ -92,7 +96,11 @@ export const lipShrinks: Finder = (context) => {
 					}),
 					least: settings.leastBorder,
 				}),
-				candidates: () => clearEach(context, [...sizeColumns, 'frame', 'board']),
+				candidates: () => [
+					...clearEach(context, ['frame', 'board']),
+					...otherFrames(context),
+					...clearEach(context, sizeColumns),
+				],
 			},
 		];
 	});
@@ -150,7 +158,8 @@ const safetyFactor = 4;
  * `heavy`: framed, it is more than one person lifts, or its fixing is not rated for what it has to hold: the weight, or
  * what its cord pulls at both rings where that is more. No rating is enough for a flat cord, whatever hangs on it.
  */
-export const heavy: Finder = ({ frame, framed, read, settings }) => {
+export const heavy: Finder = (context) => {
+	const { frame, framed, read, settings } = context;
 	const { weightKg } = framed;
 	const { ratingKg } = settings.hanging;
 	const isLifted = weightKg !== undefined && weightKg > mostKg;
@@ -169,6 +178,7 @@ export const heavy: Finder = ({ frame, framed, read, settings }) => {
 				...(isOver && { load: { kg: load }, factor: { count: safetyFactor }, rating: { kg: ratingKg! } }),
 				...(below !== undefined && { below, rating: { kg: ratingKg! } }),
 			}),
+			candidates: () => [...clearEach(context, ['drop', 'glazing', 'backing']), ...otherGlazing(context)],
 		},
 	];
 };
@@ -190,7 +200,7 @@ export const shortStick: Finder = (context) => {
 			level: 'stop',
 			cells: ['frame'],
 			figures: () => ({ kind: 'short stick', frame: frame.name, leg, stick }),
-			candidates: () => clearEach(context, ['frame', ...sizeColumns]),
+			candidates: () => [...clearEach(context, ['frame']), ...otherFrames(context), ...clearEach(context, sizeColumns)],
 		},
 	];
 };

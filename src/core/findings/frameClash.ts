@@ -1,12 +1,12 @@
 import { inches, mm, sameWithin } from '../length/length.ts';
 import type { Size } from '../length/size.ts';
-import { takes } from '../row/frame.ts';
 import type { Frame } from '../settings/frame.ts';
 import type { Settings } from '../settings/settings.ts';
 import { clear, clearEach, typedOf } from './candidates.ts';
 import type { FiguresByCode, InFrame } from './figures.ts';
 import type { Axis } from './measure.ts';
 import { axes, type Candidate, type Finder, type Found, type RowContext } from './found.ts';
+import { otherFrames } from './otherFrames.ts';
 
 /** The play of a mount in its rebate that needs no second look, in all on each axis. Common practice. */
 const usualPlay = ({ unit }: Settings) =>
@@ -18,7 +18,7 @@ const usualPlay = ({ unit }: Settings) =>
  */
 export const frameClash: Finder = (context) => {
 	const { frame, inside, seat, named } = context.frame;
-	if (named.missing !== undefined) return [notListed(context, named.missing, inside)];
+	if (named.missing !== undefined) return [notListed(context, named.missing)];
 	if (!frame || !inside || !seat) return [];
 	const { rebate, play } = seat;
 	return axes.flatMap((keys) => {
@@ -31,19 +31,19 @@ export const frameClash: Finder = (context) => {
 				level: clash.level,
 				cells: [context.hasMount ? keys.mount : keys.picture],
 				figures: () => clash.figures,
-				candidates: () => [...mountThatGoesIn(context, frame, rebate), ...framesThatTake(context, inside)],
+				candidates: () => [...mountThatGoesIn(context, frame, rebate), ...otherFrames(context)],
 			},
 		];
 	});
 };
 
-function notListed(context: RowContext, name: string, inside: Size | undefined): Found {
+function notListed(context: RowContext, name: string): Found {
 	return {
 		code: 'frame-clash',
 		level: 'stop',
 		cells: ['frame'],
 		figures: () => ({ kind: 'not listed', frame: name }),
-		candidates: () => [...(inside ? framesThatTake(context, inside) : []), ...clearEach(context, ['frame'])],
+		candidates: () => [...otherFrames(context), ...clearEach(context, ['frame'])],
 	};
 }
 
@@ -88,9 +88,3 @@ function mountThatGoesIn(context: RowContext, { size }: Frame, rebate: Size): Ca
 		...clearEach(context, ['mount', 'mount width', 'mount height']),
 	];
 }
-
-/** The frames of the list that take what goes in. */
-const framesThatTake = ({ settings }: RowContext, inside: Size): Candidate[] =>
-	settings.frames
-		.filter((frame) => !frame.size || takes(frame, inside, settings))
-		.map(({ name }) => ({ offer: { kind: 'use the frame', frame: name }, change: { frame: name } }));

@@ -1,9 +1,14 @@
-import type { Scale } from '../length/formatLength.ts';
 import type { Frame } from '../settings/frame.ts';
 import type { Settings } from '../settings/settings.ts';
-import type { RowResult } from './rowResult.ts';
+import type { Row } from '../show/row.ts';
+import { withCells } from '../show/withCells.ts';
+import type { Mend } from './finding.ts';
 import { findingOf } from './findingOf.ts';
+import { judgeRow } from './judgeRow.ts';
+import { framesThatTake, useFrame } from './otherFrames.ts';
+import type { RowResult } from './rowResult.ts';
 import { withLook } from './withLook.ts';
+import { labelOf } from './words/inWords.ts';
 
 /** What the rows of a show want of a frame. */
 interface Wanted {
@@ -18,7 +23,22 @@ interface Wanted {
  * The results of a show with `no-frame` where more frames of one name are wanted, or sticks of a moulding, than are there.
  * Rows that are stopped want none. Results of which there are enough stay the same objects.
  */
-export function withTooFewFrames(results: readonly RowResult[], settings: Settings): readonly RowResult[] {
+export function withTooFewFrames(
+	rows: readonly Row[],
+	results: readonly RowResult[],
+	settings: Settings,
+): readonly RowResult[] {
+	const short = [...wantedOf(results, settings)].filter(isShort);
+	if (short.length === 0) return results;
+	const all = [...results];
+	for (const wanted of short)
+		for (const place of wanted.places)
+			all[place] = withFinding(all[place]!, wanted, settings, () => othersWithEnough(rows, results, place, settings));
+	return all;
+}
+
+/** What the rows want of each frame of which the show says how many are there. */
+function wantedOf(results: readonly RowResult[], settings: Settings): Iterable<Wanted> {
 	const byFrame = new Map<Frame, Wanted>();
 	results.forEach(({ frame: { frame }, framed: { size }, copies, isStopped }, place) => {
 		if (frame?.count === undefined || isStopped || copies === 0) return;
@@ -31,15 +51,32 @@ export function withTooFewFrames(results: readonly RowResult[], settings: Settin
 				wanted.legs.push({ length: side + settings.saw, times: 2 * copies });
 		byFrame.set(frame, wanted);
 	});
-	const short = [...byFrame.values()].flatMap(({ frame, places, copies, legs }) => {
-		const wanted = frame.size ? copies : leastSticks(legs, frame.stick!);
-		return wanted > frame.count! ? [{ frame, places, wanted }] : [];
-	});
-	if (short.length === 0) return results;
-	const all = [...results];
-	for (const { frame, places, wanted } of short)
-		for (const place of places) all[place] = withFinding(all[place]!, frame, wanted, settings);
-	return all;
+	return byFrame.values();
+}
+
+/** How many frames, or at least how many sticks, are wanted. */
+const countOf = ({ frame, copies, legs }: Wanted) => (frame.size ? copies : leastSticks(legs, frame.stick!));
+
+const isShort = (wanted: Wanted) => countOf(wanted) > wanted.frame.count!;
+
+/** The other frames of the list that a row could have without a stop, and of which there are enough then. */
+function othersWithEnough(
+	rows: readonly Row[],
+	results: readonly RowResult[],
+	place: number,
+	settings: Settings,
+): readonly Mend[] {
+	const { inside, frame: now } = results[place]!.frame;
+	if (!inside) return [];
+	return framesThatTake(inside, settings)
+		.map(useFrame)
+		.flatMap(({ offer, change }) => {
+			const after = judgeRow(withCells(rows[place]!, change, settings), settings);
+			const { frame } = after.frame;
+			if (after.isStopped || !frame || frame === now) return [];
+			const wanted = [...wantedOf(results.with(place, after), settings)].find((each) => each.frame === frame);
+			return wanted && isShort(wanted) ? [] : [{ label: labelOf(offer, settings), change }];
+		});
 }
 
 /**
@@ -52,7 +89,8 @@ function leastSticks(legs: Wanted['legs'], stick: number): number {
 	return Math.max(Math.ceil(taken / stick), alone);
 }
 
-function withFinding(result: RowResult, frame: Frame, wanted: number, scale: Scale): RowResult {
+function withFinding(result: RowResult, wanted: Wanted, scale: Settings, mends: () => readonly Mend[]): RowResult {
+	const { frame } = wanted;
 	const finding = findingOf(
 		{
 			code: 'no-frame',
@@ -61,12 +99,12 @@ function withFinding(result: RowResult, frame: Frame, wanted: number, scale: Sca
 			figures: () => ({
 				kind: frame.size ? 'too few' : 'too few sticks',
 				frame: frame.name,
-				wanted: { count: wanted },
+				wanted: { count: countOf(wanted) },
 				there: { count: frame.count! },
 			}),
 		},
 		scale,
-		() => [],
+		mends,
 	);
 	return withLook(result, finding);
 }

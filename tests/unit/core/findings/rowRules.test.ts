@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { codesOf, resultOf, rowOf, wideShow } from './rowOf.ts';
 import { describeRules, type RuleCase } from './ruleCases.ts';
@@ -343,6 +343,53 @@ const cases: readonly RuleCase[] = [
 ];
 
 describeRules(cases);
+
+describe('another frame or glazing of the list is offered where it mends', () => {
+	const labels = (line: string, code: string, more: TypedSettings) =>
+		resultOf(rowOf(line), stocked(more))
+			.findings.find((one) => one.code === code)!
+			.mends.map(({ label }) => label);
+	const pane = { width: '1200 mm', height: '900 mm' };
+	const glazing = [
+		{ ...pane, name: 'Thick', material: 'glass', thickness: '6 mm' },
+		{ ...pane, name: 'Clear', material: 'acrylic', thickness: '2 mm' },
+	];
+
+	test('a deeper frame, or a thinner glazing, for what is too deep', () => {
+		const deep = { ...frames[0], name: 'Box', depth: '30 mm' };
+		expect(labels('picture 456 x 306', 'too-deep', { frames: [...frames, deep], glazing })).toEqual([
+			'Use the frame “Box”',
+			'Use the glazing “Clear”',
+		]);
+		const small = { ...deep, rebateWidth: '503 mm' };
+		expect(labels('picture 456 x 306', 'too-deep', { frames: [...frames, small], glazing: [glazing[0]] })).toEqual([]);
+	});
+
+	test('a frame with a narrower lip, for a border of which too little shows', () => {
+		const narrow = { ...frames[0], name: 'Thin lip', lip: '4 mm' };
+		expect(labels('picture 516 x 339, top 60', 'lip-shrinks', { frames: [...frames, narrow] })).toContain(
+			'Use the frame “Thin lip”',
+		);
+	});
+
+	test('a frame in the place of one whose legs are longer than its sticks', () => {
+		const made = { name: 'Made', moulding: 20, lip: 6, stick: '600 mm' };
+		const line = 'picture 456 x 306, frame Made';
+		expect(labels(line, 'no-frame', { frames: [made, ...frames] })).toContain('Use the frame “Oak”');
+	});
+
+	test('a lighter glazing, for what is heavier than its fixing may hold', () => {
+		const plain = [{ ...frames[0], moulding: 20, weight: 0, depth: '30 mm' }];
+		// 0.27 m² × (6·2.5 + 1.1·0.7 + 0.3·0.7 + 3·0.7) = 4.88 kg; with 2 mm of acrylic 1.474 kg, and four times that 5.9
+		const hanging = { kind: 'two hooks', rating: '6 kg' };
+		expect(labels('picture 456 x 306', 'heavy', { frames: plain, glazing, hanging })).toEqual([
+			'Use the glazing “Clear”',
+		]);
+		expect(
+			labels('picture 456 x 306', 'heavy', { frames: plain, glazing, hanging: { ...hanging, rating: '5.8 kg' } }),
+		).toEqual([]);
+	});
+});
 
 test('a guide that cuts short of what it reads has to go further than the border', () => {
 	const widest = (bench: object) => codesOf('shape 3:2', stocked({ bench: { greatest: '78 mm', ...bench } }));

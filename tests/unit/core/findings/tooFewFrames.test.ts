@@ -61,6 +61,28 @@ test('a leg that is longer than a stick stops its row', () => {
 	expect(told(cells, { ...made, stick: '536' })[0]!.findings).toEqual([]); // 531 and the saw’s 5
 });
 
+test('another frame of the list that takes the mount, and of which there are enough, is offered', () => {
+	const cells = [
+		{ ...print, frame: 'Oak', copies: '2' },
+		{ ...print, frame: 'Oak' },
+	];
+	const labels = (...others: readonly object[]) =>
+		told(cells, { ...oak, count: 2 }, ...others).map(({ findings }) =>
+			findings[0]!.mends.map(({ label, change }) => [label, change]),
+		);
+	const elm = { ...oak, name: 'Elm' };
+	const use = (frame: string) => [`Use the frame “${frame}”`, { frame }];
+	expect(labels()).toEqual([[], []]);
+	expect(labels(elm)).toEqual([[use('Elm')], [use('Elm')]]);
+	expect(labels({ ...elm, count: 1 }), 'one is there, and the first print wants two').toEqual([[], [use('Elm')]]);
+	expect(labels({ ...elm, depth: 1 }), 'too deep for it').toEqual([[], []]);
+	expect(labels({ ...elm, width: 400 })).toEqual([[], []]);
+	expect(labels({ ...made, stick: '2400', count: 1 }), 'its legs come to one stick a print').toEqual([
+		[],
+		[use('Made')],
+	]);
+});
+
 test('it can be accepted, and comes back when its figures change', () => {
 	const cells = [{ ...print, frame: 'Oak', copies: '2' }];
 	const short = { ...oak, count: 1 };

@@ -120,6 +120,12 @@ test('a cord that does not rise to its hook is over every rating', () => {
 	expect(said({ rings: '100 mm' }, { drop: '100' })).toEqual(flat('no higher than'));
 	expect(said({ rings: '100 mm' }, { drop: '110' })).toEqual(flat('10 mm below'));
 	expect(said({ kind: 'two hooks', rings: '20 mm' })).toEqual([]);
+	// A typed drop that makes it flat can be cleared.
+	const [row] = rowsOf([print('500x400', { frame: 'Plain', drop: '110' })]);
+	const { settings } = readSettings({ frames, hanging: { rating: '1000 kg', rings: '100 mm' }, walls: [] });
+	expect(judgeRow(row!, settings).findings.find(({ code }) => code === 'heavy')!.mends).toMatchObject([
+		{ change: { drop: '' } },
+	]);
 	// Without a rating there is nothing to compare it with.
 	expect(said({ slack: 0, rating: undefined })).toEqual([]);
 });

@@ -1,0 +1,32 @@
+import type { Size } from '../length/size.ts';
+import { takes } from '../row/frame.ts';
+import type { Frame } from '../settings/frame.ts';
+import type { Settings } from '../settings/settings.ts';
+import type { Candidate, RowContext } from './found.ts';
+
+/** The frames of the list that take what goes in: those of its size, and mouldings, which are made to it. */
+export const framesThatTake = (inside: Size, settings: Settings): readonly Frame[] =>
+	settings.frames.filter((frame) => !frame.size || takes(frame, inside, settings));
+
+/** Has a print in another frame of the list. */
+export const useFrame = ({ name }: Frame): Candidate & { offer: { kind: 'use the frame'; frame: string } } => ({
+	offer: { kind: 'use the frame', frame: name },
+	change: { frame: name },
+});
+
+/** Has the print in another frame of the list, each that takes it. */
+export const otherFrames = ({ frame: { frame: now, inside }, settings }: RowContext): Candidate[] =>
+	inside
+		? framesThatTake(inside, settings)
+				.filter((frame) => frame !== now)
+				.map(useFrame)
+		: [];
+
+/** Has a print that is glazed behind another glazing of the list. */
+export const otherGlazing = ({ materials, settings }: RowContext): Candidate[] =>
+	materials.glazing
+		? settings.glazing.map(({ name }) => ({
+				offer: { kind: 'use the glazing', glazing: name },
+				change: { glazing: name },
+			}))
+		: [];
