@@ -79,6 +79,7 @@ export const obstacleFields: readonly RecordField[] = [
 	{ key: 'height', label: 'Height' },
 ];
 
+const density: RecordField = { key: 'density', label: 'Density, kg/m² for 1 mm', isPlain: true };
 const grainWords: RecordField = { key: 'grain', label: 'Grain along', choices: ['none', 'width', 'height'] };
 
 /** What is typed of a board: a sheet of it, or a blank bought ready cut. */
@@ -94,21 +95,20 @@ export const boardFields: readonly RecordField[] = [
 	{ key: 'count', label: 'In stock', isPlain: true },
 	grainWords,
 	{ key: 'trim', label: 'Trim' },
+	density,
 ];
 
 const withoutGrain = boardFields.filter(({ key }) => key !== 'grain' && key !== 'colour');
-const density: RecordField = { key: 'density', label: 'Density, kg/m² for 1 mm', isPlain: true };
 
 /** What is typed of glass or acrylic. */
 export const glazingFields: readonly RecordField[] = [
 	withoutGrain[0]!,
 	{ key: 'material', label: 'Material', choices: glazingMaterials },
 	...withoutGrain.slice(1),
-	density,
 ];
 
 /** What is typed of a backing. */
-export const backingFields: readonly RecordField[] = [...withoutGrain, density];
+export const backingFields: readonly RecordField[] = withoutGrain;
 
 /** What is typed of what is used up with each print. */
 export const supplyFields: readonly RecordField[] = [

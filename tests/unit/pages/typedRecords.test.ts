@@ -1,5 +1,33 @@
 import { expect, test } from 'vitest';
-import { typedRecords } from '../../../src/pages/typedRecords.ts';
+import {
+	backingFields,
+	boardFields,
+	frameFields,
+	glazingFields,
+	paperFields,
+	supplyFields,
+	typedRecords,
+} from '../../../src/pages/typedRecords.ts';
+
+const sheet = ['name', 'kind', 'width', 'height', 'thickness', 'density', 'price', 'pack', 'count', 'trim'];
+
+test.each([
+	['boards', boardFields, [...sheet, 'colour', 'grain']],
+	['glazing', glazingFields, [...sheet, 'material']],
+	['backing', backingFields, sheet],
+	[
+		'frames',
+		frameFields,
+		[
+			...['name', 'width', 'height', 'rebateWidth', 'rebateHeight', 'clearance', 'depth', 'lip', 'moulding'],
+			...['weight', 'price', 'count', 'stick', 'includes'],
+		],
+	],
+	['papers', paperFields, ['name', 'width', 'height', 'roll', 'margin', 'surface', 'edge', 'price', 'pack', 'count']],
+	['supplies', supplyFields, ['kind', 'name', 'each', 'price', 'pack', 'count']],
+])('all that a file may say of %s can be typed', (_, fields, keys) =>
+	expect(fields.map(({ key }) => key).sort()).toEqual([...keys].sort()),
+);
 
 test('what comes with a frame is one of the words of its field, however a file says it', () => {
 	const frames = [['glazing', 'backing'], ['backing'], [], 'both', undefined].map((includes) => ({ includes }));
