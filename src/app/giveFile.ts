@@ -12,6 +12,9 @@ import type { ToPrint } from '../core/order/whatToPrint.ts';
 import type { RegisteredTitle } from '../core/record/editionRegister.ts';
 import type { Sales } from '../core/record/sales.ts';
 import type { Row } from '../core/show/row.ts';
+import type { BoardToCut } from '../core/sheets/cutList.ts';
+import type { NameOfBlank } from '../core/sheets/layout.ts';
+import { writeCutList } from '../files/cutListCsv.ts';
 import { writeToGet } from '../files/getCsv.ts';
 import { writeEditions } from '../files/editionsCsv.ts';
 import { writePrintList } from '../files/printListCsv.ts';
@@ -78,6 +81,17 @@ export async function givePrintList(session: Session, toPrint: ToPrint): Promise
 	const { show, results, settings } = session;
 	const text = writePrintList(toPrint, { rows: show.rows, results, settings });
 	return handOut([new File([text], fileName(`${show.name} print list`, 'csv'), { type: 'text/csv' })], 'save');
+}
+
+/** Hands out what is to be cut, by size, as CSV: no copy of the show. @returns the name of the file */
+export async function giveCutList(
+	session: Session,
+	boards: readonly BoardToCut[],
+	nameOf: NameOfBlank,
+): Promise<string | undefined> {
+	const { show, settings } = session;
+	const text = writeCutList(boards, settings.unit, nameOf);
+	return handOut([new File([text], fileName(`${show.name} cut list`, 'csv'), { type: 'text/csv' })], 'save');
 }
 
 /** Hands out the hanging list as CSV: no copy of the show. @returns the name of the file */

@@ -2,6 +2,7 @@ import type { FrameMaterial } from '../core/settings/frame.ts';
 import { stockKey } from '../core/stock/stock.ts';
 import { groupBy } from '../core/values/groupBy.ts';
 import type { CutSheet } from '../core/show/cutSheet.ts';
+import { type BoardToCut, cutListOf } from '../core/sheets/cutList.ts';
 import type { PackingJob } from '../core/sheets/packingJob.ts';
 import type { PlannedBoard } from '../core/sheets/plannedSheets.ts';
 
@@ -65,3 +66,11 @@ const wayOfCutting = ({ stock, blanks, cuts }: CutSheet): string =>
 		blanks.map(({ part, x, y, width, height }) => [part, x, y, width, height]),
 		cuts.map(({ piece, across, at }) => [piece.x, piece.y, across, at]),
 	]);
+
+/** What is still to be cut of each board, by size. */
+export const boardsToCut = (boards: readonly BoardInView[]): readonly BoardToCut[] =>
+	boards.map(({ name, material, sheets }) => ({
+		name,
+		material,
+		lines: cutListOf(sheets.map(({ sheet }) => sheet)),
+	}));

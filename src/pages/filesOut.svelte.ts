@@ -1,6 +1,7 @@
 import {
 	giveBackup,
 	giveCatalogue,
+	giveCutList,
 	giveEditions,
 	giveHangingList,
 	givePackingList,
@@ -21,6 +22,8 @@ import type { RegisteredTitle } from '../core/record/editionRegister.ts';
 import type { Sales } from '../core/record/sales.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { ToPrint } from '../core/order/whatToPrint.ts';
+import type { BoardToCut } from '../core/sheets/cutList.ts';
+import type { NameOfBlank } from '../core/sheets/layout.ts';
 import { countPrints } from '../core/show/blankRow.ts';
 import type { Progress } from './fileWork.svelte.ts';
 
@@ -81,6 +84,12 @@ export class FilesOut {
 	async printList(toPrint: ToPrint): Promise<void> {
 		const { session } = this.#shelf;
 		await this.#give('The print list', () => givePrintList(session, toPrint));
+	}
+
+	/** What is to be cut for the open show, by size, as CSV. */
+	async cutList(boards: readonly BoardToCut[], nameOf: NameOfBlank): Promise<void> {
+		const { session } = this.#shelf;
+		await this.#give('The cut list', () => giveCutList(session, boards, nameOf));
 	}
 
 	/** The hanging list of the open show, as CSV. */

@@ -1,6 +1,7 @@
 import { formatLength, formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
 import type { CutSheet } from '../show/cutSheet.ts';
 import { pageRoom, type Paper } from '../values/papers.ts';
+import { type BoardToCut, cutListWords } from './cutList.ts';
 import type { NameOfBlank } from './layout.ts';
 
 /** Height of a sheet's heading and of its drawing on paper, with the room under it, in mm; the styles hold to them. */
@@ -23,8 +24,9 @@ export interface SheetWords {
 	readonly lines: number;
 }
 
-/** A page: sheets cut alike with their drawing, or the words that had no room under it. */
+/** A page: sheets cut alike with their drawing, or words alone: those that had no room under it, or the list of sizes. */
 export interface SheetPage {
+	/** None on a page of the list of sizes. */
 	readonly sheets: readonly CutSheet[];
 	/** What the sheets are called: `Sheets 3, 4 and 5 of Chalk`. */
 	readonly name: string;
@@ -38,7 +40,7 @@ export const placeLetter = (place: number): string => (place < 26 ? String.fromC
 /**
  * Sheets on pages, each way of cutting on one of its own.
  * @param name what the sheets are called
- * @param origin where they come from, in words; nothing where that is plain
+ * @param before what is said first: where they come from, how they are cut
  */
 export function sheetOnPages(
 	sheets: readonly CutSheet[],
@@ -46,47 +48,83 @@ export function sheetOnPages(
 	nameOf: NameOfBlank,
 	scale: Scale,
 	paper: Paper,
-	origin = '',
+	before: readonly string[] = [],
 ): readonly SheetPage[] {
+	return onPages(wordsOf(sheets, nameOf, scale, before), sheetDrawingMm, paper).map((words, place) => ({
+		sheets,
+		name,
+		isContinued: place > 0,
+		words,
+	}));
+}
+
+/** Names of one size that go into one piece of words: a piece is never parted, and so must not be longer than a page. */
+const namesInPiece = 20;
+
+/** What is still to be cut on pages, by board and size, to be ticked off. @param name what the list is called */
+export function cutListOnPages(
+	boards: readonly BoardToCut[],
+	name: string,
+	nameOf: NameOfBlank,
+	scale: Scale,
+	paper: Paper,
+): readonly SheetPage[] {
+	const words = boards.flatMap(({ name: board, lines }) =>
+		lines.flatMap((line) => {
+			const names = line.pieces.map(({ blank, sheet }) => nameOf(blank, sheet));
+			const head = `${board === '' ? 'Board' : board}, ${cutListWords(line, scale)}. `;
+			return Array.from({ length: Math.ceil(names.length / namesInPiece) }, (_, place) => {
+				const some = names.slice(place * namesInPiece, (place + 1) * namesInPiece).join('; ');
+				return sheetWords(`${place === 0 ? head : ''}${some}`, place === 0);
+			});
+		}),
+	);
+	return words.length === 0
+		? []
+		: onPages(words, 0, paper).map((each, place) => ({ sheets: [], name, isContinued: place > 0, words: each }));
+}
+
+const sheetWords = (text: string, isCut: boolean, isMade = false): SheetWords => ({
+	text,
+	isCut,
+	isMade,
+	lines: Math.ceil(text.length / lettersInLine),
+});
+
+/** Words on pages, the first of which has a drawing of so many mm above them. */
+function onPages(all: readonly SheetWords[], drawingMm: number, paper: Paper): readonly (readonly SheetWords[])[] {
 	const room = pageRoom(paper).height - sheetHeadMm;
 	const pages: { words: SheetWords[]; left: number }[] = [
-		{ words: [], left: Math.floor((room - sheetDrawingMm) / sheetLineMm) },
+		{ words: [], left: Math.floor((room - drawingMm) / sheetLineMm) },
 	];
-	for (const words of wordsOf(sheets, nameOf, scale, origin)) {
+	for (const words of all) {
 		if (words.lines > pages.at(-1)!.left) pages.push({ words: [], left: Math.floor(room / sheetLineMm) });
 		pages.at(-1)!.words.push(words);
 		pages.at(-1)!.left -= words.lines;
 	}
-	return pages.map(({ words }, place) => ({ sheets, name, isContinued: place > 0, words }));
+	return pages.map(({ words }) => words);
 }
 
-/** Where the sheets come from; whose the blanks are, by the letters of the drawing where several sheets are cut alike; then the cuts. */
+/** What is said first; whose the blanks are, by the letters of the drawing where several sheets are cut alike; then the cuts. */
 function wordsOf(
 	sheets: readonly CutSheet[],
 	nameOf: NameOfBlank,
 	scale: Scale,
-	origin: string,
+	before: readonly string[],
 ): readonly SheetWords[] {
-	const from = origin === '' ? [] : [{ text: origin, isCut: false, isMade: false }];
 	const [{ blanks, cuts, made: madeOnes }] = sheets as [CutSheet];
 	const whose = blanks.map((blank, place) => {
 		const size = formatSize(blank.width, blank.height, scale);
 		const part = blank.part === 'mount' ? '' : `, ${blank.part}`;
 		const names = sheets.map((sheet) => nameOf(sheet.blanks[place]!, sheet)).join('; ');
 		const letter = sheets.length > 1 ? `${placeLetter(place)}: ` : '';
-		return { text: `${letter}${size}${part}: ${names}`, isCut: false, isMade: false };
+		return sheetWords(`${letter}${size}${part}: ${names}`, false);
 	});
 	const made = cuts.map(({ piece, across, at }, place) => {
 		const size = `${formatLength(piece.width, scale)} × ${formatLength(piece.height, scale)}`;
 		const edge = across === 'width' ? 'left' : 'top';
-		return {
-			text: `${place + 1}. ${formatWithUnit(at, scale)} from the ${edge} edge of ${size}`,
-			isCut: true,
-			isMade: madeOnes.includes(place),
-		};
+		const text = `${place + 1}. ${formatWithUnit(at, scale)} from the ${edge} edge of ${size}`;
+		return sheetWords(text, true, madeOnes.includes(place));
 	});
-	return [...from, ...whose, ...made].map((words) => ({
-		...words,
-		lines: Math.ceil(words.text.length / lettersInLine),
-	}));
+	return [...before.map((text) => sheetWords(text, false)), ...whose, ...made];
 }

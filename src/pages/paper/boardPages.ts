@@ -1,19 +1,21 @@
+import { glazingCautions } from '../../core/bench/glazingCautions.ts';
 import type { Paper } from '../../core/values/papers.ts';
 import { formatSize, type Scale } from '../../core/length/formatLength.ts';
 import type { NameOfBlank } from '../../core/sheets/layout.ts';
-import { type SheetPage, sheetOnPages } from '../../core/sheets/sheetPaper.ts';
+import { cutListOnPages, type SheetPage, sheetOnPages } from '../../core/sheets/sheetPaper.ts';
 import type { Stock } from '../../core/stock/stock.ts';
-import type { BoardInView, NumberedSheet } from '../boardsInView.ts';
+import { type BoardInView, boardsToCut, type NumberedSheet } from '../boardsInView.ts';
 
-/** What is still to be cut, on pages: each way of cutting with the sheets that are cut so. */
+/** What is still to be cut, on pages: the list by size, then each way of cutting with the sheets that are cut so. */
 export const boardPages = (
 	boards: readonly BoardInView[],
 	nameOf: NameOfBlank,
 	scale: Scale,
 	paper: Paper,
 	originOf: (stock: Stock) => string,
-): readonly SheetPage[] =>
-	boards.flatMap(({ name, toCut, cut }) =>
+): readonly SheetPage[] => [
+	...cutListOnPages(boardsToCut(boards), 'Cut list by size', nameOf, scale, paper),
+	...boards.flatMap(({ name, material, toCut, cut }) =>
 		[...toCut, ...cut.filter(({ sheet }) => isOpen(sheet)).map((each) => [each])].flatMap((alike) =>
 			sheetOnPages(
 				alike.map(({ sheet }) => sheet),
@@ -21,10 +23,16 @@ export const boardPages = (
 				nameOf,
 				scale,
 				paper,
-				originOf(alike[0]!.sheet.stock),
+				[originOf(alike[0]!.sheet.stock), ...(material === 'glazing' ? glazingWords : [])].filter(
+					(text) => text !== '',
+				),
 			),
 		),
-	);
+	),
+];
+
+/** How glass and acrylic are cut, which no knife does. */
+const glazingWords = [glazingCautions.protection, glazingCautions.scoring];
 
 const isOpen = ({ cuts, made, isSpoilt }: NumberedSheet['sheet']) => !isSpoilt && made.length < cuts.length;
 

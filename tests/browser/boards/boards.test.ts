@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
@@ -117,6 +118,12 @@ test('on A4 and Letter each sheet comes with its cuts, all of it inside its page
 		await goTo(page, 'Boards');
 		await proven(page);
 		const figures = await page.locator('figure').count();
+		const acrylic = page.getByRole('region', { name: /^Clear acrylic/ });
+		await acrylic.getByText('700 × 550 mm, glazing: 2 pieces').waitFor();
+		const given = page.waitForEvent('download');
+		await page.getByRole('button', { name: 'Save cut list as CSV' }).tap();
+		const list = await readFile(await (await given).path(), 'utf8');
+		expect(list).toContain('glazing,Clear acrylic,700,550,glazing,2,"26 Level four; 27 Level four, lamp lit"');
 		await page.getByRole('link', { name: 'Print on paper' }).tap();
 		for (const { paper, width, height } of [
 			{ paper: 'A4', width: 210, height: 297 },
@@ -127,6 +134,13 @@ test('on A4 and Letter each sheet comes with its cuts, all of it inside its page
 			expect(pageCount).toBeGreaterThanOrEqual(figures - 2); // ready-cut offcuts have figures too
 			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
 			expect(pages).toHaveLength(pageCount);
+			const said = pages.map((each) => each.texts.map(({ text }) => text).join(' '));
+			expect(said[0]).toContain('Cut list by size');
+			expect(said.join(' ')).toContain('Clear acrylic, 700 × 550 mm, glazing: 2 pieces. 26 Level four');
+			const ofGlass = said.filter((text) => /Clear (glass|acrylic), sheet/.test(text) && !text.includes(', continued'));
+			expect(ofGlass.length).toBeGreaterThan(1);
+			for (const glass of ofGlass)
+				expect(glass).toMatch(/cut-resistant gloves, eye protection.*Score from edge to edge.*snap it/);
 			let cuts = 0;
 			for (const [place, each] of pages.entries()) {
 				const whole = each.texts.map(({ text }) => text).join(' ');

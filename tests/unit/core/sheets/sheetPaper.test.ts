@@ -35,7 +35,7 @@ test.each(['A4', 'Letter'] as const)(
 test('sheets cut alike are named by letters, with the prints of each', () => {
 	const sheet = plannedSheet(showOf(2));
 	const [page] = sheetOnPages([sheet, { ...sheet, id: 'other' }], 'Chalk', ({ rowId }) => rowId ?? '', scale, 'A4');
-	const [dropOut] = sheetOnPages([sheet], 'Chalk', () => 'Ebb', scale, 'A4', 'from the window of Ebb');
+	const [dropOut] = sheetOnPages([sheet], 'Chalk', () => 'Ebb', scale, 'A4', ['from the window of Ebb']);
 	expect(dropOut!.words[0]).toEqual({ text: 'from the window of Ebb', isCut: false, isMade: false, lines: 1 });
 	expect(page!.words.map(({ text }) => text).slice(0, 2)).toEqual([
 		expect.stringMatching(/^A: 600 × 450 mm: r\d; r\d$/),
