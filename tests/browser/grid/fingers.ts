@@ -32,6 +32,8 @@ export async function fingerOn(page: Page, stage: Stage): Promise<Finger> {
 		to,
 		up,
 		draw: async (from, target) => {
+			// Where a finger scrolls and where it draws the browser knows from what it painted last.
+			await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
 			const [[x, y], [endX, endY]] = [await middle(from), await middle(target)];
 			await down(x, y);
 			for (const share of [0.3, 0.6, 0.9, 1]) await to(x + (endX - x) * share, y + (endY - y) * share);

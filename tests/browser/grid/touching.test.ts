@@ -71,10 +71,11 @@ test('rows and columns are taken by a tap, carried by a second touch, and a colu
 		await expect.poll(() => seen(page, 1, 'number')).toBe('3 typed');
 		const head = (name: string) => page.getByRole('columnheader', { name, exact: true });
 		await head('Shape').tap();
-		await finger.draw(head('Shape'), head('Window width, mm'));
-		expect(await head('Shape').getAttribute('aria-colindex')).toBe('5');
-		const before = (await head('Shape').boundingBox())!.width;
 		const edge = page.locator('[data-edge].held');
+		await edge.waitFor(); // only a head that is selected is carried; a finger on any other scrolls
+		await finger.draw(head('Shape'), head('Window width, mm'));
+		await expect.poll(() => head('Shape').getAttribute('aria-colindex')).toBe('5');
+		const before = (await head('Shape').boundingBox())!.width;
 		const box = (await edge.boundingBox())!;
 		expect([box.width, box.height]).toEqual([44, 44]);
 		await finger.down(box.x + 22, box.y + 20);
