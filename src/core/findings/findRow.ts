@@ -156,8 +156,10 @@ function mendsOf(
 		const isNewStop = finding.code !== 'not-read' && found.some((one) => one.level === 'stop' && !stops.has(key(one)));
 		// A picture that is named is one that the paper holds.
 		const isNamed = (change['picture width'] ?? '') !== '' || (change['picture height'] ?? '') !== '';
-		if (isMended && !isNewStop && (!isNamed || isHeldByPaper(after, context.settings)))
-			mends.push({ label: labelOf(typeof offer === 'function' ? offer(after) : offer, context.settings), change });
+		if (!isMended || isNewStop || (isNamed && !isHeldByPaper(after, context.settings))) continue;
+		const label = labelOf(typeof offer === 'function' ? offer(after) : offer, context.settings);
+		// Two that say the same cannot be told apart: the first, which changes less, is enough.
+		if (!mends.some((mend) => mend.label === label)) mends.push({ label, change });
 		if (mends.length === mostMends) break;
 	}
 	return mends;

@@ -6,7 +6,7 @@ import { type Layer, mountLayers, thicknessOf } from '../row/stack.ts';
 import { clearEach, sizeColumns } from './candidates.ts';
 import type { CutBorder, StackWord } from './figures.ts';
 import { axes, type Finder } from './found.ts';
-import { otherFrames, otherGlazing } from './otherFrames.ts';
+import { otherFrames, otherMaterials } from './otherFrames.ts';
 
 /** `too-thick`: mounts, print and undermount are thicker than the show's rules allow. */
 export const tooThick: Finder = (context) => {
@@ -55,7 +55,7 @@ export const tooDeep: Finder = (context) => {
 			candidates: () => [
 				...clearEach(context, ['frame', 'inner board', 'inner mount', 'spacer', 'board', 'glazing', 'backing']),
 				...otherFrames(context),
-				...otherGlazing(context),
+				...otherMaterials(context),
 			],
 		},
 	];
@@ -178,7 +178,11 @@ export const heavy: Finder = (context) => {
 				...(isOver && { load: { kg: load }, factor: { count: safetyFactor }, rating: { kg: ratingKg! } }),
 				...(below !== undefined && { below, rating: { kg: ratingKg! } }),
 			}),
-			candidates: () => [...clearEach(context, ['drop', 'glazing', 'backing']), ...otherGlazing(context)],
+			candidates: () => [
+				...clearEach(context, ['drop', 'glazing', 'backing']),
+				...otherMaterials(context),
+				...otherFrames(context),
+			],
 		},
 	];
 };

@@ -21,7 +21,7 @@ export interface FiguresOfOffers {
 	readonly 'mount it in a window': Nothing;
 	readonly 'use the board': { readonly board: string };
 	readonly 'use the frame': { readonly frame: string };
-	readonly 'use the glazing': { readonly glazing: string };
+	readonly 'use the material': { readonly what: 'glazing' | 'backing'; readonly name: string };
 	readonly 'put in a spacer': { readonly spacer: Measure };
 	readonly 'no glazing': Nothing;
 	readonly 'give a mount': Nothing;

@@ -22,11 +22,13 @@ export const otherFrames = ({ frame: { frame: now, inside }, settings }: RowCont
 				.map(useFrame)
 		: [];
 
-/** Has a print that is glazed behind another glazing of the list. */
-export const otherGlazing = ({ materials, settings }: RowContext): Candidate[] =>
-	materials.glazing
-		? settings.glazing.map(({ name }) => ({
-				offer: { kind: 'use the glazing', glazing: name },
-				change: { glazing: name },
-			}))
-		: [];
+/** Has a print that is glazed or backed behind or before another glazing or backing of the list. */
+export const otherMaterials = ({ materials, settings }: RowContext): Candidate[] =>
+	(['glazing', 'backing'] as const).flatMap((what) =>
+		materials[what]
+			? settings[what].map(({ name }) => ({
+					offer: { kind: 'use the material' as const, what, name },
+					change: { [what]: name },
+				}))
+			: [],
+	);

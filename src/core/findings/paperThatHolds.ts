@@ -57,12 +57,13 @@ export function paperThatHolds(context: RowContext, wanted?: Size): Candidate[] 
 	];
 }
 
-/** The papers of the show's list that have room, smallest first; a margin that is typed may stand in the way of one. */
-function listedPapers({ settings, row }: RowContext, short: number, long: number): Candidate[] {
+/** The other papers of the show's list that have room, smallest first; a margin that is typed may stand in the way of one. */
+function listedPapers({ settings, row, read }: RowContext, short: number, long: number): Candidate[] {
 	const margins: CellTexts = { 'margin left': '', 'margin top': '' };
 	const isMarginTyped = Object.keys(margins).some((column) => row.typed[column as 'margin left'] !== undefined);
 	return settings.papers
-		.filter(({ width, height, roll, margin }) => {
+		.filter(({ name, width, height, roll, margin }) => {
+			if (name === read.cells.paper?.listed) return false;
 			if (height === undefined) return width - 2 * margin >= short && (roll ?? 0) - 2 * margin >= long;
 			return Math.min(width, height) >= short && Math.max(width, height) >= long;
 		})

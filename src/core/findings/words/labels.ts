@@ -25,7 +25,7 @@ export const labels: {
 	'mount it in a window': () => 'Mount it behind a window',
 	'use the board': ({ board }) => `Use “${shownText(board)}”`,
 	'use the frame': ({ frame }) => `Use the frame “${shownText(frame)}”`,
-	'use the glazing': ({ glazing }) => `Use the glazing “${shownText(glazing)}”`,
+	'use the material': ({ what, name }) => `Use the ${what} “${shownText(name)}”`,
 	'put in a spacer': ({ spacer }, { say }) => `Add a spacer of ${say(spacer)}`,
 	'no glazing': () => 'Leave the glazing out',
 	'give a mount': () => 'Add a mount',

@@ -344,7 +344,7 @@ const cases: readonly RuleCase[] = [
 
 describeRules(cases);
 
-describe('another frame or glazing of the list is offered where it mends', () => {
+describe('another frame, glazing or backing of the list is offered where it mends', () => {
 	const labels = (line: string, code: string, more: TypedSettings) =>
 		resultOf(rowOf(line), stocked(more))
 			.findings.find((one) => one.code === code)!
@@ -378,6 +378,34 @@ describe('another frame or glazing of the list is offered where it mends', () =>
 		expect(labels(line, 'no-frame', { frames: [made, ...frames] })).toContain('Use the frame “Oak”');
 	});
 
+	test('a thinner backing for what is too deep, a lighter one for what is heavy', () => {
+		const backing = [
+			{ ...pane, name: 'Board', thickness: '6 mm', density: 0.8 },
+			{ ...pane, name: 'Card', thickness: '2 mm', density: 0.3 },
+		];
+		// 2 + 1.4 + 0.3 + 6 = 9.7 of 11 mm, with the 2 mm of card 5.7
+		const shallow = [{ ...frames[0], depth: '11 mm' }];
+		expect(labels('picture 456 x 306', 'too-deep', { frames: shallow, backing })).toEqual(['Use the backing “Card”']);
+		// 0.27 m² × (2·2.5 + 1.4·0.7 + 0.3·0.7 + 6·0.8) = 2.97 kg; with the card 1.83
+		const plain = [{ ...frames[0], moulding: 20, weight: 0, depth: '30 mm' }];
+		const hanging = { kind: 'two hooks', rating: '7.5 kg' };
+		expect(labels('picture 456 x 306', 'heavy', { frames: plain, backing, hanging })).toEqual([
+			'Use the backing “Card”',
+		]);
+	});
+
+	test('a lighter frame for what is heavy', () => {
+		const plain = [
+			{ ...frames[0], name: 'Iron', moulding: 20, weight: 2, depth: '30 mm' },
+			{ ...frames[0], name: 'Pine', moulding: 20, weight: 0.2, depth: '30 mm' },
+		];
+		// 2.2 m of perimeter: 4.4 kg of iron, 0.4 kg of pine; the rest 2.2 kg
+		const hanging = { kind: 'two hooks', rating: '12 kg' };
+		expect(labels('picture 456 x 306, frame Iron', 'heavy', { frames: plain, hanging })).toContain(
+			'Use the frame “Pine”',
+		);
+	});
+
 	test('a lighter glazing, for what is heavier than its fixing may hold', () => {
 		const plain = [{ ...frames[0], moulding: 20, weight: 0, depth: '30 mm' }];
 		// 0.27 m² × (6·2.5 + 1.1·0.7 + 0.3·0.7 + 3·0.7) = 4.88 kg; with 2 mm of acrylic 1.474 kg, and four times that 5.9
@@ -389,6 +417,42 @@ describe('another frame or glazing of the list is offered where it mends', () =>
 			labels('picture 456 x 306', 'heavy', { frames: plain, glazing, hanging: { ...hanging, rating: '5.8 kg' } }),
 		).toEqual([]);
 	});
+});
+
+describe('another paper of the list, or another place on it', () => {
+	const papers = [
+		{ name: 'Rag', width: 329, height: 483, margin: 5 },
+		{ name: 'Small', width: 210, height: 297, margin: 3 },
+		{ name: 'Large', width: 420, height: 594, margin: 5 },
+		{ name: 'Roll', width: 432, roll: '15 m', margin: 3 },
+	];
+	const labels = (line: string, code: string) =>
+		resultOf(rowOf(line), { ...wideShow, papers })
+			.findings.find((one) => one.code === code)!
+			.mends.map(({ label }) => label);
+	const others = ['Print on “Rag”', 'Print on “Large”', 'Print on “Roll”'];
+
+	test.each<[code: string, line: string, mends: readonly string[]]>([
+		['paper-bounds', 'shape 3:2, paper Small', [...others, 'Clear paper']],
+		[
+			'paper-margin',
+			'picture 475 x 310, paper Rag',
+			['Print on “Large”', 'Print on “Roll”', 'Clear picture width: it becomes 466 mm', 'Clear paper'],
+		],
+		// The picture of 200 leaves 97 of the paper’s 297: in its middle 48½, and 49 on the ruler.
+		[
+			'paper-margin',
+			'picture 200 x 150, paper Small, margin left 95',
+			['Clear margin left', 'Move the picture to 49 mm from the paper’s left edge', ...others, 'Clear paper'],
+		],
+		[
+			'paper-short',
+			'picture 200 x 150, paper Small, margin left 100',
+			['Clear margin left', 'Move the picture to 49 mm from the paper’s left edge', ...others, 'Clear paper'],
+		],
+		['needs-paper', 'mounting float, picture 300 x 200', others],
+		['needs-paper', 'picture 420 x 280, reveal 6', ['Clear reveal', ...others]],
+	])('%s of %s', (code, line, mends) => expect(labels(line, code)).toEqual(mends));
 });
 
 test('a guide that cuts short of what it reads has to go further than the border', () => {

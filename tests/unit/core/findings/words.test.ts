@@ -287,7 +287,7 @@ const offers: { readonly [Kind in keyof FiguresOfOffers]: FiguresOfOffers[Kind] 
 	'mount it in a window': {},
 	'use the board': { board: 'Slate' },
 	'use the frame': { frame: 'Oak' },
-	'use the glazing': { glazing: 'Clear' },
+	'use the material': { what: 'glazing', name: 'Clear' },
 	'put in a spacer': { spacer: mm(3) },
 	'no glazing': {},
 	'give a mount': {},
