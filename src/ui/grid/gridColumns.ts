@@ -50,15 +50,15 @@ const plan: readonly Plan[] = [
 		group: 'Picture',
 		columns: [
 			['shape', 'shape', 58],
-			['picture width', 'width', 66],
-			['picture height', 'height', 70],
+			['picture width', 'width', 64],
+			['picture height', 'height', 66],
 		],
 	},
 	{
 		group: 'Window',
 		columns: [
-			['window width', 'width', 62],
-			['window height', 'height', 62],
+			['window width', 'width', 60],
+			['window height', 'height', 60],
 		],
 	},
 	{

@@ -129,32 +129,48 @@ export interface Placing {
 	readonly scale: number;
 }
 
+interface Size {
+	readonly width: number;
+	readonly height: number;
+}
+
+interface Room {
+	readonly left: number;
+	readonly right: number;
+	readonly top: number;
+	readonly bottom: number;
+}
+
 /**
  * @param room pixels kept free for dimension lines on each side
  * @param isMirrored whether the drawing shows the back: left and right change places
  */
-export function place(
-	layout: MountLayout,
-	box: { readonly width: number; readonly height: number },
-	room: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number },
-	isMirrored = false,
-): Placing {
+export function place(layout: MountLayout, box: Size, room: Room, isMirrored = false): Placing {
 	const ends = (axis: AxisLayout) => [axis.mount.end, axis.window.end, axis.picture?.end ?? 0];
 	const starts = (axis: AxisLayout) => [axis.mount.start, axis.window.start, axis.picture?.start ?? 0];
 	const left = Math.min(...starts(layout.across));
 	const top = Math.min(...starts(layout.down));
 	const width = Math.max(...ends(layout.across)) - left;
 	const height = Math.max(...ends(layout.down)) - top;
+	const at = placeBox({ left, top, width, height }, box, room);
+	return isMirrored ? { ...at, x: (mm) => at.x(2 * left + width - mm) } : at;
+}
+
+/**
+ * Puts a rectangle in millimetres into a box in pixels: to scale, in the middle of what the room leaves.
+ * @param room pixels kept free on each side
+ */
+export function placeBox(
+	{ left, top, width, height }: { readonly left: number; readonly top: number } & Size,
+	box: Size,
+	room: Room,
+): Placing {
 	const freeWidth = Math.max(1, box.width - room.left - room.right);
 	const freeHeight = Math.max(1, box.height - room.top - room.bottom);
 	const scale = Math.min(freeWidth / width, freeHeight / height);
 	const startX = room.left + (freeWidth - width * scale) / 2;
 	const startY = room.top + (freeHeight - height * scale) / 2;
-	return {
-		x: (mm) => (isMirrored ? startX + (width - (mm - left)) * scale : startX + (mm - left) * scale),
-		y: (mm) => startY + (mm - top) * scale,
-		scale,
-	};
+	return { x: (mm) => startX + (mm - left) * scale, y: (mm) => startY + (mm - top) * scale, scale };
 }
 
 /** What a print's mount is drawn by. */

@@ -9,6 +9,7 @@ const play = oneStage();
 const onPhone = oneStage({ viewport: phone });
 
 const heightOf = async (page: Page, selector: string) => (await page.locator(selector).boundingBox())?.height ?? 0;
+const widthOf = async (page: Page, selector: string) => (await page.locator(selector).boundingBox())?.width ?? 0;
 const front = (page: Page) => page.getByRole('img', { name: /^Front/ });
 const choice = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 const back = (page: Page) => page.getByRole('img', { name: 'Back, mirrored' });
@@ -77,6 +78,41 @@ test('a print is shown in its frame, in profile, and on its undermount, by keybo
 		await page.getByRole('button', { name: 'Front', exact: true }).click();
 		await front(page).waitFor();
 	}));
+
+const boxOf = (page: Page, selector: string) =>
+	page
+		.locator(selector)
+		.first()
+		.evaluate((shape) => {
+			const { left, right, top, bottom } = shape.getBoundingClientRect();
+			return { left, right, top, bottom };
+		});
+
+test.each([
+	{ width: 1180, height: 820, panel: 440, grid: 0.59 },
+	{ width: 1440, height: 900, panel: 500, grid: 0.62 },
+])('at $width px the mount is drawn large, and its figures stand outside it, whole', ({ panel, grid, ...viewport }) =>
+	play(async (page) => {
+		await page.setViewportSize(viewport);
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await front(page).waitFor();
+		expect(await widthOf(page, '.panel')).toBeGreaterThanOrEqual(panel - 1);
+		expect((await widthOf(page, '.sheet')) / (viewport.width - 48)).toBeGreaterThan(grid);
+		for (const drawn of ['Front', 'Framed']) {
+			await choice(page, drawn).click();
+			const whole = await boxOf(page, `.drawings svg[role=img]`);
+			const body = await boxOf(page, drawn === 'Front' ? '.drawings path.card' : '.drawings path.frame');
+			expect(body.right - body.left).toBeGreaterThanOrEqual(drawn === 'Front' ? 380 : 300);
+			const figures = page.locator('.drawings svg[role=img]').first().locator('text:not(.bottom)');
+			expect(await figures.count()).toBeGreaterThanOrEqual(5);
+			for (const figure of await figures.all()) {
+				const { x, y, width, height } = (await figure.boundingBox())!;
+				expect(x >= body.right || y >= body.bottom || y + height <= body.top + 1, drawn).toBe(true);
+				expect(x >= whole.left && x + width <= whole.right && y + height <= whole.bottom + 1, drawn).toBe(true);
+			}
+		}
+	}),
+);
 
 test('drawings have a least height on a low screen, and can be folded away', () =>
 	play(async (page) => {
