@@ -203,7 +203,7 @@ export class Session {
 	 */
 	do(command: Command, focus?: FocusOfEdit): Step | undefined {
 		if (this.#isWaiting) return undefined;
-		return this.#make(withFocus(command(this.#show, this.settings), focus));
+		return this.#make(withFocus(command(this.#show, this.settings), focus, this.#history.last?.focus));
 	}
 
 	/** Makes an edit in the place of a step, as if that had never been: still one step of undo, and asked about as one. */

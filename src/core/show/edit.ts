@@ -1,5 +1,6 @@
 import type { Settings } from '../settings/settings.ts';
 import { everyPart, heldOf, type PartValues } from './everyPart.ts';
+import { isSameValue } from '../values/isSameValue.ts';
 import { type ItemDiff, itemDiff, itemOf } from './keyedList.ts';
 import type { DiffOf, Part, PartName } from './parts.ts';
 import type { Row, RowId } from './row.ts';
@@ -128,5 +129,15 @@ const changed = (edit: Edit, make: (name: string, part: AnyPart, diff: unknown) 
 		return diff === undefined ? undefined : make(name, part, diff);
 	});
 
-/** An edit with what was selected before and after it. */
-export const withFocus = (edit: Edit, focus: FocusOfEdit | undefined): Edit => ({ ...edit, ...(focus && { focus }) });
+/**
+ * An edit with what was selected before and after it.
+ * @param known as the step before has it: what is the same is then the same object, since thousands of steps are held
+ */
+export function withFocus(edit: Edit, focus: FocusOfEdit | undefined, known?: FocusOfEdit): Edit {
+	if (!focus) return edit;
+	const shared = (value: unknown, others: readonly unknown[]) =>
+		others.find((other) => isSameValue(value, other)) ?? value;
+	const before = shared(focus.before, known ? [known.after, known.before] : []);
+	const after = shared(focus.after, known ? [before, known.after, known.before] : [before]);
+	return { ...edit, focus: { before, after } };
+}

@@ -454,3 +454,24 @@ test('a page that comes to the front tries again what it could not write', async
 	expect(session.show.name).toBe('Autumn');
 	expect(await stored()).toEqual(session.show);
 });
+
+test('what is selected is held once for all steps that are made with it: it may be each row of a long show', async () => {
+	const session = await open();
+	const [id] = on(session).addRows([{ cells: { title: 'Pier' } }], 0, 'Add row') as [string];
+	const selected = () => ({ active: { id, key: 'note' }, rows: [id] });
+	const type = (text: string, after = selected()) =>
+		on(session).typeCells([{ id, cells: { note: text } }], 'Type note', { before: selected(), after });
+	type('one');
+	const { before } = session.lastStep!.focus!;
+	type('two');
+	const other = { active: { id, key: 'title' }, rows: [id] };
+	type('three', other);
+	type('four', other);
+	const focuses = [];
+	for (; session.lastStep?.focus; session.undo()) focuses.push(session.lastStep.focus);
+	expect(focuses.map((focus) => focus.before)).toEqual([before, before, before, before]);
+	for (const focus of focuses) expect(focus.before).toBe(before);
+	expect(focuses.map(({ after }) => after)).toEqual([other, other, before, before]);
+	expect(focuses[0]!.after).toBe(focuses[1]!.after);
+	expect(focuses[3]!.after).toBe(before);
+});
