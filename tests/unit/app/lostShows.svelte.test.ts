@@ -2,7 +2,9 @@ import 'fake-indexeddb/auto';
 import { deleteDB } from 'idb';
 import { beforeEach, expect, type MockInstance, onTestFinished, test, vi } from 'vitest';
 import { copyShows } from '../../../src/app/copyShows.ts';
+import { openNotes } from '../../../src/app/notedShows.ts';
 import { openShelf } from '../../../src/app/openShelf.ts';
+import { putBackLost } from '../../../src/app/putBackLost.ts';
 import { SecondCopying } from '../../../src/app/secondCopies.ts';
 import { daysToBringBack } from '../../../src/core/device/shelf.ts';
 import { on } from './edits.ts';
@@ -60,6 +62,18 @@ test('a database that is lost and no copy: the shows are named with their prints
 	expect((await open()).lost.report).toBeUndefined();
 	await lose(shelf);
 	expect((await open()).lost.report?.gone.map(({ prints }) => prints)).toEqual([1]);
+});
+
+test('of two losses one after the other, the first is still said with the second until it has been read', async () => {
+	await lose(await withShows(databaseName)); // there are no copies of these
+	const shelf = await open();
+	on(shelf.session).rename('Summer');
+	await type(shelf, 'Rope');
+	await copyShows(shelf);
+	await lose(shelf);
+	const { report } = (await open()).lost;
+	expect(report?.gone.map(({ name }) => name).sort()).toEqual(['Autumn', 'Spring']);
+	expect(report?.putBack.map(({ name }) => name)).toEqual(['Summer']);
 });
 
 test('a device that never had a show has lost nothing, nor one on which nothing was typed', async () => {
@@ -124,6 +138,25 @@ test('the newest copy that can be read is put back; a copy of an older version o
 	await lose(shelf);
 	outside.kept.delete(address);
 	expect(await held(await open())).toEqual({ 'Spring, long ago': ['Pier'] });
+});
+
+test('a copy that cannot be read keeps no other show from being put back', async () => {
+	const before = await withShows(databaseName);
+	await copyShows(before);
+	const autumn = before.shows.find(({ name }) => name === 'Autumn')!.id;
+	await lose(before);
+	const whole = caches.open.bind(caches);
+	vi.spyOn(caches, 'open').mockImplementation(async (name) => {
+		const cache = await whole(name);
+		const match = cache.match.bind(cache);
+		return Object.assign(cache, {
+			match: (address: string) =>
+				address.includes(autumn) ? Promise.reject(new DOMException('no', 'UnknownError')) : match(address),
+		});
+	});
+	const shelf = await open();
+	expect(await held(shelf)).toEqual({ Spring: ['Pier', 'Low water'] });
+	expect(shelf.lost.report?.gone.map(({ name }) => name)).toEqual(['Autumn']);
 });
 
 test('a show is copied again when it has changed, been renamed, archived, deleted or backed up, and only then', async () => {
@@ -209,6 +242,19 @@ test('two tabs with a show each: the copies that one puts back take nothing from
 	});
 });
 
+test('a copy takes the place of no show that is there, though the tab that looked did not see it yet', async () => {
+	const shelf = await open();
+	await type(shelf, 'Pier');
+	await copyShows(shelf);
+	await type(shelf, 'Buoy'); // not copied yet
+	const { revision } = shelf.session;
+	const came = await putBackLost(databaseName, new Set(), openNotes(databaseName));
+	expect(came).toEqual({ report: undefined, isChanged: false });
+	await shelf.close();
+	const after = await open();
+	expect([titlesOf(after.session.show), after.session.revision]).toEqual([['Pier', 'Buoy'], revision]);
+});
+
 test('two tabs that open at once after a loss put each show back once', async () => {
 	const before = await withShows(databaseName);
 	await copyShows(before);
@@ -258,3 +304,20 @@ test.each([true, false])(
 		expect(next.lost.report).toMatchObject({ gone: [], putBack: [{}, {}] });
 	},
 );
+
+test('shows that could not be put back are put back the next time, though another has been begun meanwhile', async () => {
+	const before = await withShows(databaseName);
+	await copyShows(before);
+	await lose(before);
+	const puts = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+		throw new DOMException('no room', 'QuotaExceededError');
+	});
+	const shelf = await open();
+	puts.mockRestore();
+	await type(shelf, 'Rope');
+	expect(Object.keys(await held(shelf))).toEqual(['New show']);
+	await shelf.close();
+	const next = await open();
+	expect(await held(next)).toEqual({ 'New show': ['Rope'], Spring: ['Pier', 'Low water'], Autumn: ['Quay'] });
+	expect(next.lost.report).toMatchObject({ gone: [], putBack: [{}, {}] }); // what was said of them no longer holds
+});
