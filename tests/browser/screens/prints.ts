@@ -16,7 +16,7 @@ export const cell = (page: Page, row: number, key: string): Locator =>
 export async function seen(page: Page, row: number, key: string): Promise<string> {
 	const [text, state] = await cell(page, row, key).evaluate((element) => {
 		const shown = element.querySelector('.typed, .worked-out, .inherited, .blank');
-		return [shown?.textContent ?? '', shown?.className.split(' ').find((name) => !name.startsWith('svelte-')) ?? ''];
+		return [shown?.textContent ?? '', shown?.className.split(' ').find((name) => !name.startsWith('s-')) ?? ''];
 	});
 	return state === 'blank' ? '' : `${text} ${state}`;
 }
