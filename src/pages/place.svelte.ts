@@ -91,9 +91,10 @@ export const headPlaces = [
 	'wall',
 	'sales',
 	'paper',
-	'settings',
-	'help',
 ] as const satisfies Place[];
+
+/** The places behind the show's name, which one goes to now and then. */
+export const namePlaces = ['settings', 'shows', 'help'] as const satisfies Place[];
 
 /** The places that have none of their own in the head, and the one that leads to them. */
 const parents: Partial<Record<Place, Place>> = { 'print-list': 'get', frames: 'prints' };

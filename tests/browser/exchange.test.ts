@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { chooseFile } from './harness/chooseFile.ts';
+import { goBehindName, showName } from './harness/behindName.ts';
 import { programs, savedText } from '../unit/files/spreadsheets.ts';
 import { onStage, phone } from './harness/stage.ts';
 import { oneStage } from './screens/oneStage.ts';
@@ -203,7 +204,7 @@ test(`no script runs from any of ${payloads.length} cells, titles, headers, file
 		await chooseFile(page, 'Open a show', '<svg onload=ran()>.json', JSON.stringify(show));
 		await button(page, 'Open it as a show of its own').click();
 		await page.getByText(/opened$/).waitFor();
-		await page.getByRole('link', { name: /Shows$/ }).click();
+		await goBehindName(page, 'Shows');
 		await page.getByRole('button', { name: payloads[0]!, exact: true }).waitFor();
 
 		// Paper.
@@ -241,13 +242,17 @@ test('shows are begun, renamed, put away, deleted, brought back and opened by ke
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await page.keyboard.press('Escape');
-		await page.getByRole('link', { name: /Shows$/ }).focus();
+		await showName(page).focus();
+		await press(page, 'Enter');
+		await tabTo(page, 'Shows');
 		await press(page, 'Enter');
 		await tabTo(page, 'New show');
 		await press(page, 'Enter');
 		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
 		expect(await focused(page)).not.toBe('');
-		await page.getByRole('link', { name: /Shows$/ }).focus();
+		await showName(page).focus();
+		await press(page, 'Enter');
+		await tabTo(page, 'Shows');
 		await press(page, 'Enter');
 		await tabTo(page, 'Rename New show');
 		await press(page, 'Enter');

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { goBehindName } from './harness/behindName.ts';
 import { chooseFile } from './harness/chooseFile.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
@@ -20,7 +21,7 @@ async function type(page: Page, row: number, column: string, text: string): Prom
 
 /** Opens a show of that many prints, by its name. */
 async function goTo(page: Page, name: string, prints: number): Promise<void> {
-	await page.getByRole('link', { name: /Shows$/ }).click();
+	await goBehindName(page, 'Shows');
 	await page.getByRole('button', { name, exact: true }).last().click(); // one may be called as the button above the list
 	await page.locator(`[role=grid][aria-rowcount="${prints + 2}"]`).waitFor();
 }
@@ -74,7 +75,7 @@ test('an import in one tab while another of the same show types, goes to another
 		await isSaved(one);
 		const first = Object.keys(await stored(one))[0]!;
 		const other = await stage.openShow();
-		await other.getByRole('link', { name: /Shows$/ }).click();
+		await goBehindName(other, 'Shows');
 		await other.getByRole('button', { name: 'New show', exact: true }).first().click();
 		await other.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
 		await withPrints(other, [['Net store', '200', '150']]);

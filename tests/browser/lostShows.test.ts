@@ -2,6 +2,7 @@ import { appendFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { goBehindName } from './harness/behindName.ts';
 import { onStage, type Stage } from './harness/stage.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
 
@@ -42,7 +43,7 @@ async function tearLog(stage: Stage): Promise<void> {
 
 /** Begins a show beside the one that is open, with one print. */
 async function beginOther(page: Page, title: string): Promise<void> {
-	await page.getByRole('link', { name: 'Shows' }).click();
+	await goBehindName(page, 'Shows');
 	await page.locator('button.main', { hasText: 'New show' }).click();
 	await withPrints(page, [[title, '300', '200']]);
 	await isSaved(page);
@@ -81,7 +82,7 @@ test('a browser killed as it writes, whose database is empty two openings later:
 		await said.waitFor();
 		await page.getByRole('button', { name: 'Close', exact: true }).click();
 		await said.waitFor({ state: 'detached' });
-		await page.getByRole('link', { name: 'Shows' }).click();
+		await goBehindName(page, 'Shows');
 		await page.getByText('2 prints').waitFor();
 		await page.reload();
 		await page.getByText('2 prints').waitFor();

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
+import { goBehindName } from './harness/behindName.ts';
 import { chooseFile } from './harness/chooseFile.ts';
 import { onStage } from './harness/stage.ts';
 import { plainPng } from './pictures/pictureFiles.ts';
@@ -11,7 +12,7 @@ test('two tabs keep their own shows over a reload, and a backup puts back what a
 		const one = await stage.openShow();
 		await withPrints(one, [['Low water', '376', '251']]);
 		const other = await stage.openShow();
-		await other.getByRole('link', { name: /Shows$/ }).click();
+		await goBehindName(other, 'Shows');
 		await other.getByRole('button', { name: 'New show', exact: true }).first().click();
 		await other.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
 		await withPrints(other, [['Kiln door', '300', '200']]);
@@ -27,7 +28,7 @@ test('two tabs keep their own shows over a reload, and a backup puts back what a
 			'High water typed',
 			'Kiln door typed',
 		]);
-		await one.getByRole('link', { name: /Shows$/ }).click();
+		await goBehindName(one, 'Shows');
 		const download = one.waitForEvent('download');
 		await one.getByRole('button', { name: 'Back up all shows' }).click();
 		backup = await readFile(await (await download).path(), 'utf8');
@@ -35,7 +36,7 @@ test('two tabs keep their own shows over a reload, and a backup puts back what a
 
 	await onStage({ isKept: false }, async (stage) => {
 		const page = await stage.openShow();
-		await page.getByRole('link', { name: /Shows$/ }).click();
+		await goBehindName(page, 'Shows');
 		await chooseFile(page, 'Open a file or a backup', 'backup.json', backup);
 		await page.getByRole('button', { name: 'Restore the 2 missing shows' }).click();
 		await page.getByText('2 shows restored').waitFor();

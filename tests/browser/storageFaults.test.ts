@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { goBehindName } from './harness/behindName.ts';
 import { grip } from './grid/cells.ts';
 import { onStage, type Stage } from './harness/stage.ts';
 import { cell, paste, press, seen, withPrints } from './screens/prints.ts';
@@ -164,7 +165,7 @@ test.each<readonly [what: string, spoil: () => void]>([
 		await told.waitFor();
 		expect(await page.getByText('Saved', { exact: true }).count()).toBe(0);
 		expect(await titlesInFile(page)).toEqual(['Low water', 'Kiln door']);
-		await page.getByRole('link', { name: 'Shows' }).click();
+		await goBehindName(page, 'Shows');
 		const backup = JSON.parse(await savedFile(page, 'Back up all shows')) as { shows: { rows: unknown[] }[] };
 		expect(backup.shows.map(({ rows }) => rows.length)).toEqual([2]);
 	}),
@@ -224,7 +225,7 @@ test('damaged records are said once, saved as a file, and in the way of nothing'
 		await page.reload();
 		await cell(page, 1, 'title').waitFor();
 		expect(await note.count()).toBe(0);
-		await page.getByRole('link', { name: 'Shows' }).click();
+		await goBehindName(page, 'Shows');
 		await page.getByRole('button', { name: 'Save damaged records' }).waitFor();
 	}));
 

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import Papa from 'papaparse';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { goBehindName } from './harness/behindName.ts';
 import { landscapeTablet, uprightTablet } from './harness/stage.ts';
 import { oneStage } from './screens/oneStage.ts';
 import { press, seen } from './screens/prints.ts';
@@ -78,7 +79,7 @@ describe('by touch alone', () => {
 				await page.getByLabel(label, { exact: true }).first().tap();
 				await page.keyboard.insertText(text);
 			};
-			await page.getByRole('link', { name: 'Settings' }).tap();
+			await goBehindName(page, 'Settings', (what) => what.tap());
 			await page.getByRole('link', { name: 'Mount and window' }).tap();
 			for (const [label, text] of [...settings, ...size]) await type(label, text);
 			await button('Add size').tap();
@@ -127,6 +128,8 @@ describe('by keyboard alone', () => {
 				await tabTo(label);
 				await page.keyboard.insertText(text);
 			};
+			await tabTo('New show');
+			await press(page, 'Enter');
 			await tabTo('Settings');
 			await press(page, 'Enter');
 			await page.getByRole('heading', { name: 'Settings' }).waitFor();

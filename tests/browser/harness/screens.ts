@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
+import { goBehindName } from './behindName.ts';
 import { openPaperShow } from '../order/paperShow.ts';
 import { chooseFile } from './chooseFile.ts';
 
@@ -52,7 +53,7 @@ async function showDrawing(page: Page, which: string): Promise<void> {
 }
 
 async function goToShows(page: Page): Promise<void> {
-	await page.getByRole('link', { name: /Shows$/ }).click();
+	await goBehindName(page, 'Shows');
 	await page.getByRole('heading', { name: 'Shows', exact: true }).waitFor();
 }
 
@@ -478,7 +479,7 @@ export const screens: readonly Screen[] = [
 		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
-			await page.getByRole('link', { name: /Settings/ }).click();
+			await goBehindName(page, 'Settings');
 			await page.getByRole('link', { name: 'Mount and window' }).click();
 			await page.getByRole('heading', { name: 'Mount and borders' }).waitFor();
 		},
@@ -488,7 +489,7 @@ export const screens: readonly Screen[] = [
 		onlyLooks: true,
 		open: async (page) => {
 			await loadExample(page);
-			await page.getByRole('link', { name: /Settings/ }).click();
+			await goBehindName(page, 'Settings');
 			await page.getByRole('navigation', { name: 'Sections of the settings' }).getByText('Boards').click();
 			await page
 				.getByRole('button', { name: /^Chalk/ })

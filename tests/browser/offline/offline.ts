@@ -14,7 +14,7 @@ export function forgive(stage: Stage): void {
 }
 
 /** The header says that all of the app is on the device. */
-export const isReady = (page: Page) => page.getByText(/Ready offline/).waitFor();
+export const isReady = (page: Page) => page.getByText(/Ready offline/).waitFor({ state: 'attached' }); // a phone has it behind the name
 
 /** The page is of the newer build. */
 export const isNewer = (page: Page) =>

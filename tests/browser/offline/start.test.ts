@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
+import { goBehindName } from '../harness/behindName.ts';
 import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
 import { chooseFile } from '../harness/chooseFile.ts';
 import { allOr } from '../../soak.ts';
@@ -50,7 +51,7 @@ test('the script of the app does not come: a sentence, and what is stored is sav
 		expect(saved.name).toMatch(/^All shows \d{4}-\d\d-\d\d\.evenhang\.json$/);
 		host.mend();
 		await page.getByRole('link', { name: 'Load the page again' }).click();
-		await page.getByRole('link', { name: /Shows$/ }).click();
+		await goBehindName(page, 'Shows');
 		await chooseFile(page, 'Open a file or a backup', saved.name, saved.text);
 		await page.getByRole('heading', { name: 'A backup of 1 show' }).waitFor();
 		expect(await page.getByText('on this device, the same').count()).toBe(1);

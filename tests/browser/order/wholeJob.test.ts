@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { goBehindName } from '../harness/behindName.ts';
 import { pagesOf } from '../harness/pdfPages.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
@@ -60,7 +61,7 @@ const seconds = { tap: 2, key: 0.5 };
 test('by touch: frames, papers and boards typed, thirty rows pasted, glass and backing planned, both lists on paper', () =>
 	play(async (page) => {
 		const finger = new Finger(page);
-		await finger.tap(page.getByRole('link', { name: 'Settings' }));
+		await goBehindName(page, 'Settings', (what) => finger.tap(what));
 		const board = { Width: '1200', Height: '900' };
 		await finger.section('Boards');
 		await finger.add('board', { Name: 'Chalk', ...board, 'Price of a pack': '9' });
@@ -126,6 +127,6 @@ test('by touch: frames, papers and boards typed, thirty rows pasted, glass and b
 			.join(' ');
 		for (const place of [1, 2, 15, 30]) expect(prints, 'the print list, on paper').toContain(`Tide ${place}`);
 
-		expect({ taps: finger.taps, keys: finger.keys }).toEqual({ taps: 58, keys: 121 });
+		expect({ taps: finger.taps, keys: finger.keys }).toEqual({ taps: 59, keys: 121 });
 		expect(finger.taps * seconds.tap + finger.keys * seconds.key, 'six minutes at most').toBeLessThanOrEqual(6 * 60);
 	}));

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { goBehindName, showName } from '../harness/behindName.ts';
 import { phone } from '../harness/stage.ts';
 import { focused } from './hands.ts';
 import { oneStage } from './oneStage.ts';
@@ -42,8 +43,7 @@ test('a newcomer goes through the first steps by finger, leaves them, comes back
 		await button('Load the example').waitFor();
 		expect(await steps(page).count(), 'never again').toBe(0);
 
-		await button('Places, Prints').tap();
-		await page.getByRole('link', { name: 'Help', exact: true }).tap();
+		await goBehindName(page, 'Help', (what) => what.tap());
 		await steps(page).getByRole('button', { name: /Mount/ }).tap();
 		const size = page.getByRole('textbox', { name: 'Mount size' });
 		expect(await size.inputValue(), 'what was typed is in the settings').toBe('60 x 50 cm');
@@ -74,7 +74,9 @@ test('by keyboard alone the first steps end at the first print, and Help shows t
 		await press(page, 'Tab', 'Enter');
 		await page.getByRole('grid').waitFor();
 
-		await page.getByRole('link', { name: 'Help', exact: true }).focus();
+		await showName(page).focus();
+		await press(page, 'Enter');
+		await tabTo(page, 'Help');
 		await press(page, 'Enter');
 		await page.getByRole('heading', { name: 'Help', level: 1 }).waitFor();
 		const drawings = page.getByRole('img', { name: /^(Overlap|Reveal|Bottom weight|Signing space): / });

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { goBehindName } from '../harness/behindName.ts';
 import { coverAllBut } from '../grid/fingers.ts';
 import { goTo } from '../harness/screens.ts';
 import { landscapeTablet } from '../harness/stage.ts';
@@ -60,7 +61,7 @@ test('what one comes back to is as it was left: rows, panel, lists, shows; and w
 		// The example opens beside a show that has prints.
 		await page.getByRole('region', { name: 'Files' }).getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('heading', { name: '“Salt and slate, Kiln Lane Rooms (2)” opened' }).waitFor();
-		await page.getByRole('link', { name: /Shows$/ }).click();
+		await goBehindName(page, 'Shows');
 		await button(page, 'Salt and slate, Kiln Lane Rooms').waitFor();
 		await goTo(page, 'Prints');
 

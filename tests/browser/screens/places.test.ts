@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
+import { goBehindName, showName } from '../harness/behindName.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { onStage, phone } from '../harness/stage.ts';
 import { focused } from './hands.ts';
@@ -59,8 +60,8 @@ test('at every width the places are whole, and the one that is open is seen', ()
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await page.getByRole('button', { name: 'Not ready offline: try again' }).waitFor(); // it needs the most room
-		await page.evaluate(() => (location.hash = 'settings'));
-		await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
+		await page.evaluate(() => (location.hash = 'paper'));
+		await page.getByRole('heading', { name: 'On paper', level: 1 }).waitFor();
 		for (const [width, inOne] of [
 			[320, false],
 			[390, false],
@@ -68,20 +69,19 @@ test('at every width the places are whole, and the one that is open is seen', ()
 			[741, true],
 			[820, true],
 			[1000, true],
+			[1079, true],
+			[1080, true],
+			[1179, true],
 			[1180, true],
-			[1310, true],
-			[1311, true],
-			[1400, true],
-			[1401, true],
 			[1440, true],
 		] as const) {
 			await page.setViewportSize({ width, height: 820 });
-			const current = inOne ? places(page).getByRole('link', { name: 'Settings' }) : opener(page);
+			const current = inOne ? places(page).getByRole('link', { name: 'On paper' }) : opener(page);
 			await expect.poll(() => current.isVisible(), { message: `${width} px` }).toBe(true);
 			expect(await opener(page).isVisible(), `${width} px`).toBe(!inOne);
 			expect(await notWhole(page), `${width} px`).toEqual([]);
 			expect(await smallTargets(page), `${width} px`).toEqual([]);
-			if (inOne) expect(await headOf(page), `${width} px`).toEqual(wholeHead(width > 1310));
+			if (inOne) expect(await headOf(page), `${width} px`).toEqual(wholeHead(width >= 1180));
 			expect(await page.evaluate(() => document.documentElement.scrollWidth), 'nothing to the side').toBe(width);
 		}
 	}));
@@ -95,7 +95,7 @@ test('on a phone the places open as a list, by finger and by keyboard', () =>
 		await opener(page).tap();
 		expect(await opener(page).getAttribute('aria-expanded')).toBe('true');
 		expect(await link('Prints').getAttribute('aria-current')).toBe('page');
-		expect(await notWhole(page).then((all) => all.filter((words) => words === 'Settings'))).toEqual([]);
+		expect(await notWhole(page).then((all) => all.filter((words) => words === 'On paper'))).toEqual([]);
 		expect(await axeProblems(page)).toEqual([]);
 		await link('Bench').tap();
 		await page.getByRole('heading', { name: 'Bench', level: 1 }).waitFor();
@@ -122,18 +122,53 @@ test('on a phone the places open as a list, by finger and by keyboard', () =>
 		const scrolled = () => place.evaluate((each) => each.scrollTop);
 		await place.evaluate((each) => each.scrollTo(0, 100));
 		expect(await scrolled()).toBe(100);
-		await opener(page).tap();
-		await link('Settings').tap();
+		await goBehindName(page, 'Settings', (what) => what.tap());
 		await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
 		expect(await scrolled(), 'another place begins at its top').toBe(0);
 		await place.evaluate((each) => each.scrollTo(0, 100));
 		expect(await scrolled(), 'which is not all of it').toBe(100);
 	}));
 
+test('settings, shows and help stand behind the show’s name, by keyboard and by finger, and say where one is', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		await page.keyboard.press('Escape');
+		expect(await page.getByRole('link', { name: 'Settings' }).count(), 'folded, they are not heard').toBe(0);
+		expect(await showName(page).getAttribute('aria-label')).toBe('New show, settings, shows, help');
+		await showName(page).focus();
+		await press(page, 'Enter', 'Tab');
+		expect(await focused(page)).toBe('Settings');
+		expect(await axeProblems(page)).toEqual([]);
+		await press(page, 'Escape');
+		expect([await focused(page), await showName(page).getAttribute('aria-expanded')]).toEqual([
+			'New show, settings, shows, help',
+			'false',
+		]);
+		await press(page, 'Enter', 'Tab', 'Enter');
+		await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
+		await showName(page).tap();
+		const current = page.getByRole('link', { name: 'Settings', exact: true });
+		expect(await current.getAttribute('aria-current')).toBe('page');
+		expect(await smallTargets(page)).toEqual([]);
+		await page.getByRole('link', { name: 'Shows', exact: true }).tap();
+		await page.getByRole('heading', { name: 'Shows', level: 1 }).waitFor();
+		expect(await showName(page).getAttribute('aria-expanded')).toBe('false');
+		await goBehindName(page, 'Help', (what) => what.tap());
+		await page.getByRole('heading', { name: 'Help', level: 1 }).waitFor();
+		await page.setViewportSize(phone);
+		expect(await opener(page).innerText(), 'the list of places says where one is').toBe('Help');
+		await showName(page).tap();
+		await page
+			.getByRole('listitem')
+			.getByText(/^Saved · .*not backed up$/)
+			.waitFor();
+		expect(await axeProblems(page)).toEqual([]);
+	}));
+
 test('the head is as high as ever, whatever it says about saving, and one line on a landscape tablet', () =>
 	onStage({ viewport: phone, hasTouch: true, reducedMotion: 'reduce' }, async (stage) => {
 		const page = await stage.openShow();
-		await page.getByText('Ready offline').waitFor();
+		await page.getByText('Ready offline').waitFor({ state: 'attached' });
 		await page.evaluate(() => {
 			const head = document.querySelector<HTMLElement>('#app > header')!;
 			const saved = head.querySelector('.saved')!;
@@ -145,22 +180,27 @@ test('the head is as high as ever, whatever it says about saving, and one line o
 		await page.getByRole('button', { name: 'Start typing' }).click();
 		await page.getByRole('textbox', { name: 'Title' }).fill('Low water');
 		await press(page, 'Tab');
-		await page.getByText('2 changes not backed up').waitFor();
+		await page.getByText('2 changes not backed up').waitFor({ state: 'attached' });
 		await page.getByText('Saved', { exact: true }).waitFor();
 		const heights = await page.evaluate(() => (window as unknown as { heights: number[] }).heights);
 		expect(heights.length).toBeGreaterThan(2);
-		expect([...new Set(heights)]).toEqual([88]);
+		expect([...new Set(heights)]).toEqual([48]);
 
 		await page.getByRole('button', { name: 'Files' }).tap();
 		await page.getByRole('button', { name: 'Load the example' }).tap();
-		await page.getByRole('link', { name: 'Salt and slate, Kiln Lane Rooms' }).waitFor();
+		await showName(page).getByText('Salt and slate, Kiln Lane Rooms').waitFor();
+		for (const width of [320, 360, 390, 640]) {
+			await page.setViewportSize({ width, height: 820 });
+			expect(await headOf(page), `${width} px`).toMatchObject({ height: 48, lower: 0 });
+			expect(await notWhole(page), `${width} px`).toEqual([]);
+			expect(await smallTargets(page), `${width} px`).toEqual([]);
+		}
 		for (const [width, isOneLine] of [
 			[741, false],
 			[820, false],
-			[1179, false],
+			[1079, false],
+			[1080, true],
 			[1180, true],
-			[1400, true],
-			[1401, true],
 			[1440, true],
 		] as const) {
 			await page.setViewportSize({ width, height: 820 });

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { goBehindName } from '../harness/behindName.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { chooseFile } from '../harness/chooseFile.ts';
 import { onStage, uprightTablet } from '../harness/stage.ts';
@@ -233,7 +234,7 @@ test.each<[where: string, standalone: boolean | undefined, count: number]>([
 		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
 		expect(await page.getByText('Shows typed here stay in this tab.').count()).toBe(count);
 		expect(await axeProblems(page)).toEqual([]);
-		await page.getByRole('link', { name: /Shows$/ }).click();
+		await goBehindName(page, 'Shows');
 		await page.getByRole('heading', { name: 'How safe they are' }).waitFor();
 		const installed = page.getByText('The app is installed.');
 		await (standalone === true ? installed : page.getByText(/Add to Home Screen|The app is not installed/)).waitFor();
