@@ -18,6 +18,19 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 		const total = await page.getByRole('heading', { name: /^Total/ }).innerText();
 		const shares = await page.locator('.shares > li').allInnerTexts();
 		expect(shares.map((share) => share.split(':')[0])).toEqual(['Ilse', 'Jonah']);
+		for (const { width, height } of [phone, { width: 1180, height: 820 }]) {
+			await page.setViewportSize({ width, height });
+			const edges = await page
+				.getByRole('row')
+				.evaluateAll((rows) =>
+					rows
+						.map((row) => [...row.querySelectorAll('td')].map((each) => Math.round(each.getBoundingClientRect().right)))
+						.filter(({ length }) => length > 0),
+				);
+			expect(edges.length).toBeGreaterThan(5);
+			for (const column of [0, 1, 2, 3]) expect(new Set(edges.map((row) => row[column])).size, `${width} px`).toBe(1);
+			expect(await page.evaluate(() => document.documentElement.scrollWidth), 'nothing to the side').toBe(width);
+		}
 		const sticks = await page.getByText(/ mm left$/).allInnerTexts();
 		expect(sticks.length).toBeGreaterThan(1);
 

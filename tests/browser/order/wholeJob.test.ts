@@ -109,10 +109,14 @@ test('by touch: frames, papers and boards typed, thirty rows pasted, glass and b
 				.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/)
 				.waitFor();
 		await finger.tap(page.getByRole('main').getByRole('link', { name: 'To get', exact: true }));
-		const line = (name: string) => page.getByRole('listitem').filter({ has: page.getByText(name, { exact: true }) });
+		const line = (name: string) =>
+			page
+				.getByRole('row')
+				.filter({ has: page.getByText(name, { exact: true }) })
+				.getByRole('cell');
 		// Twenty prints are in the large frame, of which there are 12; ten in the small one, of which there are none.
-		expect((await line('Large ash').locator('dd').allInnerTexts()).slice(0, 2)).toEqual(['20', '12']);
-		expect(await line('Small ash').locator('dd').last().innerText()).toBe('290.00');
+		expect((await line('Large ash').allInnerTexts()).slice(0, 2)).toEqual(['20', '12']);
+		expect(await line('Small ash').last().innerText()).toBe('290.00');
 		await finger.tap(page.getByRole('link', { name: 'Print on paper' }));
 		await page.locator('article').first().waitFor();
 		const toGet = (await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })))).flatMap(({ texts }) =>
