@@ -1,5 +1,6 @@
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
 import type { Bench } from '../core/settings/bench.ts';
+import { countOf } from '../core/values/countOf.ts';
 
 /**
  * How long the order of the cuts is, whether there is a shorter one, and how long the other way would be.
@@ -7,7 +8,7 @@ import type { Bench } from '../core/settings/bench.ts';
  */
 export function orderWords(plan: BenchPlan, bench: Pick<Bench, 'kind' | 'way'>, isOrdering: boolean): string {
 	const { steps, changes, leastChanges, proven, changesOfWays } = plan;
-	const long = steps.length === 1 ? '1 step' : `${steps.length} steps`;
+	const long = countOf(steps.length, 'step');
 	const of = bench.kind === 'guide' ? 'guide setting' : 'setting';
 	const settings = `${changes} ${of}${changes === 1 ? '' : 's'}`;
 	const isByMount = bench.way === 'mount by mount';

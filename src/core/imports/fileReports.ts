@@ -2,6 +2,7 @@ import type { CellPlace } from '../show/cellPlace.ts';
 import { listed } from '../values/listed.ts';
 import { shownText } from '../values/shownText.ts';
 import type { SettingsOfRows } from './settingsOfRows.ts';
+import { countOf } from '../values/countOf.ts';
 
 /** What is said after something was imported or given out, or could not be. */
 export interface FileReport {
@@ -63,7 +64,7 @@ export function editedResults(edited: readonly EditedCell[]): string {
 	return `${edited.length === 1 ? 'A result was' : `${edited.length} results were`} typed over in the file: ${all}. Results are worked out and never imported; to set one, type it into its own column.`;
 }
 
-const rows = (count: number) => (count === 1 ? '1 row' : `${count} rows`);
+const rows = (count: number) => countOf(count, 'row');
 
 /** The most names that are said one by one. */
 const mostNames = 6;
@@ -81,9 +82,7 @@ export function rowsImported(counts: RowCounts, notes: readonly string[]): FileR
 	const toRead = [
 		leftOut > 0 ? `${rows(leftOut)} of the file ${leftOut === 1 ? 'is' : 'are'} not here, as chosen.` : '',
 		read === 0 ? 'The file has column names, but no rows.' : '',
-		unread.length > 0
-			? `${unread.length === 1 ? '1 cell' : `${unread.length} cells`} not understood, kept as typed and marked.`
-			: '',
+		unread.length > 0 ? `${countOf(unread.length, 'cell')} not understood, kept as typed and marked.` : '',
 		unknownColumns(unknown),
 		differing > 0
 			? `The results of ${rows(differing)} in the file are not what is worked out here${settings ? '.' : ': the file was made with other settings, or changed since.'}`
@@ -193,7 +192,7 @@ export const settingsApplied: FileReport = {
  * @param problem why the others were not; undefined where all were
  */
 export const restored = (names: readonly string[], problem?: string): FileReport => ({
-	title: names.length === 1 ? '1 show restored' : `${names.length} shows restored`,
+	title: countOf(names.length, 'show restored', 'shows restored'),
 	isProblem: problem !== undefined,
 	isBrief: problem === undefined,
 	sentences: [
@@ -213,7 +212,7 @@ export const showOpened = (name: string, read: number): FileReport => ({
 	title: `“${name}” opened`,
 	isProblem: false,
 	isBrief: true,
-	sentences: [`${read === 1 ? '1 print' : `${read} prints`}.`],
+	sentences: [`${countOf(read, 'print')}.`],
 });
 
 /**

@@ -1,8 +1,7 @@
 import { shownText } from '../values/shownText.ts';
 import { asSentence, type FileReport } from './fileReports.ts';
 import { questionFirst } from './saidOfFiles.ts';
-
-const many = (count: number, one: string, more: string): string => (count === 1 ? `1 ${one}` : `${count} ${more}`);
+import { countOf } from '../values/countOf.ts';
 
 /** What came of picture files. */
 export interface PictureCounts {
@@ -22,17 +21,17 @@ export function picturesAdded(
 ): FileReport {
 	if (isWaiting) return { title: 'Pictures', isProblem: true, sentences: [`No picture was added: ${questionFirst}.`] };
 	const done = [
-		...(given > 0 ? [`${many(given, 'print has', 'prints have')} a picture now.`] : []),
-		...(added > 0 ? [`${many(added, 'new print', 'new prints')} at the end of the list.`] : []),
+		...(given > 0 ? [`${countOf(given, 'print has', 'prints have')} a picture now.`] : []),
+		...(added > 0 ? [`${countOf(added, 'new print')} at the end of the list.`] : []),
 		...(given + added === 0 ? ['No picture was added.'] : []),
-		...(unread > 0 ? [`${many(unread, 'file was', 'files were')} not read.`] : []),
+		...(unread > 0 ? [`${countOf(unread, 'file was', 'files were')} not read.`] : []),
 	];
 	return { title: 'Pictures', isProblem: false, sentences: [...done, ...(room === undefined ? [] : [room])] };
 }
 
 /** What is said where prints name pictures that this device does not have. @param count how many, at least 1 */
 export const picturesNotHere = (count: number): string =>
-	`${many(count, 'picture is', 'pictures are')} not on this device.`;
+	`${countOf(count, 'picture is', 'pictures are')} not on this device.`;
 
 /** How a print was found for a file. */
 export const foundByWords = {
@@ -44,7 +43,7 @@ export const foundByWords = {
 } as const;
 
 /** The title of what is shown before pictures are added. */
-export const picturesTitle = (count: number): string => many(count, 'picture', 'pictures');
+export const picturesTitle = (count: number): string => countOf(count, 'picture');
 
 /** Files that are named one by one, at most. */
 const mostNamed = 5;
@@ -56,7 +55,7 @@ export function noPicture(
 ): FileReport {
 	const named = unread.slice(0, mostNamed).map(({ name, problem }) => `“${shownText(name)}”: ${problem}.`);
 	const more = unread.length - named.length;
-	const rest = more > 0 ? [`${many(more, 'other file', 'other files')} gave no picture either.`] : [];
+	const rest = more > 0 ? [`${countOf(more, 'other file')} gave no picture either.`] : [];
 	const [only] = unread;
 	const short = room === undefined ? [] : [room];
 	return unread.length === 1 && only

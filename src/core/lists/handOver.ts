@@ -12,6 +12,7 @@ import { shownText } from '../values/shownText.ts';
 import { textLines } from '../values/textLines.ts';
 import { joined } from './catalogue.ts';
 import { showOrder } from './showOrder.ts';
+import { countOf } from '../values/countOf.ts';
 
 /** A print as it is handed over: one copy. */
 export interface HandOverLine {
@@ -119,7 +120,7 @@ export type HandOverItem =
 
 /** What the values of a maker's prints come to, in a sentence. */
 export function totalWords({ total, unvalued, lines }: HandOver): string {
-	const count = lines.length === 1 ? '1 print' : `${lines.length} prints`;
+	const count = countOf(lines.length, 'print');
 	if (total === undefined) return `${count}. No value is given.`;
 	if (unvalued.length === 0) return `${count}. Total value ${total}.`;
 	const more = unvalued.length - mostNamed;

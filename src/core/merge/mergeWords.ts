@@ -1,6 +1,7 @@
 import { listed } from '../values/listed.ts';
 import { isConflict, isOnlyHere, parted } from './choices.ts';
 import type { CellDifference, Merge, RowDifference } from './mergeRows.ts';
+import { countOf } from '../values/countOf.ts';
 
 /** The prints that differ, by what has become of them. */
 export interface DifferenceGroup {
@@ -12,7 +13,7 @@ export interface DifferenceGroup {
 	readonly isAside: boolean;
 }
 
-const prints = (count: number) => (count === 1 ? '1 print' : `${count} prints`);
+const prints = (count: number) => countOf(count, 'print');
 
 /** What is said of a cell, or of a print that is there or not, on which only a person can decide; undefined of others. */
 export function conflictWord(difference: RowDifference | CellDifference): string | undefined {

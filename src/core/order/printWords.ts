@@ -5,6 +5,7 @@ import { type OnPaper, wayOf } from '../row/paper.ts';
 import { amountWords } from './getWords.ts';
 import { piecesOf, type PrintedPicture } from './printList.ts';
 import type { NotPrinted, PaperToPrint } from './whatToPrint.ts';
+import { countOf } from '../values/countOf.ts';
 
 /** Which way up a picture is printed. */
 export const wayWords = (picture: Size): 'landscape' | 'portrait' | 'square' =>
@@ -20,8 +21,8 @@ export function copiesWords({ copies, proofs }: Pick<PrintedPicture, 'copies' | 
 /** What a picture takes of its paper: `6 sheets`, `6 pieces of 306 mm`. */
 export function takesWords(picture: PrintedPicture, scale: Scale): string {
 	const pieces = piecesOf(picture);
-	if (picture.cutOff === undefined) return pieces === 1 ? '1 sheet' : `${pieces} sheets`;
-	return `${pieces === 1 ? '1 piece' : `${pieces} pieces`} of ${formatWithUnit(picture.cutOff, scale)}`;
+	if (picture.cutOff === undefined) return countOf(pieces, 'sheet');
+	return `${countOf(pieces, 'piece')} of ${formatWithUnit(picture.cutOff, scale)}`;
 }
 
 /** The four margins: `left 12, top 14, right 12, bottom 14 mm`. */
@@ -35,7 +36,7 @@ export const pictureWords = ({ picture }: PrintedPicture, scale: Scale): string 
 /** How much of a paper is printed: `12 sheets`, `18.98 m of the roll`. */
 export function wantedWords({ pieces, rollLength, line }: PaperToPrint): string {
 	if (rollLength !== undefined) return `${amountWords(line.wanted, line)} of the roll`;
-	return pieces === 1 ? '1 sheet' : `${pieces} sheets`;
+	return countOf(pieces, 'sheet');
 }
 
 /** Why a print is left out of what is printed or got. @param result what the row works out */

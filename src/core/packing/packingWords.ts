@@ -2,6 +2,7 @@ import { formatSize } from '../length/formatLength.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { PackedBox, PackingPlan } from './packPrints.ts';
 import type { ToPack } from './toPack.ts';
+import { countOf } from '../values/countOf.ts';
 
 /** The usual cautions of packing glass and lifting. Common practice; who lends or insures may ask for more. */
 export const packingCautions = [
@@ -24,7 +25,7 @@ export const weightOfPrint = ({ grams, isAbout }: Pick<ToPack, 'grams' | 'isAbou
 export function weightOfBox({ grams, unweighed, isAbout, pairs }: PackedBox): string {
 	const unknown = unweighed.length;
 	if (unknown === pairs.flat().length) return 'weight not known';
-	if (unknown > 0) return `at least ${kg(grams)}, ${unknown === 1 ? '1 weight' : `${unknown} weights`} not known`;
+	if (unknown > 0) return `at least ${kg(grams)}, ${countOf(unknown, 'weight')} not known`;
 	return `${isAbout ? 'about ' : ''}${kg(grams)}`;
 }
 
@@ -36,7 +37,7 @@ export const boxWords = (box: PackedBox, settings: Settings): string =>
 export function boxesWords({ boxes, least }: PackingPlan): string {
 	if (boxes.length === 0) return '';
 	const prints = boxes.reduce((sum, { pairs }) => sum + pairs.flat().length, 0);
-	const words = `${prints === 1 ? '1 framed print' : `${prints} framed prints`} in ${boxes.length === 1 ? '1 box' : `${boxes.length} boxes`}.`;
+	const words = `${countOf(prints, 'framed print')} in ${countOf(boxes.length, 'box', 'boxes')}.`;
 	if (boxes.length === 1) return words;
 	return `${words} ${least === boxes.length ? 'No fewer are possible with these pairs.' : `These pairs need at least ${least}.`}`;
 }

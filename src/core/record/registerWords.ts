@@ -1,4 +1,5 @@
 import type { Series } from '../row/edition.ts';
+import { countOf } from '../values/countOf.ts';
 import type { Counted, NumberRange, RegisteredTitle, Run } from './editionRegister.ts';
 
 const seriesNames: Readonly<Record<Exclude<Series, '' | 'roman'>, readonly [one: string, many: string]>> = {
@@ -13,8 +14,7 @@ export function runName({ series, size, count }: Pick<Run, 'series' | 'size' | '
 	if (series === '') return `Edition of ${size}`;
 	if (series === 'roman') return `Edition of ${size} in Roman numerals`;
 	const [one, many] = seriesNames[series];
-	const of = size ?? count;
-	return of === 1 ? `1 ${one}` : `${of} ${many}`;
+	return countOf(size ?? count, one, many);
 }
 
 /** Numbers in words: `1–4, 7, 9–25`; at most so many ranges, then what is left out is said to be more. */

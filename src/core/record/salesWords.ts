@@ -2,6 +2,7 @@ import { nameOfPrint } from '../show/nameOfPrint.ts';
 import { listed } from '../values/listed.ts';
 import { type Currency, formatMoney, moneyWords } from '../values/money.ts';
 import type { MakerSums, Sale, Sales, Sums } from './sales.ts';
+import { countOf } from '../values/countOf.ts';
 
 /** Figures in a line, each after its word. */
 export interface SumFigure {
@@ -27,7 +28,7 @@ export function sumFigures(
 /** The heading over the sums: `3 prints sold for 1350.00 EUR`. */
 export function totalSentence({ total, currency }: Pick<Sales, 'total' | 'currency'>): string {
 	if (total.count === 0) return 'Nothing sold yet';
-	return `${total.count === 1 ? '1 print' : `${total.count} prints`} sold for ${moneyWords(total.sold, currency)}`;
+	return `${countOf(total.count, 'print')} sold for ${moneyWords(total.sold, currency)}`;
 }
 
 /** What a maker is called: prints without one are named so. */

@@ -3,6 +3,7 @@ import { isSame, type Length } from '../length/length.ts';
 import type { FrameMaterial } from '../settings/frame.ts';
 import type { BlankPart } from '../show/blank.ts';
 import type { CutSheet, PlacedBlank } from '../show/cutSheet.ts';
+import { countOf } from '../values/countOf.ts';
 
 /** Pieces of one size that are still to be cut from a board. */
 export interface CutListLine {
@@ -45,4 +46,4 @@ export function cutListOf(sheets: readonly CutSheet[]): readonly CutListLine[] {
 
 /** A line in words: "700 × 550 mm, glazing: 17 pieces". */
 export const cutListWords = ({ width, height, part, pieces }: CutListLine, scale: Scale): string =>
-	`${formatSize(width, height, scale)}, ${part}: ${pieces.length === 1 ? '1 piece' : `${pieces.length} pieces`}`;
+	`${formatSize(width, height, scale)}, ${part}: ${countOf(pieces.length, 'piece')}`;
