@@ -147,7 +147,7 @@ test('columns are sized, moved and hidden by keyboard and by mouse, keep their t
 
 test('a view shows the columns for its purpose, is kept with the show, and one’s own can be named and removed', () =>
 	play(async (page) => {
-		await page.setViewportSize({ width: 1560, height: 820 }); // all columns of the view are in the page
+		await page.setViewportSize({ width: 1720, height: 820 }); // all columns of the view are in the page
 		await withFive(page);
 		await page.getByRole('radio', { name: 'Labels' }).press('Space');
 		await page.getByRole('button', { name: 'Columns' }).press('Enter');

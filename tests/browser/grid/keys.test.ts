@@ -15,7 +15,7 @@ test(
 		play(async (page) => {
 			await setUp(page);
 			expect((await wrongLines(page, keyTable)).join('\n')).toBe('');
-			await page.getByRole('button', { name: 'Keys' }).click();
+			await page.getByRole('button', { name: 'Keys', exact: true }).click();
 			await page.getByRole('radio', { name: 'goes down' }).check({ force: true });
 			await page.reload();
 			await page.getByRole('grid').waitFor();
