@@ -145,6 +145,36 @@ test('on a phone the fields come soon: head of two lines, drawing folded, foot o
 		expect(await page.evaluate(() => document.activeElement?.id)).toBe('checks');
 	}));
 
+test.each([{ width: 1180, height: 820 }, phone])(
+	'at $width px a mend in the list of checks is one tap, the list stays, and its message takes it back',
+	(viewport) =>
+		play(async (page) => {
+			await page.setViewportSize(viewport);
+			await page.getByRole('button', { name: 'Load the example' }).click();
+			await page.getByRole('button', { name: 'Close', exact: true }).click();
+			await page.getByRole('button', { name: /can’t be cut yet/ }).click();
+			const list = page.getByRole('region', { name: 'Checks' });
+			const found = () => list.locator('li > button').allInnerTexts();
+			const before = await found();
+			const mend = list.locator('.mends button').first();
+			const label = await mend.innerText();
+			expect(await mend.getAttribute('aria-label')).toMatch(/: 9 Salt pan III$/);
+			await mend.focus();
+			await press(page, 'Enter');
+			await list.getByText(`Done: ${label}`).waitFor();
+			await expect.poll(found).not.toEqual(before);
+			expect(await page.evaluate(() => document.activeElement?.closest('.list') !== null), 'the focus stays').toBe(
+				true,
+			);
+			await list.getByRole('button', { name: 'Undo', exact: true }).click();
+			await expect.poll(found).toEqual(before);
+			expect(await list.getByText(/^Done: /).count()).toBe(0);
+			expect(await page.evaluate(() => document.activeElement?.closest('.list') !== null), 'the focus stays').toBe(
+				true,
+			);
+		}),
+);
+
 test('start typing on a phone gives a print with its first field active', () =>
 	play(async (page) => {
 		await page.setViewportSize(phone);
