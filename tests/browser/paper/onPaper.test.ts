@@ -260,6 +260,18 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 			}
 		}
 
+		// Held upright, the pages stand in a row over the choices, the first of them whole; beside them on a page that lies.
+		const topOf = async (selector: string) => (await page.locator(selector).first().boundingBox())!;
+		await page.setViewportSize(uprightTablet);
+		await expect.poll(async () => (await topOf('article')).y < (await topOf('.desk')).y).toBe(true);
+		const [first, second] = await page.locator('article').all();
+		const [one, other] = [(await first!.boundingBox())!, (await second!.boundingBox())!];
+		expect(one.y + one.height).toBeLessThan((await topOf('.desk')).y);
+		expect([other.y, other.x > one.x + one.width]).toEqual([one.y, true]);
+		expect(other.x + other.width).toBeLessThanOrEqual(uprightTablet.width);
+		await page.setViewportSize({ width: 1180, height: 820 });
+		await expect.poll(async () => (await topOf('article')).x > (await topOf('.desk')).x + 200).toBe(true);
+
 		// Pages are drawn to fit the screen; on paper they are as large as ever.
 		for (const viewport of [uprightTablet, phone, { width: 320, height: 640 }]) {
 			await page.setViewportSize(viewport);
