@@ -45,6 +45,21 @@ test('from what a maker wants to what is due to them, and from the label to the 
 		// 180 / (1 − 0.4 · 1.2) = 346.15…, up to a multiple of 5
 		expect(await page.getByRole('textbox', { name: 'Price of 1 Ebb' }).getAttribute('placeholder')).toBe('350.00');
 
+		// A row has lines to write on, and boxes only to tick.
+		const boxes = await page
+			.getByRole('listitem')
+			.filter({ has: sold(page, '1 Ebb') })
+			.locator(':is(input, button, .mark)')
+			.evaluateAll((parts) =>
+				parts
+					.filter((part) => {
+						const { borderLeftWidth, borderLeftColor } = getComputedStyle(part);
+						return parseFloat(borderLeftWidth) > 0 && borderLeftColor !== 'rgba(0, 0, 0, 0)';
+					})
+					.map((part) => part.classList[0]),
+			);
+		expect(boxes).toEqual(['mark', 'mark']);
+
 		await sold(page, '1 Ebb').tap();
 		await expect.poll(() => total(page)).toBe('1 print sold for 350.00 EUR.');
 		expect(await figures(page)).toEqual(['Ilse 1 350.00 140.00 28.00 182.00']);
