@@ -14,6 +14,26 @@ const prints = [
 	['Kiln door', '640', '480'],
 ] as const;
 
+test('grips are seen on the active row, on the one under the pointer and on selected rows', () =>
+	play(async (page) => {
+		await withPrints(page, prints);
+		const seenGrips = () =>
+			page
+				.locator('.grip')
+				.evaluateAll((grips) =>
+					grips
+						.filter((each) => getComputedStyle(each, '::before').visibility === 'visible')
+						.map((each) => (each as HTMLElement).dataset['grip']),
+				);
+		await cell(page, 0, 'title').click();
+		expect(await seenGrips()).toEqual(['0']);
+		await cell(page, 2, 'title').hover();
+		expect((await seenGrips()).sort()).toEqual(['0', '2']);
+		await grip(page, 1).click();
+		await page.mouse.move(5, 5);
+		expect(await seenGrips()).toEqual(['1']);
+	}));
+
 test('axe finds nothing in any state of the grid, nor in its colours in the dark, and a finger hits everything', () =>
 	play(async (page) => {
 		await withPrints(page, prints);
