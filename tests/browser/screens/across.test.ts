@@ -38,6 +38,25 @@ test('harmonise shows before and after, and is taken whole in one step to undo',
 		await expect.poll(() => needs(page)).not.toBe(before);
 	}));
 
+test('on a phone each print is a block, its figures after what they are, and nothing is scrolled sideways', () =>
+	play(async (page) => {
+		await harmoniseExample(page);
+		const region = page.getByRole('region', { name: 'Before and after' });
+		const width = () => region.evaluate((each) => each.scrollWidth - each.clientWidth);
+		const heads = () =>
+			region
+				.locator('tbody tr')
+				.first()
+				.locator('td[data-head]')
+				.evaluateAll((cells) => cells.map((each) => getComputedStyle(each, '::before').content));
+		expect((await heads())[1], 'the table has its heads').toBe('none');
+		await page.setViewportSize({ width: 390, height: 844 });
+		expect(await width()).toBe(0);
+		expect((await heads())[1]).toBe('"Long side wanted, mm"');
+		const first = (await region.locator('tbody tr').first().boundingBox())!;
+		expect(first.height).toBeGreaterThan(100);
+	}));
+
 test('a print can be left out, and all of it left as it is', () =>
 	play(async (page) => {
 		await harmoniseExample(page);
