@@ -74,6 +74,14 @@ test('of two losses one after the other, the first is still said with the second
 	const { report } = (await open()).lost;
 	expect(report?.gone.map(({ name }) => name).sort()).toEqual(['Autumn', 'Spring']);
 	expect(report?.putBack.map(({ name }) => name)).toEqual(['Summer']);
+	// So is what was put back, though it has been deleted since.
+	const next = await open();
+	await next.delete(next.session.show.id);
+	on(next.session).rename('Salt');
+	await type(next, 'Net');
+	await copyShows(next);
+	await lose(next);
+	expect((await open()).lost.report?.putBack.map(({ name }) => name)).toEqual(['Summer', 'Salt']);
 });
 
 test('a device that never had a show has lost nothing, nor one on which nothing was typed', async () => {

@@ -111,6 +111,20 @@ test('a column of any name is kept by the session, which has its rows from compo
 	expect(Object.entries(session.show.rows[0]!.extra ?? {})).toEqual(Object.entries(extra));
 });
 
+test('settings of any name stay when another is changed by a form', async () => {
+	const session = await openSession({ databaseName: 'words of settings' });
+	onTestFinished(() => session.close());
+	const odd = wordsOfRecords.map((name) => [name, `of ${name}`] as const);
+	const kept = [...odd, ['unheard of', Object.fromEntries(odd)] as const];
+	const show = { name: 'Salt', settings: Object.fromEntries(kept) as typeof session.show.settings, rows: [] };
+	on(session).replaceShow(show, 'Open');
+	on(session).changeSettings({ border: '60' });
+	const now = Object.entries<unknown>(session.show.settings);
+	expect(now).toEqual(expect.arrayContaining([['border', '60'], ...odd]));
+	const [, nested] = now.find(([name]) => name === 'unheard of')!;
+	expect(Object.entries(nested as object)).toEqual(odd);
+});
+
 test('what a person says of a column named like a word of every record is remembered by its name', () => {
 	const matching: Record<string, 'none' | 'title'> = Object.fromEntries([['__proto__', 'title']]);
 	const rows = readRows('__proto__,side\nPier,70\n', settings, makeId, { matching });
