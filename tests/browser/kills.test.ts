@@ -2,12 +2,15 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { isSoak } from '../soak.ts';
 import { onStage } from './harness/stage.ts';
-import { cell, paste, press, withPrints } from './screens/prints.ts';
+import { type Deed, deeds, lastDeed, lastTicked, noteOf, type Whole } from './killedDeeds.ts';
+import { withPrints } from './screens/prints.ts';
 
 /** How often the browser is killed; `npm run soak` does it often enough to mean something. */
-const kills = isSoak ? 100 : 3;
+const kills = isSoak ? 100 : 5;
+/** How long is waited for one thing on the screen, where the machine is busy. */
+const patienceMs = 60_000;
 /** How long all of them may take, on a slow machine too. */
-const mostMs = kills * 60_000;
+const mostMs = kills * 2 * patienceMs;
 
 /** What is on disk, each record as a text. */
 interface OnDisk {
@@ -15,24 +18,29 @@ interface OnDisk {
 	readonly rows: readonly string[];
 	/** What is ticked off. */
 	readonly ticks: readonly string[];
+	/** The names of shows, and of files that a show counts as compared with. */
+	readonly names: readonly string[];
 }
 
 const onDisk = (page: Page): Promise<OnDisk> =>
 	page.evaluate(async () => {
 		const opening = indexedDB.open('evenhang');
 		await new Promise((resolve) => (opening.onsuccess = resolve));
-		const tx = opening.result.transaction(['rows', 'ticks']);
-		const [rows, ticks] = [tx.objectStore('rows').getAll(), tx.objectStore('ticks').getAll()];
+		const tx = opening.result.transaction(['shows', 'rows', 'ticks', 'exchanges']);
+		const all = (store: string) => tx.objectStore(store).getAll();
+		const [shows, rows, ticks, exchanges] = [all('shows'), all('rows'), all('ticks'), all('exchanges')];
 		await new Promise((resolve) => (tx.oncomplete = resolve));
 		opening.result.close();
-		const asTexts = (all: readonly unknown[]) => all.map((each) => JSON.stringify(each)).sort();
-		return { rows: asTexts(rows.result), ticks: asTexts(ticks.result) };
+		const asTexts = (records: readonly unknown[]) => records.map((each) => JSON.stringify(each)).sort();
+		const standing = (exchanges.result as { stands: boolean; fileName: string }[]).filter(({ stands }) => stands);
+		const names = [
+			...(shows.result as { name: string }[]).map(({ name }) => name),
+			...standing.map(({ fileName }) => fileName),
+		];
+		return { rows: asTexts(rows.result), ticks: asTexts(ticks.result), names };
 	});
 
-/** The number of the deed of a round that nothing waits for. */
-const lastDeed = 99;
-
-const lastNote = (round: number) => `round ${round}, note ${lastDeed}`;
+const lastNote = (round: number) => noteOf(round, lastDeed);
 
 /** Resolves once the second copies have these rows, which takes a second or two. */
 const areCopied = (page: Page, rows: readonly string[]) =>
@@ -59,9 +67,6 @@ function withNote(kept: string, note: string): string {
 	return JSON.stringify(row.typed ? { ...row, typed: { ...row.typed, note } } : row);
 }
 
-/** The print that is ticked off, or the tick of which is taken off, just before the browser is killed. */
-const lastTicked = 'Kiln door';
-
 /** Ticks of another print than the last: those that one list has and the other has not. */
 function otherTicks(saved: OnDisk, kept: OnDisk): string[] {
 	const last = kept.rows.find((each) => each.includes(`"${lastTicked}"`)) ?? '{}';
@@ -73,36 +78,67 @@ function otherTicks(saved: OnDisk, kept: OnDisk): string[] {
 	return differ.filter((each) => (JSON.parse(each) as { row: string }).row !== id);
 }
 
-/** What is typed, imported or ticked off in a round, over and over until the browser is killed. */
-const deeds: readonly ((page: Page, round: number, at: number) => Promise<void>)[] = [
-	async (page, round, at) => {
-		await page.getByRole('gridcell').last().click(); // whichever rows are on the screen
-		await press(page, 'Control+Home');
-		await cell(page, 0, 'note').click();
-		await page.keyboard.type(`round ${round}, note ${at}`);
-		await press(page, 'Tab');
-	},
-	async (page, round, at) => {
-		await page.getByRole('button', { name: 'Add print' }).click();
-		await press(page, 'Home');
-		await paste(page, Array.from({ length: 50 }, (_, row) => `${round}.${at}.${row}\tPrint`).join('\n'));
-	},
-	async (page, _round, at) => {
-		await page.evaluate(() => (location.hash = 'cut'));
-		const next = page.getByRole('button', { name: 'Next', exact: true });
-		await next.waitFor();
-		const prints = page.locator('[aria-pressed]');
-		if ((await prints.count()) === 0) await next.click(); // the test cut comes first
-		await prints.filter({ hasText: at === lastDeed ? lastTicked : 'Low water' }).click();
-	},
-];
+/** What a deed has left half-way: some of its rows, or all of them and not what goes with them, or that alone. */
+const halves = ({ rows, names }: OnDisk, { wholes = () => [] }: Deed, round: number): string[] =>
+	wholes(round, lastDeed).flatMap(({ text, count, name }: Whole) => {
+		const there = rows.filter((row) => row.includes(text)).length;
+		const isNamed = name === undefined ? there > 0 : names.includes(name);
+		const isWhole = (there === 0 && !isNamed) || (there === count && isNamed);
+		return isWhole ? [] : [`${there} of ${count} with ${text}, ${name}: ${isNamed}`];
+	});
+
+const isSaved = (page: Page) =>
+	page
+		.getByText(/^Saved/)
+		.first()
+		.waitFor();
+
+/** Does a deed until all of it is on disk. */
+async function doWhole(page: Page, deed: Deed, round: number, at: number): Promise<void> {
+	await deed.act(page, round, at);
+	await deed.settle?.(page);
+	await isSaved(page);
+}
+
+/**
+ * Does a deed, and has the page hold still once it has sent the database so many records: what it was writing is then
+ * half-way, and stays so until the browser is killed.
+ * @returns whether it came to that: there may be fewer records
+ */
+async function doHalf(page: Page, deed: Deed, round: number, count: number): Promise<boolean> {
+	const word = 'holds still';
+	const holds = page.waitForEvent('console', { predicate: (message) => message.text() === word, timeout: 0 });
+	await page.evaluate(
+		([said, puts]) => {
+			const put = Reflect.get<IDBObjectStore, 'put'>(IDBObjectStore.prototype, 'put');
+			let left = puts;
+			IDBObjectStore.prototype.put = function (...given) {
+				const request = put.apply(this, given);
+				left--;
+				if (left === 0) {
+					console.log(said);
+					for (const end = Date.now() + 60_000; Date.now() < end;);
+				}
+				return request;
+			};
+		},
+		[word, count] as const,
+	);
+	const whole = doWhole(page, deed, round, lastDeed).then(() => false);
+	const half = holds.then(() => true);
+	for (const each of [whole, half]) each.catch(() => undefined); // the browser will be gone
+	return Promise.race([whole, half]);
+}
 
 test(
-	`of ${kills} browsers killed while typing, importing or ticking off, each has everything that was called saved, or says what it lost`,
+	`of ${kills} browsers killed while typing, importing, comparing, restoring or ticking off, each has everything that was called saved, or says what it lost, and nothing by half`,
 	async () => {
 		let held = 0;
 		let putBack = 0;
+		let half = 0;
+		let done = 0;
 		await onStage({ hasProfile: true, isWhole: isSoak }, async (stage) => {
+			stage.context.setDefaultTimeout(patienceMs);
 			let page = await stage.openShow();
 			await withPrints(page, [
 				['Low water', '376', '251'],
@@ -110,20 +146,20 @@ test(
 			]);
 			for (let round = 0; round < kills; round++) {
 				const deed = deeds[round % deeds.length]!;
-				let saved: OnDisk = { rows: [], ticks: [] };
+				const turn = round + Math.floor(round / deeds.length); // each deed by turns
+				let saved: OnDisk = { rows: [], ticks: [], names: [] };
 				const before = await onDisk(page);
 				await areCopied(page, idsOf(before)); // a page that lives for less than a second copies nothing
-				for (let at = 0; at <= round % 3; at++) {
-					await deed(page, round, at);
-					await page
-						.getByText(/^Saved/)
-						.first()
-						.waitFor();
+				for (let at = 0; at <= (isSoak ? turn % 3 : 0); at++) {
+					await doWhole(page, deed, round, at);
 					saved = await onDisk(page);
 				}
-				await deed(page, round, lastDeed); // this one may be there, or not: it was not called saved
+				// This one may be there, or not: it was not called saved.
+				if (turn % 2 === 0) await deed.act(page, round, lastDeed);
+				else if (await doHalf(page, deed, round, deed.puts - ((round * 7) % deed.puts))) half++;
 				await stage.killBrowser();
 				await stage.openBrowser();
+				stage.context.setDefaultTimeout(patienceMs);
 				page = await stage.openApp();
 				await page.getByRole('button').first().waitFor();
 				const kept = await onDisk(page);
@@ -139,14 +175,22 @@ test(
 					expect(missing, `round ${round}: put back, but for what was there before it`).toEqual([]);
 					await page.getByRole('button', { name: 'Close', exact: true }).click();
 					putBack++;
-				} else expect([...lost, ...otherTicks(saved, kept)], `round ${round}`).toEqual([]);
+				} else expect([...lost, ...otherTicks(saved, kept)], `round ${round}, ${deed.name}`).toEqual([]);
+				expect(halves(kept, deed, round), `round ${round}, ${deed.name}`).toEqual([]);
+				if ((deed.wholes?.(round, lastDeed) ?? []).some(({ text }) => rows.some((row) => row.includes(text)))) done++;
 				held++;
+				if (isSoak && held % 10 === 0) console.log(`${held} killed`);
 				await page.evaluate(() => (location.hash = 'prints'));
 				await page.getByRole('gridcell').first().waitFor();
 			}
 			stage.problems.splice(0); // what a killed browser leaves in the console
 		});
 		expect(held).toBe(kills);
+		expect(half, 'some were killed half-way').toBeGreaterThan(0);
+		if (isSoak)
+			console.log(
+				`of ${kills} browsers killed, ${half} held still half-way; ${done} had just imported or restored all`,
+			);
 		if (putBack > 0)
 			console.log(`of ${kills} browsers killed, ${putBack} had lost the database: it was put back, and said`);
 	},
