@@ -308,3 +308,31 @@ test('by keyboard alone: to the knife and through a step; the focus stays where 
 		await press('Enter');
 		await expect.poll(focused, { message: 'where one came from' }).toBe('Boards');
 	}));
+
+test.each([
+	{ width: 1180, height: 820, columns: 3 },
+	{ width: 820, height: 1180, columns: 2 },
+	{ width: 390, height: 844, columns: 1 },
+])(
+	'at $width px all sheets and offcuts are drawn at one scale, and the widest fills its column',
+	({ columns, ...size }) =>
+		play(async (page) => {
+			await loadExample(page);
+			await goTo(page, 'Boards');
+			await page.setViewportSize(size);
+			await proven(page);
+			const drawn = await page.locator('figure').evaluateAll((figures) =>
+				figures.map((figure) => ({
+					mm: Number(/of (\d+) × /.exec(figure.querySelector('h4')!.textContent)![1]),
+					wide: figure.querySelector('rect.board')!.getBoundingClientRect().width,
+					column: figure.getBoundingClientRect().width,
+				})),
+			);
+			const scales = drawn.map(({ mm, wide }) => wide / mm);
+			expect(new Set(drawn.map(({ mm }) => mm)).size).toBeGreaterThan(2);
+			expect(Math.max(...scales) / Math.min(...scales)).toBeLessThan(1.01);
+			const widest = drawn.reduce((a, b) => (b.mm > a.mm ? b : a));
+			expect(widest.wide).toBeGreaterThan(widest.column - 60);
+			expect(Math.round((size.width - (size.width < 641 ? 32 : 48) + 32) / (widest.column + 32))).toBe(columns);
+		}),
+);
