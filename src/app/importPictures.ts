@@ -7,7 +7,7 @@ import { makeId } from '../files/makeId.ts';
 import { hashOfRow } from '../core/show/givenPicture.ts';
 import { readPictures } from '../workers/readPictures.ts';
 import type { Step } from './history.svelte.ts';
-import { inSlices } from './inSlices.ts';
+import { inSlices, otherWork } from './inSlices.ts';
 import type { Pictures } from './pictures.svelte.ts';
 import type { Session } from './session.svelte.ts';
 import { storageRoom } from './storageRoom.ts';
@@ -98,6 +98,7 @@ export async function addPictures(
 	const ids = wanted.map(() => makeId());
 	const edit = applyPictures(session.show, wanted, ids, session.settings);
 	await session.prepare(edit.rows.flatMap(({ after }) => after ?? []));
+	await otherWork(); // the edit, and the grid that it may open, have a turn of their own
 	const step = session.do(() => edit);
 	const given = edit.rows.filter(({ before, after }) => before && after && before.picture !== after.picture).length;
 	const added = edit.rows.filter(({ before }) => !before).length;

@@ -17,6 +17,9 @@ import {
 /** How wide an editor is at least, in pixels. */
 const editorWidth = 144;
 
+/** As the grid opens, so many more rows come into the page at a time: in between, the page may do something else. */
+const rowsAtATime = 4;
+
 /** Widths of the grips at the left, in pixels: for a finger, and for a mouse, as small as a target may be (WCAG 2.5.8). */
 export const gripWidths = { finger: 44, mouse: 24 } as const;
 
@@ -68,9 +71,12 @@ export class GridWindow {
 	/** Whether what is looked at is in view, and so stays there. */
 	#isFollowing = true;
 	#slots: readonly Slot[] = [];
+	/** How many rows may be in the page so far, but for the active one, which always is. */
+	#most = $state(1);
 	readonly #rowsInPage = $derived.by(() => {
 		const { cells, selection } = this.#grid;
-		const rows = rowsInPage(this.scrollTop, this.height - headHeight, cells.rows.length, selection.rowIndex);
+		const height = this.height - headHeight;
+		const rows = rowsInPage(this.scrollTop, height, cells.rows.length, selection.rowIndex, this.#most);
 		this.#slots = shareSlots(this.#slots, rows);
 		return this.#slots;
 	});
@@ -125,6 +131,16 @@ export class GridWindow {
 	/** Rows that are wholly seen at a time, but one that is seen before and after a page is turned. */
 	get pageRows(): number {
 		return Math.max(1, Math.floor((this.height - headHeight) / rowHeight) - 1);
+	}
+
+	/** Whether rows that are in view may not be in the page yet. */
+	get isOpening(): boolean {
+		return this.#most !== Infinity;
+	}
+
+	/** Lets more rows into the page as the grid opens. */
+	openOn(): void {
+		this.#most = this.#rowsInPage.length < this.#most ? Infinity : this.#most + rowsAtATime;
 	}
 
 	/** The window has been scrolled. */

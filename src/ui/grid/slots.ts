@@ -26,10 +26,17 @@ export interface Slot {
  * keeps the focus.
  * @param height room for rows, in pixels
  * @param active place of the active row, from 0; -1 where there is none
+ * @param most so many at most, but for the active one
  */
-export function rowsInPage(scrollTop: number, height: number, rowCount: number, active: number): readonly number[] {
+export function rowsInPage(
+	scrollTop: number,
+	height: number,
+	rowCount: number,
+	active: number,
+	most = Infinity,
+): readonly number[] {
 	// One more than can be seen, parts of two included, half a row of it above.
-	const count = Math.min(rowCount, Math.ceil(height / rowHeight) + 2);
+	const count = Math.min(rowCount, Math.ceil(height / rowHeight) + 2, most);
 	const first = Math.max(0, Math.min(Math.floor(scrollTop / rowHeight - 0.5), rowCount - count));
 	const rows = Array.from({ length: count }, (_, place) => first + place);
 	const isActiveElsewhere = active >= 0 && active < rowCount && (active < first || active >= first + count);
