@@ -46,6 +46,7 @@ export const webManifest = (description: string): Partial<ManifestOptions> => ({
 				'text/csv': ['.csv'],
 				'text/tab-separated-values': ['.tsv'],
 				'application/json': ['.json'],
+				'application/zip': ['.zip'],
 			},
 		},
 	],

@@ -43,6 +43,21 @@ test('the device may install it, from wherever it is served', () =>
 		expect(icons.filter(({ purpose }) => purpose === 'maskable').length).toBeGreaterThan(0);
 	}));
 
+test('files of every kind that is imported are opened with the app, and may be shared with it', () =>
+	onStage({}, async (stage) => {
+		const page = await stage.openShow();
+		const manifest = (await page.evaluate(async () => (await fetch('manifest.webmanifest')).json())) as {
+			file_handlers: { accept: Record<string, string[]> }[];
+			share_target: { params: { files: { accept: string[] }[] } };
+		};
+		const opened = manifest.file_handlers.flatMap(({ accept }) => Object.entries(accept).flat(2));
+		const shared = manifest.share_target.params.files.flatMap(({ accept }) => accept);
+		for (const kind of ['.csv', '.tsv', '.json', '.zip']) {
+			expect(opened).toContain(kind);
+			expect(shared).toContain(kind);
+		}
+	}));
+
 test('the page takes no text for a script, and no script from outside its folder', () =>
 	onStage({ under: '/some/where/' }, async (stage) => {
 		const page = await stage.openShow();
