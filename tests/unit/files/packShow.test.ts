@@ -181,6 +181,15 @@ test.each([
 		`it lacks “pictures/${'a'.repeat(64)}.png”`,
 	],
 	[
+		'a sound image that is not the one of the list',
+		zipped({
+			...{ 'show.json': show, 'pictures/pictures.json': listOf([picture('a')]) },
+			[imageEntry('a'.repeat(64), 'preview', 'image/png')]: plainPng(20, 30),
+			[imageEntry('a'.repeat(64), 'small', 'image/png')]: plainPng(16, 8),
+		}),
+		`it is damaged: “pictures/${'a'.repeat(64)}.png” in it cannot be read`,
+	],
+	[
 		'a list that is none',
 		zipped({ 'show.json': show, 'pictures/pictures.json': '[{"hash":"../x"}]' }),
 		'it is damaged: “pictures/pictures.json” in it cannot be read',
