@@ -13,3 +13,4 @@ export { default as LostNote } from '../ui/shelf/LostNote.svelte';
 export { default as PrintPanel } from '../ui/mount/PrintPanel.svelte';
 export { default as PicturesNotHere } from './PicturesNotHere.svelte';
 export { default as StartScreen } from './StartScreen.svelte';
+export { pasteByButton } from '../ui/grid/pasteByButton.ts';

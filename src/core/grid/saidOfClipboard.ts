@@ -5,4 +5,4 @@ export const clipboardRefused = (what: 'copy' | 'paste'): string =>
 		: 'This browser did not let the app see what was copied. Allow it when you are asked, or paste the rows under Files.';
 
 /** What is said where nothing on the clipboard can be pasted. */
-export const nothingToPaste = 'There is no text on the clipboard, so nothing was pasted.';
+export const nothingToPaste = 'Nothing on the clipboard can be pasted.';

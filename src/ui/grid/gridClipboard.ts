@@ -48,22 +48,8 @@ export async function copyByButton(grid: GridState, what: 'copy' | 'cut'): Promi
 	sayCopied(grid, what, copied.shown);
 }
 
-/** Pastes into the selected cells, asked by a button: the browser may ask whether it may. */
-export async function pasteByButton(grid: GridState): Promise<void> {
-	grid.editor.commit('stay', true);
-	const { focus } = grid.selection;
-	let text: string;
-	try {
-		text = await navigator.clipboard.readText();
-	} catch {
-		return grid.notices.show(clipboardRefused('paste'));
-	}
-	grid.selection.restore(focus); // the selection may have moved while the browser asked
-	if (text === '') grid.notices.show(nothingToPaste);
-	else pasteText(grid, text);
-}
-
-function pasteText(grid: GridState, text: string): void {
+/** Pastes a text into the selected cells. */
+export function pasteText(grid: GridState, text: string): void {
 	// A clipboard may return other line ends than were written to it.
 	const own = lastCopied?.text === text.replaceAll('\r\n', '\n') ? lastCopied.typed : undefined;
 	grid.pasting.paste(own ?? readClipboard(text));

@@ -154,7 +154,7 @@ export const keyTable: readonly KeyLine[] = [
 	['Ctrl+D in a head', '0 side', 'ArrowUp Control+d', { note: /head of a column/ }],
 	['a paste into a head', '0 side', 'ArrowUp paste:7', { note: /head of a column/ }],
 	['a paste of what is there', '0 picture width', 'paste:300', { note: /hold that already/ }],
-	['a paste of nothing', '0 picture width', 'paste:', { note: /no text on the clipboard/ }],
+	['a paste of nothing', '0 picture width', 'paste:', { note: /Nothing on the clipboard can be pasted/ }],
 	// Enter on a cell that is not open
 	['Enter opens', '0 title', 'Enter', { at: '0 title', editor: 'Print 1', chosen: 'Print 1' }],
 	// Words

@@ -157,7 +157,7 @@ test('copy, cut and paste by buttons keep what was typed and what was not; refus
 		await stage.context.clearPermissions();
 		await page.evaluate(() => {
 			const refuse = () => Promise.reject(new DOMException('no', 'NotAllowedError'));
-			Object.assign(navigator.clipboard, { readText: refuse, writeText: refuse });
+			Object.assign(navigator.clipboard, { read: refuse, readText: refuse, writeText: refuse });
 		});
 		await button('Paste').tap();
 		await page.getByText('did not let the app see what was copied').first().waitFor();

@@ -178,6 +178,45 @@ test('a picture on the clipboard and files copied in a file manager are pasted, 
 		]);
 	}));
 
+test('the button Paste takes a picture too, the text where there is one, and says where there is neither', () =>
+	inWindow(async (page, stage) => {
+		await stage.context.grantPermissions(['clipboard-read', 'clipboard-write']);
+		const copy = async (width: number, height: number, text?: string) => {
+			const painted = Buffer.from(await paintedPicture(page, width, height, 'image/png')).toString('base64');
+			await page.evaluate(
+				async ({ painted, text }) => {
+					const bytes = Uint8Array.from(atob(painted), (sign) => sign.charCodeAt(0));
+					const words = text === undefined ? {} : { 'text/plain': new Blob([text], { type: 'text/plain' }) };
+					const picture = { 'image/png': new Blob([bytes], { type: 'image/png' }) };
+					await navigator.clipboard.write([new ClipboardItem({ ...picture, ...words })]);
+				},
+				{ painted, text },
+			);
+		};
+		const paste = page.getByRole('button', { name: 'Paste', exact: true });
+		await openShow(page, showOf('Salt', settings, [{ number: '1', title: 'Tide' }]));
+		const title = page.getByRole('rowheader').nth(1);
+		await title.click();
+		await copy(96, 64);
+		await paste.click();
+		await page.getByText('96 × 64: new print').waitFor();
+		await add(page).click();
+		await page.getByText('1 new print at the end of the list.').waitFor();
+		// Cells copied in a spreadsheet come with a picture of them.
+		await title.click();
+		await copy(64, 96, 'Ebb');
+		await paste.click();
+		await expect.poll(() => title.innerText()).toMatch(/^Ebb/);
+		await page.evaluate(() => navigator.clipboard.writeText(''));
+		await paste.click();
+		await page.getByText('Nothing on the clipboard can be pasted').first().waitFor();
+		// A browser that gives nothing.
+		await page.evaluate(() => Object.assign(navigator.clipboard, { read: undefined }));
+		await paste.click();
+		await page.getByText('did not let the app see what was copied').first().waitFor();
+		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('4');
+	}));
+
 test('pictures that are not wanted go from the device at once; one that a print has stays', () =>
 	inWindow(async (page) => {
 		const [one, other] = [
@@ -315,6 +354,30 @@ const settings = {
 	frames: [{ name: 'Oak', moulding: 20, lip: 6, depth: 40 }],
 	walls: [{ name: 'North', length: 9000, height: 2800 }],
 };
+
+test('a show packed with its pictures comes in by “open with”', () =>
+	inWindow(async (page, stage) => {
+		await dropFiles(page, [{ name: 'Tide.jpg', bytes: await paintedPicture(page, 96, 64) }]);
+		await add(page).click();
+		await expect.poll(() => drawn(page, inPanel)).toBe(1);
+		await page.getByRole('button', { name: 'Files' }).click();
+		const [file] = await Promise.all([
+			page.waitForEvent('download'),
+			page.getByRole('button', { name: 'With pictures' }).click(),
+		]);
+		const packed = (await readFile(await file.path())).toString('base64');
+		const other = await stage.context.newPage();
+		// What the system does when a file is opened with an app that is installed.
+		await other.addInitScript((packed) => {
+			const bytes = Uint8Array.from(atob(packed), (sign) => sign.charCodeAt(0));
+			const getFile = () => Promise.resolve(new File([bytes], 'Salt.evenhang.zip', { type: 'application/zip' }));
+			const setConsumer = (consume: (launch: object) => void) => consume({ files: [{ getFile }] });
+			Object.defineProperty(window, 'launchQueue', { value: { setConsumer } });
+		}, packed);
+		await other.goto(stage.address);
+		await other.getByRole('heading', { name: /, 1 print$/ }).waitFor();
+		await other.close();
+	}));
 
 /** How many pictures a PDF shows, all pages together. */
 async function picturesOnPages(pdf: Uint8Array): Promise<number> {
