@@ -46,7 +46,8 @@ test('the device may install it, from wherever it is served', () =>
 test('files of every kind that is imported are opened with the app, and may be shared with it', () =>
 	onStage({}, async (stage) => {
 		const page = await stage.openShow();
-		const manifest = (await page.evaluate(async () => (await fetch('manifest.webmanifest')).json())) as {
+		const text = await page.evaluate(async () => (await fetch('manifest.webmanifest')).text());
+		const manifest = JSON.parse(text) as {
 			file_handlers: { accept: Record<string, string[]> }[];
 			share_target: { params: { files: { accept: string[] }[] } };
 		};
@@ -77,6 +78,21 @@ test('the page takes no text for a script, and no script from outside its folder
 				code: outcome(() => setTimeout('1 + 1')),
 			};
 		});
+		// Pictures are its own, or made on the device: none that a file or a text brings with it, none from elsewhere.
+		const drawn = (address: string) =>
+			page.evaluate(async (src) => {
+				const breach = new Promise<string>((resolve) =>
+					addEventListener('securitypolicyviolation', ({ effectiveDirective }) => resolve(effectiveDirective), {
+						once: true,
+					}),
+				);
+				const image = new Image();
+				image.src = src;
+				return Promise.race([breach, image.decode().then(() => 'drawn')]).catch(() => breach);
+			}, address);
+		expect(await drawn('data:image/gif;base64,R0lGODlhAQABAAAAACH5BAEKAAEALAAAAAABAAEAAAICTAEAOw==')).toBe('img-src');
+		expect(await drawn('https://pictures.example/a.png')).toBe('img-src');
+		expect(await drawn('icon-192.png')).toBe('drawn');
 		expect(outcomes).toEqual({ html: 'TypeError', outside: 'TypeError', code: 'TypeError' });
-		stage.expectProblems(/policy breached|Trusted|Content Security Policy/);
+		stage.expectProblems(/policy breached|Trusted|Content Security Policy|pictures\.example/);
 	}));

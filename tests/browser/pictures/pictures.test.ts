@@ -407,6 +407,14 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 		await expect.poll(() => drawn(page, inPanel)).toBe(1);
 		await page.getByRole('radio', { name: 'Labels' }).press('Space');
 		await expect.poll(() => drawn(page, '[role=gridcell] img')).toBe(2);
+		// The column of pictures is off in a click, and on again.
+		await page.getByRole('button', { name: 'Columns' }).click();
+		const column = page.getByRole('checkbox', { name: 'Small picture' });
+		await column.uncheck();
+		await expect.poll(() => drawn(page, '[role=gridcell] img')).toBe(0);
+		await column.check();
+		await expect.poll(() => drawn(page, '[role=gridcell] img')).toBe(2);
+		await page.getByRole('button', { name: 'Columns' }).click();
 		await page.getByRole('button', { name: 'Hide measures' }).click();
 		await page.getByRole('button', { name: 'Show measures' }).waitFor();
 		const go = (place: string) => page.evaluate((hash) => void (location.hash = hash), place);
