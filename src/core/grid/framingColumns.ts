@@ -1,6 +1,6 @@
 import { formatLength } from '../length/formatLength.ts';
 import { isSame, nearestLength } from '../length/length.ts';
-import { hiddenByFrame } from '../row/frame.ts';
+import { seenBorders } from '../row/seenBorders.ts';
 import type { RowResult } from '../findings/rowResult.ts';
 import type { Settings } from '../settings/settings.ts';
 
@@ -36,7 +36,7 @@ export function framingValue(column: FramingColumn, worked: RowResult): number |
 		case 'play':
 			return frame.seat && Math.min(frame.seat.play.width, frame.seat.play.height);
 		case 'seen border':
-			return seenBorders(worked)?.[0];
+			return seenBorders(worked)?.side;
 		case 'stack':
 			return frame.inside && framed.depth;
 		case 'weight':
@@ -46,14 +46,6 @@ export function framingValue(column: FramingColumn, worked: RowResult): number |
 		case 'hook height':
 			return worked.hung?.hooks?.hooks[0]?.height;
 	}
-}
-
-/** What is seen of side, top and bottom in the frame; undefined where its lip is not known. */
-function seenBorders(worked: RowResult): readonly [number, number, number] | undefined {
-	const { side, top, bottom } = worked.solved;
-	const hidden = hiddenByFrame(worked);
-	if (!hidden || side === undefined || top === undefined || bottom === undefined) return undefined;
-	return [side - hidden.width, top - hidden.height, bottom - hidden.height];
 }
 
 /** A weight in words: "2.6 kg", "about 2.6 kg" where a usual thickness stands for one that is not known. */
@@ -71,7 +63,7 @@ export function framingText(column: FramingColumn, worked: RowResult, settings: 
 			return isSame(width, height) ? n(width) : `${n(width)} × ${n(height)}`;
 		}
 		case 'seen border':
-			return seenBorders(worked)!.map(n).join(', ');
+			return Object.values(seenBorders(worked)!).map(n).join(', ');
 		case 'weight':
 			return weightWords(value, framed.isAbout);
 		case 'hinges':

@@ -1,11 +1,11 @@
+import { sayer } from './sayer.ts';
 import { sumWords } from './sumWords.ts';
-import { formatLength, formatWithUnit } from '../length/formatLength.ts';
 import { type Length, nearestLength } from '../length/length.ts';
-import { hiddenByFrame } from '../row/frame.ts';
+import { framingReasons } from './framingReasons.ts';
 import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
-import { shownText } from '../values/shownText.ts';
+import { listed } from '../values/listed.ts';
 
 /**
  * What else there is to know of a mount that comes out, in sentences: the opening and borders that one sees, the inner
@@ -18,19 +18,14 @@ export function factsOf(worked: WorkedRow, settings: Settings): readonly string[
 	const { windowWidth, windowHeight, mountWidth, mountHeight, side, top, bottom } = solved;
 	if (!hasMount || !windowWidth || !windowHeight || !mountWidth || !mountHeight) return hanging;
 	if (side === undefined || top === undefined || bottom === undefined) return hanging;
-	const n = (value: number) => formatLength(nearestLength(value), settings);
-	const say = (value: number) => formatWithUnit(nearestLength(value), settings);
-	const size = (width: number, height: number) => `${n(width)} × ${say(height)}`;
+	const { n, say, size } = sayer(settings);
 	const { thickness } = boardThickness(boards.mount);
-	const seen = (border: Length, hidden: number = thickness) => n(border - hidden);
+	const seen = (border: Length) => n(border - thickness);
 	const facts = [
 		`With the bevel, the opening at the front is ${size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness))}. Visible borders: sides ${seen(side)}, top ${seen(top)}, bottom ${seen(bottom)} ${settings.unit}.`,
 	];
-	const frame = hiddenByFrame(worked);
-	if (frame)
-		facts.push(
-			`In the frame “${frame.frame.name}” the visible borders are: sides ${seen(side, frame.width)}, top ${seen(top, frame.height)}, bottom ${seen(bottom, frame.height)} ${settings.unit}.`,
-		);
+	const inFrame = framingReasons['seen border']!(worked, settings);
+	if (inFrame !== undefined) facts.push(inFrame);
 	const shows = read.cells.innerMount;
 	if (shows)
 		facts.push(
@@ -52,21 +47,24 @@ export function factsOf(worked: WorkedRow, settings: Settings): readonly string[
 }
 
 /** Where the paper of a float lies on its board. */
-function floatFacts({ place, read }: WorkedRow, settings: Settings): readonly string[] {
-	if (!place) return [];
+function floatFacts(worked: WorkedRow, settings: Settings): readonly string[] {
+	const { place, read } = worked;
+	const inFrame = framingReasons['seen border']!(worked, settings);
+	const seen = inFrame === undefined ? [] : [inFrame];
+	if (!place) return seen;
 	const { paper, from } = place;
-	const say = (value: Length) => formatWithUnit(value, settings);
+	const { n, say, size } = sayer(settings);
 	const edge = read.cells.paper?.edge === 'deckle' ? ', with a deckle edge,' : '';
 	return [
-		`The paper ${formatLength(paper.width, settings)} × ${say(paper.height)}${edge} lies ${formatLength(from.left, settings)} from the board’s left edge and ${say(from.top)} from its top.`,
+		`The paper ${size(paper.width, paper.height)}${edge} lies ${n(from.left)} from the board’s left edge and ${say(from.top)} from its top.`,
+		...seen,
 	];
 }
 
 /** Where the picture lies on its paper, how a row hangs, and its hinges: each with the sum that gives it. */
 function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
-	const { onPaper, frame, framed, hinges } = worked;
-	const n = (value: number) => formatLength(nearestLength(value), settings);
-	const say = (value: number) => formatWithUnit(nearestLength(value), settings);
+	const { onPaper, hinges } = worked;
+	const { n, say } = sayer(settings);
 	const facts: string[] = [];
 	if (onPaper)
 		facts.push(
@@ -74,35 +72,10 @@ function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 		);
 	if (hinges?.at)
 		facts.push(
-			`${hinges.count} hinges, at ${hinges.at
-				.map(n)
-				.join(', ')
-				.replace(
-					/, ([^,]*)$/,
-					' and $1',
-				)} ${settings.unit} from the undermount’s left edge. Heavy or valued papers are for a conservator.`,
+			`${hinges.count} hinges, at ${listed(hinges.at.map(n))} ${settings.unit} from the undermount’s left edge. Heavy or valued papers are for a conservator.`,
 		);
-	const { frame: listed, seat } = frame;
-	if (listed && seat) {
-		const { rebate, play } = seat;
-		facts.push(
-			`The rebate of “${shownText(listed.name)}” is ${n(rebate.width)} × ${say(rebate.height)}: play ${n(play.width)} across, ${say(play.height)} down.`,
-		);
-		if (framed.size && listed.moulding !== undefined && listed.lip !== undefined)
-			facts.push(
-				`Framed, it is ${n(framed.size.width)} × ${say(framed.size.height)}: the rebate + 2 × (${n(listed.moulding)} − ${say(listed.lip)}).`,
-			);
-		const stack = sumWords(
-			framed.layers.map(({ thickness: each }) => each),
-			nearestLength(framed.depth),
-			settings,
-		);
-		const aboutStack = framed.isAbout && !stack.startsWith('about') ? `about ${stack}` : stack;
-		facts.push(
-			`The stack is ${aboutStack}${listed.depth === undefined ? '' : ` of the rebate’s ${say(listed.depth)}`}.`,
-		);
-		if (framed.weightKg !== undefined)
-			facts.push(`It weighs ${framed.isAbout ? 'about ' : ''}${framed.weightKg.toFixed(1)} kg.`);
-	}
-	return facts;
+	const reasons = ['play', 'framed width', 'stack', 'weight'].map((column) =>
+		framingReasons[column]!(worked, settings),
+	);
+	return [...facts, ...reasons.filter((reason) => reason !== undefined)];
 }

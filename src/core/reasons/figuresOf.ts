@@ -1,11 +1,10 @@
-import { formatLength, formatWithUnit } from '../length/formatLength.ts';
-import { nearestLength } from '../length/length.ts';
 import { hiddenByFrame } from '../row/frame.ts';
 import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import { listed } from '../values/listed.ts';
 import { keptOff } from './protection.ts';
+import { sayer } from './sayer.ts';
 
 /** What is known of a print, as a figure after its word. */
 export interface FactFigure {
@@ -32,23 +31,14 @@ export function figuresOf(worked: WorkedRow, settings: Settings): readonly FactF
 	];
 }
 
-const sayer = (settings: Settings) => {
-	const n = (value: number) => formatLength(nearestLength(value), settings);
-	const say = (value: number) => formatWithUnit(nearestLength(value), settings);
-	return {
-		n,
-		say,
-		size: (width: number, height: number) => `${n(width)} × ${say(height)}`,
-		borders: (side: number, top: number, bottom: number) => `sides ${n(side)}, top ${n(top)}, bottom ${say(bottom)}`,
-	};
-};
-
 function mountFigures(worked: WorkedRow, settings: Settings): readonly FactFigure[] {
 	const { read, solved, hasMount, boards } = worked;
 	const { windowWidth, windowHeight, mountWidth, mountHeight, side, top, bottom } = solved;
 	if (!hasMount || read.cells.isFloat || !windowWidth || !windowHeight || !mountWidth || !mountHeight) return [];
 	if (side === undefined || top === undefined || bottom === undefined) return [];
-	const { say, size, borders } = sayer(settings);
+	const { n, say, size } = sayer(settings);
+	const borders = (sides: number, above: number, below: number) =>
+		`sides ${n(sides)}, top ${n(above)}, bottom ${say(below)}`;
 	const { thickness } = boardThickness(boards.mount);
 	const frame = hiddenByFrame(worked);
 	const shows = read.cells.innerMount;

@@ -1,6 +1,6 @@
 import { formatLength, formatSize, formatWithUnit } from '../length/formatLength.ts';
 import { type Length, nearestLength, toMm } from '../length/length.ts';
-import { hiddenByFrame } from '../row/frame.ts';
+import { seenBorders } from '../row/seenBorders.ts';
 import type { Layer } from '../row/stack.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
@@ -79,14 +79,6 @@ function playWords({ width, height }: { readonly width: number; readonly height:
 	return across === down
 		? `has ${across} ${settings.unit} of play`
 		: `has ${across} of play across and ${down} ${settings.unit} down`;
-}
-
-/** The borders that show in a row's frame; undefined where it has no lip given or no window. */
-export function seenBorders(worked: WorkedRow): { side: number; top: number; bottom: number } | undefined {
-	const hidden = hiddenByFrame(worked);
-	const { side, top, bottom } = worked.solved;
-	if (!hidden || side === undefined || top === undefined || bottom === undefined) return undefined;
-	return { side: side - hidden.width, top: top - hidden.height, bottom: bottom - hidden.height };
 }
 
 /** Where the paper and its hinges lie on the undermount, as seen from the front, in sentences; empty where that is not known. */

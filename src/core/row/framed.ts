@@ -44,10 +44,14 @@ function framedSize({ frame, seat, inside, named }: RowFrame): Size | undefined 
 /** Area × Σ (thickness × density) + weight of the moulding × outer perimeter. */
 function weightOf(layers: readonly Layer[], { frame, inside, named }: RowFrame, size: Size | undefined) {
 	if (!inside || named.missing !== undefined) return undefined;
-	const areaM2 = (toMm(inside.width) / mmPerMetre) * (toMm(inside.height) / mmPerMetre);
-	const ofLayers = areaM2 * layers.reduce((sum, { thickness, density }) => sum + toMm(thickness) * density, 0);
+	const ofLayers = areaM2(inside) * layers.reduce((sum, { thickness, density }) => sum + toMm(thickness) * density, 0);
 	if (!frame) return ofLayers;
 	if (frame.weightKgPerMetre === undefined || !size) return undefined;
-	const perimeterM = toMm(plus(size.width, size.width, size.height, size.height)) / mmPerMetre;
-	return ofLayers + frame.weightKgPerMetre * perimeterM;
+	return ofLayers + frame.weightKgPerMetre * perimeterM(size);
 }
+
+/** In square metres. */
+export const areaM2 = ({ width, height }: Size): number => (toMm(width) / mmPerMetre) * (toMm(height) / mmPerMetre);
+
+/** In metres. */
+export const perimeterM = ({ width, height }: Size): number => toMm(plus(width, width, height, height)) / mmPerMetre;

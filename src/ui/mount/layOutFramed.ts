@@ -1,5 +1,5 @@
 import { type Length, length, toMm } from '../../core/length/length.ts';
-import { seenBorders } from '../../core/reasons/framedWords.ts';
+import { seenBorders } from '../../core/row/seenBorders.ts';
 import type { OnPaper } from '../../core/row/paper.ts';
 import type { PaperEdge } from '../../core/settings/paper.ts';
 import type { WorkedRow } from '../../core/row/workedRow.ts';

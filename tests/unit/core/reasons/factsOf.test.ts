@@ -16,7 +16,7 @@ test('what one sees, in and out of the frame', () => {
 	// The bevel takes 1.4 mm of each border; the lip 6 mm less 2 mm of play as well.
 	expect(facts('picture 456 x 306')).toEqual([
 		'With the bevel, the opening at the front is 452.8 × 302.8 mm. Visible borders: sides 73.6, top 69.6, bottom 77.6 mm.',
-		'In the frame “Oak” the visible borders are: sides 69.6, top 65.6, bottom 73.6 mm.',
+		'In the frame “Oak” each border loses the lip’s 6 less half the play, 2, and the bevel’s 1.4 mm. Visible borders: sides 69.6, top 65.6, bottom 73.6 mm.',
 		'Mount, print and undermount are 1.4 + 0.3 + 1.4 = 3.1 mm thick.',
 		// The picture lies 75 − 3 = 72 from the left: a quarter of its 456 further, and three.
 		'2 hinges, at 186 and 414 mm from the undermount’s left edge. Heavy or valued papers are for a conservator.',
@@ -41,7 +41,8 @@ test('where the picture lies on its paper, and how it hangs', () => {
 		'The rebate of “Oak” is 603 × 453 mm: play 3 across, 3 mm down.',
 		'Framed, it is 631 × 481 mm: the rebate + 2 × (20 − 6 mm).',
 		'The stack is about 2 + 1.4 + 0.3 + 3 = 6.7 mm of the rebate’s 20 mm.',
-		'It weighs about 3.4 kg.', // 0.27 m² · (5 + 4.7 · 0.7) + 0.5 · 2.224 m
+		// 0.27 m² · (2 · 2.5, 1.4 · 0.7, 0.3 · 0.7, 3 · 0.7), and 0.5 kg · 2.224 m
+		'It weighs about 3.4 kg, in grams: glazing 1350, mount 265, print 57, backing 567, moulding 1112.',
 	]);
 });
 
