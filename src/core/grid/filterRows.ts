@@ -4,26 +4,33 @@ import { formatLength } from '../length/formatLength.ts';
 import type { CostOfRow } from '../record/priceOf.ts';
 import { priceInShow } from '../record/pricesOf.ts';
 import { workedOutText } from '../record/priceWords.ts';
+import { namesInFrame } from '../row/namesInFrame.ts';
 import type { Settings } from '../settings/settings.ts';
 import { isBlankRow } from '../show/blankRow.ts';
 import { formatMoney } from '../values/money.ts';
 import type { Row } from '../show/row.ts';
+import { framingColumns, framingText } from './framingColumns.ts';
 
 /** What rows are asked for; blank: everything. A row is shown if it answers to all of it. */
 export interface Filter {
-	/** Words that stand somewhere in what was typed, in what the print costs or its price, whatever their capitals and accents. */
+	/**
+	 * Words that stand somewhere in what was typed, in what the print costs or its price, or in how it is framed, whatever
+	 * their capitals and accents.
+	 */
 	readonly words: string;
 	/** A level (`stop`, `look`, `note`), `none` for rows that are check nothing, or the code of a finding. */
 	readonly check: string;
 	/** The size of the mount, as `mountSizeOf` says it. */
 	readonly mount: string;
 	readonly board: string;
+	/** The name of the frame that it has, named or not. */
+	readonly frame: string;
 	readonly maker: string;
 	readonly cut: CutState | '';
 }
 
 /** The filter that lets every row through. */
-export const noFilter: Filter = { words: '', check: '', mount: '', board: '', maker: '', cut: '' };
+export const noFilter: Filter = { words: '', check: '', mount: '', board: '', frame: '', maker: '', cut: '' };
 
 /** Whether a filter lets every row through. */
 export const isNoFilter = (filter: Filter): boolean =>
@@ -44,15 +51,22 @@ export interface FilterSource {
 /** Whether a row answers to all that a filter asks. A blank row is no print: it answers to nothing. */
 export function answers(filter: Filter, { row, result, settings, moneySettings, cut, cost }: FilterSource): boolean {
 	if (isBlankRow(row)) return isNoFilter(filter);
-	const { words, check, mount, board, maker } = filter;
+	const { words, check, mount, board, frame, maker } = filter;
 	if (filter.cut !== '' && filter.cut !== cut) return false;
 	if (board !== '' && plain(result.boards.mount.asked) !== plain(board)) return false;
+	if (frame !== '' && plain(namesInFrame(result).frame) !== plain(frame)) return false;
 	if (maker !== '' && plain(row.typed.maker) !== plain(maker)) return false;
 	if (check !== '' && !isTold(check, result)) return false;
 	if (mount !== '' && mountSizeOf(result, settings) !== mount) return false;
 	if (words.trim() === '') return true;
+	if (hasWords(Object.values(row.typed), words)) return true;
 	const costText = cost === undefined ? '' : formatMoney(cost.minorUnits, settings.currency);
-	return hasWords(row, [costText, workedOutText(priceInShow({ row, result, cost, settings, moneySettings }))], words);
+	const workedOut = [
+		...[costText, workedOutText(priceInShow({ row, result, cost, settings, moneySettings }))],
+		...Object.values(namesInFrame(result)),
+		...framingColumns.map((column) => framingText(column, result, settings)),
+	];
+	return hasWords([...Object.values(row.typed), ...workedOut], words);
 }
 
 function isTold(check: string, { findings }: RowResult): boolean {
@@ -60,8 +74,8 @@ function isTold(check: string, { findings }: RowResult): boolean {
 	return findings.some(({ code, level }) => code === check || level === check);
 }
 
-function hasWords(row: Row, workedOut: readonly string[], words: string): boolean {
-	const text = plain([...Object.values(row.typed), ...workedOut].join('\n'));
+function hasWords(texts: readonly (string | undefined)[], words: string): boolean {
+	const text = plain(texts.join('\n'));
 	return plain(words)
 		.split(/\s+/)
 		.every((word) => text.includes(word));

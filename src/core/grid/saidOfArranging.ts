@@ -20,8 +20,16 @@ export function saidOfShown(seen: number, all: number, sort: Sort | undefined): 
 }
 
 /** What a filter asks, in words, in the order in which it is put together. */
-export function askedOf({ words, check, mount, board, maker, cut }: Filter): readonly string[] {
-	const asked = [words.trim() && `“${words.trim()}”`, checkWords(check), mount && `mount ${mount}`, board, maker, cut];
+export function askedOf({ words, check, mount, board, frame, maker, cut }: Filter): readonly string[] {
+	const asked = [
+		words.trim() && `“${words.trim()}”`,
+		checkWords(check),
+		mount && `mount ${mount}`,
+		board,
+		frame,
+		maker,
+		cut,
+	];
 	return asked.filter((word) => word !== '');
 }
 

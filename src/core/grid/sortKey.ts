@@ -10,6 +10,7 @@ import { priceInShow } from '../record/pricesOf.ts';
 import type { Cells } from '../row/cells.ts';
 import { sizeKeyOf } from '../row/columnOfSize.ts';
 import type { Inherited } from '../row/inherited.ts';
+import { namesInFrame } from '../row/namesInFrame.ts';
 import type { MoneyColumn } from '../row/readMoney.ts';
 import type { OnPaper } from '../row/paper.ts';
 import type { SolvedRow } from '../row/solvedRow.ts';
@@ -57,7 +58,12 @@ export function sortKeyOf(
 	if (solved !== undefined) return result.solved[solved] ?? textKey(typed);
 	if (column === 'mount') return mountKey(result.solved) ?? textKey(typed);
 	if (typed === undefined)
-		return marginOf(column, result.onPaper) ?? placeOf(column, result) ?? inherited(column, result.inherited);
+		return (
+			marginOf(column, result.onPaper) ??
+			placeOf(column, result) ??
+			namesInFrame(result)[column as 'frame'] ??
+			inherited(column, result.inherited)
+		);
 	const { cells } = result.read;
 	switch (kindOf(column)) {
 		case 'space':

@@ -4,6 +4,7 @@ import { pictureColumn, resolutionColumn, resolutionText } from '../../core/grid
 import { framingText, isFramingColumn } from '../../core/grid/framingColumns.ts';
 import { type Length, nearestLength } from '../../core/length/length.ts';
 import type { Cells, Shape } from '../../core/row/cells.ts';
+import { namesInFrame } from '../../core/row/namesInFrame.ts';
 import { shapeTextOf } from '../../core/row/shapeText.ts';
 import type { Inherited } from '../../core/row/inherited.ts';
 import type { RowResult } from '../../core/findings/rowResult.ts';
@@ -169,7 +170,7 @@ const lengthIn = (key: GridColumn['key'], cells: Cells): Length | undefined =>
 
 /** What a blank cell has from the show. */
 function inherited(name: ColumnName, { result, settings }: RowSource): TextAndState {
-	const text = inheritedText(name, result.inherited, settings);
+	const text = namesInFrame(result)[name as 'frame'] ?? inheritedText(name, result.inherited, settings);
 	return text === undefined ? blank : { text, state: 'inherited' };
 }
 

@@ -10,6 +10,7 @@ export interface FilterChoices {
 	readonly codes: readonly string[];
 	readonly mounts: readonly string[];
 	readonly boards: readonly string[];
+	readonly frames: readonly string[];
 	readonly makers: readonly string[];
 }
 
@@ -20,6 +21,7 @@ export function filterChoices(rows: readonly Row[], all: readonly RowResult[], s
 		codes: inOrder(results.flatMap(({ findings }) => findings.map(({ code }) => code))),
 		mounts: inOrder(results.map((result) => mountSizeOf(result, settings))),
 		boards: inOrder(results.map(({ boards }) => boards.mount.asked ?? '')),
+		frames: inOrder(results.map(({ frame }) => frame.frame?.name ?? '')),
 		makers: inOrder(printsOf(rows).map(({ typed }) => typed.maker?.trim() ?? '')),
 	};
 }

@@ -201,6 +201,9 @@ test('menus, the bar and its panels are heard', () =>
 			  - text: Board
 			  - combobox "Board":
 			    - option "Any" [selected]
+			  - text: Frame
+			  - combobox "Frame":
+			    - option "Any" [selected]
 			  - text: Maker
 			  - combobox "Maker":
 			    - option "Any" [selected]

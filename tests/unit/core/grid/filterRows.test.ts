@@ -84,3 +84,25 @@ test('words are found in what a print costs, as it is shown', () => {
 	expect(answers({ ...noFilter, words: '92.00' }, wanted), 'nor in its price').toBe(true);
 	expect(sortWords('cost')).toEqual(sortWords('copies'));
 });
+
+test('a print is found by its frame, named or not, by what lies in it, and by how it is framed', () => {
+	const lists = {
+		frames: [{ name: 'Éléphant oak', width: 600, height: 450, moulding: 20, lip: 6, depth: 20, weight: 0.5 }],
+		glazing: [{ name: 'Clear glass', width: 1000, height: 800 }],
+		backing: [{ name: 'Brown card', width: 1000, height: 800 }],
+	};
+	const framed = readSettings({ mountSize: '600 x 450', border: '70', ...lists }).settings;
+	const finds = (filter: Partial<Filter>, typed: Typed = even) => {
+		const row: Row = { id: 'a', order: 1, typed };
+		const result = judgeRow(row, framed);
+		return answers({ ...noFilter, ...filter }, { row, result, settings: framed, cut: 'not cut' });
+	};
+	expect(finds({ frame: 'éléphant OAK' })).toBe(true);
+	expect(finds({ frame: 'Ash' })).toBe(false);
+	expect(finds({ frame: 'Éléphant oak' }, { ...even, frame: 'none' })).toBe(false);
+	// 603 + 2 · (20 − 6) wide; words of what was typed and of what follows may be mixed.
+	for (const words of ['elephant', 'clear brown', '631', 'about 3.', 'tarnow elephant'])
+		expect(finds({ words }), words).toBe(true);
+	expect(finds({ words: 'elephant' }, { ...even, frame: 'none' })).toBe(false);
+	expect(askedOf({ ...noFilter, frame: 'Ash' })).toEqual(['Ash']);
+});

@@ -103,3 +103,23 @@ test('by price, one that is worked out like one that is typed', () => {
 	expect(keyOf('price', { net: '120' })).toBe(keyOf('price', { price: '120' }));
 	expect(keyOf('price', { net: 'on loan' })).toBeUndefined();
 });
+
+test('how a print is framed sorts by its figures, and by the frame that it has without naming it', () => {
+	const glazing = [{ name: 'Clear', width: 1000, height: 800 }];
+	const frames = ['Oak', 'Ash'].map((name, place) => ({
+		...{ name, width: 500 + 100 * place, height: 400 + 50 * place, moulding: 20, lip: 6, depth: 20, weight: 0.5 },
+	}));
+	const framed = readSettings({ mountSize: '600 x 450', border: '70', frames, glazing }).settings;
+	const keysOf = (typed: Typed) => {
+		const row: Row = { id: 'a', order: 1, typed: { 'picture width': '300', 'picture height': '200', ...typed } };
+		const result = judgeRow(row, framed);
+		return (column: Parameters<typeof sortKeyOf>[0]) => sortKeyOf(column, { row, result, steps: [], settings: framed });
+	};
+	const [blank, oak] = [keysOf({}), keysOf({ frame: 'Oak' })];
+	expect([blank('frame'), blank('glazing'), blank('backing')]).toEqual(['Ash', 'Clear', undefined]);
+	expect(keysOf({ frame: 'none' })('frame')).toBe('none');
+	for (const column of ['framed width', 'framed height', 'weight'] as const)
+		expect(oak(column), column).toBeLessThan(blank(column) as number);
+	// 2 + 1.4 + 0.3 + 3 mm; 3 of play; two hinges; the side of 103 less 1.4 and 6 − 1.5
+	expect((['stack', 'play', 'hinges', 'seen border'] as const).map(oak)).toEqual([67e6, 30e6, 2, 971e6]);
+});

@@ -50,6 +50,17 @@ test('a named size is inherited by its name, an inch show shows fractions', () =
 	expect(shown('overlap', {}, { unit: 'in', mountSize: '20 x 16', border: '2 1/2' })).toBe('1/8 (inherited)');
 });
 
+test('a frame that is not named, and what lies in it, is shown by its name; none where the row has none', () => {
+	const lists = {
+		frames: [{ name: 'Oak', width: 600, height: 450 }],
+		glazing: [{ name: 'Clear', width: 1000, height: 800 }],
+	};
+	const both = (typed: Row['typed']) => ['frame', 'glazing', 'backing'].map((key) => shown(key, typed, lists));
+	expect(both({})).toEqual(['Oak (inherited)', 'Clear (inherited)', ' (blank)']);
+	expect(both({ frame: 'none' })).toEqual(['none (typed)', ' (blank)', ' (blank)']);
+	expect(both({ frame: 'oak', glazing: 'acrylic' })).toEqual(['oak (typed)', 'acrylic (typed)', ' (blank)']);
+});
+
 test('the cells that a finding concerns carry its level, the number the gravest of the row', () => {
 	const views = cellViews(
 		sourceOf({ 'mount height': '450', top: '70', bottom: '84', 'picture height': '316' }),
