@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Length, toMm } from '../../../../src/core/length/length.ts';
+import { type Length, sameWithin, toMm } from '../../../../src/core/length/length.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import { workOut } from '../../../../src/core/row/workOut.ts';
+import { runs } from '../../../soak.ts';
 import { codesOf, rowOf, wideShow } from '../findings/rowOf.ts';
 
 const oak = { name: 'Oak', width: 500, height: 400, depth: 20, lip: 6, moulding: 20, weight: '0.5 kg' };
@@ -62,6 +64,61 @@ describe('the mount of a row is what its frame takes', () => {
 		const open = rowIn('shape 3:2', ofFrame);
 		expect([open.solution.width, open.solution.height]).toEqual(['open', 'open']);
 	});
+});
+
+/** Rows in a frame with a size, sold by what goes in or measured at its rebate, as it lies or upright. */
+const framedRows = fc.record({
+	frame: fc
+		.record({
+			across: fc.integer({ min: 200_000, max: 900_000 }),
+			down: fc.integer({ min: 200_000, max: 900_000 }),
+			clearance: fc.integer({ min: 0, max: 8000 }),
+			isRebate: fc.boolean(),
+		})
+		.map(({ across, down, clearance, isRebate }) => ({
+			...{ name: 'F', clearance: clearance / 1000 },
+			[isRebate ? 'rebateWidth' : 'width']: across / 1000,
+			[isRebate ? 'rebateHeight' : 'height']: down / 1000,
+		})),
+	ruler: fc.constantFrom('1 mm', '0.5 mm', '1/16 in'),
+	typed: fc
+		.record({
+			shape: fc.constantFrom('', '3:2', '2:3', '1:1', '16:9'),
+			'picture width': fc.constantFrom('', '', '120', '101.6', '5 in'),
+			'picture height': fc.constantFrom('', '', '120', '90.3'),
+			side: fc.constantFrom('', '', '', '40'),
+			reveal: fc.constantFrom('', '', '6'),
+			mount: fc.constantFrom('', 'frame'),
+		})
+		.map((cells) => ({ frame: 'F', ...Object.fromEntries(Object.entries(cells).filter(([, text]) => text !== '')) })),
+});
+
+test('a mount from a frame fits it by exactly the clearance, down to the ruler, whichever way it lies', () => {
+	let isTried = 0;
+	fc.assert(
+		fc.property(framedRows, ({ frame, ruler, typed }) => {
+			const { settings } = readSettings({ ruler, border: '50 mm', frames: [frame] });
+			const { takes, rebate } = settings.frames[0]!.size!;
+			const { solved, frame: own, solution } = workOut({ id: 'r', order: 0, typed }, settings);
+			const { mountWidth: width, mountHeight: height } = solved;
+			if (solution.mountSource !== 'named' || !width || !height) return;
+			isTried++;
+			const sorted = (...sides: readonly number[]) => `${Math.min(...sides)} ${Math.max(...sides)}`;
+			const { width: across, height: down } = own.seat!.play;
+			// Of a frame sold by what goes in the rebate is that and the clearance; of a measured one down to the ruler.
+			const most = 'width' in frame ? sameWithin : settings.ruler;
+			const isExact = [across, down]
+				.map((play) => play - own.frame!.clearance)
+				.every((more) => more >= -sameWithin && more < most);
+			expect([isExact, sorted(width, height), sorted(width + across, height + down)]).toEqual([
+				true,
+				sorted(takes.width, takes.height),
+				sorted(rebate.width, rebate.height),
+			]);
+		}),
+		{ numRuns: runs(350, 20_000) },
+	);
+	expect(isTried).toBeGreaterThan(runs(350, 20_000) / 3);
 });
 
 describe('how a row hangs', () => {
