@@ -1,6 +1,6 @@
 import { formatLength, formatSize, formatWithUnit } from '../length/formatLength.ts';
 import { type Length, length } from '../length/length.ts';
-import { depthWords } from '../reasons/framedWords.ts';
+import { depthWords, legWords } from '../reasons/framedWords.ts';
 import type { OnPaper } from '../row/paper.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
@@ -88,6 +88,7 @@ function sizeLines(result: WorkedRow, settings: Settings): readonly CardLine[] {
 		...(cover ? [cover] : []),
 		['Inner mount shows', isWindowed && innerMount ? formatWithUnit(innerMount, settings) : undefined],
 		['Framed', frame.frame && framed.size ? size(framed.size.width, framed.size.height) : undefined],
+		['Legs', legWords(result, settings)],
 		['Weight', weightOf(framed) || undefined],
 	);
 }

@@ -1,5 +1,5 @@
 import { formatLength, formatSize, formatWithUnit } from '../length/formatLength.ts';
-import { type Length, nearestLength, toMm } from '../length/length.ts';
+import { isSame, type Length, nearestLength, toMm } from '../length/length.ts';
 import { seenBorders } from '../row/seenBorders.ts';
 import type { Layer } from '../row/stack.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
@@ -65,6 +65,19 @@ export function framedFrontWords(worked: WorkedRow, settings: Settings): string 
 			`Visible borders: sides ${n(seen.side)}, top ${n(seen.top)}, bottom ${n(seen.bottom)} ${settings.unit}.`,
 		);
 	return words.join(' ');
+}
+
+/**
+ * The legs of a frame that is made, long point to long point, as they are sawn or ordered cut: "two of 739 and two of 465
+ * mm". Undefined where the frame is bought as it is, or its size is not known.
+ */
+export function legWords({ frame, framed }: WorkedRow, settings: Settings): string | undefined {
+	const own = frame.frame;
+	if (!own || own.size || !framed.size) return undefined;
+	const { width, height } = framed.size;
+	return isSame(width, height)
+		? `four of ${formatWithUnit(width, settings)}`
+		: `two of ${formatLength(width, settings)} and two of ${formatWithUnit(height, settings)}`;
 }
 
 /** How what goes in sits in the recess: "has 3 mm of play"; "is 97 mm too wide for the rebate". */

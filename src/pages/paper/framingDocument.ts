@@ -1,4 +1,5 @@
 import { onPages } from '../../core/bench/paper.ts';
+import { sawCautions } from '../../core/bench/sawCautions.ts';
 import FramingPaper from '../../ui/paper/FramingPaper.svelte';
 import { namesOfPrints } from './namesOfPrints.ts';
 import { paperDocument } from './paperDocument.ts';
@@ -9,6 +10,7 @@ const perPage = 3;
 export const framingDocument = paperDocument({
 	id: 'framing',
 	name: 'Frames and hinges',
+	care: sawCautions.inShort,
 	none: 'No print has a frame or a place for its hinges yet.',
 	make(source) {
 		const { show, results, settings, pictures } = source.session;

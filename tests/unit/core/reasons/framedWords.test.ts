@@ -1,6 +1,12 @@
 import { expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { depthWords, framedFrontWords, hingeWords, stackLines } from '../../../../src/core/reasons/framedWords.ts';
+import {
+	depthWords,
+	framedFrontWords,
+	hingeWords,
+	legWords,
+	stackLines,
+} from '../../../../src/core/reasons/framedWords.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 
 const oak = { name: 'Oak', width: 500, height: 400, clearance: 3, depth: 12, lip: 6, moulding: 22 };
@@ -53,4 +59,13 @@ test('the paper on the undermount and its hinges, from the left', () => {
 	expect(hingeWords(result, settings)).toMatch(
 		/^The paper, 600 × 420 mm, lies 50 from the left and \d+ mm from the top, seen from the front\. Hinges at 150, 350 and 550 mm from the left\.$/,
 	);
+});
+
+test('a frame that is made has its legs, long point to long point; one that is bought has none', () => {
+	const made = { width: undefined, height: undefined };
+	// 500 + 3 + 2 · (22 − 6) by 400 + 35
+	expect(legWords(...worked(made, show))).toBe('two of 535 and two of 435 mm');
+	expect(legWords(...worked(made, { ...show, mountSize: '400 x 400 mm' }))).toBe('four of 435 mm');
+	expect(legWords(...worked({ ...made, lip: undefined }, show))).toBeUndefined();
+	expect(legWords(...worked({}, show))).toBeUndefined();
 });
