@@ -61,7 +61,7 @@ function textOf(word: LabelWord, row: Row, { solved, words }: RowResult, setting
 		const { ruler } = settings; // nobody reads a label to half a millimetre
 		return width === undefined || height === undefined
 			? ''
-			: formatSize(onRuler(height, ruler), onRuler(width, ruler), settings);
+			: `${formatSize(onRuler(height, ruler), onRuler(width, ruler), settings)} (h × w)`;
 	}
 	if (typed === '') return '';
 	if (word === 'number') return `No. ${typed}`;

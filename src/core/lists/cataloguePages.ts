@@ -86,7 +86,7 @@ export interface PictureRow {
 export const captionOf = (each: CatalogueLine, settings: Settings): readonly string[] =>
 	[
 		joined(each.maker),
-		joined(each.medium, each.size ? `${heightFirst(each.size, settings)} ${settings.unit}` : ''),
+		joined(each.medium, each.size ? `${heightFirst(each.size, settings)} ${settings.unit} (h × w)` : ''),
 		joined(each.edition, priceWords(each)),
 	].filter((text) => text !== '');
 

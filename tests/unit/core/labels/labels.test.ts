@@ -182,9 +182,9 @@ test('what stands on the wall and on the back: a label for each copy, and never 
 	};
 	const wall = labelsOf('wall', everything);
 	expect(wall.texts).toEqual([
-		'Ebb | Ines Vale | Pigment print, 2024 | 200 × 300 mm | No. 1, Edition 3/25 | 120.00 EUR',
-		'For Ines Vale | Ines Vale | 200 × 300 mm',
-		'For Ines Vale | Ines Vale | 200 × 300 mm',
+		'Ebb | Ines Vale | Pigment print, 2024 | 200 × 300 mm (h × w) | No. 1, Edition 3/25 | 120.00 EUR',
+		'For Ines Vale | Ines Vale | 200 × 300 mm (h × w)',
+		'For Ines Vale | Ines Vale | 200 × 300 mm (h × w)',
 	]);
 	expect(wall.count).toBe(3);
 	expect(wall.says).toEqual([]);
