@@ -22,7 +22,7 @@ export function factsOf(worked: WorkedRow, settings: Settings): readonly string[
 	const { thickness } = boardThickness(boards.mount);
 	const seen = (border: Length) => n(border - thickness);
 	const facts = [
-		`With the bevel, the opening at the front is ${size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness))}. Visible borders: sides ${seen(side)}, top ${seen(top)}, bottom ${seen(bottom)} ${settings.unit}.`,
+		`With the bevel, the opening at the front is ${size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness))}. Visible borders without a frame: sides ${seen(side)}, top ${seen(top)}, bottom ${seen(bottom)} ${settings.unit}.`,
 	];
 	const inFrame = framingReasons['seen border']!(worked, settings);
 	if (inFrame !== undefined) facts.push(inFrame);

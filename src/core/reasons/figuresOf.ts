@@ -48,9 +48,14 @@ function mountFigures(worked: WorkedRow, settings: Settings): readonly FactFigur
 			what: 'Opening in front',
 			figures: size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness)),
 		},
-		{ what: 'Visible borders', figures: borders(side - thickness, top - thickness, bottom - thickness) },
+		{ what: 'Visible borders, unframed', figures: borders(side - thickness, top - thickness, bottom - thickness) },
 		...(frame
-			? [{ what: 'In the frame', figures: borders(side - frame.width, top - frame.height, bottom - frame.height) }]
+			? [
+					{
+						what: 'Visible borders, framed',
+						figures: borders(side - frame.width, top - frame.height, bottom - frame.height),
+					},
+				]
 			: []),
 		...(shows
 			? [

@@ -62,7 +62,7 @@ export function framedFrontWords(worked: WorkedRow, settings: Settings): string 
 	const seen = seenBorders(worked);
 	if (seen && solved.side !== undefined)
 		words.push(
-			`Visible borders: sides ${n(seen.side)}, top ${n(seen.top)}, bottom ${n(seen.bottom)} ${settings.unit}.`,
+			`Visible borders inside the frame: sides ${n(seen.side)}, top ${n(seen.top)}, bottom ${n(seen.bottom)} ${settings.unit}.`,
 		);
 	return words.join(' ');
 }

@@ -34,7 +34,7 @@ const seenBorder: Reason = (worked, settings) => {
 	const half = isSame(width, height) ? n(width / 2) : `${n(width / 2)} across and ${n(height / 2)} down`;
 	const { thickness } = boardThickness(worked.boards.mount);
 	const bevel = worked.read.cells.isFloat ? ` ${settings.unit}` : `, and the bevel’s ${say(thickness)}`;
-	return `In the frame “${shownText(hidden.frame.name)}” each border loses the lip’s ${n(hidden.frame.lip!)} less half the play, ${half}${bevel}. Visible borders: sides ${n(seen.side)}, top ${n(seen.top)}, bottom ${n(seen.bottom)} ${settings.unit}.`;
+	return `In the frame “${shownText(hidden.frame.name)}” each border loses the lip’s ${n(hidden.frame.lip!)} less half the play, ${half}${bevel}. Visible borders inside the frame: sides ${n(seen.side)}, top ${n(seen.top)}, bottom ${n(seen.bottom)} ${settings.unit}.`;
 };
 
 const stack: Reason = ({ frame: { frame, seat }, framed }, settings) => {

@@ -15,8 +15,8 @@ const facts = (line: string) => factsOf(workOut(rowOf(line), settings), settings
 test('what one sees, in and out of the frame', () => {
 	// The bevel takes 1.4 mm of each border; the lip 6 mm less 2 mm of play as well.
 	expect(facts('picture 456 x 306')).toEqual([
-		'With the bevel, the opening at the front is 452.8 × 302.8 mm. Visible borders: sides 73.6, top 69.6, bottom 77.6 mm.',
-		'In the frame “Oak” each border loses the lip’s 6 less half the play, 2, and the bevel’s 1.4 mm. Visible borders: sides 69.6, top 65.6, bottom 73.6 mm.',
+		'With the bevel, the opening at the front is 452.8 × 302.8 mm. Visible borders without a frame: sides 73.6, top 69.6, bottom 77.6 mm.',
+		'In the frame “Oak” each border loses the lip’s 6 less half the play, 2, and the bevel’s 1.4 mm. Visible borders inside the frame: sides 69.6, top 65.6, bottom 73.6 mm.',
 		'Mount, print and undermount are 1.4 + 0.3 + 1.4 = 3.1 mm thick.',
 		// The picture lies 75 − 3 = 72 from the left: a quarter of its 456 further, and three.
 		'2 hinges, at 186 and 414 mm from the undermount’s left edge. Heavy or valued papers are for a conservator.',

@@ -46,7 +46,7 @@ test('in its frame: the outer size, the play, and the borders that show', () => 
 	const { side, top, bottom } = result.solved;
 	const seen = [side!, top!, bottom!].map((border) => border / 10_000_000 - 6.5);
 	expect(framedFrontWords(result, settings)).toBe(
-		`Framed in “Oak”, 535 × 435 mm. The mount has 3 mm of play. Visible borders: sides ${seen[0]}, top ${seen[1]}, bottom ${seen[2]} mm.`,
+		`Framed in “Oak”, 535 × 435 mm. The mount has 3 mm of play. Visible borders inside the frame: sides ${seen[0]}, top ${seen[1]}, bottom ${seen[2]} mm.`,
 	);
 	expect(framedFrontWords(...worked({ moulding: undefined }, show))).toMatch(/its face width or lip is not/);
 });

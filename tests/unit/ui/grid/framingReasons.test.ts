@@ -40,7 +40,7 @@ test.each([
 	[
 		'seen border',
 		'69.6, 66.1, 74.1',
-		'In the frame “Oak” each border loses the lip’s 6 less half the play, 2 across and 2.5 down, and the bevel’s 1.4 mm. Visible borders: sides 69.6, top 66.1, bottom 74.1 mm.',
+		'In the frame “Oak” each border loses the lip’s 6 less half the play, 2 across and 2.5 down, and the bevel’s 1.4 mm. Visible borders inside the frame: sides 69.6, top 66.1, bottom 74.1 mm.',
 	],
 	['stack', '6.7', 'The stack is about 2 + 1.4 + 0.3 + 3 = 6.7 mm of the rebate’s 20 mm.'],
 	// 0.27 m² · (5 + 4.7 · 0.7) + 0.5 · 2.23 m
