@@ -25,3 +25,10 @@ export function knifeSheet({ sheet, places }: SheetCuts, name: string, scale: Sc
 	const isMade = places.every((place) => sheet.made.includes(place));
 	return { sheet, name, places, cutWords: words.join('; '), isMade };
 }
+
+/** The edge that the cuts of a step are measured from: `left edge`, `top edge`, or both where sheets differ. */
+export function edgeWords(sheets: readonly KnifeSheet[]): string {
+	const sides = new Set(sheets.flatMap(({ sheet, places }) => places.map((place) => sheet.cuts[place]!.across)));
+	const words = [...(sides.has('width') ? ['left'] : []), ...(sides.has('height') ? ['top'] : [])];
+	return `${words.join(' or ')} edge`;
+}

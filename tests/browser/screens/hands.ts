@@ -142,7 +142,7 @@ export const atBench: readonly HandLine[] = [
 
 /** At the sheets, on the page before the first cut. */
 export const atSheets: readonly HandLine[] = [
-	['right goes on', ['ArrowRight'], heard, /step 1 of \d+\. 1000 mm from the edge\. Next: Chalk, sheet 1, /],
+	['right goes on', ['ArrowRight'], heard, /step 1 of \d+\. 1000 mm from the (left|top) edge\. Next: Chalk, sheet 1, /],
 	['Space ticks what comes next', ['Space'], ticked, 1],
 	['Undo takes the tick off', ['Control+z'], ticked, 0],
 	['right again', ['ArrowRight'], heard, /step 2 of/],
