@@ -53,20 +53,23 @@ export function answers(filter: Filter, { row, result, settings, moneySettings, 
 	if (isBlankRow(row)) return isNoFilter(filter);
 	const { words, check, mount, board, frame, maker } = filter;
 	if (filter.cut !== '' && filter.cut !== cut) return false;
-	if (board !== '' && plain(result.boards.mount.asked) !== plain(board)) return false;
-	if (frame !== '' && plain(namesInFrame(result).frame) !== plain(frame)) return false;
-	if (maker !== '' && plain(row.typed.maker) !== plain(maker)) return false;
+	const inFrame = namesInFrame(result);
+	const is = (own: string | undefined, asked: string) => asked === '' || plain(own) === plain(asked);
+	if (!is(result.boards.mount.asked, board) || !is(inFrame.frame, frame) || !is(row.typed.maker, maker)) return false;
 	if (check !== '' && !isTold(check, result)) return false;
 	if (mount !== '' && mountSizeOf(result, settings) !== mount) return false;
 	if (words.trim() === '') return true;
-	if (hasWords(Object.values(row.typed), words)) return true;
 	const costText = cost === undefined ? '' : formatMoney(cost.minorUnits, settings.currency);
-	const workedOut = [
-		...[costText, workedOutText(priceInShow({ row, result, cost, settings, moneySettings }))],
-		...Object.values(namesInFrame(result)),
+	const texts = [
+		...[
+			...Object.values(row.typed),
+			costText,
+			workedOutText(priceInShow({ row, result, cost, settings, moneySettings })),
+		],
+		...Object.values(inFrame),
 		...framingColumns.map((column) => framingText(column, result, settings)),
 	];
-	return hasWords([...Object.values(row.typed), ...workedOut], words);
+	return hasWords(texts, words);
 }
 
 function isTold(check: string, { findings }: RowResult): boolean {

@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest';
+import { pagesOf } from '../harness/pdfPages.ts';
+import { oneStage } from '../screens/oneStage.ts';
+
+const play = oneStage();
+
+test('on paper the heads of a wall’s columns stand right over its first line, under the drawing', () =>
+	play(async (page, stage) => {
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+		await page.goto(`${stage.address}#paper`);
+		await page.getByRole('checkbox', { name: 'Walls and hanging list' }).check();
+		await page.locator('article').first().waitFor();
+		const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
+		const texts = pages.flatMap((each) => each.texts);
+		const at = texts.findIndex(({ text }) => text === 'from the left');
+		const head = texts[at]!;
+		const first = texts.slice(at).find(({ text }) => text.includes('Ebb, before six'))!;
+		expect(head.bottom - first.top).toBeGreaterThan(0);
+		expect(head.bottom - first.top).toBeLessThan(8);
+		expect(texts.map(({ text }) => text)).toContain('height, mm');
+	}));
