@@ -4,6 +4,9 @@
  */
 export type UpdateState = 'none' | 'waiting' | 'replaced';
 
+/** How long the version that waits has to take over before it is asked again, in milliseconds. */
+const askAgainMs = 5_000;
+
 /** The app's next version: it is fetched by itself, and started only when the person says so. */
 export class Update {
 	#state: UpdateState = $state('none');
@@ -56,7 +59,15 @@ export class Update {
 		await this.#beforeReload();
 		this.#isApplied = true;
 		if (this.#state === 'replaced') this.#reload();
-		else await this.#start();
+		else await this.#ask();
+	}
+
+	/** A busy browser may give the version that waits no time to hear it: it is asked until it has taken over. */
+	async #ask(): Promise<void> {
+		await this.#start();
+		setTimeout(() => {
+			if (this.#isApplied && this.#state === 'waiting') void this.#ask();
+		}, askAgainMs);
 	}
 
 	/** The person goes on with this version; the question comes back the next time the app is opened. */

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { Update } from '../../../src/app/update.svelte.ts';
 
 /** An update with everything it does written down. */
@@ -68,4 +68,27 @@ test('put off, it is quiet', () => {
 	update.isWaiting();
 	update.putOff();
 	expect(update.state).toBe('none');
+});
+
+test('a waiting version that did not hear is asked again, until it has taken over or is put off', async () => {
+	vi.useFakeTimers();
+	try {
+		const { update, done } = watched();
+		update.isWaiting();
+		await update.apply();
+		await vi.advanceTimersByTimeAsync(11_000);
+		expect(done).toEqual(['saved', 'start', 'start', 'start']);
+		update.wasReplaced();
+		await vi.advanceTimersByTimeAsync(60_000);
+		expect(done).toEqual(['saved', 'start', 'start', 'start', 'saved', 'reload']);
+
+		const other = watched();
+		other.update.isWaiting();
+		await other.update.apply();
+		other.update.putOff();
+		await vi.advanceTimersByTimeAsync(60_000);
+		expect(other.done).toEqual(['saved', 'start']);
+	} finally {
+		vi.useRealTimers();
+	}
 });
