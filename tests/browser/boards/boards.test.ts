@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core';
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
+import { glazingCautions } from '../../../src/core/bench/glazingCautions.ts';
+import { knifeCautions } from '../../../src/core/bench/knifeCautions.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { onStage } from '../harness/stage.ts';
@@ -249,6 +251,14 @@ test('the knife is worked through by touch: one measure at a time, ticks kept, a
 						.length,
 			);
 		expect(small).toBe(0);
+		// Glass has its own cautions, and not those of the knife.
+		const ofKnife = page.getByText(knifeCautions.atStep);
+		const ofGlass = page.getByText(glazingCautions.scoring);
+		expect([await ofKnife.count(), await ofGlass.count()]).toEqual([1, 0]);
+		while ((await ofGlass.count()) === 0) await page.keyboard.press('ArrowRight');
+		expect(await ofKnife.count()).toBe(0);
+		while ((await page.getByRole('heading', { name: /^Sheets, step 1 of/ }).count()) === 0)
+			await page.keyboard.press('ArrowLeft');
 		const open = page.locator('[aria-pressed=false]');
 		const sheets = await open.count();
 		for (let left = sheets; left > 0; left--) {

@@ -415,8 +415,11 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 		await column.check();
 		await expect.poll(() => drawn(page, '[role=gridcell] img')).toBe(2);
 		await page.getByRole('button', { name: 'Columns' }).click();
+		const figures = page.locator('.beside svg text').filter({ hasText: /^[\d.]+$/ });
+		expect(await figures.count()).toBeGreaterThan(0);
 		await page.getByRole('button', { name: 'Hide measures' }).click();
 		await page.getByRole('button', { name: 'Show measures' }).waitFor();
+		expect(await figures.count()).toBe(0);
 		const go = (place: string) => page.evaluate((hash) => void (location.hash = hash), place);
 		await go('across');
 		await expect.poll(() => drawn(page)).toBe(2);
