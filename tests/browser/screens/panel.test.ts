@@ -129,7 +129,7 @@ test('drawings have a least height on a low screen, and can be folded away', () 
 		await front(page).waitFor();
 	}));
 
-test('on a phone the fields come soon: head of two lines, drawing folded, foot of one line', () =>
+test('on a phone the fields come soon: head of one line, drawing folded, foot of one line', () =>
 	onPhone(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('button', { name: 'Close' }).click();
