@@ -88,7 +88,8 @@ test('by touch prints are finished at the bench, and on A4 the ticks stand on th
 		await page.getByRole('button', { name: 'Sealed' }).waitFor({ state: 'detached' });
 		await page.getByRole('button', { name: 'All 5 done' }).tap();
 		await page.getByRole('heading', { name: new RegExp(`^2 Tide 2, copy 3 of 3.*1 of ${copies} ready`) }).waitFor();
-		// The ticks outlive the page.
+		// The ticks outlive the page, once they are on disk.
+		await page.getByText('Saved', { exact: true }).waitFor();
 		await page.reload();
 		await page.getByRole('heading', { name: new RegExp(`1 of ${copies} ready`) }).waitFor();
 		const pages = await printed(page, 'A4', allOr(all, ['Print cards']));
