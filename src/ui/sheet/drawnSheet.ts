@@ -1,0 +1,51 @@
+import { toMm } from '../../core/length/length.ts';
+import type { KnifeCut, Rectangle } from '../../core/show/cutSheet.ts';
+
+/** A piece on the drawing of a sheet, in millimetres from its top left corner. */
+export interface Place {
+	readonly x: number;
+	readonly y: number;
+	readonly width: number;
+	readonly height: number;
+}
+
+/** Where a piece is on the drawing of its sheet. */
+export const inMm = ({ x, y, width, height }: Rectangle): Place => ({
+	x: toMm(x),
+	y: toMm(y),
+	width: toMm(width),
+	height: toMm(height),
+});
+
+/** A line on the drawing of a sheet, in millimetres from its top left corner. */
+export interface CutLine {
+	readonly x1: number;
+	readonly y1: number;
+	readonly x2: number;
+	readonly y2: number;
+}
+
+/** The line along which the knife cuts, from the top or from the left of the piece that it divides. */
+export function cutLine({ piece, across, at }: KnifeCut): CutLine {
+	const { x, y, width, height } = inMm(piece);
+	const far = toMm(at);
+	return across === 'width'
+		? { x1: x + far, y1: y, x2: x + far, y2: y + height }
+		: { x1: x, y1: y + far, x2: x + width, y2: y + far };
+}
+
+/**
+ * Where the number of a cut stands: near where its line begins, on its middle where it is short; a third along it where a
+ * factory edge comes off, away from the corners in which four such lines meet.
+ * @param letter height of the letters, in millimetres on the sheet
+ */
+export function numberPlace(
+	cut: KnifeCut,
+	letter: number,
+	isTrim: boolean,
+): { readonly x: number; readonly y: number } {
+	const { x1, y1, x2, y2 } = cutLine(cut);
+	const long = Math.max(x2 - x1, y2 - y1);
+	const along = isTrim ? long / 3 : Math.min(letter * 1.1, long / 2);
+	return cut.across === 'width' ? { x: x1, y: y1 + along } : { x: x1 + along, y: y1 };
+}
