@@ -5,7 +5,6 @@ import { apply, type Edit, isEmpty } from '../core/show/edit.ts';
 import { readSettings } from '../core/settings/readSettings.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
-import type { Step } from './history.svelte.ts';
 
 /** A change that waits for a word, because something that is cut would be wrong, or left over. */
 export interface Question {
@@ -22,25 +21,21 @@ export interface Asked {
 	readonly edit: Edit;
 	readonly question: Question;
 	/** The step in whose place the edit comes. */
-	readonly former: Step | undefined;
+	readonly former: Edit | undefined;
 }
 
 /** An answer to a `Question`: leave all as it is, or change and keep the cuts that stand, or begin the mounts again. */
 export type Answer = 'leave' | 'keep' | 'begin again';
 
+/** Works out the rows that an edit would leave. */
+export type WorkOut = (rows: readonly Row[], settings: Settings) => WorkedOutShow['results'];
+
 /** Whether anything is cut that an edit might make wrong; what only ticks and marks does not. */
 const mayBeAsked = (edit: Edit, { ticks = [], cutSheets = [] }: WorkedOutShow['show']): boolean =>
 	ticks.length + cutSheets.length > 0 && !edit.ticks && !edit.cutSheets;
 
-/**
- * What has to be asked before an edit; undefined where it leaves all that is cut as it is.
- * @param workOut works out the rows that the edit would leave
- */
-export function questionOf(
-	edit: Edit,
-	before: WorkedOutShow,
-	workOut: (rows: readonly Row[], settings: Settings) => WorkedOutShow['results'],
-): Question | undefined {
+/** What has to be asked before an edit; undefined where it leaves all that is cut as it is. */
+export function questionOf(edit: Edit, before: WorkedOutShow, workOut: WorkOut): Question | undefined {
 	if (isEmpty(edit) || !mayBeAsked(edit, before.show)) return undefined;
 	const show = apply(before.show, edit);
 	const settings = edit.settings ? readSettings(show.settings).settings : before.settings;

@@ -11,13 +11,13 @@ export interface Made {
 
 /** The steps that can be taken back, and those taken back that can be done again. */
 export class History {
-	#done = $state.raw<readonly Step[]>([]);
-	#undone = $state.raw<readonly Step[]>([]);
+	#done: readonly Step[];
+	#undone: readonly Step[];
 
 	/** Begins with the steps that were kept. */
-	restore({ done, undone }: { readonly done: readonly Step[]; readonly undone: readonly Step[] }): void {
-		this.#done = done;
-		this.#undone = undone;
+	constructor({ done, undone }: { readonly done: readonly Step[]; readonly undone: readonly Step[] }) {
+		this.#done = $state.raw(done);
+		this.#undone = $state.raw(undone);
 	}
 
 	/** The step that undo would take back. */

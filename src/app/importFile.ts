@@ -32,6 +32,7 @@ import {
 } from './incoming.ts';
 import type { PicturesRead } from './importPictures.ts';
 import { MergeReview } from './mergeReview.svelte.ts';
+import { prepareRows } from './prepareRows.ts';
 import type { Session } from './session.svelte.ts';
 
 /** Where the meanings of columns are remembered, by the headers that stand together. */
@@ -211,7 +212,7 @@ export async function importReviewed(
 	const edit = review.edit();
 	const rows = edit.rows.flatMap(({ after }) => after ?? []);
 	const onProgress = (done: number) => options.onProgress?.('working out', done, rows.length);
-	await session.prepare(rows, options.signal, onProgress);
+	await prepareRows(session, rows, options.signal, onProgress);
 	if (session.question) return reported(notRead(review.file.source, questionFirst));
 	const before = session.show;
 	const step = await review.import(edit, options.signal);

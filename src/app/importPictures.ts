@@ -9,6 +9,7 @@ import { readPictures } from '../workers/readPictures.ts';
 import type { Step } from './history.svelte.ts';
 import { inSlices, otherWork } from './inSlices.ts';
 import type { Pictures } from './pictures.svelte.ts';
+import { prepareRows } from './prepareRows.ts';
 import type { Session } from './session.svelte.ts';
 import { storageRoom } from './storageRoom.ts';
 
@@ -97,7 +98,10 @@ export async function addPictures(
 	const wanted = chosen.filter(({ kind, file }) => kind !== 'new' || !wasNew.has(file.hash) || !had.has(file.hash));
 	const ids = wanted.map(() => makeId());
 	const edit = applyPictures(session.show, wanted, ids, session.settings);
-	await session.prepare(edit.rows.flatMap(({ after }) => after ?? []));
+	await prepareRows(
+		session,
+		edit.rows.flatMap(({ after }) => after ?? []),
+	);
 	await otherWork(); // the edit, and the grid that it may open, have a turn of their own
 	const step = session.do(() => edit);
 	const given = edit.rows.filter(({ before, after }) => before && after && before.picture !== after.picture).length;

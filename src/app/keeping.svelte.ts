@@ -8,6 +8,7 @@ import { askToPersist } from './askToPersist.ts';
 import type { CopyCount } from './copyCount.svelte.ts';
 import { oneForMany } from './oneForMany.ts';
 import { listenToOtherTabs, type News, type OtherTabs } from './otherTabs.ts';
+import type { GivenNotes } from './outliving.ts';
 import { type Saved, Saving } from './saving.svelte.ts';
 import { warnBeforeLeaving } from './warnBeforeLeaving.ts';
 
@@ -70,9 +71,11 @@ export class Keeping {
 		this.#saving.add(edit, steps);
 	}
 
-	/** Tells the other tabs that a copy of the show has left. */
-	announceCopy(copied: Copied, takenBack: number): void {
-		this.#tabs.announce({ showId: this.#source.show().id, revision: copied.revision, copied, takenBack });
+	/** Keeps that a copy of the show has left, and tells the other tabs. @param notes see `outliving` */
+	async keepCopy(notes: GivenNotes, copied: Copied, takenBack: number): Promise<void> {
+		const showId = this.#source.show().id;
+		await notes.keepCopied(showId, copied, takenBack);
+		this.#tabs.announce({ showId, revision: copied.revision, copied, takenBack });
 	}
 
 	/** Resolves when everything is on disk; rejects with the sentence of `saved` if it cannot be written. */

@@ -1,5 +1,4 @@
 import type { BenchPlan } from '../core/bench/benchPlan.ts';
-import { begunAgain, withoutWrongTicks } from '../core/bench/cutWarning.ts';
 import type { Views } from '../core/grid/views.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import {
@@ -14,7 +13,7 @@ import {
 	withFocus,
 	withoutRowsGone,
 } from '../core/show/edit.ts';
-import { readSettings } from '../core/settings/readSettings.ts';
+import { editInstead } from '../core/show/editInstead.ts';
 import type { Row } from '../core/show/row.ts';
 import type { SettingProblem } from '../core/settings/settingValue.ts';
 import type { Settings } from '../core/settings/settings.ts';
@@ -22,7 +21,7 @@ import type { Show } from '../core/show/show.ts';
 import type { OpenedShow, ShowStore } from '../storage/showStore.ts';
 import type { OrderSearch } from './benchOrder.svelte.ts';
 import { CopyCount } from './copyCount.svelte.ts';
-import { type Answer, type Asked, type Question, questionOf } from './cutQuestion.ts';
+import type { Answer, Question, WorkOut } from './cutQuestion.ts';
 import { Exchanges } from './exchanges.ts';
 import { History, type Made, type Step } from './history.svelte.ts';
 import { KeptPlace } from './keptPlace.svelte.ts';
@@ -30,10 +29,12 @@ import { LateCosts } from './lateCosts.svelte.ts';
 import type { LateBench } from './lateBench.svelte.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { KeptSteps } from './keptSteps.ts';
+import { OpenQuestion } from './openQuestion.svelte.ts';
 import { outliving } from './outliving.ts';
 import { type Pictures, picturesOf } from './pictures.svelte.ts';
 import { plainCopy } from './plainCopy.ts';
 import type { Saved } from './saving.svelte.ts';
+import { SessionEnd } from './sessionEnd.svelte.ts';
 import type { StepsChange } from '../storage/stepStore.ts';
 import { WorkedOut } from './workedOut.svelte.ts';
 
@@ -44,10 +45,7 @@ import { WorkedOut } from './workedOut.svelte.ts';
  */
 export class Session {
 	#show = $state.raw<Show>()!;
-	#asked = $state.raw<Asked>();
-	#state = $state.raw<'open' | 'closing' | 'closed'>('open');
-	#closing: Promise<void> | undefined;
-	#ending = new AbortController();
+	readonly #end = new SessionEnd();
 	/** Names rows. */
 	readonly makeId: () => string;
 	/** Where one is in the show. */
@@ -61,35 +59,29 @@ export class Session {
 	/** The pictures on this device. */
 	readonly pictures: Pictures;
 	readonly #workedOut: WorkedOut;
-	readonly #history = new History();
+	readonly #asking = new OpenQuestion();
+	readonly #history: History;
 	readonly #steps: KeptSteps;
 	readonly #keeping: Keeping;
 
 	/** Use `openSession`. */
 	constructor(stored: OpenedShow, store: ShowStore, databaseName: string, newId: () => string, search?: OrderSearch) {
 		const { id } = stored.show;
-		const { steps = [] } = stored;
 		this.#steps = new KeptSteps(id, newId());
-		this.#history.restore(this.#steps.restore(steps));
+		this.#history = new History(this.#steps.restore(stored.steps ?? []));
 		this.#show = stored.show;
 		this.makeId = newId;
 		this.pictures = picturesOf(databaseName);
 		this.#workedOut = new WorkedOut(() => this.#show, search);
 		this.place = new KeptPlace(store, stored);
-		const notes = outliving(store, databaseName, () => this.#state === 'closed');
+		const notes = outliving(store, databaseName, () => this.#end.state === 'closed');
 		this.exchanges = new Exchanges(notes, id);
-		this.copies = new CopyCount(
-			{ ...stored, steps },
-			{
-				revision: () => this.#keeping.revision,
-				depth: () => this.#history.depth,
-				whenSaved: () => this.whenSaved(),
-				keep: async (copied, takenBack) => {
-					await notes.keepCopied(id, copied, takenBack);
-					this.#keeping.announceCopy(copied, takenBack);
-				},
-			},
-		);
+		this.copies = new CopyCount(stored, {
+			revision: () => this.#keeping.revision,
+			depth: () => this.#history.depth,
+			whenSaved: () => this.whenSaved(),
+			keep: (copied, takenBack) => this.#keeping.keepCopy(notes, copied, takenBack),
+		});
 		this.#keeping = new Keeping(store, stored, databaseName, {
 			show: () => this.#show,
 			set: (show) => this.#set(show),
@@ -161,12 +153,12 @@ export class Session {
 
 	/** Whether edits are made; a session that closes, or is closed, refuses them. */
 	get isOpen(): boolean {
-		return this.#state === 'open';
+		return this.#end.state === 'open';
 	}
 
 	/** Aborted when the session begins to close: what works for it stops then. Where closing fails there is another. */
 	get signal(): AbortSignal {
-		return this.#ending.signal;
+		return this.#end.signal;
 	}
 
 	/** The step that undo would take back; its label says what it did: "Type picture width". */
@@ -183,17 +175,13 @@ export class Session {
 
 	/** The change that waits for a word; undefined where none does. */
 	get question(): Question | undefined {
-		return this.#asked?.question;
+		return this.#asking.question;
 	}
 
 	/** Answers the `question`: makes the change that waits, or drops it. */
 	answer(answer: Answer): void {
-		const asked = this.#asked;
-		this.#asked = undefined;
-		if (asked === undefined || answer === 'leave') return;
-		const { edit, former, question } = asked;
-		const { wronged } = question;
-		this.#commit(answer === 'keep' ? withoutWrongTicks(edit, wronged) : begunAgain(edit, wronged, this.#show), former);
+		const answered = this.#asking.end(answer, this.#show);
+		if (answered) this.#commit(answered.edit, answered.former);
 	}
 
 	/**
@@ -209,10 +197,8 @@ export class Session {
 	/** Makes an edit in the place of a step, as if that had never been: still one step of undo, and asked about as one. */
 	doInstead(former: Step, command: Command, focus?: FocusOfEdit): Step | undefined {
 		if (this.#isWaiting || this.#history.placeOf(former) < 0) return undefined;
-		const back = rebase(invert(former), this.#show);
-		const show = apply(this.#show, back);
-		const edit = command(show, back.settings ? readSettings(show.settings).settings : this.settings);
-		if (!isEmpty(edit)) return this.#make({ ...withFocus(compose(back, edit), focus), label: edit.label }, former);
+		const edit = editInstead(former, command, this.#show, this.settings);
+		if (edit) return this.#make(withFocus(edit, focus), former);
 		this.undoStep(former);
 		return undefined;
 	}
@@ -233,16 +219,9 @@ export class Session {
 		return this.#history.redo((edit) => this.#return(edit, edit, 0, (depth) => now < depth))?.focus?.after;
 	}
 
-	/**
-	 * Works rows out before they are in the show, a slice at a time: those that an edit brings are then there at once.
-	 * @param onProgress called with how many are done
-	 */
-	async prepare(rows: readonly Row[], signal?: AbortSignal, onProgress?: (done: number) => void): Promise<void> {
-		const ends = [this.signal, ...(signal ? [signal] : [])];
-		for await (const done of this.#workedOut.ahead(rows)) {
-			onProgress?.(done);
-			for (const end of ends) end.throwIfAborted();
-		}
+	/** Works rows out before they are in the show; see `prepareRows`. Gives how many are done after each slice. */
+	ahead(rows: readonly Row[]): AsyncGenerator<number, void> {
+		return this.#workedOut.ahead(rows);
 	}
 
 	/** Resolves when all that was typed is on disk; rejects, with the sentence of `saved`, if it cannot be written. */
@@ -261,40 +240,25 @@ export class Session {
 	 * @param last what is done once all is on disk and before it lets go
 	 */
 	close(last?: () => Promise<void>): Promise<void> {
-		return (this.#closing ??= this.#close(last));
-	}
-
-	async #close(last?: () => Promise<void>): Promise<void> {
-		this.#state = 'closing';
-		this.#ending.abort(new DOMException('The show has been closed.', 'AbortError'));
-		try {
-			await this.#keeping.flush();
-			await last?.();
-		} catch (cause) {
-			this.#state = 'open';
-			this.#closing = undefined;
-			this.#ending = new AbortController();
-			throw cause;
-		}
-		this.#state = 'closed';
-		this.#asked = undefined;
-		this.#workedOut.stop();
-		this.#keeping.close();
+		const flush = () => this.#keeping.flush().then(last);
+		return this.#end.close(flush, () => {
+			this.answer('leave');
+			this.#workedOut.stop();
+			this.#keeping.close();
+		});
 	}
 
 	/** Whether edits have to wait for an answer, or come too late. */
 	get #isWaiting(): boolean {
-		return !this.isOpen || this.#asked !== undefined;
+		return !this.isOpen || this.question !== undefined;
 	}
 
 	/** Makes an edit, or asks first. */
 	#make(asked: Edit, former?: Step): Step | undefined {
 		// A form may have handed over what it goes on changing.
 		const edit = { ...asked, ...(asked.settings && { settings: plainCopy(asked.settings) }) };
-		const question = this.#questionOf(edit);
-		if (!question) return this.#commit(edit, former);
-		this.#asked = { edit, question, former };
-		return undefined;
+		const workOut: WorkOut = (rows, settings) => this.#workedOut.resultsOf(rows, settings);
+		return this.#asking.ask(edit, former, this, workOut) ? undefined : this.#commit(edit, former);
 	}
 
 	#commit(edit: Edit, former?: Step): Step | undefined {
@@ -306,11 +270,6 @@ export class Session {
 		if (former) this.#history.replace(former, step);
 		else this.#history.add(step);
 		return step;
-	}
-
-	#questionOf(edit: Edit): Question | undefined {
-		const { show, settings, results } = this;
-		return questionOf(edit, { show, settings, results }, (...after) => this.#workedOut.resultsOf(...after));
 	}
 
 	/** Takes a step back, or does it again. @param isTowards see `CopyCount.returning` */
