@@ -312,7 +312,7 @@ export const screens: readonly Screen[] = [
 		name: 'print-list',
 		open: async (page) => {
 			await openPaperShow(page);
-			await page.getByRole('link', { name: 'To get' }).click();
+			await goTo(page, 'To get');
 			await page.getByRole('link', { name: 'Print list' }).click();
 			await page.getByRole('heading', { name: 'Not printed' }).waitFor();
 		},
