@@ -2,6 +2,7 @@ import { formatSize } from '../core/length/formatLength.ts';
 import { shownText } from '../core/values/shownText.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { judgeRow } from '../core/findings/judgeRow.ts';
+import { gravestWords } from '../core/findings/together.ts';
 import type { Row } from '../core/show/row.ts';
 import { withKept } from '../files/keptColumns.ts';
 import { readRows } from '../files/csv.ts';
@@ -49,10 +50,13 @@ function solved(all: readonly Row[], settings: Session['settings']): PreviewOfRo
 			...size('window', solved.windowWidth, solved.windowHeight),
 			...size('mount', solved.mountWidth, solved.mountHeight),
 		];
-		const stop = findings.find(({ level }) => level === 'stop');
+		const stop = gravestWords(
+			findings.filter(({ level }) => level === 'stop'),
+			settings,
+		);
 		return {
 			title: shownText(row.typed.title ?? row.typed.number ?? `Row ${place + 1}`),
-			words: [words.join(', ') || 'no size yet', ...(stop ? [stop.message] : [])].join(' · '),
+			words: [words.join(', ') || 'no size yet', ...(stop === undefined ? [] : [stop])].join(' · '),
 		};
 	});
 }

@@ -48,7 +48,7 @@ export function writePrintList({ papers, leftOut }: ToPrint, { rows, results, se
 			paperCells(paper, settings),
 		]),
 		...leftOut.map((each): Cells => {
-			const note = leftOutWords(each.reason, results[each.row - 1]);
+			const note = leftOutWords(each.reason, results[each.row - 1], settings);
 			return { kind: 'not printed', ...nameOf(each.row - 1), note };
 		}),
 	];
@@ -75,7 +75,7 @@ function pictureCells(picture: PictureToPrint, { unit }: Settings): Cells {
 		copies: `${picture.copies}`,
 		proofs: `${picture.proofs}`,
 		...(picture.cutOff === undefined ? { sheets: `${piecesOf(picture)}` } : { 'roll (m)': metres(takenBy(picture)) }),
-		note: picture.findings.map(({ message }) => message).join(' '),
+		note: picture.said.map(({ message }) => message).join(' '),
 	};
 }
 

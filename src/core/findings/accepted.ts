@@ -16,15 +16,18 @@ export const acceptanceOf = ({ code, figures }: Pick<Finding, 'code' | 'figures'
 export const isAccepted = (finding: Finding, row: Row): boolean =>
 	finding.level === 'look' && acceptancesOf(row).some((text) => isFor(text, finding));
 
-/** The change that accepts a `look`. */
-export const accept = (finding: Finding, row: Row): CellTexts => ({
-	accepted: [...without(finding, row), acceptanceOf(finding)].join(' '),
+/** The change that accepts `look`s, each of those that are said at once. */
+export const accept = (findings: readonly Finding[], row: Row): CellTexts => ({
+	accepted: [...without(findings, row), ...findings.map(acceptanceOf)].join(' '),
 });
 
-/** The change that withdraws an acceptance. */
-export const withdraw = (finding: Finding, row: Row): CellTexts => ({ accepted: without(finding, row).join(' ') });
+/** The change that withdraws acceptances. */
+export const withdraw = (findings: readonly Finding[], row: Row): CellTexts => ({
+	accepted: without(findings, row).join(' '),
+});
 
-const without = (finding: Finding, row: Row) => acceptancesOf(row).filter((text) => !isFor(text, finding));
+const without = (findings: readonly Finding[], row: Row) =>
+	acceptancesOf(row).filter((text) => !findings.some((finding) => isFor(text, finding)));
 
 const isFor = (text: string, finding: Finding): boolean =>
 	text === acceptanceOf(finding) || isFormerAcceptance(text, finding.code, finding.figures);

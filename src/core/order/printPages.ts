@@ -40,8 +40,8 @@ export function printPages(
 		headMm: printPageMm.head,
 		items: onPages(each.pictures, picturesInLine).flatMap((pictures) => [
 			{ item: { pictures } as PrintPageItem, mm: printPageMm.pictures },
-			...pictures.flatMap(({ place, findings }) =>
-				findings.slice(1).map(({ message }) => noteItem({ name: nameOf(place), words: message })),
+			...pictures.flatMap(({ place, said }) =>
+				said.slice(1).map(({ message }) => noteItem({ name: nameOf(place), words: message })),
 			),
 		]),
 	}));

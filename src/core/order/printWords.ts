@@ -1,4 +1,5 @@
 import type { RowResult } from '../findings/rowResult.ts';
+import { gravestWords } from '../findings/together.ts';
 import { formatLength, formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
 import type { Size } from '../length/size.ts';
 import { type OnPaper, wayOf } from '../row/paper.ts';
@@ -40,10 +41,10 @@ export function wantedWords({ pieces, rollLength, line }: PaperToPrint): string 
 }
 
 /** Why a print is left out of what is printed or got. @param result what the row works out */
-export function leftOutWords(reason: NotPrinted['reason'], result: RowResult | undefined): string {
+export function leftOutWords(reason: NotPrinted['reason'], result: RowResult | undefined, scale: Scale): string {
 	switch (reason) {
 		case 'stop':
-			return result?.findings[0]?.message ?? 'It has something to put right first.';
+			return gravestWords(result?.findings ?? [], scale) ?? 'It has something to put right first.';
 		case 'no-size':
 			return 'Its size is not known yet.';
 		case 'no-paper':

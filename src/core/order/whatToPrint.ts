@@ -1,5 +1,5 @@
-import type { Finding } from '../findings/finding.ts';
 import type { RowResult } from '../findings/rowResult.ts';
+import { type Said, saidTogether } from '../findings/together.ts';
 import type { Settings } from '../settings/settings.ts';
 import { asTyped } from '../show/asTyped.ts';
 import { isBlankRow, isUntyped } from '../show/blankRow.ts';
@@ -11,7 +11,7 @@ import { type PrintedPaper, type PrintedPicture, printList } from './printList.t
 
 /** A picture to print, with what there is to know of it and its paper. */
 export interface PictureToPrint extends PrintedPicture {
-	readonly findings: readonly Finding[];
+	readonly said: readonly Said[];
 }
 
 /** A paper with what is printed on it and what of it is to be got. */
@@ -38,12 +38,12 @@ export interface ToPrint {
 /** What a show has to be printed, by paper, and the prints that are not, each with the reason. */
 export function whatToPrint(rows: readonly Row[], results: readonly RowResult[], settings: Settings): ToPrint {
 	const { counted, leftOut } = countedRows(rows, results);
-	const findingsOf = (place: number) =>
-		counted.get(place)?.findings.filter(({ code }) => code.startsWith('paper-')) ?? [];
+	const saidOf = (place: number) =>
+		saidTogether(counted.get(place)?.findings.filter(({ code }) => code.startsWith('paper-')) ?? [], settings);
 	const papers = printList(counted, (place) => asTyped(rows[place]!, 'paper'), settings).map(
 		(printed): PaperToPrint => ({
 			...printed,
-			pictures: printed.pictures.map((picture) => ({ ...picture, findings: findingsOf(picture.place) })),
+			pictures: printed.pictures.map((picture) => ({ ...picture, said: saidOf(picture.place) })),
 			line: lineOf(paperNeed(printed)),
 		}),
 	);

@@ -15,5 +15,5 @@ export const leftOutNotes = (
 ) =>
 	leftOut.map(({ row, reason }) => ({
 		name: namesOfPrints(source)(row - 1),
-		words: leftOutWords(reason, source.session.results[row - 1]),
+		words: leftOutWords(reason, source.session.results[row - 1], source.session.settings),
 	}));

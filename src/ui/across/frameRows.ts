@@ -1,4 +1,5 @@
 import type { RowResult } from '../../core/findings/rowResult.ts';
+import { gravestWords } from '../../core/findings/together.ts';
 import { frameChangeWords, noFrameWords } from '../../core/frameChoice/frameChangeWords.ts';
 import type { FramedPrint } from '../../core/frameChoice/giveFrames.ts';
 import { formatSize, type Scale } from '../../core/length/formatLength.ts';
@@ -22,7 +23,10 @@ export function frameRows(
 		const { frame, before, after } = print;
 		const words =
 			frame === undefined
-				? noFrameWords(print, results[index]?.findings.find(({ level }) => level === 'stop')?.message)
+				? noFrameWords(
+						print,
+						gravestWords(results[index]?.findings.filter(({ level }) => level === 'stop') ?? [], scale),
+					)
 				: frameChangeWords(print, row, scale);
 		const proposed = frame === undefined ? { text: 'None' } : { text: frame, below: mountWords(after, scale) };
 		return [

@@ -1,4 +1,5 @@
 import { askableKeys, whyItIsSo } from '../../core/reasons/whyItIsSo.ts';
+import { saidTogether } from '../../core/findings/together.ts';
 import type { RowSource } from './cellView.ts';
 import { columnOfFindingCell, type GridColumn } from './gridColumns.ts';
 
@@ -10,7 +11,7 @@ export function cellWords({ key, column, solved }: GridColumn, { row, result, se
 	const asked = askableKeys.find((each) => each === solved);
 	const isTyped = column !== undefined && row.typed[column] !== undefined;
 	const why = asked === undefined || isTyped ? undefined : whyItIsSo(result, asked, settings);
-	const sentences = result.findings
+	const sentences = saidTogether(result.findings, settings)
 		.filter(({ cells }) => key === 'number' || cells.some((cell) => columnOfFindingCell(cell) === key))
 		.map(({ message }) => message);
 	return [why, ...sentences].filter((sentence) => sentence !== undefined).join(' ');

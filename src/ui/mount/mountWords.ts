@@ -7,10 +7,12 @@ import { listed } from '../../core/values/listed.ts';
 
 /** Which axes of a print cannot be cut as they stand, in words; empty where both can. */
 export function clashWords(findings: readonly Finding[]): string {
-	const words = findings.flatMap(({ code, cells }) => {
-		if (code !== 'adds-up' && code !== 'does-not-fit') return [];
-		const axis = cells.some((cell) => cell === 'side' || cell.endsWith('Width')) ? 'width' : 'height';
-		return [code === 'adds-up' ? `the ${axis} does not add up` : `the ${axis} does not fit`];
+	const words = (['adds-up', 'does-not-fit'] as const).flatMap((clash) => {
+		const axes = findings
+			.filter(({ code }) => code === clash)
+			.map(({ cells }) => (cells.some((cell) => cell === 'side' || cell.endsWith('Width')) ? 'width' : 'height'));
+		if (axes.length === 0) return [];
+		return `the ${listed(axes)} ${axes.length > 1 ? 'do' : 'does'} not ${clash === 'adds-up' ? 'add up' : 'fit'}`;
 	});
 	return words.join('; ');
 }

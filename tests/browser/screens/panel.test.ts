@@ -24,7 +24,7 @@ test('a print whose measures do not add up is drawn as an outline, and the capti
 		await paste(page, 'Low water\t\t456\t306\t\t\t70\t71\t90\t\t600\t450');
 		await page
 			.locator('figcaption')
-			.getByText(/the width does not add up; the height does not add up/)
+			.getByText(/the width and height do not add up/)
 			.waitFor();
 		expect(await choice(page, 'Back').count()).toBe(0);
 		expect(await front(page).locator('path').count()).toBeLessThan(paths);

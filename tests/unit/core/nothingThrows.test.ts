@@ -149,8 +149,8 @@ test('nothing of core throws for anything that a cell or a setting can hold', ()
 						expect(label).not.toMatch(/undefined|NaN (mm|cm|in)/);
 						judgeRow(withCells(one, change, read), read);
 					}
-					judgeRow(withCells(one, accept(finding, one), read), read);
-					withCells(one, withdraw(finding, one), read);
+					judgeRow(withCells(one, accept([finding], one), read), read);
+					withCells(one, withdraw([finding], one), read);
 				}
 				for (const { message } of advise(one, result, read).advice) expect(message).not.toMatch(/undefined|NaN/);
 				for (const key of askableKeys) expect(whyItIsSo(result, key, read) ?? '').not.toMatch(/undefined|NaN/);

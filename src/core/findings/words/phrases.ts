@@ -71,7 +71,7 @@ export const wayOf = ({ width, height }: Sides) => (width > height ? 'landscape'
 
 export function bordersAre(borders: Borders, { figure }: Say): string {
 	const words = Object.entries(borders).map(([border, value]) => `${border} ${figure(value)}`);
-	return `${capital(words.join(' and '))} ${words.length > 1 ? 'are' : 'is'}`;
+	return `${capital(listed(words))} ${words.length > 1 ? 'are' : 'is'}`;
 }
 
 export const cutWords = ({ of, border, length, setting }: CutBorder, { figure }: Say): string =>

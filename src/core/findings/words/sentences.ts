@@ -199,7 +199,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		`${bordersAre(borders, say)} under your smallest border of ${say.say(least)}.`,
 
 	'lip-shrinks': ({ frame, seen, least }, { figure, say }) =>
-		`${capital(seen.map(({ border, shows, length }) => `${shows > 0 ? figure(shows) : 'nothing'} of the ${figure(length)} ${border}`).join(' and '))} shows in the frame “${shownText(frame)}”, under your smallest border of ${say(least)}.`,
+		`${capital(listed(seen.map(({ border, shows, length }) => `${shows > 0 ? figure(shows) : 'nothing'} of the ${figure(length)} ${border}`)))} ${seen.length > 1 ? 'show' : 'shows'} in the frame “${shownText(frame)}”, under your smallest border of ${say(least)}.`,
 
 	'top-heavy': ({ bottom, narrower, top }, { figure, say }) =>
 		`The bottom ${figure(bottom)} is ${say(narrower)} narrower than the top ${figure(top)}.`,
@@ -257,7 +257,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	'hangs-over': ({ wall, overlaps }, say) => `On “${shownText(wall.said)}” it ${overlapWords(overlaps, say)}.`,
 
 	'past-guide': (found, say) => {
-		const cuts = capital(found.cuts.map((cut) => cutWords(cut, say)).join(' and '));
+		const cuts = capital(listed(found.cuts.map((cut) => cutWords(cut, say))));
 		if (found.kind === 'below nothing') return `${cuts}: the cutter’s guide would be set to ${say.say(found.setting)}.`;
 		const range = [
 			...(found.least === undefined ? [] : [`from ${say.say(found.least)}`]),

@@ -7,10 +7,10 @@ const codes = (row: ReturnType<typeof rowOf>) => resultOf(row).findings.map(({ c
 test('a look is accepted, kept in the row, and taken back', () => {
 	const row = rowOf('picture 308 x 308');
 	const { findings } = resultOf(row);
-	const accepted = withChange(row, accept(findings[0]!, row));
+	const accepted = withChange(row, accept([findings[0]!], row));
 	expect(accepted.typed.accepted).toBe('uneven(side:149mm/top:70mm/difference:79mm/share:112.857%/allowed:15%)');
 	expect(resultOf(accepted)).toMatchObject({ findings: [], accepted: [{ code: 'uneven' }] });
-	expect(withChange(accepted, withdraw(findings[0]!, accepted))).toEqual(row);
+	expect(withChange(accepted, withdraw([findings[0]!], accepted))).toEqual(row);
 });
 
 test('it comes back when its figures change, and only then', () => {
@@ -26,8 +26,8 @@ test('several are accepted side by side; a new acceptance takes the place of the
 	const row = rowOf('picture 528 x 339');
 	const { findings } = resultOf(row);
 	let accepted = row;
-	for (const finding of findings) accepted = withChange(accepted, accept(finding, accepted));
-	for (const finding of findings) accepted = withChange(accepted, accept(finding, accepted));
+	for (const finding of findings) accepted = withChange(accepted, accept([finding], accepted));
+	for (const finding of findings) accepted = withChange(accepted, accept([finding], accepted));
 	expect(accepted.typed.accepted?.split(' ')).toEqual([
 		'uneven(side:39mm/top:55mm/difference:16mm/share:41.026%/allowed:15%)',
 		'thin-border(side:39mm/least:40mm)',
@@ -50,7 +50,7 @@ test.each([
 ])('%s, accepted, is told again with %o', (line, change, code) => {
 	const row = rowOf(line);
 	const finding = resultOf(row).findings.find((one) => one.code === code)!;
-	const accepted = withChange(row, accept(finding, row));
+	const accepted = withChange(row, accept([finding], row));
 	expect(codes(accepted)).not.toContain(code);
 	expect(codes(withChange(accepted, change))).toContain(code);
 });

@@ -70,7 +70,7 @@ describe.each(cases)('$line', ({ line, settings, texts }) => {
 
 	test('what is accepted stays accepted in another unit', () => {
 		let accepted = row;
-		for (const look of looksOf(row, settings)) accepted = withChange(accepted, accept(look, accepted));
+		for (const look of looksOf(row, settings)) accepted = withChange(accepted, accept([look], accepted));
 		expect(codes(accepted, settings)).toEqual([]);
 		for (const unit of units) expect(codes(...inUnit(accepted, settings, unit))).toEqual([]);
 	});
@@ -103,12 +103,12 @@ test('taken back, the former text goes too; accepted again, the new one stands a
 	const row = rowOf('picture 308 x 308');
 	const formerlyAccepted = withChange(row, { accepted: 'uneven(149/70/79/113/15)' });
 	const [look] = looksOf(row, wideShow);
-	expect(withdraw(look!, formerlyAccepted)).toEqual({ accepted: '' });
-	expect(accept(look!, formerlyAccepted)).toEqual(accept(look!, row));
+	expect(withdraw([look!], formerlyAccepted)).toEqual({ accepted: '' });
+	expect(accept([look!], formerlyAccepted)).toEqual(accept([look!], row));
 });
 
 test('the same figures elsewhere are another finding', () => {
 	const atSide = rowOf('picture 456 x 306, overlap 1');
 	const [first, second] = looksOf(atSide, wideShow).filter(({ code }) => code === 'thin-overlap');
-	expect(accept(first!, atSide)).not.toEqual(accept(second!, atSide));
+	expect(accept([first!], atSide)).not.toEqual(accept([second!], atSide));
 });

@@ -10,8 +10,8 @@ test('of a picture with several findings the first stands beside it, the others 
 	const results = rows.map((row) => judgeRow(row, settings));
 	const [paper] = whatToPrint(rows, results, settings).papers;
 	const [first, last] = paper!.pictures;
-	const [finding] = first!.findings;
-	const pictures = [{ ...first!, findings: [finding!, { ...finding!, message: 'Its margin is narrow.' }] }, last!];
+	const [finding] = first!.said;
+	const pictures = [{ ...first!, said: [finding!, { ...finding!, message: 'Its margin is narrow.' }] }, last!];
 	const note = { name: 'Row 3', words: 'It has no paper yet.' };
 	const pages = printPages([{ ...paper!, pictures }], [note], (place) => `Row ${place + 1}`, 'A4');
 	const said = pages

@@ -80,7 +80,7 @@ describe('papers and pictures', () => {
 });
 
 test('prints that are left out are named with the reason, blank rows are not', () => {
-	const { leftOut, results } = listOf(
+	const { leftOut, results, settings } = listOf(
 		[
 			{ ...print, paper: 'Rag', side: 'x' },
 			{},
@@ -97,7 +97,7 @@ test('prints that are left out are named with the reason, blank rows are not', (
 		[4, 'no-copies'],
 		[5, 'stop'],
 	]);
-	const words = leftOut.map((each) => leftOutWords(each.reason, results[each.row - 1]));
+	const words = leftOut.map((each) => leftOutWords(each.reason, results[each.row - 1], settings));
 	expect(words[0]).toMatch(/“x”/);
 	expect(words.slice(1, 3)).toEqual(['It has no paper yet.', 'Its number of copies is 0.']);
 });
@@ -107,12 +107,14 @@ test('a row that only has columns of another program says that nothing is typed 
 	const rows = [{ id: 'r', order: 0, typed: {}, extra: { crate: '7' } }];
 	const results = rows.map((row) => judgeRow(row, settings));
 	const { leftOut } = whatToPrint(rows, results, settings);
-	expect(leftOut.map(({ reason }) => leftOutWords(reason, results[0]))).toEqual(['Nothing is typed in it yet.']);
+	expect(leftOut.map(({ reason }) => leftOutWords(reason, results[0], settings))).toEqual([
+		'Nothing is typed in it yet.',
+	]);
 });
 
 test('what the paper makes of a picture is said beside it', () => {
 	const { papers: printed } = listOf([{ shape: '3:2', paper: 'A5' }]);
-	expect(printed[0]!.pictures[0]!.findings.map(({ code }) => code)).toEqual(['paper-bounds']);
+	expect(printed[0]!.pictures[0]!.said.map(({ code }) => code)).toEqual(['paper-bounds']);
 });
 
 test('a show without papers has nothing to print', () => {
