@@ -14,5 +14,5 @@ function cssHash({ hash, css, filename }) {
 /** @type {import('@sveltejs/vite-plugin-svelte').SvelteConfig} */
 export default {
 	preprocess: vitePreprocess({ script: false }),
-	compilerOptions: { runes: true, cssHash },
+	compilerOptions: { runes: true, cssHash, discloseVersion: false },
 };

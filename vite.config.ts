@@ -6,6 +6,7 @@ import { sharedParts } from './src/build/sharedParts.ts';
 import { solverInBrowser } from './src/build/solverInBrowser.ts';
 import { soundPage } from './src/build/soundPage.ts';
 import { startScript } from './src/build/startScript.ts';
+import { svelteInBrowser } from './src/build/svelteInBrowser.ts';
 import { workersInBundle } from './src/build/workersInBundle.ts';
 
 const { version, description } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8')) as {
@@ -60,6 +61,7 @@ export default defineConfig({
 	plugins: [
 		versionInPage,
 		svelte(),
+		svelteInBrowser(),
 		solverInBrowser(),
 		workersInBundle(),
 		startScript(),

@@ -1,0 +1,34 @@
+import type { Plugin } from 'vite';
+
+/**
+ * What of Svelte is never used here: pages that a server has drawn, and its experiments and former ways. Each hangs on a
+ * variable that only its own switch sets.
+ */
+const never: readonly (readonly [file: RegExp, name: string])[] = [
+	[/svelte[\\/]src[\\/]internal[\\/]client[\\/]dom[\\/]hydration\.js$/, 'hydrating'],
+	[/svelte[\\/]src[\\/]internal[\\/]flags[\\/]index\.js$/, 'async_mode_flag'],
+	[/svelte[\\/]src[\\/]internal[\\/]flags[\\/]index\.js$/, 'legacy_mode_flag'],
+	[/svelte[\\/]src[\\/]internal[\\/]flags[\\/]index\.js$/, 'tracing_mode_flag'],
+];
+
+/** What a component does only for a page that a server has drawn: some thousand calls that do nothing here. */
+const idle = /^\s*\$\.(?:reset|next)\([^()]*\);$/gm;
+
+/** Builds Svelte without what this app never uses of it: what is never true is a constant, and what hangs on it goes. */
+export const svelteInBrowser = (): Plugin => ({
+	name: 'evenhang-svelte',
+	apply: 'build',
+	transform: {
+		filter: { id: [/\.svelte$/, ...never.map(([file]) => file)] },
+		handler(code, id) {
+			if (id.endsWith('.svelte')) return code.replaceAll(idle, '');
+			for (const [file, name] of never.filter(([each]) => each.test(id))) {
+				if (!code.includes(`export let ${name} = false;`)) this.error(`${file} says in another way what ${name} is`);
+				code = code
+					.replaceAll(new RegExp(`^(\\s+)${name} = \\w+;`, 'gm'), '')
+					.replace(`export let ${name} = false;`, `export const ${name} = false;`);
+			}
+			return code;
+		},
+	},
+});
