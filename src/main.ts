@@ -5,12 +5,14 @@ import { openShelf } from './app/openShelf.ts';
 import { trustOwnScripts } from './app/trustedUrls.ts';
 import { hasStopped, storageSilent } from './core/device/startProblem.ts';
 import { appIsThere, takeBackInPage, tellInPage } from './start/startPage.ts';
+import { handsPart } from './pages/lateParts.ts';
 import './ui/base.css';
 
 /** How long opening the show may take before something is said about it, in milliseconds. */
 const longestOpening = 10_000;
 
 trustOwnScripts();
+void handsPart.load();
 let tellWaiting: (sentence: string) => void = () => undefined;
 const opening = openShelf({ isJudgedLater: true, onWaiting: (sentence) => tellWaiting(sentence) });
 const late = setTimeout(() => tellInPage(storageSilent), longestOpening);

@@ -4,13 +4,14 @@ import type { Rolldown } from 'vite';
 
 /**
  * The files of the build in which those modules lie that more than one part of the app is made of. The parts: the first
- * screen, what is loaded after it, and each worker. Few files, for each that is kept on the device is looked at again at
+ * screen, what is done in the grid, what is loaded after that, and each worker. Few files, for each that is kept on the device is looked at again at
  * every opening; and none that a worker loads holds anything of the page.
  *
  * - `core`: what the first screen shares with workers
  * - `work`: what workers share with what comes after the first screen
  * - `search`: what only workers share: the solver of their plans
  * - `first`: what the first screen shares with what comes after it
+ * - `hands`: what is done in the grid, with what later parts are made of too
  * - `later`: what the parts share that come after the first screen
  * - `places`: of that, what only the other places share with what is printed
  *
@@ -18,25 +19,27 @@ import type { Rolldown } from 'vite';
  */
 export function sharedParts(root: string): Rolldown.CodeSplittingGroup[] {
 	const first = join(root, 'src/main.ts');
+	const hands = join(root, 'src/ui/grid/handsPart.ts');
 	const late = ['app/judgingPart', 'app/copiesPart', 'pages/besidePart', 'pages/othersPart', 'pages/paperPart'].map(
 		(name) => join(root, `src/${name}.ts`),
 	);
 	const places = late.slice(-2);
 	const folder = join(root, 'src/workers');
 	const workers = readdirSync(folder).filter((name) => name.endsWith('.worker.ts'));
-	const parts = [first, ...late, ...workers.map((name) => join(folder, name))];
+	const parts = [first, hands, ...late, ...workers.map((name) => join(folder, name))];
 	let modulesOf: ReadonlyMap<string, ReadonlySet<string>> | undefined;
 	const fileOf: Rolldown.CodeSplittingNameFunction = (id, bundle) => {
 		const importsOf = (module: string) => bundle.getModuleInfo(module)?.importedIds ?? [];
 		modulesOf ??= new Map(parts.map((part) => [part, reachedFrom(part, importsOf)]));
 		const sharing = parts.filter((part) => modulesOf!.get(part)!.has(id));
-		if (sharing.length < 2) return null;
-		const isInWorker = sharing.some((part) => part !== first && !late.includes(part));
+		if (sharing.length < 2 && sharing[0] !== hands) return null;
+		const isInWorker = sharing.some((part) => part !== first && part !== hands && !late.includes(part));
 		if (sharing.includes(first)) return isInWorker ? 'core' : 'first';
+		if (sharing.includes(hands)) return isInWorker ? 'core' : 'hands';
 		if (!isInWorker) return sharing.every((part) => places.includes(part)) ? 'places' : 'later';
 		return sharing.some((part) => late.includes(part)) ? 'work' : 'search';
 	};
-	return ['places', 'later', 'first', 'search', 'work', 'core'].map((file, priority) => ({
+	return ['places', 'later', 'hands', 'first', 'search', 'work', 'core'].map((file, priority) => ({
 		name: (id, bundle) => (fileOf(id, bundle) === file ? file : null),
 		debugName: file,
 		priority,

@@ -1,8 +1,13 @@
 import { judgingPart } from '../app/judging.ts';
 import { LatePart, together } from '../app/latePart.svelte.ts';
 
+/** What is done in the grid: asked for as the page starts, before there is a grid that a key can be pressed in. */
+export const handsPart = new LatePart(() => import('../ui/grid/handsPart.ts'));
+
 /** What stands beside the grid, and in its place where a show is empty: asked for once the grid is painted. */
-export const besidePart = new LatePart(() => together(judgingPart, () => import('./besidePart.ts')));
+export const besidePart = new LatePart(() =>
+	together(handsPart, () => together(judgingPart, () => import('./besidePart.ts'))),
+);
 
 /** All other places, and the ways in and out: asked for once the page has nothing else to do, or earlier where wanted. */
 export const othersPart = new LatePart(() => together(judgingPart, () => import('./othersPart.ts')));

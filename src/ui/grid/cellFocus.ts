@@ -1,13 +1,13 @@
-import type { GridState } from './gridState.svelte.ts';
+import type { GridSeen } from './gridSeen.svelte.ts';
 import type { GridWindow } from './gridWindow.svelte.ts';
 
 /** The focus of the grid, which is on the active cell or its editor. */
 export class CellFocus {
-	readonly #grid: GridState;
+	readonly #grid: GridSeen;
 	readonly #view: GridWindow;
 	#hadFocus = false;
 
-	constructor(grid: GridState, view: GridWindow) {
+	constructor(grid: GridSeen, view: GridWindow) {
 		this.#grid = grid;
 		this.#view = view;
 	}
@@ -33,7 +33,7 @@ export class CellFocus {
 	 * would have to lay out the page for it, and a second time to paint it.
 	 */
 	giveAhead(): void {
-		if (!this.#grid.editor.editing && this.#isInGrid()) this.cell?.focus({ preventScroll: true });
+		if (!this.#grid.whole?.editor.editing && this.#isInGrid()) this.cell?.focus({ preventScroll: true });
 	}
 
 	/** Gives the focus to the active cell if the grid has it, or had it and its element has gone from the page. */

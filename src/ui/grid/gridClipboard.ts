@@ -23,7 +23,7 @@ export function copyCells(grid: GridState, { clipboardData, type }: ClipboardEve
  * Pastes into the selected cells. Cells copied here stay what they are: typed where they were typed, else handed back.
  * @returns whether the grid has dealt with it
  */
-export function pasteCells(grid: GridState, { clipboardData }: ClipboardEvent): boolean {
+export function pasteCells(grid: GridState, { clipboardData }: Pick<ClipboardEvent, 'clipboardData'>): boolean {
 	if (grid.editor.editing || clipboardData === null) return false;
 	const own = readOwnCells(clipboardData.getData(ownCellsType));
 	const text = clipboardData.getData('text/plain');

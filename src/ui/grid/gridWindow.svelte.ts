@@ -1,6 +1,6 @@
 import { costIn } from './arrangedRows.svelte.ts';
 import type { RowsSource } from './gridSource.ts';
-import type { GridState } from './gridState.svelte.ts';
+import type { GridSeen } from './gridSeen.svelte.ts';
 import { mountScale } from './mountScale.ts';
 import { columnsIn, keepRowViews, type RowView } from './rowViews.ts';
 import {
@@ -25,7 +25,7 @@ export const gripWidths = { finger: 44, mouse: 24 } as const;
 
 /** What is seen of the grid through its scrolled window: which rows and columns are in the page, and where cells lie. */
 export class GridWindow {
-	readonly #grid: GridState;
+	readonly #grid: GridSeen;
 	readonly #source: RowsSource;
 	/** The element that is scrolled. */
 	scroller!: HTMLElement;
@@ -85,10 +85,10 @@ export class GridWindow {
 	/** The rows in the page. */
 	readonly views: readonly RowView[] = $derived.by(() => {
 		const { rowIndex, columnIndex, range } = this.#grid.selection;
-		const { cells, editor, blocks } = this.#grid;
+		const { cells, whole } = this.#grid;
 		const { rows } = cells;
-		const edited = editor.editing?.id;
-		const drawn = blocks.drawnTo?.target;
+		const edited = whole?.editor.editing?.id;
+		const drawn = whole?.blocks.drawnTo?.target;
 		const next = this.#rowsInPage.flatMap(({ slot, index }): RowView | readonly [] => {
 			const [row, result] = [rows[index], cells.resultAt(index)];
 			if (row === undefined || result === undefined) return [];
@@ -118,7 +118,7 @@ export class GridWindow {
 		return this.#views;
 	});
 
-	constructor(grid: GridState, source: RowsSource) {
+	constructor(grid: GridSeen, source: RowsSource) {
 		this.#grid = grid;
 		this.#source = source;
 	}
@@ -155,9 +155,9 @@ export class GridWindow {
 	 * only what was in view stays so: an edit in another tab does not scroll the page back.
 	 */
 	follow(): void {
-		const { selection, editor, columns } = this.#grid;
+		const { selection, whole, columns } = this.#grid;
 		const { choice, lookedAt } = selection;
-		const isEditing = editor.editing !== undefined;
+		const isEditing = whole?.editor.editing !== undefined;
 		if (this.#followed === undefined && this.#grid.leftAt?.choice === choice) {
 			const { top, left } = this.#grid.leftAt;
 			this.#followed = { choice, isEditing };

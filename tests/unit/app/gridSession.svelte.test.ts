@@ -8,6 +8,7 @@ import type { Row } from '../../../src/core/show/row.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import type { GridFocus } from '../../../src/ui/grid/gridFocus.ts';
+import { GridSeen } from '../../../src/ui/grid/gridSeen.svelte.ts';
 import { GridState } from '../../../src/ui/grid/gridState.svelte.ts';
 import { typeCells } from '../../../src/core/commands/typeCells.ts';
 import { namer } from '../core/show/randomEdits.ts';
@@ -195,7 +196,7 @@ test('any gestures: each is one step with its selection, and undo to the start a
 			// Not of fast-check: it favours some, and gives the same again where it looks for a shorter example.
 			const name = `gestures ${crypto.randomUUID()}`;
 			const session = await openSession({ databaseName: name, makeId: namer() });
-			const grid = new GridState(session);
+			const grid = new GridState(session, new GridSeen(session));
 			grid.pasting.paste([
 				['Low water', '', '300', '200'],
 				['Salt road', '3:2'],
@@ -268,7 +269,7 @@ test('any gestures: each is one step with its selection, and undo to the start a
 /** A grid of prints with these titles and picture widths, its first cell active. */
 async function gridOf(...prints: readonly (readonly [title: string, width: string])[]) {
 	const session = await openSession({ databaseName: crypto.randomUUID(), makeId: namer() });
-	const grid = new GridState(session);
+	const grid = new GridState(session, new GridSeen(session));
 	grid.pasting.paste(prints.map(([title, width]) => [title, '', width]));
 	grid.selection.select(0, 1);
 	const titles = () => grid.cells.rows.map(({ typed }) => typed.title ?? '').join(' ');
