@@ -14,6 +14,22 @@ export function inkOn(found: Pick<FoundBoard, 'board' | 'name'>): string | undef
 	return colour && (luminance(colour) > 0.18 ? '#000000' : '#ffffff');
 }
 
+/**
+ * In which a line that stands out is drawn on a board, and words on that line. They are of the board, not of the page's scheme:
+ * the board has the colour it has in the dark too. Undefined where the board has no colour of its own.
+ */
+export function accentOn(
+	found: Pick<FoundBoard, 'board' | 'name'>,
+): readonly [line: string, words: string] | undefined {
+	const colour = saidColour(found);
+	if (!colour) return undefined;
+	const light = luminance(colour);
+	// A blue on pale boards, a pale blue on dark ones; on those between, where hardly anything is read, a deeper or a paler one.
+	return light > 0.18
+		? [light > 0.45 ? '#144a76' : '#00132a', '#ffffff']
+		: [light < 0.09 ? '#8ccaf7' : '#def0ff', '#000000'];
+}
+
 const saidColour = ({ board, name }: Pick<FoundBoard, 'board' | 'name'>): Colour | undefined =>
 	colourOf(board?.colour ?? '') ?? colourOf(name);
 

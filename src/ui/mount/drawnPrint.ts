@@ -31,6 +31,8 @@ export interface BoardColours {
 	readonly inner?: string | undefined;
 	/** In which words and lines on the card are read. */
 	readonly ink?: string | undefined;
+	/** In which a line that stands out on the card is drawn, and words on that line. */
+	readonly accent?: readonly [line: string, words: string] | undefined;
 }
 
 /** A board as most are, in millimetres. */

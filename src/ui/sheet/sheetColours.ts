@@ -1,4 +1,4 @@
-import { boardColour, inkOn } from '../../core/row/boardColour.ts';
+import { accentOn, boardColour, inkOn } from '../../core/row/boardColour.ts';
 import type { FoundBoard } from '../../core/row/boards.ts';
 import type { BoardColours } from '../mount/drawnPrint.ts';
 
@@ -6,4 +6,5 @@ import type { BoardColours } from '../mount/drawnPrint.ts';
 export const sheetColours = (found: Pick<FoundBoard, 'board' | 'name'>): BoardColours => ({
 	card: boardColour(found),
 	ink: inkOn(found),
+	accent: accentOn(found),
 });

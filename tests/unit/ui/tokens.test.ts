@@ -57,6 +57,8 @@ const pairs = schemes.flatMap(({ scheme, colour, words: wordsLeast, lines }) => 
 		pair('pencil', 'card', 4.5), // figures in drawings
 		pair('pencil', 'core', 4.5),
 		pair('pencil', 'print', 3), // lines of drawings
+		pair('cut', 'card', 3), // of a sheet: the cut to make now
+		pair('on-cut', 'cut', 4.5),
 		pair('ink', 'moulding', 3),
 		...['board', 'sheet'].map((back) => pair('quiet', back, 3)), // outlines of mounts on the page
 		...surfaces.map((back) => pair('edge', back, lines)), // fields, buttons, grips, handles
