@@ -58,13 +58,13 @@ test('two devices exchange files three times, with edits on both sides, and end 
 				['Kiln door', '640', '480'],
 				['Fog', '280', '190'],
 			]);
-			await chooseFile(other, 'Import a file', 'first.csv', await given(one, 'Export rows'));
+			await chooseFile(other, 'Import a file', 'first.csv', await given(one, 'Export CSV'));
 			await other.getByRole('grid').waitFor();
 
 			await type(one, 0, 'title', 'Low water at dusk');
 			await type(other, 1, 'title', 'Salt road, wet');
-			await compare(other, await given(one, 'Export rows'));
-			await compare(one, await given(other, 'Export rows'));
+			await compare(other, await given(one, 'Export CSV'));
+			await compare(one, await given(other, 'Export CSV'));
 
 			// Both have changed the same cell, and one has a print more.
 			await type(one, 2, 'picture width', '620');
@@ -74,7 +74,7 @@ test('two devices exchange files three times, with edits on both sides, and end 
 			await cell(other, 3, 'title').click();
 			await button(other, 'Add print').click();
 			await type(other, 4, 'title', 'Tar');
-			await compare(other, await given(one, 'Export rows'), async () => {
+			await compare(other, await given(one, 'Export CSV'), async () => {
 				// By print, by cell, by print again: the last word counts.
 				const side = (what: string, text: RegExp) =>
 					other.getByRole('group', { name: `picture ${what} of Kiln door` }).getByRole('radio', { name: text });
@@ -93,14 +93,14 @@ test('two devices exchange files three times, with edits on both sides, and end 
 			await expect.poll(size, { message: 'one step back' }).toEqual(['630 typed', '475 typed']);
 			await press(other, 'Control+y');
 			await expect.poll(size).toEqual(['620 typed', '470 typed']);
-			await add(one, await given(other, 'Export rows'));
+			await add(one, await given(other, 'Export CSV'));
 
 			// One removes a print, the other changes another.
 			await cell(one, 3, 'title').click();
 			await button(one, 'More…').click();
 			await one.getByRole('menuitem', { name: /^(Delete|Remove)/ }).click();
 			await type(other, 0, 'picture height', '205');
-			await compare(other, await given(one, 'Export rows'), async () => {
+			await compare(other, await given(one, 'Export CSV'), async () => {
 				// What only here was changed is folded away, and stays.
 				const ours = other.getByRole('group', { name: /^picture height of/ }).getByRole('radio', { name: /205/ });
 				expect(await ours.isVisible()).toBe(false);
@@ -112,9 +112,9 @@ test('two devices exchange files three times, with edits on both sides, and end 
 				await button(other, 'Use all of theirs').click();
 				expect(await ours.isChecked()).toBe(true);
 			});
-			await compare(one, await given(other, 'Export rows'));
+			await compare(one, await given(other, 'Export CSV'));
 
-			const [ours, theirs] = [await given(one, 'Export rows'), await given(other, 'Export rows')];
+			const [ours, theirs] = [await given(one, 'Export CSV'), await given(other, 'Export CSV')];
 			expect(ours).toBe(theirs);
 			for (const word of ['Low water at dusk', 'Salt road, wet', '620', '470', '205', 'Tar'])
 				expect(ours).toContain(word);
@@ -254,6 +254,8 @@ test('shows are begun, renamed, put away, deleted, brought back and opened by ke
 		await press(page, 'Enter');
 		await tabTo(page, 'Shows');
 		await press(page, 'Enter');
+		await tabTo(page, 'More for New show');
+		await press(page, 'Enter');
 		await tabTo(page, 'Rename New show');
 		await press(page, 'Enter');
 		await page.keyboard.type('Harbour room');
@@ -266,6 +268,8 @@ test('shows are begun, renamed, put away, deleted, brought back and opened by ke
 		await press(page, 'Enter');
 		await expect.poll(() => page.getByRole('heading', { name: 'Archive' }).count()).toBe(0);
 		await expect.poll(() => focused(page)).toBe('New show');
+		await tabTo(page, 'More for Harbour room');
+		await press(page, 'Enter');
 		await tabTo(page, 'Delete Harbour room');
 		await press(page, 'Enter');
 		await page.getByText('is deleted').waitFor();
@@ -397,7 +401,7 @@ test('on a phone, what a list that a spreadsheet has spoiled would remove or rep
 		await button(page, 'Load the example').click();
 		await button(page, 'Close').click();
 		const [program] = programs;
-		const back = savedText(await given(page, 'Export rows'), program!, ([head, ...rows]) => {
+		const back = savedText(await given(page, 'Export CSV'), program!, ([head, ...rows]) => {
 			const price = head!.indexOf('price');
 			const without = rows.filter((_, place) => place !== 5);
 			return [head!, ...without.map((cells, place) => (place === 2 ? cells.with(price, '999') : cells))];
@@ -420,6 +424,6 @@ test('on a phone, what a list that a spreadsheet has spoiled would remove or rep
 		await button(page, 'Back to the suggestions').click();
 		await button(page, 'Import as chosen').click();
 		await page.getByText('29 rows read').waitFor();
-		const after = await given(page, 'Export rows');
+		const after = await given(page, 'Export CSV');
 		expect([after.includes(',3/12,'), after.includes('-Mar'), after.includes('Slipway')]).toEqual([true, false, false]);
 	}));

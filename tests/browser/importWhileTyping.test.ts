@@ -35,7 +35,7 @@ interface Rows {
 async function shownIn(page: Page): Promise<Rows['rows']> {
 	await page.getByRole('button', { name: 'Files', exact: true }).click();
 	const coming = page.waitForEvent('download');
-	await page.getByRole('button', { name: 'Save the show', exact: true }).click();
+	await page.getByRole('button', { name: 'Back up this show', exact: true }).click();
 	const { rows } = JSON.parse(await readFile(await (await coming).path(), 'utf8')) as Rows;
 	await page.keyboard.press('Escape');
 	return rows;

@@ -34,7 +34,7 @@ async function savedFile(page: Page, button: string): Promise<string> {
 /** The titles in the show file that the page saves now. */
 async function titlesInFile(page: Page): Promise<readonly (string | undefined)[]> {
 	await page.getByRole('button', { name: 'Files', exact: true }).click();
-	const text = await savedFile(page, 'Save the show');
+	const text = await savedFile(page, 'Back up this show');
 	await page.keyboard.press('Escape');
 	return (JSON.parse(text) as { rows: { typed: { title?: string } }[] }).rows.map(({ typed }) => typed.title);
 }

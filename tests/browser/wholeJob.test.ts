@@ -31,7 +31,7 @@ const isSaved = (page: Page) => page.getByText('Saved', { exact: true }).waitFor
 async function exported(page: Page): Promise<string> {
 	await page.getByRole('button', { name: 'Files' }).click();
 	const download = page.waitForEvent('download');
-	await page.getByRole('button', { name: 'Export rows' }).click();
+	await page.getByRole('button', { name: 'Export CSV' }).click();
 	return await readFile(await (await download).path(), 'utf8');
 }
 

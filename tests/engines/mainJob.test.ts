@@ -160,7 +160,7 @@ describe.each<Engine>(['Firefox', 'WebKit'])('the main job in %s', (engine) => {
 	test('the rows are given as a file, the same as the command line makes them', async () => {
 		await person.click(place('Prints'));
 		await person.click(button('Files'));
-		const csv = await given(() => person.click(button('Export rows')));
+		const csv = await given(() => person.click(button('Export CSV')));
 		expect(csv).toContain('Ebb, ""after"" seven; = and more');
 		expect(compared(csv)).toEqual(compared(await planned(folder, csv)));
 	});

@@ -189,14 +189,17 @@ export const screens: readonly Screen[] = [
 			await loadExample(page);
 			await goToShows(page);
 			for (const copies of [1, 2]) {
+				if (copies === 1) await press(page, /^More for /);
 				await press(page, /^Copy /);
 				await page
 					.getByRole('button', { name: / copy/ })
 					.nth(copies - 1)
 					.waitFor();
 			}
+			await press(page, /^More for .* copy$/);
 			await press(page, /^Archive .* copy$/);
 			await page.getByRole('heading', { name: 'Archive' }).waitFor();
+			await press(page, /^More for .* copy \(2\)$/);
 			await press(page, /^Delete .* copy \(2\)$/);
 			await page.getByText(/is deleted/).waitFor();
 		},
@@ -228,6 +231,7 @@ export const screens: readonly Screen[] = [
 			const given = page.waitForEvent('download');
 			await press(page, 'Back up all shows');
 			const text = await readFile(await (await given).path(), 'utf8');
+			await press(page, /^More for /);
 			await press(page, /^Rename /);
 			await page.keyboard.type('Salt, slate');
 			await page.keyboard.press('Enter');

@@ -134,7 +134,7 @@ test.each(allOr<Fault>(['missing', 'portal of that type', 'dropped'], ['portal o
 			await expect.poll(() => place.count()).toBe(2);
 			host.spoil = (file) => (file.includes('paperPart-') || file === 'sw.js' ? fault : undefined);
 			await tryAgainUntil(page.getByRole('heading', { name: 'Boards', level: 1 }));
-			await page.getByRole('button', { name: 'Export rows' }).waitFor(); // what was asked for meanwhile
+			await page.getByRole('button', { name: 'Export CSV' }).waitFor(); // what was asked for meanwhile
 			expect(await place.count()).toBe(0);
 			await page.getByRole('link', { name: 'Bench' }).click();
 			await page.getByRole('link', { name: 'Print on paper' }).click();

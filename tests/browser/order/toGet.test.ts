@@ -74,7 +74,7 @@ test('each print shows what it costs, why where one asks, and it goes out as CSV
 		await reason.waitFor();
 		await page.getByRole('button', { name: 'Files' }).tap();
 		const given = page.waitForEvent('download');
-		await page.getByRole('button', { name: 'Export rows' }).first().tap();
+		await page.getByRole('button', { name: 'Export CSV' }).first().tap();
 		const [header, first] = (await readFile(await (await given).path(), 'utf8')).split('\r\n');
 		expect(header).toMatch(/,result cost$/);
 		expect(first).toMatch(/,\d+\.\d\d$/);

@@ -363,7 +363,7 @@ test('a show packed with its pictures comes in by “open with”', () =>
 		await page.getByRole('button', { name: 'Files' }).click();
 		const [file] = await Promise.all([
 			page.waitForEvent('download'),
-			page.getByRole('button', { name: 'With pictures' }).click(),
+			page.getByRole('button', { name: 'Back up this show' }).click(),
 		]);
 		const packed = (await readFile(await file.path())).toString('base64');
 		const other = await stage.context.newPage();
@@ -456,7 +456,7 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 		await page.getByRole('button', { name: 'Files' }).click();
 		const [file] = await Promise.all([
 			page.waitForEvent('download'),
-			page.getByRole('button', { name: 'With pictures' }).click(),
+			page.getByRole('button', { name: 'Back up this show' }).click(),
 		]);
 		expect(file.suggestedFilename()).toMatch(/\.evenhang\.zip$/);
 		const packed = await readFile(await file.path());

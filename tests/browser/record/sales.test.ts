@@ -178,7 +178,7 @@ test('from what a maker wants to what is due to them, and from the label to the 
 		expect(texts.join(' ')).not.toContain('Thistle');
 
 		await page.getByRole('button', { name: 'Files' }).tap();
-		const rows = await saved(page, 'Export rows');
+		const rows = await saved(page, 'Export CSV');
 		expect(rows.text).toContain('collected');
 		expect(rows.text).not.toMatch(/Thistle|buyer/i);
 		await page.getByText('Buyers are left out.').waitFor();

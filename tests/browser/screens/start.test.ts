@@ -190,8 +190,8 @@ test('rows exported and a show saved come back the same', () =>
 		await withPrints(page, [['Low water', '16 1/2', '11']]);
 		const saved: Record<string, string> = {};
 		for (const [button, said] of [
-			['Export rows', '1 row written to “New show.csv”'],
-			['Save the show', 'The show written to “New show.evenhang.json”'],
+			['Export CSV', '1 row written to “New show.csv”'],
+			['Back up this show', 'The show written to “New show.evenhang.json”'],
 		] as const) {
 			await page.getByRole('button', { name: 'Files' }).click();
 			const given = page.waitForEvent('download');
@@ -204,12 +204,12 @@ test('rows exported and a show saved come back the same', () =>
 		}
 		await writeFile(join(folder, 'done'), '');
 		await rm(folder, { recursive: true });
-		expect(saved['Export rows']).toContain('Low water');
+		expect(saved['Export CSV']).toContain('Low water');
 		await press(page, 'Escape');
 		await cell(page, 0, 'title').click();
 		await press(page, 'Delete');
 		await page.getByRole('button', { name: 'Files' }).click();
-		await chooseFile(page, 'Open a show', 'show.json', saved['Save the show']!);
+		await chooseFile(page, 'Open a show', 'show.json', saved['Back up this show']!);
 		await page.getByRole('button', { name: 'Open it as a show of its own' }).click();
 		await page.getByText('opened').waitFor();
 		await page.getByRole('heading', { name: '“New show (2)” opened' }).waitFor();
@@ -235,7 +235,7 @@ test.each<[where: string, standalone: boolean | undefined, count: number]>([
 		expect(await page.getByText('Shows typed here stay in this tab.').count()).toBe(count);
 		expect(await axeProblems(page)).toEqual([]);
 		await goBehindName(page, 'Shows');
-		await page.getByRole('heading', { name: 'How safe they are' }).waitFor();
+		await page.getByRole('heading', { name: 'Backups' }).waitFor();
 		const installed = page.getByText('The app is installed.');
 		await (standalone === true ? installed : page.getByText(/Add to Home Screen|The app is not installed/)).waitFor();
 		expect(await page.getByText('save a backup here and open it there').count()).toBe(count);
