@@ -25,6 +25,11 @@ export interface Need {
 	readonly price: number | undefined;
 	/** How much of it each print takes, by the print's place in the show from 0. */
 	readonly taken: ReadonlyMap<number, bigint>;
+	/**
+	 * Of sheets: what is cut from these. A board in two sizes is shared by what each print takes of both, wherever the plan
+	 * happens to lay it.
+	 */
+	readonly cutFor?: ReadonlyMap<number, bigint>;
 	/** Whether a figure of common practice stands for a size that is not known. */
 	readonly isAbout?: boolean;
 }

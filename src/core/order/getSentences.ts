@@ -16,8 +16,8 @@ export function costWords({ packs, cost }: GetLine, currency: Currency | undefin
 }
 
 /** Places of the prints that a line is for, in the order of the show. */
-export const placesOf = ({ taken }: Pick<GetLine, 'taken'>): readonly number[] =>
-	[...taken.keys()].sort((a, b) => a - b);
+export const placesOf = ({ taken, cutFor = taken }: Pick<GetLine, 'taken' | 'cutFor'>): readonly number[] =>
+	[...cutFor.keys()].sort((a, b) => a - b);
 
 /** Whether anything that is to be got has a price. */
 export const isPriced = ({ lines }: ToGet): boolean => lines.some(({ cost }) => cost !== undefined && cost > 0);

@@ -24,14 +24,14 @@ export const sheetNeeds = (plans: readonly BoardPlan[]): readonly Need[] =>
 	plans.flatMap(({ board, material, layouts }) => {
 		const taken = takenOf(layouts.flatMap(({ blanks }) => blanks));
 		const pieces = groupBy(
-			layouts.map(({ stock }) => stock).filter(({ kind }) => kind !== 'drop-out'),
-			entryKey,
+			layouts.filter(({ stock }) => stock.kind !== 'drop-out'),
+			({ stock }) => entryKey(stock),
 		);
 		// What is bought stands before what is left over from earlier.
 		return [...pieces.values()]
-			.toSorted((a, b) => rankOf(a[0]!) - rankOf(b[0]!))
+			.toSorted((a, b) => rankOf(a[0]!.stock) - rankOf(b[0]!.stock))
 			.map((own): Need => {
-				const { width, height, count, pack, price } = own[0]!;
+				const { width, height, count, pack, price } = own[0]!.stock;
 				const there = count === undefined ? 0 : own.length;
 				return {
 					kind: material ?? 'board',
@@ -42,6 +42,7 @@ export const sheetNeeds = (plans: readonly BoardPlan[]): readonly Need[] =>
 					pack,
 					price,
 					taken,
+					cutFor: takenOf(own.flatMap(({ blanks }) => blanks)),
 				};
 			});
 	});

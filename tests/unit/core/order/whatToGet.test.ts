@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { toMm } from '../../../../src/core/length/length.ts';
 import type { GetLine } from '../../../../src/core/order/getLine.ts';
+import { placesOf } from '../../../../src/core/order/getSentences.ts';
 import { whatToGet } from '../../../../src/core/order/whatToGet.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
@@ -116,6 +117,14 @@ describe('sheets', () => {
 			['board', 'White', 2, 0, 1, 4000],
 			['board', 'White', 1, 1, 0, 0],
 		]);
+	});
+	test('an offcut is for the prints that are cut from it, and shared with the sheets by all', () => {
+		const boards = [{ name: 'White', width: 1000, height: 800, price: '40' }];
+		const offcuts = [{ board: 'White', width: 500, height: 400 }];
+		const { lines } = toGet([{ ...print, copies: '4' }, print], { boards, offcuts });
+		const [, left] = lines.filter(({ kind }) => kind === 'board');
+		expect(placesOf(left!)).toHaveLength(1);
+		expect([...left!.taken.keys()]).toEqual([0, 1]);
 	});
 	test('with an empty list, by size and without a price', () => {
 		const { lines, unpriced } = toGet(
