@@ -11,6 +11,7 @@ import {
 	placesOf,
 	shareWords,
 	stickWords,
+	sticksProof,
 	sticksTitle,
 	totalWords,
 	withoutPriceWords,
@@ -63,8 +64,8 @@ export function getPages(
 	const sawn = toGet.sticks
 		.filter(({ sticks }) => sticks.length > 0)
 		.map((plan) =>
-			section(`To saw, ${sticksTitle(plan)}`, [
-				...words([`${sawCautions.sawing} ${sawCautions.rules}`]),
+			section(`To saw: ${sticksTitle(plan)}`, [
+				...words([`${sticksProof(plan)} ${sawCautions.sawing} ${sawCautions.rules}`]),
 				...words(
 					plan.sticks.map((stick) => stickWords(stick, nameOf, settings)),
 					true,

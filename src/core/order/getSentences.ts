@@ -1,5 +1,6 @@
 import { formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
 import type { CutStick, StickPlan } from '../sticks/stickPlan.ts';
+import { countOf } from '../values/countOf.ts';
 import { groupBy } from '../values/groupBy.ts';
 import { listed } from '../values/listed.ts';
 import { type Currency, formatMoney, moneyWords } from '../values/money.ts';
@@ -72,14 +73,17 @@ export const notGotSentences = (
 	]),
 ];
 
-/** Of which moulding sticks are sawn, and whether fewer would do. */
-export const sticksTitle = ({ frame, proven, leastCount }: StickPlan): string =>
-	`${frame}: ${proven ? 'no plan uses fewer sticks' : `at least ${leastCount} sticks in any plan`}`;
+/** Of which moulding sticks are sawn, and how many. */
+export const sticksTitle = ({ frame, sticks }: StickPlan): string => `${frame}, ${countOf(sticks.length, 'stick')}`;
+
+/** Whether fewer sticks would do, in a sentence. */
+export const sticksProof = ({ proven, leastCount }: StickPlan): string =>
+	proven ? 'No plan uses fewer sticks.' : `Any plan uses at least ${countOf(leastCount, 'stick')}.`;
 
 /** What is sawn from a stick, in the order of the saw, and what is left of it. */
 export function stickWords({ legs, rest }: CutStick, nameOf: NameOfPlace, scale: Scale): string {
 	const cuts = legs.map(({ length, row, copy }) => {
-		const whose = `${row > 0 ? nameOf(row - 1) : 'deleted print'}${copy > 1 ? `, ${copy}` : ''}`;
+		const whose = `${row > 0 ? nameOf(row - 1) : 'deleted print'}${copy > 1 ? `, copy ${copy}` : ''}`;
 		return `${formatWithUnit(length, scale)} (${whose})`;
 	});
 	return `${cuts.join(', ')}; ${formatWithUnit(rest, scale)} left`;

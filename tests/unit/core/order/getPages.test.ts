@@ -74,7 +74,7 @@ test('what cannot be got is said, each once', () => {
 		'No “Clear” in the settings is large enough for 500 × 400 mm for Print 1 and Print 4.',
 		'“Raw” needs its face width and lip in the settings before sticks are planned for Print 3.',
 	]);
-	expect(toGet.sticks.map(sticksTitle)).toEqual(['Oak: no plan uses fewer sticks']);
+	expect(toGet.sticks.map(sticksTitle)).toEqual(['Oak, 3 sticks']);
 });
 
 test.each<Paper>(['A4', 'Letter'])('on %s nothing is lost, and no page holds more than there is room for', (paper) => {
@@ -106,7 +106,7 @@ test.each<Paper>(['A4', 'Letter'])('on %s nothing is lost, and no page holds mor
 	])
 		expect(whole).toContain(said);
 	expect(pages.flat().map((part) => part.head)).toEqual(
-		expect.arrayContaining(['Boards', 'Moulding', 'To saw, Oak: no plan uses fewer sticks', 'Left out']),
+		expect.arrayContaining(['Boards', 'Moulding', 'To saw: Oak, 50 sticks', 'Left out']),
 	);
 });
 
