@@ -24,6 +24,10 @@ export interface KnifeWork {
 	readonly all: number;
 }
 
+/** The words of the way to the knife. */
+export const knifeLinkWords = (isBegun: boolean): string =>
+	isBegun ? 'Carry on cutting sheets' : 'Start cutting sheets';
+
 /** The knife steps of all boards together; sheets that are spoilt, or were cut whole from an earlier plan, are left out. */
 export function knifeWork(boards: readonly BoardInView[]): KnifeWork {
 	const names = new Map(

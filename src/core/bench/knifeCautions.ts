@@ -14,6 +14,8 @@
  * stands beside a long line and draws the blade past one's side is common practice, as is lifting a large sheet by two.
  */
 export const knifeCautions = {
+	/** What is drawn on the pieces: sheets of one board look alike, and are cut a measure at a time. */
+	marking: 'Pencil each sheet’s number on all its pieces, and the print’s number on each blank as it comes free.',
 	/** Where one stands and how the blade goes. */
 	stance:
 		'Stand beside the line, not at its end, and draw the blade past your side. No hand and no knee in front of it, and nobody else either.',

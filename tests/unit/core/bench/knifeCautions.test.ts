@@ -28,12 +28,14 @@ test.each([
 	['strokes', /stroke light/],
 	['lifting', /Two people lift/],
 	['rules', /local rules.*training come first/],
+	['marking', /sheet’s number.*print’s number on each blank/],
 	['atStep', /longer than the cut.*hand off the line/],
 	['inShort', /beside the line.*past your side.*no hand or knee.*light.*rules and training first/],
 ] as const)('what is said of %s', (about, words) => expect(knifeCautions[about]).toMatch(words));
 
 // Common practice at the bench: see windowCautions.ts.
 test.each([
+	['marking', /number on the back.*arrow to the bottom/],
 	['laying', /face down on a waste strip.*how deep.*test cut in an offcut of the same board/],
 	['stroke', /one steady stroke/],
 	['hands', /behind the blade and off the rail/],
@@ -55,14 +57,14 @@ test('windows are not cut as sheets are: upright, in several light strokes', () 
 });
 
 test.each([
-	['pages/KnifePage.svelte', ['stance', 'straightEdge', 'strokes', 'lifting', 'rules', 'atStep']],
+	['pages/KnifePage.svelte', ['marking', 'stance', 'straightEdge', 'strokes', 'lifting', 'rules', 'atStep']],
 	['ui/paper/PaperFrame.svelte', ['inShort']],
 ] as const)('%s says it', (page, all) => {
 	for (const about of all) expect(says(page, `knifeCautions.${about}`), about).toBe(true);
 });
 
 test.each([
-	['pages/BenchPage.svelte', ['laying', 'layingBare', 'stroke', 'hands', 'blade', 'rules']],
+	['pages/BenchPage.svelte', ['marking', 'laying', 'layingBare', 'stroke', 'hands', 'blade', 'rules']],
 	['pages/CutPage.svelte', ['stroke', 'hands', 'blade', 'rules', 'atStep', 'atStepBare']],
 	['paper/listDocument.ts', ['inShort']],
 	['paper/marksDocument.ts', ['inShort']],
