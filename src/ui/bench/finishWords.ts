@@ -1,3 +1,8 @@
-/** What the button says that ticks off what is left of a step. */
-export const finishWords = (left: number, all: number): string =>
-	left === all && all > 1 ? `All ${all} cut` : left === 1 && all === 1 ? 'Cut made' : 'The rest cut';
+/**
+ * What the button says that ticks off what is left of a step.
+ * @param cuts of the one that is left, where it is the only one
+ */
+export function finishWords(left: number, all: number, cuts = 1): string {
+	if (all > 1) return left === all ? `All ${all} cut` : 'The rest cut';
+	return cuts === 1 ? 'Cut made' : cuts === 2 ? 'Both cuts made' : `All ${cuts} cuts made`;
+}

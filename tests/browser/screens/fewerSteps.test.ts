@@ -89,7 +89,7 @@ test('the counted taps: a print with four values 1, a view 1, a board 2, a mend 
 		const madeBefore = await made();
 		await counted();
 		for (let step = first; step < first + 10; step++) {
-			const done = page.getByRole('button', { name: /^(All \d+ cut|Cut made|The rest cut)$/ });
+			const done = page.getByRole('button', { name: /^(All \d+ cut|Cut made|Both cuts made|All \d+ cuts made|The rest cut)$/ });
 			await tapUntil(done, () => stepAt(step + 1).isVisible());
 		}
 		expect(await counted(), 'ten steps at the bench').toBe(10);
