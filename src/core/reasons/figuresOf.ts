@@ -45,7 +45,7 @@ function mountFigures(worked: WorkedRow, settings: Settings): readonly FactFigur
 	return [
 		...coverFigures(worked, settings),
 		{
-			what: 'Opening in front',
+			what: 'Opening at the face',
 			figures: size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness)),
 		},
 		{ what: 'Visible borders, unframed', figures: borders(side - thickness, top - thickness, bottom - thickness) },
@@ -66,8 +66,18 @@ function mountFigures(worked: WorkedRow, settings: Settings): readonly FactFigur
 					},
 				]
 			: []),
-		{ what: 'Thickness of mount and print', figures: say(thicknessOf(mountLayers(worked, settings))) },
+		layersFigure(worked, settings),
 	];
+}
+
+/** How thick mounts, print and undermount are together, so that nobody counts the undermount twice. */
+function layersFigure(worked: WorkedRow, settings: Settings): FactFigure {
+	const layers = mountLayers(worked, settings);
+	const hasUndermount = layers.some(({ what }) => what === 'undermount');
+	return {
+		what: hasUndermount ? 'Mount, print and undermount' : 'Mount and print',
+		figures: sayer(settings).say(thicknessOf(layers)),
+	};
 }
 
 /** How far the mount covers the picture, and how much paper shows round it. */

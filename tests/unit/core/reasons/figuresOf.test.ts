@@ -20,10 +20,10 @@ test('a print in its mount and frame', () =>
 	expect(figures('picture 456 x 306, board White, glazing glass')).toEqual([
 		'Picture: 456 × 306 mm',
 		'Mount covers: 3 mm a side',
-		'Opening in front: 452.8 × 302.8 mm',
+		'Opening at the face: 452.8 × 302.8 mm',
 		'Visible borders, unframed: sides 73.6, top 69.6, bottom 77.6 mm',
 		'Visible borders, framed: sides 69.6, top 65.6, bottom 73.6 mm',
-		'Thickness of mount and print: 3.1 mm', // 1.4 + 0.3 + 1.4
+		'Mount, print and undermount: 3.1 mm', // 1.4 + 0.3 + 1.4
 		'2 hinges at: 186 and 414 mm from left', // a quarter of 456 from each side, and 75 − 3
 		'Off the glass: 1.4 mm',
 		'Framed: 632 × 482 mm', // 604 + 2 × (20 − 6)
