@@ -6,12 +6,13 @@ import { onStage } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { cell } from '../screens/prints.ts';
 
-const cutsInAll = (page: Page) => page.getByText(/cuts made$/).innerText();
+const cutsInAll = (page: Page) => page.getByText(/of \d+ cuts made$/).innerText();
 const next = (page: Page) => page.getByRole('button', { name: 'Next', exact: true });
 const heading = (page: Page) => page.getByRole('heading', { level: 1 }).innerText();
 
 /** The button that ticks off what is left of the step, and goes on. */
-const wholeStep = (page: Page) => page.getByRole('button', { name: /^(All \d+ cut|Cut made|Both cuts made|All \d+ cuts made|The rest cut)$/ });
+const wholeStep = (page: Page) =>
+	page.getByRole('button', { name: /^(All \d+ cut|Cut made|Both cuts made|All \d+ cuts made|The rest cut)$/ });
 
 async function loadExample(page: Page) {
 	await page.getByRole('button', { name: 'Load the example' }).tap();

@@ -85,11 +85,14 @@ test('the counted taps: a print with four values 1, a view 1, a board 2, a mend 
 		const stepAt = (number: number) => page.getByRole('heading', { name: new RegExp(`^Step ${number} of`) });
 		const first = 12; // the first ones are of a single mount each
 		while ((await stepAt(first).count()) === 0) await page.getByRole('button', { name: 'Next' }).first().click();
-		const made = async () => Number(/(\d+) of \d+ cuts made/.exec(await page.getByText(/cuts made$/).innerText())![1]);
+		const made = async () =>
+			Number(/(\d+) of \d+ cuts made/.exec(await page.getByText(/of \d+ cuts made$/).innerText())![1]);
 		const madeBefore = await made();
 		await counted();
 		for (let step = first; step < first + 10; step++) {
-			const done = page.getByRole('button', { name: /^(All \d+ cut|Cut made|Both cuts made|All \d+ cuts made|The rest cut)$/ });
+			const done = page.getByRole('button', {
+				name: /^(All \d+ cut|Cut made|Both cuts made|All \d+ cuts made|The rest cut)$/,
+			});
 			await tapUntil(done, () => stepAt(step + 1).isVisible());
 		}
 		expect(await counted(), 'ten steps at the bench').toBe(10);
