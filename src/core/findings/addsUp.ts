@@ -84,7 +84,7 @@ function overlapThatFits(context: RowContext, keys: AxisKeys): Candidate[] {
 	const hasSpace = keys.axis === 'height' && solution.cover.signingSpace > 0;
 	const overlap = hasSpace ? length(covered + solution.cover.signingSpace) : length(Math.round(covered / 2));
 	if (overlap < zero || (!hasSpace && times(overlap, 2) !== covered)) return [];
-	return [{ offer: { kind: 'set the overlap', overlap }, change: { overlap: text(overlap) } }];
+	return [{ offer: { kind: 'set', column: 'overlap', to: overlap }, change: { overlap: text(overlap) } }];
 }
 
 const bordersOf = ({ read }: RowContext, { axis }: AxisKeys): Length[] =>

@@ -35,5 +35,5 @@ export const barePaper: Finder = (context) => {
 function askFor(context: RowContext, bare: number): Candidate[] {
 	if (bare % 2 !== 0) return [];
 	const reveal = length(bare / 2);
-	return [{ offer: { kind: 'ask for a reveal', reveal }, change: { reveal: context.text(reveal) } }];
+	return [{ offer: { kind: 'set', column: 'reveal', to: reveal }, change: { reveal: context.text(reveal) } }];
 }

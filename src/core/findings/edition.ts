@@ -33,7 +33,10 @@ export const editionNumber: Finder = (context) => {
 			level: 'look',
 			cells: ['edition', 'copies'],
 			figures: () => ({ kind: 'copies', edition: typed, copies: { count: read.copies } }),
-			candidates: () => [{ offer: { kind: 'one copy' }, change: { copies: '1' } }, ...clearEach(context, ['edition'])],
+			candidates: () => [
+				{ offer: { kind: 'set text', column: 'copies', text: '1' }, change: { copies: '1' } },
+				...clearEach(context, ['edition']),
+			],
 		},
 	];
 };
@@ -49,7 +52,10 @@ function spoiledEdition(typed: string): readonly Found[] {
 			cells: ['edition'],
 			figures: () => ({ column: 'edition', problem: saidOfBefore(quoted(typed), before) }),
 			candidates: () =>
-				before.texts.map((text) => ({ offer: { kind: 'read as text', text }, change: { edition: text } })),
+				before.texts.map((text) => ({
+					offer: { kind: 'set text', column: 'edition', text },
+					change: { edition: text },
+				})),
 		},
 	];
 }

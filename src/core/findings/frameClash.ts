@@ -81,7 +81,7 @@ function mountThatGoesIn(context: RowContext, { size }: Frame, rebate: Size): Ca
 	const typed = `${context.text(across)} x ${context.text(down)}`;
 	return [
 		{
-			offer: { kind: 'make the mount', size: { width: across, height: down } },
+			offer: { kind: 'set size', of: 'mount', size: { width: across, height: down } },
 			change: { mount: typed, 'mount width': '', 'mount height': '' },
 		},
 		...(typedOf(context, ['mount width', 'mount height']).length > 1 ? [clear('mount width', 'mount height')] : []),

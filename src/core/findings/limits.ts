@@ -65,7 +65,7 @@ function sizeMends(context: RowContext, limit: Size): Candidate[] {
 		...clearEach(context, sizeColumns),
 		cutToSuit,
 		{
-			offer: { kind: 'make the mount', size: limit },
+			offer: { kind: 'set size', of: 'mount', size: limit },
 			change: { mount: typed, 'mount width': '', 'mount height': '' },
 		},
 	];

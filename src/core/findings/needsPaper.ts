@@ -54,6 +54,6 @@ export function coverMends(context: RowContext): Candidate[] {
 	return [
 		...clearEach(context, [...coverColumns, 'window width', 'window height', 'inner mount']),
 		...paperThatHolds(context),
-		{ offer: { kind: 'cover', overlap }, change: { overlap: text(overlap) } },
+		{ offer: { kind: 'set', column: 'overlap', to: overlap }, change: { overlap: text(overlap) } },
 	];
 }

@@ -79,14 +79,14 @@ const isFrameMissing = (mount: MountCell, { mountSize }: Settings): boolean =>
 const framesWithSizes = ({ settings }: RowContext): Candidate[] =>
 	settings.frames
 		.filter(({ size }) => size)
-		.map(({ name }) => ({ offer: { kind: 'use the frame', frame: name }, change: { frame: name } }));
+		.map(({ name }) => ({ offer: { kind: 'set name', column: 'frame', name }, change: { frame: name } }));
 
 /** The show's mount by its sides, as it lies: then it counts as typed, and a shape gives way to it. */
 function nameTheShows({ settings: { mountSize }, text }: RowContext): Candidate[] {
 	if (!mountSize) return [];
 	return [
 		{
-			offer: { kind: 'use the show’s mount', size: mountSize },
+			offer: { kind: 'set size', of: 'mount', name: 'the show’s', size: mountSize },
 			change: { mount: `${text(mountSize.width)} x ${text(mountSize.height)}` },
 		},
 	];

@@ -47,7 +47,7 @@ export const noBoard: Finder = (context) => {
 			candidates: () => [
 				...clearEach(context, [column, 'mount', 'mount width', 'mount height']),
 				...[...new Set(settings.boards.map(({ name }) => name))].map((board) => ({
-					offer: { kind: 'use the board' as const, board },
+					offer: { kind: 'set name' as const, column, name: board },
 					change: { [column]: board },
 				})),
 				cutToSuit,

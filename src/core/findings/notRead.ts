@@ -7,5 +7,6 @@ export const notRead: Finder = ({ read }) =>
 		level: 'stop',
 		cells: [column],
 		figures: () => ({ column, problem }),
-		candidates: () => readings.map((text) => ({ offer: { kind: 'read as text', text }, change: { [column]: text } })),
+		candidates: () =>
+			readings.map((text) => ({ offer: { kind: 'set text', column, text }, change: { [column]: text } })),
 	}));

@@ -37,5 +37,5 @@ function windowOnRuler(context: RowContext, keys: AxisKeys, off: readonly SizeKe
 	const smaller = mount - Math.ceil(spareUp / step) * step;
 	if (smaller <= 0 || isSame(smaller, window)) return [];
 	const column = columnOf(keys.window);
-	return [{ offer: { kind: 'make a side', column, length: smaller }, change: { [column]: text(smaller) } }];
+	return [{ offer: { kind: 'set', column, to: smaller }, change: { [column]: text(smaller) } }];
 }

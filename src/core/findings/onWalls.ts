@@ -123,7 +123,7 @@ function mendsOff(results: readonly RowResult[], place: number, hung: HungPrint,
 }
 
 const toWall = (wall: string, settings: Settings): Mend => ({
-	label: labelOf({ kind: 'move to the wall', wall }, settings),
+	label: labelOf({ kind: 'set name', column: 'wall', name: wall }, settings),
 	change: { wall, 'hang order': '', 'hang left': '' },
 });
 

@@ -3,14 +3,15 @@ import { takes } from '../row/frame.ts';
 import type { Frame } from '../settings/frame.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Candidate, RowContext } from './found.ts';
+import type { Offer } from './offers.ts';
 
 /** The frames of the list that take what goes in: those of its size, and mouldings, which are made to it. */
 export const framesThatTake = (inside: Size, settings: Settings): readonly Frame[] =>
 	settings.frames.filter((frame) => !frame.size || takes(frame, inside, settings));
 
 /** Has a print in another frame of the list. */
-export const useFrame = ({ name }: Frame): Candidate & { offer: { kind: 'use the frame'; frame: string } } => ({
-	offer: { kind: 'use the frame', frame: name },
+export const useFrame = ({ name }: Frame): Candidate & { offer: Offer } => ({
+	offer: { kind: 'set name', column: 'frame', name },
 	change: { frame: name },
 });
 
@@ -27,7 +28,7 @@ export const otherMaterials = ({ materials, settings }: RowContext): Candidate[]
 	(['glazing', 'backing'] as const).flatMap((what) =>
 		materials[what]
 			? settings[what].map(({ name }) => ({
-					offer: { kind: 'use the material' as const, what, name },
+					offer: { kind: 'set name' as const, column: what, name },
 					change: { [what]: name },
 				}))
 			: [],

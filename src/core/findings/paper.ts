@@ -3,7 +3,7 @@ import { onRuler } from '../length/ruler.ts';
 import { printableSize, wayOf } from '../row/paper.ts';
 import type { ColumnName } from '../show/columns.ts';
 import { clear, clearEach, sizeColumns, typedOf } from './candidates.ts';
-import type { FiguresByCode, PaperEdge } from './figures.ts';
+import type { FiguresByCode } from './figures.ts';
 import type { Axis } from './measure.ts';
 import type { Candidate, Finder, Found, RowContext } from './found.ts';
 import { heldBy } from './heldBy.ts';
@@ -154,6 +154,5 @@ function movesOnPaper(context: RowContext, axis: Axis): Candidate[] {
 	if (!(within >= 0)) return middle;
 	const nearest = onRuler(within, settings.ruler);
 	const to: Length = nearest >= margin && nearest <= spare - margin ? nearest : length(Math.round(within));
-	const edge: PaperEdge = near;
-	return [...middle, { offer: { kind: 'move on paper', edge, to }, change: { [column]: text(to) } }];
+	return [...middle, { offer: { kind: 'set', column, to }, change: { [column]: text(to) } }];
 }

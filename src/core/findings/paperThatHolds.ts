@@ -53,7 +53,10 @@ export function paperThatHolds(context: RowContext, wanted?: Size): Candidate[] 
 	const [across, down] = width > height ? [holds.height, holds.width] : [holds.width, holds.height];
 	const typed = `${context.text(across)} x ${context.text(down)}`;
 	return [
-		{ offer: { kind: 'print on', paper: holds.name, size: { width: across, height: down } }, change: { paper: typed } },
+		{
+			offer: { kind: 'set size', of: 'paper', name: holds.name, size: { width: across, height: down } },
+			change: { paper: typed },
+		},
 	];
 }
 
@@ -70,9 +73,14 @@ function listedPapers({ settings, row, read }: RowContext, short: number, long: 
 		.sort((a, b) => a.width * (a.height ?? a.roll ?? 0) - b.width * (b.height ?? b.roll ?? 0))
 		.slice(0, mostTried)
 		.flatMap(({ name }) => [
-			{ offer: { kind: 'use the paper' as const, paper: name }, change: { paper: name } },
+			{ offer: { kind: 'set name' as const, column: 'paper' as const, name }, change: { paper: name } },
 			...(isMarginTyped
-				? [{ offer: { kind: 'use the paper' as const, paper: name }, change: { paper: name, ...margins } }]
+				? [
+						{
+							offer: { kind: 'set name' as const, column: 'paper' as const, name },
+							change: { paper: name, ...margins },
+						},
+					]
 				: []),
 		]);
 }

@@ -54,7 +54,8 @@ function smaller(context: RowContext, by: number, width: Length, height: Length)
 				? { 'picture width': text(size.width), 'picture height': '' }
 				: { 'picture width': '', 'picture height': text(size.height) };
 	const offer = ({ solved }: RowContext) => ({
-		kind: 'print at' as const,
+		kind: 'set size' as const,
+		of: 'picture' as const,
 		size: { width: solved.pictureWidth ?? size.width, height: solved.pictureHeight ?? size.height },
 	});
 	const without = (...columns: readonly ColumnName[]): CellTexts =>

@@ -65,14 +65,14 @@ function protections(context: RowContext): Candidate[] {
 		least > 0
 			? [
 					{
-						offer: { kind: 'put in a spacer' as const, spacer: least },
+						offer: { kind: 'set' as const, column: 'spacer' as const, to: least },
 						change: { spacer: formatTypeable(least, settings.unit) },
 					},
 				]
 			: [];
 	return [
 		...spacer,
-		{ offer: { kind: 'no glazing' }, change: { glazing: 'none' } },
+		{ offer: { kind: 'set text', column: 'glazing', text: 'none' }, change: { glazing: 'none' } },
 		...(read.cells.isFloat ? [{ offer: { kind: 'mount it in a window' as const }, change: { mounting: '' } }] : []),
 		...(hasMount ? [] : [{ offer: { kind: 'give a mount' as const }, change: { mount: '' } }]),
 	];
@@ -88,8 +88,8 @@ export const signedOnMount: Finder = ({ words }) =>
 					cells: ['signed on'],
 					figures: () => ({}),
 					candidates: () => [
-						{ offer: { kind: 'sign the print', on: 'back' }, change: { 'signed on': 'back' } },
-						{ offer: { kind: 'sign the print', on: 'picture' }, change: { 'signed on': 'picture' } },
+						{ offer: { kind: 'set text', column: 'signed on', text: 'back' }, change: { 'signed on': 'back' } },
+						{ offer: { kind: 'set text', column: 'signed on', text: 'picture' }, change: { 'signed on': 'picture' } },
 					],
 				},
 			]
@@ -110,11 +110,11 @@ export const signatureCovered: Finder = (context) => {
 			candidates: () => [
 				...clearEach(context, ['window height']),
 				{
-					offer: { kind: 'leave a signing space', space },
+					offer: { kind: 'set', column: 'signing space', to: space },
 					change: { 'signing space': formatTypeable(space, settings.unit) },
 				},
-				{ offer: { kind: 'is signed', on: 'picture' }, change: { 'signed on': 'picture' } },
-				{ offer: { kind: 'is signed', on: 'back' }, change: { 'signed on': 'back' } },
+				{ offer: { kind: 'set text', column: 'signed on', text: 'picture' }, change: { 'signed on': 'picture' } },
+				{ offer: { kind: 'set text', column: 'signed on', text: 'back' }, change: { 'signed on': 'back' } },
 			],
 		},
 	];

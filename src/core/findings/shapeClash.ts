@@ -62,4 +62,4 @@ export const shapeClash: Finder = (context) => {
 	}
 };
 
-const makeSide = (column: ColumnName, length: number): Offer => ({ kind: 'make a side', column, length });
+const makeSide = (column: ColumnName, to: number): Offer => ({ kind: 'set', column, to });

@@ -24,7 +24,7 @@ export const thinOverlap: Finder = (context) => {
 				candidates: () => [
 					...clearEach(context, [...coverColumns, columnOf(window), ...sizeColumns]),
 					{
-						offer: { kind: 'cover', overlap: settings.cuttingTolerance },
+						offer: { kind: 'set', column: 'overlap', to: settings.cuttingTolerance },
 						change: { overlap: context.text(settings.cuttingTolerance) },
 					},
 				],

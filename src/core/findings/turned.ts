@@ -32,5 +32,5 @@ function swapped(context: RowContext, what: 'mount' | 'picture'): Candidate[] {
 	const [width, height] = [`${what} width`, `${what} height`] as const;
 	if (typedOf(context, [width, height]).length < 2) return [];
 	const { typed } = context.row;
-	return [{ offer: { kind: 'turn over', what }, change: { [width]: typed[height]!, [height]: typed[width]! } }];
+	return [{ offer: { kind: 'swap', of: what }, change: { [width]: typed[height]!, [height]: typed[width]! } }];
 }

@@ -1,40 +1,28 @@
+import type { ColumnName } from '../../show/columns.ts';
 import { shownText } from '../../values/shownText.ts';
 import type { FiguresOfOffers } from '../offers.ts';
 import type { Say } from './say.ts';
 import { slipWords } from './slipWords.ts';
 
-/** The label of each mend: what the tap does, in a few words. */
+/** What stands over a column on the screen, where that is another word. */
+const headOf = (column: ColumnName) => (column === 'signed on' ? 'signed where' : column);
+
+/** The label of each mend: what the tap does to which cell, in a few words. */
 export const labels: {
 	readonly [Kind in keyof FiguresOfOffers]: (offer: FiguresOfOffers[Kind], say: Say) => string;
 } = {
 	clear: ({ columns, becomes }, { say }) =>
-		`Clear ${columns.join(' and ')}${becomes === undefined ? '' : `: it becomes ${say(becomes)}`}`,
-	'cut to fit': ({ mount }, { size }) => `Cut the mount to fit${mount ? `: ${size(mount)}` : ''}`,
-	'make the mount': (offer, { size }) => `Make the mount ${size(offer.size)}`,
-	'use the show’s mount': (offer, { size }) => `Use the show’s mount, ${size(offer.size)}`,
-	'make a side': ({ column, length }, { say }) => `Make the ${column} ${say(length)}`,
-	'print at': (offer, { size }) => `Print it at ${size(offer.size)}`,
-	'turn over': ({ what }) => `Turn the ${what}`,
-	'set the overlap': ({ overlap }, { say }) => `Set the overlap to ${say(overlap)}`,
-	cover: ({ overlap }, { say }) => `Cover the picture by ${say(overlap)} a side`,
-	'ask for a reveal': ({ reveal }, { say }) => `Set a reveal of ${say(reveal)}`,
-	'leave a signing space': ({ space }, { say }) => `Set a signing space of ${say(space)}`,
-	'print on': ({ paper, size: sides }, { size }) => `Print on ${paper === undefined ? '' : `${paper}, `}${size(sides)}`,
-	'use the paper': ({ paper }) => `Print on “${shownText(paper)}”`,
-	'move on paper': ({ edge, to }, { say }) => `Move the picture to ${say(to)} from the paper’s ${edge} edge`,
-	'mount it in a window': () => 'Mount it behind a window',
-	'use the board': ({ board }) => `Use “${shownText(board)}”`,
-	'use the frame': ({ frame }) => `Use the frame “${shownText(frame)}”`,
-	'use the material': ({ what, name }) => `Use the ${what} “${shownText(name)}”`,
-	'put in a spacer': ({ spacer }, { say }) => `Add a spacer of ${say(spacer)}`,
-	'no glazing': () => 'Leave the glazing out',
-	'give a mount': () => 'Add a mount',
-	'one copy': () => 'Make it one copy',
-	'sign the print': ({ on }) => (on === 'back' ? 'Sign the back of the print' : 'Sign the picture'),
-	'is signed': ({ on }) => `It is signed on the ${on}`,
-	'move to the wall': ({ wall }) => `Move it to “${shownText(wall)}”`,
+		`Clear ${columns.map(headOf).join(' and ')}${becomes === undefined ? '' : `: it becomes ${say(becomes)}`}`,
+	'cut to fit': ({ mount }, { size }) => `Set mount to fit${mount ? `: ${size(mount)}` : ''}`,
+	'mount it in a window': () => 'Clear mounting: it gets a window',
+	'give a mount': () => 'Clear mount: it gets the show’s',
+	set: ({ column, to }, { say }) => `Set ${column} to ${say(to)}`,
+	'set size': ({ of, name, size: sides }, { size }) =>
+		`Set ${of} to ${name === undefined ? '' : `${name}, `}${size(sides)}`,
+	'set name': ({ column, name }) => `Set ${column} to “${shownText(name)}”`,
+	'set text': ({ column, text }) => `Set ${headOf(column)} to ${text}`,
+	swap: ({ of }) => `Swap ${of} width and height`,
 	'set the gap': ({ wall, gap }, { say }) => `Set the gap on “${shownText(wall)}” to ${say(gap)}`,
-	'read as text': ({ text }) => `Read as ${text}`,
 	'read in a unit': ({ as, lengths }, say) => `Read as ${slipWords[as]}: ${lengthsInARow(lengths, say)}`,
 };
 

@@ -42,10 +42,10 @@ test('off the wall, by how much, and what would mend it', () => {
 	// 1400 of 1500 are prints: two gaps of 50 fit, and the wall C takes the third print
 	expect(told(on, { walls })).toEqual([[], [], []]);
 	expect(told([...on, print('200x200', { wall: 'a' })], { walls })[3]).toEqual([
-		['off-wall', 'It is 100 mm past the end of “A”.', 'Move it to “B”'],
+		['off-wall', 'It is 100 mm past the end of “A”.', 'Set wall to “B”'],
 	]);
 	expect(told(on, { walls: [{ name: 'A', length: 1390, gap: 20 }, ...walls.slice(1)] })[2]).toEqual([
-		['off-wall', 'It is 10 mm past the end of “A”.', 'Move it to “C”'],
+		['off-wall', 'It is 10 mm past the end of “A”.', 'Set wall to “C”'],
 	]);
 });
 
@@ -150,17 +150,17 @@ test('the mend that moves a print to another wall holds once it is made', () => 
 		told(others.toSpliced(at, 0, off), { walls: [{ name: 'A', length: 1000 }, ...walls] })[at]!.flatMap((said) =>
 			said.slice(2),
 		);
-	expect(mends([], [{ name: 'B', length: 3000 }])).toContain('Move it to “B”');
+	expect(mends([], [{ name: 'B', length: 3000 }])).toContain('Set wall to “B”');
 	// It would hang over the top there, as all at that height do.
-	expect(mends([], [{ name: 'B', length: 3000, height: 1600 }])).not.toContain('Move it to “B”');
+	expect(mends([], [{ name: 'B', length: 3000, height: 1600 }])).not.toContain('Set wall to “B”');
 	// First in the show it comes before the pillar there, and what hung there has no room behind it.
 	const wide = print('900x400', { wall: 'B', title: 'Wide' });
 	const parted = { name: 'B', length: 1600, obstacles: [{ ...pillar, left: 550, width: 100 }] };
 	const alone = { name: 'B', length: 1600, obstacles: [{ ...pillar, left: 950, width: 100 }] };
-	expect(mends([wide], [parted], 0)).toContain('Move it to “B”');
-	expect(mends([wide], [alone], 0)).not.toContain('Move it to “B”');
-	expect(mends([wide], [alone], 1)).toContain('Move it to “B”');
-	expect(mends([wide], [parted], 1)).not.toContain('Move it to “B”');
+	expect(mends([wide], [parted], 0)).toContain('Set wall to “B”');
+	expect(mends([wide], [alone], 0)).not.toContain('Set wall to “B”');
+	expect(mends([wide], [alone], 1)).toContain('Set wall to “B”');
+	expect(mends([wide], [parted], 1)).not.toContain('Set wall to “B”');
 });
 
 test('a typed place is not cleared where that moves others off the wall', () => {

@@ -17,7 +17,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'shape 3:2, picture 456 x 290',
 		says: '456 × 290 mm, which is not 3:2: 4.6 % of its height is cut off',
-		mend: 'Make the picture height 304 mm',
+		mend: 'Set picture height to 304 mm',
 		not: 'shape 3:2, picture 456 x 301',
 	},
 	{
@@ -48,7 +48,7 @@ const cases: readonly RuleCase[] = [
 		level: 'stop',
 		told: 'picture 456 x 306, paper A3',
 		says: 'The paper 420 × 297 mm is smaller than the picture: its width 420 is 36 mm short of 456',
-		mend: 'Print on A3+, 483 × 329 mm',
+		mend: 'Set paper to A3+, 483 × 329 mm',
 		not: 'picture 420 x 297, paper A3',
 	},
 	{
@@ -56,7 +56,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 420 x 280, reveal 6, paper 440 x 305',
 		says: 'The paper has only 4 mm behind the mount at the sides and needs 5 mm',
-		mend: 'Print on A3+, 483 × 329 mm',
+		mend: 'Set paper to A3+, 483 × 329 mm',
 		not: 'picture 420 x 280, reveal 6, paper 442 x 305',
 	},
 	{
@@ -64,7 +64,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, paper 592 x 400',
 		says: 'The paper is 4 mm from the mount’s edge at the side; hinges need 5 mm',
-		mend: 'Print on A3+, 483 × 329 mm',
+		mend: 'Set paper to A3+, 483 × 329 mm',
 		not: 'picture 456 x 306, paper 590 x 400',
 	},
 	{
@@ -81,7 +81,7 @@ const cases: readonly RuleCase[] = [
 		level: 'stop',
 		told: 'picture 456 x 306, mount none, glazing glass, surface gloss',
 		says: 'Nothing keeps the print off the glass: there is no mount and no spacer, and a gloss surface sticks to it',
-		mend: 'Add a spacer of 3 mm',
+		mend: 'Set spacer to 3 mm',
 		not: 'picture 456 x 306, mount none, glazing none, surface gloss',
 	},
 	{
@@ -89,7 +89,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, mount none, glazing acrylic, surface fine art',
 		says: 'Nothing keeps the print off the acrylic',
-		mend: 'Add a mount',
+		mend: 'Clear mount: it gets the show’s',
 		not: 'picture 456 x 306, mount none, glazing acrylic, spacer 3',
 	},
 	{
@@ -97,7 +97,7 @@ const cases: readonly RuleCase[] = [
 		level: 'stop',
 		told: 'picture 456 x 306, mount none, surface resin coated',
 		says: 'Nothing keeps the print off the glass: there is no mount and no spacer, and a resin-coated surface sticks to it',
-		mend: 'Add a spacer of 3 mm',
+		mend: 'Set spacer to 3 mm',
 		not: 'picture 456 x 306, mount none, surface resin coated, frame none',
 	},
 	{
@@ -105,7 +105,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, mount none, surface baryta',
 		says: 'Nothing keeps the print off the glass: there is no mount and no spacer.',
-		mend: 'Leave the glazing out',
+		mend: 'Set glazing to none',
 		not: 'picture 456 x 306, mount none, surface baryta, glazing none',
 	},
 	{
@@ -113,7 +113,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, mount none, surface lustre, spacer 2.9',
 		says: 'The spacer of 2.9 mm leaves the print too near the glass. It needs at least 3 mm',
-		mend: 'Add a spacer of 3 mm',
+		mend: 'Set spacer to 3 mm',
 		not: 'picture 456 x 306, mount none, surface lustre, spacer 3',
 	},
 	{
@@ -121,7 +121,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 601 x 400, mount none, spacer 3',
 		says: 'The spacer of 3 mm leaves the print too near the glass. It needs at least 5 mm for a side over 600 mm',
-		mend: 'Add a spacer of 5 mm',
+		mend: 'Set spacer to 5 mm',
 		not: 'picture 600 x 400, mount none, spacer 3',
 	},
 	{
@@ -129,7 +129,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 25 x 16, mount none, spacer 1/8',
 		says: 'It needs at least 3/16 in for a side over 24 in',
-		mend: 'Add a spacer of 3/16 in',
+		mend: 'Set spacer to 3/16 in',
 		not: 'picture 24 x 16, mount none, spacer 1/8',
 		show: { unit: 'in' },
 	},
@@ -138,7 +138,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, mount none, spacer 5',
 		says: 'The spacer of 5 mm leaves the print too near the glass. It needs at least 6 mm',
-		mend: 'Add a spacer of 6 mm',
+		mend: 'Set spacer to 6 mm',
 		not: 'picture 456 x 306, mount none, spacer 6',
 		show: { ...wideShow, leastSpacer: '6 mm' },
 	},
@@ -147,7 +147,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, surface pastel',
 		says: 'A pastel surface rubs off: behind a single mount it needs a spacer',
-		mend: 'Add a spacer of 3 mm',
+		mend: 'Set spacer to 3 mm',
 		not: 'picture 456 x 306, surface pastel, spacer 3',
 	},
 	{
@@ -208,7 +208,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, signed on mount',
 		says: 'Sign the print',
-		mend: 'Sign the back of the print',
+		mend: 'Set signed where to back',
 		not: 'picture 456 x 306, signed on picture',
 	},
 	{
@@ -216,7 +216,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, signed on margin, paper 500 x 360',
 		says: 'covers the picture by 3 mm below',
-		mend: 'Set a signing space of 10 mm',
+		mend: 'Set signing space to 10 mm',
 		not: 'picture 456 x 306, signed on margin, signing space 10, paper 500 x 360',
 	},
 	{
@@ -240,7 +240,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, edition 3/25, copies 2',
 		says: 'Edition 3/25 is one print, and 2 copies are typed',
-		mend: 'Make it one copy',
+		mend: 'Set copies to 1',
 		not: 'picture 456 x 306, edition open, copies 2',
 	},
 	{
@@ -358,8 +358,8 @@ describe('another frame, glazing or backing of the list is offered where it mend
 	test('a deeper frame, or a thinner glazing, for what is too deep', () => {
 		const deep = { ...frames[0], name: 'Box', depth: '30 mm' };
 		expect(labels('picture 456 x 306', 'too-deep', { frames: [...frames, deep], glazing })).toEqual([
-			'Use the frame “Box”',
-			'Use the glazing “Clear”',
+			'Set frame to “Box”',
+			'Set glazing to “Clear”',
 		]);
 		const small = { ...deep, rebateWidth: '503 mm' };
 		expect(labels('picture 456 x 306', 'too-deep', { frames: [...frames, small], glazing: [glazing[0]] })).toEqual([]);
@@ -368,14 +368,14 @@ describe('another frame, glazing or backing of the list is offered where it mend
 	test('a frame with a narrower lip, for a border of which too little shows', () => {
 		const narrow = { ...frames[0], name: 'Thin lip', lip: '4 mm' };
 		expect(labels('picture 516 x 339, top 60', 'lip-shrinks', { frames: [...frames, narrow] })).toContain(
-			'Use the frame “Thin lip”',
+			'Set frame to “Thin lip”',
 		);
 	});
 
 	test('a frame in the place of one whose legs are longer than its sticks', () => {
 		const made = { name: 'Made', moulding: 20, lip: 6, stick: '600 mm' };
 		const line = 'picture 456 x 306, frame Made';
-		expect(labels(line, 'no-frame', { frames: [made, ...frames] })).toContain('Use the frame “Oak”');
+		expect(labels(line, 'no-frame', { frames: [made, ...frames] })).toContain('Set frame to “Oak”');
 	});
 
 	test('a thinner backing for what is too deep, a lighter one for what is heavy', () => {
@@ -385,12 +385,12 @@ describe('another frame, glazing or backing of the list is offered where it mend
 		];
 		// 2 + 1.4 + 0.3 + 6 = 9.7 of 11 mm, with the 2 mm of card 5.7
 		const shallow = [{ ...frames[0], depth: '11 mm' }];
-		expect(labels('picture 456 x 306', 'too-deep', { frames: shallow, backing })).toEqual(['Use the backing “Card”']);
+		expect(labels('picture 456 x 306', 'too-deep', { frames: shallow, backing })).toEqual(['Set backing to “Card”']);
 		// 0.27 m² × (2·2.5 + 1.4·0.7 + 0.3·0.7 + 6·0.8) = 2.97 kg; with the card 1.83
 		const plain = [{ ...frames[0], moulding: 20, weight: 0, depth: '30 mm' }];
 		const hanging = { kind: 'two hooks', rating: '7.5 kg' };
 		expect(labels('picture 456 x 306', 'heavy', { frames: plain, backing, hanging })).toEqual([
-			'Use the backing “Card”',
+			'Set backing to “Card”',
 		]);
 	});
 
@@ -402,7 +402,7 @@ describe('another frame, glazing or backing of the list is offered where it mend
 		// 2.2 m of perimeter: 4.4 kg of iron, 0.4 kg of pine; the rest 2.2 kg
 		const hanging = { kind: 'two hooks', rating: '12 kg' };
 		expect(labels('picture 456 x 306, frame Iron', 'heavy', { frames: plain, hanging })).toContain(
-			'Use the frame “Pine”',
+			'Set frame to “Pine”',
 		);
 	});
 
@@ -411,7 +411,7 @@ describe('another frame, glazing or backing of the list is offered where it mend
 		// 0.27 m² × (6·2.5 + 1.1·0.7 + 0.3·0.7 + 3·0.7) = 4.88 kg; with 2 mm of acrylic 1.474 kg, and four times that 5.9
 		const hanging = { kind: 'two hooks', rating: '6 kg' };
 		expect(labels('picture 456 x 306', 'heavy', { frames: plain, glazing, hanging })).toEqual([
-			'Use the glazing “Clear”',
+			'Set glazing to “Clear”',
 		]);
 		expect(
 			labels('picture 456 x 306', 'heavy', { frames: plain, glazing, hanging: { ...hanging, rating: '5.8 kg' } }),
@@ -430,25 +430,25 @@ describe('another paper of the list, or another place on it', () => {
 		resultOf(rowOf(line), { ...wideShow, papers })
 			.findings.find((one) => one.code === code)!
 			.mends.map(({ label }) => label);
-	const others = ['Print on “Rag”', 'Print on “Large”', 'Print on “Roll”'];
+	const others = ['Set paper to “Rag”', 'Set paper to “Large”', 'Set paper to “Roll”'];
 
 	test.each<[code: string, line: string, mends: readonly string[]]>([
 		['paper-bounds', 'shape 3:2, paper Small', [...others, 'Clear paper']],
 		[
 			'paper-margin',
 			'picture 475 x 310, paper Rag',
-			['Print on “Large”', 'Print on “Roll”', 'Clear picture width: it becomes 466 mm', 'Clear paper'],
+			['Set paper to “Large”', 'Set paper to “Roll”', 'Clear picture width: it becomes 466 mm', 'Clear paper'],
 		],
 		// The picture of 200 leaves 97 of the paper’s 297: in its middle 48½, and 49 on the ruler.
 		[
 			'paper-margin',
 			'picture 200 x 150, paper Small, margin left 95',
-			['Clear margin left', 'Move the picture to 49 mm from the paper’s left edge', ...others, 'Clear paper'],
+			['Clear margin left', 'Set margin left to 49 mm', ...others, 'Clear paper'],
 		],
 		[
 			'paper-short',
 			'picture 200 x 150, paper Small, margin left 100',
-			['Clear margin left', 'Move the picture to 49 mm from the paper’s left edge', ...others, 'Clear paper'],
+			['Clear margin left', 'Set margin left to 49 mm', ...others, 'Clear paper'],
 		],
 		['needs-paper', 'mounting float, picture 300 x 200', others],
 		['needs-paper', 'picture 420 x 280, reveal 6', ['Clear reveal', ...others]],

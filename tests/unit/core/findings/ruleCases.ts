@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
+import type { CellTexts } from '../../../../src/core/show/row.ts';
 import { codesOf, resultOf, rowOf, withChange } from './rowOf.ts';
 
 /** A rule by a row that it speaks of, and one of which it just does not. */
@@ -17,6 +18,17 @@ export interface RuleCase {
 	readonly show?: TypedSettings;
 }
 
+/** The label of a mend says what it does to which cell: what it clears, what it types, or how it reads what is typed. */
+function expectSaid(label: string, change: CellTexts): void {
+	const isClearing = Object.values(change).every((text) => text === '');
+	expect(label).toMatch(isClearing ? /^Clear / : /^(Set|Swap|Read as) /);
+	if (label.startsWith('Read as ')) return;
+	const heads = Object.keys(change).map((column) => (column === 'signed on' ? 'signed where' : column));
+	expect(
+		heads.some((head) => label.includes(head) || (label.startsWith('Swap') && head.includes(label.split(' ')[1]!))),
+	).toBe(true);
+}
+
 /** Tries each rule: what is said, that every mend offered mends it and brings no other `stop`, and where it is not said. */
 export function describeRules(cases: readonly RuleCase[]): void {
 	describe.each(cases)('$code: $told', ({ code, level, told, says, mend, not, show }) => {
@@ -32,7 +44,8 @@ export function describeRules(cases: readonly RuleCase[]): void {
 			const mends = finding?.mends ?? [];
 			if (mend !== undefined) expect(mends.map(({ label }) => label).join('\n')).toContain(mend);
 			const stops = result.findings.filter((one) => one.level === 'stop').map((one) => one.code);
-			for (const { change } of mends) {
+			for (const { label, change } of mends) {
+				expectSaid(label, change);
 				const after = resultOf(withChange(rowOf(told), change), show).findings;
 				expect(after.filter((one) => one.code === code && one.cells.join() === finding!.cells.join())).toEqual([]);
 				for (const one of after.filter((each) => each.level === 'stop')) expect(stops).toContain(one.code);

@@ -71,7 +71,7 @@ test('another frame of the list that takes the mount, and of which there are eno
 			findings[0]!.mends.map(({ label, change }) => [label, change]),
 		);
 	const elm = { ...oak, name: 'Elm' };
-	const use = (frame: string) => [`Use the frame “${frame}”`, { frame }];
+	const use = (frame: string) => [`Set frame to “${frame}”`, { frame }];
 	expect(labels()).toEqual([[], []]);
 	expect(labels(elm)).toEqual([[use('Elm')], [use('Elm')]]);
 	expect(labels({ ...elm, count: 1 }), 'one is there, and the first print wants two').toEqual([[], [use('Elm')]]);

@@ -26,7 +26,7 @@ test.each<[column: ColumnName, text: string, level: string, offered: readonly st
 ])('%s %j without a value before it: %s, offers %j', (column, text, level, offered) => {
 	const finding = found(column, text);
 	expect([finding?.level, finding?.message]).toEqual([level, expect.stringContaining('spreadsheet')]);
-	const mends = finding?.mends.map(({ label }) => label.replace('Read as ', '')) ?? [];
+	const mends = finding?.mends.map(({ label }) => label.replace(/^Set [\w ]+ to /, '')) ?? [];
 	expect(mends.filter((mend) => offered.includes(mend))).toEqual(mends);
 	expect(mends[0]).toBe(offered[0]);
 });
