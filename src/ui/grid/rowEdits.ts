@@ -6,7 +6,7 @@ import type { Command, Edit } from '../../core/show/edit.ts';
 import { moveRows } from '../../core/commands/moveRows.ts';
 import { removeRows } from '../../core/commands/removeRows.ts';
 import type { CellTexts, RowId } from '../../core/show/row.ts';
-import { typeCells } from '../../core/commands/typeCells.ts';
+import { type CellChange, typeCells } from '../../core/commands/typeCells.ts';
 import type { GridColumn } from './gridColumns.ts';
 import type { GridEdits } from './gridEdits.ts';
 import { focusOnCell } from './gridFocus.ts';
@@ -37,10 +37,14 @@ export class RowEdits {
 		this.#notices = notices;
 	}
 
-	/** Types cells of one row, as a mend does, and says the gravest finding that the row has then. */
+	/** Types cells of one row, and says the gravest finding that the row has then. */
 	type(id: RowId, cells: CellTexts, label: string): void {
-		const type: Command = (show, settings) => typeCells(show, [{ id, cells }], settings, label);
-		if (this.#edits.do(type)) this.#notices.say(this.gravestOf(id));
+		if (this.typeEach([{ id, cells }], label)) this.#notices.say(this.gravestOf(id));
+	}
+
+	/** Types cells of rows, as a mend does, in one step. @returns the step, if anything changed */
+	typeEach(changes: readonly CellChange[], label: string): Edit | undefined {
+		return this.#edits.do((show, settings) => typeCells(show, changes, settings, label));
 	}
 
 	/** The gravest finding of a row, in a sentence; blank where there is none. */

@@ -175,6 +175,29 @@ test.each([{ width: 1180, height: 820 }, phone])(
 		}),
 );
 
+test('what several prints have in common is said once, and a mend of all of them is one step', () =>
+	play(async (page) => {
+		const prints = ['Low water', 'Slack tide', 'Spring tide', 'Neap tide'];
+		await withPrints(
+			page,
+			prints.map((title) => [title, '440', '340']),
+		);
+		await page.getByRole('button', { name: /4.*to check/ }).click();
+		const list = page.getByRole('region', { name: 'Checks' });
+		const shared = list.locator('li > ul > li').filter({ hasText: 'A thin border' });
+		expect(await shared.count()).toBe(1);
+		await shared.getByText('Which prints?').click();
+		for (const name of prints) await shared.getByRole('button', { name, exact: true }).waitFor();
+		await shared.getByRole('button', { name: /^Set mount to fit.* in all 4$/ }).click();
+		await list.getByText(/^Done: Set mount to fit/).waitFor();
+		expect(await shared.count()).toBe(0);
+		await list.getByRole('button', { name: 'Undo', exact: true }).click();
+		await expect.poll(() => shared.count()).toBe(1);
+		await shared.getByText('Which prints?').click();
+		await shared.getByRole('button', { name: 'Spring tide', exact: true }).click();
+		await page.getByRole('heading', { name: 'Spring tide' }).waitFor();
+	}));
+
 test('start typing on a phone gives a print with its first field active', () =>
 	play(async (page) => {
 		await page.setViewportSize(phone);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { saidOfMend } from '../../../../src/core/grid/saidOfSteps.ts';
+import { saidOfMend } from '../../../../src/core/grid/saidOfMend.ts';
 
 test('a mend is heard with what is left of the print, and how many prints are still to check', () => {
 	expect(saidOfMend('Clear top', '', 0)).toBe('Done: clear top. Nothing more to check.');
