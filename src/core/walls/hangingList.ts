@@ -59,19 +59,20 @@ export const markWords: Readonly<Record<HangingLine['mark']['what'], string>> = 
 	corner: 'Top edge above the floor',
 };
 
-/** What holds a print, in a few words: "cord on one hook, 3.1 kg a ring". */
-export function fixingWords({ hooks }: Pick<HangingLine, 'hooks'>, settings: Settings): string {
+/**
+ * What holds a print, in a few words: "cord on one hook, it pulls 3.1 kg on each ring".
+ * @param say how lengths are said: exactly in files, as marked on screens and on paper
+ */
+export function fixingWords({ hooks }: Pick<HangingLine, 'hooks'>, settings: Settings, say = formatWithUnit): string {
 	if (!hooks) return 'no frame: fixed as it suits the print';
 	const { kind } = settings.hanging;
 	if (kind === 'rail')
 		return hooks.railCord === undefined
 			? 'two cords from the rail'
-			: `two cords of ${formatWithUnit(hooks.railCord, settings)} from the rail`;
+			: `two cords of ${say(hooks.railCord, settings)} from the rail`;
 	if (kind === 'two hooks') {
 		const [first, second] = hooks.hooks;
-		return first && second
-			? `two hooks, ${formatWithUnit(minus(second.left, first.left), settings)} apart`
-			: 'two hooks';
+		return first && second ? `two hooks, ${say(minus(second.left, first.left), settings)} apart` : 'two hooks';
 	}
 	const { pullKg } = hooks.fixing;
 	if (isFlat(hooks.fixing)) return 'cord on one hook but flat: lower the rings or let it rise further';

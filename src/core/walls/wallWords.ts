@@ -1,22 +1,26 @@
-import { formatLength, formatWithUnit } from '../length/formatLength.ts';
-import { isSame, length, type Length, nearestLength } from '../length/length.ts';
+import { formatWithUnit } from '../length/formatLength.ts';
+import { formatMark, formatMarkWithUnit, toMark } from '../length/formatMark.ts';
+import { isSame, length, type Length } from '../length/length.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Obstacle, Wall } from '../settings/wall.ts';
 import { nameOfPrint } from '../show/nameOfPrint.ts';
 import type { Row } from '../show/row.ts';
 import { shownText } from '../values/shownText.ts';
 import type { Hooks } from './fixing.ts';
+import { topOf } from './obstacleBox.ts';
 import type { HungPrint, HungWall } from './hungPrint.ts';
 
-/** What is to either side of a print at its height: another print, or the end of the wall. */
+/** What is to either side of a print: another print, what is in the way at its height, or the end of the wall. */
 export interface Neighbour {
-	/** Undefined at the end of the wall. */
+	/** Undefined where it is no print. */
 	readonly print: HungPrint | undefined;
+	/** Undefined where it is no obstacle; with neither, it is the end of the wall. */
+	readonly obstacle: Obstacle | undefined;
 	/** From edge to edge; below zero where they overlap. */
 	readonly distance: Length;
 }
 
-/** The nearest prints beside a print in other columns, as it hangs or with its left edge elsewhere. */
+/** What is nearest beside a print, as it hangs or with its left edge elsewhere; prints of its own column are not. */
 export function neighboursOf(
 	{ wall, prints }: HungWall,
 	own: HungPrint,
@@ -25,15 +29,23 @@ export function neighboursOf(
 	const right = left + own.size.width;
 	const middle = left + own.size.width / 2;
 	let [before, after]: [Neighbour, Neighbour] = [
-		{ print: undefined, distance: left },
-		{ print: undefined, distance: length(wall.length - right) },
+		{ print: undefined, obstacle: undefined, distance: left },
+		{ print: undefined, obstacle: undefined, distance: length(wall.length - right) },
 	];
+	const put = (from: number, width: number, beside: Omit<Neighbour, 'distance'>) => {
+		if (from + width / 2 < middle) {
+			const distance = left - from - width;
+			if (distance < before.distance) before = { ...beside, distance: length(distance) };
+		} else if (from - right < after.distance) after = { ...beside, distance: length(from - right) };
+	};
 	for (const print of prints) {
 		if (print.column === own.column) continue;
-		const end = print.left + print.size.width;
-		if (print.left + print.size.width / 2 < middle) {
-			if (left - end < before.distance) before = { print, distance: length(left - end) };
-		} else if (print.left - right < after.distance) after = { print, distance: length(print.left - right) };
+		put(print.left, print.size.width, { print, obstacle: undefined });
+	}
+	const [low, high] = [own.centre - own.size.height / 2, own.centre + own.size.height / 2];
+	for (const obstacle of wall.obstacles) {
+		const isBeside = obstacle.bottom < high && (topOf(obstacle) ?? Infinity) > low;
+		if (isBeside) put(obstacle.left, obstacle.width, { print: undefined, obstacle });
 	}
 	return { left: before, right: after };
 }
@@ -46,10 +58,14 @@ export function placeWords(
 	settings: Settings,
 	hooks: Hooks | undefined,
 ): string {
-	const say = (value: Length) => formatWithUnit(value, settings);
+	const say = (value: Length) => formatMarkWithUnit(value, settings);
 	const { left, right } = neighboursOf(hungWall, print);
-	const from = ({ print: other, distance }: Neighbour, side: string) =>
-		`${say(distance)} ${other ? `from “${nameOfPrint(rows[other.place]!, other.place)}”` : `to the wall’s ${side} end`}`;
+	const from = ({ print: other, obstacle, distance }: Neighbour, side: string) => {
+		if (other) return `${say(distance)} from “${nameOfPrint(rows[other.place]!, other.place)}”`;
+		return obstacle
+			? `${say(distance)} from the ${shownText(obstacle.name)}`
+			: `${say(distance)} to the wall’s ${side} end`;
+	};
 	const height = hooks?.hooks[0]?.height;
 	const typed = [...(print.isLeftTyped ? ['left typed'] : []), ...(print.isCentreTyped ? ['centre typed'] : [])];
 	return [
@@ -75,7 +91,7 @@ export function obstacleWords({ name, left, bottom, width, height }: Obstacle, w
 	].join(', ');
 }
 
-/** How a wall is filled, in a line: "5 prints, gaps of 120 mm". */
+/** How a wall is filled, in a line: "5 prints, gaps of 120 mm"; "about" where a gap lies between what is marked. */
 export function wallLine({ prints, stretches, wall }: HungWall, settings: Settings): string {
 	const count = `${prints.length === 0 ? 'no' : prints.length} print${prints.length === 1 ? '' : 's'}`;
 	const gaps = stretches.flatMap(({ columns, gap, ends }) => {
@@ -84,10 +100,12 @@ export function wallLine({ prints, stretches, wall }: HungWall, settings: Settin
 	});
 	if (stretches.some(({ isCrowded }) => isCrowded)) return `${count}, edge to edge: they do not fit`;
 	if (gaps.length === 0) return count;
-	const [least, most] = [Math.min(...gaps), Math.max(...gaps)].map((gap) => nearestLength(gap)) as [Length, Length];
-	return isSame(least, most)
-		? `${count}, gaps of ${formatWithUnit(least, settings)}`
-		: `${count}, gaps of ${formatLength(least, settings)} to ${formatWithUnit(most, settings)}`;
+	const [least, most] = [Math.min(...gaps), Math.max(...gaps)];
+	const [narrow, wide] = [toMark(least, settings), toMark(most, settings)];
+	const about = isSame(narrow, least) && isSame(wide, most) ? '' : 'about ';
+	return narrow === wide
+		? `${count}, gaps of ${about}${formatMarkWithUnit(least, settings)}`
+		: `${count}, gaps of ${about}${formatMark(least, settings)} to ${formatMarkWithUnit(most, settings)}`;
 }
 
 /** The usual cautions of hanging. What holds is for who knows the wall to say. */

@@ -22,21 +22,31 @@ export interface Measured {
 	readonly letter: number;
 }
 
-/** Pixels that a figure needs: a narrower gap is measured once one zooms in. */
-const roomForFigure = 24;
+/** Pixels from one figure to the next: those that come nearer are drawn once one zooms in. */
+const roomForFigure = 36;
 
 /** What of a wall is measured: the selected print against its neighbours, or all. */
 export function measuresOf(hung: HungWall, measured: Measured): readonly WallMeasure[] {
 	const { chosen, hasMeasures, scale, letter } = measured;
 	const y = underAll(hung, letter);
 	if (!hasMeasures) return chosen ? between(hung, chosen, chosen.left, y) : [];
-	return hung.prints.flatMap((print, at) =>
-		print.column === hung.prints[at - 1]?.column
-			? []
-			: between(hung, print, print.left, y)
-					.slice(0, print.column === hung.prints.at(-1)!.column ? 2 : 1)
-					.filter(({ from, to }) => ((to - from) / 1e7) * scale > roomForFigure),
-	);
+	const own = chosen ? between(hung, chosen, chosen.left, y) : [];
+	const gaps = hung.prints.flatMap((print, at) => {
+		if (print.column === hung.prints[at - 1]?.column) return [];
+		// The gap between two prints is the left one of the second.
+		const isLast = neighboursOf(hung, print).right.print === undefined;
+		return between(hung, print, print.left, y).filter(({ to }) => isLast || to === print.left);
+	});
+	// A figure stands under its gap, where prints leave it more room than the gap is wide: only figures crowd each other.
+	const middles = own.map(({ from, to }) => (from + to) / 2);
+	return gaps.reduce((drawn, gap) => {
+		const middle = (gap.from + gap.to) / 2;
+		if (middles.every((other) => (Math.abs(middle - other) / 1e7) * scale >= roomForFigure)) {
+			middles.push(middle);
+			drawn.push(gap);
+		}
+		return drawn;
+	}, own);
 }
 
 /** Gaps are measured under all that hangs there. @param letter the height of a letter, in mm of the wall */

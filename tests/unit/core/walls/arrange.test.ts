@@ -172,5 +172,5 @@ test('a place is said with what is beside it', () => {
 		'on North, left 1367 mm, centre 1450 mm, 1367 mm to the wall’s left end, 1366 mm from “Quay”',
 	);
 	expect(toMm(neighboursOf(north!, first!, mm(100)).right.distance)).toBe(2633);
-	expect(wallLine(north!, show.settings)).toBe('2 prints, gaps of 1366.7 mm');
+	expect(wallLine(north!, show.settings)).toBe('2 prints, gaps of about 1367 mm');
 });
