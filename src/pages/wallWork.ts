@@ -115,7 +115,7 @@ export class WallWork {
 	even(place: number): void {
 		const column = columnWith(this.#show, place);
 		const changes = column.map((each) => ({ id: this.#id(each), cells: { 'hang left': '', 'hang centre': '' } }));
-		this.#type(changes, `Even place for ${this.#name(place)}`);
+		this.#type(changes, `Even spacing for ${this.#name(place)}`);
 	}
 
 	/** Types a cell of a print. */

@@ -1,7 +1,7 @@
 import { sameWithin } from '../length/length.ts';
 import { hiddenByFrame } from '../row/frame.ts';
 import { innerBorder } from '../row/innerMount.ts';
-import { fixingOf, isFlat, loadOf } from '../walls/fixing.ts';
+import { fixingOf, isFlat, loadOf, safetyFactor } from '../walls/fixing.ts';
 import { type Layer, mountLayers, thicknessOf } from '../row/stack.ts';
 import { clearEach, sizeColumns } from './candidates.ts';
 import type { CutBorder, StackWord } from './figures.ts';
@@ -150,9 +150,6 @@ export const pastGuide: Finder = (context) => {
 
 /** A framed print heavier than this is for two people to lift. Common practice. */
 const mostKg = 25;
-
-/** How many times what it has to hold a fixing is rated for. Common practice. */
-const safetyFactor = 4;
 
 /**
  * `heavy`: framed, it is more than one person lifts, or its fixing is not rated for what it has to hold: the weight, or

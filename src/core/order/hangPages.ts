@@ -4,7 +4,7 @@ import { hangingCautions } from '../walls/wallWords.ts';
 import { fillPages, type PagePart } from './fillPages.ts';
 
 /** Heights of what stands on a page of the hanging list, in mm; the styles hold to them. */
-export const hangPageMm = { head: 14, drawing: 62, line: 11, words: 10 } as const;
+export const hangPageMm = { head: 14, drawing: 62, line: 14, words: 10 } as const;
 
 /** What stands under the name of a wall: its drawing, a print to hang, or words. */
 export type HangPageItem =

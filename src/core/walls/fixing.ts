@@ -71,6 +71,9 @@ export function ringsOf(
 /** Whether a cord does not rise to its hook: by the sine of an angle of 0 its pull has no bound then. */
 export const isFlat = ({ rise }: Pick<Fixing, 'rise'>): boolean => rise !== undefined && rise <= sameWithin;
 
+/** How many times what it has to hold a fixing is rated for. Common practice. */
+export const safetyFactor = 4;
+
 /** What each fixing has to hold, in kg: the print, or what its cord pulls at both rings where that is more. */
 export const loadOf = (weightKg: number, { pullKg }: Pick<Fixing, 'pullKg'>): number =>
 	Math.max(weightKg, 2 * (pullKg ?? 0));

@@ -1,6 +1,7 @@
 import { hangPages } from '../../core/order/hangPages.ts';
 import { hangingList } from '../../core/walls/hangingList.ts';
 import { hangWalls } from '../../core/walls/hangWalls.ts';
+import { wallLabels } from '../../core/walls/wallLabels.ts';
 import { hangingCautions } from '../../core/walls/wallWords.ts';
 import HangPaper from '../../ui/paper/HangPaper.svelte';
 import { namesOfPrints } from './namesOfPrints.ts';
@@ -15,12 +16,15 @@ export const hangingDocument = paperDocument({
 	none: 'No print hangs on a wall yet.',
 	make(source) {
 		const { show, results, settings } = source.session;
+		const lines = hangingList(results, settings);
 		const nameOf = namesOfPrints(source);
 		const unhung = hangWalls(results, settings).unhung.map(({ place }) => nameOf(place));
 		const hung = new Set((show.hung ?? []).map(({ row }) => row));
 		const made = new Set(show.rows.flatMap(({ id }, place) => (hung.has(id) ? [place] : [])));
-		const pages = hangPages(hangingList(results, settings), unhung, source.paper);
-		return { pages: pages.map((page) => ({ page, nameOf, made, settings })) };
+		const labels = wallLabels(lines, show.rows);
+		const stopped = new Set(results.flatMap(({ isStopped }, place) => (isStopped ? [place] : [])));
+		const pages = hangPages(lines, unhung, source.paper);
+		return { pages: pages.map((page) => ({ page, nameOf, labels, stopped, made, settings })) };
 	},
 	component: HangPaper,
 	csv: { label: 'Export hanging list', give: (out) => out.hangingList() },

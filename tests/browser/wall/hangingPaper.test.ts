@@ -13,10 +13,10 @@ test('on paper the heads of a wall’s columns stand right over its first line, 
 		await page.locator('article').first().waitFor();
 		const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
 		const texts = pages.flatMap((each) => each.texts);
-		const at = texts.findIndex(({ text }) => text === 'from the left');
+		const at = texts.findIndex(({ text }) => text === 'from left end');
 		const head = texts[at]!;
 		const first = texts.slice(at).find(({ text }) => text.includes('Ebb, before six'))!;
 		expect(head.bottom - first.top).toBeGreaterThan(0);
 		expect(head.bottom - first.top).toBeLessThan(8);
-		expect(texts.map(({ text }) => text)).toContain('height, mm');
+		expect(texts.map(({ text }) => text)).toContain('hook above floor, mm');
 	}));

@@ -85,7 +85,7 @@ test('a show is hung by touch: given to walls, moved, put in order, swapped, and
 		await finger.to(x + 20, up);
 		await finger.up();
 		await expect.poll(() => heardOf(page, 'Quay')).toMatch(/on North, left 2\d{3} mm, .*left typed/);
-		await tapUntil(page.getByRole('button', { name: 'Even place' }), async () =>
+		await tapUntil(page.getByRole('button', { name: 'Even spacing' }), async () =>
 			((await heardOf(page, 'Quay')) ?? '').includes('left 2200 mm'),
 		);
 		const [to] = await middleOf(page, 'Weir');
@@ -105,7 +105,7 @@ test('a show is hung by touch: given to walls, moved, put in order, swapped, and
 		expect(await page.locator('.digits').allInnerTexts()).toEqual(['1650', '400']);
 		const said = await page.getByRole('region', { name: 'This step', exact: true }).innerText();
 		for (const caution of hangingCautions) expect(said).toContain(caution);
-		await page.getByRole('button', { name: 'It hangs' }).tap();
+		await page.getByRole('button', { name: 'Hung', exact: true }).tap();
 		await page.getByRole('heading', { name: /^Sluice.*1 of 6 hung/ }).waitFor();
 		expect(await page.locator('.digits').allInnerTexts()).toEqual(['1650', '1300', '900']);
 		for (const area of await page.locator('.area, .tick, .go').all())
@@ -339,7 +339,7 @@ test('a show is hung by keys alone, and dragged by mouse', () =>
 		await press('ArrowDown', 'Delete');
 		await expect.poll(() => heardOf(page, 'Quay')).not.toContain('typed');
 		await press('Enter');
-		await page.getByRole('button', { name: 'Earlier' }).focus();
+		await page.getByRole('button', { name: 'Move left' }).focus();
 		await press('Enter');
 		await expect.poll(() => heardOf(page, 'Quay')).toContain('left 625 mm');
 

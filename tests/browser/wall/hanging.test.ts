@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import { oneStage } from '../screens/oneStage.ts';
+
+const play = oneStage();
+
+test('at the wall each frame that is drawn has its print’s own number, on every wall', () =>
+	play(async (page, stage) => {
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+		await page.goto(`${stage.address}#hang`);
+		await page.locator('.digits').first().waitFor();
+		const drawn = () => page.locator('.drawing svg .print + text').allTextContents();
+		expect(await drawn()).toEqual(Array.from({ length: 10 }, (_, at) => `${at + 1}`));
+		for (let at = 0; at < 10; at++) await page.getByRole('button', { name: 'Next', exact: true }).click();
+		await page.getByRole('heading', { name: /^11 Rope, cut.*1 of 13 on Long wall/ }).waitFor();
+		expect(await drawn()).toEqual(Array.from({ length: 13 }, (_, at) => `${at + 11}`));
+		expect(await page.getByText('can’t be cut yet').count()).toBe(2); // 14 and 21
+	}));
+
+test('what the cord of a frame was measured at is typed at the wall, and its hook moves', () =>
+	play(async (page, stage) => {
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+		await page.goto(`${stage.address}#hang`);
+		const digits = () => page.locator('.digits').allInnerTexts();
+		await expect.poll(digits).toEqual(['1652', '605']);
+		const step = page.getByRole('region', { name: 'This step', exact: true });
+		expect(await step.innerText()).toMatch(/Hook and fixing for \d+ kg or more \(4 × [\d.]+ kg/);
+		const pulledUp = page.getByRole('textbox', { name: 'Cord pulled up, below the frame’s top' });
+		expect(await pulledUp.getAttribute('placeholder')).toBe('90 mm');
+		await pulledUp.fill('110');
+		await pulledUp.press('Enter');
+		await expect.poll(digits).toEqual(['1633', '605']); // 1450 + 585 / 2 − 110, to the ruler
+		await pulledUp.fill('2000');
+		await pulledUp.press('Enter');
+		await page.getByRole('alert').filter({ hasText: 'more than the frame is high' }).waitFor();
+		await pulledUp.fill('');
+		await pulledUp.press('Enter');
+		await expect.poll(digits).toEqual(['1652', '605']);
+	}));

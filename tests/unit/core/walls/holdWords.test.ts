@@ -1,0 +1,69 @@
+import { expect, test } from 'vitest';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import type { Typed } from '../../../../src/core/show/row.ts';
+import { fixingOf } from '../../../../src/core/walls/fixing.ts';
+import { cordWords, dropLabel, dropWords, ratingWords, ringPlaceWords } from '../../../../src/core/walls/holdWords.ts';
+import { print, rowsOf } from './wallOf.ts';
+
+// 500 × 400 framed, the weight known.
+const frames = [{ name: 'Plain', clearance: 0, moulding: 20, lip: 20, weight: 0 }];
+const glazing = [{ name: 'Glass', material: 'glass', width: 2000, height: 1000, thickness: 2 }];
+
+function heldBy(hanging: object, typed: Typed = {}) {
+	const { settings, problems } = readSettings({ frames, glazing, hanging });
+	expect(problems).toEqual([]);
+	const result = judgeRow(rowsOf([print('500x400', { frame: 'Plain', ...typed })])[0]!, settings);
+	const fixing = fixingOf(result, settings)!;
+	return { settings, result, fixing, rating: ratingWords(result.framed.weightKg, fixing, settings) };
+}
+
+test('where rings go, how long the cord is, and where it stops pulled up: whole millimetres', () => {
+	// rings 400/3, span 440, cord 462, rise √(231² − 220²) = 70.4; drop 62.9
+	const { settings, result, fixing } = heldBy({});
+	expect(ringPlaceWords(result, settings)).toBe('133 below the frame’s top, 30 mm in from each side');
+	expect(cordWords(fixing, settings)).toBe('462 between the rings; pulled up, 63 mm below the frame’s top');
+	expect([dropLabel(settings), dropWords(fixing, settings)]).toEqual([
+		'Cord pulled up, below the frame’s top',
+		'Cord pulled up, 63 mm below the frame’s top',
+	]);
+});
+
+test('a typed drop, with every kind; two hooks and a rail have no cord of the frame’s own', () => {
+	const typed = heldBy({}, { drop: '45' });
+	expect(dropWords(typed.fixing, typed.settings)).toBe('Cord pulled up, 45 mm below the frame’s top');
+	const hooks = heldBy({ kind: 'two hooks', rings: '100 mm' });
+	expect(dropWords(hooks.fixing, hooks.settings)).toBe('Hooks 100 mm below the frame’s top');
+	expect(cordWords(hooks.fixing, hooks.settings)).toBeUndefined();
+	const rail = heldBy({ kind: 'rail', nail: '2 m', rings: '100 mm' });
+	expect(dropWords(rail.fixing, rail.settings)).toBe('Rings 100 mm below the frame’s top');
+});
+
+test('what a hook is rated for is what raises no “heavy”, and a kilogram less does', () => {
+	for (const kind of ['cord', 'two hooks'] as const) {
+		const { rating } = heldBy({ kind });
+		const least = Number(/for (\d+) kg or more/.exec(rating!)![1]);
+		const isHeavy = (kg: number) =>
+			heldBy({ kind, rating: `${kg} kg` }).result.findings.some(({ code }) => code === 'heavy');
+		expect([kind, isHeavy(least), isHeavy(least - 1)]).toEqual([kind, false, true]);
+	}
+});
+
+test('it says from what: the weight, or twice the pull where a cord pulls more than that', () => {
+	const { result, fixing, rating, settings } = heldBy({});
+	const load = 2 * fixing.pullKg!;
+	expect(load).toBeGreaterThan(result.framed.weightKg!);
+	expect(rating).toBe(
+		`Hook and fixing for ${Math.ceil(4 * load)} kg or more (4 × ${load.toFixed(1)} kg, twice the pull on a ring)`,
+	);
+	expect(ratingWords(2, fixing, settings, true)).not.toContain('(');
+	expect(heldBy({ kind: 'two hooks' }).rating).toMatch(
+		/^Each hook and its fixing for \d+ kg or more \(4 × \d\.\d kg\)$/,
+	);
+});
+
+test('of a flat cord and of a weight that is not known nothing is said', () => {
+	expect(heldBy({ slack: 0 }).rating).toBeUndefined();
+	const { fixing, settings } = heldBy({});
+	expect(ratingWords(undefined, fixing, settings)).toBeUndefined();
+});
