@@ -168,7 +168,7 @@ test(
 					(each) => !rows.includes(each) && !rows.includes(withNote(each, lastNote(round))),
 				);
 				// Killed while it writes, the browser may find its database damaged at a later opening (lostShows.test.ts).
-				const said = page.getByRole('alert').filter({ hasText: 'Put back from a second copy' });
+				const said = page.getByRole('alert').filter({ hasText: 'restored as of' });
 				if (await page.evaluate(() => localStorage.getItem('evenhang lost shows') !== null)) {
 					await said.waitFor();
 					const missing = idsOf(before).filter((id) => !idsOf(kept).includes(id));

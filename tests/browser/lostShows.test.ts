@@ -69,8 +69,12 @@ test('a browser killed as it writes, whose database is empty two openings later:
 		await stage.killBrowser();
 		await stage.openBrowser();
 		page = await stage.openShow();
-		const said = page.getByRole('alert').filter({ hasText: 'The browser lost what was stored' });
-		await said.getByText(/Put back from a second copy: .*“New show.*“New show/).waitFor();
+		const said = page.getByRole('alert').filter({ hasText: /(is|are) (missing from this device|restored)/ });
+		await said.getByRole('heading', { name: '2 shows are restored' }).waitFor();
+		await said
+			.getByText(/^New show.* was restored as of .*Check it: pictures may be missing\.$/)
+			.nth(1)
+			.waitFor();
 		await cell(page, 0, 'title').waitFor();
 		expect(await seen(page, 0, 'title')).toBe('Slipway typed');
 		expect(await seen(page, 0, 'note')).toBe('after the kill typed');
@@ -104,9 +108,12 @@ test('where the copies are gone too, the shows that were here are named, with wh
 		const debug = await page.context().newCDPSession(page);
 		await debug.send('Storage.clearDataForOrigin', { origin, storageTypes: 'indexeddb,cache_storage' });
 		await page.goto(stage.address);
-		const said = page.getByRole('alert').filter({ hasText: 'The browser lost what was stored' });
-		await said.getByText('(2 prints, never backed up)').waitFor();
-		await said.getByText('Open your last backup').waitFor();
+		const said = page.getByRole('alert').filter({ hasText: /(is|are) (missing from this device|restored)/ });
+		await said.getByRole('heading', { name: '1 show is missing from this device' }).waitFor();
+		await said.getByText(', 2 prints, never backed up.').waitFor();
+		await page.getByText('What happened?').click();
+		await page.getByText('The browser lost what was stored on this device.').waitFor();
+		await page.getByText('If a show is still open in another tab').waitFor();
 		const choosing = page.waitForEvent('filechooser');
 		await page.getByRole('button', { name: 'Open a backup' }).click();
 		await choosing;

@@ -26,13 +26,12 @@ export interface LostReport {
 /** How many shows are named before the rest is counted. */
 const mostNamed = 5;
 
-function listed<Item>(all: readonly Item[], words: (item: Item) => string): string {
-	const named = all.slice(0, mostNamed).map(words);
-	const rest = all.length - named.length;
-	return [...named, ...(rest > 0 ? [`${rest} more`] : [])].join('; ');
+function listed<Item>(all: readonly Item[], words: (item: Item) => string): readonly string[] {
+	const rest = all.length - mostNamed;
+	return [...all.slice(0, mostNamed).map(words), ...(rest > 0 ? [`${rest} more`] : [])].map((line) => `${line}.`);
 }
 
-const nameOf = (name: string): string => (name.trim() === '' ? 'Unnamed show' : `“${name}”`);
+const nameOf = (name: string): string => (name.trim() === '' ? 'Unnamed show' : name);
 
 /** How times are written, in milliseconds since 1970. */
 export interface TimeWords {
@@ -40,34 +39,45 @@ export interface TimeWords {
 	readonly moment: (at: number) => string;
 }
 
-function goneWords({ name, prints, copiedAt }: ShowGone, { day }: TimeWords): string {
-	const saved = copiedAt === undefined ? 'never backed up' : `last file saved ${day(copiedAt)}`;
-	return `${nameOf(name)} (${prints === 1 ? '1 print' : `${prints} prints`}, ${saved})`;
+/** What is said of shows that the browser has lost. */
+export interface LostWords {
+	readonly title: string;
+	/** One for each show, the most telling first. */
+	readonly lines: readonly string[];
+	/** What has happened and what to know of it, for who asks. */
+	readonly more: readonly string[];
 }
 
-/** What is said of shows that the browser has lost, the most telling first. */
-export function lostSentences({ putBack, gone }: LostReport, time: TimeWords): readonly string[] {
+const shows = (count: number, then: string) => (count === 1 ? `1 show is ${then}` : `${count} shows are ${then}`);
+
+/** What is said of shows that the browser has lost. */
+export function lostWords({ putBack, gone }: LostReport, { day, moment }: TimeWords): LostWords {
 	const waiting = gone.filter(({ isCopied }) => isCopied);
 	const missing = gone.filter(({ isCopied }) => !isCopied);
-	return [
-		'The browser lost what was stored on this device.',
-		...(missing.length === 0
-			? []
-			: [
-					`Missing: ${listed(missing, (show) => goneWords(show, time))}.`,
-					'Open your last backup. If a show is still open in another tab, save it there as a file first.',
-				]),
-		...(waiting.length === 0
-			? []
-			: [
-					`Not put back yet: ${listed(waiting, (show) => goneWords(show, time))}.`,
-					'There is a second copy, but the browser could not save it. Free some space on this device, then reload this page.',
-				]),
-		...(putBack.length === 0
-			? []
-			: [
-					`Put back from a second copy: ${listed(putBack, ({ name, at }) => `${nameOf(name)} as of ${time.moment(at)}`)}.`,
-					'Check what you did last. Pictures, undo steps and half-cut sheet plans are not in the copy. Save a backup now.',
-				]),
-	];
+	const goneWords = ({ name, prints, copiedAt }: ShowGone) =>
+		`${nameOf(name)}, ${prints === 1 ? '1 print' : `${prints} prints`}, ${copiedAt === undefined ? 'never backed up' : `backed up ${day(copiedAt)}`}`;
+	return {
+		title:
+			missing.length > 0
+				? shows(missing.length, 'missing from this device')
+				: waiting.length > 0
+					? shows(waiting.length, 'not restored yet')
+					: shows(putBack.length, 'restored'),
+		lines: [
+			...listed(missing, goneWords),
+			...listed(waiting, (show) => `${goneWords(show)}. Free some space on this device, then reload this page`),
+			...listed(
+				putBack,
+				({ name, at }) => `${nameOf(name)} was restored as of ${moment(at)}. Check it: pictures may be missing`,
+			),
+		],
+		more: [
+			'The browser lost what was stored on this device.',
+			...(missing.length > 0 ? ['If a show is still open in another tab, back it up there first.'] : []),
+			...(waiting.length > 0 ? ['There is a second copy, but the browser could not save it.'] : []),
+			...(putBack.length > 0
+				? ['Restored from a second copy, without pictures, undo steps and half-cut sheet plans. Back up all shows.']
+				: []),
+		],
+	};
 }
