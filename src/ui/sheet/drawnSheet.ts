@@ -1,4 +1,4 @@
-import { toMm } from '../../core/length/length.ts';
+import { type Length, toMm } from '../../core/length/length.ts';
 import type { KnifeCut, Rectangle } from '../../core/show/cutSheet.ts';
 
 /** A piece on the drawing of a sheet, in millimetres from its top left corner. */
@@ -48,4 +48,28 @@ export function numberPlace(
 	const long = Math.max(x2 - x1, y2 - y1);
 	const along = isTrim ? long / 3 : Math.min(letter * 1.1, long / 2);
 	return cut.across === 'width' ? { x: x1, y: y1 + along } : { x: x1 + along, y: y1 };
+}
+
+/** What the knife is set to, from the left or the top edge of the piece that it divides, on the drawing of its sheet. */
+export interface SetNow {
+	readonly across: KnifeCut['across'];
+	/** Its ends along the sheet's edge, in millimetres. */
+	readonly from: number;
+	readonly to: number;
+	readonly at: Length;
+}
+
+/**
+ * What the knife is set to for the cuts of a step, each place once.
+ * @param now places of the cuts among those of the sheet, from 0
+ */
+export function setsNow(cuts: readonly KnifeCut[], now: readonly number[]): readonly SetNow[] {
+	const all = now.map((place): SetNow => {
+		const { piece, across, at } = cuts[place]!;
+		const from = toMm(across === 'width' ? piece.x : piece.y);
+		return { across, from, to: from + toMm(at), at };
+	});
+	return all.filter(
+		(each, place) => all.findIndex((other) => other.across === each.across && other.from === each.from) === place,
+	);
 }

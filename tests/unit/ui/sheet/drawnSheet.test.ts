@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
-import { cutLine, inMm, numberPlace } from '../../../../src/ui/sheet/drawnSheet.ts';
+import { cutLine, inMm, numberPlace, setsNow } from '../../../../src/ui/sheet/drawnSheet.ts';
 
 const piece = { x: mm(100), y: mm(200), width: mm(600), height: mm(400) };
 const down = { piece, across: 'width', at: mm(250) } as const;
@@ -22,4 +22,13 @@ test('the number of a cut stands on its line, a letter from where it begins', ()
 test('on a short line it stands in the middle, and a third along a factory edge', () => {
 	expect(numberPlace(down, 300, false)).toEqual({ x: 350, y: 400 });
 	expect(numberPlace(over, 10, true)).toEqual({ x: 300, y: 350 });
+});
+
+test('what the knife is set to reaches from the edge of the piece to the cut, each place once', () => {
+	const below = { ...down, piece: { ...piece, y: mm(600) } };
+	expect(setsNow([down, over, below], [0, 1, 2])).toEqual([
+		{ across: 'width', from: 100, to: 350, at: mm(250) },
+		{ across: 'height', from: 200, to: 350, at: mm(150) },
+	]);
+	expect(setsNow([down, over], [])).toEqual([]);
 });
