@@ -6,6 +6,17 @@ import tseslint from 'typescript-eslint';
 import house from './houseRules.js';
 import svelteConfig from './svelte.config.js';
 
+/** The rule compiles a component to find what it may ignore: done only where something is ignored, a tenth of them. */
+const unusedIgnore = svelte.rules['no-unused-svelte-ignore'];
+const svelteIgnore = {
+	rules: {
+		'no-unused': {
+			...unusedIgnore,
+			create: (context) => (context.sourceCode.text.includes('svelte-ignore') ? unusedIgnore.create(context) : {}),
+		},
+	},
+};
+
 /** What Svelte compiles. */
 const ofSvelte = ['**/*.svelte', '**/*.svelte.ts'];
 
@@ -39,7 +50,10 @@ export default defineConfig(
 			globals: globals.browser,
 			parserOptions: { parser: tseslint.parser, svelteConfig },
 		},
+		plugins: { 'svelte-ignore': svelteIgnore },
 		rules: {
+			'svelte/no-unused-svelte-ignore': 'off',
+			'svelte-ignore/no-unused': 'error',
 			'svelte/no-at-html-tags': 'error',
 			'svelte/prefer-svelte-reactivity': 'off', // a Map that only remembers need not tell anyone
 			'svelte/button-has-type': 'error',
