@@ -21,7 +21,7 @@ const svelteIgnore = {
 const ofSvelte = ['**/*.svelte', '**/*.svelte.ts'];
 
 export default defineConfig(
-	{ ignores: ['dist/', 'dev-dist/', 'node_modules/', 'coverage/'] },
+	{ ignores: ['dist/', 'dev-dist/', '.svelte-check/', 'node_modules/', 'coverage/'] },
 	{ linterOptions: { reportUnusedDisableDirectives: 'error' } },
 	{
 		// Plain TypeScript is not looked at here at all: oxlint has it (`.oxlintrc.json`).

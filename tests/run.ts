@@ -19,7 +19,16 @@ type Check = readonly [name: string, tool: string, ...args: string[]];
 
 /** Those that keep one core busy come first, the longest before the others; the last two fill both. */
 const checks: readonly Check[] = [
-	['types of the app', 'svelte-check', '--tsconfig', 'tsconfig.json', '--fail-on-warnings', '--output', 'human'],
+	[
+		'types of the app',
+		'svelte-check',
+		'--tsconfig',
+		'tsconfig.json',
+		'--fail-on-warnings',
+		'--output',
+		'human',
+		'--tsgo',
+	],
 	['lint of Svelte', 'eslint', '.', '--max-warnings', '0'],
 	['floors', 'depcruise', 'src', 'tests', '--config', '.dependency-cruiser.cjs'],
 	['types and lint of every floor', 'oxlint'],
