@@ -88,6 +88,15 @@ test('by touch prints are finished at the bench, and on A4 the ticks stand on th
 		await page.getByRole('button', { name: 'Sealed' }).waitFor({ state: 'detached' });
 		await page.getByRole('button', { name: 'All 5 done' }).tap();
 		await page.getByRole('heading', { name: new RegExp(`^2 Tide 2, copy 3 of 3.*1 of ${copies} ready`) }).waitFor();
+		// A copy that is ready: the main button, in the same corner, names the next that is not, and goes there.
+		const corner = await page.locator('.area.main').boundingBox();
+		await page.getByRole('combobox', { name: 'Print' }).selectOption({ label: '✓ 2 Tide 2, copy 2 of 3' });
+		const next = page.getByRole('button', { name: 'Next: 2 Tide 2, copy 3 of 3' });
+		const { x, width, y } = (await next.boundingBox())!;
+		expect([x + width, y]).toEqual([corner!.x + corner!.width, corner!.y]);
+		await next.focus();
+		await page.keyboard.press('Enter'); // a second tap at one place so soon is taken for the first
+		await page.getByRole('heading', { name: /^2 Tide 2, copy 3 of 3/ }).waitFor();
 		// The ticks outlive the page, once they are on disk.
 		await page.getByText('Saved', { exact: true }).waitFor();
 		await page.reload();
