@@ -26,6 +26,14 @@ export function takesWords(picture: PrintedPicture, scale: Scale): string {
 	return `${countOf(pieces, 'piece')} of ${formatWithUnit(picture.cutOff, scale)}`;
 }
 
+/** How a picture lies on a roll, and at which of its sides that is cut; undefined on a sheet. */
+export function rollWords({ picture, cutOff }: PrintedPicture): string | undefined {
+	if (cutOff === undefined) return undefined;
+	return wayOf(picture) === 'wide'
+		? 'Height across the roll, cut left and right'
+		: 'Width across the roll, cut above and below';
+}
+
 /** The four margins: `left 12, top 14, right 12, bottom 14 mm`. */
 export const marginWords = ({ left, top, right, bottom }: OnPaper, scale: Scale): string =>
 	`left ${formatLength(left, scale)}, top ${formatLength(top, scale)}, right ${formatLength(right, scale)}, bottom ${formatWithUnit(bottom, scale)}`;

@@ -25,10 +25,14 @@ test('the print list says what goes on each paper and where, what is not printed
 				.locator('dd')
 				.allInnerTexts(),
 		).toEqual([expect.stringMatching(/^\d\.\d\d m of the roll$/), '1 roll of 15 m', '180.00']);
+		await page
+			.getByRole('region', { name: /^Baryta roll/ })
+			.getByText('Width across the roll, cut above and below')
+			.waitFor();
 		const notPrinted = await page.getByRole('region', { name: 'Not printed' }).getByRole('listitem').allInnerTexts();
 		expect(notPrinted.map((text) => text.replace(/\s+/g, ' ').trim())).toEqual([
 			'5 Slip It has no paper yet.',
-			expect.stringMatching(/^6 Quay .* larger than the paper’s 297/),
+			expect.stringMatching(/^6 Quay The window .* is no smaller than the paper 297 × 210 mm/),
 		]);
 		expect(await axeProblems(page)).toEqual([]);
 

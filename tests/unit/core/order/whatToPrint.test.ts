@@ -6,6 +6,7 @@ import {
 	copiesWords,
 	marginWords,
 	leftOutWords,
+	rollWords,
 	takesWords,
 	wantedWords,
 	wayWords,
@@ -161,4 +162,27 @@ test('margins and picture add up to the paper, and sheets and roll to the pieces
 		}),
 		{ numRuns: runs(100, 20_000) },
 	);
+});
+
+test('a picture on a roll says how it lies across it, and at which of its sides the roll is cut', () => {
+	const { papers: printed } = listOf(
+		[
+			{ ...print, paper: 'Roll' },
+			{ 'picture width': '200', 'picture height': '300', paper: 'Roll' },
+			{ ...print, paper: 'Rag' },
+		],
+		{ papers },
+	);
+	const words = new Map(printed.flatMap(({ pictures }) => pictures.map((each) => [each.place, rollWords(each)])));
+	expect([words.get(0), words.get(1), words.get(2)]).toEqual([
+		'Height across the roll, cut left and right',
+		'Width across the roll, cut above and below',
+		undefined,
+	]);
+	// As it lies, the roll's 432 mm are across the picture's shorter side.
+	const [, roll] = printed;
+	expect(roll!.pictures.map(({ on }) => [toMm(on.paper.width), toMm(on.paper.height)])).toEqual([
+		[306, 432],
+		[432, 306],
+	]);
 });
