@@ -1,7 +1,9 @@
 import { formatLength, formatSize, formatWithUnit } from '../length/formatLength.ts';
+import { formatMark } from '../length/formatMark.ts';
 import { type Length, length } from '../length/length.ts';
 import { depthWords, legWords } from '../reasons/framedWords.ts';
 import type { OnPaper } from '../row/paper.ts';
+import { shownMargins } from '../row/shownMargins.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { ColumnName } from '../show/columns.ts';
@@ -69,7 +71,7 @@ function sizeLines(result: WorkedRow, settings: Settings): readonly CardLine[] {
 	const size = (width: Length | undefined, height: Length | undefined) =>
 		width === undefined || height === undefined ? undefined : formatSize(width, height, settings);
 	const paper = onPaper && size(onPaper.paper.width, onPaper.paper.height);
-	const margins = onPaper && marginWords(onPaper, n);
+	const margins = onPaper && marginWords(shownMargins(onPaper, settings), n);
 	const isWindowed = hasMount && !read.cells.isFloat;
 	const { side, top, bottom, overlapSide, overlapTop, overlapBottom } = solved;
 	const borders =
@@ -138,7 +140,7 @@ function materialLines(result: WorkedRow, settings: Settings): readonly CardLine
 		joined(
 			hinges.count === 1 ? '1' : `${hinges.count}`,
 			hinges.at
-				? `at ${listed(hinges.at.map((at) => formatLength(at, settings)))} ${settings.unit} from the left, seen from the front`
+				? `at ${listed(hinges.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the left, seen from the front`
 				: '',
 		);
 	return known(

@@ -3,6 +3,7 @@ import { gravestWords } from '../findings/together.ts';
 import { formatLength, formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
 import type { Size } from '../length/size.ts';
 import { type OnPaper, wayOf } from '../row/paper.ts';
+import { shownMargins } from '../row/shownMargins.ts';
 import { amountWords } from './getWords.ts';
 import { piecesOf, type PrintedPicture } from './printList.ts';
 import type { NotPrinted, PaperToPrint } from './whatToPrint.ts';
@@ -35,8 +36,10 @@ export function rollWords({ picture, cutOff }: PrintedPicture): string | undefin
 }
 
 /** The four margins: `left 12, top 14, right 12, bottom 14 mm`. */
-export const marginWords = ({ left, top, right, bottom }: OnPaper, scale: Scale): string =>
-	`left ${formatLength(left, scale)}, top ${formatLength(top, scale)}, right ${formatLength(right, scale)}, bottom ${formatWithUnit(bottom, scale)}`;
+export function marginWords(on: OnPaper, scale: Scale): string {
+	const { left, top, right, bottom } = shownMargins(on, scale);
+	return `left ${formatLength(left, scale)}, top ${formatLength(top, scale)}, right ${formatLength(right, scale)}, bottom ${formatWithUnit(bottom, scale)}`;
+}
 
 /** The size of a picture. */
 export const pictureWords = ({ picture }: PrintedPicture, scale: Scale): string =>

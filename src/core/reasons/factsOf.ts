@@ -1,8 +1,10 @@
+import { formatMark } from '../length/formatMark.ts';
 import { sayer } from './sayer.ts';
 import { sumWords } from './sumWords.ts';
 import { type Length, nearestLength } from '../length/length.ts';
 import { framingReasons } from './framingReasons.ts';
 import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
+import { shownMargins } from '../row/shownMargins.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import { listed } from '../values/listed.ts';
@@ -66,13 +68,15 @@ function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 	const { onPaper, hinges } = worked;
 	const { n, say } = sayer(settings);
 	const facts: string[] = [];
-	if (onPaper)
+	if (onPaper) {
+		const { left, top, right, bottom } = shownMargins(onPaper, settings);
 		facts.push(
-			`The picture lies on its paper with margins of ${n(onPaper.left)} left, ${n(onPaper.top)} above, ${n(onPaper.right)} right and ${say(onPaper.bottom)} below.`,
+			`The picture lies on its paper with margins of ${n(left)} left, ${n(top)} above, ${n(right)} right and ${say(bottom)} below.`,
 		);
+	}
 	if (hinges?.at)
 		facts.push(
-			`${hinges.count} hinges, at ${listed(hinges.at.map(n))} ${settings.unit} from the undermount’s left edge. Heavy or valued papers are for a conservator.`,
+			`${hinges.count} hinges, at ${listed(hinges.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the undermount’s left edge. Heavy or valued papers are for a conservator.`,
 		);
 	const reasons = ['play', 'framed width', 'stack', 'weight'].map((column) =>
 		framingReasons[column]!(worked, settings),

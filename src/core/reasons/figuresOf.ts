@@ -1,5 +1,7 @@
+import { formatMark } from '../length/formatMark.ts';
 import { hiddenByFrame } from '../row/frame.ts';
 import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
+import { shownMargins } from '../row/shownMargins.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import { listed } from '../values/listed.ts';
@@ -117,6 +119,7 @@ function coverFigures({ solved }: WorkedRow, settings: Settings): readonly FactF
 
 function paperFigures({ place, onPaper, hinges }: WorkedRow, settings: Settings): readonly FactFigure[] {
 	const { n, say, size } = sayer(settings);
+	const margins = onPaper && shownMargins(onPaper, settings);
 	return [
 		...(place && !place.isPicture
 			? [
@@ -124,16 +127,21 @@ function paperFigures({ place, onPaper, hinges }: WorkedRow, settings: Settings)
 					{ what: 'Paper lies at', figures: `${n(place.from.left)} from left, ${say(place.from.top)} from top` },
 				]
 			: []),
-		...(onPaper
+		...(margins
 			? [
 					{
 						what: 'Margins',
-						figures: `left ${n(onPaper.left)}, top ${n(onPaper.top)}, right ${n(onPaper.right)}, bottom ${say(onPaper.bottom)}`,
+						figures: `left ${n(margins.left)}, top ${n(margins.top)}, right ${n(margins.right)}, bottom ${say(margins.bottom)}`,
 					},
 				]
 			: []),
 		...(hinges?.at
-			? [{ what: `${hinges.count} hinges at`, figures: `${listed(hinges.at.map(n))} ${settings.unit} from left` }]
+			? [
+					{
+						what: `${hinges.count} hinges at`,
+						figures: `${listed(hinges.at.map((at) => formatMark(at, settings)))} ${settings.unit} from left`,
+					},
+				]
 			: []),
 	];
 }

@@ -1,4 +1,5 @@
 import { formatLength, formatSize, formatWithUnit } from '../length/formatLength.ts';
+import { formatMark } from '../length/formatMark.ts';
 import { isSame, type Length, nearestLength, toMm } from '../length/length.ts';
 import { seenBorders } from '../row/seenBorders.ts';
 import type { Layer } from '../row/stack.ts';
@@ -101,6 +102,6 @@ export function hingeWords({ place, hinges }: WorkedRow, settings: Settings): st
 	const { paper, from, isPicture } = place;
 	return (
 		`The ${isPicture ? 'print' : 'paper'}, ${formatSize(paper.width, paper.height, settings)}, lies ${n(from.left)} from the left and ${formatWithUnit(from.top, settings)} from the top, seen from the front. ` +
-		`Hinges at ${listed(hinges.at.map(n))} ${settings.unit} from the left.`
+		`Hinges at ${listed(hinges.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the left.`
 	);
 }
