@@ -19,9 +19,13 @@ export const kindWords: Readonly<Record<GetKind, string>> = {
 	labels: 'Labels',
 };
 
-/** An amount as it is said: pieces, or metres to a centimetre, up. */
+/** An amount that is wanted: pieces, or metres to a tenth, up: nobody buys tape by the centimetre. */
 export const amountWords = (value: number, { isByLength }: Pick<GetLine, 'isByLength'>): string =>
-	isByLength ? `${(Math.ceil((toMm(value as Length) / mmPerMetre) * 100 - 1e-9) / 100).toFixed(2)} m` : `${value}`;
+	isByLength ? `${(Math.ceil((toMm(value as Length) / mmPerMetre) * 10 - 1e-9) / 10).toFixed(1)} m` : `${value}`;
+
+/** An amount that is there: pieces, or metres as they were counted, to a centimetre, never more than there is. */
+export const thereWords = ({ there, isByLength }: Pick<GetLine, 'there' | 'isByLength'>): string =>
+	isByLength ? `${Math.floor((toMm(there as Length) / mmPerMetre) * 100 + 1e-9) / 100} m` : `${there}`;
 
 /** How large one of it is; nothing where that is not said. */
 export function sizeWords({ size }: Pick<GetLine, 'size'>, scale: Scale): string {
