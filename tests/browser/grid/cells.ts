@@ -59,15 +59,15 @@ export async function allCells(page: Page): Promise<string[][]> {
 	return rows;
 }
 
-/** The cells that are selected, as `row key` of their first and their last. */
-export async function selected(page: Page): Promise<string> {
+/** The cells that are selected, as `row key` of their first and their last. @param keys of the columns in view. Default: all */
+export async function selected(page: Page, keys = gridColumns.map(({ key }) => key)): Promise<string> {
 	const cells = (await everyCell(page, true)).filter(({ isSelected }) => isSelected);
 	const [rows, columns] = [cells.map(({ row }) => row), cells.map(({ column }) => column)];
 	if (cells.length === 0) return 'none';
 	const [top, bottom] = [Math.min(...rows), Math.max(...rows)];
 	const [left, right] = [Math.min(...columns), Math.max(...columns)];
 	const isRectangle = cells.length === (bottom - top + 1) * (right - left + 1);
-	const name = (row: number, column: number) => `${row} ${gridColumns[column]!.key}`;
+	const name = (row: number, column: number) => `${row} ${keys[column]!}`;
 	return `${name(top, left)} to ${name(bottom, right)}${isRectangle ? '' : ', with gaps'}`;
 }
 

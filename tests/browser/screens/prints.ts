@@ -13,8 +13,11 @@ export const cell = (page: Page, row: number, key: string): Locator =>
 	page.locator(cellInPage(row, columnIndexOf(key)));
 
 /** What one sees in a cell, and where that comes from. */
-export async function seen(page: Page, row: number, key: string): Promise<string> {
-	const [text, state] = await cell(page, row, key).evaluate((element) => {
+export const seen = (page: Page, row: number, key: string): Promise<string> => seenAt(cell(page, row, key));
+
+/** The same of a cell that was found by other means. */
+export async function seenAt(found: Locator): Promise<string> {
+	const [text, state] = await found.evaluate((element) => {
 		const shown = element.querySelector('.typed, .worked-out, .inherited, .blank');
 		return [shown?.textContent ?? '', shown?.className.split(' ').find((name) => !name.startsWith('s-')) ?? ''];
 	});
