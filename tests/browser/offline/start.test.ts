@@ -3,10 +3,11 @@ import type { Locator, Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { goBehindName } from '../harness/behindName.ts';
 import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
+import { openFirstShow } from '../harness/openShow.ts';
 import { chooseFile } from '../harness/chooseFile.ts';
 import { allOr } from '../../soak.ts';
 import { onStage, type Stage } from '../harness/stage.ts';
-import { everyPartWorks, forgetApp, forgive, isNewer, isReady } from './offline.ts';
+import { everyPartWorks, forgetApp, forgive, isNewer, isReady, smallShow } from './offline.ts';
 import { type Fault, faults, SpoiltHost } from './spoiltHost.ts';
 
 /** What the page says in itself. */
@@ -318,7 +319,7 @@ test('a newer build is put on the host during the very first visit: what is miss
 	await onStage({ serve: host.serve }, async (stage) => {
 		host.spoil = (file) => (file.includes('worker') || file === 'sw.js' ? 'missing' : undefined);
 		const page = await stage.openShow();
-		await page.getByRole('button', { name: 'Load the example' }).click();
+		await openFirstShow(page, smallShow);
 		await page.getByRole('link', { name: 'Boards' }).click();
 		await page.getByText('The part of Evenhang for planning boards could not be loaded').waitFor();
 		await stage.startHost(await newerBuild());
