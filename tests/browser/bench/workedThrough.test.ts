@@ -64,7 +64,7 @@ async function begin(page: Page) {
 }
 
 test('the example is worked through by touch, over a reload and a killed browser, and every tick is there', () =>
-	onStage({ ...options, hasProfile: true }, async (stage) => {
+	onStage({ ...options, hasProfile: true, isKept: false }, async (stage) => {
 		let page = await stage.openApp();
 		await begin(page);
 		let steps = 0;
@@ -111,6 +111,7 @@ test('the example is worked through by touch, over a reload and a killed browser
 		expect(made).toBe(all);
 		expect(sum).toBe(all);
 		expect(steps).toBe(23);
+		await expect.poll(() => wholeStep(page).count(), { message: 'nothing is left of the last step' }).toBe(0);
 	}));
 
 test('a step is ticked off whole by one tap, which goes on; undo takes back the last step, and a double tap ticks one', () =>
@@ -118,9 +119,7 @@ test('a step is ticked off whole by one tap, which goes on; undo takes back the 
 		await begin(page);
 		await next(page).tap();
 		const done = wholeStep(page);
-		const all = Number(/of (\d+) cuts/.exec(await cutsInAll(page))![1]);
 		const made = async () => Number((await cutsInAll(page)).split(' ', 1)[0]);
-		const steps = Number(/of (\d+)/.exec(await heading(page))![1]);
 		await done.dblclick();
 		await expect.poll(() => heading(page)).toMatch(/^Step 2 of/);
 		const first = await made();
@@ -134,13 +133,10 @@ test('a step is ticked off whole by one tap, which goes on; undo takes back the 
 		await expect.poll(made, { message: 'a key that is held does it once' }).toBe(first);
 		await page.getByRole('button', { name: /^Undo tick: / }).tap();
 		await expect.poll(made).toBe(0);
-		for (let taps = 1; taps <= steps; taps++) {
-			await done.click(); // two quick touches would be one double tap, which no one makes who has cut in between
-			if (taps === 1) expect(await made()).toBe(first);
-			if (taps < steps) await expect.poll(() => heading(page)).toMatch(new RegExp(`^Step ${taps + 1} of`));
-		}
-		await expect.poll(made).toBe(all);
-		await expect.poll(() => done.count(), { message: 'nothing is left of the last step' }).toBe(0);
+		// All steps to the last are ticked so in the play above.
+		await done.click();
+		expect(await made()).toBe(first);
+		await expect.poll(() => heading(page)).toMatch(/^Step 2 of/);
 	}));
 
 test('with end stops it is asked once which cutter it is, with a drawing; then each stop is said with its border', () =>
