@@ -66,7 +66,7 @@ const stored = (page: Page): Promise<Readonly<Record<string, Rows['rows']>>> =>
 const plain = (rows: Rows['rows'] = []) => rows.map(({ id, typed }) => ({ id, typed }));
 
 test('an import in one tab while another of the same show types, goes to another show and comes back', () =>
-	onStage({}, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		const one = await stage.openShow();
 		await withPrints(one, [
 			['Low water', '376', '251'],

@@ -137,7 +137,7 @@ test(
 		let putBack = 0;
 		let half = 0;
 		let done = 0;
-		await onStage({ hasProfile: true, isWhole: isSoak }, async (stage) => {
+		await onStage({ hasProfile: true, isWhole: isSoak, isKept: isSoak }, async (stage) => {
 			stage.context.setDefaultTimeout(patienceMs);
 			let page = await stage.openShow();
 			await withPrints(page, [

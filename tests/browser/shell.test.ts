@@ -44,7 +44,7 @@ test('the device may install it, from wherever it is served', () =>
 	}));
 
 test('files of every kind that is imported are opened with the app, and may be shared with it', () =>
-	onStage({}, async (stage) => {
+	onStage({ isKept: false }, async (stage) => {
 		const page = await stage.openShow();
 		const text = await page.evaluate(async () => (await fetch('manifest.webmanifest')).text());
 		const manifest = JSON.parse(text) as {
@@ -60,7 +60,7 @@ test('files of every kind that is imported are opened with the app, and may be s
 	}));
 
 test('the page takes no text for a script, and no script from outside its folder', () =>
-	onStage({ under: '/some/where/' }, async (stage) => {
+	onStage({ under: '/some/where/', isKept: false }, async (stage) => {
 		const page = await stage.openShow();
 		const outcomes = await page.evaluate(() => {
 			const outcome = (act: () => unknown) => {

@@ -4,7 +4,11 @@ import { expect, test } from 'vitest';
 import { goBehindName } from './harness/behindName.ts';
 import { grip } from './grid/cells.ts';
 import { onStage, type Stage } from './harness/stage.ts';
+import { oneStage } from './screens/oneStage.ts';
 import { cell, paste, press, seen, withPrints } from './screens/prints.ts';
+
+/** For what is spoilt in the page alone, and gone with what it stores. */
+const play = oneStage();
 
 const isSaved = (page: Page) => page.getByText('Saved', { exact: true }).waitFor();
 const noRoom = (page: Page) => page.getByRole('alert').getByText('There is no room left on this device');
@@ -120,8 +124,7 @@ test('a device that is full as the page first opens: it opens, says so, and a sh
 	}));
 
 test('storage cleared under an open page: what is on the screen stays, and the next edit saves all of it again', () =>
-	onStage({ isKept: false }, async (stage) => {
-		const page = await stage.openShow();
+	play(async (page, stage) => {
 		await withPrints(page, [
 			['Low water', '376', '251'],
 			['Kiln door', '300', '200'],
@@ -172,8 +175,7 @@ test.each<readonly [what: string, spoil: () => void]>([
 );
 
 test('another tab brings the database to a newer form: this one lets it, says so, keeps all and saves a file', () =>
-	onStage({ isKept: false }, async (stage) => {
-		const page = await stage.openShow();
+	play(async (page, stage) => {
 		await withPrints(page, [
 			['Low water', '376', '251'],
 			['Kiln door', '300', '200'],
@@ -194,8 +196,7 @@ test('another tab brings the database to a newer form: this one lets it, says so
 	}));
 
 test('damaged records are said once, saved as a file, and in the way of nothing', () =>
-	onStage({ isKept: false }, async (stage) => {
-		const page = await stage.openShow();
+	play(async (page) => {
 		await withPrints(page, [
 			['Low water', '376', '251'],
 			['Kiln door', '300', '200'],
@@ -230,8 +231,7 @@ test('damaged records are said once, saved as a file, and in the way of nothing'
 	}));
 
 test('a text that is typed into a print which another tab deletes is said, and undo there brings the print back', () =>
-	onStage({ isKept: false }, async (stage) => {
-		const one = await stage.openShow();
+	play(async (one, stage) => {
 		await withPrints(one, [
 			['Low water', '376', '251'],
 			['Kiln door', '300', '200'],

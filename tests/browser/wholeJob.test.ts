@@ -113,7 +113,7 @@ test('the whole job: typed, closed, opened without a host, exported, imported el
 	const typedAndWorkedOut = (text: string) => text.split(/\r?\n/).map((line) => line.slice(line.indexOf(',')));
 	expect(typedAndWorkedOut(await planned(csv)), 'the command line says the same').toEqual(typedAndWorkedOut(csv));
 
-	await onStage({ under }, async (stage) => {
+	await onStage({ under, isKept: false }, async (stage) => {
 		const page = await stage.openShow();
 		await chooseFile(page, 'Import a file', 'rows.csv', csv);
 		await cell(page, 2, 'title').waitFor();
