@@ -24,7 +24,7 @@ test('the print list says what goes on each paper and where, what is not printed
 				.getByRole('region', { name: /^Baryta roll/ })
 				.locator('dd')
 				.allInnerTexts(),
-		).toEqual([expect.stringMatching(/^\d\.\d\d m of the roll$/), '1 roll of 15 m', '180.00']);
+		).toEqual([expect.stringMatching(/^\d\.\d m of the roll$/), '1 roll of 15 m', '180.00']);
 		await page
 			.getByRole('region', { name: /^Baryta roll/ })
 			.getByText('Width across the roll, cut above and below')

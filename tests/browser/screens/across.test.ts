@@ -127,7 +127,7 @@ test('a frame and a board are typed, tell a print what they hide, and can be tak
 		await page.getByRole('button', { name: /^Large oak/ }).click();
 		await fill('Lip, Large oak', '5 cm');
 		await page.getByRole('link', { name: 'Prints', exact: true }).click();
-		await page.getByText('shows in the frame “Large oak”').first().waitFor();
+		await page.getByText('show in the frame “Large oak”').first().waitFor();
 		await openSettings(page, 'Frames');
 		await page.getByRole('button', { name: /^Ash \d/ }).click();
 		await page.getByRole('button', { name: 'Remove Ash', exact: true }).click();
