@@ -28,10 +28,10 @@ export function provenWords({ isMost, proven }: Pick<FrameChoice, 'isMost' | 'pr
 		: 'The search ran out of time. There may be a better choice.';
 }
 
-/** What a frame changes of a print besides its frame and its mount, in words. */
+/** What a frame changes of a print besides its frame and its mount, in words; empty where nothing. */
 export function frameChangeWords({ before, after, change }: FramedPrint, row: Row, scale: Scale): string {
 	const words = [pictureWords(before, after, scale), borderWords(before, after, scale), cellWords(change, row)];
-	return words.filter((each) => each !== '').join(' ') || 'Sizes and borders stay as they are.';
+	return words.filter((each) => each !== '').join(' ');
 }
 
 /**

@@ -28,20 +28,32 @@ export function frameRows(
 						gravestWords(results[index]?.findings.filter(({ level }) => level === 'stop') ?? [], scale),
 					)
 				: frameChangeWords(print, row, scale);
-		const proposed = frame === undefined ? { text: 'None' } : { text: frame, below: mountWords(after, scale) };
+		const now = { text: results[index]?.frame.frame?.name ?? 'No frame', below: mountWords(before, scale) };
+		const proposed =
+			frame === undefined ? { text: 'None' } : proposedWords(now, { text: frame, below: mountWords(after, scale) });
 		return [
 			{
 				id: print.id,
 				name: nameOfPrint(row, index),
 				isChanging: frame !== undefined,
-				cells: [
-					{ text: results[index]?.frame.frame?.name ?? 'No frame', below: mountWords(before, scale) },
-					proposed,
-					{ text: words, kind: 'words' as const },
-				],
+				cells: [now, proposed, { text: words, kind: 'words' as const }],
 			},
 		];
 	});
+}
+
+interface FrameAndMount {
+	readonly text: string;
+	readonly below: string;
+}
+
+/** What is proposed, of which only what changes is said again. */
+function proposedWords(
+	now: FrameAndMount,
+	proposed: FrameAndMount,
+): { readonly text: string; readonly below?: string } {
+	if (now.below !== proposed.below) return proposed;
+	return now.text === proposed.text ? { text: 'Stays' } : { text: proposed.text, below: 'Mount stays' };
 }
 
 const mountWords = ({ mountWidth, mountHeight }: SolvedRow, scale: Scale): string =>

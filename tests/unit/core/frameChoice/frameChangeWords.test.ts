@@ -22,7 +22,7 @@ function words(typed: Typed, show: object = {}) {
 }
 
 test.each<[Typed, object, string]>([
-	[{ shape: '3:2' }, { mountSize: '400 x 300 mm' }, 'Sizes and borders stay as they are.'],
+	[{ shape: '3:2' }, { mountSize: '400 x 300 mm' }, ''],
 	[
 		{ shape: '3:2' },
 		{},
