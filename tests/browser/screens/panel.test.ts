@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { phone } from '../harness/stage.ts';
+import { phone, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
 import { cell, paste, press, startTyping, withPrints } from './prints.ts';
 import { openSettings } from './settingsOf.ts';
@@ -113,6 +113,41 @@ test.each([
 		}
 	}),
 );
+
+test('on a tablet held upright the mount is drawn large, and eight rows stay under it', () =>
+	play(async (page) => {
+		await page.setViewportSize(uprightTablet);
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await front(page).waitFor();
+		const mount = await boxOf(page, '.drawings path.card');
+		expect(mount.right - mount.left).toBeGreaterThanOrEqual(330);
+		const foot = (await page.getByRole('toolbar', { name: 'Prints' }).boundingBox())!.y;
+		const eighth = await boxOf(page, '[role=grid] [aria-rowindex="9"]');
+		expect(eighth.bottom).toBeLessThanOrEqual(foot);
+	}));
+
+test('figures of the hinges are as large as those of the mount, however large the drawing is', () =>
+	play(async (page) => {
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		/** Of the letters, as they are seen: those of the drawing times its scale. */
+		const lettersOf = (drawn: RegExp) =>
+			page
+				.getByRole('img', { name: drawn })
+				.locator('text')
+				.first()
+				.evaluate((text: SVGTextElement) => parseFloat(getComputedStyle(text).fontSize) * text.getScreenCTM()!.a);
+		await front(page).waitFor();
+		const usual = await lettersOf(/^Front/);
+		for (const viewport of [{ width: 1180, height: 820 }, { width: 1440, height: 900 }, uprightTablet, phone]) {
+			await page.setViewportSize(viewport);
+			const folded = page.getByRole('button', { name: 'Show drawing' });
+			if (await folded.isVisible()) await folded.click();
+			await choice(page, 'Hinges').click();
+			await expect
+				.poll(async () => Math.abs((await lettersOf(/^Undermount/)) - usual), { message: `${viewport.width} px` })
+				.toBeLessThan(0.5);
+		}
+	}));
 
 test('drawings have a least height on a low screen, and can be folded away', () =>
 	play(async (page) => {
