@@ -4,13 +4,32 @@ export const sliceMs = 8;
 /** Resolves when the page has had its turn. */
 export const otherWork = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
-/** Does work a slice at a time: between two of its steps the page may have its turn. */
-export async function inSlices<Result>(steps: Iterator<unknown, Result, undefined>): Promise<Result> {
+/**
+ * Does work a slice at a time: between two of its steps the page may have its turn.
+ * @throws what a signal is aborted with, at the end of a slice
+ */
+export async function inSlices<Result>(
+	steps: Iterator<unknown, Result, undefined>,
+	signal?: AbortSignal,
+): Promise<Result> {
 	for (let until = performance.now() + sliceMs; ;) {
 		const step = steps.next();
 		if (step.done) return step.value;
 		if (performance.now() < until) continue;
 		await otherWork();
+		signal?.throwIfAborted();
 		until = performance.now() + sliceMs;
 	}
+}
+
+/** Writes a text a slice at a time. @returns its pieces, for a file */
+export async function writtenInSlices(pieces: Iterable<string>, signal?: AbortSignal): Promise<string[]> {
+	const written: string[] = [];
+	await inSlices(
+		(function* () {
+			for (const piece of pieces) yield written.push(piece);
+		})(),
+		signal,
+	);
+	return written;
 }

@@ -2,6 +2,7 @@ import type { Reading } from '../core/length/reading.ts';
 import { isRecord } from '../core/values/isRecord.ts';
 import type { Show } from '../core/show/show.ts';
 import { type Stored, versionWords } from '../core/show/upgrade.ts';
+import { jsonPieces } from './jsonPieces.ts';
 import { readDocument, readShowDocument, showDocument } from './showFile.ts';
 
 /** What marks a backup of all shows. */
@@ -18,8 +19,13 @@ export interface BackedUpShow {
 }
 
 /** Writes shows into one file, each with everything that it is. */
-export const writeBackup = (shows: readonly BackedUpShow[]): string =>
-	`${JSON.stringify(backupOf(shows), null, '\t')}\n`;
+export const writeBackup = (shows: readonly BackedUpShow[]): string => [...writingBackup(shows)].join('');
+
+/** Writes them in pieces that take little time each. */
+export function* writingBackup(shows: readonly BackedUpShow[]): Generator<string, void, undefined> {
+	yield* jsonPieces(backupOf(shows));
+	yield '\n';
+}
 
 /** What a backup holds, before it is written as text. */
 export const backupOf = (shows: readonly BackedUpShow[]): Stored => ({

@@ -5,13 +5,20 @@ import type { TypedSettings } from '../core/settings/settings.ts';
 import { isRecord } from '../core/values/isRecord.ts';
 import type { Show } from '../core/show/show.ts';
 import { storedVersion, type Stored, upgrade, viewsApart } from '../core/show/upgrade.ts';
+import { jsonPieces } from './jsonPieces.ts';
 import { jsonProblem } from './jsonProblem.ts';
 
 /** What marks a show file. */
 export const showFormat = 'evenhang-show';
 
 /** Writes everything that a show is; `parts.ts` says what that is. */
-export const writeShowFile = (show: Omit<Show, 'id'>): string => `${JSON.stringify(showDocument(show), null, '\t')}\n`;
+export const writeShowFile = (show: Omit<Show, 'id'>): string => [...writingShowFile(show)].join('');
+
+/** Writes it in pieces that take little time each. */
+export function* writingShowFile(show: Omit<Show, 'id'>): Generator<string, void, undefined> {
+	yield* jsonPieces(showDocument(show));
+	yield '\n';
+}
 
 /** What a show file holds, before it is written as text: a row in which nothing is typed is no print, and is left out. */
 export function showDocument(show: Omit<Show, 'id'>): Stored {

@@ -54,11 +54,19 @@ export interface WriteOptions {
  * Writes rows as delimited text, one print a row, blank ones left out: the cells as typed, what was worked out, and the columns of other
  * programs that came with the rows. Who bought a print is left out. Read again in a show of the same unit, each cell has the same text and meaning.
  */
-export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): string {
+export const writeRows = (show: WorkedOutRows, options: WriteOptions = {}): string =>
+	[...writingRows(show, options)].join('');
+
+/** Writes rows as `writeRows` does, in pieces that take little time each; some are blank. */
+export function* writingRows(show: WorkedOutRows, options: WriteOptions = {}): Generator<string, void, undefined> {
 	const { rows, results, bench, settings } = show;
 	// Where nothing has a price there is no column for it.
 	const costOf = rows.some((row) => show.costOf?.(row) !== undefined) ? show.costOf : undefined;
-	const typed = sharedColumns.map(({ name }) => typedColumn(name, rows, settings, options.hasIds ?? false));
+	const typed: TypedColumn[] = [];
+	for (const { name } of sharedColumns) {
+		typed.push(typedColumn(name, rows, settings, options.hasIds ?? false));
+		yield '';
+	}
 	const extra = [...new Set(rows.flatMap((row) => Object.keys(row.extra ?? {})))].filter((name) => !saysBuyer(name));
 	const header = [
 		...typed.map((column) => column.header),
@@ -70,23 +78,25 @@ export function writeRows(show: WorkedOutRows, options: WriteOptions = {}): stri
 		...extra.map(extraHeader),
 	];
 	const stated = settingsText(settings, sizesNamed(rows, settings));
-	const records = rows.flatMap((row, index) => {
-		if (isBlankRow(row)) return [];
+	const newline = options.lineEnd ?? '\r\n';
+	const delimiter = options.delimiter ?? ',';
+	const asText = options.isForSpreadsheet ? textForSpreadsheet : guardCell;
+	const line = (record: readonly string[]) => {
+		const cells = record.map((cell) => asText(cell.replaceAll('\0', notInText)));
+		return Papa.unparse([cells], { delimiter, newline }) + newline;
+	};
+	yield (options.isForSpreadsheet ? byteOrderMark : '') + line(header);
+	for (const [index, row] of rows.entries()) {
+		if (isBlankRow(row)) continue;
 		const result = results[index];
 		if (result === undefined) throw new RangeError(`row ${index + 1} has no result`);
-		const cells = [
+		yield line([
 			...typed.map((column) => column.textOf(row)),
 			...resultCells(result, stepsOfRow(bench, index), settings, stated),
 			...(costOf ? [costText(costOf(row), settings)] : []),
 			...extra.map((name) => ownValue(row.extra, name) ?? ''),
-		];
-		return [cells];
-	});
-	const lineEnd = options.lineEnd ?? '\r\n';
-	const asText = options.isForSpreadsheet ? textForSpreadsheet : guardCell;
-	const cells = [header, ...records].map((record) => record.map((cell) => asText(cell.replaceAll('\0', notInText))));
-	const text = Papa.unparse(cells, { delimiter: options.delimiter ?? ',', newline: lineEnd }) + lineEnd;
-	return options.isForSpreadsheet ? `${byteOrderMark}${text}` : text;
+		]);
+	}
 }
 
 const costText = (cost: number | undefined, { currency }: Settings): string =>
