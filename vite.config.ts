@@ -54,6 +54,7 @@ export default defineConfig({
 		reportCompressedSize: false,
 		cssCodeSplit: false, // one style sheet, which the page takes by its hash
 		rolldownOptions: {
+			optimization: { inlineConst: { mode: 'all', pass: 3 } }, // 0.4 kB of all scripts
 			checks: { bundlerTimings: false }, // it says how long the build took, and nothing that is wrong
 			output: { codeSplitting: { groups: sharedParts(import.meta.dirname) } },
 		},

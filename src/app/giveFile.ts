@@ -23,6 +23,7 @@ import { writingBackup } from '../files/backupFile.ts';
 import { writingRows } from '../files/csv.ts';
 import { saysBuyer } from '../files/headers.ts';
 import { makeId } from '../files/makeId.ts';
+import { writePutAside } from '../files/putAsideFile.ts';
 import { writingShowFile } from '../files/showFile.ts';
 import type { CopyMark } from './copyCount.svelte.ts';
 import { download } from './download.ts';
@@ -62,8 +63,8 @@ export async function giveRows(
 	session.costs.now();
 	const costOf = (row: Row) => session.costs.costOf(row);
 	const written = writingRows({ rows: show.rows, results, bench, settings, costOf }, options);
-	const pieces = await writtenInSlices(written, session.signal).catch(andForget(() => session.copies.forget(mark)));
-	const given = await handOut([new File(pieces, fileName(show.name, 'csv'), { type: 'text/csv' })], way);
+	const text = await writtenInSlices(written, session.signal).catch(andForget(() => session.copies.forget(mark)));
+	const given = await handOut([new File([text], fileName(show.name, 'csv'), { type: 'text/csv' })], way);
 	await noteGiven(session, mark, show.rows, given, 'rows');
 	return given;
 }
@@ -156,16 +157,20 @@ export async function giveShow(
 ): Promise<string | undefined> {
 	const { show } = session;
 	const mark = session.copies.mark();
-	const pieces = await writtenInSlices(writingShowFile(show), session.signal).catch(
+	const text = await writtenInSlices(writingShowFile(show), session.signal).catch(
 		andForget(() => session.copies.forget(mark)),
 	);
 	const files = hasPictures
 		? [
-				await packed(pieces.join(''), session.pictures, show.rows, fileName(show.name, 'evenhang.zip'), packing).catch(
-					andForget(() => session.copies.forget(mark)),
-				),
+				await packed(
+					await text.text(),
+					session.pictures,
+					show.rows,
+					fileName(show.name, 'evenhang.zip'),
+					packing,
+				).catch(andForget(() => session.copies.forget(mark))),
 			]
-		: forms(pieces, fileName(show.name, 'evenhang.json'));
+		: forms(text, fileName(show.name, 'evenhang.json'));
 	const given = await handOut(files, way);
 	await noteGiven(session, mark, show.rows, given, 'show');
 	return given;
@@ -185,16 +190,16 @@ export async function giveBackup(
 	const { shows, note, forget } = await copyAll(shelf);
 	const { pictures } = shelf.session;
 	const rows = shows.flatMap(({ show }) => show.rows);
-	const pieces = await writtenInSlices(writingBackup(shows)).catch(andForget(forget));
+	const text = await writtenInSlices(writingBackup(shows)).catch(andForget(forget));
 	const name = `All shows ${dayOf(now)}`;
 	const files =
 		(await picturesOfRows(pictures, rows)).length > 0
 			? [
-					await packed(pieces.join(''), pictures, rows, fileName(name, 'evenhang.zip'), packing).catch(
+					await packed(await text.text(), pictures, rows, fileName(name, 'evenhang.zip'), packing).catch(
 						andForget(forget),
 					),
 				]
-			: forms(pieces, fileName(name, 'evenhang.json'));
+			: forms(text, fileName(name, 'evenhang.json'));
 	const given = await handOut(files, way);
 	if (given === undefined) forget();
 	else await note(at);
@@ -227,7 +232,7 @@ async function packed(
 /** Hands out the damaged records of this device, as they are. @returns the name of the file */
 export async function givePutAside(shelf: Shelf, now = new Date()): Promise<string | undefined> {
 	const name = fileName(`Damaged records ${dayOf(now)}`, 'evenhang-damaged.json');
-	const given = await handOut(forms([shelf.putAside.asFile], name), 'save');
+	const given = await handOut(forms(writePutAside(shelf.putAside.records), name), 'save');
 	await shelf.putAside.noteReported();
 	return given;
 }
@@ -237,9 +242,9 @@ const dayOf = (time: Date): string =>
 	[time.getFullYear(), time.getMonth() + 1, time.getDate()].map((part) => String(part).padStart(2, '0')).join('-');
 
 /** Not every device shares JSON; all share plain text, and what a file is stands in it, not in its name. */
-const forms = (pieces: string[], name: string): readonly File[] => [
-	new File(pieces, name, { type: 'application/json' }),
-	new File(pieces, name.replace(/json$/, 'txt'), { type: 'text/plain' }),
+const forms = (text: string | Blob, name: string): readonly File[] => [
+	new File([text], name, { type: 'application/json' }),
+	new File([text], name.replace(/json$/, 'txt'), { type: 'text/plain' }),
 ];
 
 /** Keeps what was given, as the show was when it was marked; or forgets the mark, where nothing was. */

@@ -1,6 +1,9 @@
 /** How long work beside the screen may go on before the page may do something else: half a frame at 60 a second. */
 export const sliceMs = 8;
 
+/** How much of a text is held until it goes into a file: less at a time makes a file of thousands of parts. */
+const longestText = 100_000;
+
 /** Resolves when the page has had its turn. */
 export const otherWork = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
@@ -22,14 +25,21 @@ export async function inSlices<Result>(
 	}
 }
 
-/** Writes a text a slice at a time. @returns its pieces, for a file */
-export async function writtenInSlices(pieces: Iterable<string>, signal?: AbortSignal): Promise<string[]> {
-	const written: string[] = [];
+/** Writes a text a slice at a time, for a file. */
+export async function writtenInSlices(pieces: Iterable<string>, signal?: AbortSignal): Promise<Blob> {
+	const written: Blob[] = [];
+	let text = '';
 	await inSlices(
 		(function* () {
-			for (const piece of pieces) yield written.push(piece);
+			for (const piece of pieces) {
+				text += piece;
+				yield;
+				if (text.length < longestText) continue;
+				written.push(new Blob([text]));
+				text = '';
+			}
 		})(),
 		signal,
 	);
-	return written;
+	return new Blob([...written, text]);
 }

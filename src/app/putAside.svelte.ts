@@ -1,4 +1,3 @@
-import { writePutAside } from '../files/putAsideFile.ts';
 import type { RecordPutAside } from '../storage/schema.ts';
 import { openPutAsideStore, type PutAsideStore } from '../storage/putAsideStore.ts';
 
@@ -33,9 +32,9 @@ export class PutAside {
 		await this.#store.noteReported().catch(() => undefined); // then it is said once more the next time
 	}
 
-	/** What a file of them holds. */
-	get asFile(): string {
-		return writePutAside(this.#records);
+	/** All of them. */
+	get records(): readonly RecordPutAside[] {
+		return this.#records;
 	}
 
 	/** Lets go of the database. */

@@ -62,9 +62,10 @@ export function* writingRows(show: WorkedOutRows, options: WriteOptions = {}): G
 	const { rows, results, bench, settings } = show;
 	// Where nothing has a price there is no column for it.
 	const costOf = rows.some((row) => show.costOf?.(row) !== undefined) ? show.costOf : undefined;
+	const bareness = barenessIn(settings);
 	const typed: TypedColumn[] = [];
 	for (const { name } of sharedColumns) {
-		typed.push(typedColumn(name, rows, settings, options.hasIds ?? false));
+		typed.push(typedColumn(name, rows, settings, options.hasIds ?? false, bareness));
 		yield '';
 	}
 	const extra = [...new Set(rows.flatMap((row) => Object.keys(row.extra ?? {})))].filter((name) => !saysBuyer(name));
@@ -125,11 +126,30 @@ interface TypedColumn {
 	readonly textOf: (row: Row) => string;
 }
 
-function typedColumn(name: ColumnName, rows: readonly Row[], settings: Settings, hasIds: boolean): TypedColumn {
+type Bareness = (name: ColumnName, text: string | undefined) => 'number' | 'fraction' | undefined;
+
+/** How bare texts are, each looked at once: in a long show most stand in many rows. */
+function barenessIn({ sizes }: Settings): Bareness {
+	const known = new Map<string, ReturnType<Bareness>>();
+	return (name, text) => {
+		if (text === undefined) return undefined;
+		const key = `${name} ${text}`;
+		if (!known.has(key)) known.set(key, barenessOf(name, text, sizes));
+		return known.get(key);
+	};
+}
+
+function typedColumn(
+	name: ColumnName,
+	rows: readonly Row[],
+	settings: Settings,
+	hasIds: boolean,
+	bareness: Bareness,
+): TypedColumn {
 	if (name === 'print id') return { header: name, textOf: ({ id, typed }) => typed[name] ?? (hasIds ? id : '') };
 	if (!hasUnit(name)) return { header: name, textOf: ({ typed }) => typed[name] ?? '' };
-	const cells = new Map(rows.map((row) => [row, cellUnit(name, row, settings)]));
-	const unit = headerUnit(name, rows, [...cells.values()], settings);
+	const cells = new Map(rows.map((row) => [row, cellUnit(name, row, bareness)]));
+	const unit = headerUnit(name, rows, [...cells.values()], settings, bareness);
 	const textOf = (row: Row) => {
 		const text = row.typed[name] ?? '';
 		const spelled = spelledUnit(cells.get(row), unit, kindOf(name) === 'weight' ? '%' : settings.unit);
@@ -148,11 +168,11 @@ interface CellUnit {
 }
 
 /** @returns undefined where the text has all that it needs */
-function cellUnit(name: ColumnName, row: Row, { sizes }: Settings): CellUnit | undefined {
-	const bareness = barenessOf(name, row.typed[name], sizes);
+function cellUnit(name: ColumnName, row: Row, barenessOf: Bareness): CellUnit | undefined {
+	const bareness = barenessOf(name, row.typed[name]);
 	if (bareness === undefined) return undefined;
 	const isFreeFraction = (column: ColumnName) =>
-		row.units?.[column] === undefined && barenessOf(column, row.typed[column], sizes) === 'fraction';
+		row.units?.[column] === undefined && barenessOf(column, row.typed[column]) === 'fraction';
 	const pair: readonly ColumnName[] = sizePairs.find((pair) => pair.some((column) => column === name)) ?? [name];
 	const hasFreeFraction = kindOf(name) !== 'weight' && pair.some(isFreeFraction);
 	return { bareness, stated: row.units?.[name], hasFreeFraction };
@@ -168,12 +188,13 @@ function headerUnit(
 	rows: readonly Row[],
 	cells: readonly (CellUnit | undefined)[],
 	settings: Settings,
+	bareness: Bareness,
 ): Unit | undefined {
 	const bare = cells.filter((cell) => cell !== undefined);
 	const unread = bare.find(isUnreadFraction);
 	if (unread !== undefined) return unread.stated;
 	const pair = sizePairs.find((columns) => columns.some((column) => column === name)) ?? [name];
-	const cellsOfPair = pair.flatMap((column) => rows.map((row) => cellUnit(column, row, settings)));
+	const cellsOfPair = pair.flatMap((column) => rows.map((row) => cellUnit(column, row, bareness)));
 	const isFree = cellsOfPair.some((cell) => cell?.hasFreeFraction) && !cellsOfPair.some(isUnreadFraction);
 	if (isFree && settings.unit !== 'in') return undefined;
 	const [first] = bare;

@@ -1,3 +1,5 @@
+import { changesInWords } from './reminder.ts';
+
 /** What is known of how safe the shows are on this device. */
 export interface Safety {
 	/** Whether the app is installed; undefined where that cannot be told. */
@@ -13,8 +15,6 @@ export interface Safety {
 	/** How many changes are in no file that was given. */
 	readonly changesSince: number;
 }
-
-const changes = (count: number) => (count === 1 ? '1 change' : `${count} changes`);
 
 /** How safe the shows are, in sentences, the most telling first. */
 export function safetySentences({
@@ -51,16 +51,12 @@ function copySentence(copiedOn: string | undefined, copied: 'rows' | 'show' | un
 	if (copiedOn === undefined)
 		return since === 0
 			? 'Nothing of this show is in a file yet, and nothing has been typed.'
-			: `This device holds the only copy: ${changes(since)}, never backed up.`;
+			: `This device holds the only copy: ${changesInWords(since)}, never backed up.`;
 	const what =
 		copied === 'rows'
 			? 'The last file, with the rows but without settings, ticks and buyers, was saved'
 			: 'The last file, with everything, was saved';
 	return since === 0
 		? `${what} ${copiedOn}. Nothing has changed since.`
-		: `${what} ${copiedOn}; ${changes(since)} since.`;
+		: `${what} ${copiedOn}; ${changesInWords(since)} since.`;
 }
-
-/** The count that reminds of changes in no file; nothing where there are none. */
-export const reminder = (changesSince: number): string =>
-	changesSince === 0 ? '' : `${changes(changesSince)} not backed up`;

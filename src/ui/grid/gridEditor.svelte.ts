@@ -15,6 +15,7 @@ import type { GridSelection } from './gridSelection.svelte.ts';
 import type { RowsSource } from './gridSource.ts';
 import type { AddedRow, RowEdits } from './rowEdits.ts';
 import type { SeenCells } from './seenCells.ts';
+import type { SelectionMoves } from './selectionMoves.ts';
 
 /** A cell that is being typed into. */
 export interface Editing extends GridPlace {
@@ -38,6 +39,7 @@ export class GridEditor {
 	readonly #source: RowsSource;
 	readonly #cells: SeenCells;
 	readonly #selection: GridSelection;
+	readonly #moves: SelectionMoves;
 	readonly #rowEdits: RowEdits;
 	readonly #edits: GridEdits;
 	readonly #plans: CellPlans;
@@ -51,6 +53,7 @@ export class GridEditor {
 		source: RowsSource,
 		cells: SeenCells,
 		selection: GridSelection,
+		moves: SelectionMoves,
 		rowEdits: RowEdits,
 		edits: GridEdits,
 		plans: CellPlans,
@@ -59,6 +62,7 @@ export class GridEditor {
 		this.#source = source;
 		this.#cells = cells;
 		this.#selection = selection;
+		this.#moves = moves;
 		this.#rowEdits = rowEdits;
 		this.#edits = edits;
 		this.#plans = plans;
@@ -202,13 +206,13 @@ export class GridEditor {
 
 	#goOn(after: After): void {
 		if (after === 'stay') return;
-		if (after.startsWith('arrow ')) return this.#selection.go(after.slice('arrow '.length) as Move, false);
+		if (after.startsWith('arrow ')) return this.#moves.go(after.slice('arrow '.length) as Move, false);
 		const isSideways = after === 'right' || after === 'left';
-		const isMoved = this.#selection.step(isSideways ? 'tab' : 'enter', after === 'left' || after === 'up');
+		const isMoved = this.#moves.step(isSideways ? 'tab' : 'enter', after === 'left' || after === 'up');
 		// Past the last row a new one is added, unless the last one is still blank.
 		const isForward = after === 'right' || after === 'down';
 		if (isMoved || !isForward || isBlank(this.#selection.row)) return;
-		this.#begun = this.#rowEdits.add(this.#selection.rowIndex + 1, this.#selection.runColumn);
+		this.#begun = this.#rowEdits.add(this.#selection.rowIndex + 1, this.#moves.runColumn);
 		if (after === 'right') this.#selection.select(this.#selection.rowIndex, 0);
 	}
 }

@@ -44,8 +44,8 @@ export class GridKeyboard {
 	}
 
 	#inCells(name: string, event: KeyboardEvent): boolean {
-		const { selection } = this.#context.grid;
-		if (name === 'Tab' || name === 'Shift+Tab') return !this.#isTabFree && selection.step('tab', event.shiftKey);
+		const { selection, moves } = this.#context.grid;
+		if (name === 'Tab' || name === 'Shift+Tab') return !this.#isTabFree && moves.step('tab', event.shiftKey);
 		const command = commandOf(name, selection.rowIndex < 0);
 		if (command !== undefined) {
 			command(this.#context);

@@ -57,14 +57,14 @@ const withShift = (key: string): string => (key.startsWith('Ctrl+') ? key.replac
 /** Each move, and with Shift the same as a way to extend the selection. */
 const moveKeys: Keys = Object.fromEntries(
 	Object.entries(moves).flatMap(([key, way]): (readonly [string, Command])[] => [
-		[key, ({ grid }) => grid.selection.go(way, false)],
-		[withShift(key), ({ grid }) => grid.selection.go(way, true)],
+		[key, ({ grid }) => grid.moves.go(way, false)],
+		[withShift(key), ({ grid }) => grid.moves.go(way, true)],
 	]),
 );
 
 /** Enter on a cell that is not open: through the selection where there is one, else as is the habit. */
 function enter({ grid, edit, enterHabit }: KeyContext, isBack: boolean): void {
-	if (grid.selection.isRange || enterHabit === 'down') grid.selection.step('enter', isBack);
+	if (grid.selection.isRange || enterHabit === 'down') grid.moves.step('enter', isBack);
 	else if (!isBack) edit();
 }
 

@@ -1,5 +1,4 @@
 import { frozenColumns } from '../../core/grid/columnView.ts';
-import { move, type Move, runColumn, step } from '../../core/grid/move.ts';
 import {
 	at,
 	between,
@@ -10,7 +9,6 @@ import {
 	follow,
 	followColumns,
 	headRow,
-	isSamePosition,
 	isSingle,
 	type Position,
 	type Range,
@@ -104,11 +102,6 @@ export class GridSelection {
 		return this.#cells.columns.list[this.columnIndex]!;
 	}
 
-	/** The column to which Enter goes in the next row: where a run of Tab began, else the active one. */
-	get runColumn(): GridColumn {
-		return this.#cells.columns.list[this.now ? runColumn(this.now) : this.columnIndex] ?? this.column;
-	}
-
 	/** Whether more than one cell is selected. */
 	get isRange(): boolean {
 		return this.range !== undefined && this.now !== undefined && !isSingle(this.now);
@@ -155,31 +148,31 @@ export class GridSelection {
 		const column = (key: GridPlace['key']) => Math.max(0, this.#cells.columns.indexOf(key));
 		const active = { row, column: column(focus.active.key) };
 		const span = spanOf(focus.rows ?? [], this.#cells.rows);
-		if (span === undefined) return this.#set(at(active.row, active.column));
+		if (span === undefined) return this.set(at(active.row, active.column));
 		const isUpward = this.#cells.indexOf(focus.anchor.id) > this.#cells.indexOf(focus.head.id);
 		const [from, to] = isUpward ? [span.last, span.first] : [span.first, span.last];
 		const anchor = { row: from, column: column(focus.anchor.key) };
-		this.#set({ active, anchor, head: { row: to, column: column(focus.head.key) } });
+		this.set({ active, anchor, head: { row: to, column: column(focus.head.key) } });
 	}
 
 	/** Selects one cell. Past an edge: the cell at the edge. */
 	select(rowIndex: number, column: number): void {
-		this.#set(at(rowIndex, column));
+		this.set(at(rowIndex, column));
 	}
 
 	/** Selects a rectangle, its first cell active. */
 	selectRange({ top, bottom, left, right }: Range): void {
-		this.#set({ ...at(top, left), head: { row: bottom, column: right } });
+		this.set({ ...at(top, left), head: { row: bottom, column: right } });
 	}
 
 	/** Selects whole columns, from one to another. */
 	selectColumns(from: number, to = from): void {
-		if (this.now) this.#set(columnsBetween(from, to, this.rowIndex, this.#cells.extent), 'column');
+		if (this.now) this.set(columnsBetween(from, to, this.rowIndex, this.#cells.extent), 'column');
 	}
 
 	/** Selects whole rows, from one to another. */
 	selectRows(from: number, to = from): void {
-		if (this.now) this.#set(rowsBetween(from, to, this.columnIndex, this.#cells.extent), 'row');
+		if (this.now) this.set(rowsBetween(from, to, this.columnIndex, this.#cells.extent), 'row');
 	}
 
 	/** Selects a cell by its row and column, if the row is there; one that is left out is seen then. */
@@ -198,12 +191,12 @@ export class GridSelection {
 			return;
 		}
 		const select = { rows: wholeRows, columns: wholeColumns, everything }[what];
-		this.#set(select(this.now, this.#cells.extent));
+		this.set(select(this.now, this.#cells.extent));
 	}
 
 	/** Selects up to a cell, as Shift+click and dragging do. */
 	extend(rowIndex: number, column: number): void {
-		if (this.now) this.#set(extendTo(this.now, { row: Math.max(0, rowIndex), column }), 'head');
+		if (this.now) this.set(extendTo(this.now, { row: Math.max(0, rowIndex), column }), 'head');
 	}
 
 	/** Holds the selection by a corner: it is then extended from the opposite one. */
@@ -214,34 +207,16 @@ export class GridSelection {
 			{ row: top, column: left },
 			{ row: bottom, column: right },
 		];
-		this.#set(corner === 'end' ? between(first, last) : between(last, first), 'head');
-	}
-
-	/** Goes a way, or extends the selection that way. */
-	go(way: Move, isExtending: boolean): void {
-		if (!this.now || (isExtending && this.rowIndex === headRow)) return;
-		const { extent, isFilled } = this.#cells;
-		const shape = { ...extent, pageRows: this.pageRows, hasHead: true, isFilled };
-		// The first columns never scroll away: to go to them shows what begins beside them.
-		const look = way === 'row start' || way === 'grid start' ? 'start' : isExtending ? 'head' : 'active';
-		this.#set(move(this.now, way, shape, isExtending), look);
-	}
-
-	/** Goes on as Tab and Enter do. @returns false if that leads nowhere */
-	step(key: 'tab' | 'enter', isBack: boolean): boolean {
-		if (!this.now) return false;
-		const next = step(this.now, key, isBack, this.#cells.extent);
-		if (isSamePosition(next.active, this.now.active)) return false;
-		this.#set(next);
-		return true;
+		this.set(corner === 'end' ? between(first, last) : between(last, first), 'head');
 	}
 
 	/** Keeps the selection by the present places: if a selected row goes later, its present neighbour is selected instead. */
 	settle(): void {
-		if (this.now) this.#set(this.now, this.#kept.look);
+		if (this.now) this.set(this.now, this.#kept.look);
 	}
 
-	#set(selection: Selection, look: Look = 'active'): void {
+	/** Makes this the selection. @param look what of it is scrolled into view */
+	set(selection: Selection, look: Look = 'active'): void {
 		const { rows, extent, columns } = this.#cells;
 		this.#kept = { selection: clamp(selection, extent) ?? selection, rows, columns: columns.list, look };
 	}

@@ -11,6 +11,7 @@ import type { GridSource } from './gridSource.ts';
 import { RowEdits } from './rowEdits.ts';
 import { RowOrder } from './rowOrder.ts';
 import type { SeenCells } from './seenCells.ts';
+import { SelectionMoves } from './selectionMoves.ts';
 import type { ShownColumns } from './shownColumns.svelte.ts';
 
 /** What of the grid is seen and selected (`GridSeen`). */
@@ -31,6 +32,8 @@ export class GridState implements Seen {
 	readonly cells: SeenCells;
 	readonly selection: GridSelection;
 	readonly notices: GridNotices;
+	/** Where keys take the selection. */
+	readonly moves: SelectionMoves;
 	readonly editor: GridEditor;
 	readonly edits: GridEdits;
 	readonly rowEdits: RowEdits;
@@ -50,7 +53,8 @@ export class GridState implements Seen {
 		this.notices = notices;
 		this.edits = edits;
 		this.rowEdits = rowEdits;
-		this.editor = new GridEditor(source, cells, selection, rowEdits, edits, plans, notices);
+		this.moves = new SelectionMoves(selection, cells);
+		this.editor = new GridEditor(source, cells, selection, this.moves, rowEdits, edits, plans, notices);
 		this.columnEdits = new ColumnEdits(columns, selection, notices);
 		this.order = new RowOrder(source, cells, selection, edits, notices);
 		this.blocks = new GridBlocks(cells, selection, edits, plans, notices);

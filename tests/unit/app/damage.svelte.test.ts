@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { openDB } from 'idb';
 import { beforeEach, expect, onTestFinished, test } from 'vitest';
 import { Packing } from '../../../src/app/packing.svelte.ts';
+import { writePutAside } from '../../../src/files/putAsideFile.ts';
 import { PutAside } from '../../../src/app/putAside.svelte.ts';
 import { openShelf } from '../../../src/app/openShelf.ts';
 import type { Shelf } from '../../../src/app/shelf.svelte.ts';
@@ -400,7 +401,7 @@ test.each(faults)('$what: that record alone is put aside, said once, and everyth
 	expect(shelf.shows.map(({ id }) => id).sort()).toEqual(['damaged', 'other']);
 
 	expect(putAside.unreported).toBe(fault.problems.length);
-	const file = JSON.parse(putAside.asFile) as { records: { problem: string; value: unknown }[] };
+	const file = JSON.parse(writePutAside(putAside.records)) as { records: { problem: string; value: unknown }[] };
 	expect(file.records).toHaveLength(fault.problems.length);
 	for (const problem of fault.problems)
 		expect(file.records.map((each) => each.problem)).toContainEqual(expect.stringMatching(problem));
@@ -516,7 +517,7 @@ test.each<readonly [what: string, spoil: (board: Record<string, unknown>) => unk
 	packing.close();
 	await putAside.refresh();
 	expect(putAside.unreported).toBe(1);
-	expect(JSON.parse(putAside.asFile)).toMatchObject({ records: [{ store: 'plans', key: 'damaged' }] });
+	expect(JSON.parse(writePutAside(putAside.records))).toMatchObject({ records: [{ store: 'plans', key: 'damaged' }] });
 	await plans.keep('damaged', boards);
 	expect(await plans.read('damaged')).toEqual(boards);
 	plans.close();

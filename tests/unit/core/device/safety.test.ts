@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { reminder, safetySentences } from '../../../../src/core/device/safety.ts';
+import { reminder } from '../../../../src/core/device/reminder.ts';
+import { safetySentences } from '../../../../src/core/device/safety.ts';
 import { daysLeft, forgottenBefore, freeName } from '../../../../src/core/device/shelf.ts';
 
 const nothing = {
