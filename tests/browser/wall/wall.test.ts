@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { hangingCautions } from '../../../src/core/walls/wallWords.ts';
 import { fingerOn, tapUntil } from '../grid/fingers.ts';
 import { openFirstShow, showOf } from '../harness/openShow.ts';
+import { phone } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
 const withFinger = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
@@ -391,4 +392,24 @@ test('a show is hung by keys alone, and dragged by mouse', () =>
 		await page.getByRole('heading', { name: /1 of 6 hung/ }).waitFor();
 		await press('Control+z');
 		await page.getByRole('heading', { name: /0 of 6 hung/ }).waitFor();
+	}));
+
+test('on a phone the height of a hook stands clear of the figures of the gaps', () =>
+	withFinger(async (page) => {
+		await page.setViewportSize(phone);
+		await page.getByRole('button', { name: 'Load the example' }).tap();
+		await page.getByRole('button', { name: /^Places/ }).tap();
+		await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Wall' }).tap();
+		await page.getByRole('button', { name: 'Measures' }).tap();
+		await page.getByRole('button', { name: /^3 Net store/ }).focus();
+		await page.keyboard.press('Enter');
+		const hook = page.locator('svg text').filter({ hasText: /^hook \d/ });
+		const { x, y, width, height } = (await hook.boundingBox())!;
+		const gaps = page.locator('svg text.middle').filter({ hasText: /^\d+$/ });
+		expect(await gaps.count()).toBeGreaterThan(5);
+		for (const gap of await gaps.all()) {
+			const box = (await gap.boundingBox())!;
+			const isBeside = box.x >= x + width || box.x + box.width <= x;
+			expect(isBeside || box.y >= y + height || box.y + box.height <= y).toBe(true);
+		}
 	}));
