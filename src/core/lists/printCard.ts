@@ -1,8 +1,10 @@
 import { formatLength, formatSize, formatWithUnit } from '../length/formatLength.ts';
-import { formatMark } from '../length/formatMark.ts';
+import { formatMark, formatMarkWithUnit } from '../length/formatMark.ts';
 import { type Length, length } from '../length/length.ts';
 import { depthWords, legWords } from '../reasons/framedWords.ts';
+import { boardNamed, type FoundBoard } from '../row/boards.ts';
 import type { OnPaper } from '../row/paper.ts';
+import type { PaperPlace } from '../row/paperPlace.ts';
 import { shownMargins } from '../row/shownMargins.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
@@ -12,7 +14,10 @@ import { listed } from '../values/listed.ts';
 import { listRoom, type Paper } from '../values/papers.ts';
 import { shownText } from '../values/shownText.ts';
 import { textLines } from '../values/textLines.ts';
+import { fixingOf } from '../walls/fixing.ts';
 import { fixingWords, type HangingLine, markWords, weightOf } from '../walls/hangingList.ts';
+import { cordWords, ratingWords, ringPlaceWords } from '../walls/holdWords.ts';
+import { markedOf } from '../walls/marked.ts';
 import { joined } from './catalogue.ts';
 import { copiesOf, type CopyMade, type MadeTicks } from './madeOf.ts';
 
@@ -28,6 +33,8 @@ export interface PrintCard {
 	readonly about: string;
 	readonly sizes: readonly CardLine[];
 	readonly materials: readonly CardLine[];
+	/** How it is put together. */
+	readonly fitting: readonly CardLine[];
 	/** Where and by what it hangs; none where it hangs on no wall. */
 	readonly hanging: readonly CardLine[];
 	readonly note: string;
@@ -55,6 +62,7 @@ export function printCard({ row, place, result, settings, ticks, line }: CardSou
 		about: joined(text('year'), text('medium'), text('edition'), copies),
 		sizes: sizeLines(result, settings),
 		materials: materialLines(result, settings),
+		fitting: fittingLines(result, settings),
 		hanging: line ? hangingLines(line, settings) : [],
 		note: text('note'),
 		copies: copiesOf(row, place, result, settings, ticks),
@@ -122,12 +130,13 @@ function coverLine(
 }
 
 function materialLines(result: WorkedRow, settings: Settings): readonly CardLine[] {
-	const { boards, hasMount, read, frame, materials, hinges } = result;
+	const { boards, hasMount, read, frame, materials } = result;
 	const { isFloat, innerMount, spacer } = read.cells;
-	const boardWords = ({ name, board }: typeof boards.mount) => {
+	const boardWords = ({ name, board }: Pick<FoundBoard, 'name' | 'board'>) => {
 		const thickness = board?.thickness && formatWithUnit(board.thickness, settings);
 		return name === '' ? undefined : joined(shownText(name), shownText(board?.colour ?? ''), thickness ?? '');
 	};
+	const undermount = { name: settings.undermount?.trim() ?? '', board: boardNamed(settings.undermount, settings) };
 	const { glazing, backing } = materials;
 	const named = frame.frame
 		? shownText(frame.frame.name)
@@ -135,18 +144,10 @@ function materialLines(result: WorkedRow, settings: Settings): readonly CardLine
 			? `${shownText(frame.named.missing)} (not in the settings)`
 			: 'none';
 	const isFramed = named !== 'none';
-	const hingeWords =
-		hinges &&
-		joined(
-			hinges.count === 1 ? '1' : `${hinges.count}`,
-			hinges.at
-				? `at ${listed(hinges.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the left, seen from the front`
-				: '',
-		);
 	return known(
 		['Board', hasMount ? boardWords(boards.mount) : undefined],
 		['Inner board', hasMount && !isFloat && innerMount ? boardWords(boards['inner mount']) : undefined],
-		['Undermount', hasMount && !isFloat ? shownText(settings.undermount?.trim() ?? '') : undefined],
+		['Undermount', hasMount && !isFloat ? boardWords(undermount) : undefined],
 		['Frame', named],
 		['Glazing', glazing ? shownText(glazing.name ?? glazing.usual) : isFramed ? 'none' : undefined],
 		[
@@ -160,19 +161,48 @@ function materialLines(result: WorkedRow, settings: Settings): readonly CardLine
 					: undefined,
 		],
 		['Spacer', spacer ? formatWithUnit(spacer, settings) : undefined],
-		['Depth', frame.frame ? depthWords(result, settings) : undefined],
-		['Hinges', hingeWords],
 	);
 }
 
+/** How it is put together: where the paper is hinged, how deep the stack is, where its rings go and how long its cord is. */
+function fittingLines(result: WorkedRow, settings: Settings): readonly CardLine[] {
+	const { frame, hinges, place } = result;
+	const fixing = fixingOf(result, settings);
+	const hingeWords =
+		hinges &&
+		joined(
+			hinges.count === 1 ? '1' : `${hinges.count}`,
+			hinges.at
+				? `at ${listed(hinges.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the left, seen from the front`
+				: '',
+		);
+	return known(
+		[place?.isPicture ? 'Print lies' : 'Paper lies', place && placeWords(place, settings)],
+		['Hinges', hingeWords],
+		['Depth', frame.frame ? depthWords(result, settings) : undefined],
+		['Rings', fixing && ringPlaceWords(result, settings)],
+		['Cord', fixing && cordWords(fixing, settings)],
+	);
+}
+
+/** Where the paper lies on its undermount, or on the board of a float. */
+const placeWords = ({ from }: PaperPlace, settings: Settings): string =>
+	`${formatLength(from.left, settings)} from the left, ${formatWithUnit(from.top, settings)} from the top, seen from the front`;
+
 function hangingLines(line: HangingLine, settings: Settings): readonly CardLine[] {
-	const { print, hung, mark, number } = line;
+	const { hung, mark, number, hooks, weightKg } = line;
+	const { height, left, edge, middle } = markedOf(line, settings);
+	const say = (value: Length) => formatMarkWithUnit(value, settings);
+	const rating = hooks && ratingWords(weightKg, hooks.fixing, settings, true);
 	return [
 		['Wall', `${shownText(hung.wall.name)}, ${number} of ${hung.prints.length} from the left`],
-		['Left edge', `${formatWithUnit(print.left, settings)} from the wall’s left`],
-		['Middle', `${formatWithUnit(print.centre, settings)} above the floor`],
-		[markWords[mark.what].replace(/ above the floor$/, ''), `${formatWithUnit(mark.height, settings)} above the floor`],
-		['Fixing', fixingWords(line, settings)],
+		['Left edge', `${say(edge)} from the wall’s left end`],
+		['Middle', `${say(middle)} above the floor`],
+		[
+			markWords[mark.what].replace(/ above the floor$/, ''),
+			`${say(height)} above the floor, ${say(left)} from the wall’s left end`,
+		],
+		['Fixing', `${fixingWords(line, settings, formatMarkWithUnit)}${rating ? `. ${rating}` : ''}`],
 	];
 }
 
@@ -222,7 +252,7 @@ export function pointsOfCard(card: PrintCard, name: string, paper: Paper): numbe
 			textLines(name, titlePoints, width) * titleLine +
 			[card.maker, card.about].reduce((sum, text) => sum + (text === '' ? 0 : textLines(text, points, width)), 0) *
 				line;
-		const facts = Math.max(lines(card.sizes) + note, lines(card.materials) + lines(card.hanging));
+		const facts = Math.max(lines(card.sizes) + lines(card.fitting) + note, lines(card.materials) + lines(card.hanging));
 		return title + drawing + facts + ticksMm(card) <= height;
 	};
 	return cardPoints.find(has) ?? cardPoints.at(-1)!;

@@ -32,7 +32,7 @@ export function stackLines({ framed, frame }: WorkedRow, settings: Settings): re
 	const isPoints = left >= settings.pointsRoom;
 	return [
 		...lines,
-		{ what: isPoints ? 'room for points' : 'free', words: `left for points ${thickness(left, settings)}` },
+		{ what: isPoints ? 'room for points' : 'free', words: `room behind, for points ${thickness(left, settings)}` },
 	];
 }
 

@@ -45,9 +45,31 @@ describe('a card says', () => {
 			'Frame: Oak',
 			'Glazing: glass',
 			'Backing: about 3 mm',
-			expect.stringMatching(/^Depth: The stack is about/),
-			'Hinges: 2, at 175 and 425 mm from the left, seen from the front',
 		]));
+	test('how it is put together', () =>
+		expect(card.fitting.map((line) => line.join(': '))).toEqual([
+			'Paper lies: 50 from the left, 21 mm from the top, seen from the front',
+			'Hinges: 2, at 175 and 425 mm from the left, seen from the front',
+			expect.stringMatching(/^Depth: The stack is about/),
+			// framed 631 × 481: rings a third down, 571 between them; the cord rises 91.4
+			'Rings: 160 below the frame’s top, 30 mm in from each side',
+			'Cord: 600 between the rings; pulled up, 69 mm below the frame’s top',
+		]));
+	test('the undermount as the boards have it, and no cord where two hooks hold the rings', () => {
+		const boards = [...settings.boards, { name: 'Grey', width: 1200, height: 900, thickness: 1, colour: 'grey' }];
+		const {
+			rows,
+			results,
+			settings: read,
+		} = showOf(['picture 456 x 306, frame Oak'], {
+			...{ ...settings, boards, hanging: { kind: 'two hooks' } },
+		});
+		const { materials, fitting } = printCard({
+			...{ row: rows[0]!, place: 0, result: results[0]!, settings: read, ticks: madeTicks(), line: undefined },
+		});
+		expect(materials).toContainEqual(['Undermount', 'Grey, grey, 1 mm']);
+		expect(fitting.map(([label]) => label)).toEqual(['Print lies', 'Hinges', 'Depth', 'Rings']);
+	});
 	test('where it hangs, and the rest', () => {
 		expect(card.hanging[0]).toEqual(['Wall', 'North, 1 of 1 from the left']);
 		expect(card.hanging.map(([label]) => label)).toEqual(['Wall', 'Left edge', 'Middle', 'Hook', 'Fixing']);

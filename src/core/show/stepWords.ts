@@ -1,0 +1,16 @@
+import type { MadeStep } from './madeTick.ts';
+
+/**
+ * What each step is called where it is ticked: the word of the step, with what is done for it. A frame is pinned before it
+ * is sealed, and has its rings before its cord.
+ */
+export const stepWords: Readonly<Record<MadeStep, string>> = {
+	printed: 'Printed',
+	signed: 'Signed',
+	hinged: 'Hinged',
+	'window clean': 'Window clean',
+	'glazing clean': 'Glazing clean',
+	sealed: 'Fitted, pinned, sealed',
+	labelled: 'Labelled',
+	corded: 'Rings on, corded',
+};
