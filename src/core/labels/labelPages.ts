@@ -1,3 +1,4 @@
+import { cannotCutWords } from '../findings/words/cannotCutWords.ts';
 import { toMm } from '../length/length.ts';
 import { pricesOf } from '../record/pricesOf.ts';
 import { priceText } from '../record/priceWords.ts';
@@ -43,7 +44,20 @@ export interface LabelRun extends Omit<RecordSource, 'rows'> {
 	readonly group?: LabelGroup;
 }
 
-/** The labels of all prints, one for each copy, in the order in which they hang. */
+/** How many prints are named that have no label. */
+const mostNamed = 6;
+
+function leftOutWords(names: readonly string[]): readonly string[] {
+	if (names.length === 0) return [];
+	const more = names.length - mostNamed;
+	const named = [...names.slice(0, mostNamed), ...(more > 0 ? [`${more} more`] : [])];
+	return [`No label with a size for ${listed(named)}.`];
+}
+
+/**
+ * The labels of all prints, one for each copy, in the order in which they hang. A print that can't be cut yet has none that
+ * says its size.
+ */
 export function labelPages(run: LabelRun, measure: MeasureText): LabelPages {
 	const { show, results, settings, kind, sheet, start, isOnlyNew, group = {} } = run;
 	const words = onLabel(kind, settings);
@@ -53,6 +67,8 @@ export function labelPages(run: LabelRun, measure: MeasureText): LabelPages {
 	);
 	const prices = pricesOf({ ...run, rows: show.rows });
 	const says: string[] = [];
+	// Its size may be wrong, and a label is not looked at again once it is on a frame.
+	const stopped: string[] = [];
 	const labels = hangOrder(show.rows, results).flatMap((place): readonly PrintLabel[] => {
 		const [row, result] = [show.rows[place]!, results[place]!];
 		if (!isInGroup(group, row, result, settings)) return [];
@@ -60,6 +76,10 @@ export function labelPages(run: LabelRun, measure: MeasureText): LabelPages {
 			(copy) => !isOnlyNew || !made.has(`${copy} ${row.id}`),
 		);
 		if (copies.length === 0) return [];
+		if (result.isStopped && words.has('size')) {
+			stopped.push(`${nameOfPrint(row, place)} (${cannotCutWords(result.findings)})`);
+			return [];
+		}
 		const lines = labelLines(row, result, words, settings, priceText(prices[place]!));
 		const fitted = fitLabel(lines, ...size, measure);
 		const name = nameOfPrint(row, place);
@@ -74,5 +94,9 @@ export function labelPages(run: LabelRun, measure: MeasureText): LabelPages {
 			says.push(`${name}: the maker’s name is in another cell that is printed, and the rules of the show forbid it.`);
 		return copies.map((copy) => ({ ...fitted, place, copy }));
 	});
-	return { pages: onLabelSheets(labels, sheet, start), count: labels.length, says };
+	return {
+		pages: onLabelSheets(labels, sheet, start),
+		count: labels.length,
+		says: [...leftOutWords(stopped), ...says],
+	};
 }

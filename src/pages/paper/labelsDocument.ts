@@ -23,7 +23,7 @@ const labels = (kind: LabelKind, name: string) =>
 			);
 			const more = says.length - mostSaid;
 			const said = [...says.slice(0, mostSaid), ...(more > 0 ? [`${more} more like that.`] : [])];
-			const isAllDone = count === 0 && isOnlyNew && show.rows.length > 0;
+			const isAllDone = count === 0 && says.length === 0 && isOnlyNew && show.rows.length > 0;
 			const isOfSome = group.maker !== undefined || group.wall !== undefined;
 			const done = isOfSome ? 'Every one of these prints is ticked as labelled.' : 'Every print is ticked as labelled.';
 			return {

@@ -1,8 +1,8 @@
 import type { Finding } from '../finding.ts';
 import { titles } from './titles.ts';
 
-/** That a print cannot be cut yet, and why: "Can’t be cut yet: Wrong unit?" */
+/** That a print cannot be cut yet, and why: "can’t be cut yet: Wrong unit?" */
 export function cannotCutWords(findings: readonly Pick<Finding, 'code' | 'level'>[]): string {
 	const stop = findings.find(({ level }) => level === 'stop');
-	return `Can’t be cut yet${stop ? `: ${titles[stop.code]}` : ''}`;
+	return `can’t be cut yet${stop ? `: ${titles[stop.code]}` : ''}`;
 }

@@ -165,7 +165,7 @@ function labelsOf(
 ) {
 	const { settings } = readSettings(typed);
 	const show: Show = { ...newShow('s'), settings: typed, rows, ...more };
-	const results = rows.map((row) => judgeRow(row, settings));
+	const results = show.rows.map((row) => judgeRow(row, settings));
 	const run = { kind, sheet: a4, start: 1, isOnlyNew, group, show, results, settings, costOf: () => undefined };
 	const made = labelPages(run, measure);
 	const texts = made.pages.flat().map((label) => label?.lines.map(({ text }) => text).join(' | '));
@@ -213,6 +213,29 @@ test.each([
 	expect([maker.isOn, maker.ruled !== undefined]).toEqual([isOn, isRuled]);
 	expect(onLabel('back', settings).has('maker')).toBe(isOn);
 	expect(labelChoices('wall', settings).every(({ ruled }) => ruled === undefined)).toBe(true);
+});
+
+test('a print that can’t be cut yet has no label that says its size: it may be a wrong one, and stays on the frame', () => {
+	const slip = { title: 'Buoy shed', 'picture width': '51.2', 'picture height': '36', 'mount width': '700' };
+	const own: Show['rows'] = [
+		rows[0]!,
+		{ id: 'd', order: 2, typed: slip },
+		...Array.from({ length: 8 }, (_, at) => ({
+			id: `e${at}`,
+			order: 3 + at,
+			typed: { title: `T${at}`, side: '7 elephants' },
+		})),
+	];
+	const withSize = labelsOf('back', { labelContents: { back: ['title', 'size'] } }, { rows: own });
+	expect(withSize.texts).toEqual(['Ebb | 200 × 300 mm (h × w)']);
+	expect(withSize.says).toEqual([
+		'No label with a size for Buoy shed (can’t be cut yet: Wrong unit?), ' +
+			[0, 1, 2, 3, 4].map((at) => `T${at} (can’t be cut yet: Not understood)`).join(', ') +
+			' and 3 more.',
+	]);
+	// Without its size there is nothing on it that may be wrong.
+	const bare = labelsOf('back', { labelContents: { back: ['title'] } }, { rows: own });
+	expect([bare.count, bare.says]).toEqual([10, []]);
 });
 
 test('of copies that are ticked off as labelled none gets another label', () => {
