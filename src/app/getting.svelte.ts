@@ -1,3 +1,4 @@
+import type { GetKind } from '../core/order/getLine.ts';
 import { type ToGet, whatToGet } from '../core/order/whatToGet.ts';
 import type { Packing } from './packing.svelte.ts';
 import type { Session } from './session.svelte.ts';
@@ -39,6 +40,15 @@ export class Getting {
 		return [
 			...new Set(hasLooked ? names : ['boards and materials']),
 			...(this.#sticks.isBusy ? ['sticks of moulding'] : []),
+		];
+	}
+
+	/** The kinds of what is got whose figures may change, for plans are still looked for. */
+	get openKinds(): readonly GetKind[] {
+		const isPacking = !this.#packing.hasLooked || this.#packing.isBusy;
+		return [
+			...(isPacking ? (['board', 'glazing', 'backing'] as const) : []),
+			...(this.#sticks.isBusy ? (['stick'] as const) : []),
 		];
 	}
 

@@ -3,7 +3,7 @@ import type { Scale } from '../length/formatLength.ts';
 import { type Currency } from '../values/money.ts';
 import { pageRoom, type Paper } from '../values/papers.ts';
 import { fillPages, type PagePart, type PageSection } from './fillPages.ts';
-import { type GetLine, getKinds } from './getLine.ts';
+import { type GetKind, type GetLine, getKinds } from './getLine.ts';
 import {
 	type NameOfPlace,
 	notGotSentences,
@@ -44,6 +44,7 @@ export interface LeftOutWords {
 /**
  * What to get on pages: by kind, then the sums, then what cannot be got and what is left out.
  * @param notYet what plans are still being worked out for
+ * @param openKinds whose figures may still change
  */
 export function getPages(
 	toGet: ToGet,
@@ -52,12 +53,13 @@ export function getPages(
 	settings: Scale & { readonly currency: Currency | undefined },
 	paper: Paper,
 	notYet: readonly string[] = [],
+	openKinds: readonly GetKind[] = [],
 ): readonly (readonly PagePart<string, GetPageItem>[])[] {
 	const room = pageRoom(paper).height;
 	const ofKinds = getKinds.map((kind): Section => {
 		const lines = toGet.lines.filter((line) => line.kind === kind);
 		return section(
-			kindWords[kind],
+			kindWords[kind] + (openKinds.includes(kind) ? ', not final yet' : ''),
 			lines.flatMap((line) => [{ item: { line }, mm: getPageMm.line }, ...words(inPieces(placesOf(line).map(nameOf)))]),
 		);
 	});

@@ -20,7 +20,11 @@ export const boardsDocument = paperDocument({
 		);
 		return {
 			pages: pages.map((page) => ({ page, nameOf, scale: settings })),
-			waits: isOld && packing.isBusy ? 'Replanning. Wait before you print.' : undefined,
+			waits: !packing.isBusy
+				? undefined
+				: isOld
+					? 'Replanning. Wait before you print.'
+					: 'Looking for a better plan. Wait before you print.',
 		};
 	},
 	component: SheetPaper,

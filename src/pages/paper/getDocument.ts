@@ -11,7 +11,7 @@ export const getDocument = paperDocument({
 	none: 'There is nothing to get yet.',
 	make(source) {
 		const { settings } = source.session;
-		const { toGet, isBusy, notYet } = source.getting;
+		const { toGet, isBusy, notYet, openKinds } = source.getting;
 		const pages = getPages(
 			toGet,
 			leftOutNotes(source, toGet.leftOut),
@@ -19,6 +19,7 @@ export const getDocument = paperDocument({
 			settings,
 			source.paper,
 			notYet,
+			openKinds,
 		);
 		return {
 			pages: pages.map((page) => ({ page, settings })),

@@ -121,6 +121,17 @@ test('while plans are looked for, the sum says for what they are missing, on pap
 	expect(wordsOf([]).filter((words) => words.startsWith('Not final'))).toEqual([]);
 });
 
+test('on paper a kind whose figures may still change says so in its head, and no other', () => {
+	const { toGet, settings, nameOf } = toGetOf([{ ...print, frame: 'Oak' }], show);
+	const headsOf = (open: readonly GetKind[]) =>
+		getPages(toGet, [], nameOf, settings, 'A4', [], open)
+			.flat()
+			.map(({ head }) => head)
+			.filter((head) => /^(Boards|Bumpers)/.test(head));
+	expect(headsOf(['board', 'glazing'])).toEqual(['Boards, not final yet', 'Bumpers']);
+	expect(headsOf([])).toEqual(['Boards', 'Bumpers']);
+});
+
 test('where nothing is to be got there is no page', () => {
 	const { toGet, settings, nameOf } = toGetOf([], show);
 	expect(getPages(toGet, [], nameOf, settings, 'A4')).toEqual([]);
