@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
+import type { GetKind } from '../../../../src/core/order/getLine.ts';
 import { getPageMm, getPages } from '../../../../src/core/order/getPages.ts';
 import {
 	notGotSentences,
