@@ -57,6 +57,28 @@ test('dragging past the edge scrolls on', () =>
 		expect(await activeCell(page), 'the active cell stays').toBe(at(0, 'title'));
 	}));
 
+test('the handle of a cell that is scrolled under the columns that stay is not over them', () =>
+	play(async (page) => {
+		await withNumbered(page, 3);
+		await cell(page, 1, 'picture width').click();
+		const isOnTop = () =>
+			page.locator('[data-handle]').evaluate((handle) => {
+				const { x, y, width, height } = handle.getBoundingClientRect();
+				const top = document.elementFromPoint(x + width / 2, y + height / 2);
+				return top === handle ? 'the handle' : (top?.closest('[role=rowheader]') && 'a cell that stays') || 'another';
+			});
+		expect(await isOnTop()).toBe('the handle');
+		const [own, title] = await Promise.all(
+			['picture width', 'title'].map((key) =>
+				cell(page, 1, key)
+					.boundingBox()
+					.then((box) => box!.x + box!.width),
+			),
+		);
+		await page.getByRole('grid').evaluate((grid, by) => grid.scrollTo(by, 0), own! - title! + 20);
+		await expect.poll(isOnTop).toBe('a cell that stays');
+	}));
+
 test('grips and heads select whole rows and columns, and so do keys', () =>
 	play(async (page) => {
 		await withNumbered(page, 5);

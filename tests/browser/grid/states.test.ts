@@ -144,9 +144,20 @@ test('a cell that begins as worked out or from the show is typed and handed back
 		}
 	}));
 
-test('what cannot be read is said aloud while the editor stays open', () =>
+test('what cannot be read is said aloud while the editor stays open, and what it may mean lies over the other rows', () =>
 	play(async (page) => {
-		await withPrints(page, [['Low water', '300', '200']]);
+		await withPrints(
+			page,
+			['Low water', 'Quay', 'Sluice', 'Shed'].map((title) => [title, '300', '200'] as const),
+		);
+		await cell(page, 0, 'picture width').click();
+		await page.keyboard.type('1,000');
+		await press(page, 'Enter');
+		await page.locator('[data-apart] button').first().click();
+		expect(await seen(page, 0, 'picture width')).toBe('1000 typed');
+		await press(page, 'Control+z');
+		await cell(page, 0, 'picture width').click();
+		await page.keyboard.type('1,000');
 		await cell(page, 0, 'picture width').click();
 		await page.keyboard.type('1,000');
 		await press(page, 'Enter');
