@@ -1,7 +1,6 @@
 import { costIn } from './arrangedRows.svelte.ts';
 import type { RowsSource } from './gridSource.ts';
 import type { GridSeen } from './gridSeen.svelte.ts';
-import { mountScale } from './mountScale.ts';
 import { columnsIn, keepRowViews, type RowView } from './rowViews.ts';
 import {
 	columnsInPage,
@@ -80,7 +79,6 @@ export class GridWindow {
 		this.#slots = shareSlots(this.#slots, rows);
 		return this.#slots;
 	});
-	readonly #mountScale = $derived.by(() => mountScale(this.#source.results));
 	#views: readonly RowView[] = [];
 	/** The rows in the page. */
 	readonly views: readonly RowView[] = $derived.by(() => {
@@ -110,7 +108,6 @@ export class GridWindow {
 				drawnTo: filled.to,
 				isShown,
 				address: this.#source.pictures?.addressOf(row, 'small'),
-				mountScale: this.#mountScale,
 				isEditing: isShown && row.id === edited,
 			};
 		});

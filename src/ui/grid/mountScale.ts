@@ -1,8 +1,6 @@
 import { toMm, zero } from '../../core/length/length.ts';
 import type { RowResult } from '../../core/findings/rowResult.ts';
-
-/** Room for a print drawn beside its title, in pixels. */
-export const mountRoom = { width: 40, height: 36 } as const;
+import { mountRoom } from './slots.ts';
 
 /** Pixels a millimetre at which the largest print of a show, in its frame if it has one, fits in beside a title. */
 export function mountScale(results: readonly RowResult[]): number {

@@ -1,9 +1,12 @@
+import { pictureColumn } from '../../core/grid/resolutionColumn.ts';
 import { type CellView, levelWord } from './cellView.ts';
 import type { RowView } from './rowViews.ts';
 import type { ShownColumn } from './shownColumns.svelte.ts';
 
 /** All that a cell in the page is shown from. */
 export interface RowCell extends CellView {
+	/** Place of its row among those that are seen, from 0. */
+	readonly row: number;
 	/** Its place among the columns that are shown, from 0. */
 	readonly place: number;
 	readonly column: ShownColumn;
@@ -15,6 +18,8 @@ export interface RowCell extends CellView {
 	readonly isSelected: boolean;
 	/** Whether it would be filled if the handle were let go. */
 	readonly isDrawn: boolean;
+	/** The address of the small picture that it shows; undefined where there is none, or none yet. */
+	readonly address: string | undefined;
 }
 
 /**
@@ -34,6 +39,7 @@ export function rowCells(
 		const isActive = place === row.activeColumn;
 		const next: RowCell = {
 			...view,
+			row: row.index,
 			place,
 			column,
 			heard: heardOf(column, view),
@@ -41,6 +47,7 @@ export function rowCells(
 			isEdited: isActive && row.isEditing,
 			isSelected: place >= row.selectedFrom && place <= row.selectedTo,
 			isDrawn: place >= row.drawnFrom && place <= row.drawnTo,
+			address: column.key === pictureColumn ? row.address : undefined,
 		};
 		const old = known.get(column.key);
 		return old && isSameCell(old, next) ? old : next;

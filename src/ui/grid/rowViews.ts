@@ -18,10 +18,15 @@ export interface RowView extends Slot, RowSource {
 	readonly isShown: boolean;
 	/** The address of its small picture; undefined where there is none, or none yet. */
 	readonly address: string | undefined;
-	/** Pixels a millimetre at which prints are drawn beside their titles: one for all. */
-	readonly mountScale: number;
 	/** Whether the active cell is being typed into. */
 	readonly isEditing: boolean;
+}
+
+/** The rows as they were when the page was last painted. */
+export interface PaintedRows {
+	readonly views: readonly RowView[];
+	/** Pixels a millimetre at which prints are drawn beside their titles: one for all. */
+	readonly scale: number;
 }
 
 /** The columns of a rectangle in a row of it, the last one too; -1 in other rows. */

@@ -27,6 +27,8 @@ export interface ViewsSource {
 export interface ShownColumn extends GridColumn {
 	/** Its place among all columns, hidden ones too, from 1. */
 	readonly truePlace: number;
+	/** Whether a group of columns begins with it. */
+	readonly isFirst: boolean;
 	/** In pixels, at the size of words that there is. */
 	readonly shownWidth: number;
 }
@@ -49,12 +51,13 @@ export class ShownColumns {
 	readonly #kept: readonly ShownColumn[] = $derived.by(() => {
 		const { view } = this;
 		const places = new Map(view.order.map((key, place) => [key, place + 1]));
-		return columnsOf(view).map((key) => {
+		return columnsOf(view).map((key, place, all) => {
 			const column = byKey.get(key)!;
 			const byDefault = column.isFigure && this.#unit === 'in' ? column.width + moreForInches : column.width;
 			return {
 				...column,
 				truePlace: places.get(key)!,
+				isFirst: byKey.get(all[place - 1]!)?.group !== column.group,
 				shownWidth: Math.round((view.widths.get(key) ?? byDefault) * this.wordScale),
 			};
 		});

@@ -7,6 +7,9 @@ export const headRows = 2;
 /** Height of both rows of the head, in pixels. */
 export const headHeight = 56;
 
+/** Room for a print drawn beside its title, in pixels. */
+export const mountRoom = { width: 40, height: 36 } as const;
+
 /**
  * Columns that are kept ready on each side of what is seen. Where more than `manyColumns` are seen, each of them is so
  * narrow that the next one is drawn before a hand has scrolled to it, and none is.

@@ -5,9 +5,12 @@ export interface TextPart {
 	readonly isFraction: boolean;
 }
 
+/** What cuts a text with lengths in it so that every second piece is a fraction. */
+export const fractions = /(\d+\/\d+)/;
+
 /** A text with lengths in it, cut into fractions and what stands between them: `top 3 5/32` has two parts. */
 export const fractionParts = (text: string): readonly TextPart[] =>
 	text
-		.split(/(\d+\/\d+)/)
+		.split(fractions)
 		.map((part, place) => ({ text: part, isFraction: place % 2 === 1 }))
 		.filter((part) => part.text !== '');

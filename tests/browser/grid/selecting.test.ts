@@ -65,7 +65,8 @@ test('the handle of a cell that is scrolled under the columns that stay is not o
 			page.locator('[data-handle]').evaluate((handle) => {
 				const { x, y, width, height } = handle.getBoundingClientRect();
 				const top = document.elementFromPoint(x + width / 2, y + height / 2);
-				return top === handle ? 'the handle' : (top?.closest('[role=rowheader]') && 'a cell that stays') || 'another';
+				if (top === handle) return 'the handle';
+				return top?.closest('[role=rowheader]') ? 'a cell that stays' : 'another';
 			});
 		expect(await isOnTop()).toBe('the handle');
 		const [own, title] = await Promise.all(

@@ -39,7 +39,7 @@ export const lostText = (page: Page): Promise<string[]> =>
 			if (!isReached && (box.right > innerWidth + 1 || box.left < -1))
 				lost.add(`beside the page: ${words.slice(0, 60)}`);
 		}
-		for (const figure of document.querySelectorAll<HTMLElement>('[role=grid] [data-row] > .whole')) {
+		for (const figure of document.querySelectorAll<HTMLElement>('[role=grid] .whole > :first-child')) {
 			const range = document.createRange();
 			range.selectNodeContents(figure);
 			const [box, cell] = [range.getBoundingClientRect(), figure.parentElement!.getBoundingClientRect()];
