@@ -1,4 +1,5 @@
-import { cannotCutWords } from '../findings/words/cannotCutWords.ts';
+import type { RowResult } from '../findings/rowResult.ts';
+import { titles } from '../findings/words/titles.ts';
 import { toMm } from '../length/length.ts';
 import { pricesOf } from '../record/pricesOf.ts';
 import { priceText } from '../record/priceWords.ts';
@@ -44,6 +45,12 @@ export interface LabelRun extends Omit<RecordSource, 'rows'> {
 	readonly group?: LabelGroup;
 }
 
+/** Why a print can't be cut yet: the title of what is wrong, in brackets. */
+function whyStopped({ findings }: RowResult): string {
+	const stop = findings.find(({ level }) => level === 'stop');
+	return stop ? ` (${titles[stop.code]})` : '';
+}
+
 /** How many prints are named that have no label. */
 const mostNamed = 6;
 
@@ -51,7 +58,7 @@ function leftOutWords(names: readonly string[]): readonly string[] {
 	if (names.length === 0) return [];
 	const more = names.length - mostNamed;
 	const named = [...names.slice(0, mostNamed), ...(more > 0 ? [`${more} more`] : [])];
-	return [`No label with a size for ${listed(named)}.`];
+	return [`Can’t be cut yet, so no label with a size: ${listed(named)}.`];
 }
 
 /**
@@ -77,7 +84,7 @@ export function labelPages(run: LabelRun, measure: MeasureText): LabelPages {
 		);
 		if (copies.length === 0) return [];
 		if (result.isStopped && words.has('size')) {
-			stopped.push(`${nameOfPrint(row, place)} (${cannotCutWords(result.findings)})`);
+			stopped.push(`${nameOfPrint(row, place)}${whyStopped(result)}`);
 			return [];
 		}
 		const lines = labelLines(row, result, words, settings, priceText(prices[place]!));

@@ -229,8 +229,8 @@ test('a print that can’t be cut yet has no label that says its size: it may be
 	const withSize = labelsOf('back', { labelContents: { back: ['title', 'size'] } }, { rows: own });
 	expect(withSize.texts).toEqual(['Ebb | 200 × 300 mm (h × w)']);
 	expect(withSize.says).toEqual([
-		'No label with a size for Buoy shed (can’t be cut yet: Wrong unit?), ' +
-			[0, 1, 2, 3, 4].map((at) => `T${at} (can’t be cut yet: Not understood)`).join(', ') +
+		'Can’t be cut yet, so no label with a size: Buoy shed (Wrong unit?), ' +
+			[0, 1, 2, 3, 4].map((at) => `T${at} (Not understood)`).join(', ') +
 			' and 3 more.',
 	]);
 	// Without its size there is nothing on it that may be wrong.
