@@ -24,13 +24,20 @@ const rulesOf = (isForAll: boolean) =>
 /** Tests that axe finds nothing on some screens, and that a finger hits whatever can be pressed there. */
 export function onScreens(shown: readonly Screen[]): void {
 	const play = oneStage({ viewport: landscapeTablet, hasTouch: true, reducedMotion: 'reduce' });
-	// What only looks at the example shares a page: to open one took longer than to look at it.
-	const looking = shown.filter(({ onlyLooks = false }) => onlyLooks);
-	const changing = shown.filter(({ onlyLooks = false }) => !onlyLooks);
+	// What only looks at a show shares a page: to open one took longer than to look at it.
+	const sorted = (['at the example', 'at the paper show', undefined] as const).flatMap((what) =>
+		shown.filter(({ onlyLooks }) => onlyLooks === what),
+	);
 
-	test.each([...looking, ...changing].map((screen, place) => ({ ...screen, isTablets: place % 2 === 0 })))(
+	test.each(
+		sorted.map((screen, place) => ({
+			...screen,
+			isTablets: place % 2 === 0,
+			goesOn: screen.onlyLooks !== undefined && screen.onlyLooks === sorted[place - 1]?.onlyLooks,
+		})),
+	)(
 		'axe finds nothing on: $name, on a tablet held level and on a phone in the dark; a finger hits everything; no words are lost on a small page or where they are large',
-		({ name, isTablets, open, needsGrid = false, onlyLooks: goesOn = false }) =>
+		({ name, isTablets, open, needsGrid = false, goesOn }) =>
 			play(
 				async (page) => {
 					const without = name === 'prints' ? undefined : furtherRows;
@@ -58,6 +65,7 @@ export function onScreens(shown: readonly Screen[]): void {
 					await page.setViewportSize(landscapeTablet);
 					await enlargeText(page, 2);
 					await expect.poll(() => lostText(page), { message: 'words twice as large' }).toEqual([]);
+					await enlargeText(page, 1); // for the screen that comes next in this page
 				},
 				{ goesOn },
 			),

@@ -10,10 +10,11 @@ export interface Screen {
 	/** Whether it needs the grid, which a phone has no room for. */
 	readonly needsGrid?: boolean;
 	/**
-	 * Whether one only looks at the example there: the show is as it was afterwards, nothing is filtered, folded or chosen,
-	 * and another such screen may be opened in the same page. Default false: the next begins in a page of its own.
+	 * Whether one only looks at the example there, or at the show of `paperShow.ts`: the show is as it was afterwards, but for
+	 * the documents that are chosen, nothing is filtered or folded, and another such screen may be opened in the same page.
+	 * Default: the next begins in a page of its own.
 	 */
-	readonly onlyLooks?: boolean;
+	readonly onlyLooks?: 'at the example' | 'at the paper show';
 	readonly open: (page: Page) => Promise<void>;
 }
 
@@ -31,6 +32,30 @@ async function loadExample(page: Page): Promise<void> {
 		await page.evaluate(() => Object.assign(window, { hasExample: true }));
 	}
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+}
+
+/** Comes to the prints of the show of `paperShow.ts`; it is opened unless this page has done so before. */
+async function comeToPaperShow(page: Page): Promise<void> {
+	if (await page.evaluate(() => 'hasPaperShow' in window)) {
+		await page.evaluate(() => (location.hash = 'prints'));
+		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+		return;
+	}
+	await openPaperShow(page);
+	await page.evaluate(() => Object.assign(window, { hasPaperShow: true }));
+}
+
+/** Chooses these documents on the page for paper, and no others. */
+async function choosePaper(page: Page, ...names: readonly string[]): Promise<void> {
+	await page.getByRole('checkbox', { name: names[0]! }).first().waitFor();
+	const chosen = await page.locator('.line input[type=checkbox]').evaluateAll((boxes, wanted) => {
+		const words = (box: Element) => (box as HTMLInputElement).labels![0]!.innerText.trim();
+		const isWanted = (box: Element) => wanted.some((name) => words(box).startsWith(name));
+		for (const box of boxes as HTMLInputElement[]) if (box.checked !== isWanted(box)) box.click();
+		return boxes.filter(isWanted).length;
+	}, names);
+	if (chosen !== names.length) throw new Error(`${chosen} documents are called ${names.join(', ')}`);
+	await page.locator('article').first().waitFor();
 }
 
 /** Goes to a place by the head of the page. */
@@ -94,11 +119,11 @@ export const screens: readonly Screen[] = [
 		},
 	},
 	{ name: 'paste', open: (page) => press(page, 'Paste rows') },
-	{ name: 'prints', onlyLooks: true, open: loadExample },
+	{ name: 'prints', onlyLooks: 'at the example', open: loadExample },
 	{
 		name: 'editing',
 		needsGrid: true,
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await page.keyboard.press('Control+Home');
@@ -108,7 +133,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'findings',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, /can’t be cut yet|to check/);
@@ -116,7 +141,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'menu',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'More…');
@@ -126,7 +151,7 @@ export const screens: readonly Screen[] = [
 	{
 		name: 'column menu',
 		needsGrid: true,
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await page.keyboard.press('Control+Home');
@@ -137,7 +162,7 @@ export const screens: readonly Screen[] = [
 	{
 		name: 'range',
 		needsGrid: true,
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await page.keyboard.press('Control+Home');
@@ -157,7 +182,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'views',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'Columns');
@@ -167,7 +192,7 @@ export const screens: readonly Screen[] = [
 	{
 		name: 'keys',
 		needsGrid: true,
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await page.keyboard.press('Control+Home');
@@ -177,7 +202,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'files',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'Files');
@@ -242,7 +267,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'across',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Whole show');
@@ -252,7 +277,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'prints-framed',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await showDrawing(page, 'Framed');
@@ -260,7 +285,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'prints-hinges',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await showDrawing(page, 'Hinges');
@@ -268,7 +293,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'frames',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'More…');
@@ -296,7 +321,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'to-get',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'To get');
@@ -305,8 +330,9 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'to-get-paper',
+		onlyLooks: 'at the paper show',
 		open: async (page) => {
-			await openPaperShow(page);
+			await comeToPaperShow(page);
 			await goTo(page, 'To get');
 			await page.getByRole('link', { name: 'Print on paper' }).click();
 			await page.locator('article').first().waitFor();
@@ -314,8 +340,9 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'print-list',
+		onlyLooks: 'at the paper show',
 		open: async (page) => {
-			await openPaperShow(page);
+			await comeToPaperShow(page);
 			await goTo(page, 'To get');
 			await page.getByRole('link', { name: 'Print list' }).click();
 			await page.getByRole('heading', { name: 'Not printed' }).waitFor();
@@ -323,8 +350,9 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'print-list-paper',
+		onlyLooks: 'at the paper show',
 		open: async (page) => {
-			await openPaperShow(page);
+			await comeToPaperShow(page);
 			await page.goto(`${page.url().split('#')[0]}#print-list`);
 			await page.getByRole('link', { name: 'Print on paper' }).click();
 			await page.locator('article').first().waitFor();
@@ -342,7 +370,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'knife',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Boards');
@@ -357,7 +385,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'bench',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
@@ -365,7 +393,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'cut',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
@@ -386,19 +414,21 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'lists-paper',
+		onlyLooks: 'at the paper show',
 		open: async (page) => {
-			await openPaperShow(page);
+			await comeToPaperShow(page);
 			await goTo(page, 'Bench');
 			await page.getByRole('link', { name: 'Print on paper' }).click();
-			for (const name of ['Bench list', 'Marks on the back']) await page.getByRole('checkbox', { name }).uncheck();
-			for (const name of ['Print cards', 'Catalogue, plain list', 'Catalogue with pictures', 'Handing over', 'Packing'])
-				await page.getByRole('checkbox', { name }).check();
+			await choosePaper(
+				page,
+				...['Print cards', 'Catalogue, plain list', 'Catalogue with pictures', 'Handing over', 'Packing'],
+			);
 			await page.getByRole('heading', { name: /^Box 1/ }).waitFor();
 		},
 	},
 	{
 		name: 'wall',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Wall');
@@ -410,7 +440,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'sales',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Sales');
@@ -419,7 +449,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'hang',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Wall');
@@ -429,7 +459,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'wall-paper',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Wall');
@@ -439,7 +469,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'paper-labels',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await page.goto(`${page.url().split('#')[0]}#paper`);
@@ -449,22 +479,22 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'paper',
+		onlyLooks: 'at the paper show',
 		open: async (page) => {
-			await openPaperShow(page);
+			await comeToPaperShow(page);
 			await goTo(page, 'Bench');
 			await page.getByRole('link', { name: 'Print on paper' }).click();
-			await page.getByRole('checkbox', { name: /Corner templates/ }).check();
+			await choosePaper(page, 'Bench list', 'Marks on the back', 'Corner templates');
 		},
 	},
 	{
 		name: 'paper-frames',
+		onlyLooks: 'at the paper show',
 		open: async (page) => {
-			await openPaperShow(page);
+			await comeToPaperShow(page);
 			await goTo(page, 'Bench');
 			await page.getByRole('link', { name: 'Print on paper' }).click();
-			await page.getByRole('checkbox', { name: 'Bench list' }).uncheck();
-			await page.getByRole('checkbox', { name: 'Marks on the back' }).uncheck();
-			await page.getByRole('checkbox', { name: 'Frames and hinges' }).check();
+			await choosePaper(page, 'Frames and hinges');
 			await page
 				.getByRole('img', { name: /^Undermount/ })
 				.first()
@@ -480,7 +510,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'settings',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await goBehindName(page, 'Settings');
@@ -490,7 +520,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'settings-boards',
-		onlyLooks: true,
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await goBehindName(page, 'Settings');
