@@ -91,7 +91,7 @@ test('on a phone the places open as a list, by finger and by keyboard', () =>
 		await withPrints(page, [['Low water', '300', '200']]);
 		await page.setViewportSize(phone);
 		const link = (name: string) => places(page).getByRole('link', { name, exact: true });
-		expect(await link('Bench').count(), 'folded, they are not heard').toBe(0);
+		await expect.poll(() => link('Bench').count(), { message: 'folded, they are not heard' }).toBe(0);
 		await opener(page).tap();
 		expect(await opener(page).getAttribute('aria-expanded')).toBe('true');
 		expect(await link('Prints').getAttribute('aria-current')).toBe('page');
