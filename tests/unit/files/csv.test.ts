@@ -613,3 +613,12 @@ test('no file makes it throw', () =>
 		),
 		{ numRuns: runs(700, 15_000) },
 	));
+
+test('a text that is a size’s name in one column and a number in another is written as each', () => {
+	const settings = settingsOf('mm', { sizes: [{ name: '300', width: 300, height: 200 }] });
+	const units = { mount: 'cm', 'picture width': 'cm' } as const;
+	const rows = [row({ 'picture width': '300', mount: '300' }, { units }), row({ 'picture width': '90' })];
+	const file = write(rows, settings);
+	expect(columnOf(file, /^picture width/)).toEqual(['picture width (mm)', '300 cm', '90']);
+	expect(columnOf(file, /^mount($| \()/)).toEqual(['mount', '300', '']);
+});
