@@ -1,5 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { axeProblems } from '../harness/axe.ts';
+import { smallTargets } from '../harness/smallTargets.ts';
 import { phone, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
 import { cell, paste, press, startTyping, withPrints } from './prints.ts';
@@ -223,6 +225,8 @@ test('what several prints have in common is said once, and a mend of all of them
 		expect(await shared.count()).toBe(1);
 		await shared.getByText('Which prints?').click();
 		for (const name of prints) await shared.getByRole('button', { name, exact: true }).waitFor();
+		expect(await axeProblems(page)).toEqual([]);
+		expect(await smallTargets(page)).toEqual([]);
 		await shared.getByRole('button', { name: /^Set mount to fit.* in all 4$/ }).click();
 		await list.getByText(/^Done: Set mount to fit/).waitFor();
 		expect(await shared.count()).toBe(0);
