@@ -25,12 +25,11 @@ export class CellElement {
 		if (cell === former) return;
 		this.#shown = cell;
 		const { row, column, place, isActive, isEdited } = cell;
-		if (row !== former?.row || column !== former.column || place !== former.place) {
+		if (column !== former?.column || place !== former.place) {
 			element.role = column.isFrozen ? 'rowheader' : 'gridcell';
 			say(element, {
 				'aria-colindex': column.truePlace,
 				'aria-readonly': column.column === undefined,
-				'data-row': row,
 				'data-column': place,
 			});
 			element.style.gridColumn = `${place + 2}`;
@@ -38,6 +37,7 @@ export class CellElement {
 		const name = nameOf(cell);
 		if (name !== element.className) element.className = name;
 		say(element, {
+			'data-row': row,
 			'aria-selected': cell.isSelected,
 			'aria-invalid': cell.isUnread || undefined,
 			'aria-describedby': isActive ? wordsId : undefined,
@@ -78,7 +78,7 @@ type Attributes = Readonly<Record<string, string | number | boolean | undefined>
 function say(element: Element, attributes: Attributes): void {
 	for (const [name, value] of Object.entries(attributes))
 		if (value === undefined) element.removeAttribute(name);
-		else element.setAttribute(name, `${value}`);
+		else if (element.getAttribute(name) !== `${value}`) element.setAttribute(name, `${value}`);
 }
 
 function nameOf({ column, isActive, isSelected, isDrawn, isUnread, level }: RowCell): string {
