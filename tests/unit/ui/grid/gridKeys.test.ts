@@ -13,7 +13,7 @@ test.each([
 	expect(keyName({ ctrlKey: false, metaKey: false, altKey: false, shiftKey: false, ...event })).toBe(is);
 });
 
-/** What a key calls, in words: `selection.go left`. */
+/** What a key calls, in words: `moves.go left`. */
 function calledBy(name: string, isInHead: boolean, state: Readonly<Record<string, unknown>> = {}): string | undefined {
 	let called = '';
 	const known: Readonly<Record<string, unknown>> = { 'selection.isRange': false, ...state };
@@ -37,9 +37,9 @@ function calledBy(name: string, isInHead: boolean, state: Readonly<Record<string
 }
 
 test.each([
-	['ArrowLeft', 'selection.go left false', 'selection.go left false'],
-	['Shift+ArrowLeft', 'selection.go left true', 'selection.go left true'],
-	['Ctrl+Shift+End', 'selection.go grid end true', 'selection.go grid end true'],
+	['ArrowLeft', 'moves.go left false', 'moves.go left false'],
+	['Shift+ArrowLeft', 'moves.go left true', 'moves.go left true'],
+	['Ctrl+Shift+End', 'moves.go grid end true', 'moves.go grid end true'],
 	['Enter', 'edit', 'menu column'],
 	['F2', 'edit', 'menu column'],
 	[' ', undefined, 'selection.selectWhole columns'],
@@ -59,10 +59,10 @@ test.each([
 });
 
 test.each([
-	[{ habit: 'down' }, 'Enter', 'selection.step enter false'],
-	[{ habit: 'down' }, 'Shift+Enter', 'selection.step enter true'],
-	[{ 'selection.isRange': true }, 'Enter', 'selection.step enter false'],
-	[{ 'selection.isRange': true }, 'Shift+Enter', 'selection.step enter true'],
+	[{ habit: 'down' }, 'Enter', 'moves.step enter false'],
+	[{ habit: 'down' }, 'Shift+Enter', 'moves.step enter true'],
+	[{ 'selection.isRange': true }, 'Enter', 'moves.step enter false'],
+	[{ 'selection.isRange': true }, 'Shift+Enter', 'moves.step enter true'],
 	[{ 'selection.isRange': true }, 'F2', 'edit'],
 	[{ 'selection.column': { label: 'Surface', words: {} } }, 'Alt+ArrowDown', 'edit'],
 	[{ 'selection.column': { label: 'Title' } }, 'Alt+ArrowDown', 'notices.say Title has no list: type into it'],
