@@ -38,41 +38,42 @@ interface Plan {
 	readonly columns: readonly (readonly [key: GridColumn['key'], head: string, width: number])[];
 }
 
+/** Those up to the bottom border, with the grip of a finger, are in view beside the drawing of a tablet held landscape. */
 const plan: readonly Plan[] = [
 	{
 		group: 'Print',
 		columns: [
-			['number', 'no.', 46],
+			['number', 'no.', 44],
 			['title', 'title', 190],
 		],
 	},
 	{
 		group: 'Picture',
 		columns: [
-			['shape', 'shape', 58],
-			['picture width', 'width', 64],
-			['picture height', 'height', 66],
+			['shape', 'shape', 50],
+			['picture width', 'width', 52],
+			['picture height', 'height', 58],
 		],
 	},
 	{
 		group: 'Window',
 		columns: [
-			['window width', 'width', 60],
-			['window height', 'height', 60],
+			['window width', 'width', 46],
+			['window height', 'height', 48],
 		],
 	},
 	{
 		group: 'Borders',
 		columns: [
-			['side', 'side', 54],
-			['top', 'top', 54],
-			['bottom', 'bottom', 64],
+			['side', 'side', 52],
+			['top', 'top', 44],
+			['bottom', 'bottom', 50],
 		],
 	},
 	{
 		group: 'Mount',
 		columns: [
-			['mount', 'size', 122],
+			['mount', 'size', 88],
 			['mount width', 'width', 66],
 			['mount height', 'height', 66],
 		],

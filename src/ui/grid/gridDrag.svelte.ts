@@ -1,7 +1,7 @@
 import { widthBounds } from '../../core/grid/columnView.ts';
 import type { GridState } from './gridState.svelte.ts';
 import type { GridWindow } from './gridWindow.svelte.ts';
-import { placeOf, type PointerPlace } from './pointerPlaces.ts';
+import { placeBelow, type PointerPlace } from './pointerPlaces.ts';
 import { headHeight, rowHeight } from './slots.ts';
 
 /** What is dragged: a corner of the selection, its columns; those or rows to another place; what fills; a width. */
@@ -164,7 +164,7 @@ export class GridDrag {
 		const y = isHead
 			? box.top + headHeight - 2
 			: Math.max(box.top + headHeight + 1, Math.min(this.#now.y, box.top + scroller.clientHeight - 2));
-		const place = placeOf(document.elementFromPoint(x, y));
+		const place = placeBelow({ clientX: x, clientY: y }); // the handle that is drawn may lie over it
 		return place && (isHead || place.row >= 0) ? place : undefined;
 	}
 

@@ -9,7 +9,7 @@ export interface PointerPlace {
 export const isHandle = ({ kind }: PointerPlace): boolean => kind === 'start' || kind === 'end' || kind === 'fill';
 
 /** The cell under a point, below the handles that lie over it. */
-export const placeBelow = ({ clientX, clientY }: MouseEvent): PointerPlace | undefined =>
+export const placeBelow = ({ clientX, clientY }: Pick<MouseEvent, 'clientX' | 'clientY'>): PointerPlace | undefined =>
 	document
 		.elementsFromPoint(clientX, clientY)
 		.map(placeOf)

@@ -36,7 +36,7 @@ export interface ShownColumn extends GridColumn {
 const byKey = new Map(gridColumns.map((column) => [column.key, column]));
 
 /** Inches with their fractions need more room, in pixels. */
-const moreForInches = 22;
+const moreForInches = 28;
 
 /** The columns of the active view, in its order, and what is done to them. Each change is one step of undo. */
 export class ShownColumns {

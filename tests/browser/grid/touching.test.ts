@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
+import { landscapeTablet, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { activeCell, at, cell, press, seen, seenIn, withPrints } from '../screens/prints.ts';
 import { grip, said, selected, withNumbered } from './cells.ts';
@@ -34,6 +35,39 @@ test('handles draw the selection larger and smaller and fill from it; each can b
 		);
 		expect(sizes).toEqual([1, 2, 3].map(() => [44, 44, '14px', '14px']));
 	}));
+
+test.each([
+	{ held: 'landscape', viewport: landscapeTablet, last: 'Bottom border, mm' },
+	{ held: 'upright', viewport: uprightTablet, last: 'Mount size' },
+])('on a tablet held $held all columns up to $last are in view, their heads whole', ({ viewport, last }) =>
+	play(async (page) => {
+		await page.setViewportSize(viewport);
+		await page.getByRole('button', { name: 'Load the example' }).tap();
+		await cell(page, 0, 'title').waitFor();
+		const cut = await page.getByRole('grid').evaluate((grid: HTMLElement, last) => {
+			const heads = [...grid.querySelectorAll<HTMLElement>('[role=columnheader]:has(.word)')];
+			const end = heads.findIndex(({ innerText }) => innerText.endsWith(last));
+			const edge = grid.getBoundingClientRect().left + grid.clientWidth;
+			const isCut = (head: HTMLElement) => {
+				const word = head.querySelector<HTMLElement>('.word')!;
+				return head.getBoundingClientRect().right > edge + 1 || word.scrollWidth > word.clientWidth;
+			};
+			return end < 9
+				? ['not there']
+				: heads
+						.slice(0, end + 1)
+						.filter(isCut)
+						.map(({ innerText }) => innerText);
+		}, last);
+		expect(cut).toEqual([]);
+		const shapes = page.locator('[role=row] [role=gridcell][data-column="2"]');
+		expect(await shapes.count()).toBeGreaterThan(5);
+		const short = await shapes.evaluateAll((all) =>
+			all.filter((each) => each.scrollWidth > each.clientWidth).map((each) => each.textContent),
+		);
+		expect(short, 'shapes cut short').toEqual([]);
+	}),
+);
 
 test('a handle that is not drawn lets the tap through to the cell that it lies over', () =>
 	play(async (page) => {
