@@ -56,7 +56,7 @@ const handsSeen = (page: Page) => page.evaluate(() => (window as unknown as { ha
 
 /** How many prints there are to stop for or to look at. */
 async function open(page: Page): Promise<number> {
-	const words = await page.locator('#checks').innerText();
+	const words = await page.locator('.checks').innerText();
 	return [...words.matchAll(/(\d+)\s*(?:can’t be cut|to check)/g)].reduce((sum, [, count]) => sum + Number(count), 0);
 }
 

@@ -18,7 +18,7 @@ export interface Filter {
 	 * their capitals and accents.
 	 */
 	readonly words: string;
-	/** A level (`stop`, `look`, `note`), `none` for rows that are check nothing, or the code of a finding. */
+	/** A level (`stop`, `look`, `note`) for rows of which it is the worst, `none` for rows that are check nothing, or the code of a finding. */
 	readonly check: string;
 	/** The size of the mount, as `mountSizeOf` says it. */
 	readonly mount: string;
@@ -74,7 +74,7 @@ export function answers(filter: Filter, { row, result, settings, moneySettings, 
 
 function isTold(check: string, { findings }: RowResult): boolean {
 	if (check === 'none') return findings.length === 0;
-	return findings.some(({ code, level }) => code === check || level === check);
+	return findings[0]?.level === check || findings.some(({ code }) => code === check);
 }
 
 function hasWords(texts: readonly (string | undefined)[], words: string): boolean {

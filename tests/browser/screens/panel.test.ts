@@ -212,6 +212,38 @@ test.each([{ width: 1180, height: 820 }, phone])(
 		}),
 );
 
+test('each print counts once, by the worst of it, and each count lists exactly those it counts; all of them on demand', () =>
+	play(async (page) => {
+		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('button', { name: 'Close', exact: true }).click();
+		const list = page.getByRole('region', { name: 'Checks' });
+		const named = async () =>
+			new Set((await list.locator('h3, .names > button').allInnerTexts()).filter((text) => !/^\d+ prints$/.test(text)));
+		const counted: string[][] = [];
+		for (const words of [/can’t be cut yet/, /to check/]) {
+			const button = page.getByRole('button', { name: words });
+			await button.click();
+			const names = await named();
+			expect(String(names.size)).toBe(/\d+/.exec(await button.innerText())![0]);
+			counted.push([...names]);
+			await list.getByRole('button', { name: 'Close' }).click();
+			await expect.poll(() => button.evaluate((each) => each === document.activeElement)).toBe(true);
+		}
+		const [stops, looks] = counted;
+		expect(
+			stops!.filter((name) => looks!.includes(name)),
+			'in both',
+		).toEqual([]);
+		await page.getByRole('button', { name: /to check/ }).click();
+		await list.getByRole('button', { name: 'All checks' }).click();
+		const all = await named();
+		expect([...stops!, ...looks!].filter((name) => !all.has(name))).toEqual([]);
+		await list.getByRole('button', { name: 'Close' }).click();
+		await page.getByRole('button', { name: 'Filter' }).click();
+		await page.getByRole('combobox', { name: 'Checks' }).selectOption('look');
+		await page.getByText(`${looks!.length} of 30 prints`).first().waitFor();
+	}));
+
 test('what several prints have in common is said once, and a mend of all of them is one step', () =>
 	play(async (page) => {
 		const prints = ['Low water', 'Slack tide', 'Spring tide', 'Neap tide'];

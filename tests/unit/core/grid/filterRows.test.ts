@@ -31,6 +31,8 @@ test.each<{ filter: Partial<Filter>; typed: Typed; is: boolean }>([
 	{ filter: { check: 'none' }, typed: even, is: true },
 	{ filter: { check: 'look' }, typed: even, is: false },
 	{ filter: { check: 'look' }, typed: uneven, is: true },
+	{ filter: { check: 'look' }, typed: { ...uneven, copies: 'abc' }, is: false },
+	{ filter: { check: 'uneven' }, typed: { ...uneven, copies: 'abc' }, is: true },
 	{ filter: { check: 'uneven' }, typed: uneven, is: true },
 	{ filter: { check: 'stop' }, typed: wrong, is: true },
 	{ filter: { check: 'not-read' }, typed: uneven, is: false },
