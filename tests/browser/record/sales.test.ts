@@ -37,6 +37,19 @@ async function saved(page: Page, button: string) {
 	return { name: file.suggestedFilename(), text: await readFile(await file.path(), 'utf8') };
 }
 
+test('held upright, a print that is not sold is one line of 64 px; its price stands close over the line to write on', () =>
+	play(async (page) => {
+		await page.setViewportSize(uprightTablet);
+		await openSalesShow(page);
+		await goTo(page, 'Sales');
+		const item = page.getByRole('listitem').filter({ has: sold(page, '1 Ebb') });
+		const height = async () => (await item.boundingBox())!.height;
+		expect(await height()).toBeLessThanOrEqual(64);
+		await sold(page, '1 Ebb').tap();
+		await page.getByRole('textbox', { name: 'Buyer of 1 Ebb' }).waitFor();
+		expect(await height()).toBeGreaterThan(64 + 40);
+	}));
+
 test('from what a maker wants to what is due to them, and from the label to the taking down, by touch on a phone', () =>
 	play(async (page) => {
 		await openSalesShow(page);
@@ -88,11 +101,11 @@ test('from what a maker wants to what is due to them, and from the label to the 
 			'All makers 3 740.00 296.00 59.20 384.80',
 		]);
 
-		await page.getByRole('radio', { name: 'not sold' }).check();
+		await page.getByRole('radio', { name: 'Not sold' }).check();
 		await expect.poll(() => page.getByRole('button', { name: /^Sold: / }).count()).toBe(3);
 		await page.getByRole('combobox', { name: 'Maker' }).selectOption('Ilse');
 		await page.getByText('No print matches.').waitFor();
-		await page.getByRole('radio', { name: 'all', exact: true }).check();
+		await page.getByRole('radio', { name: 'All', exact: true }).check();
 		await expect.poll(() => page.getByRole('button', { name: /^Sold: / }).count()).toBe(2);
 
 		const editions = page.getByRole('region', { name: 'Editions' });
@@ -103,7 +116,7 @@ test('from what a maker wants to what is due to them, and from the label to the 
 		expect(await smallTargets(page)).toEqual([]);
 
 		// Names that have no place to break leave all in reach, in every width.
-		await page.getByRole('combobox', { name: 'Maker' }).selectOption('all');
+		await page.getByRole('combobox', { name: 'Maker' }).selectOption('All');
 		await sold(page, `5 ${unbroken}`).tap();
 		await expect.poll(() => total(page)).toMatch(/^4 prints/);
 		for (const width of [phone.width, 700, uprightTablet.width]) {
