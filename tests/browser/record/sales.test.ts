@@ -62,7 +62,7 @@ test('from what a maker wants to what is due to them, and from the label to the 
 		const boxes = await page
 			.getByRole('listitem')
 			.filter({ has: sold(page, '1 Ebb') })
-			.locator(':is(input, button, .mark)')
+			.locator(':is(input, button, .tick)')
 			.evaluateAll((parts) =>
 				parts
 					.filter((part) => {
@@ -71,7 +71,7 @@ test('from what a maker wants to what is due to them, and from the label to the 
 					})
 					.map((part) => part.classList[0]),
 			);
-		expect(boxes).toEqual(['mark', 'mark']);
+		expect(boxes).toEqual(['tick', 'tick']);
 
 		await sold(page, '1 Ebb').tap();
 		await expect.poll(() => total(page)).toBe('1 print sold for 350.00 EUR.');
