@@ -31,6 +31,14 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 			for (const column of [0, 1, 2, 3]) expect(new Set(edges.map((row) => row[column])).size, `${width} px`).toBe(1);
 			expect(await page.evaluate(() => document.documentElement.scrollWidth), 'nothing to the side').toBe(width);
 		}
+		const lines = await page.locator('tbody tr:has(summary)').evaluateAll((rows) =>
+			rows.map((row) => {
+				const [line, summary] = [row.getBoundingClientRect(), row.querySelector('summary')!.getBoundingClientRect()];
+				return { height: Math.round(line.height), left: Math.round(summary.left) };
+			}),
+		);
+		expect(new Set(lines.map(({ left }) => left)).size, 'one column of triangles').toBe(1);
+		expect(new Set(lines.map(({ height }) => height)).size, 'lines of one height').toBe(1);
 		const sticks = await page.getByText(/ mm left$/).allInnerTexts();
 		expect(sticks.length).toBeGreaterThan(1);
 
