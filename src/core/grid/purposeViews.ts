@@ -11,6 +11,13 @@ function viewOf(name: string, shown: readonly ViewColumn[]): ColumnView {
 	return { name, order: wholeOrder(shown), hidden, widths: new Map() };
 }
 
+/** What views for a purpose are called now, by what they were called in shows that were kept before. */
+export const namesNow: ReadonlyMap<string, string> = new Map([
+	['Allowances', 'Overlap and reveal'],
+	['Stock', 'Materials'],
+	['Sales', 'Prices'],
+]);
+
 /** The views that every show has, each for a purpose. Changed, they are kept under the same name. */
 export const purposeViews: readonly ColumnView[] = [
 	viewOf(everyColumn, viewColumns),
@@ -27,7 +34,7 @@ export const purposeViews: readonly ColumnView[] = [
 		] as const),
 		...(['mount', 'findings'] as const),
 	]),
-	viewOf('Allowances', [
+	viewOf('Overlap and reveal', [
 		...(['picture width', 'picture height', 'paper', 'signed on', 'overlap', 'reveal', 'signing space'] as const),
 		...(['bottom weight', 'inner mount', 'findings'] as const),
 	]),
@@ -46,7 +53,7 @@ export const purposeViews: readonly ColumnView[] = [
 		] as const),
 		...(['findings'] as const),
 	]),
-	viewOf('Stock', [
+	viewOf('Materials', [
 		...(['copies', 'mount width', 'mount height', 'board', 'paper', 'surface', 'frame', 'glazing', 'spacer'] as const),
 		'cost' as const,
 		...(['findings'] as const),
@@ -71,5 +78,5 @@ export const purposeViews: readonly ColumnView[] = [
 		'price',
 		'note',
 	]),
-	viewOf('Sales', ['maker', 'edition', 'net', 'price', 'value', 'stage', 'buyer', 'note']),
+	viewOf('Prices', ['maker', 'edition', 'net', 'price', 'value', 'stage', 'buyer', 'note']),
 ];

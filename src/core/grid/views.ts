@@ -1,7 +1,7 @@
 import { isAbsent, recordsOf, type SettingContext, shown } from '../settings/settingValue.ts';
 import { isRecord } from '../values/isRecord.ts';
 import { type ColumnView, isSameView, isViewColumn, type ViewColumn, widthBounds, wholeOrder } from './columnView.ts';
-import { everyColumn, purposeViews } from './purposeViews.ts';
+import { everyColumn, namesNow, purposeViews } from './purposeViews.ts';
 import type { Sort } from './sortRows.ts';
 
 /** How the rows and columns of a show are looked at. No size and no cut follows from it. */
@@ -61,22 +61,26 @@ export function readViews(value: unknown, context: Pick<SettingContext, 'report'
 	const names = new Set<string>();
 	const full = { ...context, unit: 'mm', sizes: [] } as const;
 	const own = recordsOf(value['list'], 'views.list', full).flatMap(([record, key]): ColumnView | readonly [] => {
-		const name = record['name'];
-		if (typeof name !== 'string' || name.trim() === '') {
+		const name = nameNow(record['name']);
+		if (typeof name !== 'string' || name === '') {
 			context.report(`${key}.name`, 'the name is missing');
 			return [];
 		}
-		if (names.has(name.trim())) {
-			context.report(`${key}.name`, `“${name.trim()}” is the name of a view before it too, and only that one is shown`);
+		if (names.has(name)) {
+			context.report(`${key}.name`, `“${name}” is the name of a view before it too, and only that one is shown`);
 			return [];
 		}
-		names.add(name.trim());
+		names.add(name);
 		const order = wholeOrder(readColumns(record['order'], `${key}.order`, context));
 		const hidden = new Set(readColumns(record['hidden'], `${key}.hidden`, context));
-		return { name: name.trim(), order, hidden, widths: readWidths(record['widths'], `${key}.widths`, context) };
+		return { name, order, hidden, widths: readWidths(record['widths'], `${key}.widths`, context) };
 	});
-	return { active: readActive(value['inHand'], own, context), own, sort: readSort(value['sort'], context) };
+	return { active: readActive(nameNow(value['inHand']), own, context), own, sort: readSort(value['sort'], context) };
 }
+
+/** A name as it is kept, or what a view for a purpose with that name is called now. */
+const nameNow = (kept: unknown): unknown =>
+	typeof kept === 'string' ? (namesNow.get(kept.trim()) ?? kept.trim()) : kept;
 
 type Report = Pick<SettingContext, 'report'>;
 

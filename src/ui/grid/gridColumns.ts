@@ -81,7 +81,7 @@ const plan: readonly Plan[] = [
 	{ group: 'Bench', columns: [['steps', 'steps', 104]] },
 	{ group: 'Checks', columns: [['findings', 'in words', 320]] },
 	{
-		group: 'Allowances',
+		group: 'Overlap and reveal',
 		columns: [
 			['overlap', 'overlap', 76],
 			['reveal', 'reveal', 72],
@@ -91,7 +91,7 @@ const plan: readonly Plan[] = [
 		],
 	},
 	{
-		group: 'Stock',
+		group: 'Materials',
 		columns: [
 			['paper', 'paper', 116],
 			['margin left', 'margin left', 84],

@@ -169,20 +169,20 @@ test('menus, the bar and its panels are heard', () =>
 			  - text: Every column
 			  - radio "Sizing" [checked]
 			  - text: Sizing
-			  - radio "Allowances"
-			  - text: Allowances
+			  - radio "Overlap and reveal"
+			  - text: Overlap and reveal
 			  - radio "Cutting"
 			  - text: Cutting
-			  - radio "Stock"
-			  - text: Stock
+			  - radio "Materials"
+			  - text: Materials
 			  - radio "Framing"
 			  - text: Framing
 			  - radio "Hanging"
 			  - text: Hanging
 			  - radio "Labels"
 			  - text: Labels
-			  - radio "Sales"
-			  - text: Sales
+			  - radio "Prices"
+			  - text: Prices
 			- group "Only prints with":
 			  - text: Checks
 			  - combobox "Checks":

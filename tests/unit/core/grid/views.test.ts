@@ -156,3 +156,13 @@ test('a view whose name another before it has is reported and left out', () => {
 		'views.list[1].name: “Mine” is the name of a view before it too, and only that one is shown',
 	]);
 });
+
+test('a view for a purpose is known by the name that it had when the show was kept', () => {
+	const problems: string[] = [];
+	const read = readViews(
+		{ inHand: 'Stock', list: [{ name: 'Sales', hidden: ['note'] }] },
+		{ report: (key, problem) => problems.push(`${key}: ${problem}`) },
+	);
+	expect([read.active, ...read.own.map(({ name }) => name), ...problems]).toEqual(['Materials', 'Prices']);
+	expect(allViews(read)).toHaveLength(purposeViews.length);
+});
