@@ -65,7 +65,7 @@ const deeds: readonly (readonly [what: string, act: (page: Page) => Promise<unkn
 			await page.waitForTimeout(2000);
 		},
 	],
-	...(['Export rows', 'Save the show', 'Back up all shows'] as const).map(
+	...(['Export CSV', 'Back up this show', 'Back up all shows'] as const).map(
 		(name) =>
 			[
 				name,
