@@ -8,8 +8,8 @@ export interface Said extends Pick<Finding, 'code' | 'level' | 'cells' | 'messag
 	readonly findings: readonly Finding[];
 }
 
-/** Mends offered for what is said at once, at most. */
-const mostMends = 6;
+/** Mends offered of each axis, where none mends both. */
+const mostOfEach = 3;
 
 /** Findings of a row as they are said: one cause is said once, though both axes are wrong. They keep their order. */
 export function saidTogether(findings: readonly Finding[], scale: Scale): readonly Said[] {
@@ -61,7 +61,5 @@ function mendsOfBoth(across: readonly Mend[], down: readonly Mend[]): readonly M
 	const labels = new Set(down.map(({ label }) => label));
 	const ofBoth = across.filter(({ label }) => labels.has(label));
 	if (ofBoth.length > 0) return ofBoth;
-	const half = mostMends / 2;
-	const first = across.slice(0, Math.max(half, mostMends - down.length));
-	return [...first, ...down.slice(0, mostMends - first.length)];
+	return [across, down].flatMap((mends) => mends.slice(0, mostOfEach));
 }

@@ -38,8 +38,6 @@ export const pairs: { readonly [C in Code]?: Pair<C> } = {
 			return `The window ${figures(across.window, down.window, say)} is ${across.larger === 0 || down.larger === 0 ? 'no smaller' : 'larger'} than the mount ${sizes(across.mount, down.mount, say)}.`;
 		if (across.kind === 'no window' && down.kind === 'no window')
 			return `Borders of ${across.borders.map(say.figure).join(' and ')} across, ${down.borders.map(say.figure).join(' and ')} down, leave nothing of the mount ${sizes(across.mount, down.mount, say)} for the window.`;
-		if (across.kind === 'all covered' && down.kind === 'all covered')
-			return `The picture ${sizes(across.picture, down.picture, say)} is all covered: the overlap covers ${eachWay(across.covered, down.covered, say.figure)}.`;
 		return undefined;
 	},
 	'falls-through': (across, down, say) =>
