@@ -36,7 +36,7 @@ const deeds: readonly (readonly [what: string, act: (page: Page) => Promise<unkn
 		'opened: judged and ordered',
 		async (page) => {
 			await page.reload();
-			await page.locator('#checks .level.look').waitFor();
+			await page.locator('#checks, #looks').first().waitFor();
 			await page.waitForTimeout(6000);
 		},
 	],
@@ -84,7 +84,7 @@ const deeds: readonly (readonly [what: string, act: (page: Page) => Promise<unkn
 		'the list of findings',
 		async (page) => {
 			await page.evaluate(() => void (location.hash = 'prints'));
-			await page.locator('#checks').click();
+			await page.locator('#looks, #checks').first().click();
 			await page.waitForTimeout(3000);
 		},
 	],
