@@ -4,7 +4,12 @@ import { columnIndexOf, gridColumns } from '../../../../src/ui/grid/gridColumns.
 import { rowCells } from '../../../../src/ui/grid/rowCells.ts';
 import type { RowView } from '../../../../src/ui/grid/rowViews.ts';
 
-const columns = gridColumns.map((column, place) => ({ ...column, truePlace: place + 1, shownWidth: column.width }));
+const columns = gridColumns.map((column, place) => ({
+	...column,
+	truePlace: place + 1,
+	isFirst: false,
+	shownWidth: column.width,
+}));
 const places = [0, 1, columnIndexOf('picture width'), columnIndexOf('mount')];
 const [, title, width] = places as [number, number, number, number];
 const none = { selectedFrom: -1, selectedTo: -1, drawnFrom: -1, drawnTo: -1, activeColumn: -1, isEditing: false };
