@@ -177,7 +177,12 @@ test('on a phone the fields come soon: head of one line, drawing folded, foot of
 		expect(await front(page).count()).toBe(0);
 		const field = page.getByRole('textbox', { name: 'Title' });
 		expect((await field.boundingBox())!.y).toBeLessThan(phone.height * 0.75);
+		/** How much more there is across than is seen: what is there can be pushed sideways, with figures off its edge. */
+		const pastEdge = (section: string) =>
+			page.locator(section).evaluate((element) => element.scrollWidth - element.clientWidth);
+		expect(await pastEdge('section.panel')).toBe(0);
 		await page.getByRole('button', { name: /can’t be cut yet/ }).click();
+		expect(await pastEdge('section.list')).toBe(0);
 		await page.getByRole('button', { name: 'Close' }).click();
 		expect(await page.evaluate(() => document.activeElement?.id)).toBe('checks');
 	}));
