@@ -24,7 +24,7 @@ export const knifeCautions = {
 	/** How hard one presses. */
 	strokes: 'Each stroke light, two or three of them, the blade upright against the straight edge: never a hard one.',
 	/** How large sheets are moved. */
-	lifting: 'Two people lift a large sheet, upright, with its edge away from the face.',
+	lifting: 'Two people lift a large sheet, upright, with its edge away from your face.',
 	/** What comes before all of this. */
 	rules: 'Your local rules and your training come first.',
 	/** What is said beside each cut. */
