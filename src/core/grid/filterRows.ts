@@ -18,7 +18,10 @@ export interface Filter {
 	 * their capitals and accents.
 	 */
 	readonly words: string;
-	/** A level (`stop`, `look`, `note`) for rows of which it is the worst, `none` for rows that are check nothing, or the code of a finding. */
+	/**
+	 * A level (`stop`, `look`, `note`) for rows of which it is the worst, `none` for rows of which nothing is found, or the
+	 * code of a finding.
+	 */
 	readonly check: string;
 	/** The size of the mount, as `mountSizeOf` says it. */
 	readonly mount: string;
