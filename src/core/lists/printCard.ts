@@ -2,6 +2,7 @@ import { formatLength, formatSize, formatWithUnit } from '../length/formatLength
 import { formatMark, formatMarkWithUnit } from '../length/formatMark.ts';
 import { type Length, length } from '../length/length.ts';
 import { depthWords, legWords } from '../reasons/framedWords.ts';
+import { trimWords } from '../reasons/trimWords.ts';
 import { boardNamed, type FoundBoard } from '../row/boards.ts';
 import type { OnPaper } from '../row/paper.ts';
 import type { PaperPlace } from '../row/paperPlace.ts';
@@ -177,7 +178,8 @@ function fittingLines(result: WorkedRow, settings: Settings): readonly CardLine[
 				: '',
 		);
 	return known(
-		[place?.isPicture ? 'Print lies' : 'Paper lies', place && placeWords(place, settings)],
+		['Trim', hinges?.trimmed && trimWords(hinges.trimmed, settings)],
+		[place?.isPicture ? 'Print lies' : 'Paper lies', place && placeWords(hinges?.trimmed?.place ?? place, settings)],
 		['Hinges', hingeWords],
 		['Depth', frame.frame ? depthWords(result, settings) : undefined],
 		['Rings', fixing && ringPlaceWords(result, settings)],

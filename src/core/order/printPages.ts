@@ -24,14 +24,16 @@ export type PrintPageItem =
 	| { readonly pictures: undefined; readonly note: PageNote };
 
 /**
- * The print list on pages: by paper, then what is not printed. Beside a picture there is room for one finding; the others
- * stand under its line.
+ * The print list on pages: by paper, then what is not printed. What there is to say of a picture stands under its line, over
+ * the width of the page: beside it a sentence would be cut off.
  * @param nameOf what a print is called, by the place of its row, from 0
+ * @param notesOf what else is said of a picture
  */
 export function printPages(
 	printed: readonly PaperToPrint[],
 	notes: readonly PageNote[],
 	nameOf: (place: number) => string,
+	notesOf: (picture: PictureToPrint) => readonly string[],
 	paper: Paper,
 ): readonly (readonly PagePart<PrintPageHead, PrintPageItem>[])[] {
 	const room = pageRoom(paper).height;
@@ -40,8 +42,10 @@ export function printPages(
 		headMm: printPageMm.head,
 		items: onPages(each.pictures, picturesInLine).flatMap((pictures) => [
 			{ item: { pictures } as PrintPageItem, mm: printPageMm.pictures },
-			...pictures.flatMap(({ place, said }) =>
-				said.slice(1).map(({ message }) => noteItem({ name: nameOf(place), words: message })),
+			...pictures.flatMap((picture) =>
+				[...picture.said.map(({ message }) => message), ...notesOf(picture)].map((words) =>
+					noteItem({ name: nameOf(picture.place), words }),
+				),
 			),
 		]),
 	}));

@@ -6,8 +6,12 @@ import { type OnPaper, wayOf } from '../row/paper.ts';
 import { shownMargins } from '../row/shownMargins.ts';
 import { amountWords } from './getWords.ts';
 import { piecesOf, type PrintedPicture } from './printList.ts';
-import type { NotPrinted, PaperToPrint } from './whatToPrint.ts';
+import type { NotPrinted, PaperToPrint, PictureToPrint } from './whatToPrint.ts';
 import { countOf } from '../values/countOf.ts';
+import { listed } from '../values/listed.ts';
+import { sameWithin } from '../length/length.ts';
+import { trimWords } from '../reasons/trimWords.ts';
+import type { Settings } from '../settings/settings.ts';
 
 /** Which way up a picture is printed. */
 export const wayWords = (picture: Size): 'landscape' | 'portrait' | 'square' =>
@@ -40,6 +44,21 @@ export function marginWords(on: OnPaper, scale: Scale): string {
 	const { left, top, right, bottom } = shownMargins(on, scale);
 	return `left ${formatLength(left, scale)}, top ${formatLength(top, scale)}, right ${formatLength(right, scale)}, bottom ${formatWithUnit(bottom, scale)}`;
 }
+
+/**
+ * What else there is to know before a picture is printed, in sentences: the sides on which no white edge is left to hold it
+ * by, and how its paper is trimmed.
+ */
+export function printNotes({ on, trimmed }: PictureToPrint, settings: Settings): readonly string[] {
+	const sides = (['left', 'right', 'top', 'bottom'] as const).filter((side) => on[side] <= sameWithin);
+	return [
+		...(sides.length > 0 ? [`No white edge ${sideWords(sides)} to hold the print by.`] : []),
+		...(trimmed ? [trimWords(trimmed, settings)] : []),
+	];
+}
+
+const sideWords = (sides: readonly ('left' | 'right' | 'top' | 'bottom')[]): string =>
+	sides.length === 4 ? 'on any side' : `at the ${listed(sides)}`;
 
 /** The size of a picture. */
 export const pictureWords = ({ picture }: PrintedPicture, scale: Scale): string =>

@@ -1,5 +1,6 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import { type Said, saidTogether } from '../findings/together.ts';
+import type { TrimmedPaper } from '../row/trimmedPaper.ts';
 import type { Settings } from '../settings/settings.ts';
 import { asTyped } from '../show/asTyped.ts';
 import { isBlankRow, isUntyped } from '../show/blankRow.ts';
@@ -12,6 +13,8 @@ import { type PrintedPaper, type PrintedPicture, printList } from './printList.t
 /** A picture to print, with what there is to know of it and its paper. */
 export interface PictureToPrint extends PrintedPicture {
 	readonly said: readonly Said[];
+	/** How its paper is trimmed before it is hinged; undefined where it is not. */
+	readonly trimmed: TrimmedPaper | undefined;
 }
 
 /** A paper with what is printed on it and what of it is to be got. */
@@ -43,7 +46,11 @@ export function whatToPrint(rows: readonly Row[], results: readonly RowResult[],
 	const papers = printList(counted, (place) => asTyped(rows[place]!, 'paper'), settings).map(
 		(printed): PaperToPrint => ({
 			...printed,
-			pictures: printed.pictures.map((picture) => ({ ...picture, said: saidOf(picture.place) })),
+			pictures: printed.pictures.map((picture) => ({
+				...picture,
+				said: saidOf(picture.place),
+				trimmed: counted.get(picture.place)?.hinges?.trimmed,
+			})),
 			line: lineOf(paperNeed(printed)),
 		}),
 	);

@@ -1,6 +1,7 @@
 import { formatMark } from '../length/formatMark.ts';
 import { sayer } from './sayer.ts';
 import { sumWords } from './sumWords.ts';
+import { trimWords } from './trimWords.ts';
 import { type Length, nearestLength } from '../length/length.ts';
 import { framingReasons } from './framingReasons.ts';
 import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
@@ -33,9 +34,12 @@ export function factsOf(worked: WorkedRow, settings: Settings): readonly string[
 		facts.push(
 			`The inner mount’s window is ${size(windowWidth - 2 * shows, windowHeight - 2 * shows)}, its blank ${size(mountWidth - 2 * settings.innerBlankSmaller, mountHeight - 2 * settings.innerBlankSmaller)}.`,
 		);
-	if (place && !place.isPicture)
+	const trimmed = worked.hinges?.trimmed;
+	const lies = trimmed?.place ?? place;
+	if (trimmed) facts.push(trimWords(trimmed, settings));
+	if (lies && !lies.isPicture)
 		facts.push(
-			`The paper ${size(place.paper.width, place.paper.height)} lies ${n(place.from.left)} from the mount’s left edge and ${say(place.from.top)} from its top.`,
+			`The paper ${size(lies.paper.width, lies.paper.height)} lies ${n(lies.from.left)} from the mount’s left edge and ${say(lies.from.top)} from its top.`,
 		);
 	const layers = mountLayers(worked, settings);
 	facts.push(

@@ -120,11 +120,14 @@ function coverFigures({ solved }: WorkedRow, settings: Settings): readonly FactF
 function paperFigures({ place, onPaper, hinges }: WorkedRow, settings: Settings): readonly FactFigure[] {
 	const { n, say, size } = sayer(settings);
 	const margins = onPaper && shownMargins(onPaper, settings);
+	const trimmed = hinges?.trimmed?.place;
+	const lies = trimmed ?? place;
 	return [
-		...(place && !place.isPicture
+		...(place && lies && !place.isPicture
 			? [
 					{ what: 'Paper', figures: size(place.paper.width, place.paper.height) },
-					{ what: 'Paper lies at', figures: `${n(place.from.left)} from left, ${say(place.from.top)} from top` },
+					...(trimmed ? [{ what: 'Trim it to', figures: size(trimmed.paper.width, trimmed.paper.height) }] : []),
+					{ what: 'Paper lies at', figures: `${n(lies.from.left)} from left, ${say(lies.from.top)} from top` },
 				]
 			: []),
 		...(margins

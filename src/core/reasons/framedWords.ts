@@ -7,6 +7,7 @@ import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import { listed } from '../values/listed.ts';
 import { shownText } from '../values/shownText.ts';
+import { trimWords } from './trimWords.ts';
 
 /** A part of the stack in a rebate, as a legend names it. */
 export interface StackLine {
@@ -98,10 +99,12 @@ function playWords({ width, height }: { readonly width: number; readonly height:
 /** Where the paper and its hinges lie on the undermount, as seen from the front, in sentences; empty where that is not known. */
 export function hingeWords({ place, hinges }: WorkedRow, settings: Settings): string {
 	if (!place || !hinges?.at) return '';
+	const { trimmed } = hinges;
 	const n = (value: Length) => formatLength(value, settings);
-	const { paper, from, isPicture } = place;
+	const { paper, from, isPicture } = trimmed?.place ?? place;
+	const trim = trimmed ? `${trimWords(trimmed, settings)} ` : '';
 	return (
-		`The ${isPicture ? 'print' : 'paper'}, ${formatSize(paper.width, paper.height, settings)}, lies ${n(from.left)} from the left and ${formatWithUnit(from.top, settings)} from the top, seen from the front. ` +
+		`${trim}The ${isPicture ? 'print' : 'paper'}, ${formatSize(paper.width, paper.height, settings)}, lies ${n(from.left)} from the left and ${formatWithUnit(from.top, settings)} from the top, seen from the front. ` +
 		`Hinges at ${listed(hinges.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the left.`
 	);
 }

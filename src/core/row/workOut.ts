@@ -70,7 +70,7 @@ function workedRow(
 		frame,
 		onPaper,
 		place,
-		hinges: hingesOf(solved, onPaper, place, settings.unit),
+		hinges: hingesOf(solved, onPaper, place, settings),
 		hangs,
 		materials,
 		framed,

@@ -1,5 +1,6 @@
 import { printPages } from '../../core/order/printPages.ts';
-import { whatToPrint } from '../../core/order/whatToPrint.ts';
+import { printNotes } from '../../core/order/printWords.ts';
+import { type PictureToPrint, whatToPrint } from '../../core/order/whatToPrint.ts';
 import PrintsPaper from '../../ui/paper/PrintsPaper.svelte';
 import { leftOutNotes, namesOfPrints } from './namesOfPrints.ts';
 import { paperDocument } from './paperDocument.ts';
@@ -16,7 +17,8 @@ export const printsDocument = paperDocument({
 		const { show, results, settings } = source.session;
 		const nameOf = namesOfPrints(source);
 		const { papers, leftOut } = whatToPrint(show.rows, results, settings);
-		const pages = printPages(papers, leftOutNotes(source, leftOut), nameOf, source.paper);
+		const notesOf = (picture: PictureToPrint) => printNotes(picture, settings);
+		const pages = printPages(papers, leftOutNotes(source, leftOut), nameOf, notesOf, source.paper);
 		return {
 			pages: pages.map((page) => ({ page, nameOf, settings })),
 			says: papers.length === 0 ? none : undefined, // there may be a page of those left out

@@ -4,7 +4,7 @@ import { printPages } from '../../../../src/core/order/printPages.ts';
 import { whatToPrint } from '../../../../src/core/order/whatToPrint.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 
-test('of a picture with several findings the first stands beside it, the others under its line by its name', () => {
+test('what there is to say of a picture stands under its line by its name, where nothing is cut off', () => {
 	const { settings } = readSettings({});
 	const rows = [0, 1].map((order) => ({ id: `r${order}`, order, typed: { shape: '3:2', paper: 'A5' } }));
 	const results = rows.map((row) => judgeRow(row, settings));
@@ -13,9 +13,15 @@ test('of a picture with several findings the first stands beside it, the others 
 	const [finding] = first!.said;
 	const pictures = [{ ...first!, said: [finding!, { ...finding!, message: 'Its margin is narrow.' }] }, last!];
 	const note = { name: 'Row 3', words: 'It has no paper yet.' };
-	const pages = printPages([{ ...paper!, pictures }], [note], (place) => `Row ${place + 1}`, 'A4');
+	const notesOf = ({ place }: { place: number }) => (place === 0 ? ['Trim it.'] : []);
+	const pages = printPages([{ ...paper!, pictures }], [note], (place) => `Row ${place + 1}`, notesOf, 'A4');
 	const said = pages
 		.flat()
 		.flatMap(({ items }) => items.map((item) => (item.pictures ? item.pictures.length : item.note)));
-	expect(said).toEqual([2, { name: 'Row 1', words: 'Its margin is narrow.' }, note]);
+	expect(said).toEqual([
+		2,
+		...[finding!.message, 'Its margin is narrow.', 'Trim it.'].map((words) => ({ name: 'Row 1', words })),
+		...last!.said.map(({ message }) => ({ name: 'Row 2', words: message })),
+		note,
+	]);
 });
