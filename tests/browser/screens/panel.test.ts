@@ -244,9 +244,16 @@ test('each print counts once, by the worst of it, and each count lists exactly t
 		const all = await named();
 		expect([...stops!, ...looks!].filter((name) => !all.has(name))).toEqual([]);
 		await list.getByRole('button', { name: 'Close' }).click();
+		const gridTop = async () => (await page.getByRole('grid').boundingBox())!.y;
+		const top = await gridTop();
+		await page.getByRole('button', { name: 'Columns' }).click();
+		expect(await gridTop(), 'columns open beside the rows').toBe(top);
 		await page.getByRole('button', { name: 'Filter' }).click();
+		expect(await gridTop(), 'so does the filter').toBe(top);
 		await page.getByRole('combobox', { name: 'Checks' }).selectOption('look');
 		await page.getByText(`${looks!.length} of 30 prints`).first().waitFor();
+		await page.getByRole('button', { name: 'Close' }).click();
+		expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Filter (1)');
 	}));
 
 test('what several prints have in common is said once, and a mend of all of them is one step', () =>

@@ -65,11 +65,21 @@ test('a phone shows one print at a time, with the same cells', () =>
 test('on a phone one reads, corrects and ticks: found by words, mended, typed with keys of our own, cut', () =>
 	phonePlay(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).tap();
+		const focused = () => page.evaluate(() => document.activeElement!.tagName);
+		expect(await focused(), 'no keyboard comes up over an example').toBe('H1');
 		await page.getByRole('button', { name: 'Close' }).first().tap();
 		await page.getByRole('searchbox', { name: 'Find prints' }).tap();
 		await page.keyboard.insertText('rope');
 		await page.getByText('Print 1 of 2').waitFor();
 		await page.getByRole('heading', { name: '10 Rope, coiled' }).waitFor();
+		await page.getByRole('button', { name: 'Print 1 of 2' }).tap();
+		const list = page.getByRole('region', { name: 'Prints' });
+		expect(await list.boundingBox(), 'a list of prints has the whole page').toMatchObject({ x: 0, y: 0, ...phone });
+		expect(await axeProblems(page)).toEqual([]);
+		await list.getByRole('button', { name: /^11 / }).tap();
+		await page.getByText('Print 2 of 2').waitFor();
+		await page.getByRole('button', { name: 'Back' }).tap();
+		await page.getByText('Print 1 of 2').waitFor();
 		const width = page.getByRole('textbox', { name: /^Picture width/ });
 		await width.tap();
 		expect(await width.getAttribute('inputmode')).toBe('decimal');
@@ -94,6 +104,8 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		await page.getByRole('searchbox', { name: 'Find prints' }).fill('');
 		await page.getByRole('button', { name: 'Filter' }).tap();
 		await page.getByRole('combobox', { name: 'Checks' }).selectOption('look');
+		expect(await foot.isVisible(), 'the filter has the whole page').toBe(false);
+		await page.getByRole('button', { name: 'Show 2 prints' }).tap();
 		await page.getByText(/Print \d of 2/).waitFor();
 		// The gravest finding is shown; the others open with a touch.
 		const accept = page.getByRole('button', { name: 'Leave it' }).first();
