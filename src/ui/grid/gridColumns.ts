@@ -44,7 +44,7 @@ const plan: readonly Plan[] = [
 		group: 'Print',
 		columns: [
 			['number', 'no.', 44],
-			['title', 'title', 190],
+			['title', 'title', 182],
 		],
 	},
 	{

@@ -140,9 +140,9 @@ test('columns are sized, moved and hidden by keyboard and by mouse, keep their t
 		await page.mouse.down();
 		await page.mouse.move(edge.x + 64, edge.y + 10, { steps: 3 });
 		await page.mouse.up();
-		expect((await head(page, 'Title').boundingBox())!.width).toBe(250);
+		expect((await head(page, 'Title').boundingBox())!.width).toBe(242);
 		await press(page, 'Control+z');
-		expect((await head(page, 'Title').boundingBox())!.width).toBe(190);
+		expect((await head(page, 'Title').boundingBox())!.width).toBe(182);
 	}));
 
 test('a view shows the columns for its purpose, is kept with the show, and one’s own can be named and removed', () =>
