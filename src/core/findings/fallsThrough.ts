@@ -1,6 +1,6 @@
 import { sameWithin } from '../length/length.ts';
 import { sheetOf } from '../row/paper.ts';
-import { clear } from './candidates.ts';
+import { clear, typedOf } from './candidates.ts';
 import { axes, type Finder } from './found.ts';
 import { coverMends } from './needsPaper.ts';
 
@@ -9,6 +9,7 @@ export const fallsThrough: Finder = (context) => {
 	const { solution, read, onPaper } = context;
 	const paper = onPaper?.paper ?? (read.cells.paper && sheetOf(read.cells.paper));
 	if (!paper) return [];
+	const shown = typedOf(context, ['reveal', 'signing space']);
 	return axes.flatMap(({ axis, window, picture }) => {
 		const opening = solution.solved[window];
 		const held = paper[axis];
@@ -22,7 +23,12 @@ export const fallsThrough: Finder = (context) => {
 					const larger = opening - held > sameWithin ? opening - held : 0;
 					return { axis, window: opening, larger, paper: held };
 				},
-				candidates: () => [...coverMends(context), clear('paper')],
+				candidates: () => [
+					...coverMends(context),
+					// Either alone may leave the other way open.
+					...(shown.length > 1 ? [clear(...shown)] : []),
+					clear('paper'),
+				],
 			},
 		];
 	});

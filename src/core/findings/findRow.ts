@@ -162,5 +162,7 @@ function mendsOf(
 		if (!mends.some((mend) => mend.label === label)) mends.push({ label, change });
 		if (mends.length === mostMends) break;
 	}
-	return mends;
+	// Without a paper nothing is known of what holds the print: what mends the paper, or the window over it, comes first.
+	const endsUnsaid = ({ change }: Mend) => change.paper === '';
+	return [...mends.filter((mend) => !endsUnsaid(mend)), ...mends.filter(endsUnsaid)];
 }

@@ -14,7 +14,11 @@ const mostOfEach = 3;
 /** Findings of a row as they are said: one cause is said once, though both axes are wrong. They keep their order. */
 export function saidTogether(findings: readonly Finding[], scale: Scale): readonly Said[] {
 	const said: Said[] = [];
+	const isShort = findings.some(({ code, level }) => code === 'paper-short' && level === 'stop');
+	const isThrough = !isShort && findings.some(({ code }) => code === 'falls-through');
 	for (const finding of findings) {
+		// A paper that the window is as large as reaches too little under the mount: that is the same cause.
+		if (isThrough && finding.code === 'paper-short') continue;
 		const last = said.at(-1);
 		const [across] = last?.findings ?? [];
 		const isSecond = across !== undefined && across.code === finding.code && across.level === finding.level;

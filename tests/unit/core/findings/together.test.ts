@@ -55,9 +55,9 @@ describe('what is wrong both ways for one cause is said once, with both figures'
 			'The paper 297 × 210 mm is 13 mm too narrow and 10 mm too short for the picture 310 × 220.',
 		],
 		[
-			'picture 293 x 208, paper 297 x 210, reveal 5',
+			'picture 292 x 205, paper 297 x 209, reveal 1',
 			'paper-short',
-			'The paper is short of the window edge by 3.5 at the sides and 4 mm at the top, and needs 5 mm behind it.',
+			'Behind the mount the paper has only 1.5 at the sides and 1 mm at the top, and needs 5 mm.',
 		],
 		[
 			'picture 280 x 190, paper 297 x 208, reveal 5',
@@ -187,4 +187,23 @@ test('a list that has room for one sentence has the gravest, for both axes', () 
 		'The window 700 × 500 is larger than the mount 600 × 450 mm.',
 	);
 	expect(gravestWords([], settings)).toBeUndefined();
+});
+
+test('a window as large as the paper is one cause: that too little paper is behind the mount is not said besides', () => {
+	const found = saidOf('picture 528 x 360, paper 528 x 360, reveal 6, signing space 12').map(({ code }) => code);
+	expect(found).toContain('falls-through');
+	expect(found).not.toContain('paper-short');
+	const held = saidOf('picture 528 x 360, paper 545 x 390, reveal 6, signing space 12').map(({ code }) => code);
+	expect(held).toContain('paper-short');
+});
+
+test('what ends a finding whole is offered before a paper that is no longer said', () => {
+	const through = saidOf('picture 528 x 360, paper 528 x 360, reveal 6, signing space 12');
+	const labels = through.find(({ code }) => code === 'falls-through')!.mends.map(({ label }) => label);
+	expect(labels).toContain('Clear reveal and signing space');
+	expect(labels.at(-1)).toBe('Clear paper');
+	const short = saidOf('picture 528 x 360, paper 545 x 390, reveal 6');
+	const ofShort = short.find(({ code }) => code === 'paper-short')!.mends.map(({ label }) => label);
+	expect(ofShort).toContain('Clear reveal');
+	expect(ofShort.at(-1)).toBe('Clear paper');
 });
