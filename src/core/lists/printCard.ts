@@ -4,6 +4,7 @@ import { type Length, length } from '../length/length.ts';
 import { depthWords, legWords } from '../reasons/framedWords.ts';
 import { trimWords } from '../reasons/trimWords.ts';
 import { boardNamed, type FoundBoard } from '../row/boards.ts';
+import { layHinges } from '../row/layHinges.ts';
 import type { OnPaper } from '../row/paper.ts';
 import type { PaperPlace } from '../row/paperPlace.ts';
 import { shownMargins } from '../row/shownMargins.ts';
@@ -169,17 +170,18 @@ function materialLines(result: WorkedRow, settings: Settings): readonly CardLine
 function fittingLines(result: WorkedRow, settings: Settings): readonly CardLine[] {
 	const { frame, hinges, place } = result;
 	const fixing = fixingOf(result, settings);
+	const laid = layHinges(result, settings);
 	const hingeWords =
 		hinges &&
 		joined(
 			hinges.count === 1 ? '1' : `${hinges.count}`,
-			hinges.at
-				? `at ${listed(hinges.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the left, seen from the front`
+			laid
+				? `at ${listed(laid.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the left, seen from the front`
 				: '',
 		);
 	return known(
-		['Trim', hinges?.trimmed && trimWords(hinges.trimmed, settings)],
-		[place?.isPicture ? 'Print lies' : 'Paper lies', place && placeWords(hinges?.trimmed?.place ?? place, settings)],
+		['Trim', laid?.trimmed && trimWords(laid.trimmed, settings)],
+		[place?.isPicture ? 'Print lies' : 'Paper lies', place && placeWords(laid?.place ?? place, settings)],
 		['Hinges', hingeWords],
 		['Depth', frame.frame ? depthWords(result, settings) : undefined],
 		['Rings', fixing && ringPlaceWords(result, settings)],

@@ -1,5 +1,6 @@
 import type { RowResult } from '../findings/rowResult.ts';
 import { type Said, saidTogether } from '../findings/together.ts';
+import { layHinges } from '../row/layHinges.ts';
 import type { TrimmedPaper } from '../row/trimmedPaper.ts';
 import type { Settings } from '../settings/settings.ts';
 import { asTyped } from '../show/asTyped.ts';
@@ -49,7 +50,7 @@ export function whatToPrint(rows: readonly Row[], results: readonly RowResult[],
 			pictures: printed.pictures.map((picture) => ({
 				...picture,
 				said: saidOf(picture.place),
-				trimmed: counted.get(picture.place)?.hinges?.trimmed,
+				trimmed: layHinges(counted.get(picture.place)!, settings)?.trimmed,
 			})),
 			line: lineOf(paperNeed(printed)),
 		}),

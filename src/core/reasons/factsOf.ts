@@ -5,6 +5,7 @@ import { trimWords } from './trimWords.ts';
 import { type Length, nearestLength } from '../length/length.ts';
 import { framingReasons } from './framingReasons.ts';
 import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
+import { layHinges } from '../row/layHinges.ts';
 import { shownMargins } from '../row/shownMargins.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
@@ -34,8 +35,9 @@ export function factsOf(worked: WorkedRow, settings: Settings): readonly string[
 		facts.push(
 			`The inner mount’s window is ${size(windowWidth - 2 * shows, windowHeight - 2 * shows)}, its blank ${size(mountWidth - 2 * settings.innerBlankSmaller, mountHeight - 2 * settings.innerBlankSmaller)}.`,
 		);
-	const trimmed = worked.hinges?.trimmed;
-	const lies = trimmed?.place ?? place;
+	const laid = layHinges(worked, settings);
+	const lies = laid?.place ?? place;
+	const trimmed = laid?.trimmed;
 	if (trimmed) facts.push(trimWords(trimmed, settings));
 	if (lies && !lies.isPicture)
 		facts.push(
@@ -70,6 +72,7 @@ function floatFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 /** Where the picture lies on its paper, how a row hangs, and its hinges: each with the sum that gives it. */
 function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 	const { onPaper, hinges } = worked;
+	const at = layHinges(worked, settings)?.at;
 	const { n, say } = sayer(settings);
 	const facts: string[] = [];
 	if (onPaper) {
@@ -78,9 +81,9 @@ function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 			`The picture lies on its paper with margins of ${n(left)} left, ${n(top)} above, ${n(right)} right and ${say(bottom)} below.`,
 		);
 	}
-	if (hinges?.at)
+	if (hinges && at)
 		facts.push(
-			`${hinges.count} hinges, at ${listed(hinges.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the undermount’s left edge. Heavy or valued papers are for a conservator.`,
+			`${hinges.count} hinges, at ${listed(at.map((each) => formatMark(each, settings)))} ${settings.unit} from the undermount’s left edge. Heavy or valued papers are for a conservator.`,
 		);
 	const reasons = ['play', 'framed width', 'stack', 'weight'].map((column) =>
 		framingReasons[column]!(worked, settings),

@@ -1,6 +1,7 @@
 import { formatMark } from '../length/formatMark.ts';
 import { hiddenByFrame } from '../row/frame.ts';
 import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
+import { layHinges } from '../row/layHinges.ts';
 import { shownMargins } from '../row/shownMargins.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
@@ -117,11 +118,13 @@ function coverFigures({ solved }: WorkedRow, settings: Settings): readonly FactF
 	];
 }
 
-function paperFigures({ place, onPaper, hinges }: WorkedRow, settings: Settings): readonly FactFigure[] {
+function paperFigures(worked: WorkedRow, settings: Settings): readonly FactFigure[] {
+	const { place, onPaper, hinges } = worked;
 	const { n, say, size } = sayer(settings);
 	const margins = onPaper && shownMargins(onPaper, settings);
-	const trimmed = hinges?.trimmed?.place;
-	const lies = trimmed ?? place;
+	const laid = layHinges(worked, settings);
+	const trimmed = laid?.trimmed?.place;
+	const lies = laid?.place ?? place;
 	return [
 		...(place && lies && !place.isPicture
 			? [
@@ -138,11 +141,11 @@ function paperFigures({ place, onPaper, hinges }: WorkedRow, settings: Settings)
 					},
 				]
 			: []),
-		...(hinges?.at
+		...(hinges && laid
 			? [
 					{
 						what: `${hinges.count} hinges at`,
-						figures: `${listed(hinges.at.map((at) => formatMark(at, settings)))} ${settings.unit} from left`,
+						figures: `${listed(laid.at.map((at) => formatMark(at, settings)))} ${settings.unit} from left`,
 					},
 				]
 			: []),

@@ -1,6 +1,7 @@
 import { formatLength, formatSize, formatWithUnit } from '../length/formatLength.ts';
 import { formatMark } from '../length/formatMark.ts';
 import { isSame, type Length, nearestLength, toMm } from '../length/length.ts';
+import { layHinges } from '../row/layHinges.ts';
 import { seenBorders } from '../row/seenBorders.ts';
 import type { Layer } from '../row/stack.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
@@ -97,14 +98,15 @@ function playWords({ width, height }: { readonly width: number; readonly height:
 }
 
 /** Where the paper and its hinges lie on the undermount, as seen from the front, in sentences; empty where that is not known. */
-export function hingeWords({ place, hinges }: WorkedRow, settings: Settings): string {
-	if (!place || !hinges?.at) return '';
-	const { trimmed } = hinges;
+export function hingeWords(worked: WorkedRow, settings: Settings): string {
+	const laid = layHinges(worked, settings);
+	if (!laid) return '';
+	const { trimmed, place, at } = laid;
 	const n = (value: Length) => formatLength(value, settings);
-	const { paper, from, isPicture } = trimmed?.place ?? place;
+	const { paper, from, isPicture } = place;
 	const trim = trimmed ? `${trimWords(trimmed, settings)} ` : '';
 	return (
 		`${trim}The ${isPicture ? 'print' : 'paper'}, ${formatSize(paper.width, paper.height, settings)}, lies ${n(from.left)} from the left and ${formatWithUnit(from.top, settings)} from the top, seen from the front. ` +
-		`Hinges at ${listed(hinges.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the left.`
+		`Hinges at ${listed(at.map((each) => formatMark(each, settings)))} ${settings.unit} from the left.`
 	);
 }

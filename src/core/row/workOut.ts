@@ -70,7 +70,7 @@ function workedRow(
 		frame,
 		onPaper,
 		place,
-		hinges: hingesOf(solved, onPaper, place, settings),
+		hinges: hingesOf(solved, onPaper, settings.unit),
 		hangs,
 		materials,
 		framed,

@@ -1,5 +1,6 @@
 import { onPages } from '../../core/bench/paper.ts';
 import { sawCautions } from '../../core/bench/sawCautions.ts';
+import { layHinges } from '../../core/row/layHinges.ts';
 import FramingPaper from '../../ui/paper/FramingPaper.svelte';
 import { namesOfPrints } from './namesOfPrints.ts';
 import { paperDocument } from './paperDocument.ts';
@@ -15,9 +16,11 @@ export const framingDocument = paperDocument({
 	make(source) {
 		const { show, results, settings, pictures } = source.session;
 		const nameOf = namesOfPrints(source);
-		const framed = results.flatMap(({ copies, isStopped, frame, hinges }, index) =>
-			copies > 0 && !isStopped && (frame.seat !== undefined || hinges?.at !== undefined) ? [index] : [],
-		);
+		const framed = results.flatMap((result, index) => {
+			const { copies, isStopped, frame } = result;
+			const isShown = frame.seat !== undefined || layHinges(result, settings) !== undefined;
+			return copies > 0 && !isStopped && isShown ? [index] : [];
+		});
 		const addressOf = (index: number) => pictures.addressOf(show.rows[index]!);
 		return { pages: onPages(framed, perPage).map((page) => ({ page, nameOf, results, settings, addressOf })) };
 	},

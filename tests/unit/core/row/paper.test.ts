@@ -4,6 +4,7 @@ import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { isSame, type Length, length, mm, sameWithin, toMm } from '../../../../src/core/length/length.ts';
 import { type Cells, type SizeKey, sizeKeys } from '../../../../src/core/row/cells.ts';
 import { hingeCount } from '../../../../src/core/row/hinges.ts';
+import { layHinges } from '../../../../src/core/row/layHinges.ts';
 import { isHeld, printableSize, wayOf } from '../../../../src/core/row/paper.ts';
 import { pictureOnPaper } from '../../../../src/core/row/paperPlace.ts';
 import { readCells } from '../../../../src/core/row/readCells.ts';
@@ -258,10 +259,13 @@ describe('hinges', () => {
 
 	test('stand at (i − ½)/n of the paper’s width, from the undermount’s left edge', () => {
 		const wide = { ...show, mountSize: '900 x 700 mm', papers: [{ name: 'Long', width: 760, height: 500 }] };
-		const { hinges, place } = rowIn('picture 700 x 450, paper Long', wide);
+		const row = rowIn('picture 700 x 450, paper Long', wide);
+		const { place } = row;
 		const left = mmOf(place!.from.left)!;
-		expect(hinges!.at!.map(mmOf)).toEqual([1, 3, 5].map((of) => Number((left + (760 * of) / 6).toFixed(4))));
-		expect(rowIn('picture 600 x 400, mount none, frame none').hinges).toEqual({ count: 3, at: undefined });
+		expect(layHinges(row, readSettings(wide).settings)!.at.map(mmOf)).toEqual(
+			[1, 3, 5].map((of) => Number((left + (760 * of) / 6).toFixed(4))),
+		);
+		expect(rowIn('picture 600 x 400, mount none, frame none').hinges).toEqual({ count: 3 });
 	});
 });
 
