@@ -93,7 +93,7 @@ export const settingGroups: readonly SettingGroup[] = [
 			field('hanging.rings', 'Rings below the frame’s top', 'A length, or a share of its height; blank: a third'),
 			field('hanging.inset', 'Rings in from each side'),
 			field('hanging.slack', 'Slack of the cord', 'How much longer it is than from ring to ring'),
-			field('hanging.rating', 'A fixing holds', 'In kg, as its maker says'),
+			field('hanging.rating', 'A fixing holds', 'In kg, as its maker says: the hook, or a pair of rings'),
 			field('hanging.nail', 'Nail above the hook', 'For a rail: its height above the floor'),
 			field('stackGap', 'Gap between prints under each other'),
 		],

@@ -12,11 +12,15 @@ export type HangPageItem =
 	| { readonly kind: 'line'; readonly line: HangingLine }
 	| { readonly kind: 'words'; readonly words: string };
 
-/** The walls with their prints on pages, the cautions first, then what hangs on none. */
+/**
+ * The walls with their prints on pages, the cautions first, then what hangs on none.
+ * @param measured what there is to know of the figures, said before the cautions
+ */
 export function hangPages(
 	lines: readonly HangingLine[],
 	unhung: readonly string[],
 	paper: Paper,
+	measured: readonly string[] = [],
 ): readonly (readonly PagePart<string, HangPageItem>[])[] {
 	const room = pageRoom(paper).height;
 	const walls = [...new Set(lines.map(({ hung }) => hung))].map((hung) => {
@@ -36,5 +40,8 @@ export function hangPages(
 		items: texts.map((text) => ({ item: { kind: 'words', words: text } as HangPageItem, mm: hangPageMm.words })),
 	});
 	if (lines.length === 0) return [];
-	return fillPages([words('Before you hang', hangingCautions), ...walls, words('Hangs on no wall', unhung)], room);
+	return fillPages(
+		[words('Before you hang', [...measured, ...hangingCautions]), ...walls, words('Hangs on no wall', unhung)],
+		room,
+	);
 }

@@ -1,7 +1,7 @@
 import { formatMark, formatMarkWithUnit } from '../length/formatMark.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
-import { type Fixing, isFlat, loadOf, ringsOf, safetyFactor } from './fixing.ts';
+import { type Fixing, isFlat, ringsOf, safetyFactor } from './fixing.ts';
 
 type Held = Pick<WorkedRow, 'frame' | 'framed' | 'read'>;
 type Told = Pick<Settings, 'hanging' | 'unit' | 'ruler'>;
@@ -20,15 +20,26 @@ export const dropWords = ({ drop }: Pick<Fixing, 'drop'>, settings: Told): strin
 export const ringPlaceWords = (held: Held, settings: Told): string =>
 	`${formatMark(ringsOf(held, settings), settings)} below the frame’s top, ${formatMarkWithUnit(settings.hanging.inset, settings)} in from each side`;
 
-/** How a frame is corded, and what is measured then; undefined where it has no cord of its own, or a typed drop leaves none. */
-export function cordWords({ cord, drop }: Pick<Fixing, 'cord' | 'drop'>, settings: Told): string | undefined {
-	if (cord === undefined) return undefined;
-	return `${formatMark(cord, settings)} between the rings; pulled up, ${formatMarkWithUnit(drop, settings)} below the frame’s top`;
+/**
+ * How a frame is corded, and what is measured then: "688 mm from ring to ring, more for the knots; rings 655 mm
+ * apart. Pulled up, 90 mm below the frame’s top". Undefined where it has no cord of its own, or a typed drop leaves none.
+ */
+export function cordWords({ cord, drop, rise }: Fixing, settings: Told): string | undefined {
+	if (cord === undefined || rise === undefined) return undefined;
+	const say = (value: number) => formatMarkWithUnit(value, settings);
+	const apart = 2 * Math.sqrt(Math.max(0, (cord / 2) ** 2 - rise ** 2));
+	return `${say(cord)} from ring to ring, more for the knots; rings ${say(apart)} apart. Pulled up, ${say(drop)} below the frame’s top`;
 }
 
+/** Of what the height of a hook is, where the hook itself is marked on the wall: its nail is higher. */
+export const bearingWords = (settings: Told): string =>
+	`Hook heights are of its bearing, where the ${settings.hanging.kind === 'cord' ? 'cord lies' : 'ring hangs'}, not of its nail.`;
+
 /**
- * What a hook and its fixing are rated for, at least: "Hook and fixing for 19 kg or more (4 × 4.6 kg)". Undefined where the
- * weight is not known, and for a flat cord, for which no rating is enough. It is what `heavy` holds a rating against.
+ * What holds a print is rated for, at least. The hook bears the weight; the cord and each of its rings are pulled harder:
+ * "Hook for 19 kg or more (4 × 4.6 kg). Rings for 61 kg or more a pair, cord for 31 kg (4 × the pull of 7.6 kg)". Undefined
+ * where the weight is not known, and for a flat cord, for which no rating is enough. `heavy` holds a rating against the
+ * larger: hook or pair of rings.
  * @param isShort without the sum, where there is no room for it
  */
 export function ratingWords(
@@ -38,11 +49,13 @@ export function ratingWords(
 	isShort = false,
 ): string | undefined {
 	if (weightKg === undefined || isFlat(fixing)) return undefined;
-	const load = loadOf(weightKg, fixing);
 	const { kind } = settings.hanging;
-	const what = kind === 'cord' ? 'Hook and fixing' : kind === 'rail' ? 'Cords and rail' : 'Each hook and its fixing';
-	const least = `${what} for ${Math.ceil(load * safetyFactor - 1e-9)} kg or more`;
-	if (isShort) return least;
-	const of = load > weightKg ? `${load.toFixed(1)} kg, twice the pull on a ring` : `${load.toFixed(1)} kg`;
-	return `${least} (${safetyFactor} × ${of})`;
+	const { pullKg } = fixing;
+	const safely = (kg: number) => `${Math.ceil(kg * safetyFactor - 1e-9)} kg`;
+	const sum = (kg: number, of = '') => (isShort ? '' : ` (${safetyFactor} × ${of}${kg.toFixed(1)} kg)`);
+	const what = kind === 'cord' ? 'Hook' : kind === 'rail' ? 'Cords and rail' : 'Each hook and its fixing';
+	const least = `${what} for ${safely(weightKg)} or more${sum(weightKg)}`;
+	if (pullKg === undefined) return least;
+	if (isShort) return `${least}, rings ${safely(2 * pullKg)} a pair, cord ${safely(pullKg)}`;
+	return `${least}. Rings for ${safely(2 * pullKg)} or more a pair, cord for ${safely(pullKg)}${sum(pullKg, 'the pull of ')}`;
 }

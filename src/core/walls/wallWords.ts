@@ -113,5 +113,5 @@ export const hangingCautions = [
 	'Two people hang a large print: one holds it, one finds the hook. Stand the ladder on level ground and have it held.',
 	'Carry glass upright, with gloves, its edge away from your face. Nobody stands under a print while it is being hung.',
 	'What the wall is made of decides what holds: ask someone who knows it, and have heavy pieces fixed by them.',
-	'Keep away from cables and pipes. Your local rules and your training come first.',
+	'Keep away from cables and pipes, and from above a radiator: heat cockles paper. Your local rules and your training come first.',
 ] as const;

@@ -15,7 +15,7 @@ test('each step of finishing has its drawing and its figures: hinges on the unde
 			/Undermount\s+Greyback, grey, 1 mm/,
 			/Paper lies\s+53 from the left, 61\.5 mm from the top/,
 			/Rings\s+195 below the frame’s top, 40 mm in from each side/,
-			/Cord\s+688 between the rings; pulled up, 90 mm below the frame’s top/,
+			/Cord\s+688 mm from ring to ring, more for the knots; rings 655 mm apart\. Pulled up, 90 mm below the frame’s top/,
 		])
 			expect(said).toMatch(told);
 		const drawing = (name: string) => step.getByRole('img', { name }).waitFor();

@@ -25,7 +25,9 @@ test('what the cord of a frame was measured at is typed at the wall, and its hoo
 		const digits = () => page.locator('.digits').allInnerTexts();
 		await expect.poll(digits).toEqual(['1652', '605']);
 		const step = page.getByRole('region', { name: 'This step', exact: true });
-		expect(await step.innerText()).toMatch(/Hook and fixing for \d+ kg or more \(4 × [\d.]+ kg/);
+		expect(await step.innerText()).toMatch(
+			/Hook for \d+ kg or more \(4 × [\d.]+ kg\)[^]*its bearing, where the cord lies/,
+		);
 		const pulledUp = page.getByRole('textbox', { name: 'Cord pulled up, below the frame’s top' });
 		expect(await pulledUp.getAttribute('placeholder')).toBe('90 mm');
 		await pulledUp.fill('110');

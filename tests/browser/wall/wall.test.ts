@@ -77,7 +77,7 @@ test('a show is hung by touch: given to walls, moved, put in order, swapped, and
 		await page.getByRole('button', { name: 'Hang 2' }).tap();
 		// 900 to 3000, beside the door: (2100 − 1000) / 3
 		await expect.poll(() => heardOf(page, 'Groyne')).toContain('on South, left 2133 mm');
-		await page.getByText('All prints hang.').waitFor();
+		await page.getByText('All prints have a place.').waitFor();
 
 		// Drawn a little it has a place of its own; past its neighbour, another order.
 		const [x, up] = await middleOf(page, 'Quay');
@@ -349,7 +349,7 @@ test('a show is hung by keys alone, and dragged by mouse', () =>
 		await page.getByRole('table').waitFor();
 		await page.getByRole('button', { name: /^Apply to/ }).focus();
 		await press('Enter');
-		await page.getByText('All prints hang.').waitFor();
+		await page.getByText('All prints have a place.').waitFor();
 
 		// The other arrangements are of one wall, shown first, and one step back.
 		const walls = page.getByRole('combobox', { name: 'Walls shown' });

@@ -242,7 +242,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			most && `Framed, it weighs about ${kilograms(weight!.kg)}. Over ${kilograms(most.kg)} takes two people to lift.`;
 		const hold =
 			load &&
-			`Its fixing holds about ${kilograms(load.kg)}; times ${factor!.count} for safety, more than its rating of ${kilograms(rating!.kg)}.`;
+			`Its hook, or its pair of rings, bears about ${kilograms(load.kg)}; times ${factor!.count} for safety, more than your rating of ${kilograms(rating!.kg)}.`;
 		const flat =
 			below !== undefined &&
 			`Its hook is ${isSame(below, 0) ? 'no higher than' : `${say(below)} below`} its rings. A flat cord pulls on them harder than any rating, yours of ${kilograms(rating!.kg)} too: lower the rings, or let the cord rise further.`;

@@ -53,7 +53,7 @@ describe('a card says', () => {
 			expect.stringMatching(/^Depth: The stack is about/),
 			// framed 631 × 481: rings a third down, 571 between them; the cord rises 91.4
 			'Rings: 160 below the frame’s top, 30 mm in from each side',
-			'Cord: 600 between the rings; pulled up, 69 mm below the frame’s top',
+			'Cord: 600 mm from ring to ring, more for the knots; rings 571 mm apart. Pulled up, 69 mm below the frame’s top',
 		]));
 	test('the undermount as the boards have it, and no cord where two hooks hold the rings', () => {
 		const boards = [...settings.boards, { name: 'Grey', width: 1200, height: 900, thickness: 1, colour: 'grey' }];

@@ -94,7 +94,7 @@ test('what a fixing has to hold is the pull of its cord, four times', () => {
 	};
 	// 0.2 m² × (2·2.5 + 1.4·0.7 + 0.3·0.7 + 3·0.7) = 1.658 kg; the cord pulls 231 / (2 · 70.434) of it a ring: 5.44 kg in all
 	expect(codes({ rating: '21.7 kg' })).toEqual([
-		'Its fixing holds about 5.4 kg; times 4 for safety, more than its rating of 21.7 kg.',
+		'Its hook, or its pair of rings, bears about 5.4 kg; times 4 for safety, more than your rating of 21.7 kg.',
 	]);
 	expect(codes({ rating: '21.8 kg' })).toEqual([]);
 	expect(codes({ kind: 'two hooks', rating: '6.6 kg' })).toHaveLength(1);
