@@ -1,5 +1,4 @@
 import { formatMark } from '../length/formatMark.ts';
-import { hiddenByFrame } from '../row/frame.ts';
 import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
 import { layHinges } from '../row/layHinges.ts';
 import { shownMargins } from '../row/shownMargins.ts';
@@ -18,7 +17,7 @@ export interface FactFigure {
 
 /**
  * What there is to know of a print besides what its drawing shows, as figures: the same facts as `factsOf` says in
- * sentences, without their sums. A fact that does not apply is not there.
+ * sentences, without their sums. A fact that does not apply is not there. Of the borders see `bordersOf`.
  */
 export function figuresOf(worked: WorkedRow, settings: Settings): readonly FactFigure[] {
 	const { solved } = worked;
@@ -36,30 +35,16 @@ export function figuresOf(worked: WorkedRow, settings: Settings): readonly FactF
 
 function mountFigures(worked: WorkedRow, settings: Settings): readonly FactFigure[] {
 	const { read, solved, hasMount, boards } = worked;
-	const { windowWidth, windowHeight, mountWidth, mountHeight, side, top, bottom } = solved;
+	const { windowWidth, windowHeight, mountWidth, mountHeight } = solved;
 	if (!hasMount || read.cells.isFloat || !windowWidth || !windowHeight || !mountWidth || !mountHeight) return [];
-	if (side === undefined || top === undefined || bottom === undefined) return [];
-	const { n, say, size } = sayer(settings);
-	const borders = (sides: number, above: number, below: number) =>
-		`sides ${n(sides)}, top ${n(above)}, bottom ${say(below)}`;
+	const { size } = sayer(settings);
 	const { thickness } = boardThickness(boards.mount);
-	const frame = hiddenByFrame(worked);
 	const shows = read.cells.innerMount;
 	return [
-		...coverFigures(worked, settings),
 		{
 			what: 'Opening at the face',
 			figures: size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness)),
 		},
-		{ what: 'Visible borders, unframed', figures: borders(side - thickness, top - thickness, bottom - thickness) },
-		...(frame
-			? [
-					{
-						what: 'Visible borders, framed',
-						figures: borders(side - frame.width, top - frame.height, bottom - frame.height),
-					},
-				]
-			: []),
 		...(shows
 			? [
 					{ what: 'Inner window', figures: size(windowWidth - 2 * shows, windowHeight - 2 * shows) },
@@ -81,41 +66,6 @@ function layersFigure(worked: WorkedRow, settings: Settings): FactFigure {
 		what: hasUndermount ? 'Mount, print and undermount' : 'Mount and print',
 		figures: sayer(settings).say(thicknessOf(layers)),
 	};
-}
-
-/** How far the mount covers the picture, and how much paper shows round it. */
-function coverFigures({ solved }: WorkedRow, settings: Settings): readonly FactFigure[] {
-	const { overlapSide, overlapTop, overlapBottom } = solved;
-	if (overlapSide === undefined || overlapTop === undefined || overlapBottom === undefined) return [];
-	const places = [
-		{ where: 'sides', cover: overlapSide },
-		...(overlapTop === overlapBottom
-			? [{ where: 'top and bottom', cover: overlapTop }]
-			: [
-					{ where: 'top', cover: overlapTop },
-					{ where: 'bottom', cover: overlapBottom },
-				]),
-	];
-	const { n, say } = sayer(settings);
-	const line = (what: string, of: typeof places): readonly FactFigure[] => {
-		if (of.length === 0) return [];
-		const isAlike = of.length === places.length && of.every(({ cover }) => cover === overlapSide);
-		const { unit } = settings;
-		const figures = isAlike
-			? `${say(Math.abs(overlapSide))} a side`
-			: `${of.map(({ where, cover }) => `${where} ${n(Math.abs(cover))}`).join(', ')} ${unit}`;
-		return [{ what, figures }];
-	};
-	return [
-		...line(
-			'Mount covers',
-			places.filter(({ cover }) => cover >= 0),
-		),
-		...line(
-			'Paper shows',
-			places.filter(({ cover }) => cover < 0),
-		),
-	];
 }
 
 function paperFigures(worked: WorkedRow, settings: Settings): readonly FactFigure[] {

@@ -5,6 +5,7 @@ import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { withEditionClashes } from '../../../src/core/findings/editionClashes.ts';
 import { accept, withdraw } from '../../../src/core/findings/accepted.ts';
 import { harmonise } from '../../../src/core/harmonise/harmonise.ts';
+import { bordersOf } from '../../../src/core/reasons/bordersOf.ts';
 import { figuresOf } from '../../../src/core/reasons/figuresOf.ts';
 import { factsOf } from '../../../src/core/reasons/factsOf.ts';
 import { protectionOf } from '../../../src/core/reasons/protection.ts';
@@ -155,6 +156,7 @@ test('nothing of core throws for anything that a cell or a setting can hold', ()
 				for (const { message } of advise(one, result, read).advice) expect(message).not.toMatch(/undefined|NaN/);
 				for (const key of askableKeys) expect(whyItIsSo(result, key, read) ?? '').not.toMatch(/undefined|NaN/);
 				protectionOf(result, read);
+				for (const { figures } of bordersOf(result, read)) expect(figures.join()).not.toMatch(/undefined|NaN/);
 				for (const { figures } of figuresOf(result, read)) expect(withoutQuotes(figures)).not.toMatch(/undefined|NaN/);
 				for (const fact of factsOf(result, read)) expect(withoutQuotes(fact)).not.toMatch(/undefined|NaN/);
 			});

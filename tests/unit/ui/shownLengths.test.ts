@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import exampleShow from '../../../shared/samples/example.evenhang.json?raw';
 import { advise } from '../../../src/core/advice/advise.ts';
 import type { Unit } from '../../../src/core/length/reading.ts';
+import { bordersOf } from '../../../src/core/reasons/bordersOf.ts';
 import { figuresOf } from '../../../src/core/reasons/figuresOf.ts';
 import { factsOf } from '../../../src/core/reasons/factsOf.ts';
 import { protectionOf } from '../../../src/core/reasons/protection.ts';
@@ -59,6 +60,7 @@ function textsOf(row: Row, unit: Unit): readonly string[] {
 		...askableKeys.map((key) => whyItIsSo(result, key, settings) ?? ''),
 		...factsOf(result, settings),
 		...figuresOf(result, settings).map(({ figures }) => figures),
+		...bordersOf(result, settings).flatMap(({ figures }) => figures),
 		protectionOf(result, settings),
 		frontWords(result.solved, settings),
 		...cells.map(({ text }) => text),
