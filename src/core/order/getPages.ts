@@ -2,6 +2,7 @@ import { sawCautions } from '../bench/sawCautions.ts';
 import type { Scale } from '../length/formatLength.ts';
 import { type Currency } from '../values/money.ts';
 import { pageRoom, type Paper } from '../values/papers.ts';
+import { legsMeasured } from './frameSizes.ts';
 import { fillPages, type PagePart, type PageSection } from './fillPages.ts';
 import { type GetKind, type GetLine, getKinds } from './getLine.ts';
 import {
@@ -45,6 +46,7 @@ export interface LeftOutWords {
  * What to get on pages: by kind, then the sums, then what cannot be got and what is left out.
  * @param notYet what plans are still being worked out for
  * @param openKinds whose figures may still change
+ * @param saidOf what else there is to know of a line
  */
 export function getPages(
 	toGet: ToGet,
@@ -54,20 +56,27 @@ export function getPages(
 	paper: Paper,
 	notYet: readonly string[] = [],
 	openKinds: readonly GetKind[] = [],
+	saidOf: (line: GetLine) => readonly string[] = () => [],
 ): readonly (readonly PagePart<string, GetPageItem>[])[] {
 	const room = pageRoom(paper).height;
 	const ofKinds = getKinds.map((kind): Section => {
 		const lines = toGet.lines.filter((line) => line.kind === kind);
 		return section(
 			kindWords[kind] + (openKinds.includes(kind) ? ', not final yet' : ''),
-			lines.flatMap((line) => [{ item: { line }, mm: getPageMm.line }, ...words(inPieces(placesOf(line).map(nameOf)))]),
+			lines.flatMap((line) => [
+				{ item: { line }, mm: getPageMm.line },
+				...words([...saidOf(line), ...inPieces(placesOf(line).map(nameOf))]),
+			]),
 		);
 	});
 	const sawn = toGet.sticks
 		.filter(({ sticks }) => sticks.length > 0)
 		.map((plan) =>
 			section(`To saw: ${sticksTitle(plan)}`, [
-				...words([`${sticksProof(plan)} ${sawCautions.sawing} ${sawCautions.rules}`]),
+				...words([
+					`${sticksProof(plan)} ${legsMeasured(plan.saw, settings)}`,
+					`${sawCautions.sawing} ${sawCautions.rules}`,
+				]),
 				...words(
 					plan.sticks.map((stick) => stickWords(stick, nameOf, settings)),
 					true,

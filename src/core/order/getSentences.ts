@@ -82,9 +82,11 @@ export const sticksProof = ({ proven, leastCount }: StickPlan): string =>
 
 /** What is sawn from a stick, in the order of the saw, and what is left of it. */
 export function stickWords({ legs, rest }: CutStick, nameOf: NameOfPlace, scale: Scale): string {
-	const cuts = legs.map(({ length, row, copy }) => {
+	const alike = groupBy(legs, ({ length, row, copy }) => `${length} ${row} ${copy}`);
+	const cuts = [...alike.values()].map((own) => {
+		const { length, row, copy } = own[0]!;
 		const whose = `${row > 0 ? nameOf(row - 1) : 'deleted print'}${copy > 1 ? `, copy ${copy}` : ''}`;
-		return `${formatWithUnit(length, scale)} (${whose})`;
+		return `${own.length > 1 ? `${own.length} × ` : ''}${formatWithUnit(length, scale)} (${whose})`;
 	});
 	return `${cuts.join(', ')}; ${formatWithUnit(rest, scale)} left`;
 }

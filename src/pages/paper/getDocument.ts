@@ -1,3 +1,4 @@
+import { frameSizes } from '../../core/order/frameSizes.ts';
 import { getPages } from '../../core/order/getPages.ts';
 import GetPaper from '../../ui/paper/GetPaper.svelte';
 import { leftOutNotes, namesOfPrints } from './namesOfPrints.ts';
@@ -10,16 +11,18 @@ export const getDocument = paperDocument({
 	care: '',
 	none: 'There is nothing to get yet.',
 	make(source) {
-		const { settings } = source.session;
+		const { settings, results } = source.session;
+		const nameOf = namesOfPrints(source);
 		const { toGet, isBusy, notYet, openKinds } = source.getting;
 		const pages = getPages(
 			toGet,
 			leftOutNotes(source, toGet.leftOut),
-			namesOfPrints(source),
+			nameOf,
 			settings,
 			source.paper,
 			notYet,
 			openKinds,
+			(line) => frameSizes(line, results, nameOf, settings),
 		);
 		return {
 			pages: pages.map((page) => ({ page, settings })),
