@@ -1,7 +1,7 @@
 import { formatLength, formatSize, formatWithUnit } from '../length/formatLength.ts';
 import { formatMark, formatMarkWithUnit } from '../length/formatMark.ts';
 import { type Length, length } from '../length/length.ts';
-import { depthWords, legWords } from '../reasons/framedWords.ts';
+import { depthWords, legWords, noUndermount } from '../reasons/framedWords.ts';
 import { trimWords } from '../reasons/trimWords.ts';
 import { boardNamed, type FoundBoard } from '../row/boards.ts';
 import { layHinges } from '../row/layHinges.ts';
@@ -176,7 +176,7 @@ function fittingLines(result: WorkedRow, settings: Settings): readonly CardLine[
 		joined(
 			hinges.count === 1 ? '1' : `${hinges.count}`,
 			laid
-				? `at ${listed(laid.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the left, seen from the front`
+				? `at ${listed(laid.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the left, seen from the front${noUndermount(result, settings).replace(/^ /, '. ').replace(/\.$/, '')}`
 				: '',
 		);
 	return known(

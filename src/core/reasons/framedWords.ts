@@ -97,6 +97,13 @@ function playWords({ width, height }: { readonly width: number; readonly height:
 		: `has ${across} of play across and ${down} ${settings.unit} down`;
 }
 
+/**
+ * Hinges are measured on an undermount, or on the board of a float. Without one they are on the mount itself, which is seen
+ * from its other side then: this is said, with a space before it; empty where there is one.
+ */
+export const noUndermount = ({ read }: Pick<WorkedRow, 'read'>, { undermount }: Pick<Settings, 'undermount'>): string =>
+	undermount || read.cells.isFloat ? '' : ' No undermount is set: on the back of the mount, measure from the right.';
+
 /** Where the paper and its hinges lie on the undermount, as seen from the front, in sentences; empty where that is not known. */
 export function hingeWords(worked: WorkedRow, settings: Settings): string {
 	const laid = layHinges(worked, settings);
@@ -104,9 +111,10 @@ export function hingeWords(worked: WorkedRow, settings: Settings): string {
 	const { trimmed, place, at } = laid;
 	const n = (value: Length) => formatLength(value, settings);
 	const { paper, from, isPicture } = place;
+	const back = noUndermount(worked, settings);
 	const trim = trimmed ? `${trimWords(trimmed, settings)} ` : '';
 	return (
 		`${trim}The ${isPicture ? 'print' : 'paper'}, ${formatSize(paper.width, paper.height, settings)}, lies ${n(from.left)} from the left and ${formatWithUnit(from.top, settings)} from the top, seen from the front. ` +
-		`Hinges at ${listed(at.map((each) => formatMark(each, settings)))} ${settings.unit} from the left.`
+		`Hinges at ${listed(at.map((each) => formatMark(each, settings)))} ${settings.unit} from the left.${back}`
 	);
 }

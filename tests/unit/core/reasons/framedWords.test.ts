@@ -57,8 +57,19 @@ test('the paper on the undermount and its hinges, from the left', () => {
 	const result = judgeRow({ id: 'a', order: 1, typed }, settings);
 	// The paper lies in the middle of 700: 50 from the left; three hinges at 100, 300 and 500 of its 600.
 	expect(hingeWords(result, settings)).toMatch(
-		/^The paper, 600 × 420 mm, lies 50 from the left and \d+ mm from the top, seen from the front\. Hinges at 150, 350 and 550 mm from the left\.$/,
+		/^The paper, 600 × 420 mm, lies 50 from the left and \d+ mm from the top, seen from the front\. Hinges at 150, 350 and 550 mm from the left\. No undermount is set: on the back of the mount, measure from the right\.$/,
 	);
+});
+
+test('where an undermount is set, or a float lies on its board, hinges are on that', () => {
+	const typed = { 'picture width': '300', 'picture height': '200' };
+	const wordsOf = (show: object, more: object = {}) => {
+		const { settings } = readSettings({ mountSize: '500 x 400 mm', boards: [board], ...show });
+		return hingeWords(judgeRow({ id: 'a', order: 1, typed: { ...typed, ...more } }, settings), settings);
+	};
+	expect(wordsOf({})).toContain('No undermount is set');
+	expect(wordsOf({ undermount: 'Chalk' })).not.toContain('undermount');
+	expect(wordsOf({}, { mounting: 'float' })).not.toContain('undermount');
 });
 
 test('a frame that is made has its legs, long point to long point; one that is bought has none', () => {
