@@ -17,6 +17,16 @@ export const inMm = ({ x, y, width, height }: Rectangle): Place => ({
 	height: toMm(height),
 });
 
+/**
+ * The path of a mark on the edge of a blank that is the mount's bottom: the lower one, or the left one of a blank that lies
+ * turned, as its picture does.
+ * @param half of its base, in millimetres on the sheet
+ */
+export const bottomMark = ({ x, y, width, height }: Place, isTurned: boolean, half: number): string =>
+	isTurned
+		? `M${x} ${y + height / 2 - half}v${2 * half}l${half} ${-half}Z`
+		: `M${x + width / 2 - half} ${y + height}h${2 * half}l${-half} ${-half}Z`;
+
 /** A line on the drawing of a sheet, in millimetres from its top left corner. */
 export interface CutLine {
 	readonly x1: number;

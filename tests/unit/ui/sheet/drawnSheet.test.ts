@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
-import { cutLine, inMm, numberPlace, setsNow } from '../../../../src/ui/sheet/drawnSheet.ts';
+import { bottomMark, cutLine, inMm, numberPlace, setsNow } from '../../../../src/ui/sheet/drawnSheet.ts';
 
 const piece = { x: mm(100), y: mm(200), width: mm(600), height: mm(400) };
 const down = { piece, across: 'width', at: mm(250) } as const;
@@ -31,4 +31,10 @@ test('what the knife is set to reaches from the edge of the piece to the cut, ea
 		{ across: 'height', from: 200, to: 350, at: mm(150) },
 	]);
 	expect(setsNow([down, over], [])).toEqual([]);
+});
+
+test('the bottom of a mount is marked on the lower edge of its blank, turned on the left one, as its picture lies', () => {
+	const at = inMm(piece);
+	expect(bottomMark(at, false, 10)).toBe('M390 600h20l-10 -10Z');
+	expect(bottomMark(at, true, 10)).toBe('M100 390v20l10 -10Z');
 });
