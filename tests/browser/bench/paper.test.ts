@@ -98,7 +98,7 @@ test('frames and hinges: on paper each print with its frame, its stack and its u
 			// Two square frames and two wide ones are made of the ash moulding: legs; at the foot, how their corners close.
 			const bare = (text: string) => text.replace(/\s+/g, '');
 			for (const legs of ['two of 459 and two of 465 mm', 'two of 739 and two of 500 mm'])
-				expect(bare(whole).split(bare(`Legs, long point to long point: ${legs}`)), legs).toHaveLength(3);
+				expect(bare(whole).split(bare(`legs, long point to long point: ${legs}`)), legs).toHaveLength(3);
 			for (const said of ['corners tried dry', 'moulding clamped, eyes covered'])
 				expect(bare(whole)).toContain(bare(said));
 			expect(bare(whole), 'nothing is cut with a knife here').not.toContain(bare('draw the blade past your side'));
