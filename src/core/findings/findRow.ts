@@ -163,6 +163,5 @@ function mendsOf(
 		if (mends.length === mostMends) break;
 	}
 	// Without a paper nothing is known of what holds the print: what mends the paper, or the window over it, comes first.
-	const endsUnsaid = ({ change }: Mend) => change.paper === '';
-	return [...mends.filter((mend) => !endsUnsaid(mend)), ...mends.filter(endsUnsaid)];
+	return mends.sort((a, b) => +(a.change.paper === '') - +(b.change.paper === ''));
 }
