@@ -33,7 +33,7 @@ export function cordWords({ cord, drop, rise }: Fixing, settings: Told): string 
 
 /** Of what the height of a hook is, where the hook itself is marked on the wall: its nail is higher. */
 export const bearingWords = (settings: Told): string =>
-	`Hook heights are of its bearing, where the ${settings.hanging.kind === 'cord' ? 'cord lies' : 'ring hangs'}, not of its nail.`;
+	`A hook’s height is that of its bearing, where the ${settings.hanging.kind === 'cord' ? 'cord lies' : 'ring hangs'}, not of its nail.`;
 
 /**
  * What holds a print is rated for, at least. The hook bears the weight; the cord and each of its rings are pulled harder:

@@ -3,7 +3,14 @@ import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
 import { fixingOf } from '../../../../src/core/walls/fixing.ts';
-import { cordWords, dropLabel, dropWords, ratingWords, ringPlaceWords } from '../../../../src/core/walls/holdWords.ts';
+import {
+	bearingWords,
+	cordWords,
+	dropLabel,
+	dropWords,
+	ratingWords,
+	ringPlaceWords,
+} from '../../../../src/core/walls/holdWords.ts';
 import { print, rowsOf } from './wallOf.ts';
 
 // 500 × 400 framed, the weight known.
@@ -73,4 +80,10 @@ test('of a flat cord and of a weight that is not known nothing is said', () => {
 	expect(heldBy({ slack: 0 }).rating).toBeUndefined();
 	const { fixing, settings } = heldBy({});
 	expect(ratingWords(undefined, fixing, settings)).toBeUndefined();
+});
+
+test('of what a hook’s height is: where the cord lies, or where each ring hangs', () => {
+	const words = (kind: string) => bearingWords(heldBy({ kind }).settings);
+	expect(words('cord')).toBe('A hook’s height is that of its bearing, where the cord lies, not of its nail.');
+	expect(words('two hooks')).toContain('where the ring hangs');
 });
