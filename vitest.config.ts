@@ -6,11 +6,15 @@ import { LongestFirst } from './tests/longestFirst.ts';
 const maxWorkers = 2;
 // Modules are loaded once a worker, not once a file: no test leaves anything behind in one.
 const isolate = false;
-// Long use only means something when it is long.
+// What only means something when it is long, and what is a race.
 const onlyInSoak =
 	process.env.EVENHANG_SOAK === '1'
 		? []
-		: ['tests/browser/longUse.test.ts', 'tests/browser/pictures/killedWhileReading.test.ts'];
+		: [
+				'tests/browser/importWhileTyping.test.ts',
+				'tests/browser/longUse.test.ts',
+				'tests/browser/pictures/killedWhileReading.test.ts',
+			];
 
 export default defineConfig({
 	test: {

@@ -125,15 +125,18 @@ const inSoak = [
 	'axe',
 	'grid/undoing.test.ts',
 	'hostile.test.ts',
+	'importWhileTyping.test.ts',
 	'bench/paper.test.ts',
 	'bench/workedThrough.test.ts',
 	'boards',
 	'kills.test.ts',
 	'lists',
 	'longUse.test.ts',
+	'lostShows.test.ts',
 	'offline',
 	'paper',
 	'pictures',
+	'wholeShow.test.ts',
 ].map((name) => `tests/browser/${name}`);
 
 /** The tests that are harder in the soak. */

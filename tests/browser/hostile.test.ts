@@ -90,7 +90,7 @@ describe('a list that is far too large comes in, and the page goes on answering'
 			'5000 rows read',
 		],
 	];
-	test.each(allOr(lists, [lists[0]!, lists[2]!]))('%s', (_, list, said) =>
+	test.each(allOr(lists, [lists[2]!]))('%s', (_, list, said) =>
 		play(async (page) => {
 			await chooseFile(page, 'Import a file', 'large.csv', list);
 			await page.getByRole('status', { name: said }).waitFor();

@@ -2,6 +2,7 @@ import { appendFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { testInSoak } from '../soak.ts';
 import { goBehindName } from './harness/behindName.ts';
 import { onStage, type Stage } from './harness/stage.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
@@ -49,50 +50,54 @@ async function beginOther(page: Page, title: string): Promise<void> {
 	await isSaved(page);
 }
 
-test('a browser killed as it writes, whose database is empty two openings later: every show is put back, and it is said', () =>
-	onStage({ hasProfile: true, isKept: false }, async (stage) => {
-		let page = await stage.openShow();
-		await withPrints(page, [
-			['Low water', '376', '251'],
-			['Kiln door', '376', '251'],
-		]);
-		await isSaved(page);
-		await beginOther(page, 'Slipway');
-		await areCopied(page, 'Low water', 'Kiln door', 'Slipway');
-		await stage.killBrowser();
-		await tearLog(stage);
-		await stage.openBrowser();
-		page = await stage.openShow();
-		expect(await seen(page, 0, 'title')).toBe('Slipway typed'); // nothing can be seen yet
-		await type(page, 0, 'note', 'after the kill');
-		await areCopied(page, 'after the kill');
-		await stage.killBrowser();
-		await stage.openBrowser();
-		page = await stage.openShow();
-		const said = page.getByRole('alert').filter({ hasText: /(is|are) (missing from this device|restored)/ });
-		await said.getByRole('heading', { name: '2 shows are restored' }).waitFor();
-		await said
-			.getByText(/^New show.* was restored as of .*Check it: pictures may be missing\.$/)
-			.nth(1)
-			.waitFor();
-		await cell(page, 0, 'title').waitFor();
-		expect(await seen(page, 0, 'title')).toBe('Slipway typed');
-		expect(await seen(page, 0, 'note')).toBe('after the kill typed');
-		const saving = page.waitForEvent('download');
-		await page.getByRole('button', { name: 'Back up all shows' }).click();
-		await saving;
-		// It is said until it has been read.
-		await page.reload();
-		await said.waitFor();
-		await page.getByRole('button', { name: 'Close', exact: true }).click();
-		await said.waitFor({ state: 'detached' });
-		await goBehindName(page, 'Shows');
-		await page.getByText('2 prints').waitFor();
-		await page.reload();
-		await page.getByText('2 prints').waitFor();
-		expect(await said.count()).toBe(0);
-		stage.problems.splice(0); // what a killed browser leaves in the console
-	}));
+// Without a browser: `unit/app/secondCopies` and `lostShows`; that it is said: the play below.
+testInSoak(
+	'a browser killed as it writes, whose database is empty two openings later: every show is put back, and it is said',
+	() =>
+		onStage({ hasProfile: true, isKept: false }, async (stage) => {
+			let page = await stage.openShow();
+			await withPrints(page, [
+				['Low water', '376', '251'],
+				['Kiln door', '376', '251'],
+			]);
+			await isSaved(page);
+			await beginOther(page, 'Slipway');
+			await areCopied(page, 'Low water', 'Kiln door', 'Slipway');
+			await stage.killBrowser();
+			await tearLog(stage);
+			await stage.openBrowser();
+			page = await stage.openShow();
+			expect(await seen(page, 0, 'title')).toBe('Slipway typed'); // nothing can be seen yet
+			await type(page, 0, 'note', 'after the kill');
+			await areCopied(page, 'after the kill');
+			await stage.killBrowser();
+			await stage.openBrowser();
+			page = await stage.openShow();
+			const said = page.getByRole('alert').filter({ hasText: /(is|are) (missing from this device|restored)/ });
+			await said.getByRole('heading', { name: '2 shows are restored' }).waitFor();
+			await said
+				.getByText(/^New show.* was restored as of .*Check it: pictures may be missing\.$/)
+				.nth(1)
+				.waitFor();
+			await cell(page, 0, 'title').waitFor();
+			expect(await seen(page, 0, 'title')).toBe('Slipway typed');
+			expect(await seen(page, 0, 'note')).toBe('after the kill typed');
+			const saving = page.waitForEvent('download');
+			await page.getByRole('button', { name: 'Back up all shows' }).click();
+			await saving;
+			// It is said until it has been read.
+			await page.reload();
+			await said.waitFor();
+			await page.getByRole('button', { name: 'Close', exact: true }).click();
+			await said.waitFor({ state: 'detached' });
+			await goBehindName(page, 'Shows');
+			await page.getByText('2 prints').waitFor();
+			await page.reload();
+			await page.getByText('2 prints').waitFor();
+			expect(await said.count()).toBe(0);
+			stage.problems.splice(0); // what a killed browser leaves in the console
+		}),
+);
 
 test('where the copies are gone too, the shows that were here are named, with what to do', () =>
 	onStage({ isKept: false }, async (stage) => {

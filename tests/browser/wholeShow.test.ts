@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import Papa from 'papaparse';
 import type { Page } from 'playwright-core';
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
+import { testInSoak } from '../soak.ts';
 import { goBehindName } from './harness/behindName.ts';
 import { landscapeTablet, uprightTablet } from './harness/stage.ts';
 import { oneStage } from './screens/oneStage.ts';
@@ -67,104 +68,101 @@ async function isPlanned(page: Page): Promise<void> {
 	expect(new Set(named).size, 'every print has its cuts').toBe(30);
 }
 
-describe('by touch alone', () => {
-	const play = oneStage({ hasTouch: true, viewport: uprightTablet, reducedMotion: 'reduce' });
+const playByTouch = oneStage({ hasTouch: true, viewport: uprightTablet, reducedMotion: 'reduce' });
 
-	test('the example show is planned from the empty screen to the bench list', () =>
-		play(async (page) => {
-			await watchHands(page);
-			const button = (name: string | RegExp) => page.getByRole('button', { name }).first();
-			// What an on-screen keyboard types comes in as text, without keys.
-			const type = async (label: string, text: string) => {
-				await page.getByLabel(label, { exact: true }).first().tap();
-				await page.keyboard.insertText(text);
-			};
-			await goBehindName(page, 'Settings', (what) => what.tap());
-			await page.getByRole('link', { name: 'Mount and window' }).tap();
-			for (const [label, text] of [...settings, ...size]) await type(label, text);
-			await button('Add size').tap();
-			await page.getByRole('link', { name: 'Prints', exact: true }).tap();
-			await button('Paste rows').tap();
-			await page.keyboard.insertText(csv);
-			await button('Import rows').tap();
-			await page.locator('[role=grid][aria-rowcount="32"]').waitFor();
-			expect(await open(page)).toBeGreaterThan(4);
-			for (let turn = 0; turn < 24 && (await open(page)) > 0; turn++) {
-				await page.locator('#checks').tap();
-				await page.locator('.list li button').first().tap();
-				await page.locator('#sentences .mends button').first().tap();
+// By touch with frames and papers too: `order/wholeJob.test.ts`.
+testInSoak('by touch alone: the example show is planned from the empty screen to the bench list', () =>
+	playByTouch(async (page) => {
+		await watchHands(page);
+		const button = (name: string | RegExp) => page.getByRole('button', { name }).first();
+		// What an on-screen keyboard types comes in as text, without keys.
+		const type = async (label: string, text: string) => {
+			await page.getByLabel(label, { exact: true }).first().tap();
+			await page.keyboard.insertText(text);
+		};
+		await goBehindName(page, 'Settings', (what) => what.tap());
+		await page.getByRole('link', { name: 'Mount and window' }).tap();
+		for (const [label, text] of [...settings, ...size]) await type(label, text);
+		await button('Add size').tap();
+		await page.getByRole('link', { name: 'Prints', exact: true }).tap();
+		await button('Paste rows').tap();
+		await page.keyboard.insertText(csv);
+		await button('Import rows').tap();
+		await page.locator('[role=grid][aria-rowcount="32"]').waitFor();
+		expect(await open(page)).toBeGreaterThan(4);
+		for (let turn = 0; turn < 24 && (await open(page)) > 0; turn++) {
+			await page.locator('#checks').tap();
+			await page.locator('.list li button').first().tap();
+			await page.locator('#sentences .mends button').first().tap();
+		}
+		expect(await open(page)).toBe(0);
+		expect(await seen(page, 0, 'side')).toBe('80 worked-out');
+		await page.getByRole('link', { name: 'Bench', exact: true }).tap();
+		await isPlanned(page);
+		expect(await handsSeen(page)).toEqual(['touch']);
+	}),
+);
+
+const playByKeys = oneStage({ viewport: landscapeTablet, reducedMotion: 'reduce' });
+
+test('by keyboard alone: the example show is planned from the empty screen to the bench list', () =>
+	playByKeys(async (page) => {
+		await watchHands(page);
+		/** Goes on with Tab until the focus is on what has a name. */
+		const tabTo = async (name: string, key = 'Tab') => {
+			const passed: string[] = [];
+			for (let turn = 0; turn < mostTabs; turn++) {
+				await press(page, key);
+				const label = await page.evaluate(() => {
+					const element = document.activeElement as HTMLInputElement | null;
+					const own = element?.getAttribute('aria-label') ?? element?.labels?.[0]?.textContent ?? element?.textContent;
+					return own?.trim().replaceAll(/\s+/g, ' ') ?? '';
+				});
+				if (label.startsWith(name)) return;
+				passed.push(label);
 			}
-			expect(await open(page)).toBe(0);
-			expect(await seen(page, 0, 'side')).toBe('80 worked-out');
-			await page.getByRole('link', { name: 'Bench', exact: true }).tap();
-			await isPlanned(page);
-			expect(await handsSeen(page)).toEqual(['touch']);
-		}));
-});
-
-describe('by keyboard alone', () => {
-	const play = oneStage({ viewport: landscapeTablet, reducedMotion: 'reduce' });
-
-	test('the example show is planned from the empty screen to the bench list', () =>
-		play(async (page) => {
-			await watchHands(page);
-			/** Goes on with Tab until the focus is on what has a name. */
-			const tabTo = async (name: string, key = 'Tab') => {
-				const passed: string[] = [];
-				for (let turn = 0; turn < mostTabs; turn++) {
-					await press(page, key);
-					const label = await page.evaluate(() => {
-						const element = document.activeElement as HTMLInputElement | null;
-						const own =
-							element?.getAttribute('aria-label') ?? element?.labels?.[0]?.textContent ?? element?.textContent;
-						return own?.trim().replaceAll(/\s+/g, ' ') ?? '';
-					});
-					if (label.startsWith(name)) return;
-					passed.push(label);
-				}
-				throw new Error(`Tab does not lead to ${name}, only to ${passed.join(', ')}`);
-			};
-			const type = async (label: string, text: string) => {
-				await tabTo(label);
-				await page.keyboard.insertText(text);
-			};
-			await tabTo('New show');
-			await press(page, 'Enter');
-			await tabTo('Settings');
-			await press(page, 'Enter');
-			await page.getByRole('heading', { name: 'Settings' }).waitFor();
-			await tabTo('Mount and window');
-			await press(page, 'Enter');
-			await page.getByRole('heading', { name: 'Mount and window' }).waitFor();
-			for (const [label, text] of settings) await type(label, text);
-			for (const [label, text] of size) await type(label, text);
-			await tabTo('Add size');
-			await press(page, 'Enter');
-			await press(page, 'Tab');
-			await page.keyboard.press('Control+Home');
-			await tabTo('Prints', 'Shift+Tab');
-			await press(page, 'Enter');
-			await tabTo('Paste rows');
-			await press(page, 'Enter');
-			await page.getByRole('textbox').waitFor();
-			await page.keyboard.insertText(csv);
-			await tabTo('Import rows');
-			await press(page, 'Enter');
-			await page.locator('[role=grid][aria-rowcount="32"]').waitFor();
-			expect(await open(page)).toBeGreaterThan(4);
-			for (let turn = 0; turn < 24 && (await open(page)) > 0; turn++) {
-				await page.locator('[role=grid] [tabindex="0"]').waitFor();
-				await press(page, 'F8', 'F6', 'Enter');
-				await page.locator('#sentences:focus, #sentences :focus').waitFor();
-				await press(page, 'F6');
-				await page.locator('[role=grid] :focus').waitFor();
-			}
-			expect(await open(page)).toBe(0);
-			expect(await seen(page, 0, 'side')).toBe('80 worked-out');
-			await press(page, 'Escape', 'Escape'); // from the sentences into the grid, and out of it
-			await tabTo('Bench', 'Shift+Tab');
-			await press(page, 'Enter');
-			await isPlanned(page);
-			expect(await handsSeen(page)).toEqual(['key']);
-		}));
-});
+			throw new Error(`Tab does not lead to ${name}, only to ${passed.join(', ')}`);
+		};
+		const type = async (label: string, text: string) => {
+			await tabTo(label);
+			await page.keyboard.insertText(text);
+		};
+		await tabTo('New show');
+		await press(page, 'Enter');
+		await tabTo('Settings');
+		await press(page, 'Enter');
+		await page.getByRole('heading', { name: 'Settings' }).waitFor();
+		await tabTo('Mount and window');
+		await press(page, 'Enter');
+		await page.getByRole('heading', { name: 'Mount and window' }).waitFor();
+		for (const [label, text] of settings) await type(label, text);
+		for (const [label, text] of size) await type(label, text);
+		await tabTo('Add size');
+		await press(page, 'Enter');
+		await press(page, 'Tab');
+		await page.keyboard.press('Control+Home');
+		await tabTo('Prints', 'Shift+Tab');
+		await press(page, 'Enter');
+		await tabTo('Paste rows');
+		await press(page, 'Enter');
+		await page.getByRole('textbox').waitFor();
+		await page.keyboard.insertText(csv);
+		await tabTo('Import rows');
+		await press(page, 'Enter');
+		await page.locator('[role=grid][aria-rowcount="32"]').waitFor();
+		expect(await open(page)).toBeGreaterThan(4);
+		for (let turn = 0; turn < 24 && (await open(page)) > 0; turn++) {
+			await page.locator('[role=grid] [tabindex="0"]').waitFor();
+			await press(page, 'F8', 'F6', 'Enter');
+			await page.locator('#sentences:focus, #sentences :focus').waitFor();
+			await press(page, 'F6');
+			await page.locator('[role=grid] :focus').waitFor();
+		}
+		expect(await open(page)).toBe(0);
+		expect(await seen(page, 0, 'side')).toBe('80 worked-out');
+		await press(page, 'Escape', 'Escape'); // from the sentences into the grid, and out of it
+		await tabTo('Bench', 'Shift+Tab');
+		await press(page, 'Enter');
+		await isPlanned(page);
+		expect(await handsSeen(page)).toEqual(['key']);
+	}));

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { papers } from '../../../src/core/values/papers.ts';
-import { allOr } from '../../soak.ts';
+import { allOr, testInSoak } from '../../soak.ts';
 import { type Pages, pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { dropFiles, paintedPicture } from '../pictures/pictureFiles.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -107,7 +107,8 @@ test('by touch prints are finished at the bench, and on A4 the ticks stand on th
 		expect(ticks).toEqual([1, 5, ...Array.from({ length: prints - 2 }, () => 0)]);
 	}));
 
-test('on Letter too all lists come out whole; the catalogue has pictures, what is sold, and prices or none', () =>
+// As the play above, on the other paper; all documents on A4: `paper/onPaper.test.ts`.
+testInSoak('on Letter too all lists come out whole; the catalogue has pictures, what is sold, and prices or none', () =>
 	play(async (page) => {
 		await openNastyShow(page);
 		await dropFiles(page, [{ name: 'Tide 1.jpg', bytes: await paintedPicture(page, 96, 64) }]);
@@ -131,4 +132,5 @@ test('on Letter too all lists come out whole; the catalogue has pictures, what i
 		await choose(page, 'Packing list');
 		const packing = await saved(page, 'Export packing list');
 		for (const file of [priced, unpriced, packing]) expect(file).not.toContain(buyer);
-	}));
+	}),
+);

@@ -5,7 +5,7 @@ import { goBehindName } from '../harness/behindName.ts';
 import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
 import { openFirstShow } from '../harness/openShow.ts';
 import { chooseFile } from '../harness/chooseFile.ts';
-import { allOr } from '../../soak.ts';
+import { allOr, testInSoak } from '../../soak.ts';
 import { onStage, type Stage } from '../harness/stage.ts';
 import { everyPartWorks, forgetApp, forgive, isNewer, isReady, smallShow } from './offline.ts';
 import { type Fault, faults, SpoiltHost } from './spoiltHost.ts';
@@ -313,21 +313,25 @@ test('pages that are open, or only beginning, while a newer build takes over loa
 		await everyPartWorks(first);
 	}));
 
-test('a newer build is put on the host during the very first visit: what is missing has words, and a reload mends it', async () => {
-	const host = new SpoiltHost();
-	await onStage({ serve: host.serve }, async (stage) => {
-		host.spoil = (file) => (file.includes('worker') || file === 'sw.js' ? 'missing' : undefined);
-		const page = await stage.openShow();
-		await openFirstShow(page, smallShow);
-		await page.getByRole('link', { name: 'Boards' }).click();
-		await page.getByText('The part of Evenhang for planning boards could not be loaded').waitFor();
-		await stage.startHost(await newerBuild());
-		host.mend();
-		await page.getByRole('button', { name: 'Not ready offline: try again' }).click();
-		await page.getByText('this page still shows the older one').waitFor();
-		await page.getByRole('button', { name: 'Start the new version' }).click();
-		await isNewer(page);
-		await everyPartWorks(page);
-		forgive(stage);
-	});
-});
+// In parts: a part that does not come, above, and a newer build that waits, in `update.test.ts`.
+testInSoak(
+	'a newer build is put on the host during the very first visit: what is missing has words, and a reload mends it',
+	async () => {
+		const host = new SpoiltHost();
+		await onStage({ serve: host.serve }, async (stage) => {
+			host.spoil = (file) => (file.includes('worker') || file === 'sw.js' ? 'missing' : undefined);
+			const page = await stage.openShow();
+			await openFirstShow(page, smallShow);
+			await page.getByRole('link', { name: 'Boards' }).click();
+			await page.getByText('The part of Evenhang for planning boards could not be loaded').waitFor();
+			await stage.startHost(await newerBuild());
+			host.mend();
+			await page.getByRole('button', { name: 'Not ready offline: try again' }).click();
+			await page.getByText('this page still shows the older one').waitFor();
+			await page.getByRole('button', { name: 'Start the new version' }).click();
+			await isNewer(page);
+			await everyPartWorks(page);
+			forgive(stage);
+		});
+	},
+);

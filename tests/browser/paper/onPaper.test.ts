@@ -123,7 +123,7 @@ const allSheets: readonly Sheet[] = [
 	},
 ];
 /** A small one and one in inches; in the soak all. */
-const sheets = allOr(allSheets, [allSheets[0]!, allSheets[2]!]);
+const sheets = allOr(allSheets, [allSheets[2]!]);
 
 /** The texts of each label, by its place, as they lie within it: mm from its left and its top. */
 function textsOfLabels({ texts, height }: Pages[number], sheet: Sheet) {

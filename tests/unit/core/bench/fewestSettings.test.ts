@@ -75,7 +75,7 @@ test('of up to 7 set-ups that wait for each other no order has fewer changes, an
 			if (!isTaped && some.setUps[0]!.start === undefined) return;
 			expect([changesAlong(order), leastChanges]).toEqual([changes, changes]);
 		}),
-		{ numRuns: runs(250, 5000) },
+		{ numRuns: runs(150, 5000) },
 	));
 
 test('of many, too, each comes once and in its turn, found or at hand, and no bound is over an order', () =>
@@ -94,5 +94,5 @@ test('of many, too, each comes once and in its turn, found or at hand, and no bo
 			const { order } = orderAtHand(some, found.order);
 			if (some.setUps[0]!.start !== undefined) expect(order.map(setUpKey)).toEqual(found.order.map(setUpKey));
 		}),
-		{ numRuns: runs(8, 400) },
+		{ numRuns: runs(4, 400) },
 	));
