@@ -1,11 +1,10 @@
 /**
  * What there is to say about the app's own version. `waiting`: a newer one is on this device and starts when asked to.
+ * `starting`: it was asked to, and takes over once the browser has brought the older one to rest. Chromium takes a second
+ * for that, or half a minute where a page needs a file from the older one at that moment; asking again hastens nothing.
  * `replaced`: it was started, from another window perhaps, and this one still shows the older.
  */
-export type UpdateState = 'none' | 'waiting' | 'replaced';
-
-/** How long the version that waits has to take over before it is asked again, in milliseconds. */
-const askAgainMs = 5_000;
+export type UpdateState = 'none' | 'waiting' | 'starting' | 'replaced';
 
 /** The app's next version: it is fetched by itself, and started only when the person says so. */
 export class Update {
@@ -58,16 +57,9 @@ export class Update {
 	async apply(): Promise<void> {
 		await this.#beforeReload();
 		this.#isApplied = true;
-		if (this.#state === 'replaced') this.#reload();
-		else await this.#ask();
-	}
-
-	/** A busy browser may give the version that waits no time to hear it: it is asked until it has taken over. */
-	async #ask(): Promise<void> {
+		if (this.#state === 'replaced') return this.#reload();
+		this.#state = 'starting';
 		await this.#start();
-		setTimeout(() => {
-			if (this.#isApplied && this.#state === 'waiting') void this.#ask();
-		}, askAgainMs);
 	}
 
 	/** The person goes on with this version; the question comes back the next time the app is opened. */

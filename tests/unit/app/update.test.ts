@@ -1,4 +1,4 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { Update } from '../../../src/app/update.svelte.ts';
 
 /** An update with everything it does written down. */
@@ -21,7 +21,10 @@ test('taken: what was typed is kept, the waiting version starts, and then the pa
 	update.isWaiting();
 	expect(update.state).toBe('waiting');
 	await update.apply();
+	expect(update.state, 'it is said until it has taken over').toBe('starting');
 	expect(done).toEqual(['saved', 'start']);
+	update.isWaiting();
+	expect(update.state).toBe('starting');
 	update.wasReplaced();
 	await expect.poll(() => done).toEqual(['saved', 'start', 'saved', 'reload']);
 });
@@ -68,27 +71,4 @@ test('put off, it is quiet', () => {
 	update.isWaiting();
 	update.putOff();
 	expect(update.state).toBe('none');
-});
-
-test('a waiting version that did not hear is asked again, until it has taken over or is put off', async () => {
-	vi.useFakeTimers();
-	try {
-		const { update, done } = watched();
-		update.isWaiting();
-		await update.apply();
-		await vi.advanceTimersByTimeAsync(11_000);
-		expect(done).toEqual(['saved', 'start', 'start', 'start']);
-		update.wasReplaced();
-		await vi.advanceTimersByTimeAsync(60_000);
-		expect(done).toEqual(['saved', 'start', 'start', 'start', 'saved', 'reload']);
-
-		const other = watched();
-		other.update.isWaiting();
-		await other.update.apply();
-		other.update.putOff();
-		await vi.advanceTimersByTimeAsync(60_000);
-		expect(other.done).toEqual(['saved', 'start']);
-	} finally {
-		vi.useRealTimers();
-	}
 });
