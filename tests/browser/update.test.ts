@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
+import { isNewer } from './harness/isNewer.ts';
 import { beginNewerBuild, newerBuild, newerVersion } from './harness/newerBuild.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
@@ -37,7 +38,7 @@ test('a newer version waits for the word, and only then takes over', () =>
 		await page
 			.getByRole('button', { name: 'Start the new version' })
 			.evaluate((button) => (button as HTMLElement).click());
-		await page.locator(`meta[name=version][content="${newerVersion}"]`).waitFor({ state: 'attached' });
+		await isNewer(page);
 		await page.getByRole('rowheader', { name: 'Harbour at dusk' }).waitFor();
 		expect(await question(page).count()).toBe(0);
 	}));
@@ -56,7 +57,7 @@ test('in the very first visit too; a second window is not reloaded under the han
 		await first.evaluate(async () => (await navigator.serviceWorker.ready).update());
 		await question(first).waitFor();
 		await first.getByRole('button', { name: 'Start the new version' }).click();
-		await first.locator(`meta[name=version][content="${newerVersion}"]`).waitFor({ state: 'attached' });
+		await isNewer(first);
 
 		await second.getByText('this page still shows the older one').waitFor();
 		expect(await versionOf(second)).toBe(older);
@@ -71,5 +72,5 @@ test('in the very first visit too; a second window is not reloaded under the han
 		await press(first, 'Enter');
 		await expect.poll(() => seen(second, 0, 'note')).toBe('typed in the newer one typed');
 		await second.getByRole('button', { name: 'Start the new version' }).click();
-		await second.locator(`meta[name=version][content="${newerVersion}"]`).waitFor({ state: 'attached' });
+		await isNewer(second);
 	}));

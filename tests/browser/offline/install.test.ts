@@ -1,4 +1,5 @@
 import { beforeAll, expect, test } from 'vitest';
+import { isNewer } from '../harness/isNewer.ts';
 import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
 import { allOr, testInSoak } from '../../soak.ts';
 import { onStage } from '../harness/stage.ts';
@@ -8,7 +9,6 @@ import {
 	everyPartWorks,
 	forgetApp,
 	forgive,
-	isNewer,
 	isReady,
 	notKept,
 	worksOffline,

@@ -3,7 +3,6 @@ import { readdir, readFile } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { newerVersion } from '../harness/newerBuild.ts';
 import { openFirstShow, showOf } from '../harness/openShow.ts';
 import { builtApp, type Stage } from '../harness/stage.ts';
 import { portalPage } from './spoiltHost.ts';
@@ -16,10 +15,6 @@ export function forgive(stage: Stage): void {
 
 /** The header says that all of the app is on the device. */
 export const isReady = (page: Page) => page.getByText(/Ready offline/).waitFor({ state: 'attached' }); // a phone has it behind the name
-
-/** The page is of the newer build. */
-export const isNewer = (page: Page) =>
-	page.locator(`meta[name=version][content="${newerVersion}"]`).waitFor({ state: 'attached' });
 
 /** The button of the header that says that it is not. */
 export const notKept = (page: Page) => page.getByRole('button', { name: 'Not ready offline: try again' });

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
+import { isNewer } from '../harness/isNewer.ts';
 import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
 import { openFirstShow } from '../harness/openShow.ts';
 import { allOr, isSoak, testInSoak } from '../../soak.ts';
@@ -11,7 +12,6 @@ import {
 	everyPartWorks,
 	expectNothingOfThePortal,
 	forgive,
-	isNewer,
 	isPlanned,
 	isReady,
 	notKept,

@@ -2,12 +2,13 @@ import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import { beforeAll, expect, test } from 'vitest';
 import { goBehindName } from '../harness/behindName.ts';
+import { isNewer } from '../harness/isNewer.ts';
 import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
 import { openFirstShow } from '../harness/openShow.ts';
 import { chooseFile } from '../harness/chooseFile.ts';
 import { allOr, testInSoak } from '../../soak.ts';
 import { onStage, type Stage } from '../harness/stage.ts';
-import { everyPartWorks, forgetApp, forgive, isNewer, isReady, smallShow } from './offline.ts';
+import { everyPartWorks, forgetApp, forgive, isReady, smallShow } from './offline.ts';
 import { type Fault, faults, SpoiltHost } from './spoiltHost.ts';
 
 /** What the page says in itself. */
