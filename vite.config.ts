@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
 import { keptApp } from './src/build/keptApp.ts';
+import { listReaderInBrowser } from './src/build/listReaderInBrowser.ts';
 import { sharedParts } from './src/build/sharedParts.ts';
 import { solverInBrowser } from './src/build/solverInBrowser.ts';
 import { soundPage } from './src/build/soundPage.ts';
@@ -64,6 +65,7 @@ export default defineConfig({
 		svelte(),
 		svelteInBrowser(),
 		solverInBrowser(),
+		listReaderInBrowser(),
 		workersInBundle(),
 		startScript(),
 		soundPage(contentSecurityPolicy),

@@ -11,6 +11,13 @@ const never: readonly (readonly [file: RegExp, name: string])[] = [
 	[/svelte[\\/]src[\\/]internal[\\/]flags[\\/]index\.js$/, 'tracing_mode_flag'],
 ];
 
+/** Where Svelte asks whether a part of a component waits for something: that is one of its experiments, and none ever does. */
+const waits = {
+	file: /svelte[\\/]src[\\/]internal[\\/]client[\\/]reactivity[\\/]async\.js$/,
+	asked: 'if (async.length === 0 && pending.length === 0) {',
+	answered: 'if (true) {',
+};
+
 /** What a component does only for a page that a server has drawn: some thousand calls that do nothing here. */
 const idle = /^\s*\$\.(?:reset|next)\([^()]*\);$/gm;
 
@@ -19,7 +26,7 @@ export const svelteInBrowser = (): Plugin => ({
 	name: 'evenhang-svelte',
 	apply: 'build',
 	transform: {
-		filter: { id: [/\.svelte$/, ...never.map(([file]) => file)] },
+		filter: { id: [/\.svelte$/, waits.file, ...never.map(([file]) => file)] },
 		handler(code, id) {
 			if (id.endsWith('.svelte')) return code.replaceAll(idle, '');
 			for (const [file, name] of never.filter(([each]) => each.test(id))) {
@@ -27,6 +34,10 @@ export const svelteInBrowser = (): Plugin => ({
 				code = code
 					.replaceAll(new RegExp(`^(\\s+)${name} = \\w+;`, 'gm'), '')
 					.replace(`export let ${name} = false;`, `export const ${name} = false;`);
+			}
+			if (waits.file.test(id)) {
+				if (!code.includes(waits.asked)) this.error(`${id} asks in another way whether anything is waited for`);
+				code = code.replace(waits.asked, waits.answered);
 			}
 			return code;
 		},
