@@ -13,60 +13,96 @@ export interface SaidOfPrint {
 	readonly said: Said;
 }
 
-/** What is to check at one level, each cause once. */
-export interface ToCheck {
+/**
+ * What is to check at one level: what is said of several prints in the same words, as of a board that none of them can be
+ * cut from, or all that is said of one.
+ */
+export interface Check {
+	/** Stays the same while prints that it says nothing of change. */
+	readonly key: string;
 	readonly level: Level;
-	/** What is said of several prints in the same words, as of a board that none of them can be cut from. */
-	readonly shared: readonly (readonly SaidOfPrint[])[];
-	/** All else, print by print. */
-	readonly alone: readonly { readonly row: Row; readonly index: number; readonly said: readonly Said[] }[];
+	readonly prints: readonly SaidOfPrint[];
+	readonly said: readonly Said[];
 }
 
-/** A mend of several prints, in one step. */
-export interface SharedMend {
-	readonly label: string;
+/** A mend of several prints, in one step; or of one, which may change the gap of a wall. */
+export interface SharedMend extends Pick<Mend, 'label' | 'wallGap'> {
 	readonly changes: readonly { readonly id: RowId; readonly cells: CellTexts }[];
+}
+
+interface SaidInWords extends SaidOfPrint {
+	readonly words: string;
 }
 
 const levels: readonly Level[] = ['stop', 'look', 'note'];
 
-/** All that is to check in a show, the most serious first. @param results of the rows, in their order */
-export function causesOf(rows: readonly Row[], results: readonly RowResult[], scale: Scale): readonly ToCheck[] {
-	const all = rows.flatMap((row, index) =>
-		saidTogether(results[index]?.findings ?? [], scale).map((said): SaidOfPrint => ({ row, index, said })),
-	);
-	return levels.flatMap((level): readonly ToCheck[] => {
-		const ofLevel = all.filter(({ said }) => said.level === level);
-		if (ofLevel.length === 0) return [];
-		const byWords = groupBy(ofLevel, ({ said }) => `${said.code} ${said.message}`);
-		const shared = [...byWords.values()].filter(isOfSeveral);
-		const others = [...byWords.values()].filter((prints) => !isOfSeveral(prints)).flat();
-		const alone = [...groupBy(others, ({ index }) => index)]
-			.sort(([a], [b]) => a - b)
-			.map(([index, ofPrint]) => ({ row: rows[index]!, index, said: ofPrint.map(({ said }) => said) }));
-		return [{ level, shared, alone }];
+/**
+ * All that is to check in a show, the most serious first, at each level what several prints have in common before all else.
+ * A step of it is a print.
+ * @param results of the rows, in their order
+ */
+export function* checksOf(
+	rows: readonly Row[],
+	results: readonly RowResult[],
+	scale: Scale,
+	isListed: (result: RowResult) => boolean,
+): Generator<void, readonly Check[]> {
+	const all: SaidInWords[] = [];
+	for (const [index, row] of rows.entries()) {
+		const result = results[index];
+		if (!result || !isListed(result)) continue;
+		for (const said of saidTogether(result.findings, scale))
+			all.push({ row, index, said, words: `${said.code} ${said.message}` });
+		yield;
+	}
+	return levels.flatMap((level): readonly Check[] => {
+		const byWords = groupBy(
+			all.filter(({ said }) => said.level === level),
+			({ words }) => words,
+		);
+		const [shared, others]: SaidInWords[][][] = [[], []];
+		for (const prints of byWords.values()) (isOfSeveral(prints) ? shared : others)!.push(prints);
+		const alone = [...groupBy(others!.flat(), ({ index }) => index)].sort(([a], [b]) => a - b);
+		return [
+			...shared!.map((prints) => ({ key: `${level} ${prints[0]!.words}`, level, prints, said: [prints[0]!.said] })),
+			...alone.map(([, prints]) => ({
+				key: `${level} ${prints[0]!.row.id}`,
+				level,
+				prints: prints.slice(0, 1),
+				said: prints.map(({ said }) => said),
+			})),
+		];
 	});
 }
 
 const isOfSeveral = (prints: readonly SaidOfPrint[]) => prints.some(({ index }) => index !== prints[0]!.index);
 
-/** The mends that each of the prints is offered in the same words; one that changes a wall's gap is no one print's. */
-export function mendsOfAll(prints: readonly SaidOfPrint[]): readonly SharedMend[] {
-	const [first, ...others] = prints;
+/**
+ * The mends of each of what is said: of several prints those that each is offered in the same words; one that changes a
+ * wall's gap is no one print's. A step of it is a print.
+ */
+export function* mendsOfCheck({ prints, said }: Check): Generator<void, readonly (readonly SharedMend[])[]> {
+	if (prints.length === 1)
+		return said.map(({ mends }) =>
+			mends.map(({ change, ...mend }) => ({ ...mend, changes: [{ id: prints[0]!.row.id, cells: change }] })),
+		);
 	// Frames that are too few are given out for all of them at once: another one for each would run short in its turn.
-	if (first?.said.code === 'no-frame') return [];
-	let common: readonly (readonly Mend[])[] = (first?.said.mends ?? [])
+	if (said[0]!.code === 'no-frame') return [[]];
+	let common: readonly (readonly Mend[])[] = said[0]!.mends
 		.filter(({ wallGap }) => wallGap === undefined)
 		.map((mend) => [mend]);
-	for (const { said } of others) {
-		if (common.length === 0) return [];
+	for (const { said: other } of prints.slice(1)) {
+		if (common.length === 0) break;
 		common = common.flatMap((mends) => {
-			const same = said.mends.find(({ label }) => label === mends[0]!.label);
+			const same = other.mends.find(({ label }) => label === mends[0]!.label);
 			return same ? [[...mends, same]] : [];
 		});
+		yield;
 	}
-	return common.map((mends) => ({
-		label: mends[0]!.label,
-		changes: mends.map(({ change }, place) => ({ id: prints[place]!.row.id, cells: change })),
-	}));
+	return [
+		common.map((mends) => ({
+			label: mends[0]!.label,
+			changes: mends.map(({ change }, place) => ({ id: prints[place]!.row.id, cells: change })),
+		})),
+	];
 }

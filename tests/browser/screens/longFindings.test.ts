@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { onStage } from '../harness/stage.ts';
 import { paste, startTyping } from './prints.ts';
 
-test('the findings of a long show are listed some at a time, and more are asked for with the focus on the first of them', () =>
+test('the findings of a long show are listed some at a time, and the names of prints; more are asked for with the focus on the first', () =>
 	onStage({ isKept: false }, async (stage) => {
 		const page = await stage.openShow();
 		await startTyping(page);
@@ -11,14 +11,18 @@ test('the findings of a long show are listed some at a time, and more are asked 
 		await page.keyboard.press('Home');
 		await paste(page, lines.join('\n'));
 		await page.locator('#checks').click();
-		const prints = page.locator('.list h3').filter({ hasText: /^\d+ Print|^Print/ });
-		await page.getByText('The first 100 prints of each are listed.').waitFor();
-		const before = await prints.count();
-		expect(before).toBeGreaterThanOrEqual(100);
-		expect(before).toBeLessThan(150);
+		const prints = page.locator('.list h3');
+		await page.getByText('The first 100 are listed.').waitFor();
+		expect(await prints.count()).toBe(100);
 		await page.getByRole('button', { name: 'Show more' }).press('Enter');
-		expect(await prints.count()).toBe(before + 50);
+		await expect.poll(() => prints.count()).toBe(151);
 		const ofFocus = await page.evaluate(() => document.activeElement!.closest('li:has(h3)')?.textContent);
 		expect(ofFocus).toMatch(/101/);
 		expect(await page.getByRole('button', { name: 'Show more' }).count()).toBe(0);
+		const names = page.locator('.names > .bare');
+		expect(await names.count(), 'names that are folded away').toBe(0);
+		await page.getByText('Which prints?').click();
+		await expect.poll(() => names.count()).toBe(100);
+		await page.getByRole('button', { name: 'More names' }).click();
+		await expect.poll(() => names.count()).toBe(150);
 	}));

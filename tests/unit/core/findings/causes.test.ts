@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { causesOf, mendsOfAll } from '../../../../src/core/findings/causes.ts';
+import { checksOf, mendsOfCheck } from '../../../../src/core/findings/causes.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { withFindingsAcross } from '../../../../src/core/findings/acrossRows.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
@@ -24,15 +24,29 @@ function causesIn(lines: readonly string[], show: TypedSettings = stocked) {
 		rows.map((row) => judgeRow(row, settings)),
 		settings,
 	);
-	return causesOf(rows, results, settings).map(({ level, shared, alone }) => ({
+	const checks = made(checksOf(rows, results, settings, () => true));
+	const levels = [...new Set(checks.map(({ level }) => level))];
+	return levels.map((level) => ({
 		level,
-		shared: shared.map((prints) => ({
-			message: prints[0]!.said.message,
-			ids: prints.map(({ row }) => row.id),
-			mends: mendsOfAll(prints),
-		})),
-		alone: alone.map(({ row, said }) => [row.id, ...said.map(({ code }) => code)]),
+		shared: checks
+			.filter((check) => check.level === level && check.prints.length > 1)
+			.map((check) => ({
+				message: check.said[0]!.message,
+				ids: check.prints.map(({ row }) => row.id),
+				mends: made(mendsOfCheck(check))[0]!,
+			})),
+		alone: checks
+			.filter((check) => check.level === level && check.prints.length === 1)
+			.map(({ prints, said }) => [prints[0]!.row.id, ...said.map(({ code }) => code)]),
 	}));
+}
+
+/** What all steps make. */
+function made<Result>(steps: Iterator<unknown, Result>): Result {
+	for (;;) {
+		const { done, value } = steps.next();
+		if (done) return value;
+	}
 }
 
 test.each([
