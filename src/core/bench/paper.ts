@@ -5,6 +5,8 @@ import type { BenchStep, Cut } from './benchPlan.ts';
 
 /** Height of a line of a step, in mm; the sheet of styles holds to it. */
 export const lineMm = 6.5;
+/** Height of what stands over the first step, in mm: how blanks are marked before anything is cut. */
+export const leadMm = 7;
 
 /** Height of the head of a step, in mm: its stops have lines of their own, more where several sides have theirs elsewhere. */
 export function stepHeadMm({ start, cuts }: Pick<BenchStep, 'start' | 'cuts'>): number {
@@ -56,20 +58,21 @@ export function linesOf({ cuts }: BenchStep): readonly PaperLine[] {
 export function stepsOnPages(steps: readonly BenchStep[], paper: Paper): readonly (readonly PaperStep[])[] {
 	const room = pageRoom(paper).height;
 	const pages: PaperStep[][] = [[]];
-	let used = 0;
+	let used = leadMm;
 	steps.forEach((step, place) => {
 		const lines = linesOf(step);
 		const stepHead = stepHeadMm(step);
-		const mostLines = Math.floor((room - stepHead) / lineMm);
-		for (let from = 0; from < lines.length; from += mostLines) {
-			const part = lines.slice(from, from + mostLines);
+		for (let from = 0; from < lines.length;) {
+			const left = room - stepHead - (pages[0]!.length === 0 ? leadMm : 0);
+			const part = lines.slice(from, from + Math.floor(left / lineMm));
 			const height = stepHead + part.length * lineMm;
-			if (used > 0 && used + height > room) {
+			if (pages.at(-1)!.length > 0 && used + height > room) {
 				pages.push([]);
 				used = 0;
 			}
 			pages.at(-1)!.push({ step, number: place + 1, isContinued: from > 0, lines: part });
 			used += height;
+			from += part.length;
 		}
 	});
 	return pages;

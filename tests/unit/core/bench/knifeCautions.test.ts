@@ -67,6 +67,7 @@ test.each([
 	['pages/BenchPage.svelte', ['marking', 'laying', 'layingBare', 'stroke', 'hands', 'blade', 'rules']],
 	['pages/CutPage.svelte', ['stroke', 'hands', 'blade', 'rules', 'atStep', 'atStepBare']],
 	['paper/listDocument.ts', ['inShort']],
+	['ui/paper/ListPaper.svelte', ['marking']],
 	['paper/marksDocument.ts', ['inShort']],
 	['paper/templatesDocument.ts', ['inShort']],
 ] as const)('%s says it of windows', (page, all) => {
