@@ -7,18 +7,22 @@ export interface BorderWords {
 	readonly measure: string;
 }
 
-/** Where the words of a border stand, and the line that shows what they measure; in the drawing's units. */
+/** Where words begin, are centred or end, on their base line; in the drawing's units. */
+export interface WordsAt {
+	readonly x: number;
+	readonly y: number;
+	readonly anchor: 'start' | 'middle' | 'end';
+}
+
+/** Where a border's side and its measure stand, and the line that shows what it measures; in the drawing's units. */
 export interface PlacedWords extends BorderWords {
 	/** The dimension line, from the mount's edge to the line of the cut: its two ends. */
 	readonly from: readonly [x: number, y: number];
 	readonly to: readonly [x: number, y: number];
-	/** Where the words begin, are centred or end, on their base line. */
-	readonly x: number;
-	readonly y: number;
-	readonly anchor: 'start' | 'middle' | 'end';
-	/** Whether the measure stands on a line of its own under the side. */
-	readonly isTwoLines: boolean;
-	/** Whether the border is too narrow for its words: they stand beside the mount then. */
+	/** The side is named outside the mount. */
+	readonly sideAt: WordsAt;
+	readonly measureAt: WordsAt;
+	/** Whether the border is too narrow for its measure: it stands beside the mount too then, after the side. */
 	readonly isOutside: boolean;
 }
 
@@ -37,11 +41,12 @@ export const footHeight = 0.625;
 /** Room that words need around them, in letters. */
 const room = 0.25;
 /** From one base line to the next, in letters. */
-export const lineHeight = 1.4;
+const lineHeight = 1.4;
 
 /**
- * Where the measures of the borders stand on the back of a mount, so that none can be read as a size of the window: in
- * their border, beside a dimension line over all of it; where it is too narrow, beside the mount at the end of that line.
+ * Where the words of the borders stand on the back of a mount, so that none can be read as a size of the window, nor two
+ * over one another as a fraction: a side is named outside the mount, its measure stands in the border at a dimension line
+ * over all of it; where the border is too narrow, beside the mount with the side.
  * @param lines the left border lies at the right, as on the back
  * @param text the height of the letters
  */
@@ -57,47 +62,50 @@ export function placeBorderWords(
 	);
 }
 
-/** A side: its name over the dimension line, its measure under it. */
+/** A side: its measure over the dimension line, its name beyond the edge. */
 function besideWindow(words: BorderWords, lines: BackLines, text: number): PlacedWords {
 	const { side, measure } = words;
 	const edge = side === 'left' ? lines.width : 0;
 	const line = side === 'left' ? lines.left : lines.right;
 	const y = (lines.top + lines.bottom) / 2;
-	const wide = Math.max(widthOfWords(side), widthOfWords(measure)) * text;
-	const isOutside = Math.abs(edge - line) < wide + 2 * room * text;
+	const isOutside = Math.abs(edge - line) < (widthOfWords(measure) + 2 * room) * text;
 	const outwards = side === 'left' ? 1 : -1;
+	const beyond = {
+		x: edge + outwards * room * 1.6 * text,
+		anchor: outwards > 0 ? ('start' as const) : ('end' as const),
+	};
 	return {
 		...words,
 		from: [edge, y],
 		to: [line, y],
-		x: isOutside ? edge + outwards * room * 1.6 * text : (edge + line) / 2,
-		// Outside there is no line between the two.
-		y: isOutside ? y - 0.3 * text : y - 0.45 * text,
-		anchor: isOutside ? (outwards > 0 ? 'start' : 'end') : 'middle',
-		isTwoLines: true,
+		sideAt: { ...beyond, y: isOutside ? y - 0.3 * text : y + 0.35 * text },
+		measureAt: isOutside
+			? { ...beyond, y: y + (lineHeight - 0.3) * text }
+			: { x: (edge + line) / 2, y: y - room * text, anchor: 'middle' },
 		isOutside,
 	};
 }
 
-/** Top and bottom: both words in one line, at the right of the dimension line, clear of the mark at the foot. */
+/** Top and bottom: the measure at the right of the dimension line, clear of the mark at the foot; the name over or under the mount. */
 function overOrUnderWindow(words: BorderWords, lines: BackLines, text: number): PlacedWords {
 	const { side, measure } = words;
 	const [edge, line] = side === 'top' ? [0, lines.top] : [lines.height, lines.bottom];
-	const high = Math.abs(edge - line);
-	const wide = widthOfWords(`${side} ${measure}`) * text;
 	const foot = side === 'bottom' ? footHeight * text : 0;
-	const isOutside = high - foot < (1 + room) * text;
+	const isOutside = Math.abs(edge - line) - foot < (1 + room) * text;
 	const middle = side === 'top' ? line / 2 : (line + edge - foot) / 2;
-	const x = lines.width / 2 - (wide + room * text) / 2;
-	const outside = side === 'top' ? -room * text * 1.6 : lines.height + 1.1 * text;
+	const x = lines.width / 2;
+	const y = side === 'top' ? -room * text * 1.6 : lines.height + 1.1 * text;
+	const wide = (widthOfWords(measure) + room) * text;
+	const at = isOutside ? x : x - wide / 2;
+	const gap = room * 1.6 * text;
 	return {
 		...words,
-		from: [isOutside ? lines.width / 2 - text : x, edge],
-		to: [isOutside ? lines.width / 2 - text : x, line],
-		x: isOutside ? lines.width / 2 - text : x + room * 1.6 * text,
-		y: isOutside ? outside : middle + 0.35 * text,
-		anchor: isOutside ? 'middle' : 'start',
-		isTwoLines: false,
+		from: [at, edge],
+		to: [at, line],
+		sideAt: { x: isOutside ? x - gap / 2 : x, y, anchor: isOutside ? 'end' : 'middle' },
+		measureAt: isOutside
+			? { x: x + gap / 2, y, anchor: 'start' }
+			: { x: at + gap, y: middle + 0.35 * text, anchor: 'start' },
 		isOutside,
 	};
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { placeBorderWords, type PlacedWords } from '../../../../src/ui/bench/placeBorderWords.ts';
+import { placeBorderWords, type PlacedWords, type WordsAt } from '../../../../src/ui/bench/placeBorderWords.ts';
 import { widthOfWords } from '../../../../src/ui/length/widthOfWords.ts';
 
 const sides = ['top', 'bottom', 'left', 'right'] as const;
@@ -23,12 +23,12 @@ function placed(borders: Readonly<Record<(typeof sides)[number], number>>, text 
 }
 
 /** The box that words fill, roughly: left, right, top, bottom. */
-function boxOf({ side, measure, x, y, anchor, isTwoLines }: PlacedWords, text = 29) {
-	const wide =
-		text * (isTwoLines ? Math.max(widthOfWords(side), widthOfWords(measure)) : widthOfWords(`${side} ${measure}`));
+function boxOf(words: string, { x, y, anchor }: WordsAt, text = 29) {
+	const wide = text * widthOfWords(words);
 	const left = anchor === 'start' ? x : anchor === 'end' ? x - wide : x - wide / 2;
-	return { left, right: left + wide, top: y - 0.75 * text, bottom: y + (isTwoLines ? 1.4 * text : 0) };
+	return { left, right: left + wide, top: y - 0.75 * text, bottom: y };
 }
+const isOnMount = (box: ReturnType<typeof boxOf>) => box.right > 0 && box.left < 700 && box.bottom > 0 && box.top < 550;
 
 test.each([
 	['wide', { top: 93, bottom: 100, left: 80, right: 80 }, 0],
@@ -39,12 +39,23 @@ test.each([
 	const { lines, words } = placed(borders);
 	expect(words.filter(({ isOutside }) => isOutside)).toHaveLength(outside);
 	for (const each of words) {
-		const box = boxOf(each);
+		const box = boxOf(each.measure, each.measureAt);
 		const isInWindow =
 			box.right > lines.right && box.left < lines.left && box.bottom > lines.top && box.top < lines.bottom;
 		expect(isInWindow, each.side).toBe(false);
-		const isOnMount = box.right > 0 && box.left < 700 && box.bottom > 0 && box.top < 550;
-		expect(isOnMount, each.side).toBe(!each.isOutside);
+		expect(isOnMount(box), each.side).toBe(!each.isOutside);
+		const side = boxOf(each.side, each.sideAt);
+		expect(isOnMount(side), `${each.side} is named beside the mount`).toBe(false);
+		const isOver = side.right > box.left && side.left < box.right && side.bottom > box.top && side.top < box.bottom;
+		expect(isOver, `${each.side} lies over its measure`).toBe(false);
+	}
+});
+
+test('no side stands over its measure on one line between the two, as in a fraction', () => {
+	const { words } = placed({ top: 93, bottom: 100, left: 80, right: 70 });
+	for (const { side, sideAt, measureAt, from } of words.slice(2)) {
+		expect(measureAt.y, side).toBeLessThan(from[1]);
+		expect(Math.abs(sideAt.x - measureAt.x), side).toBeGreaterThan(29);
 	}
 });
 
