@@ -3,8 +3,8 @@ import { widthOfWords } from '../length/widthOfWords.ts';
 /** What stands on a piece of a sheet. */
 export interface PieceLines {
 	readonly lines: readonly string[];
-	/** A line for each word; stacked in a narrow piece; or turned, along the piece, for want of any other room. */
-	readonly way: 'flat' | 'stacked' | 'turned';
+	/** A line for each word; stacked in a narrow piece; or none, where a figure has no room: a letter and a legend say them then. */
+	readonly way: 'flat' | 'stacked' | 'letter';
 }
 
 /** From one base line to the next, in letters. */
@@ -12,20 +12,24 @@ export const lineHeight = 1.25;
 
 /**
  * The lines of words that a piece has room for. In an upright, narrow one they are stacked, so that figures stay upright: a
- * size stands whole on two or three lines, or not at all. Only where not even that has room do the words lie along it.
+ * size stands whole on two lines, or not at all.
  * @param words a name; a size, "130 × 900"; a blank one counts as nothing
  * @param width of the piece, and its height and the letters', in one unit
  */
 export function pieceLines(words: readonly string[], width: number, height: number, letter: number): PieceLines {
 	const said = words.filter((word) => word !== '');
 	const isUpright = width < height / 2 && width < letter * 9;
-	if (!isUpright) return { lines: flatLines(said, width, height, letter), way: 'flat' };
+	if (!isUpright) {
+		const lines = flatLines(said, width, height, letter);
+		// The size of what is kept stands nowhere else.
+		const isCut = said[0]?.startsWith(keep) && lines.join() !== said.join();
+		return isCut ? { lines: [], way: 'letter' } : { lines, way: 'flat' };
+	}
 	const letters = lettersIn(width, letter);
 	const stacks = said.map((word) => stacked(word, letters, width / letter - 0.6));
 	const rows = rowsIn(height, letter);
 	const sizeRows = stacks.reduce((sum, stack, at) => sum + (isSize(said[at]!) ? (stack?.length ?? 0) : 0), 0);
-	if (stacks.some((stack) => stack === undefined) || sizeRows > rows)
-		return { lines: flatLines(alongOne(said), height, width, letter), way: 'turned' };
+	if (stacks.some((stack) => stack === undefined) || sizeRows > rows) return { lines: [], way: 'letter' };
 	// A name gives way to the size.
 	let left = rows - sizeRows;
 	const lines = stacks.flatMap((stack, at) => {
@@ -55,9 +59,6 @@ const rowsIn = (height: number, letter: number) =>
 	Math.max(0, Math.floor((height - letter * 0.6) / (letter * lineHeight)));
 const lettersIn = (width: number, letter: number) => Math.floor((width - letter * 0.8) / (letter * 0.54));
 
-/** What is kept lies along its piece in one line: "keep 130 × 900". */
-const alongOne = (words: readonly string[]): readonly string[] => (words[0] === keep ? [words.join(' ')] : words);
-
 /**
  * A word in lines of so many letters, a size in lines of so much room, in letters' heights; undefined for a size, or
  * "keep", that has no room even so.
@@ -69,8 +70,7 @@ function stacked(word: string, letters: number, room: number): readonly string[]
 	const [width = '', height = ''] = word.split(times);
 	if (widthOfWords(height) > room) return undefined;
 	// On two lines it would touch the dashes round an offcut.
-	if (widthOfWords(`${width} ×`) <= room - 0.5) return [`${width} ×`, height];
-	return widthOfWords(width) <= room ? [width, '×', height] : undefined;
+	return widthOfWords(`${width} ×`) <= room - 0.5 ? [`${width} ×`, height] : undefined;
 }
 
 /** A name in as many lines as it needs. */

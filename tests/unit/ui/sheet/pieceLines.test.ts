@@ -6,7 +6,6 @@ const on = (words: readonly string[], width: number, height: number) => pieceLin
 
 test('in a narrow upright piece the words are stacked upright, and a size stays whole', () => {
 	expect(on(['keep', '130 × 900'], 60, 353)).toEqual({ lines: ['keep', '130 ×', '900'], way: 'stacked' });
-	expect(on(['keep', '130 × 900'], 40, 353)).toEqual({ lines: ['keep', '130', '×', '900'], way: 'stacked' });
 	expect(on(['3 Net store', '150 × 700'], 60, 280).lines).toEqual(['3 Net', 'store', '150 ×', '700']);
 });
 
@@ -17,8 +16,14 @@ test('a name gives way to the size where a stack is too high', () => {
 	});
 });
 
-test('only where not even a figure has room do the words lie along the piece', () =>
-	expect(on(['keep', '130 × 900'], 31, 353)).toEqual({ lines: ['keep 130 × 900'], way: 'turned' }));
+test.each([40, 31])('where a size has no room, at %i, nothing stands on the piece: its letter does', (width) =>
+	expect(on(['keep', '130 × 900'], width, 353)).toEqual({ lines: [], way: 'letter' }),
+);
+
+test('what is kept is said whole or by its letter in a flat piece too', () => {
+	expect(on(['keep 550 × 140'], 120, 30)).toEqual({ lines: ['keep 550 × 140'], way: 'flat' });
+	expect(on(['keep 550 × 140'], 90, 30)).toEqual({ lines: [], way: 'letter' });
+});
 
 test('in any other piece each word has its line, shortened to its room', () => {
 	expect(on(['4 Two gulls arguing', '520 × 420', ''], 204, 165).lines).toEqual(['4 Two gulls arguing', '520 × 420']);
