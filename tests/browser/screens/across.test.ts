@@ -20,7 +20,9 @@ test('harmonise shows before and after, and is taken whole in one step to undo',
 	play(async (page) => {
 		await harmoniseExample(page);
 		const before = await needs(page);
-		expect(await page.locator('main').getByRole('status').innerText()).toMatch(/^Chosen: .+ the least possible\./);
+		expect(await page.locator('main').getByRole('status').innerText()).toMatch(
+			/^Chosen\s+\S.*\s+Mount sizes\s+\d+ → \d+\s/,
+		);
 		await page.getByText('clears what is typed in its picture, window, mount and border cells').waitFor();
 		const count = await page.getByRole('checkbox', { checked: true }).count();
 		expect(await page.getByRole('row').filter({ hasText: 'Left alone: can’t be cut yet' }).count()).toBeGreaterThan(0);
