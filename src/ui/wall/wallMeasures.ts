@@ -2,12 +2,15 @@ import type { RowResult } from '../../core/findings/rowResult.ts';
 import { type Length, nearestLength } from '../../core/length/length.ts';
 import type { HungPrint, HungWall } from '../../core/walls/hungPrint.ts';
 import { neighboursOf } from '../../core/walls/wallWords.ts';
+import { clearFigures, figureRoom } from './clearFigures.ts';
 
 /** A distance along a wall that is drawn, in units of length: from, to, and how high above the floor. */
 export interface WallMeasure {
 	readonly from: number;
 	readonly to: number;
 	readonly y: number;
+	/** Where its figure would lie over another of the same print: it ends, or begins, at the print then. */
+	readonly lean?: 'end' | 'start';
 }
 
 /** What is looked at. */
@@ -16,21 +19,26 @@ export interface Measured {
 	readonly chosen: HungPrint | undefined;
 	/** Whether all prints are measured. */
 	readonly hasMeasures: boolean;
-	/** Pixels a millimetre. */
-	readonly scale: number;
+	/** A distance as it is shown. */
+	readonly wordsOf: (distance: number) => string;
 	/** The height of a letter, in mm of the wall. */
 	readonly letter: number;
 }
 
-/** Pixels from one figure to the next: those that come nearer are drawn once one zooms in. */
-const roomForFigure = 36;
-
 /** What of a wall is measured: the selected print against its neighbours, or all. */
 export function measuresOf(hung: HungWall, measured: Measured): readonly WallMeasure[] {
-	const { chosen, hasMeasures, scale, letter } = measured;
+	const { chosen, hasMeasures, wordsOf, letter } = measured;
 	const y = underAll(hung, letter);
-	if (!hasMeasures) return chosen ? between(hung, chosen, chosen.left, y) : [];
-	const own = chosen ? between(hung, chosen, chosen.left, y) : [];
+	const figure = (measure: WallMeasure) => {
+		const wide = figureRoom(wordsOf(measure.to - measure.from)) * letter * 1e7;
+		const { from, to, lean } = measure;
+		const middle = lean === 'end' ? to - wide / 2 : lean === 'start' ? from + wide / 2 : (from + to) / 2;
+		return { measure, middle, wide };
+	};
+	let own = chosen ? between(hung, chosen, chosen.left, y) : [];
+	if (own.length > clearFigures(own.map(figure)).length)
+		own = own.map((each, at) => ({ ...each, lean: at === 0 ? 'end' : 'start' }));
+	if (!hasMeasures) return own;
 	const gaps = hung.prints.flatMap((print, at) => {
 		if (print.column === hung.prints[at - 1]?.column) return [];
 		// The gap between two prints is the left one of the second.
@@ -38,15 +46,7 @@ export function measuresOf(hung: HungWall, measured: Measured): readonly WallMea
 		return between(hung, print, print.left, y).filter(({ to }) => isLast || to === print.left);
 	});
 	// A figure stands under its gap, where prints leave it more room than the gap is wide: only figures crowd each other.
-	const middles = own.map(({ from, to }) => (from + to) / 2);
-	return gaps.reduce((drawn, gap) => {
-		const middle = (gap.from + gap.to) / 2;
-		if (middles.every((other) => (Math.abs(middle - other) / 1e7) * scale >= roomForFigure)) {
-			middles.push(middle);
-			drawn.push(gap);
-		}
-		return drawn;
-	}, own);
+	return [...own, ...clearFigures(gaps.map(figure), own.map(figure)).map(({ measure }) => measure)];
 }
 
 /** Gaps are measured under all that hangs there. @param letter the height of a letter, in mm of the wall */
