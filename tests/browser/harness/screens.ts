@@ -45,8 +45,16 @@ async function comeToPaperShow(page: Page): Promise<void> {
 	await page.evaluate(() => Object.assign(window, { hasPaperShow: true }));
 }
 
+/** Opens the choices of the page for paper, which are folded where it is narrow. */
+async function openChoices(page: Page): Promise<void> {
+	await page.getByRole('region', { name: 'What to print' }).waitFor();
+	const folded = page.locator('.desk details:not([open]) > summary');
+	if (await folded.isVisible()) await folded.click();
+}
+
 /** Chooses these documents on the page for paper, and no others. */
 async function choosePaper(page: Page, ...names: readonly string[]): Promise<void> {
+	await openChoices(page);
 	await page.getByRole('checkbox', { name: names[0]! }).first().waitFor();
 	const chosen = await page.locator('.line input[type=checkbox]').evaluateAll((boxes, wanted) => {
 		const words = (box: Element) => (box as HTMLInputElement).labels![0]!.innerText.trim();
@@ -473,6 +481,7 @@ export const screens: readonly Screen[] = [
 		open: async (page) => {
 			await loadExample(page);
 			await page.goto(`${page.url().split('#')[0]}#paper`);
+			await openChoices(page);
 			await page.getByRole('checkbox', { name: 'Labels for the back' }).check();
 			await page.locator('article').first().waitFor();
 		},

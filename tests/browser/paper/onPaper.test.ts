@@ -258,15 +258,16 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 			}
 		}
 
-		// Held upright, the pages stand in a row over the choices, the first of them whole; beside them on a page that lies.
+		// Held upright, what is chosen is a line over the pages, which go downwards, and opens; beside them on a page that lies.
 		const topOf = async (selector: string) => (await page.locator(selector).first().boundingBox())!;
 		await page.setViewportSize(uprightTablet);
-		await expect.poll(async () => (await topOf('article')).y < (await topOf('.desk')).y).toBe(true);
+		await expect.poll(async () => (await topOf('.desk')).height).toBeLessThan(80);
 		const [first, second] = await page.locator('article').all();
 		const [one, other] = [(await first!.boundingBox())!, (await second!.boundingBox())!];
-		expect(one.y + one.height).toBeLessThan((await topOf('.desk')).y);
-		expect([other.y, other.x > one.x + one.width]).toEqual([one.y, true]);
-		expect(other.x + other.width).toBeLessThanOrEqual(uprightTablet.width);
+		expect(one.y).toBeGreaterThan((await topOf('.desk')).y);
+		expect([other.x, other.y > one.y + one.height]).toEqual([one.x, true]);
+		await page.getByText(/, \d+ pages$/).click();
+		expect((await topOf('.desk')).height).toBeGreaterThan(300);
 		await page.setViewportSize({ width: 1180, height: 820 });
 		await expect.poll(async () => (await topOf('article')).x > (await topOf('.desk')).x + 200).toBe(true);
 
@@ -286,16 +287,17 @@ test('a place leads to its own documents and back; what was chosen before is the
 		await openShow(page, showOf('Bare', { unit: 'mm' }, [{ title: 'Ebb' }]));
 		await toPaper(page);
 		await page.getByText('Nothing is chosen yet').waitFor();
-		await choose(page, 'Walls and hanging list').check();
-		await page.getByText('No print hangs on a wall yet.').waitFor();
-		expect(await page.getByRole('button', { name: 'Print or save as PDF' }).isDisabled()).toBe(true);
+		const walls = page.getByRole('checkbox', { name: 'Walls and hanging list No print hangs on a wall yet.' });
+		await expect.poll(() => walls.isDisabled()).toBe(true);
+		await choose(page, 'Labels for the back').check();
+		expect(await page.getByRole('button', { name: 'Print or save as PDF' }).isDisabled()).toBe(false);
 		await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Whole show' }).click();
 		await page.getByRole('link', { name: 'Print on paper' }).click();
 		await page.getByRole('link', { name: 'Back to the whole show' }).waitFor();
 		expect(await choose(page, 'Contact sheet').isChecked()).toBe(true);
-		expect(await choose(page, 'Walls and hanging list').isChecked()).toBe(false);
+		expect(await choose(page, 'Labels for the back').isChecked()).toBe(false);
 		await page.getByText('Page 1 of 1').waitFor();
 		await toPaper(page);
-		await expect.poll(() => choose(page, 'Walls and hanging list').isChecked()).toBe(true);
+		await expect.poll(() => choose(page, 'Labels for the back').isChecked()).toBe(true);
 		expect(await choose(page, 'Contact sheet').isChecked()).toBe(false);
 	}));
