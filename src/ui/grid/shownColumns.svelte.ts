@@ -37,6 +37,11 @@ const byKey = new Map(gridColumns.map((column) => [column.key, column]));
 
 /** Inches with their fractions need more room, in pixels. */
 const moreForInches = 28;
+/** Where they are closer, so that all borders are in view beside the drawing of a tablet held landscape; titles give way. */
+const widthsForInches: Partial<Record<ViewColumn, number>> = {
+	...{ title: 150, shape: 46, 'picture width': 58, 'picture height': 58, 'window width': 58, 'window height': 58 },
+	...{ side: 50, top: 48, bottom: 54 },
+};
 
 /** The columns of the active view, in its order, and what is done to them. Each change is one step of undo. */
 export class ShownColumns {
@@ -53,7 +58,9 @@ export class ShownColumns {
 		const places = new Map(view.order.map((key, place) => [key, place + 1]));
 		return columnsOf(view).map((key, place, all) => {
 			const column = byKey.get(key)!;
-			const byDefault = column.isFigure && this.#unit === 'in' ? column.width + moreForInches : column.width;
+			const { width } = column;
+			const inInches = widthsForInches[key] ?? (column.isFigure ? width + moreForInches : width);
+			const byDefault = this.#unit === 'in' ? inInches : width;
 			return {
 				...column,
 				truePlace: places.get(key)!,
