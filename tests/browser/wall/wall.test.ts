@@ -405,11 +405,20 @@ test('on a phone the height of a hook stands clear of the figures of the gaps', 
 		await page.keyboard.press('Enter');
 		const hook = page.locator('svg text').filter({ hasText: /^hook \d/ });
 		const { x, y, width, height } = (await hook.boundingBox())!;
-		const gaps = page.locator('svg text.middle').filter({ hasText: /^\d+$/ });
+		const gaps = page.locator('svg text.gap').filter({ hasText: /^\d+$/ });
 		expect(await gaps.count()).toBeGreaterThan(5);
 		for (const gap of await gaps.all()) {
 			const box = (await gap.boundingBox())!;
 			const isBeside = box.x >= x + width || box.x + box.width <= x;
 			expect(isBeside || box.y >= y + height || box.y + box.height <= y).toBe(true);
 		}
+		// Nor does one lie over another on its line.
+		const boxes = await gaps.evaluateAll((all) => all.map((each) => each.getBoundingClientRect().toJSON() as DOMRect));
+		const over = boxes.filter((one, at) =>
+			boxes.some(
+				(other, place) =>
+					place !== at && one.top === other.top && one.left < other.right - 0.5 && other.left < one.right - 0.5,
+			),
+		);
+		expect(over).toEqual([]);
 	}));
