@@ -79,7 +79,7 @@ export const obstacleFields: readonly RecordField[] = [
 	{ key: 'height', label: 'Height' },
 ];
 
-const density: RecordField = { key: 'density', label: 'Density, kg/m² for 1 mm', isPlain: true };
+const density: RecordField = { key: 'density', label: 'Density, kg/m²\u00a0per\u00a0mm', isPlain: true };
 const grainWords: RecordField = { key: 'grain', label: 'Grain along', choices: ['none', 'width', 'height'] };
 
 /** What is typed of a board: a sheet of it, or a blank bought ready cut. */
