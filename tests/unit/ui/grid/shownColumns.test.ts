@@ -8,7 +8,7 @@ const [room, grip] = [672, 44];
 
 test.each(['mm', 'in'] as const)('all borders are in view beside the drawing in a show in %s', (unit) => {
 	const { settings } = readSettings({ unit });
-	const columns = new ShownColumns({ views: firstViews, settings, do: () => undefined } as never);
+	const columns = new ShownColumns({ views: firstViews, settings, do: () => undefined });
 	const end = columns.list.findIndex(({ key }) => key === 'bottom');
 	const wide = columns.list.slice(0, end + 1).reduce((sum, { shownWidth }) => sum + shownWidth, grip);
 	expect(end).toBe(9);
