@@ -1,4 +1,4 @@
-import { type Length, minus, sameWithin } from '../length/length.ts';
+import { type Length, minus, sameWithin, zero } from '../length/length.ts';
 import type { OnPaper } from './paper.ts';
 import type { FourSides, PaperPlace } from './paperPlace.ts';
 
@@ -11,9 +11,14 @@ export interface TrimmedPaper {
 }
 
 const sides = ['left', 'right', 'top', 'bottom'] as const;
+type Side = (typeof sides)[number];
 
-/** Whether a paper, or a picture without one, reaches past an edge of the mount. */
-export const isPastMount = ({ from }: PaperPlace): boolean => sides.some((side) => from[side] < -sameWithin);
+/** Whether a paper, or a picture without one, reaches past an edge of the mount: past this one, or past any. */
+export const isPastMount = ({ from }: PaperPlace, side?: Side): boolean =>
+	side === undefined ? sides.some((each) => from[each] < -sameWithin) : from[side] < -sameWithin;
+
+const ofSides = <Of>(of: (side: Side) => Of) =>
+	Object.fromEntries(sides.map((side) => [side, of(side)])) as Record<Side, Of>;
 
 /**
  * A paper that reaches past the mount, trimmed on those sides to the hinge margin inside its edge. Undefined where there is
@@ -24,29 +29,24 @@ export function trimmedPaper(
 	onPaper: OnPaper | undefined,
 	hingeMargin: Length,
 ): TrimmedPaper | undefined {
-	if (!onPaper || !place.reaches || !isPastMount(place)) return undefined;
-	/** What is cut off a side. */
-	const off = (side: keyof FourSides) => (place.from[side] < -sameWithin ? minus(hingeMargin, place.from[side]) : 0);
-	const less = (of: FourSides): FourSides => {
-		const [left, right, top, bottom] = sides.map((side) => minus(of[side], off(side) as Length));
-		return { left: left!, right: right!, top: top!, bottom: bottom! };
-	};
-	const margins = less(onPaper);
-	const reaches = less(place.reaches);
-	if (sides.some((side) => off(side) > 0 && (margins[side] < 0 || reaches[side] <= 0))) return undefined;
-	const { paper, from } = place;
-	const inside = (side: keyof FourSides) => (off(side) > 0 ? hingeMargin : from[side]);
-	const cut = (side: keyof FourSides) => (off(side) > 0 ? margins[side] : undefined);
+	const { paper, from, reaches } = place;
+	if (!onPaper || !reaches || !isPastMount(place)) return undefined;
+	const isCut = (side: Side) => isPastMount(place, side);
+	/** What is cut off each side. */
+	const off = ofSides((side) => (isCut(side) ? minus(hingeMargin, from[side]) : zero));
+	const margins = ofSides((side) => minus(onPaper[side], off[side]));
+	const left = ofSides((side) => minus(reaches[side], off[side]));
+	if (sides.some((side) => isCut(side) && (margins[side] < 0 || left[side] <= 0))) return undefined;
 	return {
 		place: {
 			...place,
 			paper: {
-				width: minus(paper.width, off('left') as Length, off('right') as Length),
-				height: minus(paper.height, off('top') as Length, off('bottom') as Length),
+				width: minus(paper.width, off.left, off.right),
+				height: minus(paper.height, off.top, off.bottom),
 			},
-			from: { left: inside('left'), right: inside('right'), top: inside('top'), bottom: inside('bottom') },
-			reaches,
+			from: ofSides((side) => (isCut(side) ? hingeMargin : from[side])),
+			reaches: left,
 		},
-		cut: { left: cut('left'), right: cut('right'), top: cut('top'), bottom: cut('bottom') },
+		cut: ofSides((side) => (isCut(side) ? margins[side] : undefined)),
 	};
 }
