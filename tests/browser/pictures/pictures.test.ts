@@ -195,7 +195,7 @@ test('the button Paste takes a picture too, the text where there is one, and say
 		};
 		const paste = page.getByRole('button', { name: 'Paste', exact: true });
 		await openShow(page, showOf('Salt', settings, [{ number: '1', title: 'Tide' }]));
-		const title = page.getByRole('rowheader').nth(1);
+		const title = page.getByRole('grid').getByRole('rowheader').nth(1);
 		await title.click();
 		await copy(96, 64);
 		await paste.click();
