@@ -6,7 +6,7 @@ import { type Deed, deeds, lastDeed, lastTicked, noteOf, type Whole } from './ki
 import { withPrints } from './screens/prints.ts';
 
 /** How often the browser is killed; `npm run soak` does it often enough to mean something. */
-const kills = isSoak ? 100 : 5;
+const kills = isSoak ? 100 : 2;
 /** How long is waited for one thing on the screen, where the machine is busy. */
 const patienceMs = 60_000;
 /** How long all of them may take, on a slow machine too. */

@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { glazingCautions } from '../../../src/core/bench/glazingCautions.ts';
 import { knifeCautions } from '../../../src/core/bench/knifeCautions.ts';
-import { allOr } from '../../soak.ts';
+import { allOr, testInSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { onStage } from '../harness/stage.ts';
@@ -91,7 +91,8 @@ test('with no connection the example comes to a proven plan, with sheets, cost, 
 		await stage.startHost();
 	}));
 
-test('typing never waits while boards are planned, the old plan says so, and the new one follows', () =>
+// That a search goes on beside the page: `unit/app/packing`; how long a key takes meanwhile: the bench.
+testInSoak('typing never waits while boards are planned, the old plan says so, and the new one follows', () =>
 	play(async (page) => {
 		await loadExample(page);
 		const begun = performance.now();
@@ -127,11 +128,12 @@ test('typing never waits while boards are planned, the old plan says so, and the
 			.first()
 			.waitFor();
 		await proven(page);
-	}));
+	}),
+);
 
 test('on paper each sheet comes with its cuts, all of it inside its page, with show, date and page', () =>
 	play(async (page) => {
-		// In the page of the play before, which has the example and its plans.
+		await loadExample(page);
 		await goTo(page, 'Boards');
 		await proven(page);
 		const figures = await page.locator('figure').count();
@@ -166,7 +168,7 @@ test('on paper each sheet comes with its cuts, all of it inside its page, with s
 			expect(pastMargins(pages, { width, height }), paper).toEqual([]);
 			expect(cuts).toBeGreaterThan(20);
 		}
-	}, goesOn));
+	}));
 
 test('a sheet marked as cut stays over a reload, undo takes it back; a spoilt one is planned anew', () =>
 	play(async (page) => {

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { isSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -34,15 +35,18 @@ test('grips are seen on the active row, on the one under the pointer and on sele
 		expect(await seenGrips()).toEqual(['1']);
 	}));
 
-test('axe finds nothing in any state of the grid, nor in its colours in the dark, and a finger hits everything', () =>
+test('axe finds nothing in any state of the grid, and a finger hits everything', () =>
 	play(async (page) => {
 		await withPrints(page, prints);
 		const found: string[] = [];
 		const look = async (state: string) => {
 			const problems = [...(await axeProblems(page)), ...(await smallTargets(page))];
-			await page.emulateMedia({ colorScheme: 'dark' });
-			problems.push(...(await axeProblems(page, { rules: ['color-contrast'] })));
-			await page.emulateMedia({ colorScheme: 'light' });
+			if (isSoak) {
+				// In `npm test` the dark colours are held by the test of the tokens, and by axe on each screen.
+				await page.emulateMedia({ colorScheme: 'dark' });
+				problems.push(...(await axeProblems(page, { rules: ['color-contrast'] })));
+				await page.emulateMedia({ colorScheme: 'light' });
+			}
 			found.push(...problems.map((problem) => `${state}: ${problem}`));
 		};
 		await cell(page, 0, 'picture width').click();

@@ -6,7 +6,7 @@ import { isNewer } from '../harness/isNewer.ts';
 import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
 import { openFirstShow } from '../harness/openShow.ts';
 import { chooseFile } from '../harness/chooseFile.ts';
-import { allOr, testInSoak } from '../../soak.ts';
+import { allOr, isSoak, testInSoak } from '../../soak.ts';
 import { onStage, type Stage } from '../harness/stage.ts';
 import { everyPartWorks, forgetApp, forgive, isReady, smallShow } from './offline.ts';
 import { type Fault, faults, SpoiltHost } from './spoiltHost.ts';
@@ -94,7 +94,11 @@ test.each(allOr<Fault>(['missing', 'portal of that type', 'dropped'], ['portal o
 		await onStage({ serve: host.serve, isKept: false }, async (stage) => {
 			host.spoil = (file) => (file.endsWith('.js') ? fault : undefined);
 			const page = await stage.openApp();
-			await page.getByText('If this is all you see after a minute').waitFor();
+			const words = page.getByText('If this is all you see after a minute');
+			await words.waitFor({ state: 'attached' });
+			// Its five seconds pass at once, but in the soak.
+			if (!isSoak) await page.evaluate(() => document.getAnimations().forEach((each) => each.finish()));
+			await words.waitFor();
 			await page.getByRole('link', { name: 'Load the page again' }).waitFor();
 			stage.problems.splice(0); // scripts that were none
 		});
@@ -280,39 +284,43 @@ test('asked to save where nothing was ever stored, it makes no database', () =>
 
 beforeAll(beginNewerBuild);
 
-test('pages that are open, or only beginning, while a newer build takes over load all their parts, until they are left', () =>
-	onStage({}, async (stage) => {
-		const first = await stage.openShow();
-		await isReady(first);
-		const second = await stage.context.newPage();
-		const beginning = await stage.context.newPage();
-		// It never comes to say of which version it is.
-		await beginning.addInitScript(
-			() => void (LockManager.prototype.request = () => new Promise<never>(() => undefined)),
-		);
-		for (const page of [second, beginning]) {
-			await page.goto(stage.address);
-			await isReady(page);
-		}
-		await stage.startHost(await newerBuild());
-		await first.evaluate(async () => (await navigator.serviceWorker.ready).update());
-		await first.getByRole('button', { name: 'Start the new version' }).click();
-		await isNewer(first);
-		await isReady(first);
+// A second window that stays at the older build: `update.test.ts`.
+testInSoak(
+	'pages that are open, or only beginning, while a newer build takes over load all their parts, until they are left',
+	() =>
+		onStage({}, async (stage) => {
+			const first = await stage.openShow();
+			await isReady(first);
+			const second = await stage.context.newPage();
+			const beginning = await stage.context.newPage();
+			// It never comes to say of which version it is.
+			await beginning.addInitScript(
+				() => void (LockManager.prototype.request = () => new Promise<never>(() => undefined)),
+			);
+			for (const page of [second, beginning]) {
+				await page.goto(stage.address);
+				await isReady(page);
+			}
+			await stage.startHost(await newerBuild());
+			await first.evaluate(async () => (await navigator.serviceWorker.ready).update());
+			await first.getByRole('button', { name: 'Start the new version' }).click();
+			await isNewer(first);
+			await isReady(first);
 
-		const versionsKept = () =>
-			first.evaluate(async () => (await caches.keys()).filter((name) => name.includes('files')).length);
-		for (const page of [second, beginning]) {
-			await page.bringToFront();
-			await page.getByText('this page still shows the older one').waitFor();
-			await everyPartWorks(page);
-			expect(await versionsKept()).toBe(2);
-			await page.close();
-		}
-		await first.reload();
-		await expect.poll(versionsKept).toBe(1);
-		await everyPartWorks(first);
-	}));
+			const versionsKept = () =>
+				first.evaluate(async () => (await caches.keys()).filter((name) => name.includes('files')).length);
+			for (const page of [second, beginning]) {
+				await page.bringToFront();
+				await page.getByText('this page still shows the older one').waitFor();
+				await everyPartWorks(page);
+				expect(await versionsKept()).toBe(2);
+				await page.close();
+			}
+			await first.reload();
+			await expect.poll(versionsKept).toBe(1);
+			await everyPartWorks(first);
+		}),
+);
 
 // In parts: a part that does not come, above, and a newer build that waits, in `update.test.ts`.
 testInSoak(
