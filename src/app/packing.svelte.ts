@@ -1,4 +1,4 @@
-import type { BoardPlan } from '../core/sheets/boardPlan.ts';
+import { type BoardPlan, withBoundsOf } from '../core/sheets/boardPlan.ts';
 import { jobKey } from '../core/sheets/jobKey.ts';
 import { jobsOf, type LeftOutRow, type ShowJobs } from '../core/sheets/jobsOf.ts';
 import type { Settings } from '../core/settings/settings.ts';
@@ -49,6 +49,8 @@ export class Packing {
 	#search: AbortController | undefined;
 	/** The keys of the jobs that are searched. */
 	#searched: ReadonlySet<string> = new Set();
+	/** The keys of the jobs whose search ended because the knife had begun their plan. */
+	readonly #cutShort = new Set<string>();
 	#pause: ReturnType<typeof setTimeout> | undefined;
 	#clock: ReturnType<typeof setInterval> | undefined;
 
@@ -106,6 +108,7 @@ export class Packing {
 	/** Ends the search; the best plans found so far stay. */
 	stop(): void {
 		this.#end();
+		this.#cutShort.clear();
 		this.#isStopped = true;
 	}
 
@@ -144,7 +147,7 @@ export class Packing {
 		this.#boards = boards;
 		if (boards.some((board) => 'plan' in board && this.#isBegun(board))) this.#keep();
 		const unfinished = boards.flatMap((board) =>
-			'plan' in board && !board.isOld && this.#searched.has(board.key) && !this.#isBegun(board) ? [board.job] : [],
+			'plan' in board && !board.isOld && this.#isUnfinished(board) ? [board.job] : [],
 		);
 		const wanted = [...jobs, ...unfinished];
 		const keys = new Set(wanted.map(jobKey));
@@ -153,9 +156,18 @@ export class Packing {
 		this.#start(wanted);
 	}
 
+	/** Whether a plan that stands is still to be searched on: a sheet that is begun ends that, and begins it again where it is not. */
+	#isUnfinished(board: PlannedBoard): boolean {
+		const { key } = board;
+		if (!this.#isBegun(board)) return this.#searched.has(key) || this.#cutShort.has(key);
+		if (this.#searched.has(key)) this.#cutShort.add(key);
+		return false;
+	}
+
 	/** Begins a search, in place of one that goes on. */
 	#start(jobs: readonly PackingJob[]): void {
 		this.#end();
+		for (const job of jobs) this.#cutShort.delete(jobKey(job));
 		if (jobs.length === 0) return;
 		const search = new AbortController();
 		this.#search = search;
@@ -191,12 +203,12 @@ export class Packing {
 		this.#isBusy = false;
 	}
 
-	/** Shows a plan, unless the one that is shown is as good, or has been begun in the meantime. */
+	/** Shows a plan. One that is as good stays, as does one that was begun in the meantime: of that more is known now. */
 	#show(job: PackingJob, plan: BoardPlan): void {
 		this.#boards = this.#boards.map((board) => {
 			if (stockKey(board.job) !== stockKey(job)) return board;
 			const isSame = 'plan' in board && !board.isOld && board.key === jobKey(job);
-			if (isSame && this.#isBegun(board)) return board;
+			if (isSame && this.#isBegun(board)) return { ...board, plan: withBoundsOf(board.plan, plan) };
 			if (isSame && isSameValue(board.plan.layouts, plan.layouts)) return { ...board, plan };
 			return plannedBoard(job, plan, makeId);
 		});

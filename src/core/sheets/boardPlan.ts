@@ -36,3 +36,14 @@ export interface BoardPlan {
 	/** Share of the board used, sheets that are cut already included, that is neither blank nor offcut; 0 to 1. */
 	readonly wasteShare: number;
 }
+
+/** A plan with what another search for the same blanks has found out: how good a plan can be, and whether this one is. */
+export const withBoundsOf = (plan: BoardPlan, found: BoardPlan): BoardPlan => ({
+	...plan,
+	leastCost: Math.max(plan.leastCost, found.leastCost),
+	// Of plans that cost more than the one that was found nothing is said of how many pieces they take.
+	...(plan.cost === found.cost && {
+		leastCount: Math.max(plan.leastCount, found.leastCount),
+		proven: found.proven && plan.count === found.count && plan.unplaced.length === found.unplaced.length,
+	}),
+});

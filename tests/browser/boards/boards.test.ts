@@ -204,12 +204,10 @@ test('a change that leaves a cut blank over is asked about; left, all is as it w
 		// In the page of the play before, which has the example and its plans.
 		await goTo(page, 'Boards');
 		await proven(page);
-		// Of equally good plans any may stand: the sheet is one with the blank that the change would leave over.
+		// Of equally good plans any may stand: the sheet is the one with the blank that the change would leave over.
 		const chalk = page.getByRole('region', { name: /^Chalk/ });
-		await marks(page)
-			.and(chalk.locator('figure', { hasText: /700 × 550|550 × 700/ }).getByRole('button'))
-			.first()
-			.tap();
+		const withFirst = chalk.locator('figure').filter({ has: page.getByRole('img', { name: /\b1 Ebb\b/ }) });
+		await marks(page).and(withFirst.getByRole('button')).first().tap();
 		await expect.poll(() => cutAlready(page).count()).toBe(1);
 		const leave = page.getByRole('button', { name: 'Leave it as it was' });
 		await openSettings(page, 'Mount and window');

@@ -167,7 +167,31 @@ test('a better plan does not take the place of one that the knife has begun', as
 	tell({ ...other, layouts: other.layouts.toReversed() });
 	expect(planOf(packing).sheets[0]!.id).toBe(first!.id);
 	await pause();
-	expect(packing.isBusy).toBe(false);
+	expect(packing.isBusy, 'nothing is left to search').toBe(false);
+
+	on(session).tickKnife([{ sheet: first!, places: [0] }], false, 'Untick');
+	await pause();
+	expect(packing.isBusy, 'not begun after all, its search goes on').toBe(true);
+	expect(asked.at(-1)!.jobs).toHaveLength(1);
+	asked.at(-1)!.finish([{ ...planFor(jobs[0]!), proven: true }]);
+	await vi.advanceTimersByTimeAsync(0);
+	await pause();
+	expect(planOf(packing).plan.proven).toBe(true);
+	expect(packing.isBusy, 'once it has come to its end it is over').toBe(false);
+});
+
+test('of a plan that the knife has begun it is said how good it is, once the search knows', async () => {
+	const { session, packing, asked, pause } = await open();
+	await pause();
+	const { jobs, tell } = asked[0]!;
+	const quick = { ...planFor(jobs[0]!), leastCost: 0, leastCount: 1, proven: false };
+	tell(quick);
+	const [first] = planOf(packing).sheets;
+	on(session).tickKnife([{ sheet: first!, places: [0] }], true, 'Tick');
+	tell({ ...quick, leastCost: quick.cost, leastCount: quick.count, proven: true });
+	expect(planOf(packing).plan).toEqual({ ...quick, leastCost: quick.cost, leastCount: quick.count, proven: true });
+	tell({ ...quick, cost: quick.cost - 1, count: quick.count - 1, leastCost: quick.cost - 1, proven: true });
+	expect(planOf(packing).plan.cost, 'a cheaper one comes too late').toBe(quick.cost);
 });
 
 test('a search is stopped with what it has found, and taken up again; what goes wrong is told', async () => {
