@@ -1,54 +1,116 @@
-// How long the app takes to a grid that can be typed in, with thirty prints and the host switched off; and how large
-// everything is that it keeps on the device. Part of `npm run bench`, after `npm run build`.
-import { readdir, stat } from 'node:fs/promises';
+// How long it takes from a browser that has just been opened, with the host switched off, to a show that is typed into:
+// beside a page that shows the same rows as text and can be typed into. Four times slower than this machine.
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
-import { builtApp, closeSharedBrowser, onStage } from '../browser/harness/stage.ts';
+import { fileURLToPath } from 'node:url';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import type { Page } from 'playwright-core';
+import { build } from 'vite';
+import { judgeRow } from '../../src/core/findings/judgeRow.ts';
+import { readSettings } from '../../src/core/settings/readSettings.ts';
+import { withCells } from '../../src/core/show/withCells.ts';
+import { cellViews } from '../../src/ui/grid/cellView.ts';
+import { gridColumns } from '../../src/ui/grid/gridColumns.ts';
+import { builtApp, onStage } from '../browser/harness/stage.ts';
+import { cell, paste, startTyping } from '../browser/screens/prints.ts';
+import { type Measured, median } from './goals.ts';
+import { loads, slowdown } from './grids.ts';
+import { printCells } from './printCells.ts';
 
-const starts = 5;
-
-const median = (values: readonly number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
-
-/** Bytes of the files that the service worker keeps: all that was built but itself. */
-async function bytesKept(): Promise<number> {
-	const entries = await readdir(builtApp, { recursive: true, withFileTypes: true });
-	const files = entries.filter((entry) => entry.isFile() && entry.name !== 'sw.js');
-	const sizes = await Promise.all(files.map(async ({ parentPath, name }) => (await stat(join(parentPath, name))).size));
-	return sizes.reduce((sum, size) => sum + size, 0);
+/** A page that opens without a host. */
+interface Opening {
+	readonly folder: string;
+	/** What is kept on the device before. */
+	readonly prepare: (page: Page) => Promise<void>;
+	/** Types a figure as soon as the rows are there. */
+	readonly type: (page: Page) => Promise<void>;
 }
 
-const opened: number[] = [];
-const typedIn: number[] = [];
-let prints = 0;
-
-await onStage({ isSharp: true }, async (stage) => {
-	const first = await stage.openShow();
-	await first.getByRole('button', { name: 'Load the example' }).click();
-	await first.getByRole('grid').waitFor();
-	await first.getByText('Saved', { exact: true }).waitFor();
-	await stage.isKept(first);
-	await stage.closeBrowser();
-	await stage.stopHost();
-	for (let start = 0; start < starts; start++) {
-		await stage.openBrowser();
-		const [page] = stage.context.pages();
-		const begun = performance.now();
-		await page!.goto(stage.address, { waitUntil: 'commit' });
-		await page!.getByRole('grid').getByRole('row').nth(1).waitFor();
-		opened.push(performance.now() - begun);
-		prints = Number(await page!.getByRole('grid').getAttribute('aria-rowcount'));
-		await page!.keyboard.press('Control+Home');
-		await page!.getByRole('grid').getByRole('rowheader').first().click();
-		await page!.keyboard.type('7');
-		await page!.getByRole('grid').getByRole('textbox').waitFor();
-		typedIn.push(performance.now() - begun);
-		await page!.keyboard.press('Escape');
-		await stage.closeBrowser();
-	}
+const ours = (rows: number): Opening => ({
+	folder: builtApp,
+	prepare: async (page) => {
+		await startTyping(page);
+		await page.keyboard.press('Home');
+		const lines = Array.from({ length: rows }, (_, place) => {
+			const cells = printCells(place);
+			return [cells.number, cells.title, '', cells['picture width'], cells['picture height']].join('\t');
+		});
+		await paste(page, lines.join('\n'));
+		await page.getByText('Saved', { exact: true }).waitFor();
+	},
+	type: async (page) => {
+		await cell(page, 0, 'number').click();
+		await page.keyboard.type('7');
+		await page.getByRole('grid').getByRole('textbox').waitFor();
+	},
 });
-console.log(`kept on the device: ${((await bytesKept()) / 1024).toFixed(0)} KiB`);
-console.log(
-	`cold start without a host, median of ${starts}: grid of ${prints} rows after ${median(opened).toFixed(0)} ms,`,
-);
-console.log(`typed into after ${median(typedIn).toFixed(0)} ms (the browser's own start not counted)`);
-await closeSharedBrowser();
+
+const asText = (folder: string): Opening => ({
+	folder,
+	prepare: async (page) => {
+		await page.evaluate(() => navigator.serviceWorker.ready);
+		await page.reload(); // what came before there was a service worker is kept now
+	},
+	type: async (page) => {
+		await page.locator('td').first().waitFor();
+		await page.getByRole('textbox').click();
+		await page.keyboard.type('7');
+		await page.waitForFunction(() => document.querySelector('input')?.value === '7');
+	},
+});
+
+/** The median of several cold starts, in milliseconds; the browser's own start is not counted. */
+async function timeOf({ folder, prepare, type }: Opening): Promise<number> {
+	const times: number[] = [];
+	await onStage({ folder, isSharp: true, hasProfile: true }, async (stage) => {
+		const first = await stage.openApp();
+		await prepare(first);
+		await stage.isKept(first);
+		await stage.closeBrowser();
+		await stage.stopHost();
+		for (let start = 0; start < loads; start++) {
+			await stage.openBrowser();
+			const page = stage.context.pages()[0] ?? (await stage.context.newPage());
+			const debug = await stage.context.newCDPSession(page);
+			await debug.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
+			const begun = performance.now();
+			await page.goto(stage.address, { waitUntil: 'commit' });
+			await type(page);
+			times.push(performance.now() - begun);
+			await stage.closeBrowser();
+		}
+	});
+	return median(times);
+}
+
+/** What the grid shows of each row, cell by cell. */
+function textsOf(rows: number): readonly (readonly string[])[] {
+	const { settings } = readSettings({});
+	return Array.from({ length: rows }, (_, order) => {
+		const row = withCells({ id: `r${order}`, order, typed: {} }, printCells(order), settings);
+		const views = cellViews({ row, result: judgeRow(row, settings), steps: [], settings }, gridColumns);
+		return views.map(({ text }) => text);
+	});
+}
+
+/** Measures the cold start of a show with so many rows, beside that of the page of text. */
+export async function measureColdStart(rows: number): Promise<Measured> {
+	const folder = await mkdtemp(join(tmpdir(), 'evenhang-blank-'));
+	try {
+		await build({
+			configFile: false,
+			root: fileURLToPath(new URL('blankPage', import.meta.url)),
+			base: './',
+			logLevel: 'error',
+			plugins: [svelte()],
+			define: { rowsAsText: JSON.stringify(textsOf(rows)) },
+			build: { outDir: folder, emptyOutDir: true, target: 'es2023' },
+		});
+		const [own, other] = [await timeOf(ours(rows)), await timeOf(asText(folder))];
+		return { measure: 'offline cold start to typing', rows, ours: own, other };
+	} finally {
+		await rm(folder, { recursive: true });
+	}
+}

@@ -1,5 +1,5 @@
 // How long 20,000 rows of CSV take to come in and to be compared again, and how much memory that is; then lists that are
-// far too large for what they hold. Part of `npm run bench`, after `npm run build`.
+// far too large for what they hold. Part of `npm run bench`.
 import { performance } from 'node:perf_hooks';
 import type { Page } from 'playwright-core';
 import { chooseFile } from '../browser/harness/chooseFile.ts';
@@ -80,7 +80,7 @@ await onStage({ isSharp: true }, async (stage) => {
 	await tell('and on disk', begun);
 
 	await page.getByRole('button', { name: 'Close' }).first().click();
-	await page.getByRole('button', { name: 'Files' }).click();
+	await page.getByRole('button', { name: 'Files', exact: true }).click();
 	begun = performance.now();
 	await chooseFile(
 		page,

@@ -1,41 +1,26 @@
 // Our grid beside a general-purpose one, showing the same cells, in one run: Chromium, four times slower than it is.
-// Part of `npm run bench`, after `npm run build`.
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import type { CDPSession, Page } from 'playwright-core';
 import { build } from 'vite';
 import { columnIndexOf } from '../../src/ui/grid/gridColumns.ts';
-import { builtApp, closeSharedBrowser, Stage } from '../browser/harness/stage.ts';
+import { builtApp, Stage } from '../browser/harness/stage.ts';
 import { cell, startTyping } from '../browser/screens/prints.ts';
 import { openSettings } from '../browser/screens/settingsOf.ts';
+import { type Measure, type Measured, median, shareOf } from './goals.ts';
 import { printCells } from './printCells.ts';
 
-const counts = process.argv.slice(2).map(Number);
-const slowdown = 4;
-const loads = 5;
-const keys = 5;
+/** How many times slower the page runs than this machine. */
+export const slowdown = 4;
+/** How often a page is loaded for each figure, which is their median. */
+export const loads = 5;
+const keysALoad = 3;
+const framesALoad = 25;
 
-/** Milliseconds, but for the heap. */
-interface Figures {
-	readonly 'first paint': number;
-	readonly 'key to painted row': number;
-	readonly 'work of a key': number;
-	readonly 'default changed to painted': number;
-	readonly 'p95 frame, scrolling': number;
-	readonly 'heap, MB': number;
-}
-
-/** What share of the library's figure ours may be at most, by how many rows there are; undefined where none is set. */
-const goals: Readonly<Record<keyof Figures, (count: number) => number | undefined>> = {
-	'first paint': (count) => (count >= 10_000 ? 0.5 : 1),
-	'key to painted row': () => 0.7,
-	'work of a key': () => 0.5,
-	'default changed to painted': () => 0.4,
-	'p95 frame, scrolling': () => 1,
-	'heap, MB': () => 1,
-};
+type Figures = Readonly<Record<Exclude<Measure, 'offline cold start to typing'>, number>>;
 
 /** What both grids are asked, each in its own way. */
 interface Side {
@@ -48,12 +33,12 @@ interface Side {
 	readonly scroller: string;
 	readonly open: (page: Page) => Promise<void>;
 	readonly changeDefault: (page: Page, turn: number) => Promise<void>;
+	/** Takes back what was typed last; left out where nothing of it is kept when the page is loaded anew. */
+	readonly undo?: (page: Page) => Promise<void>;
 }
 
-const median = (values: readonly number[]) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
-
 /** Put into each page before its own scripts: tells when cells show something new, and when that has been painted. */
-const watch = (): void => {
+const watch = (follows: string): void => {
 	const painted = () =>
 		new Promise<number>((resolve) =>
 			requestAnimationFrame(() => {
@@ -77,10 +62,8 @@ const watch = (): void => {
 	let begun = 0;
 	addEventListener('keydown', () => (begun = performance.now()), { capture: true });
 	Object.assign(window, {
-		firstPaint: async (selector: string) => {
-			await changed(selector, '');
-			return painted();
-		},
+		/** From the beginning of the load to the first row, painted with what it works out. */
+		firstPaint: changed(follows, '').then(painted),
 		/** From the last key to a cell that shows something else: work until it is in the page, and until it is painted. */
 		watchCell: (selector: string) => {
 			const before = textOf(selector);
@@ -108,7 +91,7 @@ const watch = (): void => {
 };
 
 interface Watching {
-	firstPaint: (selector: string) => Promise<number>;
+	firstPaint: Promise<number>;
 	watchCell: (selector: string) => void;
 	watched: Promise<{ work: number; painted: number }>;
 	begin: () => number;
@@ -144,8 +127,12 @@ const ours: Side = {
 	typed: `[data-row="0"][data-column="${columnIndexOf('picture width')}"]`,
 	follows: `[data-row="0"][data-column="${columnIndexOf('window width')}"]`,
 	scroller: '[role=grid]',
-	open: async (page) => void (await cell(page, 0, 'picture width').click()),
+	// By way of another: a click on the cell that is active already would open it.
+	open: async (page) => {
+		for (const row of [1, 0]) await cell(page, row, 'picture width').click();
+	},
 	changeDefault: (page, turn) => page.keyboard.press(turn % 2 === 0 ? 'Control+z' : 'Control+y'),
+	undo: (page) => page.keyboard.press('Control+z'),
 };
 
 const library = (folder: string): Side => ({
@@ -172,84 +159,101 @@ async function heapMb(debug: CDPSession): Promise<number> {
 	return usedSize / 2 ** 20;
 }
 
-const watchedIn = (page: Page) => page.evaluate(() => window.watched);
+/** Resolves when the page's thread has had next to nothing to do for a while. */
+async function settled(debug: CDPSession): Promise<void> {
+	const busyMs = async () => {
+		const { metrics } = await debug.send('Performance.getMetrics');
+		return 1000 * metrics.find(({ name }) => name === 'TaskDuration')!.value;
+	};
+	let last = await busyMs();
+	for (let calm = 0, turns = 0; calm < 2; turns++) {
+		if (turns > 800) throw new Error('the page never comes to rest');
+		await pause(100);
+		const now = await busyMs();
+		calm = now - last < 10 ? calm + 1 : 0;
+		last = now;
+	}
+}
+
+/** Does something to the page that a cell of its first row shows. @returns how long that takes, in milliseconds */
+async function untilShown(page: Page, debug: CDPSession, side: Side, act: () => Promise<void>) {
+	await settled(debug);
+	await page.evaluate((selector) => window.watchCell(selector), side.follows);
+	await act();
+	return page.evaluate(() => window.watched);
+}
 
 async function measure(side: Side, count: number): Promise<Figures> {
 	const stage = await Stage.set({ folder: side.folder, isSharp: true, viewport: { width: 1440, height: 900 } });
 	try {
 		const page = await stage.context.newPage();
+		page.setDefaultTimeout(120_000);
 		await page.addInitScript('globalThis.__name = (named) => named'); // the compiler of this file asks for it
-		await page.addInitScript(watch);
+		await page.addInitScript(watch, side.follows);
 		const debug = await stage.context.newCDPSession(page);
+		await debug.send('Performance.enable');
 		const address = stage.address + side.search(count);
 		await page.goto(address);
 		await side.prepare(page, count);
-		// A default is changed before the page is loaded anew: what undo knows is forgotten then.
 		await debug.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
-		const defaults: number[] = [];
-		for (let turn = 0; turn < keys; turn++) {
-			await page.evaluate((selector) => window.watchCell(selector), side.follows);
-			await side.changeDefault(page, turn);
-			defaults.push((await watchedIn(page)).painted);
-			await page.waitForTimeout(1000);
-		}
-		const paints: number[] = [];
+		const [paints, defaults, work, painted, frames, heaps]: number[][] = [[], [], [], [], [], []];
 		for (let load = 0; load < loads; load++) {
 			await page.goto(address);
-			paints.push(await page.evaluate((selector) => window.firstPaint(selector), side.follows));
-		}
-		await page.waitForTimeout(3000);
-		const painted: number[] = [];
-		const work: number[] = [];
-		for (let turn = 0; turn < keys; turn++) {
+			paints!.push(await page.evaluate(() => window.firstPaint));
+			await settled(debug);
 			await side.open(page);
-			await page.keyboard.type(`${310 + 2 * turn}`); // by two, for the window is on the ruler on both sides
-			await page.evaluate((selector) => window.watchCell(selector), side.follows);
-			await page.keyboard.press('Enter');
-			const { work: own, painted: all } = await watchedIn(page);
-			work.push(own);
-			painted.push(all);
-			await page.waitForTimeout(500);
+			for (const turn of [0, 1])
+				defaults!.push((await untilShown(page, debug, side, () => side.changeDefault(page, turn))).painted);
+			const keys: { work: number; painted: number }[] = [];
+			for (let turn = 0; turn < keysALoad; turn++) {
+				await side.open(page);
+				await page.keyboard.type(`${310 + 2 * turn}`); // by two, for the window is on the ruler on both sides
+				keys.push(await untilShown(page, debug, side, () => page.keyboard.press('Enter')));
+			}
+			work!.push(median(keys.map((key) => key.work)));
+			painted!.push(median(keys.map((key) => key.painted)));
+			// Typed again in the next load, they have to change something.
+			const { undo } = side;
+			for (let turn = 0; undo && turn < keysALoad; turn++) await untilShown(page, debug, side, () => undo(page));
+			const height = await page.evaluate((selector) => document.querySelector(selector)?.scrollHeight, side.scroller);
+			if (count > 30 && !(height! > count * 40)) throw new Error(`${side.scroller} is not what scrolls: ${height}`);
+			await settled(debug);
+			const scrolled = [side.scroller, framesALoad] as const;
+			frames!.push(...(await page.evaluate(([selector, turns]) => window.frames(selector, turns), scrolled)));
+			heaps!.push(await heapMb(debug));
 		}
-		const before = await page.evaluate((selector) => document.querySelector(selector)?.scrollHeight, side.scroller);
-		if (count > 30 && !(before! > count * 40)) throw new Error(`${side.scroller} is not what scrolls: ${before}`);
-		const frames = await page.evaluate(([selector, turns]) => window.frames(selector, turns), [
-			side.scroller,
-			120,
-		] as const);
-		await page.waitForTimeout(500);
 		return {
-			'first paint': median(paints),
-			'key to painted row': median(painted),
-			'work of a key': median(work),
-			'default changed to painted': median(defaults),
-			'p95 frame, scrolling': [...frames].sort((a, b) => a - b)[Math.floor(frames.length * 0.95)]!,
-			'heap, MB': await heapMb(debug),
+			'first paint': median(paints!),
+			'work of a key': median(work!),
+			'key to painted row': median(painted!),
+			'default changed to painted': median(defaults!),
+			'p95 frame, scrolling': shareOf(frames!, 0.95),
+			'memory, MB': median(heaps!),
 		};
 	} finally {
 		await stage.strike();
 	}
 }
 
-const folder = await mkdtemp(join(tmpdir(), 'evenhang-library-'));
-await build({
-	configFile: false,
-	root: fileURLToPath(new URL('libraryGrid', import.meta.url)),
-	base: './',
-	logLevel: 'error',
-	build: { outDir: folder, emptyOutDir: true, target: 'es2023' },
-});
-for (const count of counts.length > 0 ? counts : [30, 1000, 10_000]) {
-	const [own, other] = [await measure(ours, count), await measure(library(folder), count)];
-	const heads = ['ours', 'library', 'ratio', 'goal'].map((head) => head.padStart(10));
-	console.log(`\n${count} rows`.padEnd(30) + heads.join(''));
-	for (const key of Object.keys(own) as (keyof Figures)[]) {
-		const ratio = own[key] / other[key];
-		const goal = goals[key](count);
-		const figures = [own[key].toFixed(1), other[key].toFixed(1), ratio.toFixed(2), goal?.toFixed(2) ?? ''];
-		const isMissed = goal !== undefined && ratio > goal;
-		console.log(key.padEnd(29) + figures.map((each) => each.padStart(10)).join('') + (isMissed ? '  missed' : ''));
+/** Measures both grids with so many rows, one after the other. */
+export async function measureGrids(counts: readonly number[]): Promise<readonly Measured[]> {
+	const folder = await mkdtemp(join(tmpdir(), 'evenhang-library-'));
+	try {
+		await build({
+			configFile: false,
+			root: fileURLToPath(new URL('libraryGrid', import.meta.url)),
+			base: './',
+			logLevel: 'error',
+			build: { outDir: folder, emptyOutDir: true, target: 'es2023' },
+		});
+		const measured: Measured[] = [];
+		for (const rows of counts) {
+			const [own, other] = [await measure(ours, rows), await measure(library(folder), rows)];
+			for (const measure of Object.keys(own) as (keyof Figures)[])
+				measured.push({ measure, rows, ours: own[measure], other: other[measure] });
+		}
+		return measured;
+	} finally {
+		await rm(folder, { recursive: true });
 	}
 }
-await rm(folder, { recursive: true });
-await closeSharedBrowser();

@@ -63,7 +63,7 @@ export const deeds: readonly (readonly [what: string, act: (page: Page) => Promi
 			[
 				name,
 				async (page: Page) => {
-					const files = page.getByRole('button', { name: 'Files' });
+					const files = page.getByRole('button', { name: 'Files', exact: true });
 					if (name === 'Back up all shows') await page.evaluate(() => void (location.hash = 'shows'));
 					else if ((await files.getAttribute('aria-expanded')) === 'false') await files.click();
 					const given = page.waitForEvent('download');

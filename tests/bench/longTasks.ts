@@ -1,5 +1,5 @@
 // How long the page answers nothing while something is worked out from 10,000 prints, on a machine four times slower.
-// Part of `npm run bench`, after `npm run build`.
+// Part of `npm run bench`.
 import { closeSharedBrowser, onStage } from '../browser/harness/stage.ts';
 import { deeds, openLongShow } from './longShow.ts';
 import { watchThread } from './watchThread.ts';

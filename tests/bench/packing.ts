@@ -1,5 +1,5 @@
 // How many board plans are proven, and how fast: here and in the worker of the built app, beside a general-purpose packer.
-// Part of `npm run bench`, after `npm run build`. A folder with published instances may be named after `--`; it holds
+// Part of `npm run bench`. A folder with published instances may be named after `--`; it holds
 // shows.json and instances.json: lists of { name, sheet: [w, h], blanks: [[w, h, copies]], least, best }.
 import { existsSync } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
@@ -74,7 +74,7 @@ const sets: readonly Set[] = [
 		name: 'sheets cut without waste',
 		seconds: 10,
 		isForBrowser: false,
-		cases: seeds(100).map((seed) => {
+		cases: seeds(25).map((seed) => {
 			const { job, count } = wasteless(seed);
 			return { job, best: count };
 		}),

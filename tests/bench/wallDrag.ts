@@ -57,7 +57,7 @@ try {
 		const bytes = Buffer.concat([base.subarray(0, 2), Buffer.from([0xff, 0xfe, 0, 18]), comment, base.subarray(2)]);
 		return { name: `Bench ${each}.jpg`, mimeType: 'image/jpeg', buffer: bytes };
 	});
-	await page.getByRole('button', { name: 'Files' }).click();
+	await page.getByRole('button', { name: 'Files', exact: true }).click();
 	const choosing = page.waitForEvent('filechooser');
 	await page.getByRole('button', { name: 'Add pictures' }).click();
 	await (await choosing).setFiles(files);
