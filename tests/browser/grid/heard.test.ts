@@ -183,40 +183,43 @@ test('menus, the bar and its panels are heard', () =>
 			  - text: Labels
 			  - radio "Prices"
 			  - text: Prices
-			- group "Only prints with":
-			  - text: Checks
-			  - combobox "Checks":
-			    - option "Any"
-			    - option "Can’t be cut yet" [selected]
-			    - option "To check"
-			    - option "Notes"
-			    - option "Nothing to check"
-			    - option "Needs a size"
-			    - option "Not understood"
-			    - option "Uneven borders"
-			  - text: Mount size
-			  - combobox "Mount size":
-			    - option "Any" [selected]
-			    - option "500 × 400 mm"
-			  - text: Board
-			  - combobox "Board":
-			    - option "Any" [selected]
-			  - text: Frame
-			  - combobox "Frame":
-			    - option "Any" [selected]
-			  - text: Maker
-			  - combobox "Maker":
-			    - option "Any" [selected]
-			  - text: At the bench
-			  - combobox "At the bench":
-			    - option "Any" [selected]
-			    - option "Not cut yet"
-			    - option "Partly cut"
-			    - option "Cut"
 			- paragraph: "1 of 2 prints, sorted by number: can’t be cut yet"
 			- button "Show all prints"
 			- button "Hanging order"
-			- button "Keep this order""
+			- button "Keep this order"
+			- region "Filter":
+			  - heading "Filter" [level=2]
+			  - group "Only prints with":
+			    - text: Checks
+			    - combobox "Checks":
+			      - option "Any"
+			      - option "Can’t be cut yet" [selected]
+			      - option "To check"
+			      - option "Notes"
+			      - option "Nothing to check"
+			      - option "Needs a size"
+			      - option "Not understood"
+			      - option "Uneven borders"
+			    - text: Mount size
+			    - combobox "Mount size":
+			      - option "Any" [selected]
+			      - option "500 × 400 mm"
+			    - text: Board
+			    - combobox "Board":
+			      - option "Any" [selected]
+			    - text: Frame
+			    - combobox "Frame":
+			      - option "Any" [selected]
+			    - text: Maker
+			    - combobox "Maker":
+			      - option "Any" [selected]
+			    - text: At the bench
+			    - combobox "At the bench":
+			      - option "Any" [selected]
+			      - option "Not cut yet"
+			      - option "Partly cut"
+			      - option "Cut"
+			  - button "Close""
 		`);
 		expect(await page.getByRole('columnheader', { name: 'Number', exact: true }).getAttribute('aria-sort')).toBe(
 			'ascending',
