@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { goBehindName } from './harness/behindName.ts';
-import { allOr } from '../soak.ts';
+import { allOr, runs } from '../soak.ts';
 import { chooseFile } from './harness/chooseFile.ts';
 import { oneStage } from './screens/oneStage.ts';
 import { cell } from './screens/prints.ts';
@@ -76,14 +76,23 @@ test('names given twice are said in the settings, and can be mended there', () =
 		expect(await unread.getByRole('listitem').count()).toBe(1);
 	}));
 
+const megabytes = runs(1, 5);
 const columns = Array.from({ length: 100_000 }, (_, place) => `column ${place}`);
 
 describe('a list that is far too large comes in, and the page goes on answering', () => {
 	const lists: readonly [what: string, list: string, said: string][] = [
 		['100,000 columns', `title,side,${columns.join(',')}\nPier,70,${columns.join(',')}\n`, '1 row read'],
-		['a cell of 5 MB of words', `title,side\n${'word '.repeat(1_000_000)},70\n`, '1 row read'],
-		['a cell of 5 MB of lengths', `title,picture size\nPier,${'5 x '.repeat(1_250_000)}\n`, '1 row read'],
-		['a cell of 5 MB of lines', `title,note\nPier,"${'word\n'.repeat(1_000_000)}"\n`, '1 row read'],
+		[`a cell of ${megabytes} MB of words`, `title,side\n${'word '.repeat(megabytes * 200_000)},70\n`, '1 row read'],
+		[
+			`a cell of ${megabytes} MB of lengths`,
+			`title,picture size\nPier,${'5 x '.repeat(megabytes * 250_000)}\n`,
+			'1 row read',
+		],
+		[
+			`a cell of ${megabytes} MB of lines`,
+			`title,note\nPier,"${'word\n'.repeat(megabytes * 200_000)}"\n`,
+			'1 row read',
+		],
 		[
 			'5,000 equal ids',
 			`print id,title\n${Array.from({ length: 5000 }, (_, at) => `same,Pier ${at}\n`).join('')}`,

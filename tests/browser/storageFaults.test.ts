@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { allOr } from '../soak.ts';
 import { goBehindName } from './harness/behindName.ts';
 import { grip } from './grid/cells.ts';
 import { onStage, type Stage } from './harness/stage.ts';
@@ -144,34 +145,37 @@ test('storage cleared under an open page: what is on the screen stays, and the n
 		expect(await seen(page, 0, 'side')).toBe('70 typed');
 	}));
 
-test.each<readonly [what: string, spoil: () => void]>([
-	[
-		'is refused',
-		() => {
-			IDBFactory.prototype.open = () => {
-				throw new DOMException('refused', 'SecurityError');
-			};
-		},
-	],
-	['is not there', () => void Object.defineProperty(window, 'indexedDB', { value: undefined })],
-])('where storage %s, as in a private window, one works, is told, and saves a file', (_what, spoil) =>
-	onStage({ isKept: false }, async (stage) => {
-		await stage.context.addInitScript(spoil);
-		const page = await stage.openShow();
-		const told = page.getByRole('alert').getByText('this browser lets the page store nothing');
-		await told.waitFor();
-		await withPrints(page, [
-			['Low water', '376', '251'],
-			['Kiln door', '300', '200'],
-		]);
-		await type(page, 0, 'side', '70');
-		await told.waitFor();
-		expect(await page.getByText('Saved', { exact: true }).count()).toBe(0);
-		expect(await titlesInFile(page)).toEqual(['Low water', 'Kiln door']);
-		await goBehindName(page, 'Shows');
-		const backup = JSON.parse(await savedFile(page, 'Back up all shows')) as { shows: { rows: unknown[] }[] };
-		expect(backup.shows.map(({ rows }) => rows.length)).toEqual([2]);
-	}),
+type Missing = readonly [what: string, spoil: () => void];
+const notThere: Missing = ['is not there', () => void Object.defineProperty(window, 'indexedDB', { value: undefined })];
+const refused: Missing = [
+	'is refused',
+	() => {
+		IDBFactory.prototype.open = () => {
+			throw new DOMException('refused', 'SecurityError');
+		};
+	},
+];
+
+test.each(allOr([notThere, refused], [refused]))(
+	'where storage %s, as in a private window, one works, is told, and saves a file',
+	(_what, spoil) =>
+		onStage({ isKept: false }, async (stage) => {
+			await stage.context.addInitScript(spoil);
+			const page = await stage.openShow();
+			const told = page.getByRole('alert').getByText('this browser lets the page store nothing');
+			await told.waitFor();
+			await withPrints(page, [
+				['Low water', '376', '251'],
+				['Kiln door', '300', '200'],
+			]);
+			await type(page, 0, 'side', '70');
+			await told.waitFor();
+			expect(await page.getByText('Saved', { exact: true }).count()).toBe(0);
+			expect(await titlesInFile(page)).toEqual(['Low water', 'Kiln door']);
+			await goBehindName(page, 'Shows');
+			const backup = JSON.parse(await savedFile(page, 'Back up all shows')) as { shows: { rows: unknown[] }[] };
+			expect(backup.shows.map(({ rows }) => rows.length)).toEqual([2]);
+		}),
 );
 
 test('another tab brings the database to a newer form: this one lets it, says so, keeps all and saves a file', () =>

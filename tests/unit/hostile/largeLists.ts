@@ -19,12 +19,12 @@ export function manyColumns(count = 100_000): string {
 	return [`title,side,${names.join(',')}`, ...rows].join('\n');
 }
 
-/** 100,000 cells without a header. */
-export const manyCells = (): string => `title,side\nPier,70${',x'.repeat(100_000)}\n`;
+/** Cells without a header. */
+export const manyCells = (count = 100_000): string => `title,side\nPier,70${',x'.repeat(count)}\n`;
 
-/** 5,000 rows of one print id. */
-export const equalIds = (): string =>
-	`print id,title,edition\n${Array.from({ length: 5000 }, (_, place) => `same,Print ${place},3/25\n`).join('')}`;
+/** Rows of one print id. */
+export const equalIds = (count = 5000): string =>
+	`print id,title,edition\n${Array.from({ length: count }, (_, place) => `same,Print ${place},3/25\n`).join('')}`;
 
-/** 5,000 prints of one number of one edition. */
-export const equalEditions = (): string => `title,edition\n${'Pier,3/25\n'.repeat(5000)}`;
+/** Prints of one number of one edition. */
+export const equalEditions = (count = 5000): string => `title,edition\n${'Pier,3/25\n'.repeat(count)}`;
