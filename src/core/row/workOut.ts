@@ -20,8 +20,7 @@ import type { WorkedRow } from './workedRow.ts';
 
 /** Works a row out from its typed cells and the show's settings. */
 export function workOut(row: Row, settings: Settings): WorkedRow {
-	const cells = readCells(row, settings);
-	const read = { ...cells, unread: [...cells.unread, ...unreadWords(row, settings)] };
+	const read = readRow(row, settings);
 	const named = nameFrame(row, settings);
 	// A row in which nothing is typed yet is no print: nothing is cut for it.
 	const copies = isUntyped(row) ? 0 : read.copies;
@@ -32,6 +31,12 @@ export function workOut(row: Row, settings: Settings): WorkedRow {
 		hangs: readHangCells(row, settings),
 	};
 	return workedRow(read, named, fixed, settings);
+}
+
+/** What the cells of a row say by themselves: whether a drop fits its frame, only `workOut` knows. */
+export function readRow(row: Row, settings: Settings): ReadCells {
+	const cells = readCells(row, settings);
+	return { ...cells, unread: [...cells.unread, ...unreadWords(row, settings)] };
 }
 
 /** What the show's list says of the surface of a row's paper. */

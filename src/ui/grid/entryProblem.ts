@@ -1,4 +1,4 @@
-import { workOut } from '../../core/row/workOut.ts';
+import { readRow, workOut } from '../../core/row/workOut.ts';
 import type { ColumnName } from '../../core/show/columns.ts';
 import type { CellTexts, Row } from '../../core/show/row.ts';
 import type { Settings } from '../../core/settings/settings.ts';
@@ -16,7 +16,9 @@ export interface EntryProblem {
 export function entryProblem(row: Row, column: ColumnName, text: string, settings: Settings): EntryProblem | undefined {
 	const change: CellTexts = splitSize(column, text, settings.unit, settings.sizes);
 	const units = Object.fromEntries(Object.entries(row.units ?? {}).filter(([name]) => name !== column));
-	const { unread } = workOut({ ...row, typed: { ...row.typed, ...change }, units }, settings).read;
+	const next: Row = { ...row, typed: { ...row.typed, ...change }, units };
+	// All others say it by themselves; to work the row out for it is a good part of a key's work.
+	const { unread } = column === 'drop' ? workOut(next, settings).read : readRow(next, settings);
 	const found = unread.find((cell) => cell.column === column);
 	return found && { message: found.problem, readings: found.readings };
 }
