@@ -134,6 +134,7 @@ export class Saving {
 	async #writeAll(): Promise<void> {
 		if (this.#saved.state === 'saved') this.#saved = { state: 'saving' };
 		try {
+			await nextTask(); // what was typed is painted first
 			while (this.#unsaved.length > 0) await this.#writeOldest();
 			this.#again.worked();
 			if (this.#isSuperseded) this.supersede();
@@ -182,3 +183,14 @@ export class Saving {
 		this.#source.onKept(revision, edit);
 	}
 }
+
+/** Resolves in a task of its own: after a key a browser paints first. A timer would wait for a page that is not seen. */
+const nextTask = (): Promise<void> =>
+	new Promise((resolve) => {
+		const { port1, port2 } = new MessageChannel();
+		port1.onmessage = () => {
+			port1.close();
+			resolve();
+		};
+		port2.postMessage(undefined);
+	});

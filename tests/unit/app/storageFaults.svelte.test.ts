@@ -139,6 +139,19 @@ test('what cannot be opened for another reason is not passed off as empty', asyn
 	}
 });
 
+test('an edit is called unsaved at once, and the device is asked to keep it only after the key that made it', async () => {
+	const shelf = await open();
+	const { session } = shelf;
+	await session.whenSaved();
+	const asked = vi.spyOn(IDBDatabase.prototype, 'transaction');
+	addRow(shelf, 'Pier');
+	expect(session.saved).toEqual({ state: 'saving' });
+	for (let turn = 0; turn < 20; turn++) await Promise.resolve();
+	expect(asked, 'not in the task of the key, nor in what follows it').not.toHaveBeenCalled();
+	await session.whenSaved();
+	expect(await titles(session.show.id)).toEqual(['Pier']);
+});
+
 test('what could not be kept is tried again by itself, and why it could not stands until it is', async () => {
 	vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
 	onTestFinished(() => void vi.useRealTimers());
