@@ -33,7 +33,13 @@ export class CellFocus {
 	 * would have to lay out the page for it, and a second time to paint it.
 	 */
 	giveAhead(): void {
-		if (!this.#grid.whole?.editor.editing && this.#isInGrid()) this.cell?.focus({ preventScroll: true });
+		const { cell } = this;
+		if (!cell || this.#grid.whole?.editor.editing || !this.#isInGrid()) return;
+		// The caret of an editor would stay behind among cells that have no place for one, and the browser look for a place
+		// through all of them before each frame that it draws.
+		if (document.activeElement !== cell) getSelection()?.removeAllRanges();
+		cell.tabIndex = 0; // once it has the focus, the browser would lay out the page to see whether it can keep it
+		cell.focus({ preventScroll: true });
 	}
 
 	/** Gives the focus to the active cell if the grid has it, or had it and its element has gone from the page. */

@@ -80,6 +80,19 @@ test('the handle of a cell that is scrolled under the columns that stay is not o
 		await expect.poll(isOnTop).toBe('a cell that stays');
 	}));
 
+test('while a cell is typed into no handle is over it, and afterwards neither handle nor caret is made anew', () =>
+	play(async (page) => {
+		await withNumbered(page, 3);
+		await cell(page, 1, 'picture width').click();
+		const handle = (await page.locator('[data-handle]').elementHandle())!;
+		await page.keyboard.type('31');
+		expect(await handle.isVisible()).toBe(false);
+		await page.keyboard.press('Enter');
+		expect(await handle.isVisible(), 'the same one').toBe(true);
+		expect(await activeCell(page)).toBe(at(2, 'picture width'));
+		expect(await page.evaluate(() => getSelection()!.type), 'no caret is looked for among the cells').toBe('None');
+	}));
+
 test('grips and heads select whole rows and columns, and so do keys', () =>
 	play(async (page) => {
 		await withNumbered(page, 5);
