@@ -19,6 +19,11 @@ export class CellFocus {
 		return this.#view.scroller.querySelector<HTMLElement>(selector) ?? undefined;
 	}
 
+	/** Whether the grid is in the page. */
+	get isInPage(): boolean {
+		return this.#view.scroller.isConnected;
+	}
+
 	/** Gives the focus to the active cell or its editor. In a tap, at once, or no keyboard comes up. */
 	give(): void {
 		const { cell } = this;
