@@ -188,9 +188,6 @@ export class Saving {
 const nextTask = (): Promise<void> =>
 	new Promise((resolve) => {
 		const { port1, port2 } = new MessageChannel();
-		port1.onmessage = () => {
-			port1.close();
-			resolve();
-		};
+		port1.onmessage = () => resolve(port1.close());
 		port2.postMessage(undefined);
 	});

@@ -2,8 +2,8 @@ import { flushSync, tick } from 'svelte';
 import type { CellFocus } from './cellFocus.ts';
 import { copyByButton, copyCells, pasteCells } from './gridClipboard.ts';
 import type { After } from './gridEditor.svelte.ts';
-import type { GridAround } from './gridEvents.svelte.ts';
 import { GridKeyboard } from './gridKeyboard.ts';
+import type { GridAround } from './gridKeys.ts';
 import { GridPointer } from './gridPointer.ts';
 import type { GridSource } from './gridSource.ts';
 import type { GridState } from './gridState.svelte.ts';
@@ -22,15 +22,11 @@ export class GridAnswers {
 		this.#focus = focus;
 		this.#around = around;
 		this.#keyboard = new GridKeyboard({
+			...around,
 			grid,
 			edit: () => this.edit(false),
-			enterHabit: around.enterHabit,
 			typeOver: () => this.edit(true),
 			openMenu: (of) => this.#openMenu(of),
-			goToSentences: around.onsentences,
-			goToFinding: around.onfinding,
-			showKeys: around.onkeys,
-			find: around.onfind,
 		});
 		this.pointer = new GridPointer({
 			grid,

@@ -1,20 +1,7 @@
-import type { EnterHabit } from '../../core/grid/enterHabit.ts';
 import type { CellFocus } from './cellFocus.ts';
 import type { GridAnswers } from './gridAnswers.ts';
 import type { GridSeen } from './gridSeen.svelte.ts';
 import { heldPaste, isOfGrid, playAgain, pressAgain } from './playAgain.ts';
-
-/** What is asked for in the grid and done around it. */
-export interface GridAround {
-	/** Opens the menu of the selected rows or columns at a place in the window. */
-	readonly onmenu: (of: 'row' | 'column', x: number, y: number) => void;
-	readonly onsentences: () => void;
-	readonly onfinding: (by: 1 | -1) => void;
-	readonly onkeys: () => void;
-	/** Goes to where words are typed that are looked for. */
-	readonly onfind: () => void;
-	readonly enterHabit: EnterHabit;
-}
 
 /**
  * What is heard in the grid: keys, fingers and the clipboard. What answers them is loaded later than the grid is seen; what

@@ -3,22 +3,28 @@ import type { Move } from '../../core/grid/move.ts';
 import type { After } from './gridEditor.svelte.ts';
 import type { GridState } from './gridState.svelte.ts';
 
+/** What is asked for in the grid and done around it. */
+export interface GridAround {
+	/** Opens the menu of the selected rows or columns at a place in the window. */
+	readonly onmenu: (of: 'row' | 'column', x: number, y: number) => void;
+	/** Goes to the findings of the active row. */
+	readonly onsentences: () => void;
+	/** Selects the next or the former cell that something is said about. */
+	readonly onfinding: (by: 1 | -1) => void;
+	readonly onkeys: () => void;
+	/** Goes to where words are typed that are looked for. */
+	readonly onfind: () => void;
+	/** What Enter does on a cell that is not open. */
+	readonly enterHabit: EnterHabit;
+}
+
 /** What the keys of the grid need besides its state. */
-export interface KeyContext {
+export interface KeyContext extends GridAround {
 	readonly grid: GridState;
 	/** Opens the active cell to edit what it holds, and its list where it takes words. */
 	readonly edit: () => void;
-	/** What Enter does on a cell that is not open. */
-	readonly enterHabit: EnterHabit;
 	/** Opens the menu of the active row or column. */
 	readonly openMenu: (of: 'row' | 'column') => void;
-	/** Goes to the findings of the active row. */
-	readonly goToSentences: () => void;
-	/** Selects the next or the former cell that something is said about. */
-	readonly goToFinding: (by: 1 | -1) => void;
-	readonly showKeys: () => void;
-	/** Goes to where words are typed that are looked for. */
-	readonly find: () => void;
 }
 
 type Command = (context: KeyContext) => void;
@@ -103,11 +109,11 @@ const cellKeys: Keys = {
 	'Shift+F10': ({ openMenu }) => openMenu('row'),
 	ContextMenu: ({ openMenu }) => openMenu('row'),
 	F7: ({ openMenu }) => openMenu('column'),
-	'Ctrl+F': ({ find }) => find(),
-	F6: ({ goToSentences }) => goToSentences(),
-	F8: ({ goToFinding }) => goToFinding(1),
-	'Shift+F8': ({ goToFinding }) => goToFinding(-1),
-	'?': ({ showKeys }) => showKeys(),
+	'Ctrl+F': ({ onfind }) => onfind(),
+	F6: ({ onsentences }) => onsentences(),
+	F8: ({ onfinding }) => onfinding(1),
+	'Shift+F8': ({ onfinding }) => onfinding(-1),
+	'?': ({ onkeys }) => onkeys(),
 };
 
 /** What keys do in the heads of the columns, where they do something else than in the cells. */

@@ -18,7 +18,7 @@ import {
 	wholeColumns,
 	wholeRows,
 } from '../../core/grid/selection.ts';
-import { isSameSequence, placeInShow } from '../../core/grid/shownRows.ts';
+import { isSameSequence } from '../../core/grid/shownRows.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
 import type { GridColumn } from './gridColumns.ts';
 import { type GridFocus, type GridPlace, isGridFocus } from './gridFocus.ts';
@@ -90,11 +90,6 @@ export class GridSelection {
 	/** The active row; undefined in the head, or where there are no rows. */
 	get row(): Row | undefined {
 		return this.#cells.rows[this.rowIndex];
-	}
-
-	/** Place in the show of the active row, from 0; -1 where there is none. */
-	get showIndex(): number {
-		return placeInShow(this.#cells.arranged.shown, this.rowIndex);
 	}
 
 	/** The active column. */
