@@ -189,5 +189,5 @@ const nextTask = (): Promise<void> =>
 	new Promise((resolve) => {
 		const { port1, port2 } = new MessageChannel();
 		port1.onmessage = () => resolve(port1.close());
-		port2.postMessage(undefined);
+		port2.postMessage(0);
 	});

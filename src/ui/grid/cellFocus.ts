@@ -19,11 +19,6 @@ export class CellFocus {
 		return this.#view.scroller.querySelector<HTMLElement>(selector) ?? undefined;
 	}
 
-	/** Whether the grid is in the page. */
-	get isInPage(): boolean {
-		return this.#view.scroller.isConnected;
-	}
-
 	/** Gives the focus to the active cell or its editor. In a tap, at once, or no keyboard comes up. */
 	give(): void {
 		const { cell } = this;
@@ -42,7 +37,7 @@ export class CellFocus {
 		if (!cell || this.#grid.whole?.editor.editing || !this.#isInGrid()) return;
 		// The caret of an editor would stay behind among cells that have no place for one, and the browser look for a place
 		// through all of them before each frame that it draws.
-		if (document.activeElement !== cell) getSelection()?.removeAllRanges();
+		getSelection()?.removeAllRanges();
 		cell.tabIndex = 0; // once it has the focus, the browser would lay out the page to see whether it can keep it
 		cell.focus({ preventScroll: true });
 	}

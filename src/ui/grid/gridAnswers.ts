@@ -8,116 +8,105 @@ import { GridPointer } from './gridPointer.ts';
 import type { GridSource } from './gridSource.ts';
 import type { GridState } from './gridState.svelte.ts';
 import type { GridWindow } from './gridWindow.svelte.ts';
+import type { Pasted } from './heldEvents.ts';
+import { playAgain, pressAgain } from './playAgain.ts';
 
 /** What answers keys, fingers and the clipboard in the grid. */
-export class GridAnswers {
-	readonly grid: GridState;
-	readonly pointer: GridPointer;
-	readonly #keyboard: GridKeyboard;
-	readonly #focus: CellFocus;
-	readonly #around: GridAround;
-
-	constructor(grid: GridState, source: GridSource, view: GridWindow, focus: CellFocus, around: GridAround) {
-		this.grid = grid;
-		this.#focus = focus;
-		this.#around = around;
-		this.#keyboard = new GridKeyboard({
-			...around,
-			grid,
-			edit: () => this.edit(false),
-			typeOver: () => this.edit(true),
-			openMenu: (of) => this.#openMenu(of),
-		});
-		this.pointer = new GridPointer({
-			grid,
-			view,
-			focus: this.focusNow,
-			edit: () => this.edit(false),
-			choicesOf: ({ words }) => words?.choices(source.settings) ?? [],
-			openMenu: around.onmenu,
-		});
+export function gridAnswers(
+	grid: GridState,
+	source: GridSource,
+	view: GridWindow,
+	focus: CellFocus,
+	around: GridAround,
+) {
+	/** Draws what has changed and gives the focus to the active cell. */
+	function focusNow(): void {
+		flushSync();
+		focus.give();
 	}
 
-	/** Draws what has changed and gives the focus to the active cell. */
-	readonly focusNow = (): void => {
-		flushSync();
-		this.#focus.give();
-	};
-
-	/** Opens the active cell for typing. @param isReplacing whether what it holds is typed over */
-	edit(isReplacing: boolean): void {
-		if (this.grid.editor.open(isReplacing)) this.focusNow();
-		else if (this.grid.selection.column.key === 'findings') this.#around.onsentences();
+	/** Opens the active cell to edit what it holds. @param isReplacing whether it is typed over */
+	function edit(isReplacing = false): void {
+		if (grid.editor.open(isReplacing)) focusNow();
+		else if (grid.selection.column.key === 'findings') around.onsentences();
 	}
 
 	/** Keeps what was typed and goes on into the next cell, the keyboard still up. */
-	readonly goOn = (after: After): void => {
-		if (!this.grid.editor.commit(after)) return;
-		this.focusNow();
-		if (this.grid.selection.column.column !== undefined) this.edit(false);
-	};
-
-	/** Does something from beside the editor, whose buttons may go from the page then. */
-	async fromEditor(act: () => void): Promise<void> {
-		act();
-		await tick();
-		this.#focus.give();
+	function goOn(after: After): void {
+		if (!grid.editor.commit(after)) return;
+		focusNow();
+		if (grid.selection.column.column !== undefined) edit();
 	}
 
-	/** @param isFinger whether a finger was what touched the grid last */
-	keydown(event: KeyboardEvent, isFinger: boolean): void {
-		if (isFinger && this.#isNext(event)) {
-			event.preventDefault();
-			this.goOn('right');
-			return;
-		}
-		if (!this.#keyboard.down(event)) return;
-		event.preventDefault();
-		this.#focus.giveAhead();
-	}
-
-	/** The focus has left a cell. */
-	left(): void {
-		this.#keyboard.left();
-	}
-
-	/** Copies, or cuts. */
-	copy(event: ClipboardEvent): void {
-		if (copyCells(this.grid, event)) event.preventDefault();
-	}
-
-	/** Copies, or cuts, once the event for it has passed. */
-	copyLater(what: 'copy' | 'cut'): void {
-		void copyByButton(this.grid, what);
-	}
-
-	/** @param pasted what the event holds, which can be read only while it comes */
-	paste(event: ClipboardEvent, pasted: Pick<ClipboardEvent, 'clipboardData'> = event): void {
-		if (pasteCells(this.grid, pasted)) event.preventDefault();
-	}
-
-	/** A press, a click, or what asks for a menu. */
-	point(event: PointerEvent | MouseEvent): void {
-		if (event.type === 'click') this.pointer.click(event);
-		else if (event.type === 'contextmenu') this.pointer.contextMenu(event);
-		else this.pointer.down(event as PointerEvent);
-	}
+	const keyboard = new GridKeyboard({
+		...around,
+		grid,
+		edit,
+		typeOver: () => edit(true),
+		openMenu(of) {
+			const box = focus.cell?.getBoundingClientRect();
+			if (box !== undefined && (of === 'column' || grid.selection.row !== undefined))
+				around.onmenu(of, box.left, box.bottom);
+		},
+	});
+	const pointer = new GridPointer({
+		grid,
+		view,
+		focus: focusNow,
+		edit,
+		choicesOf: ({ words }) => words?.choices(source.settings) ?? [],
+		openMenu: around.onmenu,
+	});
 
 	/** On an on-screen keyboard, which covers part of the page, the key that says Next goes along the row. */
-	#isNext(event: KeyboardEvent): boolean {
-		return (
-			event.key === 'Enter' &&
-			!event.isComposing &&
-			!(event.ctrlKey || event.shiftKey || event.altKey || event.metaKey) &&
-			this.grid.editor.editing !== undefined &&
-			event.target instanceof HTMLInputElement &&
-			document.documentElement.classList.contains('covered')
-		);
-	}
+	const isNext = (event: KeyboardEvent) =>
+		event.key === 'Enter' &&
+		!event.isComposing &&
+		!(event.ctrlKey || event.shiftKey || event.altKey || event.metaKey) &&
+		grid.editor.editing !== undefined &&
+		event.target instanceof HTMLInputElement &&
+		document.documentElement.classList.contains('covered');
 
-	#openMenu(of: 'row' | 'column'): void {
-		const box = this.#focus.cell?.getBoundingClientRect();
-		if (box !== undefined && (of === 'column' || this.grid.selection.row !== undefined))
-			this.#around.onmenu(of, box.left, box.bottom);
-	}
+	return {
+		grid,
+		keyboard,
+		pointer,
+		focusNow,
+		goOn,
+		edit,
+
+		/** Does something from beside the editor, whose buttons may go from the page then. */
+		fromEditor(act: () => void): void {
+			act();
+			void tick().then(() => focus.give());
+		},
+
+		/** @param isFinger whether a finger was what touched the grid last */
+		answer(event: Event, isFinger: boolean): void {
+			if (event instanceof KeyboardEvent) {
+				if (isFinger && isNext(event)) goOn('right');
+				else if (!keyboard.down(event)) return;
+				else focus.giveAhead();
+				event.preventDefault();
+			} else if (event instanceof ClipboardEvent) {
+				const isDone = event.type === 'paste' ? pasteCells(grid, event) : copyCells(grid, event);
+				if (isDone) event.preventDefault();
+			} else pointer.heard(event as PointerEvent);
+		},
+
+		/** Answers what came before this was loaded. @param held what a paste held */
+		answerLater(event: Event, held: Pasted | undefined): void {
+			if (!view.scroller.isConnected) return;
+			if (event instanceof KeyboardEvent) {
+				focus.give(); // what had it may have gone from the page
+				pressAgain(event);
+			} else if (held) pasteCells(grid, held);
+			// Later than the event itself, only a button's way to the clipboard is open.
+			else if (event instanceof ClipboardEvent) void copyByButton(grid, event.type as 'copy' | 'cut');
+			else playAgain(event);
+		},
+	};
 }
+
+/** See `gridAnswers`. */
+export type GridAnswers = ReturnType<typeof gridAnswers>;

@@ -45,7 +45,14 @@ export class GridPointer {
 		this.drag = new GridDrag(context.grid, context.view);
 	}
 
-	down(event: PointerEvent): void {
+	/** A press, a click, or what asks for a menu. */
+	heard(event: PointerEvent): void {
+		if (event.type === 'click') this.#click(event);
+		else if (event.type === 'contextmenu') this.#contextMenu(event);
+		else this.#down(event);
+	}
+
+	#down(event: PointerEvent): void {
 		clearTimeout(this.#pressTimer);
 		this.drag.reset();
 		this.#pressed = 'nothing';
@@ -76,7 +83,7 @@ export class GridPointer {
 		this.drag.cancel();
 	}
 
-	click(event: MouseEvent): void {
+	#click(event: MouseEvent): void {
 		const { grid, focus, edit } = this.#context;
 		clearTimeout(this.#pressTimer);
 		const touched = placeOf(event.target);
@@ -95,7 +102,7 @@ export class GridPointer {
 		focus();
 	}
 
-	contextMenu(event: MouseEvent): void {
+	#contextMenu(event: MouseEvent): void {
 		const place = placeOf(event.target);
 		if (place === undefined || place.kind === 'all' || event.target instanceof HTMLInputElement) return;
 		event.preventDefault();

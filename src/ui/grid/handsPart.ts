@@ -4,7 +4,7 @@ export { default as ArrangedNote } from './ArrangedNote.svelte';
 export { default as CellEditor } from './CellEditor.svelte';
 export { filterChoices } from './filterChoices.ts';
 export { default as FilterPanel } from './FilterPanel.svelte';
-export { GridAnswers } from './gridAnswers.ts';
+export { gridAnswers } from './gridAnswers.ts';
 export { copyByButton } from './gridClipboard.ts';
 export { default as GridHandles } from './GridHandles.svelte';
 export { default as GridNotes } from './GridNotes.svelte';
