@@ -84,7 +84,7 @@ test('while a cell is typed into no handle is over it, and afterwards neither ha
 	play(async (page) => {
 		await withNumbered(page, 3);
 		await cell(page, 1, 'picture width').click();
-		const handle = (await page.locator('[data-handle]').elementHandle())!;
+		const handle = await page.locator('[data-handle]').elementHandle();
 		await page.keyboard.type('31');
 		expect(await handle.isVisible()).toBe(false);
 		await page.keyboard.press('Enter');

@@ -7,6 +7,7 @@ import { entryProblem } from '../../../../src/ui/grid/entryProblem.ts';
 
 const row: Row = {
 	id: 'a',
+	order: 0,
 	typed: {
 		'picture width': '300',
 		'picture height': '200',
