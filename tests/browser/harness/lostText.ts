@@ -62,7 +62,7 @@ export const lostText = (page: Page): Promise<string[]> =>
 				'main :is(button, a, input:not([type=radio], [type=checkbox]), select)',
 			),
 		]
-			.filter((each) => each.checkVisibility())
+			.filter((each) => each.checkVisibility({ visibilityProperty: true }))
 			.filter((each) => each.closest('[role=grid], svg, [role=listbox], [role=menu], .foot, .keys') === null)
 			.map((each) => ({ each, box: seenOf(each) }));
 		pressed.forEach(({ each, box }, place) => {
