@@ -95,7 +95,12 @@ type StoresApart = { [Name in PartApart]: { key: KeyInShow; value: ItemOf<ValueO
 /** The stores. What belongs to a show is keyed by show first, so that one show is one range of keys. */
 export interface Schema extends DBSchema, StoresApart {
 	shows: { key: string; value: ShowRecord };
-	exchanges: { key: [showId: string, exchangeId: string]; value: KeptExchange };
+	exchanges: {
+		key: [showId: string, exchangeId: string];
+		value: KeptExchange;
+		/** When each was, and how many rows it holds: which are worth keeping is known without reading thousands of rows. */
+		indexes: { worth: [at: number, rows: number] };
+	};
 	/** What the columns of files mean, by the headers that they have together. */
 	matchings: { key: string; value: ColumnMatching };
 	/** The last steps of each show, for undo and redo after it is opened anew. */
@@ -179,6 +184,10 @@ const addMade = (): void => undefined;
 /** What is printed was not remembered until then; it stands in the show's record, so that there is nothing to change. */
 const addPrinting = (): void => undefined;
 
+/** To know how large an exchange is, all of it was read until then. */
+const addWorth = (_db: Database, tx: Upgrading): void =>
+	void tx.objectStore('exchanges').createIndex('worth', ['at', 'rows.length']);
+
 /** What makes each form of the stores into the next, the first of nothing. */
 const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] = [
 	beginShows,
@@ -192,6 +201,7 @@ const steps: readonly ((db: Database, tx: Upgrading) => void | Promise<void>)[] 
 	addHung,
 	addMade,
 	addPrinting,
+	addWorth,
 ];
 
 /** The form in which this version of the app keeps things. */

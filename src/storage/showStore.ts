@@ -8,7 +8,7 @@ import { type Connection, type ConnectionEvents, openConnection } from './connec
 import { applyToParts, readParts } from './partStores.ts';
 import { putShow } from './putShow.ts';
 import { getSound, type Place, putAside, readSound } from './putAside.ts';
-import { type Copied, type KeptExchange, type LeftAt, type Schema, type ShowRecord, storesApart } from './schema.ts';
+import { type Copied, type LeftAt, type Schema, type ShowRecord, storesApart } from './schema.ts';
 import { rangeOfShow, type Requests, write, type Writing } from './writing.ts';
 
 /** A show as it is kept, and how many transactions have made it so. */
@@ -158,8 +158,12 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		keepExchange: (showId: string, exchange: Exchange, stands: boolean): Promise<void> =>
 			writes(async (tx, request) => {
 				const exchanges = tx.objectStore('exchanges');
-				const { values } = await readSound(exchanges, rangeOfShow(showId));
-				const kept: KeptExchange[] = [...values, { ...exchange, stands }];
+				const kept = [{ id: exchange.id, at: exchange.at, rows: exchange.rows.length }];
+				for (let cursor = await exchanges.index('worth').openKeyCursor(); cursor; cursor = await cursor.continue()) {
+					const [ofShow, id] = cursor.primaryKey;
+					const [at, rows] = cursor.key;
+					if (ofShow === showId) kept.push({ id, at, rows });
+				}
 				const worth = new Set(worthKeeping(kept));
 				for (const each of kept) if (!worth.has(each)) request(exchanges.delete([showId, each.id]));
 				request(exchanges.put({ ...exchange, stands }, [showId, exchange.id]));

@@ -22,12 +22,14 @@ export const mostExchanges = 6;
 /** How many rows of them are kept, all together; the newest exchange is kept whatever it holds. */
 export const mostExchangedRows = 60_000;
 
-/** The exchanges to keep, newest first: files may cross, so the last one alone would not do. */
-export function worthKeeping<Kept extends Exchange>(exchanges: readonly Kept[]): readonly Kept[] {
+/** The exchanges to keep, newest first: files may cross, so the last one alone would not do. @param exchanges when, and of how many rows */
+export function worthKeeping<Kept extends { readonly at: number; readonly rows: number }>(
+	exchanges: readonly Kept[],
+): readonly Kept[] {
 	const newestFirst = exchanges.toSorted((a, b) => b.at - a.at).slice(0, mostExchanges);
 	let rows = 0;
 	return newestFirst.filter((exchange, index) => {
-		rows += exchange.rows.length;
+		rows += exchange.rows;
 		return index === 0 || rows <= mostExchangedRows;
 	});
 }

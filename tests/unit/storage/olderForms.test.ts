@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { openDB } from 'idb';
 import { beforeEach, expect, onTestFinished, test } from 'vitest';
 import { mm } from '../../../src/core/length/length.ts';
+import { mostExchanges } from '../../../src/core/merge/exchange.ts';
 import type { Show } from '../../../src/core/show/show.ts';
 import { openPutAsideStore } from '../../../src/storage/putAsideStore.ts';
 import { schemaVersion } from '../../../src/storage/schema.ts';
@@ -161,6 +162,18 @@ const samples: Readonly<Record<number, Sample>> = {
 		exchanges: 1,
 		hung: [hung],
 	},
+	11: {
+		stores: ['rows', 'ticks', 'exchanges', 'matchings', 'putAside', 'steps', 'made'],
+		kept: [
+			...renewedRows.map((row): Kept => ['rows', row, ['show', row.id]]),
+			...since2.slice(rows.length),
+			record({ settings: newFrames, views, cutSheets: [], hung: [hung], revision: 7, takenBack: 2 }),
+		],
+		settings: newFrames,
+		views,
+		exchanges: 1,
+		hung: [hung],
+	},
 };
 
 async function leave(version: number, { stores, kept }: Sample, ...more: readonly Kept[]): Promise<void> {
@@ -206,6 +219,14 @@ test.each(Object.entries(samples))('what version %s left is there, in the form o
 	const putAside = openPutAsideStore(databaseName);
 	expect(await putAside.list()).toEqual([]);
 	putAside.close();
+});
+
+test('an exchange that an older version left is counted among those worth keeping', async () => {
+	await leave(11, samples[11]!);
+	const store = open();
+	for (let at = 6; at < 6 + mostExchanges; at++)
+		await store.keepExchange('show', { ...exchange, direction: 'given', unit: 'mm', id: `${at}`, at }, true);
+	expect((await store.exchanges('show')).map(({ id }) => id)).toEqual(['11', '10', '9', '8', '7', '6']);
 });
 
 test.each(Object.entries(samples))(

@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { openDB } from 'idb';
 import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
 import type { Tick } from '../../../src/core/show/tick.ts';
-import { type Exchange, mostExchangedRows } from '../../../src/core/merge/exchange.ts';
+import { type Exchange, mostExchangedRows, mostExchanges } from '../../../src/core/merge/exchange.ts';
 import { apply, type Edit, invert } from '../../../src/core/show/edit.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import type { Show } from '../../../src/core/show/show.ts';
@@ -308,4 +308,20 @@ test('the last few exchanges are kept, fewer of large ones, the newest whatever 
 	expect((await store.exchanges('spring')).map(({ at }) => at)).toEqual([9, 8, 7, 6, 5, 4]);
 	await store.keepExchange('spring', exchange('large', 10, mostExchangedRows + 1), true);
 	expect((await store.exchanges('spring')).map(({ id }) => id)).toEqual(['large']);
+	await store.keepExchange('spring', exchange('after', 11), true);
+	expect((await store.exchanges('spring')).map(({ id }) => id)).toEqual(['after']);
+});
+
+test('which exchanges are worth keeping is known without reading them, and those of other shows count for themselves', async () => {
+	const store = await openKept();
+	for (let at = 1; at <= mostExchanges; at++) {
+		await store.keepExchange('spring', exchange(`x${at}`, at), true);
+		await store.keepExchange('autumn', exchange(`y${at}`, 10 + at), true);
+	}
+	const reads = vi.spyOn(IDBObjectStore.prototype, 'getAll');
+	await store.keepExchange('spring', exchange('x7', 7), true);
+	expect(reads).not.toHaveBeenCalled();
+	reads.mockRestore();
+	expect((await store.exchanges('spring')).map(({ at }) => at)).toEqual([7, 6, 5, 4, 3, 2]);
+	expect(await store.exchanges('autumn')).toHaveLength(mostExchanges);
 });
