@@ -1,5 +1,6 @@
 import type { LeftAt } from '../storage/schema.ts';
 import type { ShowStore, StoredShow } from '../storage/showStore.ts';
+import { plainCopy } from './plainCopy.ts';
 
 type Steps = Pick<StoredShow, 'atBench' | 'atKnife'>;
 
@@ -36,6 +37,6 @@ export class KeptPlace {
 
 	/** Keeps where one is, to begin there when the show is opened again. */
 	leaveAt(left: LeftAt): void {
-		this.#keep({ left: $state.snapshot(left) });
+		this.#keep({ left: plainCopy(left) });
 	}
 }
