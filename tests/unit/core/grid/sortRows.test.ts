@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { sortKeyOf } from '../../../../src/core/grid/sortKey.ts';
 import { sortedPlaces, type SortKey } from '../../../../src/core/grid/sortRows.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
@@ -122,4 +122,14 @@ test('how a print is framed sorts by its figures, and by the frame that it has w
 		expect(oak(column), column).toBeLessThan(blank(column) as number);
 	// 2 + 1.4 + 0.3 + 3 mm; 3 of play; two hinges; the side of 103 less 1.4 and 6 − 1.5
 	expect((['stack', 'play', 'hinges', 'seen border'] as const).map(oak)).toEqual([67e6, 30e6, 2, 971e6]);
+});
+
+test('the number that a text begins with is read once, however often the text is compared', () => {
+	const keys = Array.from({ length: 200 }, (_, place) => `${(place * 71) % 200}a`);
+	const reads = vi.spyOn(RegExp.prototype, 'exec');
+	const places = sortedPlaces(keys, 'up', compare);
+	const times = reads.mock.calls.length;
+	reads.mockRestore();
+	expect(times).toBe(200);
+	expect(places.map((place) => parseInt(keys[place]!, 10))).toEqual(Array.from({ length: 200 }, (_, at) => at));
 });
