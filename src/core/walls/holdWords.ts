@@ -16,9 +16,12 @@ export const dropLabel = ({ hanging: { kind } }: Told): string => `${stops[kind]
 export const dropWords = ({ drop }: Pick<Fixing, 'drop'>, settings: Told): string =>
 	`${stops[settings.hanging.kind]} ${formatMarkWithUnit(drop, settings)} below the frame’s top`;
 
-/** Where the rings of a frame are screwed in: "195 below the frame’s top, 40 mm in from each side". */
+/**
+ * Where the rings of a frame are, and what they are screwed to, which is narrower than a ring is in:
+ * "195 below the frame’s top, 40 mm in from each side, screwed to the wood".
+ */
 export const ringPlaceWords = (held: Held, settings: Told): string =>
-	`${formatMark(ringsOf(held, settings), settings)} below the frame’s top, ${formatMarkWithUnit(settings.hanging.inset, settings)} in from each side`;
+	`${formatMark(ringsOf(held, settings), settings)} below the frame’s top, ${formatMarkWithUnit(settings.hanging.inset, settings)} in from each side, screwed to the wood`;
 
 /**
  * How a frame is corded, and what is measured then: "688 mm from ring to ring, more for the knots; rings 655 mm

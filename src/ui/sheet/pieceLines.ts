@@ -22,7 +22,7 @@ export function pieceLines(words: readonly string[], width: number, height: numb
 	if (!isUpright) {
 		const lines = flatLines(said, width, height, letter);
 		// The size of what is kept stands nowhere else.
-		const isCut = said[0]?.startsWith(keep) && lines.join() !== said.join();
+		const isCut = said[0]?.startsWith(offcutWord) && lines.join() !== said.join();
 		return isCut ? { lines: [], way: 'letter' } : { lines, way: 'flat' };
 	}
 	const letters = lettersIn(width, letter);
@@ -43,7 +43,7 @@ export function pieceLines(words: readonly string[], width: number, height: numb
 
 const times = ' × ';
 /** What stands on an offcut over its size. */
-export const keep = 'keep';
+export const offcutWord = 'offcut';
 const isSize = (word: string) => word.includes(times);
 
 /** Words of one line each, as many as have room. */
@@ -61,10 +61,10 @@ const lettersIn = (width: number, letter: number) => Math.floor((width - letter 
 
 /**
  * A word in lines of so many letters, a size in lines of so much room, in letters' heights; undefined for a size, or
- * "keep", that has no room even so.
+ * "offcut", that has no room even so.
  */
 function stacked(word: string, letters: number, room: number): readonly string[] | undefined {
-	if (word === keep) return widthOfWords(word) <= room ? [word] : undefined;
+	if (word === offcutWord) return widthOfWords(word) <= room ? [word] : undefined;
 	if (!isSize(word)) return stackedName(word, letters);
 	if (widthOfWords(word) <= room) return [word];
 	const [width = '', height = ''] = word.split(times);

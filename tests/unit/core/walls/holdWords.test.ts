@@ -28,7 +28,9 @@ function heldBy(hanging: object, typed: Typed = {}) {
 test('where rings go, how long the cord is, and where it stops pulled up: whole millimetres', () => {
 	// rings 400/3, span 440, cord 462, rise √(231² − 220²) = 70.4; drop 62.9
 	const { settings, result, fixing } = heldBy({});
-	expect(ringPlaceWords(result, settings)).toBe('133 below the frame’s top, 30 mm in from each side');
+	expect(ringPlaceWords(result, settings)).toBe(
+		'133 below the frame’s top, 30 mm in from each side, screwed to the wood',
+	);
 	expect(cordWords(fixing, settings)).toBe(
 		'462 mm from ring to ring, more for the knots; rings 440 mm apart. Pulled up, 63 mm below the frame’s top',
 	);

@@ -5,7 +5,7 @@ import { pieceLines } from '../../../../src/ui/sheet/pieceLines.ts';
 const on = (words: readonly string[], width: number, height: number) => pieceLines(words, width, height, 13);
 
 test('in a narrow upright piece the words are stacked upright, and a size stays whole', () => {
-	expect(on(['keep', '130 × 900'], 60, 353)).toEqual({ lines: ['keep', '130 ×', '900'], way: 'stacked' });
+	expect(on(['offcut', '130 × 900'], 60, 353)).toEqual({ lines: ['offcut', '130 ×', '900'], way: 'stacked' });
 	expect(on(['3 Net store', '150 × 700'], 60, 280).lines).toEqual(['3 Net', 'store', '150 ×', '700']);
 });
 
@@ -17,12 +17,12 @@ test('a name gives way to the size where a stack is too high', () => {
 });
 
 test.each([40, 31])('where a size has no room, at %i, nothing stands on the piece: its letter does', (width) =>
-	expect(on(['keep', '130 × 900'], width, 353)).toEqual({ lines: [], way: 'letter' }),
+	expect(on(['offcut', '130 × 900'], width, 353)).toEqual({ lines: [], way: 'letter' }),
 );
 
 test('what is kept is said whole or by its letter in a flat piece too', () => {
-	expect(on(['keep 550 × 140'], 120, 30)).toEqual({ lines: ['keep 550 × 140'], way: 'flat' });
-	expect(on(['keep 550 × 140'], 90, 30)).toEqual({ lines: [], way: 'letter' });
+	expect(on(['offcut 550 × 140'], 130, 30)).toEqual({ lines: ['offcut 550 × 140'], way: 'flat' });
+	expect(on(['offcut 550 × 140'], 90, 30)).toEqual({ lines: [], way: 'letter' });
 });
 
 test('in any other piece each word has its line, shortened to its room', () => {
