@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { chooseFile } from '../browser/harness/chooseFile.ts';
 import type { Stage } from '../browser/harness/stage.ts';
-import { cell } from '../browser/screens/prints.ts';
+import { cell, paste } from '../browser/screens/prints.ts';
 import { printCells } from './printCells.ts';
 
 /** A list of prints, as it is imported. */
@@ -39,6 +39,30 @@ export const deeds: readonly (readonly [what: string, act: (page: Page) => Promi
 			await cell(page, 3, 'picture width').click();
 			await page.keyboard.type('301');
 			await page.keyboard.press('Enter');
+			await page.waitForTimeout(5000);
+		},
+	],
+	[
+		'five arrow keys',
+		async (page) => {
+			await cell(page, 3, 'picture width').click();
+			for (let times = 0; times < 5; times++) await page.keyboard.press('ArrowDown');
+			await page.waitForTimeout(1000);
+		},
+	],
+	[
+		'a paste of 30 × 5',
+		async (page) => {
+			await cell(page, 0, 'number').click();
+			const lines = Array.from({ length: 30 }, (_, row) => [row, `Pasted ${row}`, '', 410 + row, 310 + row].join('\t'));
+			await paste(page, lines.join('\n'));
+			await page.waitForTimeout(5000);
+		},
+	],
+	[
+		'that paste undone',
+		async (page) => {
+			await page.keyboard.press('Control+z');
 			await page.waitForTimeout(5000);
 		},
 	],
