@@ -282,6 +282,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	'unit-slip': ({ typed, readings, outcome }, say) => {
 		const words = typed.map(({ column, lengths }) => `${column} ${lengths.map(say.figure).join(' × ')}`).join(', ');
 		const meant = readings.map(({ as, lengths }) => `${slipWords[as]} (${lengthsInARow(lengths, say)})`).join(' or ');
-		return `${capital(words)} ${typed.flatMap(({ lengths }) => lengths).length > 1 ? 'look' : 'looks'} like another unit: as ${meant}, the row ${outcome === 'fits' ? 'works out' : 'nearly adds up'}.`;
+		const look = typed.flatMap(({ lengths }) => lengths).length > 1 ? 'look' : 'looks';
+		return `${capital(words)} ${look} like ${meant}.${outcome === 'fits' ? '' : ' So read, the row nearly adds up.'}`;
 	},
 };

@@ -42,7 +42,7 @@ test.each<[Typed, object, string]>([
 	[
 		{ shape: '3:2', mount: '50 x 40' },
 		{},
-		'It can’t be cut yet, so it gets no frame. Mount 50 × 40 look like another unit: as cm (500 × 400 mm), the row works out.',
+		'It can’t be cut yet, so it gets no frame. Mount 50 × 40 look like cm (500 × 400 mm).',
 	],
 	[{ shape: '3:2' }, { frames: [{ ...frame, count: 0 }] }, 'No frame is left for it.'],
 ])('%o in %o', (typed, show, said) => expect(words(typed, show)).toBe(said));
