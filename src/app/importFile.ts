@@ -195,6 +195,7 @@ export async function compareWith(
 	file: MergeReview['file'],
 	options: ImportOptions = {},
 ): Promise<ImportOutcome> {
+	await session.whenSaved().catch(() => undefined); // an edit before this one may name what it was exchanged as
 	const exchanges = await session.exchanges.all().catch(() => []);
 	const review = new MergeReview(session, file, exchanges);
 	return review.isToBeSeen ? { kind: 'review', review } : importReviewed(session, review, options);

@@ -49,7 +49,7 @@ export class Packing {
 	#search: AbortController | undefined;
 	/** The keys of the jobs that are searched. */
 	#searched: ReadonlySet<string> = new Set();
-	/** The keys of the jobs whose search ended because the knife had begun their plan. */
+	/** The keys of the jobs whose search ended, or found a better plan in vain, because the knife had begun theirs. */
 	readonly #cutShort = new Set<string>();
 	#pause: ReturnType<typeof setTimeout> | undefined;
 	#clock: ReturnType<typeof setInterval> | undefined;
@@ -208,7 +208,11 @@ export class Packing {
 		this.#boards = this.#boards.map((board) => {
 			if (stockKey(board.job) !== stockKey(job)) return board;
 			const isSame = 'plan' in board && !board.isOld && board.key === jobKey(job);
-			if (isSame && this.#isBegun(board)) return { ...board, plan: withBoundsOf(board.plan, plan) };
+			if (isSame && this.#isBegun(board)) {
+				// A better one is looked for again where the knife has not begun this one after all.
+				if (plan.cost < board.plan.cost || plan.count < board.plan.count) this.#cutShort.add(board.key);
+				return { ...board, plan: withBoundsOf(board.plan, plan) };
+			}
 			if (isSame && isSameValue(board.plan.layouts, plan.layouts)) return { ...board, plan };
 			return plannedBoard(job, plan, makeId);
 		});

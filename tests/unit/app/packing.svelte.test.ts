@@ -192,6 +192,13 @@ test('of a plan that the knife has begun it is said how good it is, once the sea
 	expect(planOf(packing).plan).toEqual({ ...quick, leastCost: quick.cost, leastCount: quick.count, proven: true });
 	tell({ ...quick, cost: quick.cost - 1, count: quick.count - 1, leastCost: quick.cost - 1, proven: true });
 	expect(planOf(packing).plan.cost, 'a cheaper one comes too late').toBe(quick.cost);
+	asked[0]!.finish([{ ...quick, count: quick.count - 1 }]);
+	await vi.advanceTimersByTimeAsync(0);
+	await pause();
+	expect(packing.isBusy).toBe(false);
+	on(session).tickKnife([{ sheet: first!, places: [0] }], false, 'Untick');
+	await pause();
+	expect(packing.isBusy, 'not begun after all, the better one is looked for again').toBe(true);
 });
 
 test('a search is stopped with what it has found, and taken up again; what goes wrong is told', async () => {
