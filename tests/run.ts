@@ -123,6 +123,7 @@ async function runBuilt(project: string, env?: NodeJS.ProcessEnv, ...more: strin
 /** The browser's tests that are harder in the soak: of a host and a device that fail, and of long use. */
 const inSoak = [
 	'axe',
+	'exchange.test.ts',
 	'grid/undoing.test.ts',
 	'hostile.test.ts',
 	'importWhileTyping.test.ts',

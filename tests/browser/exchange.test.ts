@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { chooseFile } from './harness/chooseFile.ts';
+import { testInSoak } from '../soak.ts';
 import { goBehindName, showName } from './harness/behindName.ts';
 import { programs, savedText } from '../unit/files/spreadsheets.ts';
 import { onStage, phone } from './harness/stage.ts';
@@ -48,7 +49,8 @@ async function compare(page: Page, text: string, answer?: () => Promise<void>): 
 	await button(page, 'Close').click();
 }
 
-test('two devices exchange files three times, with edits on both sides, and end equal', () =>
+// In parts: `wholeJob.test.ts`, the last play here, and without a browser `unit/app/compareShow` and `unit/core/merge`.
+testInSoak('two devices exchange files three times, with edits on both sides, and end equal', () =>
 	onStage({ isKept: false }, (here) =>
 		onStage({ isKept: false }, async (there) => {
 			const [one, other] = [await here.openShow(), await there.openShow()];
@@ -120,7 +122,8 @@ test('two devices exchange files three times, with edits on both sides, and end 
 				expect(ours).toContain(word);
 			for (const word of ['630', '475', 'Fog', ',640,']) expect(ours).not.toContain(word);
 		}),
-	));
+	),
+);
 
 /** What runs a script where a text is taken for markup, an address or a formula. `ran()` tells that it did. */
 const payloads = [

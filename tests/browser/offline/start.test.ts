@@ -282,7 +282,7 @@ test('asked to save where nothing was ever stored, it makes no database', () =>
 		stage.problems.splice(0); // the errors that were made
 	}));
 
-beforeAll(beginNewerBuild);
+if (isSoak) beforeAll(beginNewerBuild);
 
 // A second window that stays at the older build: `update.test.ts`.
 testInSoak(
