@@ -123,6 +123,7 @@ const ours: Side = {
 		await page.getByRole('link', { name: 'Prints', exact: true }).click();
 		await page.getByRole('grid').waitFor();
 		await page.getByText('Saved', { exact: true }).waitFor({ timeout: 120_000 });
+		await pause(2000); // where one is in the show is kept a moment after that: it has to open here
 	},
 	typed: `[data-row="0"][data-column="${columnIndexOf('picture width')}"]`,
 	follows: `[data-row="0"][data-column="${columnIndexOf('window width')}"]`,
@@ -175,12 +176,21 @@ async function settled(debug: CDPSession): Promise<void> {
 	}
 }
 
+/** What never comes is told, not waited for. */
+const inTime = <Result>(awaited: Promise<Result>): Promise<Result> =>
+	Promise.race([
+		awaited,
+		pause(120_000, undefined, { ref: false }).then(() => {
+			throw new Error('nothing came of it in two minutes');
+		}),
+	]);
+
 /** Does something to the page that a cell of its first row shows. @returns how long that takes, in milliseconds */
 async function untilShown(page: Page, debug: CDPSession, side: Side, act: () => Promise<void>) {
 	await settled(debug);
 	await page.evaluate((selector) => window.watchCell(selector), side.follows);
 	await act();
-	return page.evaluate(() => window.watched);
+	return inTime(page.evaluate(() => window.watched));
 }
 
 async function measure(side: Side, count: number): Promise<Figures> {
@@ -199,7 +209,7 @@ async function measure(side: Side, count: number): Promise<Figures> {
 		const [paints, defaults, work, painted, frames, heaps]: number[][] = [[], [], [], [], [], []];
 		for (let load = 0; load < loads; load++) {
 			await page.goto(address);
-			paints!.push(await page.evaluate(() => window.firstPaint));
+			paints!.push(await inTime(page.evaluate(() => window.firstPaint)));
 			await settled(debug);
 			await side.open(page);
 			for (const turn of [0, 1])
