@@ -18,7 +18,7 @@ export const slowdown = 4;
 /** How often a page is loaded for each figure, which is their median. */
 export const loads = 5;
 const keysALoad = 3;
-const framesALoad = 25;
+const framesALoad = 16;
 
 type Figures = Readonly<Record<Exclude<Measure, 'offline cold start to typing'>, number>>;
 

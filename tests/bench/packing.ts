@@ -62,13 +62,13 @@ const sets: readonly Set[] = [
 		name: 'made-up shows, one sheet',
 		seconds: 2,
 		isForBrowser: true,
-		cases: seeds(40).map((seed) => ({ job: madeUpShow(seed) })),
+		cases: seeds(20).map((seed) => ({ job: madeUpShow(seed) })),
 	},
 	{
 		name: 'made-up shows, priced sheets and offcuts',
 		seconds: 2,
 		isForBrowser: true,
-		cases: seeds(40).map((seed) => ({ job: madeUpPricedShow(seed) })),
+		cases: seeds(20).map((seed) => ({ job: madeUpPricedShow(seed) })),
 	},
 	{
 		name: 'sheets cut without waste',
