@@ -44,13 +44,13 @@ const plan: readonly Plan[] = [
 		group: 'Print',
 		columns: [
 			['number', 'no.', 44],
-			['title', 'title', 182],
+			['title', 'title', 176],
 		],
 	},
 	{
 		group: 'Picture',
 		columns: [
-			['shape', 'shape', 50],
+			['shape', 'shape', 52],
 			['picture width', 'width', 52],
 			['picture height', 'height', 58],
 		],
@@ -67,7 +67,7 @@ const plan: readonly Plan[] = [
 		columns: [
 			['side', 'side', 52],
 			['top', 'top', 44],
-			['bottom', 'bottom', 50],
+			['bottom', 'bottom', 54],
 		],
 	},
 	{
