@@ -82,19 +82,10 @@ export const placeNames: Readonly<Record<Place, string>> = {
 };
 
 /** The places that the head leads to, in the order of the work. */
-export const headPlaces = [
-	'prints',
-	'across',
-	'boards',
-	'get',
-	'bench',
-	'wall',
-	'sales',
-	'paper',
-] as const satisfies Place[];
+export const headPlaces = ['prints', 'across', 'boards', 'get', 'bench', 'wall', 'paper'] as const satisfies Place[];
 
 /** The places behind the show's name, which one goes to now and then. */
-export const namePlaces = ['settings', 'shows', 'help'] as const satisfies Place[];
+export const namePlaces = ['sales', 'settings', 'shows', 'help'] as const satisfies Place[];
 
 /** The places that have none of their own in the head, and the one that leads to them. */
 const parents: Partial<Record<Place, Place>> = { 'print-list': 'get', frames: 'prints' };

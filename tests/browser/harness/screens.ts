@@ -74,7 +74,7 @@ async function choosePaper(page: Page, ...names: readonly string[]): Promise<voi
 /** Goes to a place by the head of the page. */
 export async function goTo(
 	page: Page,
-	place: 'Prints' | 'Whole show' | 'Boards' | 'To get' | 'Bench' | 'Wall' | 'Sales' | 'On paper',
+	place: 'Prints' | 'Whole show' | 'Boards' | 'To get' | 'Bench' | 'Wall' | 'On paper',
 ): Promise<void> {
 	const opener = page.getByRole('button', { name: /^Places/ }); // where the page is narrow
 	if (await opener.isVisible()) await opener.click();
@@ -456,7 +456,7 @@ export const screens: readonly Screen[] = [
 		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
-			await goTo(page, 'Sales');
+			await goBehindName(page, 'Sales');
 			await page.getByRole('heading', { name: 'Editions' }).waitFor();
 		},
 	},

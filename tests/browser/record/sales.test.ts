@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
+import { goBehindName } from '../harness/behindName.ts';
 import { goTo } from '../harness/screens.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { phone, uprightTablet } from '../harness/stage.ts';
@@ -41,7 +42,7 @@ test('held upright, a print that is not sold is one line of 64 px; its price sta
 	play(async (page) => {
 		await page.setViewportSize(uprightTablet);
 		await openSalesShow(page);
-		await goTo(page, 'Sales');
+		await goBehindName(page, 'Sales');
 		const item = page.getByRole('listitem').filter({ has: sold(page, '1 Ebb') });
 		const height = async () => (await item.boundingBox())!.height;
 		expect(await height()).toBeLessThanOrEqual(64);
@@ -53,7 +54,7 @@ test('held upright, a print that is not sold is one line of 64 px; its price sta
 test('from what a maker wants to what is due to them, and from the label to the taking down, by touch on a phone', () =>
 	play(async (page) => {
 		await openSalesShow(page);
-		await goTo(page, 'Sales');
+		await goBehindName(page, 'Sales');
 		expect(await total(page)).toBe('Nothing sold yet.');
 		// 180 / (1 − 0.4 · 1.2) = 346.15…, up to a multiple of 5
 		expect(await page.getByRole('textbox', { name: 'Price of 1 Ebb' }).getAttribute('placeholder')).toBe('350.00');

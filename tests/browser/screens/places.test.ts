@@ -69,9 +69,8 @@ test('at every width the places are whole, and the one that is open is seen', ()
 			[741, true],
 			[820, true],
 			[1000, true],
-			[1079, true],
-			[1080, true],
-			[1179, true],
+			[1129, true],
+			[1130, true],
 			[1180, true],
 			[1440, true],
 		] as const) {
@@ -81,7 +80,7 @@ test('at every width the places are whole, and the one that is open is seen', ()
 			expect(await opener(page).isVisible(), `${width} px`).toBe(!inOne);
 			expect(await notWhole(page), `${width} px`).toEqual([]);
 			expect(await smallTargets(page), `${width} px`).toEqual([]);
-			if (inOne) expect(await headOf(page), `${width} px`).toEqual(wholeHead(width >= 1180));
+			if (inOne) expect(await headOf(page), `${width} px`).toEqual(wholeHead(width >= 1130));
 			expect(await page.evaluate(() => document.documentElement.scrollWidth), 'nothing to the side').toBe(width);
 		}
 	}));
@@ -129,22 +128,22 @@ test('on a phone the places open as a list, by finger and by keyboard', () =>
 		expect(await scrolled(), 'which is not all of it').toBe(100);
 	}));
 
-test('settings, shows and help stand behind the show’s name, by keyboard and by finger, and say where one is', () =>
+test('sales, settings, shows and help stand behind the show’s name, by keyboard and by finger, and say where one is', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await page.keyboard.press('Escape');
 		expect(await page.getByRole('link', { name: 'Settings' }).count(), 'folded, they are not heard').toBe(0);
-		expect(await showName(page).getAttribute('aria-label')).toBe('New show, settings, shows, help');
+		expect(await showName(page).getAttribute('aria-label')).toBe('New show, sales, settings, shows, help');
 		await showName(page).focus();
-		await press(page, 'Enter', 'Tab');
+		await press(page, 'Enter', 'Tab', 'Tab');
 		expect(await focused(page)).toBe('Settings');
 		expect(await axeProblems(page)).toEqual([]);
 		await press(page, 'Escape');
 		expect([await focused(page), await showName(page).getAttribute('aria-expanded')]).toEqual([
-			'New show, settings, shows, help',
+			'New show, sales, settings, shows, help',
 			'false',
 		]);
-		await press(page, 'Enter', 'Tab', 'Enter');
+		await press(page, 'Enter', 'Tab', 'Tab', 'Enter');
 		await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
 		await showName(page).tap();
 		const current = page.getByRole('link', { name: 'Settings', exact: true });
@@ -184,22 +183,22 @@ test('the head is as high as ever, whatever it says about saving, and one line o
 		await page.getByText('Saved', { exact: true }).waitFor();
 		const heights = await page.evaluate(() => (window as unknown as { heights: number[] }).heights);
 		expect(heights.length).toBeGreaterThan(2);
-		expect([...new Set(heights)]).toEqual([48]);
+		expect([...new Set(heights)]).toEqual([56]);
 
 		await page.getByRole('button', { name: 'Files' }).tap();
 		await page.getByRole('button', { name: 'Load the example' }).tap();
 		await showName(page).getByText('Salt and slate, Kiln Lane Rooms').waitFor();
 		for (const width of [320, 360, 390, 640]) {
 			await page.setViewportSize({ width, height: 820 });
-			expect(await headOf(page), `${width} px`).toMatchObject({ height: 48, lower: 0 });
+			expect(await headOf(page), `${width} px`).toMatchObject({ height: 56, lower: 0 });
 			expect(await notWhole(page), `${width} px`).toEqual([]);
 			expect(await smallTargets(page), `${width} px`).toEqual([]);
 		}
 		for (const [width, isOneLine] of [
 			[741, false],
 			[820, false],
-			[1079, false],
-			[1080, true],
+			[999, false],
+			[1000, true],
 			[1180, true],
 			[1440, true],
 		] as const) {
