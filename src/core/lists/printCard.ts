@@ -4,6 +4,7 @@ import { type Length, length } from '../length/length.ts';
 import { depthWords, legWords, noUndermount } from '../reasons/framedWords.ts';
 import { trimWords } from '../reasons/trimWords.ts';
 import { boardNamed, type FoundBoard } from '../row/boards.ts';
+import { cordToCut } from '../order/supplyNeeds.ts';
 import { layHinges } from '../row/layHinges.ts';
 import type { OnPaper } from '../row/paper.ts';
 import type { PaperPlace } from '../row/paperPlace.ts';
@@ -146,18 +147,23 @@ function materialLines(result: WorkedRow, settings: Settings): readonly CardLine
 			? `${shownText(frame.named.missing)} (not in the settings)`
 			: 'none';
 	const isFramed = named !== 'none';
+	const { inside, seat } = frame;
+	/** What lies in a frame is cut as large as the mount, the backing so much smaller on each side. */
+	const cutTo = (less: number) =>
+		inside ? `, ${formatSize(length(inside.width - 2 * less), length(inside.height - 2 * less), settings)}` : '';
+	const rebate = seat ? `, rebate ${formatSize(seat.rebate.width, seat.rebate.height, settings)}` : '';
 	return known(
 		['Board', hasMount ? boardWords(boards.mount) : undefined],
 		['Inner board', hasMount && !isFloat && innerMount ? boardWords(boards['inner mount']) : undefined],
 		['Undermount', hasMount && !isFloat ? boardWords(undermount) : undefined],
-		['Frame', named],
-		['Glazing', glazing ? shownText(glazing.name ?? glazing.usual) : isFramed ? 'none' : undefined],
+		['Frame', named + rebate],
+		['Glazing', glazing ? shownText(glazing.name ?? glazing.usual) + cutTo(0) : isFramed ? 'none' : undefined],
 		[
 			'Backing',
 			backing
-				? backing.name === undefined
-					? `about ${formatWithUnit(backing.thickness, settings)}`
-					: shownText(backing.name)
+				? (backing.name === undefined
+						? `about ${formatWithUnit(backing.thickness, settings)}`
+						: shownText(backing.name)) + cutTo(settings.backingSmaller)
 				: isFramed
 					? 'none'
 					: undefined,
@@ -185,7 +191,7 @@ function fittingLines(result: WorkedRow, settings: Settings): readonly CardLine[
 		['Hinges', hingeWords],
 		['Depth', frame.frame ? depthWords(result, settings) : undefined],
 		['Rings', fixing && ringPlaceWords(result, settings)],
-		['Cord', fixing && cordWords(fixing, settings)],
+		['Cord', fixing && cordWords(fixing, settings, cordToCut(result, settings))],
 	);
 }
 
@@ -197,7 +203,7 @@ function hangingLines(line: HangingLine, settings: Settings): readonly CardLine[
 	const { hung, mark, number, hooks, weightKg } = line;
 	const { height, left, edge, middle } = markedOf(line, settings);
 	const say = (value: Length) => formatMarkWithUnit(value, settings);
-	const rating = hooks && ratingWords(weightKg, hooks.fixing, settings, true);
+	const rating = hooks && ratingWords(weightKg, hooks.fixing, settings);
 	return [
 		['Wall', `${shownText(hung.wall.name)}, ${number} of ${hung.prints.length} from the left`],
 		['Left edge', `${say(edge)} from the wall’s left end`],
@@ -216,14 +222,14 @@ export const cardPage = {
 	...{ titlePoints: 16, titleLine: 7.5 },
 	/** Between the two columns of facts, and the labels in each. */
 	...{ gap: 8, label: 24, head: 8, lead: 1.4 },
-	/** The drawing has at least this. */
-	drawing: 70,
+	/** The drawing has at least this; where the smallest type has no room beside it, the other. */
+	...{ drawing: 70, leastDrawing: 36 },
 	/** The list to tick: its head, a line of it, and how many copies have boxes beside each other. */
 	ticks: { head: 13, line: 6.5, mostCopies: 30 },
 } as const;
 
 /** The sizes of type that a card is tried in, in points, the usual one first. */
-const cardPoints = [9.5, 8.5, 7.5, 6.5] as const;
+const cardPoints = [11, 10.5, 10, 9.5, 9, 8.5] as const;
 
 /** How high the list to tick is, in mm: of one copy its steps stand in two columns. */
 export function ticksMm({ copies }: Pick<PrintCard, 'copies'>): number {
@@ -256,7 +262,7 @@ export function pointsOfCard(card: PrintCard, name: string, paper: Paper): numbe
 			textLines(name, titlePoints, width) * titleLine +
 			[card.maker, card.about].reduce((sum, text) => sum + (text === '' ? 0 : textLines(text, points, width)), 0) *
 				line;
-		const facts = Math.max(lines(card.sizes) + lines(card.fitting) + note, lines(card.materials) + lines(card.hanging));
+		const facts = Math.max(lines(card.sizes) + lines(card.hanging) + note, lines(card.materials) + lines(card.fitting));
 		return title + drawing + facts + ticksMm(card) <= height;
 	};
 	return cardPoints.find(has) ?? cardPoints.at(-1)!;

@@ -1,6 +1,7 @@
 import type { RowResult } from '../findings/rowResult.ts';
-import { type Length, mm, plus } from '../length/length.ts';
+import { type Length, length, mm, plus } from '../length/length.ts';
 import type { Size } from '../length/size.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import { suppliesByLength, type SupplyKind, supplyKinds } from '../settings/supply.ts';
 import { type Need, take } from './getLine.ts';
@@ -59,7 +60,7 @@ export function supplyNeeds(rows: ReadonlyMap<number, RowResult>, { supplies, ha
 /** What one copy of a row needs by common practice; undefined where it needs none. */
 function usualOf(
 	kind: SupplyKind,
-	result: RowResult,
+	result: WorkedRow,
 	hangsBy: Settings['hanging']['kind'],
 ): { readonly each: number; readonly isAbout?: boolean } | undefined {
 	const { frame, framed, read } = result;
@@ -75,6 +76,13 @@ function usualOf(
 	if (!size) return undefined;
 	const isAbout = framed.size === undefined;
 	return { each: kind === 'tape' ? perimeter(size) : Math.ceil((size.width * cordInTenths) / 10), isAbout };
+}
+
+/** How much cord is cut off for one frame, knots and all, as it is reckoned in what to get; undefined where it has none. */
+export function cordToCut(result: WorkedRow, { supplies, hanging }: Settings): Length | undefined {
+	const usual = usualOf('cord', result, hanging.kind);
+	const each = supplies.find(({ kind }) => kind === 'cord')?.each ?? usual?.each;
+	return usual && each !== undefined ? length(each) : undefined;
 }
 
 const perimeter = ({ width, height }: Size): Length => plus(width, width, height, height);

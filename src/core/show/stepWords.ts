@@ -8,9 +8,9 @@ export const stepWords: Readonly<Record<MadeStep, string>> = {
 	printed: 'Printed',
 	signed: 'Signed',
 	hinged: 'Hinged',
-	'window clean': 'Window clean',
-	'glazing clean': 'Glazing clean',
+	'window clean': 'Mount and bevel clean',
+	'glazing clean': 'Glazing clean, no dust under it',
 	sealed: 'Fitted, pinned, sealed',
 	labelled: 'Labelled',
-	corded: 'Rings on, corded',
+	corded: 'Rings on, corded, bumpers on',
 };

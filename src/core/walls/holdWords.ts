@@ -1,4 +1,5 @@
 import { formatMark, formatMarkWithUnit } from '../length/formatMark.ts';
+import type { Length } from '../length/length.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import { type Fixing, isFlat, ringsOf, safetyFactor } from './fixing.ts';
@@ -24,41 +25,75 @@ export const ringPlaceWords = (held: Held, settings: Told): string =>
 	`${formatMark(ringsOf(held, settings), settings)} below the frame’s top, ${formatMarkWithUnit(settings.hanging.inset, settings)} in from each side, screwed to the wood`;
 
 /**
- * How a frame is corded, and what is measured then: "688 mm from ring to ring, more for the knots; rings 655 mm
+ * How a frame is corded, and what is measured then: "cut 1029 mm: 688 from ring to ring, the rest for the knots; rings 655 mm
  * apart. Pulled up, 90 mm below the frame’s top". Undefined where it has no cord of its own, or a typed drop leaves none.
+ * @param cut how much is cut off for it, where that is known
  */
-export function cordWords({ cord, drop, rise }: Fixing, settings: Told): string | undefined {
+export function cordWords({ cord, drop, rise }: Fixing, settings: Told, cut?: Length): string | undefined {
 	if (cord === undefined || rise === undefined) return undefined;
 	const say = (value: number) => formatMarkWithUnit(value, settings);
 	const apart = 2 * Math.sqrt(Math.max(0, (cord / 2) ** 2 - rise ** 2));
-	return `${say(cord)} from ring to ring, more for the knots; rings ${say(apart)} apart. Pulled up, ${say(drop)} below the frame’s top`;
+	const own =
+		cut !== undefined && cut > cord
+			? `cut ${say(cut)}: ${formatMark(cord, settings)} from ring to ring, the rest for the knots`
+			: `${say(cord)} from ring to ring, more for the knots`;
+	return `${own}; rings ${say(apart)} apart. Pulled up, ${say(drop)} below the frame’s top`;
 }
 
-/** Of what the height of a hook is, where the hook itself is marked on the wall: its nail is higher. */
+/** Up to where the height of a hook is measured: where the hook itself is marked on the wall, its nail is higher. */
 export const bearingWords = (settings: Told): string =>
-	`A hook’s height is that of its bearing, where the ${settings.hanging.kind === 'cord' ? 'cord lies' : 'ring hangs'}, not of its nail.`;
+	`Measure to where the ${settings.hanging.kind === 'cord' ? 'cord' : 'ring'} sits in the hook, not to the nail.`;
+
+/** What something that holds a print is rated for, at least. */
+export interface Rating {
+	readonly word: string;
+	readonly figure: string;
+}
+
+const kilograms = (kg: number) => `${Math.ceil(kg * safetyFactor - 1e-9)} kg`;
 
 /**
- * What holds a print is rated for, at least. The hook bears the weight; the cord and each of its rings are pulled harder:
- * "Hook for 19 kg or more (4 × 4.6 kg). Rings for 61 kg or more a pair, cord for 31 kg (4 × the pull of 7.6 kg)". Undefined
- * where the weight is not known, and for a flat cord, for which no rating is enough. `heavy` holds a rating against the
+ * What holds a print is rated for, at least. The hook bears the weight; the cord and each of its rings are pulled harder.
+ * None where the weight is not known, and for a flat cord, for which no rating is enough. `heavy` holds a rating against the
  * larger: hook or pair of rings.
- * @param isShort without the sum, where there is no room for it
  */
-export function ratingWords(
+export function ratingsOf(
 	weightKg: number | undefined,
 	fixing: Fixing,
-	settings: Told,
-	isShort = false,
-): string | undefined {
-	if (weightKg === undefined || isFlat(fixing)) return undefined;
-	const { kind } = settings.hanging;
+	{ hanging: { kind } }: Told,
+): readonly Rating[] {
+	if (weightKg === undefined || isFlat(fixing)) return [];
 	const { pullKg } = fixing;
-	const safely = (kg: number) => `${Math.ceil(kg * safetyFactor - 1e-9)} kg`;
-	const sum = (kg: number, of = '') => (isShort ? '' : ` (${safetyFactor} × ${of}${kg.toFixed(1)} kg)`);
 	const what = kind === 'cord' ? 'Hook' : kind === 'rail' ? 'Cords and rail' : 'Each hook and its fixing';
-	const least = `${what} for ${safely(weightKg)} or more${sum(weightKg)}`;
-	if (pullKg === undefined) return least;
-	if (isShort) return `${least}, rings ${safely(2 * pullKg)} a pair, cord ${safely(pullKg)}`;
-	return `${least}. Rings for ${safely(2 * pullKg)} or more a pair, cord for ${safely(pullKg)}${sum(pullKg, 'the pull of ')}`;
+	return [
+		{ word: what, figure: `${kilograms(weightKg)} or more` },
+		...(pullKg === undefined
+			? []
+			: [
+					{ word: 'Rings', figure: `${kilograms(2 * pullKg)} a pair` },
+					{ word: 'Cord', figure: kilograms(pullKg) },
+				]),
+	];
+}
+
+/** The same in a line: "Hook for 19 kg or more, rings 61 kg a pair, cord 31 kg"; undefined where there is none. */
+export function ratingWords(weightKg: number | undefined, fixing: Fixing, settings: Told): string | undefined {
+	const [first, ...others] = ratingsOf(weightKg, fixing, settings);
+	return (
+		first &&
+		[`${first.word} for ${first.figure}`, ...others.map((each) => `${each.word.toLowerCase()} ${each.figure}`)].join(
+			', ',
+		)
+	);
+}
+
+/** Where those figures come from, for who asks; undefined where there are none. */
+export function ratingReason(weightKg: number | undefined, fixing: Fixing, settings: Told): string | undefined {
+	if (ratingsOf(weightKg, fixing, settings).length === 0) return undefined;
+	const { pullKg } = fixing;
+	const pull =
+		pullKg === undefined
+			? ''
+			: ` Rings and cord: ${safetyFactor} × the pull of ${pullKg.toFixed(1)} kg on each ring, which a cord makes larger the flatter it is.`;
+	return `What holds it is rated for ${safetyFactor} times what it bears: ${safetyFactor} × ${weightKg!.toFixed(1)} kg.${pull}`;
 }

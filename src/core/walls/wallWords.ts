@@ -108,6 +108,9 @@ export function wallLine({ prints, stretches, wall }: HungWall, settings: Settin
 		: `${count}, gaps of ${about}${formatMark(least, settings)} to ${formatMarkWithUnit(most, settings)}`;
 }
 
+/** What is said beside each print. */
+export const hangingAtStep = 'A large print is for two people. Gloves for glass; nobody stands under it.';
+
 /** The usual cautions of hanging. What holds is for who knows the wall to say. */
 export const hangingCautions = [
 	'Two people hang a large print: one holds it, one finds the hook. Stand the ladder on level ground and have it held.',

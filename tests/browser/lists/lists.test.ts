@@ -77,16 +77,17 @@ test('by touch prints are finished at the bench, and on A4 the ticks stand on th
 		await goTo(page, 'bench');
 		await page.getByRole('link', { name: 'Start finishing' }).tap();
 		await page.getByRole('heading', { name: new RegExp(`^1 Tide 1.*0 of ${copies} ready`) }).waitFor();
-		for (const area of await page.locator('.area, .ticks button, select, .which a').all())
+		for (const area of await page.locator('.area, .ticks button, select, .views .press').all())
 			expect((await area.boundingBox())!.height).toBeGreaterThanOrEqual(60);
-		await page.getByRole('button', { name: 'Printed' }).tap();
-		await page.getByRole('button', { name: 'Signed' }).tap();
+		await page.getByRole('button', { name: 'Printed' }).first().tap();
+		await page.getByRole('button', { name: 'Signed' }).first().tap();
 		await page.getByRole('button', { name: /^Undo tick/ }).tap();
-		await page.getByRole('button', { name: 'Signed', pressed: false }).waitFor();
+		await page.getByRole('button', { name: 'Signed', pressed: false }).first().waitFor();
 		// The second print has three copies, and no frame: the second copy is finished at once.
 		await page.getByRole('combobox', { name: 'Print' }).selectOption({ label: '2 Tide 2, copy 2 of 3' });
 		await page.getByRole('button', { name: 'Fitted, pinned, sealed' }).waitFor({ state: 'detached' });
-		await page.getByRole('button', { name: 'Tick all 5' }).tap();
+		await page.getByRole('button', { name: 'Tick all 5 left' }).tap();
+		await page.getByRole('button', { name: 'Next: 2 Tide 2, copy 3 of 3' }).tap();
 		await page.getByRole('heading', { name: new RegExp(`^2 Tide 2, copy 3 of 3.*1 of ${copies} ready`) }).waitFor();
 		// A copy that is ready: the main button, in the same corner, names the next that is not, and goes there.
 		const corner = await page.locator('.area.main').boundingBox();

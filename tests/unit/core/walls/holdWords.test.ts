@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
+import { mm } from '../../../../src/core/length/length.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
 import { fixingOf } from '../../../../src/core/walls/fixing.ts';
@@ -8,6 +9,8 @@ import {
 	cordWords,
 	dropLabel,
 	dropWords,
+	ratingReason,
+	ratingsOf,
 	ratingWords,
 	ringPlaceWords,
 } from '../../../../src/core/walls/holdWords.ts';
@@ -34,6 +37,9 @@ test('where rings go, how long the cord is, and where it stops pulled up: whole 
 	expect(cordWords(fixing, settings)).toBe(
 		'462 mm from ring to ring, more for the knots; rings 440 mm apart. Pulled up, 63 mm below the frame’s top',
 	);
+	expect(cordWords(fixing, settings, mm(700))).toMatch(
+		/^cut 700 mm: 462 from ring to ring, the rest for the knots; rings 440/,
+	);
 	expect([dropLabel(settings), dropWords(fixing, settings)]).toEqual([
 		'Cord pulled up, below the frame’s top',
 		'Cord pulled up, 63 mm below the frame’s top',
@@ -54,7 +60,7 @@ test('what a hook is rated for is what raises no “heavy”, and a kilogram les
 	for (const kind of ['cord', 'two hooks'] as const) {
 		const { rating } = heldBy({ kind });
 		// By a cord the pair of rings has to hold more than the hook.
-		const least = Number(/for (\d+) kg or more( a pair|(?!.*a pair))/.exec(rating!)![1]);
+		const least = Number(/(?:rings|fixing for) (\d+) kg/.exec(rating!)![1]);
 		const isHeavy = (kg: number) =>
 			heldBy({ kind, rating: `${kg} kg` }).result.findings.some(({ code }) => code === 'heavy');
 		expect([kind, isHeavy(least), isHeavy(least - 1)]).toEqual([kind, false, true]);
@@ -66,16 +72,25 @@ test('it says which is which: the hook by the weight, cord and rings by the pull
 	const pull = fixing.pullKg!;
 	const weight = result.framed.weightKg!;
 	expect(2 * pull).toBeGreaterThan(weight);
+	expect(ratingsOf(weight, fixing, settings)).toEqual([
+		{ word: 'Hook', figure: `${Math.ceil(4 * weight)} kg or more` },
+		{ word: 'Rings', figure: `${Math.ceil(8 * pull)} kg a pair` },
+		{ word: 'Cord', figure: `${Math.ceil(4 * pull)} kg` },
+	]);
 	expect(rating).toBe(
-		`Hook for ${Math.ceil(4 * weight)} kg or more (4 × ${weight.toFixed(1)} kg). ` +
-			`Rings for ${Math.ceil(8 * pull)} kg or more a pair, cord for ${Math.ceil(4 * pull)} kg (4 × the pull of ${pull.toFixed(1)} kg)`,
-	);
-	expect(ratingWords(weight, fixing, settings, true)).toBe(
 		`Hook for ${Math.ceil(4 * weight)} kg or more, rings ${Math.ceil(8 * pull)} kg a pair, cord ${Math.ceil(4 * pull)} kg`,
 	);
-	expect(heldBy({ kind: 'two hooks' }).rating).toMatch(
-		/^Each hook and its fixing for \d+ kg or more \(4 × \d\.\d kg\)$/,
+	expect(heldBy({ kind: 'two hooks' }).rating).toMatch(/^Each hook and its fixing for \d+ kg or more$/);
+});
+
+test('asked why, it says by how many times and of what', () => {
+	const { result, fixing, settings } = heldBy({});
+	const weight = result.framed.weightKg!;
+	expect(ratingReason(weight, fixing, settings)).toBe(
+		`What holds it is rated for 4 times what it bears: 4 × ${weight.toFixed(1)} kg. Rings and cord: 4 × the pull of ` +
+			`${fixing.pullKg!.toFixed(1)} kg on each ring, which a cord makes larger the flatter it is.`,
 	);
+	expect(ratingReason(undefined, fixing, settings)).toBeUndefined();
 });
 
 test('of a flat cord and of a weight that is not known nothing is said', () => {
@@ -84,8 +99,8 @@ test('of a flat cord and of a weight that is not known nothing is said', () => {
 	expect(ratingWords(undefined, fixing, settings)).toBeUndefined();
 });
 
-test('of what a hook’s height is: where the cord lies, or where each ring hangs', () => {
+test('up to where a hook’s height is measured: where the cord sits, or the ring', () => {
 	const words = (kind: string) => bearingWords(heldBy({ kind }).settings);
-	expect(words('cord')).toBe('A hook’s height is that of its bearing, where the cord lies, not of its nail.');
-	expect(words('two hooks')).toContain('where the ring hangs');
+	expect(words('cord')).toBe('Measure to where the cord sits in the hook, not to the nail.');
+	expect(words('two hooks')).toContain('where the ring sits');
 });
