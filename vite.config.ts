@@ -64,7 +64,7 @@ export default defineConfig({
 		versionInPage,
 		svelte(),
 		svelteInBrowser(),
-		solverInBrowser(),
+		solverInBrowser(import.meta.dirname),
 		listReaderInBrowser(),
 		workersInBundle(),
 		startScript(),
