@@ -1,7 +1,8 @@
 // One file of the build: what is found in the rows of a show, and their cutting order.
 export { orderBench } from '../core/bench/orderBench.ts';
 export { orderJob } from '../core/bench/orderJob.ts';
-export { withFindingsAcross } from '../core/findings/acrossRows.ts';
+export { FindingsAcross } from '../core/findings/findingsAcross.ts';
 export { judgeWorked } from '../core/findings/judgeRow.ts';
+export { tallyLevels } from '../core/findings/levelTally.ts';
 export { BenchOrder } from './benchOrder.svelte.ts';
 export { KeptCuts } from './keptCuts.ts';

@@ -3,7 +3,9 @@ import { workOut } from '../core/row/workOut.ts';
 import type { RowDiff } from '../core/show/edit.ts';
 import type { Row } from '../core/show/row.ts';
 import type { Settings } from '../core/settings/settings.ts';
+import { changedRange, withRange } from '../core/values/changedRange.ts';
 import { otherWork, sliceMs } from './inSlices.ts';
+import type { FindingsAcross } from '../core/findings/findingsAcross.ts';
 import type { Judging } from './judging.ts';
 
 /**
@@ -17,6 +19,16 @@ interface Known {
 	readonly judged: WeakMap<Row, RowResult>;
 	/** Worked out before judging was loaded; none of them is kept once it is judged. */
 	readonly worked: WeakMap<Row, RowResult>;
+	/** What was asked last: of rows that stand there too, nothing is looked up. */
+	last?: Asked;
+	across?: FindingsAcross;
+}
+
+interface Asked {
+	readonly rows: readonly Row[];
+	readonly judging: Judging | undefined;
+	/** What each row gives by itself. */
+	readonly alone: readonly RowResult[];
 }
 
 /**
@@ -32,8 +44,13 @@ export class ResultCache {
 	/** The result of each row, in order. @param judging undefined until it is loaded: nothing is found so far */
 	resultsOf(rows: readonly Row[], settings: Settings, judging: Judging | undefined): readonly RowResult[] {
 		const known = this.#knownFor(settings);
-		const results = rows.map((row) => resultOf(row, settings, known, judging));
-		return judging ? judging.withFindingsAcross(rows, results, settings) : results;
+		const last = known.last?.judging === judging ? known.last : undefined;
+		const range = changedRange(last?.rows ?? [], rows);
+		const alone = withRange(last?.alone ?? [], range, (place) => resultOf(rows[place]!, settings, known, judging));
+		known.last = { rows, judging, alone };
+		if (!judging) return alone;
+		known.across ??= new judging.FindingsAcross(settings);
+		return known.across.of(rows, alone);
 	}
 
 	/** Works rows out before they are asked for, a slice at a time. Gives how many are done after each slice. */

@@ -2,7 +2,7 @@ import { type BenchPlan, noPlan } from '../core/bench/benchPlan.ts';
 import { readViews } from '../core/grid/views.ts';
 import type { RowResult } from '../core/findings/rowResult.ts';
 import { readSettings } from '../core/settings/readSettings.ts';
-import { firstNamed, inCurrency } from '../core/record/inCurrency.ts';
+import { type FirstNamed, firstNamed, inCurrency } from '../core/record/inCurrency.ts';
 import { currencyOf } from '../core/values/money.ts';
 import type { RowDiff } from '../core/show/edit.ts';
 import type { Row } from '../core/show/row.ts';
@@ -26,7 +26,11 @@ export class WorkedOut {
 	readonly #read = $derived.by(() => readSettings(this.#typedSettings));
 	readonly settings = $derived.by(() => this.#read.settings);
 	// By its letters: a currency that is read again is another object.
-	readonly #moneyCode = $derived.by(() => (this.settings.currency ?? firstNamed(this.#rows))?.code);
+	readonly #moneyCode = $derived.by(() => {
+		const { currency } = this.settings;
+		return (currency ?? (this.#named = firstNamed(this.#rows, this.#named)).at?.currency)?.code;
+	});
+	#named: FirstNamed | undefined;
 	/** The settings in the currency of the prices: the show's, else the first that a price names. */
 	readonly moneySettings = $derived.by(() => inCurrency(this.settings, currencyOf(this.#moneyCode ?? '')));
 	/** How the show is looked at. */

@@ -1,6 +1,6 @@
 import type { Settings } from '../settings/settings.ts';
 import type { Edit, RowDiff } from '../show/edit.ts';
-import type { CellTexts, RowId } from '../show/row.ts';
+import type { CellTexts, Row, RowId } from '../show/row.ts';
 import type { Show } from '../show/show.ts';
 import { withCells } from '../show/withCells.ts';
 
@@ -16,7 +16,11 @@ export interface CellChange {
  */
 export function typeCells(show: Show, changes: readonly CellChange[], settings: Settings, label: string): Edit {
 	const touched = new Set(changes.map(({ id }) => id));
-	const rows = new Map(show.rows.filter(({ id }) => touched.has(id)).map((row) => [row.id, row]));
+	const rows = new Map<RowId, Row>();
+	for (const row of show.rows) {
+		if (rows.size === touched.size) break;
+		if (touched.has(row.id)) rows.set(row.id, row);
+	}
 	const typed = new Map<RowId, RowDiff>();
 	for (const { id, cells } of changes) {
 		const before = rows.get(id);

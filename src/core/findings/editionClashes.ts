@@ -30,7 +30,7 @@ export function withEditionClashes(
 }
 
 /** One number of one title of one maker; undefined where the row has no title or no number. */
-function numberKey({ typed }: Row, { words: { edition } }: RowResult): string | undefined {
+export function numberKey({ typed }: Row, { words: { edition } }: RowResult): string | undefined {
 	if (edition?.kind !== 'numbered') return undefined;
 	const title = plain(typed.title);
 	if (title === '') return undefined;

@@ -37,12 +37,22 @@ export function withTooFewFrames(
 	return all;
 }
 
+/** The frame that a row wants of which the show says how many there are; undefined where it wants none. */
+export function frameWanted({ frame: { frame }, framed: { size }, copies, isStopped }: RowResult): Frame | undefined {
+	if (frame?.count === undefined || isStopped || copies === 0) return undefined;
+	return frame.size || (frame.stick !== undefined && size) ? frame : undefined;
+}
+
 /** What the rows want of each frame of which the show says how many are there. */
 function wantedOf(results: readonly RowResult[], settings: Settings): Iterable<Wanted> {
 	const byFrame = new Map<Frame, Wanted>();
-	results.forEach(({ frame: { frame }, framed: { size }, copies, isStopped }, place) => {
-		if (frame?.count === undefined || isStopped || copies === 0) return;
-		if (!frame.size && (frame.stick === undefined || !size)) return;
+	results.forEach((result, place) => {
+		const frame = frameWanted(result);
+		if (!frame) return;
+		const {
+			framed: { size },
+			copies,
+		} = result;
 		const wanted = byFrame.get(frame) ?? { frame, places: [], copies: 0, legs: [] };
 		wanted.places.push(place);
 		wanted.copies += copies;

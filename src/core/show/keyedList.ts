@@ -36,6 +36,20 @@ export const itemDiff = <Item>(before: Item | undefined, after: Item | undefined
 /** The item that a diff is about. */
 export const itemOf = <Item>({ before, after }: ItemDiff<Item>): Item => (before ?? after)!;
 
+/**
+ * Where the items stand that diffs change, if each is there as its diff has it, in this sequence; else undefined. Nothing
+ * but their identity is looked at: a key asks nothing of the thousands of rows that it leaves as they are.
+ */
+function placesOf<Item>(list: readonly Item[], diffs: readonly ItemDiff<Item>[]): readonly number[] | undefined {
+	const places: number[] = [];
+	for (const { before, after } of diffs) {
+		const place = before && after ? list.indexOf(before, (places.at(-1) ?? -1) + 1) : -1;
+		if (place < 0) return undefined;
+		places.push(place);
+	}
+	return places;
+}
+
 /** A part that is a list of items with keys of their own. At most one diff an item. */
 export function keyedList<Item extends object>(
 	items: KeyedItems<Item>,
@@ -47,6 +61,7 @@ export function keyedList<Item extends object>(
 	const byKey = (list: readonly Item[]) => new Map(list.map((item) => [keyOf(item), item]));
 	const keyOfDiff = (diff: ItemDiff<Item>) => keyOf(itemOf(diff));
 	const isSomething = ({ before, after }: ItemDiff<Item>) => before !== undefined || after !== undefined;
+	const isInPlace = (item: Item, former: Item) => items.inOrder === undefined || items.inOrder(former, item) === 0;
 
 	return {
 		compare(from, to) {
@@ -73,6 +88,13 @@ export function keyedList<Item extends object>(
 			return [side('before'), side('after')];
 		},
 		apply(list, diffs) {
+			const places = placesOf(list, diffs);
+			const merged = places?.map((place, at) => items.merge(list[place], diffs[at]!));
+			if (places && merged!.every((item, at) => item && isInPlace(item, list[places[at]!]!))) {
+				const after = [...list];
+				for (const [at, place] of places.entries()) after[place] = merged![at]!;
+				return after;
+			}
 			const open = new Map(diffs.map((diff) => [keyOfDiff(diff), diff]));
 			const after: Item[] = [];
 			for (const item of list) {
@@ -98,10 +120,10 @@ export function keyedList<Item extends object>(
 		},
 		rebase(diffs, list) {
 			const touched = new Set(diffs.map(keyOfDiff));
-			const current = byKey(list.filter((item) => touched.has(keyOf(item))));
+			const current = placesOf(list, diffs) ? undefined : byKey(list.filter((item) => touched.has(keyOf(item))));
 			return diffs
 				.map((diff) => {
-					const before = current.get(keyOfDiff(diff));
+					const before = current ? current.get(keyOfDiff(diff)) : diff.before;
 					return itemDiff(before, items.merge(before, diff));
 				})
 				.filter(({ before, after }) => before !== after);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { apply, compose, type Edit, invert, isEmpty, rebase, rowIdOf } from '../../../../src/core/show/edit.ts';
+import type { Row } from '../../../../src/core/show/row.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
 import { action, editOf, namer } from './randomEdits.ts';
 
@@ -111,4 +112,26 @@ test('an edit made on an older show, rebased on a newer one, is undone to the ne
 test('what was selected is handed back the other way round', () => {
 	const edit: Edit = { label: 'Type title', rows: [], focus: { before: 'A1', after: 'A2' } };
 	expect(invert(edit).focus).toEqual({ before: 'A2', after: 'A1' });
+});
+
+test('an edit of one row of a long show looks at no other: they stay where they are', () => {
+	let looks = 0;
+	const rowOf = (place: number, note?: string): Row => ({
+		get id() {
+			looks++;
+			return `r${place}`;
+		},
+		order: place,
+		typed: note === undefined ? {} : { note },
+	});
+	const rows = Array.from({ length: 30 }, (_, place) => rowOf(place));
+	const show: Show = { ...empty, rows };
+	const edit: Edit = { label: 'Type note', rows: [{ before: rows[4]!, after: rowOf(4, 'Framed') }] };
+	looks = 0;
+	const after = apply(show, rebase(edit, show));
+	expect(looks).toBeLessThan(10);
+	expect(after.rows.map(({ typed }) => typed.note)).toEqual(
+		rows.map((_, place) => (place === 4 ? 'Framed' : undefined)),
+	);
+	expect(after.rows.every((row, place) => place === 4 || row === rows[place])).toBe(true);
 });
