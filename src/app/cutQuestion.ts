@@ -30,13 +30,9 @@ export type Answer = 'leave' | 'keep' | 'begin again';
 /** Works out the rows that an edit would leave. */
 export type WorkOut = (rows: readonly Row[], settings: Settings) => WorkedOutShow['results'];
 
-/** Whether anything is cut that an edit might make wrong; what only ticks and marks does not. */
-const mayBeAsked = (edit: Edit, { ticks = [], cutSheets = [] }: WorkedOutShow['show']): boolean =>
-	ticks.length + cutSheets.length > 0 && !edit.ticks && !edit.cutSheets;
-
 /** What has to be asked before an edit; undefined where it leaves all that is cut as it is. */
 export function questionOf(edit: Edit, before: WorkedOutShow, workOut: WorkOut): Question | undefined {
-	if (isEmpty(edit) || !mayBeAsked(edit, before.show)) return undefined;
+	if (isEmpty(edit)) return undefined;
 	const show = apply(before.show, edit);
 	const settings = edit.settings ? readSettings(show.settings).settings : before.settings;
 	const after = { show, settings, results: workOut(show.rows, settings) };

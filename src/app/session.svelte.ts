@@ -27,9 +27,10 @@ import { History, type Made, type Step } from './history.svelte.ts';
 import { KeptPlace } from './keptPlace.svelte.ts';
 import { LateCosts } from './lateCosts.svelte.ts';
 import type { LateBench } from './lateBench.svelte.ts';
+import { judgingPart } from './judging.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { KeptSteps } from './keptSteps.ts';
-import { OpenQuestion } from './openQuestion.svelte.ts';
+import { isAnythingCut, OpenQuestion } from './openQuestion.svelte.ts';
 import { outliving } from './outliving.ts';
 import { type Pictures, picturesOf } from './pictures.svelte.ts';
 import { plainCopy } from './plainCopy.ts';
@@ -130,6 +131,11 @@ export class Session {
 	/** Resolves when rows are judged and ordered. */
 	get whenJudged(): Promise<void> {
 		return this.#workedOut.whenJudged;
+	}
+
+	/** Whether edits of prints can be made: where something is cut, what to ask before one is loaded after the first screen. */
+	get canEdit(): boolean {
+		return judgingPart.part !== undefined || !isAnythingCut(this.#show);
 	}
 
 	/** Whether an order with fewer changes is still looked for. */

@@ -1,5 +1,8 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { columnIndexOf } from '../../../src/ui/grid/gridColumns.ts';
+import { rowHeight } from '../../../src/ui/grid/slots.ts';
+import { holdBack } from '../harness/holdBack.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { press } from '../screens/prints.ts';
 
@@ -78,4 +81,26 @@ test('behind the question about a cut print the key of undo does nothing', () =>
 		await question.getByRole('button', { name: 'Leave it as it was' }).click();
 		await page.goto(`${address}#cut`);
 		await expect.poll(() => ticked(page)).toBe(1);
+
+		// What asks is loaded after the grid is painted: what is typed before waits for it.
+		await page.getByText('Saved', { exact: true }).first().waitFor();
+		const letCome = await holdBack(page, 'assets/judgingPart-');
+		await page.goto(`${address}#prints`);
+		await page.reload();
+		const grid = page.getByRole('grid');
+		await grid.evaluate((scroller, top) => scroller.scrollTo(0, top), (Number.parseInt(name) - 3) * rowHeight);
+		await grid
+			.getByRole('row')
+			.filter({ hasText: name.replace(/^\d+ /, '') })
+			.locator(`[data-column="${columnIndexOf('picture width')}"]`)
+			.click();
+		await page.keyboard.type('123');
+		await press(page, 'Enter');
+		await page.waitForFunction(() =>
+			performance.getEntriesByType('resource').some((entry) => entry.name.includes('hands-')),
+		);
+		expect(await grid.getByRole('textbox').count(), 'nothing was done').toBe(0);
+		letCome();
+		await question.waitFor();
+		expect(await question.innerText()).toContain(name);
 	}));

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { forgive } from '../offline/offline.ts';
 import { SpoiltHost } from '../offline/spoiltHost.ts';
+import { holdBack } from '../harness/holdBack.ts';
 import { onStage, type Stage } from '../harness/stage.ts';
 
 /** The file of the build in which lies what is done in the grid. */
@@ -13,12 +14,7 @@ async function withoutHands(stage: Stage): Promise<{ page: Page; letCome: () => 
 	await page.getByRole('button', { name: 'Load the example' }).click();
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor(); // the empty show was saved too
 	await page.getByText('Saved', { exact: true }).waitFor();
-	let letCome: () => void = () => undefined;
-	const isLet = new Promise<void>((resolve) => (letCome = resolve));
-	await page.route(`**/${handsFile}*`, async (route) => {
-		await isLet;
-		await route.continue();
-	});
+	const letCome = await holdBack(page, handsFile);
 	await page.reload();
 	await page.getByRole('gridcell').nth(20).waitFor();
 	return { page, letCome };
