@@ -1,6 +1,5 @@
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { isSoak } from '../../soak.ts';
+import { allOr, isSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { enlargeText, lostText } from '../harness/lostText.ts';
 import type { Screen } from '../harness/screens.ts';
@@ -16,13 +15,9 @@ const narrowestPhone = { width: 320, height: 640 };
 const enlargedTablet = { width: landscapeTablet.width / 2, height: landscapeTablet.height / 2 };
 
 /**
- * What axe finds in one form of a screen: in `npm test` it looks at a screen in one form only, by turns, since it takes longer
- * than all else here. The colours of both schemes are held by the test of the tokens.
+ * Tests that axe finds nothing on some screens, and that a finger hits whatever can be pressed there: in `npm test` each in one
+ * form, by turns on a tablet held level or on a phone in the dark, since nothing else takes longer; in the soak in all.
  */
-const foundIn = async (page: Page, isLookedAt: boolean, without: string | undefined): Promise<string[]> =>
-	isSoak || isLookedAt ? axeProblems(page, { without }) : [];
-
-/** Tests that axe finds nothing on some screens, and that a finger hits whatever can be pressed there. */
 export function onScreens(shown: readonly Screen[]): void {
 	const play = oneStage({ viewport: landscapeTablet, hasTouch: true, reducedMotion: 'reduce' });
 	// What only looks at a show shares a page: to open one took longer than to look at it.
@@ -38,35 +33,42 @@ export function onScreens(shown: readonly Screen[]): void {
 		})),
 	)(
 		'axe finds nothing on: $name, on a tablet held level or on a phone in the dark; a finger hits everything; no words are lost on a small page or where they are large',
-		({ name, isTablets, open, needsGrid = false, goesOn }) =>
+		({ name, isTablets, open, leave, needsGrid = false, goesOn }) =>
 			play(
 				async (page) => {
-					const without = name === 'prints' ? undefined : furtherRows;
+					const options = { without: name === 'prints' ? undefined : furtherRows, hasContrast: true };
 					await open(page);
-					expect(await foundIn(page, isTablets, without), 'a tablet held level').toEqual([]);
-					expect(await smallTargets(page), 'a tablet held level').toEqual([]);
-					await page.setViewportSize(uprightTablet);
-					expect(await smallTargets(page), 'a tablet held upright').toEqual([]);
-					await page.emulateMedia({ colorScheme: 'dark' });
-					if (!needsGrid) await page.setViewportSize(phone);
-					expect(
-						await foundIn(page, !isTablets, without),
-						needsGrid ? 'held upright, in the dark' : 'a phone, in the dark',
-					).toEqual([]);
-					if (!needsGrid) {
-						expect(await smallTargets(page), 'a phone').toEqual([]);
-						for (const [what, viewport] of [
-							['the narrowest phone', narrowestPhone],
-							['the tablet, enlarged to 200 %', enlargedTablet],
-						] as const) {
-							await page.setViewportSize(viewport);
-							await expect.poll(() => lostText(page), { message: what }).toEqual([]);
+					if (isSoak || isTablets) {
+						expect(await axeProblems(page, options), 'a tablet held level').toEqual([]);
+						expect(await smallTargets(page), 'a tablet held level').toEqual([]);
+						await enlargeText(page, 2);
+						await expect.poll(() => lostText(page), { message: 'words twice as large' }).toEqual([]);
+						await enlargeText(page, 1); // for what comes next in this page
+					}
+					if (isSoak || !isTablets) {
+						await page.emulateMedia({ colorScheme: 'dark' });
+						if (isSoak || needsGrid) {
+							await page.setViewportSize(uprightTablet);
+							expect(await smallTargets(page), 'a tablet held upright').toEqual([]);
+						}
+						if (!needsGrid) await page.setViewportSize(phone);
+						const form = needsGrid ? 'held upright, in the dark' : 'a phone, in the dark';
+						expect(await axeProblems(page, options), form).toEqual([]);
+						if (!needsGrid) {
+							expect(await smallTargets(page), 'a phone').toEqual([]);
+							for (const [what, viewport] of allOr(
+								[
+									['the narrowest phone', narrowestPhone],
+									['the tablet, enlarged to 200 %', enlargedTablet],
+								] as const,
+								[['the narrowest phone', narrowestPhone]] as const,
+							)) {
+								await page.setViewportSize(viewport);
+								await expect.poll(() => lostText(page), { message: what }).toEqual([]);
+							}
 						}
 					}
-					await page.setViewportSize(landscapeTablet);
-					await enlargeText(page, 2);
-					await expect.poll(() => lostText(page), { message: 'words twice as large' }).toEqual([]);
-					await enlargeText(page, 1); // for the screen that comes next in this page
+					await leave?.(page);
 				},
 				{ goesOn },
 			),

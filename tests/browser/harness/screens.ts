@@ -16,6 +16,8 @@ export interface Screen {
 	 */
 	readonly onlyLooks?: 'at the example' | 'at the paper show';
 	readonly open: (page: Page) => Promise<void>;
+	/** Takes back what `open` did beyond looking, for the screen that comes next in the page. */
+	readonly leave?: (page: Page) => Promise<void>;
 }
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
@@ -186,11 +188,16 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'filtered',
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, 'Filter');
 			await page.getByRole('combobox', { name: 'Checks' }).selectOption('look');
 			await page.getByText('of 30 prints').first().waitFor();
+		},
+		leave: async (page) => {
+			await page.getByRole('combobox', { name: 'Checks' }).selectOption('');
+			await press(page, 'Filter');
 		},
 	},
 	{
@@ -244,6 +251,7 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'comparison',
+		onlyLooks: 'at the example',
 		open: (page) =>
 			comeIn(
 				page,
@@ -254,11 +262,13 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'columns of a file',
+		onlyLooks: 'at the example',
 		open: (page) =>
 			comeIn(page, 'list.csv', 'name;width (cm);height (cm);hue\nPier;45,6;30,6;red\n', /^What do these columns/),
 	},
 	{
 		name: 'whole show',
+		onlyLooks: 'at the example',
 		open: (page) => comeIn(page, 'harbour.json', JSON.stringify(otherShow), /^“Harbour room”/),
 	},
 	{
@@ -417,12 +427,17 @@ export const screens: readonly Screen[] = [
 	},
 	{
 		name: 'finish',
+		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
 			await page.getByRole('link', { name: 'Start finishing' }).click();
 			await press(page, 'Printed');
 			await page.getByRole('button', { name: 'Printed', pressed: true }).waitFor();
+		},
+		leave: async (page) => {
+			await press(page, /^Undo tick/);
+			await page.getByRole('button', { name: 'Printed', pressed: true }).waitFor({ state: 'detached' });
 		},
 	},
 	{
