@@ -6,13 +6,14 @@ import { LongestFirst } from './tests/longestFirst.ts';
 const maxWorkers = 2;
 // Modules are loaded once a worker, not once a file: no test leaves anything behind in one.
 const isolate = false;
-// What only means something when it is long, and what is a race.
+// What only means something when it is long, what is a race, and what others show in parts, as it says there.
 const onlyInSoak =
 	process.env.EVENHANG_SOAK === '1'
 		? []
 		: [
 				'tests/browser/importWhileTyping.test.ts',
 				'tests/browser/longUse.test.ts',
+				'tests/browser/order/wholeJob.test.ts',
 				'tests/browser/pictures/killedWhileReading.test.ts',
 			];
 

@@ -8,6 +8,7 @@ import { expect, test } from 'vitest';
 import { allCells } from './grid/cells.ts';
 import { chooseFile } from './harness/chooseFile.ts';
 import { onStage } from './harness/stage.ts';
+import { isSoak } from '../soak.ts';
 import { cell, press, seen, seenIn, startTyping, stepsFollowed } from './screens/prints.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -84,7 +85,8 @@ test('the whole job: typed, closed, opened without a host, exported, imported el
 	let csv = '';
 	let cells: string[][] = [];
 
-	await onStage({ under, hasProfile: true, isWhole: true }, async (stage) => {
+	// Whether the whole Chromium opens cold from its own disk is shown by `shell.test.ts`.
+	await onStage({ under, hasProfile: true, isWhole: isSoak }, async (stage) => {
 		const page = await stage.openShow();
 		await typeTheShow(page);
 		await press(page, 'Control+Home');

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { columnIndexOf } from '../../../src/ui/grid/gridColumns.ts';
 import { rowHeight } from '../../../src/ui/grid/slots.ts';
 import { holdBack } from '../harness/holdBack.ts';
+import { allOr } from '../../soak.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { press } from '../screens/prints.ts';
 
@@ -31,36 +32,39 @@ async function goToWork(page: Page, address: string, at: 'cut' | 'knife'): Promi
 	await page.locator('[aria-pressed]').first().waitFor();
 }
 
-test.each(['cut', 'knife'] as const)('undo at the %s takes ticks off, and never the show with them', (at) =>
-	play(async (page, { address }) => {
-		await loadExample(page);
-		await goToWork(page, address, at);
-		const things = await page.locator('[aria-pressed]').count();
-		expect([await undo(page).innerText(), await undo(page).getAttribute('aria-disabled')]).toEqual([
-			'Undo tick',
-			'true',
-		]);
-		await undo(page).click({ force: true });
-		await press(page, 'Control+z');
-		expect(await page.locator('[aria-pressed]').count(), 'all that is to be cut is there').toBe(things);
-		await page.locator('[aria-pressed=false]').first().click();
-		await expect.poll(() => ticked(page)).toBe(1);
-		const shown = page.getByRole('button', { name: /^Show / });
-		const isOne = at === 'cut'; // what a step of one has is drawn anyway
-		if (!isOne) await shown.last().click();
-		await undo(page).click();
-		await expect.poll(() => ticked(page)).toBe(0);
-		if (!isOne) expect(await shown.first().getAttribute('aria-current'), 'what was undone is drawn').toBe('true');
-		await press(page, 'Control+y');
-		await expect.poll(() => ticked(page)).toBe(1);
-		for (let turn = 0; turn < 3; turn++) await press(page, 'Control+z');
-		await expect.poll(() => ticked(page)).toBe(0);
-		expect(await page.locator('[aria-pressed]').count()).toBe(things);
-		await page.goto(`${address}#prints`);
-		await page.locator('[role=grid][aria-rowcount="32"]').waitFor();
-		await press(page, 'Control+z'); // elsewhere it is what one did that goes
-		await page.getByRole('button', { name: 'Load the example', exact: true }).waitFor();
-	}),
+// Undo at the knife in part: `boards/boards.test.ts`, by keyboard.
+test.each(allOr(['cut', 'knife'] as const, ['cut'] as const))(
+	'undo at the %s takes ticks off, and never the show with them',
+	(at) =>
+		play(async (page, { address }) => {
+			await loadExample(page);
+			await goToWork(page, address, at);
+			const things = await page.locator('[aria-pressed]').count();
+			expect([await undo(page).innerText(), await undo(page).getAttribute('aria-disabled')]).toEqual([
+				'Undo tick',
+				'true',
+			]);
+			await undo(page).click({ force: true });
+			await press(page, 'Control+z');
+			expect(await page.locator('[aria-pressed]').count(), 'all that is to be cut is there').toBe(things);
+			await page.locator('[aria-pressed=false]').first().click();
+			await expect.poll(() => ticked(page)).toBe(1);
+			const shown = page.getByRole('button', { name: /^Show / });
+			const isOne = at === 'cut'; // what a step of one has is drawn anyway
+			if (!isOne) await shown.last().click();
+			await undo(page).click();
+			await expect.poll(() => ticked(page)).toBe(0);
+			if (!isOne) expect(await shown.first().getAttribute('aria-current'), 'what was undone is drawn').toBe('true');
+			await press(page, 'Control+y');
+			await expect.poll(() => ticked(page)).toBe(1);
+			for (let turn = 0; turn < 3; turn++) await press(page, 'Control+z');
+			await expect.poll(() => ticked(page)).toBe(0);
+			expect(await page.locator('[aria-pressed]').count()).toBe(things);
+			await page.goto(`${address}#prints`);
+			await page.locator('[role=grid][aria-rowcount="32"]').waitFor();
+			await press(page, 'Control+z'); // elsewhere it is what one did that goes
+			await page.getByRole('button', { name: 'Load the example', exact: true }).waitFor();
+		}),
 );
 
 test('behind the question about a cut print the key of undo does nothing', () =>

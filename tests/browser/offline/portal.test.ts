@@ -48,6 +48,8 @@ test.each(allOr<Fault>(['portal', 'portal of that type'], ['portal of that type'
 			host.spoil = (_file, isForPage) => (isForPage ? undefined : fault);
 			const page = await stage.openShow();
 			await notKept(page).waitFor();
+			expect(await page.getByText('Ready offline', { exact: true }).count()).toBe(0);
+			expect(await page.evaluate(() => navigator.serviceWorker.controller), 'nothing is in charge').toBe(null);
 			await expectNothingOfThePortal(page);
 			host.mend();
 			await notKept(page).click();

@@ -58,6 +58,9 @@ const text = [['number', 'title', 'maker', 'shape', 'paper', 'frame'].join('\t')
 /** How long a person takes, in seconds: to find and tap something, and for a key. */
 const seconds = { tap: 2, key: 0.5 };
 
+// In the soak alone. In parts: what is typed into the settings, in `boards/boards.test.ts` and `screens/settings.test.ts`; pasted rows, in
+// `screens/start.test.ts`; plans, what to get and the print list, planned and on paper, in `toGet.test.ts` and
+// `printList.test.ts`; and all of it one after the other, with the example, in `example.test.ts`.
 test('by touch: frames, papers and boards typed, thirty rows pasted, glass and backing planned, both lists on paper', () =>
 	play(async (page) => {
 		const finger = new Finger(page);
