@@ -224,6 +224,34 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 		expect(await select.inputValue()).toBe(sheets.at(-1)!.name);
 		expect(await page.getByRole('spinbutton', { name: /^Start at label/ }).inputValue()).toBe('2');
 
+		// With few documents, so that few pages are laid out anew.
+		await choose(page, 'Print cards').check();
+		await page.locator('article').nth(1).waitFor();
+		// Held upright, what is chosen is a line over the pages, which go downwards, and opens; beside them on a page that lies.
+		const topOf = async (selector: string) => (await page.locator(selector).first().boundingBox())!;
+		await page.setViewportSize(uprightTablet);
+		await expect.poll(async () => (await topOf('.desk')).height).toBeLessThan(80);
+		const [first, second] = await page.locator('article').all();
+		const [one, other] = [(await first!.boundingBox())!, (await second!.boundingBox())!];
+		expect(one.y).toBeGreaterThan((await topOf('.desk')).y);
+		expect([other.x, other.y > one.y + one.height]).toEqual([one.x, true]);
+		await page.getByText(/, \d+ pages$/).click();
+		expect((await topOf('.desk')).height).toBeGreaterThan(300);
+		await page.setViewportSize({ width: 1180, height: 820 });
+		await expect.poll(async () => (await topOf('article')).x > (await topOf('.desk')).x + 200).toBe(true);
+
+		// Pages are drawn to fit the screen; on paper they are as large as ever.
+		for (const viewport of [uprightTablet, phone, { width: 320, height: 640 }]) {
+			await page.setViewportSize(viewport);
+			await expect
+				.poll(() => page.evaluate(() => document.querySelector('article')!.getBoundingClientRect().right))
+				.toBeLessThanOrEqual(viewport.width - 16);
+			expect(await page.evaluate(() => document.querySelector('.place')!.scrollWidth)).toBe(viewport.width);
+		}
+		const widths = (await pagesOf(await pdfOf(page))).map(({ width }) => Math.round(width));
+		expect(new Set(widths)).toEqual(new Set([Math.round(sheets.at(-1)!.page[0]), 210]));
+		await page.setViewportSize({ width: 1180, height: 820 });
+
 		// Other documents: long texts lie inside their pages, nothing is cut off, each page says whose it is.
 		await choose(page, 'Labels for the back').uncheck();
 		const others = page
@@ -257,29 +285,6 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 				expect(words).toContain(year);
 			}
 		}
-
-		// Held upright, what is chosen is a line over the pages, which go downwards, and opens; beside them on a page that lies.
-		const topOf = async (selector: string) => (await page.locator(selector).first().boundingBox())!;
-		await page.setViewportSize(uprightTablet);
-		await expect.poll(async () => (await topOf('.desk')).height).toBeLessThan(80);
-		const [first, second] = await page.locator('article').all();
-		const [one, other] = [(await first!.boundingBox())!, (await second!.boundingBox())!];
-		expect(one.y).toBeGreaterThan((await topOf('.desk')).y);
-		expect([other.x, other.y > one.y + one.height]).toEqual([one.x, true]);
-		await page.getByText(/, \d+ pages$/).click();
-		expect((await topOf('.desk')).height).toBeGreaterThan(300);
-		await page.setViewportSize({ width: 1180, height: 820 });
-		await expect.poll(async () => (await topOf('article')).x > (await topOf('.desk')).x + 200).toBe(true);
-
-		// Pages are drawn to fit the screen; on paper they are as large as ever.
-		for (const viewport of [uprightTablet, phone, { width: 320, height: 640 }]) {
-			await page.setViewportSize(viewport);
-			await expect
-				.poll(() => page.evaluate(() => document.querySelector('article')!.getBoundingClientRect().right))
-				.toBeLessThanOrEqual(viewport.width - 16);
-			expect(await page.evaluate(() => document.querySelector('.place')!.scrollWidth)).toBe(viewport.width);
-		}
-		expect((await pagesOf(await pdfOf(page, '1')))[0]!.width).toBeCloseTo(papersTried.at(-1)![1], 0);
 	}));
 
 test('a place leads to its own documents and back; what was chosen before is there again; nothing to print says why', () =>

@@ -16,48 +16,86 @@ const front = (page: Page) => page.getByRole('img', { name: /^Front/ });
 const choice = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 const back = (page: Page) => page.getByRole('img', { name: 'Back, mirrored' });
 
-test('a print whose measures do not add up is drawn as an outline, and the caption says so', () =>
-	play(async (page) => {
-		await startTyping(page);
-		await paste(page, 'Low water\t\t456\t306');
-		await choice(page, 'Back').waitFor();
-		await front(page)
-			.getByText(/^\d+ × \d+ mm$/)
-			.waitFor();
-		expect(await page.locator('figcaption').count(), 'the drawing needs no words').toBe(0);
-		const paths = await front(page).locator('path').count();
-		await paste(page, 'Low water\t\t456\t306\t\t\t70\t71\t90\t\t600\t450');
-		await page
-			.locator('figcaption')
-			.getByText(/the width and height do not add up/)
-			.waitFor();
-		expect(await choice(page, 'Back').count()).toBe(0);
-		expect(await front(page).locator('path').count()).toBeLessThan(paths);
-	}));
+const boxOf = (page: Page, selector: string) =>
+	page
+		.locator(selector)
+		.first()
+		.evaluate((shape) => {
+			const { left, right, top, bottom } = shape.getBoundingClientRect();
+			return { left, right, top, bottom };
+		});
 
-test('a float shows the edge that its paper has in the settings, and one step takes a change of it back', () =>
-	play(async (page) => {
+/** Loads the example, or goes on with it in the page of the play before. */
+async function seeExample(page: Page): Promise<void> {
+	if ((await page.getByRole('toolbar', { name: 'Prints' }).count()) === 0)
 		await page.getByRole('button', { name: 'Load the example' }).click();
-		await cell(page, 14, 'title').click();
-		const words = () => front(page).locator('desc').textContent();
-		const corners = async () =>
-			((await front(page).locator('path.line').getAttribute('d')) ?? '').match(/[LHV]/g)!.length;
-		await expect.poll(words).toMatch(/^Float on a board .*, paper 420 × 297 mm with a deckle edge\./);
-		expect(await corners()).toBeGreaterThan(40);
-		await openSettings(page, 'Papers');
-		await page.getByRole('button', { name: /^Cotton A3/ }).click();
-		await page.getByLabel('Edge, Cotton A3', { exact: true }).selectOption('straight');
-		await page.getByRole('link', { name: 'Prints', exact: true }).click();
-		await expect.poll(words).toMatch(/with a straight edge\./);
-		expect(await corners()).toBe(3);
-		await page.getByRole('button', { name: /^Undo/ }).click();
-		await expect.poll(words).toMatch(/with a deckle edge\./);
-	}));
+	else await choice(page, 'Front').click();
+	await front(page).waitFor();
+}
+const goesOn = { goesOn: true };
+
+test.each([
+	{ width: 1180, height: 820, panel: 440, grid: 0.59 },
+	{ width: 1440, height: 900, panel: 500, grid: 0.62 },
+])('at $width px the mount is drawn large, and its figures stand outside it, whole', ({ panel, grid, ...viewport }) =>
+	play(async (page) => {
+		await page.setViewportSize(viewport);
+		await seeExample(page);
+		expect(await widthOf(page, '.panel')).toBeGreaterThanOrEqual(panel - 1);
+		expect((await widthOf(page, '.sheet')) / (viewport.width - 48)).toBeGreaterThan(grid);
+		for (const drawn of ['Front', 'Framed']) {
+			await choice(page, drawn).click();
+			const whole = await boxOf(page, `.drawings svg[role=img]`);
+			const body = await boxOf(page, drawn === 'Front' ? '.drawings path.card' : '.drawings path.frame');
+			expect(body.right - body.left).toBeGreaterThanOrEqual(drawn === 'Front' ? 380 : 300);
+			const figures = page.locator('.drawings svg[role=img]').first().locator('text:not(.bottom)');
+			expect(await figures.count()).toBeGreaterThanOrEqual(5);
+			for (const figure of await figures.all()) {
+				const { x, y, width, height } = (await figure.boundingBox())!;
+				expect(x >= body.right || y >= body.bottom || y + height <= body.top + 1, drawn).toBe(true);
+				expect(x >= whole.left && x + width <= whole.right && y + height <= whole.bottom + 1, drawn).toBe(true);
+			}
+		}
+	}, goesOn),
+);
+
+test('on a tablet held upright the mount is drawn large, and eight rows stay under it', () =>
+	play(async (page) => {
+		await page.setViewportSize(uprightTablet);
+		await seeExample(page);
+		const mount = await boxOf(page, '.drawings path.card');
+		expect(mount.right - mount.left).toBeGreaterThanOrEqual(330);
+		const foot = (await page.getByRole('toolbar', { name: 'Prints' }).boundingBox())!.y;
+		const eighth = await boxOf(page, '[role=grid] [aria-rowindex="9"]');
+		expect(eighth.bottom).toBeLessThanOrEqual(foot);
+	}, goesOn));
+
+test('figures of the hinges are as large as those of the mount, however large the drawing is', () =>
+	play(async (page) => {
+		await seeExample(page);
+		/** Of the letters, as they are seen: those of the drawing times its scale. */
+		const lettersOf = (drawn: RegExp) =>
+			page
+				.getByRole('img', { name: drawn })
+				.locator('text')
+				.first()
+				.evaluate((text: SVGTextElement) => parseFloat(getComputedStyle(text).fontSize) * text.getScreenCTM()!.a);
+		const usual = await lettersOf(/^Front/);
+		for (const viewport of [{ width: 1180, height: 820 }, { width: 1440, height: 900 }, uprightTablet, phone]) {
+			await page.setViewportSize(viewport);
+			const folded = page.getByRole('button', { name: 'Show drawing' });
+			if (await folded.isVisible()) await folded.click();
+			await choice(page, 'Hinges').click();
+			await expect
+				.poll(async () => Math.abs((await lettersOf(/^Undermount/)) - usual), { message: `${viewport.width} px` })
+				.toBeLessThan(0.5);
+		}
+	}, goesOn));
 
 test('a print is shown in its frame, in profile, and on its undermount, by keyboard', () =>
 	play(async (page) => {
-		await page.getByRole('button', { name: 'Load the example' }).click();
-		await front(page).waitFor();
+		await seeExample(page);
+		await cell(page, 0, 'title').click();
 		await page.getByRole('button', { name: 'Framed', exact: true }).focus();
 		await press(page, 'Enter');
 		const framed = page.getByRole('img', { name: /^Framed/ });
@@ -82,76 +120,44 @@ test('a print is shown in its frame, in profile, and on its undermount, by keybo
 		expect(await heardOf('Undermount')).toMatch(/Hinges at \d.* and \d.* mm from the left\./);
 		await page.getByRole('button', { name: 'Front', exact: true }).click();
 		await front(page).waitFor();
-	}));
+	}, goesOn));
 
-const boxOf = (page: Page, selector: string) =>
-	page
-		.locator(selector)
-		.first()
-		.evaluate((shape) => {
-			const { left, right, top, bottom } = shape.getBoundingClientRect();
-			return { left, right, top, bottom };
-		});
-
-test.each([
-	{ width: 1180, height: 820, panel: 440, grid: 0.59 },
-	{ width: 1440, height: 900, panel: 500, grid: 0.62 },
-])('at $width px the mount is drawn large, and its figures stand outside it, whole', ({ panel, grid, ...viewport }) =>
+test('a float shows the edge that its paper has in the settings, and one step takes a change of it back', () =>
 	play(async (page) => {
-		await page.setViewportSize(viewport);
-		await page.getByRole('button', { name: 'Load the example' }).click();
-		await front(page).waitFor();
-		expect(await widthOf(page, '.panel')).toBeGreaterThanOrEqual(panel - 1);
-		expect((await widthOf(page, '.sheet')) / (viewport.width - 48)).toBeGreaterThan(grid);
-		for (const drawn of ['Front', 'Framed']) {
-			await choice(page, drawn).click();
-			const whole = await boxOf(page, `.drawings svg[role=img]`);
-			const body = await boxOf(page, drawn === 'Front' ? '.drawings path.card' : '.drawings path.frame');
-			expect(body.right - body.left).toBeGreaterThanOrEqual(drawn === 'Front' ? 380 : 300);
-			const figures = page.locator('.drawings svg[role=img]').first().locator('text:not(.bottom)');
-			expect(await figures.count()).toBeGreaterThanOrEqual(5);
-			for (const figure of await figures.all()) {
-				const { x, y, width, height } = (await figure.boundingBox())!;
-				expect(x >= body.right || y >= body.bottom || y + height <= body.top + 1, drawn).toBe(true);
-				expect(x >= whole.left && x + width <= whole.right && y + height <= whole.bottom + 1, drawn).toBe(true);
-			}
-		}
-	}),
-);
+		await seeExample(page);
+		await cell(page, 14, 'title').click();
+		const words = () => front(page).locator('desc').textContent();
+		const corners = async () =>
+			((await front(page).locator('path.line').getAttribute('d')) ?? '').match(/[LHV]/g)!.length;
+		await expect.poll(words).toMatch(/^Float on a board .*, paper 420 × 297 mm with a deckle edge\./);
+		expect(await corners()).toBeGreaterThan(40);
+		await openSettings(page, 'Papers');
+		await page.getByRole('button', { name: /^Cotton A3/ }).click();
+		await page.getByLabel('Edge, Cotton A3', { exact: true }).selectOption('straight');
+		await page.getByRole('link', { name: 'Prints', exact: true }).click();
+		await expect.poll(words).toMatch(/with a straight edge\./);
+		expect(await corners()).toBe(3);
+		await page.getByRole('button', { name: /^Undo/ }).click();
+		await expect.poll(words).toMatch(/with a deckle edge\./);
+	}, goesOn));
 
-test('on a tablet held upright the mount is drawn large, and eight rows stay under it', () =>
+test('a print whose measures do not add up is drawn as an outline, and the caption says so', () =>
 	play(async (page) => {
-		await page.setViewportSize(uprightTablet);
-		await page.getByRole('button', { name: 'Load the example' }).click();
-		await front(page).waitFor();
-		const mount = await boxOf(page, '.drawings path.card');
-		expect(mount.right - mount.left).toBeGreaterThanOrEqual(330);
-		const foot = (await page.getByRole('toolbar', { name: 'Prints' }).boundingBox())!.y;
-		const eighth = await boxOf(page, '[role=grid] [aria-rowindex="9"]');
-		expect(eighth.bottom).toBeLessThanOrEqual(foot);
-	}));
-
-test('figures of the hinges are as large as those of the mount, however large the drawing is', () =>
-	play(async (page) => {
-		await page.getByRole('button', { name: 'Load the example' }).click();
-		/** Of the letters, as they are seen: those of the drawing times its scale. */
-		const lettersOf = (drawn: RegExp) =>
-			page
-				.getByRole('img', { name: drawn })
-				.locator('text')
-				.first()
-				.evaluate((text: SVGTextElement) => parseFloat(getComputedStyle(text).fontSize) * text.getScreenCTM()!.a);
-		await front(page).waitFor();
-		const usual = await lettersOf(/^Front/);
-		for (const viewport of [{ width: 1180, height: 820 }, { width: 1440, height: 900 }, uprightTablet, phone]) {
-			await page.setViewportSize(viewport);
-			const folded = page.getByRole('button', { name: 'Show drawing' });
-			if (await folded.isVisible()) await folded.click();
-			await choice(page, 'Hinges').click();
-			await expect
-				.poll(async () => Math.abs((await lettersOf(/^Undermount/)) - usual), { message: `${viewport.width} px` })
-				.toBeLessThan(0.5);
-		}
+		await startTyping(page);
+		await paste(page, 'Low water\t\t456\t306');
+		await choice(page, 'Back').waitFor();
+		await front(page)
+			.getByText(/^\d+ × \d+ mm$/)
+			.waitFor();
+		expect(await page.locator('figcaption').count(), 'the drawing needs no words').toBe(0);
+		const paths = await front(page).locator('path').count();
+		await paste(page, 'Low water\t\t456\t306\t\t\t70\t71\t90\t\t600\t450');
+		await page
+			.locator('figcaption')
+			.getByText(/the width and height do not add up/)
+			.waitFor();
+		expect(await choice(page, 'Back').count()).toBe(0);
+		expect(await front(page).locator('path').count()).toBeLessThan(paths);
 	}));
 
 test('drawings have a least height on a low screen, and can be folded away', () =>
