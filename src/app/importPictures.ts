@@ -1,6 +1,6 @@
 import { pictureNotKept, roomRunsShort } from '../core/device/picturesProblem.ts';
 import type { FileReport } from '../core/imports/fileReports.ts';
-import { picturesAdded } from '../core/imports/saidOfPictures.ts';
+import { picturesAdded, picturesWaiting } from '../core/imports/saidOfPictures.ts';
 import { applyPictures } from '../core/pictures/applyPictures.ts';
 import { type MatchedPicture, matchingPictures, type PictureFile } from '../core/pictures/matchPictures.ts';
 import { makeId } from '../files/makeId.ts';
@@ -87,12 +87,15 @@ async function room(): Promise<string | undefined> {
 /**
  * Gives the pictures to the prints, as it was chosen, as one edit. The rows are worked out in slices before that. A new
  * print that another tab has made of the same picture since the files were read is not made again.
+ * @throws where it is left, or the session closes, before they are added
  */
 export async function addPictures(
 	session: Session,
 	{ matched, unread, room: said }: PicturesRead,
 	chosen: readonly MatchedPicture[],
+	left?: AbortSignal,
 ): Promise<{ readonly report: FileReport; readonly step: Step | undefined }> {
+	const ended = session.signal;
 	const had = new Set(session.show.rows.map(hashOfRow));
 	const wasNew = new Set(matched.filter(({ kind }) => kind === 'new').map(({ file }) => file.hash));
 	const wanted = chosen.filter(({ kind, file }) => kind !== 'new' || !wasNew.has(file.hash) || !had.has(file.hash));
@@ -101,11 +104,16 @@ export async function addPictures(
 	await prepareRows(
 		session,
 		edit.rows.flatMap(({ after }) => after ?? []),
+		left,
 	);
 	await otherWork(); // the edit, and the grid that it may open, have a turn of their own
+	left?.throwIfAborted();
+	const isAsked = session.question !== undefined;
 	const step = session.do(() => edit);
+	ended.throwIfAborted();
+	if (session.question) return { report: picturesWaiting(isAsked), step };
 	const given = edit.rows.filter(({ before, after }) => before && after && before.picture !== after.picture).length;
 	const added = edit.rows.filter(({ before }) => !before).length;
 	const counts = { given, added, unread: unread.length };
-	return { report: picturesAdded(counts, session.question !== undefined, said), step };
+	return { report: picturesAdded(counts, said), step };
 }

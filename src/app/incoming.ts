@@ -35,7 +35,7 @@ export interface IncomingList extends Origin {
 export const isList = (incoming: Incoming): incoming is IncomingList => incoming.opened.kind === 'list';
 
 /** How a file is named in sentences. */
-export const nameOfFile = ({ name }: File): string => `“${name}”`;
+export const nameOfFile = ({ name }: { readonly name: string }): string => `“${name}”`;
 
 /** What was pasted, in sentences. */
 export const nameOfPasted = 'What was pasted';

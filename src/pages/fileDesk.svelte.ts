@@ -47,6 +47,10 @@ import { FileQuestion, type Step } from './fileQuestion.svelte.ts';
 import { FileWork, type Progress } from './fileWork.svelte.ts';
 import { LastReport } from './lastReport.svelte.ts';
 
+/** What picture files are called in sentences. */
+const nameOfFiles = (files: readonly { readonly name: string }[]): string =>
+	files.length === 1 ? nameOfFile(files[0]!) : `${files.length} files`;
+
 /** Where files and pasted rows come in, and what there is to say about the last that came in or went out. */
 export class FileDesk {
 	readonly #shelf: Shelf;
@@ -164,7 +168,7 @@ export class FileDesk {
 		this.#last.hold(undefined);
 		this.#question.end();
 		await this.#work(
-			files.length === 1 ? nameOfFile(files[0]!) : `${files.length} files`,
+			nameOfFiles(files),
 			async (options) => {
 				const signal = options.signal ?? this.#session.signal;
 				const onProgress = (done: number, of: number) => options.onProgress?.('reading', done, of);
@@ -183,7 +187,14 @@ export class FileDesk {
 	async addPictures(read: PicturesRead, chosen: readonly MatchedPicture[]): Promise<void> {
 		this.#question.end();
 		this.#brought.accept();
-		this.#tell((await addPictures(this.#session, read, chosen)).report);
+		await this.#work(
+			nameOfFiles(chosen.map(({ file }) => file)),
+			async ({ signal }) => ({
+				kind: 'reported',
+				...(await addPictures(this.#session, read, chosen, signal)),
+			}),
+			'pictures',
+		);
 	}
 
 	/** Says that something could not be read before it was looked at. */

@@ -124,18 +124,21 @@ function unknownColumns(names: readonly string[]): string {
 		: `Columns ${all} are not known; they are kept as they are.`;
 }
 
-/** After rows that would make cuts wrong: they wait for a word. */
+/** Where what came would make cuts wrong: it waits for a word. */
+export const decideFirst = 'Nothing has changed yet. First decide about the cuts already made.';
+
+/** After rows that would make cuts wrong. */
 export const rowsWaiting = (read: number): FileReport => ({
 	title: `${rows(read)} read`,
 	isProblem: false,
-	sentences: ['Nothing has changed yet. First decide about the cuts already made.'],
+	sentences: [decideFirst],
 });
 
-/** After a file whose import was not done when another show was opened. */
+/** After files whose import was not done when another show was opened. @param source `“l.csv”`, `3 files` */
 export const leftBehind = (source: string): FileReport => ({
-	title: `${source} was not imported`,
+	title: `${source} ${/^\d/.test(source) ? 'were' : 'was'} not imported`,
 	isProblem: true,
-	sentences: ['Another show was opened before all of it was read. Import it again into the show that it is for.'],
+	sentences: ['Another show was opened before the import was done. Import again into the show that it is for.'],
 });
 
 /** After columns that were kept were made columns of ours. */

@@ -1,5 +1,5 @@
 import { shownText } from '../values/shownText.ts';
-import { asSentence, type FileReport } from './fileReports.ts';
+import { asSentence, decideFirst, type FileReport } from './fileReports.ts';
 import { questionFirst } from './saidOfFiles.ts';
 import { countOf } from '../values/countOf.ts';
 
@@ -14,12 +14,7 @@ export interface PictureCounts {
 }
 
 /** What is said once pictures were added. */
-export function picturesAdded(
-	{ given, added, unread }: PictureCounts,
-	isWaiting: boolean,
-	room: string | undefined,
-): FileReport {
-	if (isWaiting) return { title: 'Pictures', isProblem: true, sentences: [`No picture was added: ${questionFirst}.`] };
+export function picturesAdded({ given, added, unread }: PictureCounts, room: string | undefined): FileReport {
 	const done = [
 		...(given > 0 ? [`${countOf(given, 'print has', 'prints have')} a picture now.`] : []),
 		...(added > 0 ? [`${countOf(added, 'new print')} at the end of the list.`] : []),
@@ -28,6 +23,16 @@ export function picturesAdded(
 	];
 	return { title: 'Pictures', isProblem: false, sentences: [...done, ...(room === undefined ? [] : [room])] };
 }
+
+/**
+ * What is said where pictures are not added, or not yet, for a question about cuts.
+ * @param isRefused whether it was open before: then they are not added with the answer
+ */
+export const picturesWaiting = (isRefused: boolean): FileReport => ({
+	title: 'Pictures',
+	isProblem: isRefused,
+	sentences: [isRefused ? `No picture was added: ${questionFirst}.` : decideFirst],
+});
 
 /** What is said where prints name pictures that this device does not have. @param count how many, at least 1 */
 export const picturesNotHere = (count: number): string =>

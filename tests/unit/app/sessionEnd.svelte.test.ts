@@ -4,6 +4,7 @@ import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { openShelf } from '../../../src/app/openShelf.ts';
 import { giveShow } from '../../../src/app/giveFile.ts';
+import { addPictures, type PicturesRead } from '../../../src/app/importPictures.ts';
 import { importText } from '../../../src/app/importFile.ts';
 import { tickFor } from '../../../src/core/bench/ticks.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
@@ -86,6 +87,36 @@ test('an import ends with its session: another show gets neither its rows nor it
 	expect(desk.progress).toBeUndefined();
 });
 
+/** One picture file that came in, for a new print. */
+const pictureRead = (name: string): PicturesRead => ({
+	matched: [{ kind: 'new', file: { name, hash: 'a'.repeat(64), pixels: { width: 30, height: 20 } } }],
+	unread: [],
+	room: undefined,
+});
+
+test.each([
+	['before its rows are worked out', 0],
+	['just before its edit', 1],
+])('pictures that are added while their show begins to close, %s, are not said to be there', async (_, turn) => {
+	const shelf = await openShelf({ databaseName, showId: undefined });
+	onTestFinished(() => shelf.close());
+	const { session } = shelf;
+	const desk = new FileDesk(shelf);
+	const read = pictureRead('Pier.jpg');
+	let closing: Promise<void> | undefined;
+	const ahead = session.ahead.bind(session);
+	vi.spyOn(session, 'ahead').mockImplementation(async function* (rows) {
+		if (turn === 0) closing = session.close();
+		yield* ahead(rows);
+		if (turn === 1) closing = session.close();
+	});
+	await desk.addPictures(read, read.matched);
+	await closing;
+	expect(session.show.rows).toEqual([]);
+	expect(desk.report).toMatchObject({ isProblem: true, title: '“Pier.jpg” was not imported' });
+	expect(desk.progress).toBeUndefined();
+});
+
 test('edits of another tab come as edits: the show is not read again for each', async () => {
 	const [one, two] = [await open('a'), await open('b')];
 	onTestFinished(async () => void (await Promise.all([one.close(), two.close()])));
@@ -119,9 +150,32 @@ test('while a question is open, nothing is taken back and nothing else is done',
 	session.redo();
 	on(session).rename('Other');
 	expect(session.show).toBe(before);
+	const read = pictureRead('Pier.jpg');
+	const { report } = await addPictures(session, read, read.matched);
+	expect(report).toMatchObject({ isProblem: true, sentences: [expect.stringContaining('No picture was added')] });
 	session.answer('leave');
 	expect(session.show).toBe(before);
 	expect(session.lastStep?.label).toBe('Tick');
+});
+
+test('a picture whose shape makes cuts wrong waits for the answer, and is there after it', async () => {
+	const session = await open();
+	onTestFinished(() => session.close());
+	const cells = { 'picture width': '300', mount: '500 x 400', 'picture file': 'Pier.jpg', pixels: '40 x 30' };
+	const [id] = on(session).addRows([{ cells }], 0, 'Add row');
+	const [row, result] = [session.show.rows[0]!, session.results[0]!];
+	on(session).tickCuts(
+		[tickFor(row, result, session.settings, { row: 1, copy: 1, part: 'mount', side: 'top' })!],
+		true,
+		'Tick',
+	);
+	const read = pictureRead('Pier.jpg');
+	const chosen = [{ ...read.matched[0]!, kind: 'row', by: 'choice', id: id! } as const];
+	const { report } = await addPictures(session, read, chosen);
+	expect(report).toMatchObject({ isProblem: false, sentences: [expect.stringContaining('Nothing has changed yet')] });
+	expect(session.show.rows[0]!.picture).toBeUndefined();
+	session.answer('keep');
+	expect(session.show.rows[0]!.picture?.file).toBe('Pier.jpg');
 });
 
 test('at the bench undo takes ticks back and nothing else, however much was done since', async () => {
