@@ -67,7 +67,7 @@ test.each(allOr(['cut', 'knife'] as const, ['cut'] as const))(
 		}),
 );
 
-test('behind the question about a cut print the key of undo does nothing', () =>
+test('behind the question about a cut print no key does anything to the page', () =>
 	play(async (page, { address }) => {
 		await loadExample(page);
 		await goToWork(page, address, 'cut');
@@ -82,6 +82,13 @@ test('behind the question about a cut print the key of undo does nothing', () =>
 		await question.waitFor();
 		await press(page, 'Control+z');
 		expect(await question.innerText(), 'it is asked still').toContain(name);
+		// At the bench arrows go between steps. Not every browser lets the focus stay in what is asked.
+		await page.evaluate(() => (location.hash = 'cut'));
+		const step = page.locator('main.bench .work');
+		const before = await step.innerText();
+		await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+		await press(page, 'ArrowRight');
+		expect(await step.innerText()).toBe(before);
 		await question.getByRole('button', { name: 'Leave it as it was' }).click();
 		await page.goto(`${address}#cut`);
 		await expect.poll(() => ticked(page)).toBe(1);
