@@ -262,6 +262,7 @@ describe('what compiles', () => {
 		['src/core/bench/second.ts', `export const a = typed['inner board'];`, /no-second-reading/],
 		['src/ui/across/second.ts', 'export const a = row.typed.edition;', /no-second-reading/],
 		['src/core/findings/none.ts', `export const a = read.cells.mount.kind === 'none';`, /ask-has-mount/],
+		['src/core/row/none.ts', `export const a = mount.kind !== 'none';`, /ask-has-mount/],
 		['src/core/row/first.ts', `export const a = (typed: { mount: string }) => typed.mount;`],
 		['src/core/later.ts', '// TODO: later', /no-warning-comments/],
 		['src/core/needless.ts', '// oxlint-disable-next-line house/named-exports', /[Uu]nused/],

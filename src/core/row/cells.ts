@@ -21,6 +21,7 @@ export type MountCell =
 	| { readonly kind: 'size'; readonly size: Size; readonly isOfFrame?: true };
 
 /** Whether a row has a mount, as its cells say. */
+// oxlint-disable-next-line house/ask-has-mount -- it is asked here, and nowhere else
 export const hasMount = ({ mount }: Pick<Cells, 'mount'>): boolean => mount.kind !== 'none';
 
 /** What the paper cell says: a sheet by its size, or a sheet or a roll of the show's list. */

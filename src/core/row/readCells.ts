@@ -13,7 +13,7 @@ import type { Settings } from '../settings/settings.ts';
 import { lengthBefore, saidOfBefore, shapeBefore } from '../imports/beforeSpreadsheet.ts';
 import { type ColumnName, kindOf } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
-import type { Cells, MountCell, PaperCell } from './cells.ts';
+import { type Cells, hasMount, type MountCell, type PaperCell } from './cells.ts';
 import { type NamedFrame, nameFrame } from './namedFrame.ts';
 import { readCount } from './readCount.ts';
 import { readHangOrder } from './readHangOrder.ts';
@@ -111,7 +111,7 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 		hangLeft: lengthOf('hang left'),
 		hangCentre: lengthOf('hang centre'),
 		drop: lengthOf('drop'),
-		isFloat: mount.kind !== 'none' && textOf('mounting').toLowerCase() === 'float',
+		isFloat: hasMount({ mount }) && textOf('mounting').toLowerCase() === 'float',
 	};
 	const moneyIn = (column: MoneyColumn) => read(column, (text) => readMoney(text, settings.currency))?.minorUnits;
 	const price = readMoney(textOf('price'), settings.currency);

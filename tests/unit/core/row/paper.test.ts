@@ -245,6 +245,17 @@ describe('a float', () => {
 		);
 		expect(codesOf('mounting float, paper Rag', show)).toContain('needs-size');
 	});
+
+	test.each([
+		'picture 300 x 200',
+		'picture 300 x 200, paper Rag, spacer 5',
+		'paper Rag',
+		'picture 300 x 200, overlap 4',
+	])('needs a board to lie on: without a mount, %s is a print in a frame', (line) => {
+		const [float, plain] = [`mount none, mounting float, ${line}`, `mount none, ${line}`];
+		expect(rowIn(float)).toEqual(rowIn(plain));
+		expect(codesOf(float, show)).toEqual(codesOf(plain, show));
+	});
 });
 
 describe('hinges', () => {
