@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
 test('an unknown run of the tests is refused', () => {
-	const { stdout, stderr, status } = spawnSync('npx', ['tsx', 'tests/run.ts', 'nonsense'], {
+	const { stdout, stderr, status } = spawnSync(process.execPath, ['--import', 'tsx', 'tests/run.ts', 'nonsense'], {
 		cwd: root,
 		encoding: 'utf8',
 	});

@@ -263,7 +263,7 @@ test('any gestures: each is one step with its selection, and undo to the start a
 			await holdTogether(grid, session, name);
 			await session.close();
 		}),
-		{ numRuns: runs(10, 1000) },
+		{ numRuns: runs(6, 1000) },
 	));
 
 /** A grid of prints with these titles and picture widths, its first cell active. */

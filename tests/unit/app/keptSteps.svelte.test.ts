@@ -9,6 +9,7 @@ import { openShelfStore } from '../../../src/storage/shelfStore.ts';
 import { mostSteps } from '../../../src/storage/stepStore.ts';
 import { action, editOf } from '../core/show/randomEdits.ts';
 import { on } from './edits.ts';
+import { runs } from '../../soak.ts';
 
 let databaseName = '';
 beforeEach(({ task }) => {
@@ -98,7 +99,7 @@ test('whatever is done, undone and done again between openings, all of it can be
 				await session.close();
 			},
 		),
-		{ numRuns: 25 },
+		{ numRuns: runs(12, 25) },
 	));
 
 test(`the last ${mostSteps} are kept, and the steps of a show go with it`, async () => {

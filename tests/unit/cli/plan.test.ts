@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { planCommand } from '../../../src/cli/planCommand.ts';
+import { isSoak } from '../../soak.ts';
 
 const root = resolve('.');
 const folder = mkdtempSync(join(tmpdir(), 'evenhang-plan-'));
@@ -273,7 +274,7 @@ describe('as a process', () => {
 		const { status, stdout, stderr } = npm('twice.csv');
 		expect({ status, stdout }).toEqual({ status: 1, stdout: '' });
 		expect(stderr).toBe('line 1, column title: this header stands twice\n');
-		expect(npm()).toMatchObject({ status: 2, stdout: '' });
+		if (isSoak) expect(npm()).toMatchObject({ status: 2, stdout: '' }); // a second process; called without one: above
 	});
 });
 

@@ -545,7 +545,7 @@ describe('export and import again', () => {
 					rows.map((each) => meaningOf(each, settings)),
 				);
 			}),
-			{ numRuns: runs(50, 2500) },
+			{ numRuns: runs(25, 2500) },
 		));
 
 	test('mean the same where cells have units of their own', () =>
@@ -561,7 +561,7 @@ describe('export and import again', () => {
 						);
 				});
 			}),
-			{ numRuns: runs(50, 2500) },
+			{ numRuns: runs(25, 2500) },
 		));
 
 	test('solve the same', () =>
@@ -586,7 +586,7 @@ describe('export and import again', () => {
 				expect(read(twice, settings).rows).toEqual(once);
 				expect(writeTyped(read(twice, settings).rows, settings, chosen)).toBe(twice);
 			}),
-			{ numRuns: runs(50, 2500) },
+			{ numRuns: runs(25, 2500) },
 		));
 
 	test('in Windows-1252, which a spreadsheet may save', () => {

@@ -94,5 +94,5 @@ test('of many, too, each comes once and in its turn, found or at hand, and no bo
 			const { order } = orderAtHand(some, found.order);
 			if (some.setUps[0]!.start !== undefined) expect(order.map(setUpKey)).toEqual(found.order.map(setUpKey));
 		}),
-		{ numRuns: runs(4, 400) },
+		{ numRuns: runs(2, 400) },
 	));

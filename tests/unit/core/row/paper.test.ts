@@ -20,7 +20,7 @@ import { runs } from '../../../soak.ts';
 
 const rows = fc.sample(fc.tuple(randomPapered, randomSettings), {
 	seed: fc.readConfigureGlobal().seed ?? 0,
-	numRuns: runs(400, 20_000),
+	numRuns: runs(200, 20_000),
 });
 const solutions = rows.map(([cells, settings]) => solveRow(cells, settings));
 
@@ -296,6 +296,6 @@ test('the mount that a frame takes fits it by the clearance, down to the ruler',
 				expect(left).toBeLessThan(step);
 			},
 		),
-		{ numRuns: runs(350, 20_000) },
+		{ numRuns: runs(200, 20_000) },
 	);
 });

@@ -4,6 +4,7 @@ import { apply, compose, type Edit, invert, isEmpty, rebase, rowIdOf } from '../
 import type { Row } from '../../../../src/core/show/row.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
 import { action, editOf, namer } from './randomEdits.ts';
+import { runs } from '../../../soak.ts';
 
 const empty: Show = { id: 'show', name: 'Spring', settings: { unit: 'mm', border: '70' }, rows: [] };
 
@@ -36,6 +37,7 @@ test('a random sequence of edits is undone to its start and redone to its end, t
 				expect(show).toStrictEqual(shows[step + 1]);
 			}
 		}),
+		{ numRuns: runs(40, 20_000) },
 	));
 
 test('rows stand in ascending order, no two with one number or one name', () =>
