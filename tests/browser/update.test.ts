@@ -1,11 +1,9 @@
 import type { Page } from 'playwright-core';
-import { beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { isNewer } from './harness/isNewer.ts';
-import { beginNewerBuild, newerBuild, newerVersion } from './harness/newerBuild.ts';
+import { newerBuild, newerVersion } from './harness/newerBuild.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
-
-beforeAll(beginNewerBuild);
 
 const versionOf = (page: Page) => page.locator('meta[name=version]').getAttribute('content');
 const question = (page: Page) => page.getByRole('status').filter({ hasText: 'A new version of Evenhang' });

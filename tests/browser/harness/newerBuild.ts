@@ -1,64 +1,54 @@
-import { spawn } from 'node:child_process';
-import { existsSync } from 'node:fs';
-import { mkdir, rename } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { cp, mkdtemp, readFile, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { inject, vi } from 'vitest';
-
-const root = fileURLToPath(new URL('../../../', import.meta.url));
+import { inject } from 'vitest';
+import type { BuiltFile } from '../../../src/serviceWorker/builtFiles.ts';
+import { builtApp } from './stage.ts';
 
 /** The version that a newer build says it is. */
 export const newerVersion = '99.0.0';
 
-/** What the build tool says of something that is not as it should be; `npm start` says nothing of the kind. */
-const warning = /\(!\)|\b[Ww]arn|externalized|\[[A-Z_]{5,}\]/;
+/** Where a newer build has its parts, so that each has another address, as a change in it would give. */
+export const newerParts = 'parts';
 
-let built: Promise<string> | undefined;
+let made: Promise<string> | undefined;
 
-/** A newer build of the app, in a folder of its own: every part of it has another address, as a change in each would give. */
-export const newerBuild = (): Promise<string> => (built ??= build());
+/**
+ * A newer build of the app, in a folder of its own: made of the one that is tried, byte for byte as the build tool would make it
+ * of another version, which takes seven processor seconds (`harness.test.ts` does it in the soak).
+ */
+export const newerBuild = (): Promise<string> => (made ??= make());
 
-/** Has it built beside the first plays, for those that ask for it later. */
-export function beginNewerBuild(): void {
-	newerBuild().catch(() => undefined); // who asks for it is told
+async function make(): Promise<string> {
+	const folder = await mkdtemp(join(inject('builds'), 'newer-'));
+	await cp(builtApp, folder, { recursive: true });
+	await rename(join(folder, 'assets'), join(folder, newerParts));
+	const change = async (file: string, by: (text: string) => string) =>
+		writeFile(join(folder, file), by(await readFile(join(folder, file), 'utf8')));
+	await change('index.html', newerPage);
+	const page = hashOf(await readFile(join(folder, 'index.html')));
+	await change('sw.js', (text) => newerList(text, page));
+	return folder;
 }
 
-/** Builds it, or waits for the process of other files that has begun to: once is enough for all. */
-async function build(): Promise<string> {
-	const [folder, failed] = [join(inject('builds'), 'newer'), join(inject('builds'), 'failed')];
-	const unfinished = join(inject('builds'), 'unfinished');
-	// A folder of its own says that one has begun, and stays: the unfinished build gets its name at the end.
-	const isMine = await mkdir(join(inject('builds'), 'begun')).then(
-		() => true,
-		() => false,
-	);
-	if (!isMine) {
-		await vi.waitUntil(() => existsSync(folder) || existsSync(failed), { timeout: 120_000 });
-		if (existsSync(failed)) throw new Error('the newer build failed, as the other process says');
-		return folder;
-	}
-	try {
-		await runBuild(unfinished);
-		await rename(unfinished, folder);
-		return folder;
-	} catch (cause) {
-		await mkdir(failed);
-		throw cause;
-	}
+const hashOf = (content: string | Uint8Array): string =>
+	`sha256-${createHash('sha256').update(content).digest('base64')}`;
+
+/** The page with the newer version, and its parts where they are now. */
+function newerPage(older: string): string {
+	const page = older
+		.replaceAll('./assets/', `./${newerParts}/`)
+		.replace(/(<meta name="version" content=")[^"]*/, `$1${newerVersion}`);
+	const inPage = (html: string) => hashOf(/<script type="importmap">(.*)<\/script>/.exec(html)![1]!);
+	return page.replace(inPage(older), inPage(page)); // the policy lets through no other
 }
 
-async function runBuild(folder: string): Promise<void> {
-	const tool = join(root, 'node_modules/vite/bin/vite.js');
-	const args = [tool, 'build', '--outDir', folder, '--emptyOutDir', '--assetsDir', 'parts'];
-	const env = { ...process.env, EVENHANG_VERSION: newerVersion, NODE_ENV: 'production' };
-	await new Promise<void>((resolve, reject) => {
-		const child = spawn(process.execPath, args, { cwd: root, env, stdio: ['ignore', 'pipe', 'pipe'] });
-		let said = '';
-		for (const stream of [child.stdout, child.stderr])
-			stream.setEncoding('utf8').on('data', (text: string) => (said += text));
-		child.on('error', reject);
-		child.on('close', (code) =>
-			code === 0 && !warning.test(said) ? resolve() : reject(new Error(`the newer build failed or warns: ${said}`)),
-		);
-	});
+/** The service worker with the list of what is there now, in the order of its paths. */
+function newerList(script: string, page: string): string {
+	const list = /\[\{"integrity":.*?\}\]/.exec(script)![0];
+	const files = (JSON.parse(list) as BuiltFile[])
+		.map((file) => ({ ...file, url: file.url.replace(/^assets\//, `${newerParts}/`) }))
+		.map((file) => (file.url === 'index.html' ? { ...file, integrity: page } : file))
+		.toSorted((a, b) => (a.url < b.url ? -1 : 1));
+	return script.replace(list, JSON.stringify(files));
 }

@@ -1,6 +1,6 @@
-import { beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { isNewer } from '../harness/isNewer.ts';
-import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
+import { newerBuild } from '../harness/newerBuild.ts';
 import { allOr, isSoak, testInSoak } from '../../soak.ts';
 import { onStage } from '../harness/stage.ts';
 import {
@@ -14,8 +14,6 @@ import {
 	worksOffline,
 } from './offline.ts';
 import { type Fault, faults, SpoiltHost } from './spoiltHost.ts';
-
-beforeAll(beginNewerBuild);
 
 test('faults that come once, in the first visit: all of it is kept in the end', async () => {
 	const host = new SpoiltHost();

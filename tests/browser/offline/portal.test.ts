@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
-import { beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { isNewer } from '../harness/isNewer.ts';
-import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
+import { newerBuild } from '../harness/newerBuild.ts';
 import { openFirstShow } from '../harness/openShow.ts';
-import { allOr, isSoak, testInSoak } from '../../soak.ts';
+import { allOr, testInSoak } from '../../soak.ts';
 import { onStage } from '../harness/stage.ts';
 import {
 	expectEveryCopy,
@@ -19,8 +19,6 @@ import {
 	worksOffline,
 } from './offline.ts';
 import { type Fault, portalPage, SpoiltHost } from './spoiltHost.ts';
-
-if (isSoak) beforeAll(beginNewerBuild);
 
 /** Puts the portal's page, or nothing, in the place of the kept copies of files. */
 const spoilCopies = (page: Page, files: readonly string[], content: string | undefined) =>

@@ -1,9 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
-import { beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { goBehindName } from '../harness/behindName.ts';
 import { isNewer } from '../harness/isNewer.ts';
-import { beginNewerBuild, newerBuild } from '../harness/newerBuild.ts';
+import { newerBuild } from '../harness/newerBuild.ts';
 import { openFirstShow } from '../harness/openShow.ts';
 import { chooseFile } from '../harness/chooseFile.ts';
 import { allOr, isSoak, testInSoak } from '../../soak.ts';
@@ -281,8 +281,6 @@ test('asked to save where nothing was ever stored, it makes no database', () =>
 		);
 		stage.problems.splice(0); // the errors that were made
 	}));
-
-if (isSoak) beforeAll(beginNewerBuild);
 
 // A second window that stays at the older build: `update.test.ts`.
 testInSoak(
