@@ -261,6 +261,8 @@ describe('what compiles', () => {
 		['src/core/sheets/second.ts', `export const a = row.typed.mount === 'none';`, /no-second-reading/],
 		['src/core/bench/second.ts', `export const a = typed['inner board'];`, /no-second-reading/],
 		['src/ui/across/second.ts', 'export const a = row.typed.edition;', /no-second-reading/],
+		['src/core/findings/size.ts', `export const a = namedSize(row.typed[key] ?? '', sizes);`, /no-second-reading/],
+		['src/core/grid/pixels.ts', 'export const a = parsePixels(typed.pixels);', /no-second-reading/],
 		['src/core/findings/none.ts', `export const a = read.cells.mount.kind === 'none';`, /ask-has-mount/],
 		['src/core/row/none.ts', `export const a = mount.kind !== 'none';`, /ask-has-mount/],
 		['src/core/row/first.ts', `export const a = (typed: { mount: string }) => typed.mount;`],

@@ -1,5 +1,4 @@
 import { greatestLength, type Length, length } from '../length/length.ts';
-import { namedSize } from '../length/paperSizes.ts';
 import type { Unit } from '../length/reading.ts';
 import type { Size } from '../length/size.ts';
 import { type Cells, type SizeKey, sizeKeys } from '../row/cells.ts';
@@ -44,10 +43,9 @@ const pairs: readonly (readonly [SizeKey, SizeKey])[] = [
  * The typed lengths that may be in another unit together: all; those of the picture, the window, the mount and the paper;
  * the borders; each size and border alone.
  */
-export function slipGroups(context: RowContext): readonly SlipGroup[] {
-	const { cells } = context.read;
+export function slipGroups({ read: { cells } }: RowContext): readonly SlipGroup[] {
 	const sizes = sizeKeys.filter((key) => cells[key] !== undefined);
-	const named = (['mount', 'paper'] as const).filter((key) => hasTwoLengths(context, key));
+	const named = (['mount', 'paper'] as const).filter((key) => hasTwoLengths(cells, key));
 	const pick = (...keys: SlipGroup) => keys.filter((key) => sizes.some((size) => size === key));
 	const all = [...sizes, ...named];
 	const groups: SlipGroup[] = [
@@ -66,9 +64,9 @@ export function slipGroups(context: RowContext): readonly SlipGroup[] {
 	});
 }
 
-function hasTwoLengths({ read: { cells }, row, settings }: RowContext, key: 'mount' | 'paper'): boolean {
-	if (key === 'mount' && cells.mount.kind === 'size' && cells.mount.isOfFrame) return false;
-	return sizeIn(cells, key) !== undefined && namedSize(row.typed[key] ?? '', settings.sizes) === undefined;
+function hasTwoLengths(cells: Cells, key: 'mount' | 'paper'): boolean {
+	if (key === 'paper') return sizeIn(cells, key) !== undefined && !cells.paper?.isNamed;
+	return cells.mount.kind === 'size' && !cells.mount.isOfFrame && !cells.mount.isNamed;
 }
 
 /** The size in the mount's or the paper's cell. */

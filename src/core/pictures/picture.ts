@@ -67,6 +67,7 @@ export const namesFile = (row: Row, name: string, pixels: Pixels): boolean =>
 
 function hasPixels({ typed }: Row, pixels: Pixels): boolean {
 	if ((typed.pixels ?? '').trim() === '') return true;
+	// oxlint-disable-next-line house/no-second-reading -- these rows come without their results
 	const read = parsePixels(typed.pixels!);
 	return !isProblem(read) && read.value.width === pixels.width && read.value.height === pixels.height;
 }

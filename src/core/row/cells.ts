@@ -12,13 +12,14 @@ export interface Shape {
 
 /**
  * What the mount cell says: nothing (the show's size), cut to suit the borders, no mount, or a size of its own. `frame` is
- * the size that the row's frame takes; where no frame with a size is named, it counts as nothing.
+ * the size that the row's frame takes; where no frame with a size is named, it counts as nothing. A name of a size has no
+ * lengths of its own.
  */
 export type MountCell =
 	| { readonly kind: 'show'; readonly lacksFrame?: true }
 	| { readonly kind: 'fit' }
 	| { readonly kind: 'none' }
-	| { readonly kind: 'size'; readonly size: Size; readonly isOfFrame?: true };
+	| { readonly kind: 'size'; readonly size: Size; readonly isOfFrame?: true; readonly isNamed?: true };
 
 /** Whether a row has a mount, as its cells say. */
 // oxlint-disable-next-line house/ask-has-mount -- it is asked here, and nowhere else
@@ -38,6 +39,8 @@ export interface PaperCell {
 	readonly edge: PaperEdge;
 	/** The name in the show's list; undefined where the size is typed. */
 	readonly listed: string | undefined;
+	/** Whether a name stands for the size of a sheet that is not listed: `A3`. */
+	readonly isNamed?: true;
 }
 
 /** The sizes and borders that a row may type or work out. */

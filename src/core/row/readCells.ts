@@ -3,11 +3,10 @@ import { bareName } from '../length/paperSizes.ts';
 import { quoted, type ReadLength } from '../length/parseLength.ts';
 import { parsePixels, shapeOfPixels } from '../length/parsePixels.ts';
 import { parseShape } from '../length/parseShape.ts';
-import { parseSize } from '../length/parseSize.ts';
+import { parseSize, type ReadSize } from '../length/parseSize.ts';
 import { parseWeight } from '../length/parseWeight.ts';
 import { isProblem, type Problem, type Reading, type Unit } from '../length/reading.ts';
 import { rememberedLength } from '../length/rememberedLength.ts';
-import type { Size } from '../length/size.ts';
 import { mountOfFrame, mountOfShow } from '../settings/frame.ts';
 import type { Settings } from '../settings/settings.ts';
 import { lengthBefore, saidOfBefore, shapeBefore } from '../imports/beforeSpreadsheet.ts';
@@ -141,7 +140,7 @@ const noWindow = {
 } as const satisfies Partial<Cells>;
 
 /** A paper of the show's list by its name, else a sheet by its size. */
-function paperCell(text: string, { papers }: Settings, size: () => Size | undefined): PaperCell | undefined {
+function paperCell(text: string, { papers }: Settings, size: () => ReadSize | undefined): PaperCell | undefined {
 	const name = bareName(text);
 	const paper = name === '' ? undefined : papers.find((each) => bareName(each.name) === name);
 	if (paper)
@@ -162,11 +161,12 @@ function paperCell(text: string, { papers }: Settings, size: () => Size | undefi
 			margin: zero,
 			edge: 'straight',
 			listed: undefined,
+			...namedIn(read),
 		}
 	);
 }
 
-function mountCell(text: string, named: NamedFrame, size: () => Size | undefined): MountCell {
+function mountCell(text: string, named: NamedFrame, size: () => ReadSize | undefined): MountCell {
 	const word = text.toLowerCase();
 	if (word === 'fit' || word === 'none') return { kind: word };
 	if (word === mountOfFrame || (word === '' && named.by === 'row')) {
@@ -175,8 +175,12 @@ function mountCell(text: string, named: NamedFrame, size: () => Size | undefined
 	}
 	if (word === '' || word === mountOfShow) return { kind: 'show' };
 	const read = size();
-	return read ? { kind: 'size', size: { width: read.width, height: read.height } } : { kind: 'show' };
+	if (!read) return { kind: 'show' };
+	const { width, height } = read;
+	return { kind: 'size', size: { width, height }, ...namedIn(read) };
 }
+
+const namedIn = ({ name }: ReadSize): { readonly isNamed?: true } => (name === undefined ? {} : { isNamed: true });
 
 /** Why a cell cannot be read where a spreadsheet has made a date or the like of it, with what it may have been. */
 function spreadsheetProblem(column: ColumnName, text: string): Problem | undefined {

@@ -139,6 +139,15 @@ const others: readonly (readonly [string, TypedSettings])[] = [
 	['picture 456 x 306, edition 30/25', wideShow],
 ];
 
+/** Sizes with a name, as a show may list them. */
+const named: TypedSettings = {
+	...metric,
+	sizes: [
+		{ name: 'Tiny', width: 60, height: 45 },
+		{ name: 'Vast', width: 4000, height: 3000 },
+	],
+};
+
 const isFound = (line: string, show: TypedSettings) => codesOf(line, show).includes('unit-slip');
 const nameOf = ([line, show]: readonly [string, TypedSettings, ...unknown[]]) => `${line} (${String(show['unit'])})`;
 
@@ -158,6 +167,17 @@ test.each(passedOver)('%s is passed over: read anew, it brings something else to
 
 test('of rows that are none, none is found', () =>
 	expect(others.filter(([line, show]) => isFound(line, show)).map(nameOf)).toEqual([]));
+
+test.each([
+	['mount', '60 x 45', 'Tiny'],
+	['paper', '4000 x 3000', 'Vast'],
+])('a %s of %s may be a slip; called %s, it is none: a name has no unit', (column, size, name) => {
+	const isSlip = (text: string) => {
+		const { findings } = resultOf(rowOf(`picture 356 x 206, mounting float, ${column} ${text}`), named);
+		return findings.some(({ code, cells }) => code === 'unit-slip' && cells.some((cell) => cell.startsWith(column)));
+	};
+	expect([isSlip(size), isSlip(name)]).toEqual([true, false]);
+});
 
 test('a slip that is found is read in the unit that was meant', () => {
 	const wrong = slips.filter(([line, show, meant]) => {
