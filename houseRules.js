@@ -32,7 +32,7 @@ const rules = {
 	'no-second-reading': rule(
 		'Ask the result of the row, which has read the cell.',
 		`MemberExpression:matches([object.name="typed"], [object.property.name="typed"]):matches([computed=false][property.name=${readCells}], [property.value=${readCells}])`,
-		`CallExpression[callee.name=/^(parse[A-Z]\\w*|namedSize)$/] MemberExpression:matches([object.name="typed"], [object.property.name="typed"])`,
+		`CallExpression[callee.name=/^(parse[A-Z]\\w*|readMoney|namedSize)$/] MemberExpression:matches([object.name="typed"], [object.property.name="typed"])`,
 	),
 
 	'ask-has-mount': rule(

@@ -262,6 +262,7 @@ describe('what compiles', () => {
 		['src/core/bench/second.ts', `export const a = typed['inner board'];`, /no-second-reading/],
 		['src/ui/across/second.ts', 'export const a = row.typed.edition;', /no-second-reading/],
 		['src/core/findings/size.ts', `export const a = namedSize(row.typed[key] ?? '', sizes);`, /no-second-reading/],
+		['src/core/record/money.ts', `export const a = readMoney(typed.net?.trim() ?? '', currency);`, /no-second-reading/],
 		['src/core/grid/pixels.ts', 'export const a = parsePixels(typed.pixels);', /no-second-reading/],
 		['src/core/findings/none.ts', `export const a = read.cells.mount.kind === 'none';`, /ask-has-mount/],
 		['src/core/row/none.ts', `export const a = mount.kind !== 'none';`, /ask-has-mount/],

@@ -11,7 +11,7 @@ import type { Cells } from '../row/cells.ts';
 import { sizeKeyOf } from '../row/columnOfSize.ts';
 import type { Inherited } from '../row/inherited.ts';
 import { namesInFrame } from '../row/namesInFrame.ts';
-import type { MoneyColumn } from '../row/readMoney.ts';
+import { amountIn, type MoneyColumn } from '../row/readMoney.ts';
 import type { OnPaper } from '../row/paper.ts';
 import type { SolvedRow } from '../row/solvedRow.ts';
 import type { Settings } from '../settings/settings.ts';
@@ -76,7 +76,7 @@ export function sortKeyOf(
 		case 'shape':
 			return cells.shape ? cells.shape.numerator / cells.shape.denominator : textKey(typed);
 		case 'money':
-			return result.read.money[column as MoneyColumn] ?? textKey(typed);
+			return amountIn(result.read.money[column as MoneyColumn]) ?? textKey(typed);
 		case 'pixels':
 			return cells.pixels ? cells.pixels.width * cells.pixels.height : textKey(typed);
 		default:

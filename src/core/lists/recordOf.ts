@@ -2,8 +2,7 @@ import { recordSettings } from '../record/inCurrency.ts';
 import { pricesOf } from '../record/pricesOf.ts';
 import { priceText } from '../record/priceWords.ts';
 import type { RecordSource } from '../record/recordSource.ts';
-import { isProblem } from '../length/reading.ts';
-import { readMoney } from '../row/readMoney.ts';
+import { amountIn, moneyIn } from '../row/readMoney.ts';
 import { isSoldStage } from '../row/rowStage.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { CatalogueSource } from './catalogue.ts';
@@ -20,16 +19,13 @@ export function recordOf(
 	const { rows, results } = source;
 	const stageOf = (place: number) => results[place]!.words.stage;
 	const isSold = (place: number) => isSoldStage(stageOf(place));
-	const settings = recordSettings(rows, source.settings);
+	const settings = recordSettings(results, source.settings);
 	const prices = pricesOf(source);
 	return {
 		settings,
 		priceOf: (place) => priceText(prices[place]!),
 		isSold,
-		valueOf(place) {
-			const read = readMoney(rows[place]!.typed.value?.trim() ?? '', settings.currency);
-			return isProblem(read) ? undefined : read.value?.minorUnits;
-		},
+		valueOf: (place) => amountIn(moneyIn(rows[place]!, results[place]!, 'value', settings.currency)),
 		saleOf: (place) => ({ isSold: isSold(place), isCollected: stageOf(place) === 'collected' }),
 	};
 }

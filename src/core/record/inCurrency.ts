@@ -1,9 +1,12 @@
 import { isProblem } from '../length/reading.ts';
-import { moneyColumns, readMoney } from '../row/readMoney.ts';
+import { moneyColumns } from '../row/readMoney.ts';
+import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
-import type { Row } from '../show/row.ts';
 import { changedRange } from '../values/changedRange.ts';
 import { type Currency, noCurrency } from '../values/money.ts';
+
+/** What a price is made from, besides what was typed. */
+export type PricedRow = Pick<WorkedRow, 'read'>;
 
 /** How many decimals the amounts of a show have. */
 export const decimalsOf = ({ currency }: Pick<Settings, 'currency'>): number => (currency ?? noCurrency).decimals;
@@ -19,36 +22,40 @@ export function inCurrency(settings: Settings, currency: Currency | undefined): 
  * The settings of a show in the currency of its prices: its own, else the first that a price names. Prices in another
  * one are then no amounts, for sums of both would be none.
  */
-export function recordSettings(rows: readonly Row[], settings: Settings): Settings {
-	return settings.currency === undefined ? inCurrency(settings, firstNamed(rows).at?.currency) : settings;
+export function recordSettings(results: readonly PricedRow[], settings: Settings): Settings {
+	return settings.currency === undefined ? inCurrency(settings, firstNamed(results).at?.currency) : settings;
 }
 
 /** The currency that the first price names which names one. */
 export interface FirstNamed {
-	/** The rows that were looked at. */
-	readonly rows: readonly Row[];
+	/** Of the rows that were looked at. */
+	readonly results: readonly PricedRow[];
 	/** Where the row of that price stands, and its currency; undefined where no price names any. */
 	readonly at: { readonly place: number; readonly currency: Currency } | undefined;
 }
 
-/** @param former what was found before: rows that stand there too are not read again */
-export function firstNamed(rows: readonly Row[], former: FirstNamed = { rows: [], at: undefined }): FirstNamed {
-	const { from, to } = changedRange(former.rows, rows);
-	if (former.at && former.at.place < from) return { rows, at: former.at };
-	for (let place = from; place < (former.at ? rows.length : to); place++) {
-		const currency = currencyNamed(rows[place]!);
-		if (currency) return { rows, at: { place, currency } };
+/**
+ * @param results of the rows of a show without a currency
+ * @param former what was found before: what stands there too is not asked again
+ */
+export function firstNamed(
+	results: readonly PricedRow[],
+	former: FirstNamed = { results: [], at: undefined },
+): FirstNamed {
+	const { from, to } = changedRange(former.results, results);
+	if (former.at && former.at.place < from) return { results, at: former.at };
+	for (let place = from; place < (former.at ? results.length : to); place++) {
+		const currency = currencyNamed(results[place]!);
+		if (currency) return { results, at: { place, currency } };
 	}
-	return { rows, at: undefined };
+	return { results, at: undefined };
 }
 
 /** The currency that a price of a row names; undefined where none does. */
-function currencyNamed({ typed }: Row): Currency | undefined {
+function currencyNamed({ read }: PricedRow): Currency | undefined {
 	for (const column of moneyColumns) {
-		const text = typed[column];
-		if (text === undefined) continue;
-		const read = readMoney(text, undefined);
-		if (!isProblem(read) && read.value?.named) return read.value.named;
+		const money = read.money[column];
+		if (!isProblem(money) && money.value?.named) return money.value.named;
 	}
 	return undefined;
 }

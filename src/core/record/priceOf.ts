@@ -1,11 +1,10 @@
 import { isProblem } from '../length/reading.ts';
-import { readMoney } from '../row/readMoney.ts';
-import type { WorkedRow } from '../row/workedRow.ts';
+import { moneyIn } from '../row/readMoney.ts';
 import { makersShare } from '../settings/readSale.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import type { Currency } from '../values/money.ts';
-import { decimalsOf, inCurrency } from './inCurrency.ts';
+import { decimalsOf, inCurrency, type PricedRow } from './inCurrency.ts';
 import { roundedUp } from './roundedUp.ts';
 
 /** What a row costs to make, all copies of it together, as far as the show's lists have prices. */
@@ -35,29 +34,26 @@ export type Price =
 	/** Nothing says what its price is. */
 	| { readonly kind: 'none' };
 
-/** What a price is made from, besides what was typed. */
-export type PricedRow = Pick<WorkedRow, 'read'>;
-
 /**
  * What is asked for a print: what was typed; else (net + cost of one copy, where it is asked for too) / (1 − commission ·
  * (1 + VAT)), up to the step, exactly. There is none where no net is typed, or it is a word.
  * @param cost of the row; undefined where it is not known
  */
-export function priceOf({ typed }: Row, { read }: PricedRow, cost: CostOfRow | undefined, settings: Settings): Price {
-	const text = typed.price?.trim() ?? '';
-	if (text !== '') return typedPrice(text, settings);
-	const net = readMoney(typed.net?.trim() ?? '', settings.currency);
+export function priceOf(row: Row, result: PricedRow, cost: CostOfRow | undefined, settings: Settings): Price {
+	const text = row.typed.price?.trim() ?? '';
+	if (text !== '') return typedPrice(text, moneyIn(row, result, 'price', settings.currency), settings);
+	const net = moneyIn(row, result, 'net', settings.currency);
+	const { copies } = result.read;
 	if (isProblem(net) || net.value === undefined) return { kind: 'none' };
 	const { minorUnits, named } = net.value;
 	const own = inCurrency(settings, settings.currency ?? named);
-	if (!settings.isCostInPrice) return workedOut(minorUnits, undefined, read.copies, own);
+	if (!settings.isCostInPrice) return workedOut(minorUnits, undefined, copies, own);
 	// A cost in hundredths is none in a currency without them.
 	const isKnown = cost !== undefined && decimalsOf(own) === decimalsOf(settings);
-	return isKnown ? workedOut(minorUnits, cost, read.copies, own) : { kind: 'waits' };
+	return isKnown ? workedOut(minorUnits, cost, copies, own) : { kind: 'waits' };
 }
 
-function typedPrice(text: string, { currency }: Settings): Price {
-	const read = readMoney(text, currency);
+function typedPrice(text: string, read: ReturnType<typeof moneyIn>, { currency }: Settings): Price {
 	if ('problem' in read) return { kind: 'words', text, problem: read.problem };
 	if (read.value === undefined) return { kind: 'words', text };
 	const { named, minorUnits } = read.value;

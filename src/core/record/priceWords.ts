@@ -2,8 +2,8 @@ import { percentWords } from '../settings/readSale.ts';
 import type { Settings } from '../settings/settings.ts';
 import { listed } from '../values/listed.ts';
 import { formatMoney, moneyWords } from '../values/money.ts';
-import { inCurrency } from './inCurrency.ts';
-import type { CostOfRow, Price, PricedRow } from './priceOf.ts';
+import { inCurrency, type PricedRow } from './inCurrency.ts';
+import type { CostOfRow, Price } from './priceOf.ts';
 
 /**
  * A price as it stands in a list or on a label: an amount with its currency, a word as it was typed, nothing where there

@@ -1,7 +1,7 @@
 import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import { decimalsOf, recordSettings } from './inCurrency.ts';
-import { type CostOfRow, type Price, type PricedRow, priceOf } from './priceOf.ts';
+import { decimalsOf, type PricedRow, recordSettings } from './inCurrency.ts';
+import { type CostOfRow, type Price, priceOf } from './priceOf.ts';
 import type { RecordSource } from './recordSource.ts';
 
 /**
@@ -9,7 +9,7 @@ import type { RecordSource } from './recordSource.ts';
  * `priceText` says each in words.
  */
 export function pricesOf({ rows, results, settings: own, costOf }: RecordSource): readonly Price[] {
-	const moneySettings = recordSettings(rows, own);
+	const moneySettings = recordSettings(results, own);
 	return rows.map((row, place) =>
 		priceInShow({ row, result: results[place]!, cost: costOf(row), settings: own, moneySettings }),
 	);

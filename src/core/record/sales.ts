@@ -62,7 +62,7 @@ export interface Sales {
 /** The prints of a show as they are sold, with the sums of those that were. A row of which no copy is made is none. */
 export function salesOf(source: RecordSource): Sales {
 	const { rows, results } = source;
-	const settings = recordSettings(rows, source.settings);
+	const settings = recordSettings(results, source.settings);
 	const prices = pricesOf(source);
 	const made = hangOrder(rows, results).filter((place) => results[place]!.copies > 0);
 	const prints = made.map((place) => saleOf(rows[place]!, place, results[place]!, prices[place]!));

@@ -16,7 +16,7 @@ import { type Cells, hasMount, type MountCell, type PaperCell } from './cells.ts
 import { type NamedFrame, nameFrame } from './namedFrame.ts';
 import { readCount } from './readCount.ts';
 import { readHangOrder } from './readHangOrder.ts';
-import { type MoneyColumn, readMoney } from './readMoney.ts';
+import { type MoneyColumn, readMoney, type ReadMoney } from './readMoney.ts';
 
 /** A cell that could not be read: it stays as typed and counts as blank. */
 export interface UnreadCell {
@@ -31,8 +31,7 @@ export interface ReadCells {
 	readonly cells: Cells;
 	/** How many of it are made: 1 where blank. */
 	readonly copies: number;
-	/** The amounts of its cells of money, in minor units; undefined where a cell is blank, a word, or cannot be read. */
-	readonly money: Readonly<Record<MoneyColumn, number | undefined>>;
+	readonly money: ReadMoney;
 	readonly unread: readonly UnreadCell[];
 }
 
@@ -112,19 +111,17 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 		drop: lengthOf('drop'),
 		isFloat: hasMount({ mount }) && textOf('mounting').toLowerCase() === 'float',
 	};
-	const moneyIn = (column: MoneyColumn) => read(column, (text) => readMoney(text, settings.currency))?.minorUnits;
-	const price = readMoney(textOf('price'), settings.currency);
+	const { currency } = settings;
+	const moneyOf = (column: MoneyColumn) => readMoney(textOf(column), currency);
+	// A price may be any text, as people write it into a list: none keeps a print from the bench.
+	const money: ReadMoney = { currency, net: moneyOf('net'), price: moneyOf('price'), value: moneyOf('value') };
+	for (const column of ['net', 'value'] as const) note(column, money[column]);
 	// What it says is in `readHangCells`.
 	read('hang order', readHangOrder);
 	return {
 		cells: cells.isFloat ? { ...cells, ...noWindow } : cells,
 		copies: read('copies', readCount) ?? 1,
-		money: {
-			net: moneyIn('net'),
-			// A price may be any text, as people write it into a list: none keeps a print from the bench.
-			price: isProblem(price) ? undefined : price.value?.minorUnits,
-			value: moneyIn('value'),
-		},
+		money,
 		unread: withoutTwice(unread),
 	};
 }

@@ -16,7 +16,7 @@ const rows = [
 	{ id: 'b', order: 2, typed: { title: 'Quay', price: '500 JPY' } },
 ];
 const results = rows.map((row) => judgeRow(row, settings));
-const moneySettings = recordSettings(rows, settings);
+const moneySettings = recordSettings(results, settings);
 const source = { row: rows[0]!, result: results[0]!, settings, moneySettings, steps: [] };
 
 test('a show without a currency has its prices in the one that a cell names: in lists, in the grid, sought and sorted', () => {

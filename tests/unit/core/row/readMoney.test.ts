@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { readMoney } from '../../../../src/core/row/readMoney.ts';
+import { amountIn, moneyColumns, moneyIn, readMoney } from '../../../../src/core/row/readMoney.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
 import { currencyOf } from '../../../../src/core/values/money.ts';
@@ -54,17 +54,17 @@ test.each(['NFS', 'POA', 'on loan', '€'])('“%s” is a word', (text) => expe
 describe('in a row', () => {
 	const { settings } = readSettings({ currency: 'EUR' });
 	const read = (typed: Typed) => judgeRow({ id: 'a', order: 1, typed: { title: 'Pier', ...typed } }, settings);
+	const amountsIn = (typed: Typed) => {
+		const { money } = read(typed).read;
+		return moneyColumns.map((column) => amountIn(money[column]));
+	};
 	const problems = (typed: Typed) =>
 		read(typed)
 			.findings.filter(({ code }) => code === 'not-read')
 			.map(({ cells, message }) => [cells[0], message]);
 
 	test('amounts are read in the show’s currency', () =>
-		expect(read({ net: '120', price: '€ 1 200', value: '95,5' }).read.money).toEqual({
-			net: 12_000,
-			price: 120_000,
-			value: 9550,
-		}));
+		expect(amountsIn({ net: '120', price: '€ 1 200', value: '95,5' })).toEqual([12_000, 120_000, 9550]));
 
 	test('another currency is not read, and both are named', () => {
 		for (const column of ['net', 'value'] as const)
@@ -76,12 +76,26 @@ describe('in a row', () => {
 	test('what has figures and is no amount is not read; a word is kept', () => {
 		expect(problems({ net: '120 or 90' })).toHaveLength(1);
 		expect(problems({ net: 'on loan', value: 'POA', price: 'NFS' })).toEqual([]);
-		expect(read({ net: 'on loan' }).read.money.net).toBeUndefined();
+		expect(amountsIn({ net: 'on loan' })).toEqual([undefined, undefined, undefined]);
 	});
 
 	test('a price may be any text, and keeps no print from the bench', () => {
 		expect(problems({ price: '120 framed, 90 unframed' })).toEqual([]);
-		expect(read({ price: '£120' }).read.money.price).toBeUndefined();
+		expect(amountsIn({ price: '£120' })).toEqual([undefined, undefined, undefined]);
+	});
+
+	test.each([
+		['EUR', 'EUR', 0],
+		[undefined, undefined, 0],
+		[undefined, 'JPY', 1],
+	])('of a show in %s whose prices are in %s each text is read again %i times', (own, first, times) => {
+		const row = { id: 'a', order: 1, typed: { net: '1200' } };
+		const result = judgeRow(row, readSettings(own === undefined ? {} : { currency: own }).settings);
+		let looks = 0;
+		const watched = new Proxy(row.typed, { get: (typed, key: 'net') => (looks++, typed[key]) });
+		const currency = currencyOf(first ?? '');
+		expect(moneyIn({ typed: watched }, result, 'net', currency)).toEqual(readMoney('1200', currency));
+		expect(looks).toBe(times);
 	});
 
 	test('a stage of our own is kept', () => expect(problems({ stage: 'at the printer’s, 2 of 3' })).toEqual([]));
