@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
+import { databaseInBrowser } from './src/build/databaseInBrowser.ts';
 import { keptApp } from './src/build/keptApp.ts';
 import { listReaderInBrowser } from './src/build/listReaderInBrowser.ts';
 import { sharedParts } from './src/build/sharedParts.ts';
@@ -64,6 +65,7 @@ export default defineConfig({
 		versionInPage,
 		svelte(),
 		svelteInBrowser(),
+		databaseInBrowser(),
 		solverInBrowser(import.meta.dirname),
 		listReaderInBrowser(),
 		workersInBundle(),

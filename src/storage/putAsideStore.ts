@@ -22,7 +22,7 @@ export function openPutAsideStore(databaseName: string, events: ConnectionEvents
 		/** Keeps that the person has seen the report of them. */
 		async noteReported(): Promise<void> {
 			const tx = await writing();
-			for await (const cursor of tx.store)
+			for (let cursor = await tx.store.openCursor(); cursor; cursor = await cursor.continue())
 				if (!cursor.value.isTold) await cursor.update({ ...cursor.value, isTold: true });
 			await tx.done;
 		},
