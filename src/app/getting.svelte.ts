@@ -1,4 +1,5 @@
 import type { GetKind } from '../core/order/getLine.ts';
+import { costReason, printCosts } from '../core/order/printCosts.ts';
 import { type ToGet, whatToGet } from '../core/order/whatToGet.ts';
 import type { Packing } from './packing.svelte.ts';
 import type { Session } from './session.svelte.ts';
@@ -23,6 +24,8 @@ export class Getting {
 			rows: session.show.rows,
 			settings: session.settings,
 			toGet: () => this.toGet,
+			printCosts,
+			costReason,
 		}));
 	}
 

@@ -1,4 +1,4 @@
-import { costReason, printCosts } from '../core/order/printCosts.ts';
+import type { costReason, printCosts } from '../core/order/printCosts.ts';
 import type { CostOfRow } from '../core/record/priceOf.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
 import type { Settings } from '../core/settings/settings.ts';
@@ -13,6 +13,7 @@ interface Made {
 	readonly rows: readonly Row[];
 	readonly places: ReadonlyMap<RowId, number>;
 	readonly costs: readonly (number | undefined)[];
+	readonly costReason: typeof costReason;
 	/** The places of rows that take something without a price. */
 	readonly partial: ReadonlySet<number>;
 }
@@ -22,6 +23,9 @@ export interface CostsSource {
 	readonly rows: readonly Row[];
 	readonly settings: Settings;
 	readonly toGet: () => ToGet;
+	/** How they follow: that is loaded with what plans, after the first screen. */
+	readonly printCosts: typeof printCosts;
+	readonly costReason: typeof costReason;
 }
 
 /**
@@ -54,7 +58,7 @@ export class LateCosts {
 	/** Why a print costs what it does, in sentences. */
 	reasonOf(row: Row, settings: Settings): string | undefined {
 		const place = this.#placeOf(row);
-		return place === undefined ? undefined : costReason(this.#made!.toGet, place, settings.currency);
+		return place === undefined ? undefined : this.#made!.costReason(this.#made!.toGet, place, settings.currency);
 	}
 
 	/** Has the costs worked out when there is a pause. */
@@ -67,7 +71,7 @@ export class LateCosts {
 	now(): void {
 		clearTimeout(this.#timer);
 		if (!this.#read) return;
-		const { rows, settings, toGet: read } = this.#read();
+		const { rows, settings, toGet: read, printCosts, costReason } = this.#read();
 		if (!hasPrices(settings)) {
 			this.#made = undefined;
 			return;
@@ -75,7 +79,7 @@ export class LateCosts {
 		const toGet = read();
 		const places = new Map(rows.map(({ id }, place) => [id, place]));
 		const partial = new Set(toGet.unpriced.flatMap(({ taken }) => [...taken.keys()]));
-		this.#made = { toGet, rows, places, costs: printCosts(toGet), partial };
+		this.#made = { toGet, rows, places, costs: printCosts(toGet), costReason, partial };
 	}
 
 	/** Where a row stood when costs were worked out; undefined where it has changed since in what costs follow from. */

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { LateCosts } from '../../../src/app/lateCosts.svelte.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
+import { costReason, printCosts } from '../../../src/core/order/printCosts.ts';
 import { whatToGet } from '../../../src/core/order/whatToGet.ts';
 import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../src/core/settings/settings.ts';
@@ -16,7 +17,7 @@ function costsOf(show: TypedSettings, rows = [row]) {
 		whatToGet({ rows, results: rows.map((each) => judgeRow(each, settings)), settings, plans: [], sticks: [] }),
 	);
 	const costs = new LateCosts();
-	costs.begin(() => ({ rows, settings, toGet }));
+	costs.begin(() => ({ rows, settings, toGet, printCosts, costReason }));
 	return { costs, settings, toGet };
 }
 
