@@ -55,7 +55,7 @@ export async function giveRows(
 	way: Way = 'save',
 	listFor: ListFor = 'any program',
 ): Promise<string | undefined> {
-	if (!session.isJudged) await session.whenJudged;
+	if (!session.isJudged || !session.isWorkedOut) await session.whenJudged;
 	const { show, results, bench, settings } = session;
 	const mark = session.copies.mark();
 	const isForSpreadsheet = listFor === 'spreadsheet';

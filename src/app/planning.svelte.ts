@@ -15,6 +15,7 @@ export class Planning {
 		$effect(() => {
 			const { rows, ticks, cutSheets } = session.show;
 			void [rows, ticks, cutSheets, session.settings];
+			if (!session.isWorkedOut) return; // all rows are wanted for it
 			untrack(() => {
 				packing.later();
 				getting.later();
@@ -22,7 +23,7 @@ export class Planning {
 		});
 		$effect(() => {
 			void [session.show.rows, session.settings, getting.plans];
-			untrack(() => session.costs.later());
+			if (session.isWorkedOut) untrack(() => session.costs.later());
 		});
 		$effect(() => () => {
 			packing.close();

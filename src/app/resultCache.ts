@@ -53,6 +53,11 @@ export class ResultCache {
 		return known.across.of(rows, alone);
 	}
 
+	/** What a row works out by itself. */
+	resultOf(row: Row, settings: Settings, judging: Judging | undefined): RowResult {
+		return resultOf(row, settings, this.#knownFor(settings), judging);
+	}
+
 	/** Works rows out before they are asked for, a slice at a time. Gives how many are done after each slice. */
 	async *ahead(rows: readonly Row[], settings: Settings, judging: Judging | undefined): AsyncGenerator<number, void> {
 		const known = this.#knownFor(settings);

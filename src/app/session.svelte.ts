@@ -119,6 +119,19 @@ export class Session {
 		return this.#workedOut.results;
 	}
 
+	/** What the row at a place works out; see `isWorkedOut`. */
+	resultAt(place: number): RowResult | undefined {
+		return this.#workedOut.resultAt(place);
+	}
+
+	/**
+	 * Whether all rows are worked out, so that `results` are there at once. In a long show that comes after what is seen, in
+	 * slices; a row at a place has till then nothing that only shows between rows.
+	 */
+	get isWorkedOut(): boolean {
+		return this.#workedOut.isWorkedOut;
+	}
+
 	get bench(): BenchPlan {
 		return this.#workedOut.bench;
 	}
@@ -128,7 +141,7 @@ export class Session {
 		return this.#workedOut.isJudged;
 	}
 
-	/** Resolves when rows are judged and ordered. */
+	/** Resolves when all rows are judged as they are now, and ordered. */
 	get whenJudged(): Promise<void> {
 		return this.#workedOut.whenJudged;
 	}
@@ -296,6 +309,6 @@ export class Session {
 
 	#set(show: Show): void {
 		this.#show = show;
-		this.lateBench.later();
+		this.#workedOut.later();
 	}
 }

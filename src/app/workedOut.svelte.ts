@@ -15,6 +15,9 @@ import type { KeptCuts } from './keptCuts.ts';
 import { LateBench } from './lateBench.svelte.ts';
 import { ResultCache } from './resultCache.ts';
 
+/** So many rows are worked out whenever they are asked for; of more, those that are seen come first, and all others in slices. */
+export const mostAtOnce = 200;
+
 /** What a show works out: its settings as read, the results of its rows, the cutting order. */
 export class WorkedOut {
 	readonly #show: () => Show;
@@ -40,10 +43,16 @@ export class WorkedOut {
 	/** Undefined as long as the first screen comes first. */
 	#judging = $state.raw<Judging>();
 	#isStopped = false;
-	/** Resolves when rows are judged, and ordered. */
-	readonly whenJudged: Promise<void>;
-	/** What each row works out, in the order of the rows. */
+	readonly #search: OrderSearch | undefined;
+	/** What each row works out, in the order of the rows: where that is not done yet, at once. */
 	readonly results: readonly RowResult[] = $derived.by(() => this.resultsOf(this.#rows, this.settings));
+	/** The settings under which all rows of a long show are judged. */
+	#judgedUnder = $state.raw<Settings>();
+	/** Places on walls follow from all rows: none can be shown before. */
+	readonly #isLong = $derived.by(() => this.#rows.length > mostAtOnce && this.settings.walls.length === 0);
+	/** Whether all rows are worked out as they are now, so that `results` are there at once. */
+	readonly isWorkedOut = $derived.by(() => !this.#isLong || this.#judgedUnder === this.settings);
+	#working: Promise<void> | undefined;
 	#order: BenchOrder | undefined;
 	#cuts: KeptCuts | undefined;
 	readonly bench: BenchPlan = $derived.by(() => {
@@ -66,10 +75,29 @@ export class WorkedOut {
 	/** @param search looks for the order of the cuts with the fewest changes; replaced in tests */
 	constructor(show: () => Show, search: OrderSearch | undefined) {
 		this.#show = show;
+		this.#search = search;
 		const { part } = judgingPart;
-		if (part) this.#judge(part, search);
-		this.whenJudged = part ? Promise.resolve() : this.#judgeLater(search);
-		this.lateBench.later();
+		if (part) this.#judge(part);
+		this.later();
+	}
+
+	/** Resolves when rows are judged as they are now, and ordered. */
+	get whenJudged(): Promise<void> {
+		return this.isJudged && this.isWorkedOut ? Promise.resolve() : (this.#working ??= this.#workAllOut());
+	}
+
+	/** What the row at a place works out. Where not all rows are worked out yet, without what only shows between them. */
+	resultAt(place: number): RowResult | undefined {
+		if (this.isWorkedOut) return this.results[place];
+		const row = this.#rows[place];
+		return row && this.#cache.resultOf(row, this.settings, this.#judging);
+	}
+
+	/** Something has changed: what follows from it comes when there is time. */
+	later(): void {
+		if (this.isJudged && this.isWorkedOut) return this.lateBench.later();
+		this.lateBench.stop();
+		void this.whenJudged;
 	}
 
 	/** Whether rows are judged: until then nothing is found in them, and nothing is ordered. */
@@ -77,17 +105,30 @@ export class WorkedOut {
 		return this.#judging !== undefined;
 	}
 
-	#judge(judging: Judging, search: OrderSearch | undefined): void {
-		this.#order = new judging.BenchOrder(search);
+	#judge(judging: Judging): void {
+		this.#order = new judging.BenchOrder(this.#search);
 		this.#cuts = new judging.KeptCuts();
 		this.#judging = judging;
 	}
 
-	/** Judges all rows once that is loaded: beside what the page does, a slice at a time. */
-	async #judgeLater(search: OrderSearch | undefined): Promise<void> {
+	/**
+	 * Judges all rows once that is loaded: beside what the page does, a slice at a time, and again where rows
+	 * or settings change in the meantime.
+	 */
+	async #workAllOut(): Promise<void> {
 		const judging = await judgingPart.loaded;
-		for await (const _done of this.#cache.ahead(this.#rows, this.settings, judging)) if (this.#isStopped) return;
-		this.#judge(judging, search);
+		const now = () => ({ rows: this.#rows, settings: this.settings });
+		let asked = now();
+		for (let isLast = false; !isLast; asked = now()) {
+			for await (const _done of this.#cache.ahead(asked.rows, asked.settings, judging)) {
+				if (this.#isStopped) return;
+				if (this.settings !== asked.settings) break;
+			}
+			isLast = this.#rows === asked.rows && this.settings === asked.settings;
+		}
+		this.#working = undefined;
+		this.#judgedUnder = asked.settings;
+		if (!this.#judging) this.#judge(judging);
 		this.lateBench.later();
 	}
 
@@ -109,6 +150,8 @@ export class WorkedOut {
 	/** An edit has changed these rows. */
 	follow(changed: readonly RowDiff[]): void {
 		this.#cache.follow(changed, this.settings);
+		if (changed.length > mostAtOnce) this.#judgedUnder = undefined;
+		this.later();
 	}
 
 	/** Ends what is worked out beside the screen. */

@@ -17,7 +17,11 @@ export interface ArrangedSource {
 	readonly settings: Settings;
 	/** In the currency of the prices; left out where that is the show's. */
 	readonly moneySettings?: Settings;
+	/** What each row works out; where not all is worked out yet, it is done when this is read. */
 	readonly results: readonly RowResult[];
+	readonly isWorkedOut: boolean;
+	/** What the row at a place works out. */
+	readonly resultAt: (place: number) => RowResult | undefined;
 	/** The bench steps of each row. */
 	readonly bench: { readonly stepsOfRows: readonly (readonly number[])[] };
 	readonly views: Views;
@@ -53,17 +57,18 @@ export class ArrangedRows {
 	#also = $state.raw<{ readonly id: RowId }>();
 	/** The row that is being typed into, which stays whatever is asked. */
 	kept: RowId | undefined;
-	#last: { readonly asked: Asked; readonly shown: ShownRows; readonly results: readonly RowResult[] } | undefined;
+	/** Results only where rows are sorted or filtered. */
+	#last: { readonly asked: Asked; readonly shown: ShownRows; readonly results?: readonly RowResult[] } | undefined;
 
 	readonly shown: ShownRows = $derived.by(() => {
 		const { rows } = this.#source.show;
 		const asked: Asked = { filter: this.filter, sort: this.#sort, turn: this.#turn, also: this.#also };
 		const last = this.#last;
-		const results = untrack(() => this.#source.results);
 		const isAsBefore = last && isSameAsked(last.asked, asked);
 		let shown = isAsBefore ? keepShown(last.shown, rows) : untrack(() => this.#arrange(rows, asked));
 		if (asked.also !== undefined && asked.also !== last?.asked.also) shown = alsoShown(shown, asked.also.id);
-		this.#last = { asked, shown, results: isAsBefore ? last.results : results };
+		if (isAsBefore) this.#last = { ...last, asked, shown };
+		else this.#last = { asked, shown, ...(shown.places && { results: untrack(() => this.#source.results) }) };
 		return shown;
 	});
 	/** The same object while the sort stays the same, so that an edit of other views does not rearrange the rows. */
@@ -87,7 +92,7 @@ export class ArrangedRows {
 	/** Whether something has changed since the rows were arranged. */
 	get isLate(): boolean {
 		const { shown } = this;
-		return shown.places !== undefined && this.#source.results !== this.#last?.results;
+		return shown.places !== undefined && this.#source.isWorkedOut && this.#source.results !== this.#last?.results;
 	}
 
 	/** Arranges the rows by what they are now. */

@@ -50,7 +50,7 @@ export class RowEdits {
 	/** The gravest finding of a row, in a sentence; blank where there is none. */
 	gravestOf(id: RowId): string {
 		const index = this.#source.show.rows.findIndex((row) => row.id === id);
-		return this.#source.results[index]?.findings[0]?.message ?? '';
+		return this.#source.resultAt(index)?.findings[0]?.message ?? '';
 	}
 
 	/** Adds a blank row at a place and selects its cell in a column. @returns the row and the step; undefined if none was added */

@@ -46,7 +46,7 @@ export class SeenCells {
 
 	/** What a row that is seen works out. */
 	resultAt(index: number): RowResult | undefined {
-		return this.#source.results[placeInShow(this.arranged.shown, index)];
+		return this.#source.resultAt(placeInShow(this.arranged.shown, index));
 	}
 
 	/** What the cells of a row are made from. */

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { onStage } from '../harness/stage.ts';
-import { paste, startTyping } from './prints.ts';
+import { cell, paste, startTyping } from './prints.ts';
+import { openSettings } from './settingsOf.ts';
 
 test('the findings of a long show are listed some at a time, and the names of prints; more are asked for with the focus on the first', () =>
 	onStage({ isKept: false }, async (stage) => {
@@ -25,4 +26,27 @@ test('the findings of a long show are listed some at a time, and the names of pr
 		await expect.poll(() => names.count()).toBe(100);
 		await page.getByRole('button', { name: 'More names' }).click();
 		await expect.poll(() => names.count()).toBe(150);
+
+		// Of more prints than are worked out at once the counts say that they are not all counted yet.
+		await cell(page, 1, 'number').click();
+		await page.keyboard.press('Control+End');
+		await page.keyboard.press('Home');
+		await paste(page, lines.slice(0, 80).join('\n'));
+		await openSettings(page, 'Mount and window');
+		await page.getByRole('textbox', { name: /^Overlap/ }).fill('4');
+		await page.keyboard.press('Tab');
+		await page.getByRole('link', { name: 'Prints', exact: true }).click();
+		const counts = page.locator('.checks');
+		await expect.poll(() => counts.textContent()).toMatch(/^229\b/);
+		const noted = await counts.evaluateHandle((checks) => {
+			const words: string[] = [];
+			new MutationObserver(() => words.push(`${checks.ariaBusy} ${checks.textContent}`)).observe(checks, {
+				...{ attributes: true, characterData: true, childList: true, subtree: true },
+			});
+			return words;
+		});
+		const debug = await stage.context.newCDPSession(page);
+		await debug.send('Emulation.setCPUThrottlingRate', { rate: 8 });
+		await page.keyboard.press('Control+z');
+		await expect.poll(async () => (await noted.jsonValue()).join(', ')).toMatch(/^true 229….*false 229\b/);
 	}));
