@@ -62,6 +62,13 @@ export const coverAllBut = (page: Page, height: number): Promise<void> =>
 		window.visualViewport!.dispatchEvent(new Event('resize'));
 	}, height);
 
+/** Takes that keyboard away again, for the play that goes on in the page. */
+export const uncover = (page: Page): Promise<void> =>
+	page.evaluate(() => {
+		Reflect.deleteProperty(window.visualViewport!, 'height');
+		window.visualViewport!.dispatchEvent(new Event('resize'));
+	});
+
 /**
  * Taps until something has come of it: a tap soon after a finger was drawn, or while the page is laid out anew, can go
  * beside what it was meant for, as under a real finger.

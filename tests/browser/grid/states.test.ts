@@ -7,7 +7,7 @@ import { oneStage } from '../screens/oneStage.ts';
 import { cell, paste, press, seen, withPrints } from '../screens/prints.ts';
 import { grip, said } from './cells.ts';
 
-const play = oneStage({ reducedMotion: 'reduce' });
+const play = oneStage({ isInOnePage: true, reducedMotion: 'reduce' });
 
 const prints = [
 	['Low water', '300', '200'],

@@ -4,9 +4,9 @@ import { landscapeTablet, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { activeCell, at, cell, press, seen, seenIn, withPrints } from '../screens/prints.ts';
 import { grip, said, selected, withNumbered } from './cells.ts';
-import { coverAllBut, fingerOn, tapUntil } from './fingers.ts';
+import { coverAllBut, fingerOn, tapUntil, uncover } from './fingers.ts';
 
-const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
+const play = oneStage({ isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
 const handle = (name: 'start' | 'end' | 'fill') => `[data-handle="${name}"]`;
 
 test('handles draw the selection larger and smaller and fill from it; each can be touched on 44 px and shows a small mark', () =>
@@ -146,20 +146,7 @@ test('a keyboard that covers half the page never covers the active cell, and a r
 		const next = page.getByRole('textbox', { name: 'Picture height, row 40' });
 		expect(await next.evaluate((input) => document.activeElement === input)).toBe(true);
 		expect(await axeProblems(page)).toEqual([]);
-	}));
-
-test('two fingers enlarge the page, which is not laid out anew, and select nothing', () =>
-	play(async (page, stage) => {
-		await withNumbered(page, 20);
-		await cell(page, 1, 'title').tap();
-		const height = () => page.evaluate(() => document.getElementById('app')!.offsetHeight);
-		const before = await height();
-		const box = (await page.getByRole('grid').boundingBox())!;
-		await (await fingerOn(page, stage)).pinch(box.x + 300, box.y + 300);
-		expect(await page.evaluate(() => window.visualViewport!.scale)).toBeGreaterThan(1.2);
-		expect(await height()).toBe(before);
-		expect([await activeCell(page), await selected(page)]).toEqual([at(1, 'title'), '1 title to 1 title']);
-		expect(await page.getByRole('textbox', { name: /row/ }).count()).toBe(0);
+		await uncover(page);
 	}));
 
 test('copy, cut and paste by buttons keep what was typed and what was not; refused, it is said and nothing is lost', () =>
@@ -223,4 +210,19 @@ test('what can be touched in the grid and over it is 44 px high and wide', () =>
 		await cell(page, 0, 'picture width').tap();
 		await page.getByRole('toolbar', { name: 'Keys for lengths' }).waitFor();
 		expect(await small()).toEqual([]);
+	}));
+
+// The last: the page stays enlarged.
+test('two fingers enlarge the page, which is not laid out anew, and select nothing', () =>
+	play(async (page, stage) => {
+		await withNumbered(page, 20);
+		await cell(page, 1, 'title').tap();
+		const height = () => page.evaluate(() => document.getElementById('app')!.offsetHeight);
+		const before = await height();
+		const box = (await page.getByRole('grid').boundingBox())!;
+		await (await fingerOn(page, stage)).pinch(box.x + 300, box.y + 300);
+		expect(await page.evaluate(() => window.visualViewport!.scale)).toBeGreaterThan(1.2);
+		expect(await height()).toBe(before);
+		expect([await activeCell(page), await selected(page)]).toEqual([at(1, 'title'), '1 title to 1 title']);
+		expect(await page.getByRole('textbox', { name: /row/ }).count()).toBe(0);
 	}));
