@@ -5,7 +5,7 @@ import { pagesOf } from '../harness/pdfPages.ts';
 import { cell, orderFound, paste, seen, startTyping, withPrints } from '../screens/prints.ts';
 import { inchRow } from './inchReckoning.ts';
 
-const inWindow = oneStage({ reducedMotion: 'reduce' });
+const inWindow = oneStage({ isInOnePage: true, reducedMotion: 'reduce' });
 
 const plain = /^(\d+ )?\d+\/\d+$|^\d+$/;
 const sign = /[⅛¼⅜½⅝¾⅞]/;

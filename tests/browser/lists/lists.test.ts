@@ -8,7 +8,7 @@ import { dropFiles, paintedPicture } from '../pictures/pictureFiles.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { buyer, copies, openNastyShow, prints, soldPrints, titles, withoutBlanks } from './nastyShow.ts';
 
-const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
+const play = oneStage({ isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
 
 const goTo = (page: Page, place: string) => page.goto(`${page.url().split('#')[0]}#${place}`);
 /** The documents, and what stands at the head of their pages. */

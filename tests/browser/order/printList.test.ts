@@ -6,7 +6,7 @@ import { oneStage } from '../screens/oneStage.ts';
 import { cell } from '../screens/prints.ts';
 import { openPaperShow, paperShow } from './paperShow.ts';
 
-const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
+const play = oneStage({ isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
 
 test('the print list says what goes on each paper and where, what is not printed and why, as CSV too', () =>
 	play(async (page) => {

@@ -6,7 +6,7 @@ import { cell, seen } from '../screens/prints.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { openPaperShow } from './paperShow.ts';
 
-const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
+const play = oneStage({ isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
 
 test('what to get is reached in one tap, and printed with what is in stock, packs, sums, shares and what to saw', () =>
 	play(async (page) => {

@@ -4,7 +4,7 @@ import { withPrints } from './prints.ts';
 import { oneStage } from './oneStage.ts';
 import { openSettings } from './settingsOf.ts';
 
-const play = oneStage();
+const play = oneStage({ isInOnePage: true });
 
 async function harmoniseExample(page: Page) {
 	await page.getByRole('button', { name: 'Load the example' }).click();

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { atBench, atSheets, besideGrid, goToPlace, inList, inSettings, openHands, wrongHands } from './hands.ts';
 import { oneStage } from './oneStage.ts';
 
-const play = oneStage();
+const play = oneStage({ isInOnePage: true });
 
 async function begin(page: Page): Promise<void> {
 	await openHands(page);

@@ -8,7 +8,7 @@ import { heard } from './hands.ts';
 import { oneStage } from './oneStage.ts';
 import { at, activeCell, cell, press, seen } from './prints.ts';
 
-const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
+const play = oneStage({ isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true });
 const grid = (page: Page) => page.getByRole('grid');

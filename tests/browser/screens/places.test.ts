@@ -8,7 +8,7 @@ import { focused } from './hands.ts';
 import { oneStage } from './oneStage.ts';
 import { press, withPrints } from './prints.ts';
 
-const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
+const play = oneStage({ isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
 
 const places = (page: Page) => page.getByRole('navigation', { name: 'Places' });
 const opener = (page: Page) => page.getByRole('button', { name: /^Places, / });
@@ -55,6 +55,42 @@ const wholeHead = (isOneLine: boolean) => ({
 	lower: isOneLine ? 0 : 1,
 	hasRoom: true,
 });
+
+test('sales, settings, shows and help stand behind the show’s name, by keyboard and by finger, and say where one is', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		await page.keyboard.press('Escape');
+		expect(await page.getByRole('link', { name: 'Settings' }).count(), 'folded, they are not heard').toBe(0);
+		expect(await showName(page).getAttribute('aria-label')).toBe('New show, sales, settings, shows, help');
+		await showName(page).focus();
+		await press(page, 'Enter', 'Tab', 'Tab');
+		expect(await focused(page)).toBe('Settings');
+		expect(await axeProblems(page)).toEqual([]);
+		await press(page, 'Escape');
+		expect([await focused(page), await showName(page).getAttribute('aria-expanded')]).toEqual([
+			'New show, sales, settings, shows, help',
+			'false',
+		]);
+		await press(page, 'Enter', 'Tab', 'Tab', 'Enter');
+		await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
+		await showName(page).tap();
+		const current = page.getByRole('link', { name: 'Settings', exact: true });
+		expect(await current.getAttribute('aria-current')).toBe('page');
+		expect(await smallTargets(page)).toEqual([]);
+		await page.getByRole('link', { name: 'Shows', exact: true }).tap();
+		await page.getByRole('heading', { name: 'Shows', level: 1 }).waitFor();
+		expect(await showName(page).getAttribute('aria-expanded')).toBe('false');
+		await goBehindName(page, 'Help', (what) => what.tap());
+		await page.getByRole('heading', { name: 'Help', level: 1 }).waitFor();
+		await page.setViewportSize(phone);
+		expect(await opener(page).innerText(), 'the list of places says where one is').toBe('Help');
+		await showName(page).tap();
+		await page
+			.getByRole('listitem')
+			.getByText(/^Saved · .*not backed up$/)
+			.waitFor();
+		expect(await axeProblems(page)).toEqual([]);
+	}));
 
 test('at every width the places are whole, and the one that is open is seen', () =>
 	play(async (page) => {
@@ -126,42 +162,6 @@ test('on a phone the places open as a list, by finger and by keyboard', () =>
 		expect(await scrolled(), 'another place begins at its top').toBe(0);
 		await place.evaluate((each) => each.scrollTo(0, 100));
 		expect(await scrolled(), 'which is not all of it').toBe(100);
-	}));
-
-test('sales, settings, shows and help stand behind the show’s name, by keyboard and by finger, and say where one is', () =>
-	play(async (page) => {
-		await withPrints(page, [['Low water', '300', '200']]);
-		await page.keyboard.press('Escape');
-		expect(await page.getByRole('link', { name: 'Settings' }).count(), 'folded, they are not heard').toBe(0);
-		expect(await showName(page).getAttribute('aria-label')).toBe('New show, sales, settings, shows, help');
-		await showName(page).focus();
-		await press(page, 'Enter', 'Tab', 'Tab');
-		expect(await focused(page)).toBe('Settings');
-		expect(await axeProblems(page)).toEqual([]);
-		await press(page, 'Escape');
-		expect([await focused(page), await showName(page).getAttribute('aria-expanded')]).toEqual([
-			'New show, sales, settings, shows, help',
-			'false',
-		]);
-		await press(page, 'Enter', 'Tab', 'Tab', 'Enter');
-		await page.getByRole('heading', { name: 'Settings', level: 1 }).waitFor();
-		await showName(page).tap();
-		const current = page.getByRole('link', { name: 'Settings', exact: true });
-		expect(await current.getAttribute('aria-current')).toBe('page');
-		expect(await smallTargets(page)).toEqual([]);
-		await page.getByRole('link', { name: 'Shows', exact: true }).tap();
-		await page.getByRole('heading', { name: 'Shows', level: 1 }).waitFor();
-		expect(await showName(page).getAttribute('aria-expanded')).toBe('false');
-		await goBehindName(page, 'Help', (what) => what.tap());
-		await page.getByRole('heading', { name: 'Help', level: 1 }).waitFor();
-		await page.setViewportSize(phone);
-		expect(await opener(page).innerText(), 'the list of places says where one is').toBe('Help');
-		await showName(page).tap();
-		await page
-			.getByRole('listitem')
-			.getByText(/^Saved · .*not backed up$/)
-			.waitFor();
-		expect(await axeProblems(page)).toEqual([]);
 	}));
 
 test('the head is as high as ever, whatever it says about saving, and one line on a landscape tablet', () =>

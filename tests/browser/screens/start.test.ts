@@ -11,6 +11,7 @@ import { oneStage } from './oneStage.ts';
 import { activeCell, at, cell, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
 const play = oneStage();
+const inOnePage = oneStage({ isInOnePage: true });
 
 /** What has the focus: its words, else what kind of thing it is. */
 const focused = (page: Page): Promise<string> =>
@@ -79,111 +80,6 @@ test('a report with nothing to answer goes with the next tap or key, and Files s
 		expect((await close.boundingBox())!.y).toBeLessThan(120);
 	}));
 
-test('an import says what it did not know, leads to what it could not read, and offers the settings of the file', () =>
-	play(async (page) => {
-		const settings = 'unit=mm; ruler=1 mm; mount=600 x 450 mm; border=70 mm; weight=12 %; overlap=3 mm';
-		await chooseFile(
-			page,
-			'Import a file',
-			'rows.csv',
-			`title,shape,side,hue,result settings\nLow water,3:2,,red,${settings}\nSalt road,3:2,broad,,${settings}\n`,
-		);
-		await page.getByText('Column “hue” is not known; it is kept as it is.').waitFor();
-		await page.getByText('1 cell not understood').waitFor();
-		await page.getByText('mount size 600 × 450 mm (here 500 × 400 mm)').waitFor();
-		await page.getByRole('button', { name: 'Use these settings' }).click();
-		await page.getByText('The settings of the file are used').waitFor();
-		expect(await seenIn(page, 0, 'side', 'top', 'bottom')).toEqual(['72 worked-out', '70 worked-out', '78 worked-out']);
-		expect(await focused(page)).not.toBe('BODY');
-		await page.getByRole('button', { name: 'Undo: use settings of the file' }).click();
-		await page.getByRole('button', { name: 'Undo: import “rows.csv”' }).waitFor();
-		await page.getByRole('button', { name: 'Files' }).click();
-		await chooseFile(page, 'Import rows', 'more.csv', 'title,top\nThird,high\n');
-		await page.getByRole('button', { name: 'Go to the first one not understood' }).click();
-		expect(await activeCell(page)).toBe(at(2, 'top'));
-	}));
-
-test('the ways in and out close on Escape and with the place', () =>
-	play(async (page) => {
-		await withPrints(page, [['Low water', '300', '200']]);
-		const panel = page.getByRole('region', { name: 'Files' });
-		await page.getByRole('button', { name: 'Files' }).click();
-		await panel.waitFor();
-		await press(page, 'Escape');
-		await panel.waitFor({ state: 'detached' });
-		expect(await focused(page)).toBe('Files');
-		await press(page, 'Enter');
-		await panel.waitFor();
-		await page.getByRole('link', { name: 'Bench' }).click();
-		await panel.waitFor({ state: 'detached' });
-	}));
-
-test('a file is imported, and what it says is counted in words', () =>
-	play(async (page) => {
-		await chooseFile(
-			page,
-			'Import a file',
-			'rows.csv',
-			'title;picture width (cm);picture height (cm)\nLow water;45,6;30,6\n',
-		);
-		await page.getByText('1 row read').waitFor();
-		expect(await seenIn(page, 0, 'title', 'picture width', 'picture height')).toEqual([
-			'Low water typed',
-			'456 typed',
-			'306 typed',
-		]);
-	}));
-
-test('what cannot be read is told in a sentence that says why, and nothing is lost', () =>
-	play(async (page) => {
-		await withPrints(page, [['Low water', '300', '200']]);
-		await page.getByRole('button', { name: 'Files' }).click();
-		for (const { name, text, says } of [
-			{ name: 'nothing.csv', text: '', says: /empty/ },
-			{ name: 'picture.csv', text: '\u0000\u0001PNG\u0000\u0000', says: /could not be read/ },
-			{ name: 'twice.csv', text: 'title,title\na,b\n', says: /title/ },
-			{ name: 'newer.json', text: '{"format":"evenhang-show","version":99}', says: /version/ },
-		]) {
-			await chooseFile(page, 'Import rows', name, text);
-			const report = page.getByRole('alert').filter({ hasText: name });
-			await report.waitFor();
-			expect(await report.innerText()).toMatch(says);
-		}
-		await page.getByRole('button', { name: 'Files' }).click(); // closed, it gives the rows their room back
-		expect(await seen(page, 0, 'picture width')).toBe('300 typed');
-	}));
-
-test('rows are pasted into a text area; a text without column names stays there to be mended', () =>
-	play(async (page) => {
-		await page.getByRole('button', { name: 'Paste rows' }).click();
-		const area = page.getByRole('textbox', { name: /Rows/ });
-		expect(await area.evaluate((element) => element === document.activeElement)).toBe(true);
-		await area.fill('Low water,456,306');
-		await page.getByRole('button', { name: 'Import rows' }).click();
-		await page.getByRole('alert').waitFor();
-		expect(await area.inputValue()).toBe('Low water,456,306');
-		await area.fill('title\tpicture width\tpicture height\nLow water\t456\t306\nSalt road\tA4\t\n');
-		await page.getByRole('button', { name: 'Import rows' }).click();
-		await page.getByText('2 rows read').waitFor();
-		expect(await seenIn(page, 0, 'title', 'picture width')).toEqual(['Low water typed', '456 typed']);
-	}));
-
-test('the last print deleted can be had back from the empty screen', () =>
-	play(async (page) => {
-		await withPrints(page, [['Low water', '300', '200']]);
-		await press(page, 'Shift+F10', 'End', 'Enter');
-		await page.getByRole('button', { name: 'Undo' }).click();
-		await expect.poll(() => seen(page, 0, 'picture width')).toBe('300 typed');
-	}));
-
-test('start typing gives a row with its first cell active', () =>
-	play(async (page) => {
-		await startTyping(page);
-		await page.keyboard.type('Low water');
-		await press(page, 'Enter');
-		expect(await seen(page, 0, 'title')).toBe('Low water typed');
-	}));
-
 test('rows exported and a show saved come back the same', () =>
 	play(async (page) => {
 		const folder = await mkdtemp(join(tmpdir(), 'evenhang-files-'));
@@ -218,6 +114,111 @@ test('rows exported and a show saved come back the same', () =>
 			'419.1 typed',
 			'279.4 typed',
 		]);
+	}));
+
+test('an import says what it did not know, leads to what it could not read, and offers the settings of the file', () =>
+	inOnePage(async (page) => {
+		const settings = 'unit=mm; ruler=1 mm; mount=600 x 450 mm; border=70 mm; weight=12 %; overlap=3 mm';
+		await chooseFile(
+			page,
+			'Import a file',
+			'rows.csv',
+			`title,shape,side,hue,result settings\nLow water,3:2,,red,${settings}\nSalt road,3:2,broad,,${settings}\n`,
+		);
+		await page.getByText('Column “hue” is not known; it is kept as it is.').waitFor();
+		await page.getByText('1 cell not understood').waitFor();
+		await page.getByText('mount size 600 × 450 mm (here 500 × 400 mm)').waitFor();
+		await page.getByRole('button', { name: 'Use these settings' }).click();
+		await page.getByText('The settings of the file are used').waitFor();
+		expect(await seenIn(page, 0, 'side', 'top', 'bottom')).toEqual(['72 worked-out', '70 worked-out', '78 worked-out']);
+		expect(await focused(page)).not.toBe('BODY');
+		await page.getByRole('button', { name: 'Undo: use settings of the file' }).click();
+		await page.getByRole('button', { name: 'Undo: import “rows.csv”' }).waitFor();
+		await page.getByRole('button', { name: 'Files' }).click();
+		await chooseFile(page, 'Import rows', 'more.csv', 'title,top\nThird,high\n');
+		await page.getByRole('button', { name: 'Go to the first one not understood' }).click();
+		expect(await activeCell(page)).toBe(at(2, 'top'));
+	}));
+
+test('the ways in and out close on Escape and with the place', () =>
+	inOnePage(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		const panel = page.getByRole('region', { name: 'Files' });
+		await page.getByRole('button', { name: 'Files' }).click();
+		await panel.waitFor();
+		await press(page, 'Escape');
+		await panel.waitFor({ state: 'detached' });
+		expect(await focused(page)).toBe('Files');
+		await press(page, 'Enter');
+		await panel.waitFor();
+		await page.getByRole('link', { name: 'Bench' }).click();
+		await panel.waitFor({ state: 'detached' });
+	}));
+
+test('a file is imported, and what it says is counted in words', () =>
+	inOnePage(async (page) => {
+		await chooseFile(
+			page,
+			'Import a file',
+			'rows.csv',
+			'title;picture width (cm);picture height (cm)\nLow water;45,6;30,6\n',
+		);
+		await page.getByText('1 row read').waitFor();
+		expect(await seenIn(page, 0, 'title', 'picture width', 'picture height')).toEqual([
+			'Low water typed',
+			'456 typed',
+			'306 typed',
+		]);
+	}));
+
+test('what cannot be read is told in a sentence that says why, and nothing is lost', () =>
+	inOnePage(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		await page.getByRole('button', { name: 'Files' }).click();
+		for (const { name, text, says } of [
+			{ name: 'nothing.csv', text: '', says: /empty/ },
+			{ name: 'picture.csv', text: '\u0000\u0001PNG\u0000\u0000', says: /could not be read/ },
+			{ name: 'twice.csv', text: 'title,title\na,b\n', says: /title/ },
+			{ name: 'newer.json', text: '{"format":"evenhang-show","version":99}', says: /version/ },
+		]) {
+			await chooseFile(page, 'Import rows', name, text);
+			const report = page.getByRole('alert').filter({ hasText: name });
+			await report.waitFor();
+			expect(await report.innerText()).toMatch(says);
+		}
+		await page.getByRole('button', { name: 'Files' }).click(); // closed, it gives the rows their room back
+		expect(await seen(page, 0, 'picture width')).toBe('300 typed');
+	}));
+
+test('rows are pasted into a text area; a text without column names stays there to be mended', () =>
+	inOnePage(async (page) => {
+		await page.getByRole('button', { name: 'Paste rows' }).click();
+		const area = page.getByRole('textbox', { name: /Rows/ });
+		expect(await area.evaluate((element) => element === document.activeElement)).toBe(true);
+		await area.fill('Low water,456,306');
+		await page.getByRole('button', { name: 'Import rows' }).click();
+		await page.getByRole('alert').waitFor();
+		expect(await area.inputValue()).toBe('Low water,456,306');
+		await area.fill('title\tpicture width\tpicture height\nLow water\t456\t306\nSalt road\tA4\t\n');
+		await page.getByRole('button', { name: 'Import rows' }).click();
+		await page.getByText('2 rows read').waitFor();
+		expect(await seenIn(page, 0, 'title', 'picture width')).toEqual(['Low water typed', '456 typed']);
+	}));
+
+test('the last print deleted can be had back from the empty screen', () =>
+	inOnePage(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		await press(page, 'Shift+F10', 'End', 'Enter');
+		await page.getByRole('button', { name: 'Undo' }).click();
+		await expect.poll(() => seen(page, 0, 'picture width')).toBe('300 typed');
+	}));
+
+test('start typing gives a row with its first cell active', () =>
+	inOnePage(async (page) => {
+		await startTyping(page);
+		await page.keyboard.type('Low water');
+		await press(page, 'Enter');
+		expect(await seen(page, 0, 'title')).toBe('Low water typed');
 	}));
 
 test.each<[where: string, standalone: boolean | undefined, count: number]>([

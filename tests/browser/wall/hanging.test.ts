@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
 
-const play = oneStage();
+const play = oneStage({ isInOnePage: true });
 
 test('at the wall each frame that is drawn has its print’s own number, on every wall', () =>
 	play(async (page, stage) => {
