@@ -91,6 +91,19 @@ export function obstacleWords({ name, left, bottom, width, height }: Obstacle, w
 	].join(', ');
 }
 
+/** What warms what hangs over it, by the names that people give it. */
+const warm = /radiator|heater|stove|fireplace/i;
+
+/** That a print hangs over something warm, in words; undefined where it does not. */
+export function heatWords({ wall }: HungWall, { left, centre, size }: Omit<HungPrint, 'place'>): string | undefined {
+	const low = centre - size.height / 2;
+	const under = wall.obstacles.find(
+		({ name, left: from, width, bottom }) =>
+			warm.test(name) && from < left + size.width && from + width > left && bottom < low,
+	);
+	return under && `Hangs above the ${shownText(under.name)}. Heat cockles paper.`;
+}
+
 /** How a wall is filled, in a line: "5 prints, gaps of 120 mm"; "about" where a gap lies between what is marked. */
 export function wallLine({ prints, stretches, wall }: HungWall, settings: Settings): string {
 	const count = `${prints.length === 0 ? 'no' : prints.length} print${prints.length === 1 ? '' : 's'}`;

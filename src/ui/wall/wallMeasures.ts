@@ -3,14 +3,20 @@ import { type Length, nearestLength } from '../../core/length/length.ts';
 import type { HungPrint, HungWall } from '../../core/walls/hungPrint.ts';
 import { neighboursOf } from '../../core/walls/wallWords.ts';
 import { clearFigures, figureRoom } from './clearFigures.ts';
+import { gapRuns } from './gapRuns.ts';
 
 /** A distance along a wall that is drawn, in units of length: from, to, and how high above the floor. */
 export interface WallMeasure {
 	readonly from: number;
 	readonly to: number;
 	readonly y: number;
-	/** Where its figure would lie over another of the same print: it ends, or begins, at the print then. */
-	readonly lean?: 'end' | 'start';
+	/** Its figure, where that is not its own length under its middle. */
+	readonly figure?: {
+		/** Blank where it is said with others that are alike. */
+		readonly words: string;
+		/** Of the figure, along the wall. */
+		readonly middle: number;
+	};
 }
 
 /** What is looked at. */
@@ -25,28 +31,47 @@ export interface Measured {
 	readonly letter: number;
 }
 
-/** What of a wall is measured: the selected print against its neighbours, or all. */
+/** What of a wall is measured, in a lane under its floor: the selected print against its neighbours, or all gaps. */
 export function measuresOf(hung: HungWall, measured: Measured): readonly WallMeasure[] {
 	const { chosen, hasMeasures, wordsOf, letter } = measured;
-	const y = underAll(hung, letter);
-	const figure = (measure: WallMeasure) => {
-		const wide = figureRoom(wordsOf(measure.to - measure.from)) * letter * 1e7;
-		const { from, to, lean } = measure;
-		const middle = lean === 'end' ? to - wide / 2 : lean === 'start' ? from + wide / 2 : (from + to) / 2;
-		return { measure, middle, wide };
-	};
-	let own = chosen ? between(hung, chosen, chosen.left, y) : [];
-	if (own.length > clearFigures(own.map(figure)).length)
-		own = own.map((each, at) => ({ ...each, lean: at === 0 ? 'end' : 'start' }));
-	if (!hasMeasures) return own;
-	const gaps = hung.prints.flatMap((print, at) => {
-		if (print.column === hung.prints[at - 1]?.column) return [];
-		// The gap between two prints is the left one of the second.
-		const isLast = neighboursOf(hung, print).right.print === undefined;
-		return between(hung, print, print.left, y).filter(({ to }) => isLast || to === print.left);
+	const y = -letter * 0.65 * 1e7;
+	const wideOf = (words: string) => figureRoom(words) * letter * 1e7;
+	/** No figure stands beyond an end of the wall. */
+	const inWall = (middle: number, wide: number) =>
+		Math.min(Math.max(middle, wide / 2), Math.max(wide / 2, hung.wall.length - wide / 2));
+	if (!hasMeasures) {
+		if (!chosen) return [];
+		const own = between(hung, chosen, chosen.left, y).map((each) => {
+			const words = wordsOf(each.to - each.from);
+			return { ...each, words, wide: wideOf(words), middle: (each.from + each.to) / 2 };
+		});
+		// Where they would lie on each other they go away from the print between them.
+		const isCrowded = clearFigures(own).length < own.length;
+		return own.map(({ from, to, words, wide, middle }, at) => ({
+			...{ from, to, y },
+			figure: { words, middle: inWall(isCrowded ? (at === 0 ? to - wide / 2 : from + wide / 2) : middle, wide) },
+		}));
+	}
+	const gaps = hung.prints
+		.flatMap((print, at) => {
+			if (print.column === hung.prints[at - 1]?.column) return [];
+			// The gap between two prints is the left one of the second.
+			const isLast = neighboursOf(hung, print).right.print === undefined;
+			return between(hung, print, print.left, y).filter(({ to }) => isLast || to === print.left);
+		})
+		.toSorted((one, other) => one.from - other.from);
+	const runs = gapRuns(gaps, wordsOf).map((run) => {
+		const wide = wideOf(run.words);
+		return { ...run, wide, middle: inWall(run.middle, wide) };
 	});
-	// A figure stands under its gap, where prints leave it more room than the gap is wide: only figures crowd each other.
-	return [...own, ...clearFigures(gaps.map(figure), own.map(figure)).map(({ measure }) => measure)];
+	// Where even so there is no room for a figure, it waits until one zooms in.
+	const clear = clearFigures(runs);
+	return runs.flatMap((run) =>
+		run.gaps.map((gap, at) => ({
+			...gap,
+			figure: { words: at === 0 && clear.includes(run) ? run.words : '', middle: run.middle },
+		})),
+	);
 }
 
 /** Gaps are measured under all that hangs there. @param letter the height of a letter, in mm of the wall */

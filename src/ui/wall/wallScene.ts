@@ -22,8 +22,10 @@ export interface WallScene {
 }
 
 /** Room left of the walls for the person, and over each for its name. */
-const besideMm = 900;
+const besideMm = 800;
 const overMm = 520;
+/** Under each floor, for what is measured along it. */
+const underMm = 640;
 /** How high a wall is drawn whose height is not known: over what hangs on it, too. */
 const usualHeightMm = 2.6 * mmPerMetre;
 
@@ -32,17 +34,17 @@ const usualHeightMm = 2.6 * mmPerMetre;
  * @param isNarrow whether they are drawn so small that their names need more of the scene
  */
 export function layOutWalls(hung: readonly HungWall[], shown: readonly number[], isNarrow = false): WallScene {
-	const over = isNarrow ? 2.5 * overMm : overMm;
+	const [over, under] = isNarrow ? [2.5 * overMm, 1.6 * underMm] : [overMm, underMm];
 	let bottom = 0;
 	const walls = shown.map((wall): DrawnWall => {
 		const each = hung[wall]!;
 		const tops = each.prints.map(({ centre, size }) => toMm(centre) + toMm(size.height) / 2 + 100);
 		const height = each.wall.height === undefined ? Math.max(usualHeightMm, ...tops) : toMm(each.wall.height);
 		const floor = bottom + over + height;
-		bottom = floor + 120;
+		bottom = floor + under;
 		return { hung: each, wall, x: besideMm, floor, width: toMm(each.wall.length), height };
 	});
-	return { walls, width: besideMm + Math.max(1000, ...walls.map(({ width }) => width)) + 150, height: bottom };
+	return { walls, width: besideMm + Math.max(1000, ...walls.map(({ width }) => width)), height: bottom };
 }
 
 /** The wall at a point of the scene, and how far from its left edge the point is, in mm. */
@@ -73,20 +75,18 @@ export interface Look {
 	readonly y: number;
 }
 
-/** The look by which a scene fills a width. */
+/** The edge that every screen has, in pixels. */
+const edgeOf = (width: number) => (width <= 640 ? 16 : 24);
+
+/** The look by which a scene fills a width, from edge to edge. */
 export const fitWidth = (
 	{ width, height }: WallScene,
 	room: { readonly width: number; readonly height: number },
 ): Look => {
-	const scale = Math.max(
-		0.01,
-		Math.min(room.width / width, Math.max(room.height / height, (room.width / width) * 0.6)),
-	);
-	return {
-		scale,
-		x: Math.max(0, (room.width - width * scale) / 2),
-		y: Math.max(0, (room.height - height * scale) / 2),
-	};
+	const edge = edgeOf(room.width);
+	const wide = (room.width - 2 * edge) / width;
+	const scale = Math.max(0.01, Math.min(wide, Math.max(room.height / height, wide * 0.6)));
+	return { scale, x: edge, y: Math.max(0, (room.height - height * scale) / 2) };
 };
 
 /**

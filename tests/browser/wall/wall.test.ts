@@ -108,7 +108,8 @@ test('a show is hung by touch: given to walls, moved, put in order, swapped, and
 		for (const caution of hangingCautions) expect(said).toContain(caution);
 		await page.getByRole('button', { name: 'Hung', exact: true }).tap();
 		await page.getByRole('heading', { name: /^Sluice.*1 of 6 hung/ }).waitFor();
-		expect(await page.locator('.digits').allInnerTexts()).toEqual(['1650', '1300', '900']);
+		expect(await page.locator('.digits').allInnerTexts()).toEqual(['1650', '1300']);
+		expect(await page.locator('.last').innerText()).toBe('From the last corner 900 mm');
 		for (const area of await page.locator('.area, .tick, .go').all())
 			expect((await area.boundingBox())!.height).toBeGreaterThanOrEqual(60);
 		// The tick outlives the page.
@@ -394,7 +395,7 @@ test('a show is hung by keys alone, and dragged by mouse', () =>
 		await page.getByRole('heading', { name: /0 of 6 hung/ }).waitFor();
 	}));
 
-test('on a phone the height of a hook stands clear of the figures of the gaps', () =>
+test('on a phone each print has its number, and gaps that are alike one figure, clear of the height of a hook', () =>
 	withFinger(async (page) => {
 		await page.setViewportSize(phone);
 		await page.getByRole('button', { name: 'Load the example' }).tap();
@@ -405,8 +406,14 @@ test('on a phone the height of a hook stands clear of the figures of the gaps', 
 		await page.keyboard.press('Enter');
 		const hook = page.locator('svg text').filter({ hasText: /^hook \d/ });
 		const { x, y, width, height } = (await hook.boundingBox())!;
-		const gaps = page.locator('svg text.gap').filter({ hasText: /^\d+$/ });
-		expect(await gaps.count()).toBeGreaterThan(5);
+		const gaps = page.locator('svg text.gap').filter({ hasText: /\d/ });
+		expect(await gaps.allTextContents()).toEqual(['11 × 236 to 237']);
+		// One wall at a time: its ten prints, each by its number.
+		expect(await page.locator('svg text.number').allTextContents()).toEqual(
+			Array.from({ length: 10 }, (_, at) => `${at + 1}`),
+		);
+		await page.getByRole('combobox', { name: 'Walls shown' }).selectOption('All walls');
+		await expect.poll(() => gaps.count()).toBe(4);
 		for (const gap of await gaps.all()) {
 			const box = (await gap.boundingBox())!;
 			const isBeside = box.x >= x + width || box.x + box.width <= x;
