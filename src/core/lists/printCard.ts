@@ -225,7 +225,7 @@ export const cardPage = {
 	/** The drawing has at least this; where the smallest type has no room beside it, the other. */
 	...{ drawing: 70, leastDrawing: 36 },
 	/** The list to tick: its head, a line of it, and how many copies have boxes beside each other. */
-	ticks: { head: 13, line: 6.5, mostCopies: 30 },
+	ticks: { head: 13, line: 6.5, mostCopies: 25 },
 } as const;
 
 /** The sizes of type that a card is tried in, in points, the usual one first. */

@@ -8,7 +8,7 @@ export const papers = {
 export type Paper = keyof typeof papers;
 
 /** Room that a page keeps free round what is on it, and for its head and foot, in mm. */
-export const paperRoom = { margin: 15, head: 16, foot: 10 } as const;
+export const paperRoom = { margin: 15, head: 10, foot: 10 } as const;
 
 /** What a page holds in mm, inside its margins and between head and foot. */
 export const pageRoom = (paper: Paper): { readonly width: number; readonly height: number } => ({
