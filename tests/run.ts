@@ -143,10 +143,12 @@ const inSoak = [
 	'longUse.test.ts',
 	'lostShows.test.ts',
 	'offline',
-	'order/wholeJob.test.ts',
+	'order',
 	'paper',
 	'pictures',
+	'record',
 	'screens/fewerSteps.test.ts',
+	'serve.test.ts',
 	'wholeJob.test.ts',
 	'wholeShow.test.ts',
 ].map((name) => `tests/browser/${name}`);

@@ -170,6 +170,78 @@ test('on paper each sheet comes with its cuts, all of it inside its page, with s
 		}
 	}));
 
+test('all sheets and offcuts are drawn at one scale, and the widest fills its column, on a tablet either way and on a phone', () =>
+	play(async (page) => {
+		// In the page of the play before, which has the example and its plans.
+		await goTo(page, 'Boards');
+		await proven(page);
+		for (const { columns, ...size } of [
+			{ width: 1180, height: 820, columns: 3 },
+			{ width: 820, height: 1180, columns: 2 },
+			{ width: 390, height: 844, columns: 1 },
+		]) {
+			await page.setViewportSize(size);
+			// The drawings follow the page a moment later.
+			await expect
+				.poll(
+					async () => {
+						const drawn = await drawnFigures(page);
+						const scales = drawn.map(({ mm, wide }) => wide / mm);
+						const widest = drawn.reduce((a, b) => (b.mm > a.mm ? b : a));
+						return {
+							sizes: new Set(drawn.map(({ mm }) => mm)).size > 2,
+							isOneScale: Math.max(...scales) / Math.min(...scales) < 1.01,
+							isFilled: widest.wide > widest.column - 60,
+							columns: Math.round((size.width - (size.width < 641 ? 32 : 48) + 32) / (widest.column + 32)),
+						};
+					},
+					{ message: `${size.width} px` },
+				)
+				.toEqual({ sizes: true, isOneScale: true, isFilled: true, columns });
+		}
+	}, goesOn));
+
+test('by keyboard alone: to the knife and through a step; the focus stays where one goes on', () =>
+	play(async (page) => {
+		const focused = () => page.evaluate(() => document.activeElement?.textContent.trim() ?? '');
+		const press = (key: string) => page.keyboard.press(key);
+		const tabTo = async (wanted: RegExp, key = 'Tab') => {
+			for (let turn = 0; turn < 60 && !wanted.test(await focused()); turn++) await press(key);
+			expect(await focused()).toMatch(wanted);
+		};
+		// In the page of the play before, which has the example and its plans.
+		await goTo(page, 'Prints');
+		await goTo(page, 'Boards');
+		await proven(page);
+		await tabTo(/^Start cutting sheets$/);
+		await press('Enter');
+		await expect.poll(focused, { message: 'one comes to the heading' }).toBe('Before the first cut');
+		await tabTo(/^Next$/);
+		await press('Enter');
+		await page.locator('.digits').waitFor();
+		await tabTo(/^Chalk, sheet/, 'Shift+Tab');
+		const ticked = await focused();
+		await press('Space');
+		await page.getByText(/^[1-9]\d* of \d+ cuts made$/).waitFor();
+		expect(await focused()).toBe(ticked);
+		await press('Control+z');
+		await page.getByText(/^0 of \d+ cuts made$/).waitFor();
+		expect(await focused()).toBe(ticked);
+		await tabTo(/^Spoilt$/);
+		await press('Enter');
+		await expect.poll(() => page.getByText(/anew: wait/).count(), { timeout: 20_000 }).toBe(0);
+		await expect.poll(focused, { message: 'its line has gone, another is at hand' }).toMatch(/^Chalk, sheet|^Spoilt/);
+		await press('Control+z'); // the line that is at hand may go with it
+		await expect.poll(focused).not.toBe(await page.evaluate(() => document.body.textContent.trim()));
+		await tabTo(/^Back$/);
+		await press('Enter');
+		await page.getByRole('heading', { name: 'Before the first cut' }).waitFor();
+		expect(await focused(), 'there is nothing before it, and yet the focus stays').toBe('Back');
+		await tabTo(/^List$/, 'Shift+Tab');
+		await press('Enter');
+		await expect.poll(focused, { message: 'where one came from' }).toBe('Boards');
+	}, goesOn));
+
 test('a sheet marked as cut stays over a reload, undo takes it back; a spoilt one is planned anew', () =>
 	play(async (page) => {
 		// In the page of the play before, which has the example and its plans.
@@ -298,75 +370,3 @@ test('without stock the place says what to do, and one tap leads to the stock', 
 		await page.getByRole('link', { name: 'Back to Boards' }).tap();
 		await page.getByRole('heading', { level: 1, name: 'Boards' }).waitFor();
 	}));
-
-test('all sheets and offcuts are drawn at one scale, and the widest fills its column, on a tablet either way and on a phone', () =>
-	play(async (page) => {
-		await loadExample(page);
-		await goTo(page, 'Boards');
-		await proven(page);
-		for (const { columns, ...size } of [
-			{ width: 1180, height: 820, columns: 3 },
-			{ width: 820, height: 1180, columns: 2 },
-			{ width: 390, height: 844, columns: 1 },
-		]) {
-			await page.setViewportSize(size);
-			// The drawings follow the page a moment later.
-			await expect
-				.poll(
-					async () => {
-						const drawn = await drawnFigures(page);
-						const scales = drawn.map(({ mm, wide }) => wide / mm);
-						const widest = drawn.reduce((a, b) => (b.mm > a.mm ? b : a));
-						return {
-							sizes: new Set(drawn.map(({ mm }) => mm)).size > 2,
-							isOneScale: Math.max(...scales) / Math.min(...scales) < 1.01,
-							isFilled: widest.wide > widest.column - 60,
-							columns: Math.round((size.width - (size.width < 641 ? 32 : 48) + 32) / (widest.column + 32)),
-						};
-					},
-					{ message: `${size.width} px` },
-				)
-				.toEqual({ sizes: true, isOneScale: true, isFilled: true, columns });
-		}
-	}));
-
-test('by keyboard alone: to the knife and through a step; the focus stays where one goes on', () =>
-	play(async (page) => {
-		const focused = () => page.evaluate(() => document.activeElement?.textContent.trim() ?? '');
-		const press = (key: string) => page.keyboard.press(key);
-		const tabTo = async (wanted: RegExp, key = 'Tab') => {
-			for (let turn = 0; turn < 60 && !wanted.test(await focused()); turn++) await press(key);
-			expect(await focused()).toMatch(wanted);
-		};
-		// In the page of the play before, which has the example and its plans.
-		await goTo(page, 'Prints');
-		await goTo(page, 'Boards');
-		await proven(page);
-		await tabTo(/^Start cutting sheets$/);
-		await press('Enter');
-		await expect.poll(focused, { message: 'one comes to the heading' }).toBe('Before the first cut');
-		await tabTo(/^Next$/);
-		await press('Enter');
-		await page.locator('.digits').waitFor();
-		await tabTo(/^Chalk, sheet/, 'Shift+Tab');
-		const ticked = await focused();
-		await press('Space');
-		await page.getByText(/^[1-9]\d* of \d+ cuts made$/).waitFor();
-		expect(await focused()).toBe(ticked);
-		await press('Control+z');
-		await page.getByText(/^0 of \d+ cuts made$/).waitFor();
-		expect(await focused()).toBe(ticked);
-		await tabTo(/^Spoilt$/);
-		await press('Enter');
-		await expect.poll(() => page.getByText(/anew: wait/).count(), { timeout: 20_000 }).toBe(0);
-		await expect.poll(focused, { message: 'its line has gone, another is at hand' }).toMatch(/^Chalk, sheet|^Spoilt/);
-		await press('Control+z'); // the line that is at hand may go with it
-		await expect.poll(focused).not.toBe(await page.evaluate(() => document.body.textContent.trim()));
-		await tabTo(/^Back$/);
-		await press('Enter');
-		await page.getByRole('heading', { name: 'Before the first cut' }).waitFor();
-		expect(await focused(), 'there is nothing before it, and yet the focus stays').toBe('Back');
-		await tabTo(/^List$/, 'Shift+Tab');
-		await press('Enter');
-		await expect.poll(focused, { message: 'where one came from' }).toBe('Boards');
-	}, goesOn));

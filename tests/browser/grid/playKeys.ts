@@ -125,9 +125,14 @@ async function look(page: Page, then: Then): Promise<Then> {
 	if (then.rows !== undefined) found.rows = Number(await page.getByRole('grid').getAttribute('aria-rowcount')) - 2;
 	if (then.range !== undefined) found.range = await selected(page, shownColumns);
 	if (then.list !== undefined) found.list = await listOf(page);
-	const [heard, note] = [await said(page), await page.getByRole('group', { name: 'Note' }).allInnerTexts()];
-	if (then.said !== undefined) found.said = then.said.test(heard) ? then.said : new RegExp(heard);
-	if (then.note !== undefined) found.note = then.note.test(note.join()) ? then.note : new RegExp(note.join() || 'none');
+	if (then.said !== undefined) {
+		const heard = await said(page);
+		found.said = then.said.test(heard) ? then.said : new RegExp(heard);
+	}
+	if (then.note !== undefined) {
+		const note = (await page.getByRole('group', { name: 'Note' }).allInnerTexts()).join();
+		found.note = then.note.test(note) ? then.note : new RegExp(note || 'none');
+	}
 	if (then.undo !== undefined) {
 		await page.keyboard.press('Control+z');
 		found.undo = await cellsOf(page, then.undo);

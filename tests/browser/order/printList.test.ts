@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
+import { allOr } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -7,6 +8,10 @@ import { cell } from '../screens/prints.ts';
 import { openPaperShow, paperShow } from './paperShow.ts';
 
 const play = oneStage({ isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
+
+const letter = { name: 'Letter', width: 215.9, height: 279.4 };
+/** The lower one; in the soak both. All documents are tried on A4 in `paper/onPaper.test.ts`. */
+const papers = allOr([{ name: 'A4', width: 210, height: 297 }, letter], [letter]);
 
 test('the print list says what goes on each paper and where, what is not printed and why, as CSV too', () =>
 	play(async (page) => {
@@ -66,10 +71,7 @@ test('on paper each picture stands on its paper with its margins, inside the pag
 		await page.goto(`${page.url().split('#')[0]}#print-list`);
 		await page.getByRole('link', { name: 'Print on paper' }).tap();
 		expect(await page.getByRole('checkbox', { name: 'Print list' }).isChecked()).toBe(true);
-		for (const { name, width, height } of [
-			{ name: 'A4', width: 210, height: 297 },
-			{ name: 'Letter', width: 215.9, height: 279.4 },
-		]) {
+		for (const { name, width, height } of papers) {
 			await page.getByRole('radio', { name }).check();
 			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
 			expect(pages).toHaveLength(await page.locator('article').count());

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
+import { allOr } from '../../soak.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { phone } from '../harness/stage.ts';
 import { cell, seen } from '../screens/prints.ts';
@@ -7,6 +8,10 @@ import { oneStage } from '../screens/oneStage.ts';
 import { openPaperShow } from './paperShow.ts';
 
 const play = oneStage({ isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
+
+const letter = { name: 'Letter', width: 215.9, height: 279.4 };
+/** The lower one; in the soak both. All documents are tried on A4 in `paper/onPaper.test.ts`. */
+const papers = allOr([{ name: 'A4', width: 210, height: 297 }, letter], [letter]);
 
 test('what to get is reached in one tap, and printed with what is in stock, packs, sums, shares and what to saw', () =>
 	play(async (page) => {
@@ -44,10 +49,7 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 
 		await page.getByRole('link', { name: 'Print on paper' }).tap();
 		expect(await page.getByRole('checkbox', { name: 'To get' }).isChecked()).toBe(true);
-		for (const { name, width, height } of [
-			{ name: 'A4', width: 210, height: 297 },
-			{ name: 'Letter', width: 215.9, height: 279.4 },
-		]) {
+		for (const { name, width, height } of papers) {
 			await page.getByRole('radio', { name }).check();
 			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
 			expect(pages).toHaveLength(await page.locator('article').count());
