@@ -17,4 +17,10 @@ export class KeptCuts {
 		this.#known.set(result, { number, settings, cuts });
 		return cuts;
 	};
+
+	/** Has the cuts of all rows at hand, a row at each step: less is then to be done at once when they are ordered. */
+	*ahead(results: readonly RowResult[], settings: Settings, isStopped: () => boolean): Generator<void, void> {
+		for (let place = 0; place < results.length && !isStopped(); place++)
+			yield void this.of(results[place]!, place + 1, settings);
+	}
 }

@@ -10,6 +10,7 @@ import type { SettingProblem } from '../core/settings/settingValue.ts';
 import type { Settings } from '../core/settings/settings.ts';
 import type { Show } from '../core/show/show.ts';
 import type { BenchOrder, OrderSearch } from './benchOrder.svelte.ts';
+import { inSlices } from './inSlices.ts';
 import { type Judging, judgingPart } from './judging.ts';
 import type { KeptCuts } from './keptCuts.ts';
 import { LateBench } from './lateBench.svelte.ts';
@@ -129,7 +130,8 @@ export class WorkedOut {
 		this.#working = undefined;
 		this.#judgedUnder = asked.settings;
 		if (!this.#judging) this.#judge(judging);
-		this.lateBench.later();
+		await inSlices(this.#cuts!.ahead(this.results, this.settings, () => this.#isStopped));
+		if (!this.#isStopped) this.later();
 	}
 
 	/** Whether an order with fewer changes is still looked for. */

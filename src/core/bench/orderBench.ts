@@ -2,7 +2,6 @@ import type { RowResult } from '../findings/rowResult.ts';
 import type { BenchWay } from '../settings/bench.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import { cutSides } from '../show/tick.ts';
 import { groupBy } from '../values/groupBy.ts';
 import type { BenchPlan, BenchStep, Cut } from './benchPlan.ts';
 import { fewestSettings, type SetUpOrder } from './fewestSettings.ts';
@@ -70,18 +69,11 @@ function once<Value>(make: () => Value): () => Value {
 	return () => (made ??= { value: make() }).value;
 }
 
-/** The cuts of a step: outer mounts before inner ones, in the order of the show. */
-function inOrder(cuts: readonly SetCut[]): readonly Cut[] {
-	const isInner = ({ part }: Cut) => (part === 'inner mount' ? 1 : 0);
-	return cuts
-		.map(({ cut }) => cut)
-		.sort(
-			(a, b) =>
-				isInner(a) - isInner(b) ||
-				a.row - b.row ||
-				a.copy - b.copy ||
-				cutSides.indexOf(a.side) - cutSides.indexOf(b.side),
-		);
+/** The cuts of a step: outer mounts before inner ones, each in the order of the show, in which they come. */
+function inOrder(own: readonly SetCut[]): readonly Cut[] {
+	const cuts = own.map(({ cut }) => cut);
+	const inner = cuts.filter(({ part }) => part === 'inner mount');
+	return inner.length === 0 ? cuts : [...cuts.filter(({ part }) => part !== 'inner mount'), ...inner];
 }
 
 /** Cuts that follow each other at one set-up are one step. */

@@ -16,7 +16,7 @@ export function tallyLevels(results: readonly RowResult[], former?: LevelTally):
 	const counts = { stop: 0, look: 0, note: 0, ...former?.counts };
 	const counted = former?.results ?? [];
 	const { from, to, shift } = changedRange(counted, results);
-	const add = ({ findings: [worst] }: RowResult, by: 1 | -1) => worst && (counts[worst.level] += by);
+	const add = ({ findings }: RowResult, by: 1 | -1) => findings[0] && (counts[findings[0].level] += by);
 	for (let place = from; place < to; place++) add(results[place]!, 1);
 	for (let place = from; place < to - shift; place++) add(counted[place]!, -1);
 	return { results, counts };

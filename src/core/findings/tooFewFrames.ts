@@ -28,6 +28,7 @@ export function withTooFewFrames(
 	results: readonly RowResult[],
 	settings: Settings,
 ): readonly RowResult[] {
+	if (settings.frames.every(({ count }) => count === undefined)) return results;
 	const short = [...wantedOf(results, settings)].filter(isShort);
 	if (short.length === 0) return results;
 	const all = [...results];

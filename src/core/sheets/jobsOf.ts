@@ -119,6 +119,7 @@ function stillToCut(
 	cutSheets: readonly Layout[],
 	ticks: readonly Tick[],
 ): readonly Blank[] {
+	if (cutSheets.length === 0 && !ticks.some(({ side }) => side === 'spoilt')) return [...blanks, ...spares];
 	const cut = cutSheets.flatMap((sheet) => sheet.blanks);
 	const given = tally(
 		cut.filter(({ rowId }) => rowId !== undefined).map((blank) => `${nameOf(blank)} ${sizeOf(blank)}`),

@@ -24,6 +24,7 @@ export function readRowsJson(stored: unknown): Reading<readonly Row[]> {
 
 /** Rows by their order numbers; by their place where these are not all different. */
 function inOrder(rows: readonly Row[]): readonly Row[] {
+	if (rows.length < 2) return rows;
 	if (new Set(rows.map(({ order }) => order)).size < rows.length)
 		return rows.map((row, place) => ({ ...row, order: place + 1 }));
 	return rows.toSorted(byOrder);

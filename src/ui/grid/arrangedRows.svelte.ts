@@ -112,7 +112,9 @@ export class ArrangedRows {
 		if (sort === undefined && isNoFilter(filter)) return showAll(rows);
 		const { results, settings, moneySettings, show, costs } = this.#source;
 		const ticks = ticksByRow(filter.cut === '' ? [] : (show.ticks ?? []));
+		const isAll = isNoFilter(filter);
 		const places = rows.flatMap((row, place) => {
+			if (isAll) return place;
 			const result = results[place]!;
 			const cut = filter.cut === '' ? 'not cut' : cutStateOf(row, result, settings, ticks.get(row.id) ?? []);
 			const cost = costs?.costOfRow(row);

@@ -32,3 +32,21 @@ test('the order is the same from cuts that were kept, whichever row, place or se
 	expect(kept.of(result.get(a)!, 3, settings)).toBe(kept.of(result.get(a)!, 3, settings));
 	expect(kept.of(result.get(a)!, 2, settings)).toEqual(windowCuts(result.get(a)!, 2, settings));
 });
+
+test('cuts that were made ahead are not made again; what has ended makes none', () => {
+	const kept = new KeptCuts();
+	let looks = 0;
+	const results = ['300', '310', '320'].map((width, place) => ({
+		...judgeRow(row(`${place}`, width), settings),
+		get isStopped() {
+			looks++;
+			return false;
+		},
+	}));
+	const steps = kept.ahead(results, settings, () => looks === 2);
+	expect([...steps]).toHaveLength(2);
+	looks = 0;
+	const cuts = results.map((result, place) => kept.of(result, place + 1, settings));
+	expect(looks).toBe(1); // the third
+	expect(cuts).toEqual(results.map((result, place) => windowCuts(result, place + 1, settings)));
+});
