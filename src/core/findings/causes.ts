@@ -14,8 +14,8 @@ export interface SaidOfPrint {
 }
 
 /**
- * What is to check at one level: what is said of several prints in the same words, as of a board that none of them can be
- * cut from, or all that is said of one.
+ * What is to check: what is said of several prints in the same words, as of a board that none of them can be cut from, or all
+ * that is said of one alone, at its gravest level.
  */
 export interface Check {
 	/** Stays the same while prints that it says nothing of change. */
@@ -55,24 +55,25 @@ export function* checksOf(
 			all.push({ row, index, said, words: `${said.code} ${said.message}` });
 		yield;
 	}
-	return levels.flatMap((level): readonly Check[] => {
-		const byWords = groupBy(
-			all.filter(({ said }) => said.level === level),
-			({ words }) => words,
-		);
-		const [shared, others]: SaidInWords[][][] = [[], []];
-		for (const prints of byWords.values()) (isOfSeveral(prints) ? shared : others)!.push(prints);
-		const alone = [...groupBy(others!.flat(), ({ index }) => index)].sort(([a], [b]) => a - b);
-		return [
-			...shared!.map((prints) => ({ key: `${level} ${prints[0]!.words}`, level, prints, said: [prints[0]!.said] })),
-			...alone.map(([, prints]) => ({
-				key: `${level} ${prints[0]!.row.id}`,
-				level,
-				prints: prints.slice(0, 1),
-				said: prints.map(({ said }) => said),
-			})),
-		];
-	});
+	const [shared, others]: SaidInWords[][][] = [[], []];
+	const byWords = groupBy(all, ({ said, words }) => `${said.level} ${words}`);
+	for (const prints of byWords.values()) (isOfSeveral(prints) ? shared : others)!.push(prints);
+	// Each print once, with the gravest first.
+	const alone = [...groupBy(others!.flat(), ({ index }) => index)]
+		.sort(([a], [b]) => a - b)
+		.map(([, prints]) => prints.sort((a, b) => levels.indexOf(a.said.level) - levels.indexOf(b.said.level)));
+	const isOf = (level: Level) => (prints: readonly SaidInWords[]) => prints[0]!.said.level === level;
+	return levels.flatMap((level): readonly Check[] => [
+		...shared!
+			.filter(isOf(level))
+			.map((prints) => ({ key: `${level} ${prints[0]!.words}`, level, prints, said: [prints[0]!.said] })),
+		...alone.filter(isOf(level)).map((prints) => ({
+			key: `${level} ${prints[0]!.row.id}`,
+			level,
+			prints: prints.slice(0, 1),
+			said: prints.map(({ said }) => said),
+		})),
+	]);
 }
 
 const isOfSeveral = (prints: readonly SaidOfPrint[]) => prints.some(({ index }) => index !== prints[0]!.index);

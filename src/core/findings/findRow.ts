@@ -81,6 +81,12 @@ const finders: readonly Finder[] = [
 	offRuler,
 ];
 
+/** What sizes in the wrong unit bring with them, and what goes with them: the slip alone is said. */
+const comesOfSlip: ReadonlySet<Found['code']> = new Set([
+	...(['own-size', 'shape-clash', 'turned', 'uneven', 'thin-border', 'lip-shrinks', 'top-heavy'] as const),
+	...(['bottom-heavy', 'bare-paper', 'thin-overlap', 'paper-crowds', 'weight-lost', 'off-ruler'] as const),
+]);
+
 const weights: Readonly<Record<Level, number>> = { stop: 0, look: 1, note: 2 };
 
 /** Mends offered for one finding, at most: more would be a riddle, not an offer. */
@@ -127,7 +133,8 @@ function contextOf(row: Row, settings: Settings, worked: WorkedRow): RowContext 
 
 function allFound(context: RowContext): readonly Found[] {
 	const found = finders.flatMap((find) => find(context));
-	return [...findUnitSlip(context, found), ...found];
+	const slip = findUnitSlip(context, found);
+	return slip.length === 0 ? found : [...slip, ...found.filter(({ code }) => !comesOfSlip.has(code))];
 }
 
 const withMends = (found: Found, all: readonly Found[], context: RowContext): Finding =>

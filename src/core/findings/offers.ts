@@ -1,5 +1,4 @@
 import type { ColumnName } from '../show/columns.ts';
-import type { SlipWord } from './figures.ts';
 import type { Measure, Sides } from './measure.ts';
 
 /** What a mend does, by its kind, with what its label says of it. */
@@ -22,7 +21,7 @@ export interface FiguresOfOffers {
 	readonly 'set text': { readonly column: ColumnName; readonly text: string };
 	readonly swap: { readonly of: 'mount' | 'picture' };
 	readonly 'set the gap': { readonly wall: string; readonly gap: Measure };
-	readonly 'read in a unit': { readonly as: SlipWord; readonly lengths: readonly (readonly Measure[])[] };
+	readonly 'read in a unit': { readonly lengths: readonly (readonly Measure[])[] };
 }
 
 /** Nothing is said but what it does. */

@@ -221,9 +221,9 @@ function foundIn({ text, read }: RowContext, keys: SlipGroup, readings: readonly
 			outcome: readings.every(({ isNearly }) => isNearly) ? 'nearly fits' : 'fits',
 		}),
 		candidates: () =>
-			meant.map((reading) => ({
-				offer: { kind: 'read in a unit', ...reading },
-				change: Object.fromEntries(keys.map((key, i) => [columnOfKey(key), reading.lengths[i]!.map(text).join(' x ')])),
+			meant.map(({ lengths }) => ({
+				offer: { kind: 'read in a unit', lengths },
+				change: Object.fromEntries(keys.map((key, i) => [columnOfKey(key), lengths[i]!.map(text).join(' x ')])),
 			})),
 	};
 }

@@ -41,7 +41,7 @@ export const pairs: { readonly [C in Code]?: Pair<C> } = {
 		return undefined;
 	},
 	'falls-through': (across, down, say) =>
-		`The window ${figures(across.window, down.window, say)} is no smaller than the paper ${sizes(across.paper, down.paper, say)}: the print falls through.`,
+		`The window ${figures(across.window, down.window, say)} is ${across.larger === 0 || down.larger === 0 ? 'as large as' : 'larger than'} the paper ${sizes(across.paper, down.paper, say)}.`,
 	'paper-short': (across, down, say) => {
 		const { figure } = say;
 		if (across.kind === 'smaller' && down.kind === 'smaller')
@@ -75,7 +75,7 @@ export const pairs: { readonly [C in Code]?: Pair<C> } = {
 	'lip-shrinks': (across, down, say) =>
 		sentences['lip-shrinks']({ ...across, seen: [...across.seen, ...down.seen] }, say),
 	'bare-paper': (across, down, say) =>
-		`The window ${figures(across.window, down.window, say)} is larger than the picture ${figures(across.picture, down.picture, say)}: ${isSame(across.bare, down.bare) ? `${say.say(across.bare)} of bare paper shows all round` : `${say.figure(across.bare)} of bare paper shows at each side, ${say.say(down.bare)} at top and bottom`}, and no reveal is set.`,
+		`The window ${figures(across.window, down.window, say)} is larger than the picture ${figures(across.picture, down.picture, say)}. ${isSame(across.bare, down.bare) ? `${say.say(across.bare)} of bare paper shows all round` : `${say.figure(across.bare)} of bare paper shows at each side, ${say.say(down.bare)} at top and bottom`}, and no reveal is set.`,
 	'thin-overlap': (across, down, say) => {
 		const covered = (value: Measure) => (value === 0 ? 'nothing' : `only ${say.say(value)}`);
 		const below = isSame(across.covered, down.covered) ? '' : `${covered(down.covered)} `;

@@ -31,7 +31,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			case 'mount cell':
 				return `The mount ${found.axis} is typed as ${say.say(found.mount)}, but the mount cell makes it ${say.figure(found.named)}.`;
 			case 'cover':
-				return `Picture ${found.axis} ${say.figure(found.picture)} needs a window of ${say.figure(found.asked)} (${coverWords(found, say)}), but ${say.say(found.window)} is typed: ${moreOrLess(found.more, say)}.`;
+				return `Picture ${found.axis} ${say.figure(found.picture)} needs a window of ${say.figure(found.asked)} (${coverWords(found, say)}), but ${say.say(found.window)} is typed, ${moreOrLess(found.more, say)}.`;
 			case 'sum':
 				return `${sum(found.parts, say)} = ${say.figure(found.total)}, ${moreOrLess(found.more, say)} than the mount’s ${say.say(found.mount)}.`;
 			case 'all typed':
@@ -45,7 +45,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			case 'too large':
 				return `The ${axis} comes out at more than ${say(found.most)}.`;
 			case 'all covered':
-				return `The picture’s ${axis} ${say(found.picture)} is all covered: the overlap covers ${figure(found.covered)}.`;
+				return `The picture’s ${axis} ${say(found.picture)} is all covered. The overlap covers ${figure(found.covered)}.`;
 			case 'window too large':
 				return `The window’s ${axis} ${figure(found.window)} is ${found.larger === 0 ? 'as large as' : `${figure(found.larger)} larger than`} the mount’s ${say(found.mount)}.`;
 			case 'no window':
@@ -53,7 +53,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			case 'no border':
 				return `A border of ${figure(found.border)} and a window of ${figure(found.window)} use ${figure(found.both)} of the mount’s ${axis} ${say(found.mount)}, which leaves ${figure(found.left)} for the other border.`;
 			case 'all reveal':
-				return `The picture’s ${axis} comes out at ${say(found.picture)}: what shows round it is more than the window’s ${figure(found.window)}.`;
+				return `The picture’s ${axis} comes out at ${say(found.picture)}. More shows round it than the window’s ${figure(found.window)} has room for.`;
 			case 'window below nothing':
 				return `The window’s ${axis} comes out at ${say(found.window)}.`;
 			case 'other axis':
@@ -64,11 +64,11 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	},
 
 	'falls-through': ({ axis, window, larger, paper }, { figure, say }) =>
-		`The window’s ${axis} ${figure(window)} is ${larger === 0 ? 'as large as' : `${say(larger)} larger than`} the paper’s ${figure(paper)}: the print falls through.`,
+		`The window’s ${axis} ${say(window)} is ${larger === 0 ? 'as large as' : `${figure(larger)} larger than`} the paper’s ${figure(paper)}.`,
 
 	'paper-short': (found, { figure, say, size }) => {
 		if (found.kind === 'smaller')
-			return `The paper ${size(found.paper)} is smaller than the picture: its ${found.axis} ${figure(found.paper[found.axis])} is ${say(found.short)} short of ${figure(found.picture)}.`;
+			return `The paper ${size(found.paper)} is ${figure(found.short)} short of the picture’s ${found.axis} ${figure(found.picture)}.`;
 		if (found.kind === 'past the edge')
 			return `The picture is printed ${say(found.past)} past the paper’s ${found.edge} edge.`;
 		const { reaches, at, held } = found;
@@ -105,7 +105,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		const deep = `${capital(listed(what))} are about ${sum(parts, say)} = ${say.figure(total)} deep`;
 		return points === undefined
 			? `${deep}, ${say.say(-left)} more than the rebate’s ${say.figure(depth)}.`
-			: `${deep}: ${say.say(left)} of the rebate’s ${say.figure(depth)} is left, and points need ${say.say(points)}.`;
+			: `${deep}. Of the rebate’s ${say.figure(depth)} only ${say.figure(left)} is left, and points need ${say.say(points)}.`;
 	},
 
 	'no-board': (found, { say, figure, size }) => {
@@ -122,9 +122,9 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	'touches-glass': (found, { say }) => {
 		switch (found.kind) {
 			case 'loose':
-				return `A ${found.surface} surface rubs off: behind a single mount it needs a spacer.`;
+				return `A ${found.surface} surface rubs off. Behind a single mount it needs a spacer.`;
 			case 'nothing between':
-				return `Nothing keeps the print off the ${found.glazing}: ${found.mounting === 'float' ? 'a float has no window over it, and there is' : 'there is no mount and'} no spacer${found.surface === undefined ? '' : `, and a ${found.surface} surface sticks to it`}.`;
+				return `Nothing keeps the print off the ${found.glazing}. ${found.mounting === 'float' ? 'A float has no window over it, and there is' : 'There is no mount and'} no spacer${found.surface === undefined ? '' : `, and a ${found.surface} surface sticks to it`}.`;
 			case 'thin spacer':
 				return `The spacer of ${say(found.spacer)} leaves the print too near the ${found.glazing}. It needs at least ${say(found.least)}${found.over === undefined ? '' : ` for a side over ${say(found.over)}`}.`;
 		}
@@ -150,16 +150,16 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		if (found.kind === 'open') {
 			const missing = found.open.map((axis) => `picture ${axis}`).join(' and ');
 			const ways = found.open.length > 1 ? openWays : openWaysOfOne;
-			return `The ${found.open.length > 1 ? 'size' : found.open[0]} cannot be worked out yet: type ${missing}, ${ways[found.or]}.`;
+			return `The ${found.open.length > 1 ? 'size' : found.open[0]} can’t be worked out yet. Type ${missing}, ${ways[found.or]}.`;
 		}
 		if (found.kind === 'no frame')
 			return `The mount is sized to its frame, but no frame with a size is named${found.mount ? `, so it has the show’s ${size(found.mount)}` : ''}. Name one.`;
 		const { columns } = found.blank;
 		const left = found.size
-			? `: ${size(found.size)} is what the mount leaves`
+			? `. The mount leaves ${size(found.size)}`
 			: found.side === undefined
 				? ''
-				: `: a ${columns[0]} of ${say(found.side)} is what the mount leaves`;
+				: `. The mount leaves a ${columns[0]} of ${say(found.side)}`;
 		return `Neither a shape nor a full size is typed${left}. Type ${columns.join(' and ')}, or the shape.`;
 	},
 
@@ -187,13 +187,13 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	},
 
 	'shape-clash': ({ picture, shape, lost, axis, by }, { size }) =>
-		`The typed sizes make the picture ${size(picture)}, which is not ${shape}: ${lost.percent.toFixed(1).replace(/\.0$/, '')} % of its ${axis} is ${by === 'picture' ? 'cut off, or the picture is stretched' : 'covered by the mount'}.`,
+		`The typed sizes make the picture ${size(picture)}, which is not ${shape}. ${lost.percent.toFixed(1).replace(/\.0$/, '')} % of its ${axis} is ${by === 'picture' ? 'cut off, or the picture is stretched' : 'covered by the mount'}.`,
 
 	turned: ({ picture, mount }, { size }) =>
 		`The picture ${size(picture)} is ${wayOf(picture)}, its mount ${size(mount)} ${wayOf(mount)}.`,
 
 	uneven: ({ side, top, difference, share, allowed }, { figure, say }) =>
-		`Side ${figure(side)} and top ${figure(top)} differ by ${say(difference)}: ${percentAbove(share.percent, allowed.percent)} %, more than your ${allowed.percent} %.`,
+		`Side ${figure(side)} and top ${figure(top)} differ by ${say(difference)}, ${percentAbove(share.percent, allowed.percent)} %. You allow ${allowed.percent} %.`,
 
 	'thin-border': ({ borders, least }, say) =>
 		`${bordersAre(borders, say)} under your smallest border of ${say.say(least)}.`,
@@ -213,7 +213,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			: `The bottom ${figure(bottom)} is ${say(Math.abs(over))} ${over < 0 ? 'under' : 'over'} the top ${figure(top)}; it should be ${say(asked)} wider.`,
 
 	'bare-paper': ({ axis, window, picture, bare }, { figure, say }) =>
-		`The window’s ${axis} ${figure(window)} is larger than the picture’s ${figure(picture)}: ${say(bare)} of bare paper shows ${axis === 'width' ? 'at each side' : 'at top and bottom'}, and no reveal is set.`,
+		`The window’s ${axis} ${figure(window)} is larger than the picture’s ${figure(picture)}. ${say(bare)} of bare paper shows ${axis === 'width' ? 'at each side' : 'at top and bottom'}, and no reveal is set.`,
 
 	'thin-overlap': ({ at, covered, tolerance }, { say }) =>
 		`The mount covers ${covered === 0 ? 'nothing' : `only ${say(covered)}`} of the picture ${{ side: 'at the sides', top: 'at the top', 'top and bottom': 'at top and bottom' }[at]}, less than the cutting tolerance of ${say(tolerance)}.`,
@@ -245,37 +245,37 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			`Its hook, or its pair of rings, bears about ${kilograms(load.kg)}; times ${factor!.count} for safety, more than your rating of ${kilograms(rating!.kg)}.`;
 		const flat =
 			below !== undefined &&
-			`Its hook is ${isSame(below, 0) ? 'no higher than' : `${say(below)} below`} its rings. A flat cord pulls on them harder than any rating, yours of ${kilograms(rating!.kg)} too: lower the rings, or let the cord rise further.`;
+			`Its hook is ${isSame(below, 0) ? 'no higher than' : `${say(below)} below`} its rings. A flat cord pulls on them harder than any rating, yours of ${kilograms(rating!.kg)} too. Lower the rings, or let the cord rise further.`;
 		return [lift, hold, flat].filter(Boolean).join(' ');
 	},
 
 	'off-wall': ({ wall, past, kind }, { say }) =>
 		kind !== 'part'
 			? `It is ${say(past)} past the ${kind === 'left' ? 'left ' : ''}end of “${shownText(wall.said)}”.`
-			: `It has no room on “${shownText(wall.said)}”: it is ${say(past)} past the end of what is free.`,
+			: `It has no room on “${shownText(wall.said)}”. It is ${say(past)} past the end of what is free.`,
 
 	'hangs-over': ({ wall, overlaps }, say) => `On “${shownText(wall.said)}” it ${overlapWords(overlaps, say)}.`,
 
 	'past-guide': (found, say) => {
 		const cuts = capital(listed(found.cuts.map((cut) => cutWords(cut, say))));
-		if (found.kind === 'below nothing') return `${cuts}: the cutter’s guide would be set to ${say.say(found.setting)}.`;
+		if (found.kind === 'below nothing') return `${cuts}. The cutter’s guide would be set to ${say.say(found.setting)}.`;
 		const range = [
 			...(found.least === undefined ? [] : [`from ${say.say(found.least)}`]),
 			...(found.greatest === undefined ? [] : [`to ${say.say(found.greatest)}`]),
 		];
-		return `${cuts}: the cutter’s guide goes ${range.join(' ')}.`;
+		return `${cuts}. The cutter’s guide goes ${range.join(' ')}.`;
 	},
 
 	'signature-covered': ({ covered }, { say }) =>
 		`The signature on the margin is under the mount, which covers the picture by ${say(covered)} below.`,
 
-	'signed-on-mount': () => 'The mount is signed: it may be replaced, and the signature with it. Sign the print.',
+	'signed-on-mount': () => 'The mount may be replaced, and the signature with it. Sign the print.',
 
 	'low-resolution': ({ picture, pixelsAnInch, least }, { size }) =>
 		`At ${size(picture)} the file has ${pixelsAnInch.count} pixels an inch, under your ${least.count}.`,
 
 	crops: ({ pixels, shape, lost, axis }) =>
-		`The file is ${pixels.replace(' x ', ' × ')} and the shape ${shape}: ${lost.percent.toFixed(1).replace(/\.0$/, '')} % of its ${axis} is cut off, half at ${axis === 'width' ? 'each side' : 'top and bottom'}.`,
+		`The file is ${pixels.replace(' x ', ' × ')} and the shape ${shape}. ${lost.percent.toFixed(1).replace(/\.0$/, '')} % of its ${axis} is cut off, half at ${axis === 'width' ? 'each side' : 'top and bottom'}.`,
 
 	'off-ruler': ({ borders, ruler }, say) => `${bordersAre(borders, say)} not on the ruler of ${say.say(ruler)}.`,
 

@@ -36,7 +36,7 @@ describeRules([
 		level: 'look',
 		told: 'picture 456 x 306, top 60',
 		says: 'The bottom 90 is 30 mm wider than the top 60',
-		mend: 'Clear top',
+		mend: 'Set top to 71',
 		not: 'picture 456 x 306, bottom 90', // the same, but somebody chose it
 	},
 	{
@@ -44,7 +44,7 @@ describeRules([
 		level: 'note',
 		told: 'picture 456 x 306, top 70, bottom weight 10 %',
 		says: 'The bottom 80 is 10 mm over the top 70; it should be 7 mm wider',
-		mend: 'Clear top: it becomes 71 mm',
+		mend: 'Set top to 71',
 		not: 'picture 456 x 306, top 71, bottom weight 10 %',
 	},
 	{

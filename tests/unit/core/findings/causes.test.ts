@@ -86,6 +86,13 @@ test('frames that are too few are given out at once: no mend gives each print an
 	expect(few).toMatchObject({ ids: ['r0', 'r1'], mends: [] });
 });
 
+test('a print of which something stops it and something else is to check is listed once, the stop first', () => {
+	const causes = causesIn(['picture 308 x 300, paper 200 x 150', 'shape 3:2'], wideShow);
+	expect(causes.map(({ level, alone }) => [level, alone])).toEqual([
+		['stop', [['r0', 'falls-through', 'paper-short', 'uneven']]],
+	]);
+});
+
 test('what only one print has stands by itself, in the order of the prints, the most serious first', () => {
 	const causes = causesIn(['picture 308 x 300', 'side x, shape 3:2', 'picture 540 x 390, mount 600 x 450'], wideShow);
 	expect(causes.map(({ level, alone }) => [level, alone])).toEqual([

@@ -35,14 +35,14 @@ test.each<[string, TypedSettings, string]>([
 	[
 		'picture 456 x 306, side 90.04',
 		{ ...wideShow, bench: { greatest: '90 mm' } },
-		'Side 90.04: the cutter’s guide goes to 90 mm',
+		'Side 90.04. The cutter’s guide goes to 90 mm',
 	],
 	[
 		'picture 516.28 x 340, side 44.86',
 		{ ...wideShow, frames: [{ name: 'Oak', width: 602, height: 452, lip: 6 }] },
 		'39.96 of the 44.86 side shows in the frame “Oak”, under your smallest border of 40 mm',
 	],
-	['picture 456 x 306, side 75, top 65.1', wideShow, 'differ by 9.9 mm: 15.2 %, more than your 15 %'],
+	['picture 456 x 306, side 75, top 65.1', wideShow, 'differ by 9.9 mm, 15.2 %. You allow 15 %'],
 ])('of %s no sentence contradicts itself by rounding', (line, show, says) =>
 	expect(
 		resultOf(rowOf(line), show)

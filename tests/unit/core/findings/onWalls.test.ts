@@ -81,7 +81,7 @@ test('a smaller gap, where it gives room', () => {
 		walls: [{ ...walls[0]!, length: 1720, gap: 250 }],
 	});
 	expect(roomy.at(-1)!.findings.find(({ code }) => code === 'off-wall')?.mends[0]).toEqual({
-		label: 'Set the gap on “A” to 10 mm',
+		label: 'Set the gap on “A” to 10',
 		change: {},
 		wallGap: { wall: 'A', gap: 100_000_000 },
 	});
@@ -89,7 +89,7 @@ test('a smaller gap, where it gives room', () => {
 		walls: [{ ...walls[0]!, length: 1100, gap: 50 }],
 	});
 	const off = narrow.at(-1)!.findings.find(({ code }) => code === 'off-wall');
-	expect(off?.message).toBe('It has no room on “A”: it is 100 mm past the end of what is free.');
+	expect(off?.message).toBe('It has no room on “A”. It is 100 mm past the end of what is free.');
 });
 
 test('over another print, an obstacle, the floor, the top', () => {

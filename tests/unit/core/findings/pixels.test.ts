@@ -39,7 +39,7 @@ test('the mend prints at the largest size that holds the fewest pixels an inch',
 	const before = resultOf(row, inchShow);
 	const finding = before.findings.find(({ code }) => code === 'low-resolution')!;
 	expect(finding.message).toBe('At 15 × 10 in the file has 180 pixels an inch, under your 240.');
-	expect(finding.mends.map(({ label }) => label)).toEqual(['Set picture to 11 1/4 × 7 1/2 in']);
+	expect(finding.mends.map(({ label }) => label)).toEqual(['Set picture to 11 1/4 × 7 1/2']);
 	const after = resultOf(withChange(row, finding.mends[0]!.change), inchShow);
 	expect(pixelsAnInchOf(after)).toBeCloseTo(240, 9);
 	expect(after.findings.map(({ code }) => code)).not.toContain('low-resolution');
@@ -49,7 +49,7 @@ test('a print cropped to a shape of its own keeps it when it is made smaller', (
 	const row = rowOf('picture 10 x 10, pixels 6000 x 2000');
 	const mend = resultOf(row, inchShow).findings.find(({ code }) => code === 'low-resolution')!.mends[0]!;
 	// 2000 px at 240 an inch are 8 1/3 in, 8 21/64 on the ruler
-	expect(mend.label).toBe('Set picture to 8 21/64 × 8 21/64 in');
+	expect(mend.label).toBe('Set picture to 8 21/64 × 8 21/64');
 	const after = resultOf(withChange(row, mend.change), inchShow);
 	expect(after.findings.map(({ code }) => code)).not.toContain('low-resolution');
 });
@@ -57,7 +57,7 @@ test('a print cropped to a shape of its own keeps it when it is made smaller', (
 test('in a metric show it goes down to what is shown of a length', () => {
 	const finding = found('pixels 3000 x 2000', 'low-resolution')!;
 	// 3000 px at 240 an inch are 317.5 mm
-	expect(finding.mends[0]!.label).toBe('Set picture to 317.5 × 211.7 mm');
+	expect(finding.mends[0]!.label).toBe('Set picture to 317.5 × 211.7');
 	expect(
 		resultOf(withChange(rowOf('pixels 3000 x 2000'), finding.mends[0]!.change)).findings.map(({ code }) => code),
 	).not.toContain('low-resolution');
@@ -72,11 +72,11 @@ test('the setting says how many', () => {
 test.each([
 	[
 		'shape 1:1, pixels 6000 x 4000',
-		'The file is 6000 × 4000 and the shape 1:1: 33.3 % of its width is cut off, half at each side.',
+		'The file is 6000 × 4000 and the shape 1:1. 33.3 % of its width is cut off, half at each side.',
 	],
 	[
 		'shape 3:2, pixels 4000 x 3000',
-		'The file is 4000 × 3000 and the shape 3:2: 11.1 % of its height is cut off, half at top and bottom.',
+		'The file is 4000 × 3000 and the shape 3:2. 11.1 % of its height is cut off, half at top and bottom.',
 	],
 	['shape 3:2, pixels 6000 x 4000', undefined],
 	['shape 3:2, pixels 6000 x 4001', undefined],

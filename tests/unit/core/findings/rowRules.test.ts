@@ -16,23 +16,23 @@ const cases: readonly RuleCase[] = [
 		code: 'shape-clash',
 		level: 'look',
 		told: 'shape 3:2, picture 456 x 290',
-		says: '456 × 290 mm, which is not 3:2: 4.6 % of its height is cut off',
-		mend: 'Set picture height to 304 mm',
+		says: '456 × 290 mm, which is not 3:2. 4.6 % of its height is cut off',
+		mend: 'Set picture height to 304',
 		not: 'shape 3:2, picture 456 x 301',
 	},
 	{
 		code: 'shape-clash',
 		level: 'look',
 		told: 'shape 3:2, picture 450 x 303.1',
-		says: '450 × 303.1 mm, which is not 3:2: 1 % of its width is cut off',
+		says: '450 × 303.1 mm, which is not 3:2. 1 % of its width is cut off',
 		not: 'shape 3:2, picture 450 x 303', // just 1 % too high
 	},
 	{
 		code: 'shape-clash',
 		level: 'look',
 		told: 'shape 3:2, window 400 x 260',
-		says: '406 × 266 mm, which is not 3:2: 1.7 % of its height is covered by the mount',
-		mend: 'Clear window height',
+		says: '406 × 266 mm, which is not 3:2. 1.7 % of its height is covered by the mount',
+		mend: 'Set window height to 265',
 		not: 'shape 3:2, window 400 x 264',
 	},
 	{
@@ -40,15 +40,15 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, top 60',
 		says: 'The bottom 90 is 30 mm wider than the top 60',
-		mend: 'Clear top: it becomes 71 mm',
+		mend: 'Set top to 71',
 		not: 'picture 456 x 306, top 67',
 	},
 	{
 		code: 'paper-short',
 		level: 'stop',
 		told: 'picture 456 x 306, paper A3',
-		says: 'The paper 420 × 297 mm is smaller than the picture: its width 420 is 36 mm short of 456',
-		mend: 'Set paper to A3+, 483 × 329 mm',
+		says: 'The paper 420 × 297 mm is 36 short of the picture’s width 456',
+		mend: 'Set paper to A3+, 483 × 329',
 		not: 'picture 420 x 297, paper A3',
 	},
 	{
@@ -56,7 +56,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 420 x 280, reveal 6, paper 440 x 305',
 		says: 'The paper has only 4 mm behind the mount at the sides and needs 5 mm',
-		mend: 'Set paper to A3+, 483 × 329 mm',
+		mend: 'Set paper to A3+, 483 × 329',
 		not: 'picture 420 x 280, reveal 6, paper 442 x 305',
 	},
 	{
@@ -64,7 +64,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, paper 592 x 400',
 		says: 'The paper is 4 mm from the mount’s edge at the side; hinges need 5 mm',
-		mend: 'Set paper to A3+, 483 × 329 mm',
+		mend: 'Set paper to A3+, 483 × 329',
 		not: 'picture 456 x 306, paper 590 x 400',
 	},
 	{
@@ -80,8 +80,8 @@ const cases: readonly RuleCase[] = [
 		code: 'touches-glass',
 		level: 'stop',
 		told: 'picture 456 x 306, mount none, glazing glass, surface gloss',
-		says: 'Nothing keeps the print off the glass: there is no mount and no spacer, and a gloss surface sticks to it',
-		mend: 'Set spacer to 3 mm',
+		says: 'Nothing keeps the print off the glass. There is no mount and no spacer, and a gloss surface sticks to it',
+		mend: 'Set spacer to 3',
 		not: 'picture 456 x 306, mount none, glazing none, surface gloss',
 	},
 	{
@@ -89,22 +89,22 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, mount none, glazing acrylic, surface fine art',
 		says: 'Nothing keeps the print off the acrylic',
-		mend: 'Clear mount: it gets the show’s',
+		mend: 'Set mount to the show’s',
 		not: 'picture 456 x 306, mount none, glazing acrylic, spacer 3',
 	},
 	{
 		code: 'touches-glass',
 		level: 'stop',
 		told: 'picture 456 x 306, mount none, surface resin coated',
-		says: 'Nothing keeps the print off the glass: there is no mount and no spacer, and a resin-coated surface sticks to it',
-		mend: 'Set spacer to 3 mm',
+		says: 'Nothing keeps the print off the glass. There is no mount and no spacer, and a resin-coated surface sticks to it',
+		mend: 'Set spacer to 3',
 		not: 'picture 456 x 306, mount none, surface resin coated, frame none',
 	},
 	{
 		code: 'touches-glass',
 		level: 'look',
 		told: 'picture 456 x 306, mount none, surface baryta',
-		says: 'Nothing keeps the print off the glass: there is no mount and no spacer.',
+		says: 'Nothing keeps the print off the glass. There is no mount and no spacer.',
 		mend: 'Set glazing to none',
 		not: 'picture 456 x 306, mount none, surface baryta, glazing none',
 	},
@@ -113,7 +113,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, mount none, surface lustre, spacer 2.9',
 		says: 'The spacer of 2.9 mm leaves the print too near the glass. It needs at least 3 mm',
-		mend: 'Set spacer to 3 mm',
+		mend: 'Set spacer to 3',
 		not: 'picture 456 x 306, mount none, surface lustre, spacer 3',
 	},
 	{
@@ -121,7 +121,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 601 x 400, mount none, spacer 3',
 		says: 'The spacer of 3 mm leaves the print too near the glass. It needs at least 5 mm for a side over 600 mm',
-		mend: 'Set spacer to 5 mm',
+		mend: 'Set spacer to 5',
 		not: 'picture 600 x 400, mount none, spacer 3',
 	},
 	{
@@ -129,7 +129,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 25 x 16, mount none, spacer 1/8',
 		says: 'It needs at least 3/16 in for a side over 24 in',
-		mend: 'Set spacer to 3/16 in',
+		mend: 'Set spacer to 3/16',
 		not: 'picture 24 x 16, mount none, spacer 1/8',
 		show: { unit: 'in' },
 	},
@@ -138,7 +138,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, mount none, spacer 5',
 		says: 'The spacer of 5 mm leaves the print too near the glass. It needs at least 6 mm',
-		mend: 'Set spacer to 6 mm',
+		mend: 'Set spacer to 6',
 		not: 'picture 456 x 306, mount none, spacer 6',
 		show: { ...wideShow, leastSpacer: '6 mm' },
 	},
@@ -146,8 +146,8 @@ const cases: readonly RuleCase[] = [
 		code: 'touches-glass',
 		level: 'look',
 		told: 'picture 456 x 306, surface pastel',
-		says: 'A pastel surface rubs off: behind a single mount it needs a spacer',
-		mend: 'Set spacer to 3 mm',
+		says: 'A pastel surface rubs off. Behind a single mount it needs a spacer',
+		mend: 'Set spacer to 3',
 		not: 'picture 456 x 306, surface pastel, spacer 3',
 	},
 	{
@@ -161,7 +161,7 @@ const cases: readonly RuleCase[] = [
 		code: 'too-deep',
 		level: 'look',
 		told: 'picture 456 x 306, frame Oak, board White',
-		says: 'Glazing, mount, print, undermount and backing are about 2 + 1.4 + 0.3 + 1.4 + 3 = 8.1 deep: 1.9 mm of the rebate’s 10 is left, and points need 2 mm',
+		says: 'Glazing, mount, print, undermount and backing are about 2 + 1.4 + 0.3 + 1.4 + 3 = 8.1 deep. Of the rebate’s 10 only 1.9 is left, and points need 2 mm',
 		mend: 'Clear frame',
 		not: 'picture 456 x 306, frame Oak, board Thin',
 		show: stocked({
@@ -184,7 +184,7 @@ const cases: readonly RuleCase[] = [
 		code: 'too-deep',
 		level: 'look',
 		told: 'picture 456 x 306, glazing none',
-		says: 'Mount, print and backing are about 1.4 + 0.3 + 3 = 4.7 deep: 4.3 mm of the rebate’s 9 is left, and points need 4.5 mm',
+		says: 'Mount, print and backing are about 1.4 + 0.3 + 3 = 4.7 deep. Of the rebate’s 9 only 4.3 is left, and points need 4.5 mm',
 		not: 'picture 456 x 306, glazing none, board Thin',
 		show: stocked({ frames: [{ ...frames[0], depth: '9 mm' }], pointsRoom: '4.5 mm', boards: [boards[2], ...boards] }),
 	},
@@ -216,7 +216,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 456 x 306, signed on margin, paper 500 x 360',
 		says: 'covers the picture by 3 mm below',
-		mend: 'Set signing space to 10 mm',
+		mend: 'Set signing space to 10',
 		not: 'picture 456 x 306, signed on margin, signing space 10, paper 500 x 360',
 	},
 	{
@@ -256,7 +256,7 @@ const cases: readonly RuleCase[] = [
 		level: 'look',
 		told: 'picture 516 x 339, top 60',
 		says: '39.9 of the 45 side shows in the frame “Oak”, under your smallest border of 40 mm',
-		mend: 'Clear picture width',
+		mend: 'Set picture width to 486',
 		not: 'picture 512 x 339, top 60',
 		show: stocked({ frames }),
 	},
@@ -320,7 +320,7 @@ const cases: readonly RuleCase[] = [
 		code: 'past-guide',
 		level: 'look',
 		told: 'shape 1:1',
-		says: 'Side 149: the cutter’s guide goes from 30 mm to 100 mm',
+		says: 'Side 149. The cutter’s guide goes from 30 mm to 100 mm',
 		not: 'shape 3:2',
 		show: stocked({ bench: { kind: 'guide', greatest: '100 mm', least: '30 mm' } }),
 	},
@@ -328,7 +328,7 @@ const cases: readonly RuleCase[] = [
 		code: 'past-guide',
 		level: 'look',
 		told: 'picture 456 x 306, inner mount 20',
-		says: 'The inner mount’s bottom 75: the cutter’s guide goes to 73 mm',
+		says: 'The inner mount’s bottom 75. The cutter’s guide goes to 73 mm',
 		not: 'picture 490 x 340', // as wide as the outer mount of the other
 		show: stocked({ bench: { kind: 'guide', greatest: '73 mm', inner: 'own blank' } }),
 	},
@@ -336,7 +336,7 @@ const cases: readonly RuleCase[] = [
 		code: 'past-guide',
 		level: 'look',
 		told: 'picture 456 x 306, inner mount 20',
-		says: 'The inner mount’s bottom 78: the cutter’s guide goes to 76 mm',
+		says: 'The inner mount’s bottom 78. The cutter’s guide goes to 76 mm',
 		not: 'picture 490 x 340',
 		show: stocked({ bench: { kind: 'guide', greatest: '76 mm' } }),
 	},
@@ -437,18 +437,18 @@ describe('another paper of the list, or another place on it', () => {
 		[
 			'paper-margin',
 			'picture 475 x 310, paper Rag',
-			['Set paper to “Large”', 'Set paper to “Roll”', 'Clear picture width: it becomes 466 mm', 'Clear paper'],
+			['Set paper to “Large”', 'Set paper to “Roll”', 'Set picture width to 466', 'Clear paper'],
 		],
 		// The picture of 200 leaves 97 of the paper’s 297: in its middle 48½, and 49 on the ruler.
 		[
 			'paper-margin',
 			'picture 200 x 150, paper Small, margin left 95',
-			['Clear margin left', 'Set margin left to 49 mm', ...others, 'Clear paper'],
+			['Clear margin left', 'Set margin left to 49', ...others, 'Clear paper'],
 		],
 		[
 			'paper-short',
 			'picture 200 x 150, paper Small, margin left 100',
-			['Clear margin left', 'Set margin left to 49 mm', ...others, 'Clear paper'],
+			['Clear margin left', 'Set margin left to 49', ...others, 'Clear paper'],
 		],
 		['needs-paper', 'mounting float, picture 300 x 200', others],
 		['needs-paper', 'picture 420 x 280, reveal 6', ['Clear reveal', ...others]],
@@ -465,7 +465,7 @@ test('a guide that cuts short of what it reads has to go further than the border
 test('a border within the guide’s range that asks for a setting past it is told with that setting', () => {
 	const bench = { kind: 'guide', greatest: '79 mm', least: '50 mm', correction: '-0.5 mm' };
 	const [said] = resultOf(rowOf('picture 456 x 306'), stocked({ bench })).findings;
-	expect(said?.message).toBe('Bottom 79, the guide set to 79.5: the cutter’s guide goes from 50 mm to 79 mm.');
+	expect(said?.message).toBe('Bottom 79, the guide set to 79.5. The cutter’s guide goes from 50 mm to 79 mm.');
 });
 
 test('a straight edge has no guide to go past', () => {
@@ -480,7 +480,7 @@ test('a border that asks for a guide set to less than nothing is past the guide,
 		resultOf(rowOf('picture 456 x 306, side 72, top 3'), { ...wideShow, bench: { kind: 'guide', correction } })
 			.findings.filter(({ code }) => code === 'past-guide')
 			.map(({ message }) => message);
-	expect(said('5 mm')).toEqual(['Top 3 and bottom 3: the cutter’s guide would be set to −2 mm.']);
+	expect(said('5 mm')).toEqual(['Top 3 and bottom 3. The cutter’s guide would be set to −2 mm.']);
 	expect(said('2 mm')).toEqual([]);
 });
 

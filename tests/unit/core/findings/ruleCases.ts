@@ -18,11 +18,11 @@ export interface RuleCase {
 	readonly show?: TypedSettings;
 }
 
-/** The label of a mend says what it does to which cell: what it clears, what it types, or how it reads what is typed. */
+/** The label of a mend says what it does to which cell: what it clears and what comes of that, what it types, or which size was meant. */
 function expectSaid(label: string, change: CellTexts): void {
 	const isClearing = Object.values(change).every((text) => text === '');
-	expect(label).toMatch(isClearing ? /^Clear / : /^(Set|Swap|Read as) /);
-	if (label.startsWith('Read as ')) return;
+	expect(label).toMatch(isClearing ? /^(Clear |Set .+ to (the show’s$|\d))/ : /^(Set|Swap) /);
+	if (label.startsWith('Set to ')) return;
 	const heads = Object.keys(change).map((column) => (column === 'signed on' ? 'signed where' : column));
 	expect(
 		heads.some((head) => label.includes(head) || (label.startsWith('Swap') && head.includes(label.split(' ')[1]!))),

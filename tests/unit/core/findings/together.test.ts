@@ -47,7 +47,7 @@ describe('what is wrong both ways for one cause is said once, with both figures'
 		[
 			'picture 310 x 220, paper 297 x 210',
 			'falls-through',
-			'The window 304 × 214 is no smaller than the paper 297 × 210 mm: the print falls through.',
+			'The window 304 × 214 is larger than the paper 297 × 210 mm.',
 		],
 		[
 			'picture 310 x 220, paper 297 x 210',
@@ -103,7 +103,7 @@ describe('what is wrong both ways for one cause is said once, with both figures'
 		[
 			'picture 450 x 300, window 456 x 306',
 			'bare-paper',
-			'The window 456 × 306 is larger than the picture 450 × 300: 3 mm of bare paper shows all round, and no reveal is set.',
+			'The window 456 × 306 is larger than the picture 450 × 300. 3 mm of bare paper shows all round, and no reveal is set.',
 		],
 		[
 			'picture 458 x 308, window 456 x 306',
@@ -114,7 +114,7 @@ describe('what is wrong both ways for one cause is said once, with both figures'
 		[
 			'picture 456 x 306',
 			'past-guide',
-			'Side 75, top 71 and bottom 79: the cutter’s guide goes to 60 mm.',
+			'Side 75, top 71 and bottom 79. The cutter’s guide goes to 60 mm.',
 			{ ...wideShow, bench: { kind: 'guide', greatest: '60 mm' } },
 		],
 	];

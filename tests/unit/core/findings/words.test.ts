@@ -280,7 +280,7 @@ const offers: { readonly [Kind in keyof FiguresOfOffers]: FiguresOfOffers[Kind] 
 	'set text': { column: 'signed on', text: 'back' },
 	swap: { of: 'mount' },
 	'set the gap': { wall: 'North', gap: mm(40) },
-	'read in a unit': { as: 'cm', lengths: [[mm(456)], [mm(306)]] },
+	'read in a unit': { lengths: [[mm(456)], [mm(306)]] },
 };
 
 test.each(Object.entries(offers))('the mend %s has a label that says each of its figures', (kind, figures) => {

@@ -110,7 +110,7 @@ test('a cord that does not rise to its hook is over every rating', () => {
 			.map(({ message }) => message);
 	};
 	const flat = (below: string) => [
-		`Its hook is ${below} its rings. A flat cord pulls on them harder than any rating, yours of 1000 kg too: lower the rings, or let the cord rise further.`,
+		`Its hook is ${below} its rings. A flat cord pulls on them harder than any rating, yours of 1000 kg too. Lower the rings, or let the cord rise further.`,
 	];
 	expect(said({})).toEqual([]);
 	expect(said({ slack: 0 })).toEqual(flat('no higher than'));
