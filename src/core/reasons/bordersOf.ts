@@ -6,34 +6,31 @@ import { sayer } from './sayer.ts';
 
 /** What is known of a print's borders in one way, in the show's unit, which its table says once. */
 export interface BorderFigures {
-	readonly what: 'Mount covers' | 'Paper shows' | 'Visible' | 'In the frame';
-	/** At a side, at the top and at the bottom; empty where it does not apply. */
+	readonly what: 'To cut' | 'Visible' | 'In the frame';
+	/** At a side, at the top and at the bottom. */
 	readonly figures: readonly string[];
 }
 
 /**
- * The borders of a mount as a table: how far it covers the picture, or how much paper shows round it, what is seen of
- * each border within the bevel, and of that inside the frame. Empty where there is no mount, or its size is not known.
+ * The borders of a mount as a table: what is cut, what is seen of it within the bevel, and of that inside the frame. Empty
+ * where there is no mount, or its size is not known.
  */
 export function bordersOf(worked: WorkedRow, settings: Settings): readonly BorderFigures[] {
 	const { read, solved, hasMount, boards } = worked;
 	const { windowWidth, windowHeight, mountWidth, mountHeight } = solved;
 	if (!windowWidth || !windowHeight || !mountWidth || !mountHeight) return [];
-	const { side, top, bottom, overlapSide = NaN, overlapTop = NaN, overlapBottom = NaN } = solved;
+	const { side, top, bottom } = solved;
 	if (!hasMount || read.cells.isFloat || side === undefined || top === undefined || bottom === undefined) return [];
 	const { n } = sayer(settings);
-	const covers = [overlapSide, overlapTop, overlapBottom];
 	const frame = hiddenByFrame(worked);
 	const { thickness } = boardThickness(boards.mount);
 	const less = (what: BorderFigures['what'], across: number, down: number) => ({
 		what,
 		figures: [n(side - across), n(top - down), n(bottom - down)],
 	});
-	const lines = [
-		{ what: 'Mount covers' as const, figures: covers.map((cover) => (cover >= 0 ? n(cover) : '')) },
-		{ what: 'Paper shows' as const, figures: covers.map((cover) => (cover < 0 ? n(-cover) : '')) },
+	return [
+		less('To cut', 0, 0),
 		less('Visible', thickness, thickness),
 		...(frame ? [less('In the frame', frame.width, frame.height)] : []),
 	];
-	return lines.filter(({ figures }) => figures.some((figure) => figure !== ''));
 }

@@ -83,7 +83,7 @@ function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 	}
 	if (hinges && at)
 		facts.push(
-			`${hinges.count} hinges, at ${listed(at.map((each) => formatMark(each, settings)))} ${settings.unit} from the undermount’s left edge. Heavy or valued papers are for a conservator.`,
+			`${hinges.count} hinges, at ${listed(at.map((each) => formatMark(each, settings)))} ${settings.unit} from the undermount’s left edge. Leave heavy or valuable work to a conservator.`,
 		);
 	const reasons = ['play', 'framed width', 'stack', 'weight'].map((column) =>
 		framingReasons[column]!(worked, settings),

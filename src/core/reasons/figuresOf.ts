@@ -1,9 +1,11 @@
+import { type Length, length } from '../length/length.ts';
 import { formatMark } from '../length/formatMark.ts';
 import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
 import { layHinges } from '../row/layHinges.ts';
 import { shownMargins } from '../row/shownMargins.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
+import { groupBy } from '../values/groupBy.ts';
 import { listed } from '../values/listed.ts';
 import { keptOff } from './protection.ts';
 import { sayer } from './sayer.ts';
@@ -26,11 +28,39 @@ export function figuresOf(worked: WorkedRow, settings: Settings): readonly FactF
 		...(solved.pictureWidth && solved.pictureHeight
 			? [{ what: 'Picture', figures: size(solved.pictureWidth, solved.pictureHeight) }]
 			: []),
+		...coverFigures(worked, settings),
 		...mountFigures(worked, settings),
 		...paperFigures(worked, settings),
 		...glazingFigures(worked, settings),
 		...frameFigures(worked, settings),
 	];
+}
+
+/** How far the mount covers the picture, and how much paper shows round it, each at the sides of which it is true. */
+function coverFigures({ read, solved, hasMount }: WorkedRow, settings: Settings): readonly FactFigure[] {
+	if (!hasMount || read.cells.isFloat) return [];
+	const { overlapSide, overlapTop, overlapBottom } = solved;
+	const covers = { 'each side': overlapSide, top: overlapTop, bottom: overlapBottom };
+	const at = (sign: 1 | -1) =>
+		Object.entries(covers).flatMap(([side, cover]) =>
+			cover !== undefined && (sign > 0 ? cover >= 0 : cover < 0) ? [[side, length(sign * cover)] as const] : [],
+		);
+	return [
+		{ what: 'Mount covers', figures: eachSide(at(1), settings) },
+		{ what: 'Paper shows', figures: eachSide(at(-1), settings) },
+	].filter(({ figures }) => figures !== '');
+}
+
+/** "4 each side, 4.2 mm top and bottom": what is alike once, the unit at the end; "3 mm all round". */
+function eachSide(lengths: readonly (readonly [side: string, length: Length])[], settings: Settings): string {
+	const { n, say } = sayer(settings);
+	const alike = [...groupBy(lengths, ([, length]) => n(length)).values()];
+	return alike
+		.map((sides, place) => {
+			const figure = place < alike.length - 1 ? n(sides[0]![1]) : say(sides[0]![1]);
+			return `${figure} ${sides.length > 2 ? 'all round' : sides.map(([side]) => side).join(' and ')}`;
+		})
+		.join(', ');
 }
 
 function mountFigures(worked: WorkedRow, settings: Settings): readonly FactFigure[] {
@@ -42,7 +72,7 @@ function mountFigures(worked: WorkedRow, settings: Settings): readonly FactFigur
 	const shows = read.cells.innerMount;
 	return [
 		{
-			what: 'Opening at the face',
+			what: 'Window at the face',
 			figures: size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness)),
 		},
 		...(shows
@@ -80,14 +110,17 @@ function paperFigures(worked: WorkedRow, settings: Settings): readonly FactFigur
 			? [
 					{ what: 'Paper', figures: size(place.paper.width, place.paper.height) },
 					...(trimmed ? [{ what: 'Trim it to', figures: size(trimmed.paper.width, trimmed.paper.height) }] : []),
-					{ what: 'Paper lies at', figures: `${n(lies.from.left)} from left, ${say(lies.from.top)} from top` },
+					{ what: 'Paper sits', figures: `${n(lies.from.left)} from left, ${say(lies.from.top)} from top` },
 				]
 			: []),
 		...(margins
 			? [
 					{
 						what: 'Margins',
-						figures: `left ${n(margins.left)}, top ${n(margins.top)}, right ${n(margins.right)}, bottom ${say(margins.bottom)}`,
+						figures: eachSide(
+							(['left', 'right', 'top', 'bottom'] as const).map((side) => [side, margins[side]]),
+							settings,
+						),
 					},
 				]
 			: []),

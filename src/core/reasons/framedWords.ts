@@ -32,10 +32,7 @@ export function stackLines({ framed, frame }: WorkedRow, settings: Settings): re
 	const left = nearestLength(depth - framed.depth);
 	if (left <= 0) return lines;
 	const isPoints = left >= settings.pointsRoom;
-	return [
-		...lines,
-		{ what: isPoints ? 'room for points' : 'free', words: `room behind, for points ${thickness(left, settings)}` },
-	];
+	return [...lines, { what: isPoints ? 'room for points' : 'free', words: `room behind ${thickness(left, settings)}` }];
 }
 
 /** How deep a row's stack is against the rebate's depth, in a sentence. */

@@ -48,6 +48,8 @@ export class ShownColumns {
 	readonly #source: ViewsSource;
 	/** How many times their usual size words have: columns are as much wider, or their figures would run into each other. */
 	wordScale = $state(1);
+	/** What the grips leave of their widest, in pixels: titles have it, and no column after them ends elsewhere. */
+	spare = $state(0);
 	/** A column that is being drawn wider or narrower. */
 	drawn = $state.raw<{ readonly key: ViewColumn; readonly width: number }>();
 
@@ -60,7 +62,7 @@ export class ShownColumns {
 			const column = byKey.get(key)!;
 			const { width } = column;
 			const inInches = widthsForInches[key] ?? (column.isFigure ? width + moreForInches : width);
-			const byDefault = this.#unit === 'in' ? inInches : width;
+			const byDefault = (this.#unit === 'in' ? inInches : width) + (key === 'title' ? this.spare : 0);
 			return {
 				...column,
 				truePlace: places.get(key)!,

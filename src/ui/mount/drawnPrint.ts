@@ -2,6 +2,8 @@ import type { RowResult } from '../../core/findings/rowResult.ts';
 import { boardColour, inkOn } from '../../core/row/boardColour.ts';
 import type { PaperEdge } from '../../core/settings/paper.ts';
 import { toMm } from '../../core/length/length.ts';
+import type { Settings } from '../../core/settings/settings.ts';
+import { named } from '../../core/values/named.ts';
 import { innerOf, layOutFramed, lessMargins, type Rectangle } from './layOutFramed.ts';
 import { mountOf } from './layOutMount.ts';
 
@@ -29,8 +31,10 @@ export interface DrawnPrint {
 export interface BoardColours {
 	readonly card?: string | undefined;
 	readonly inner?: string | undefined;
-	/** In which words and lines on the card are read. */
+	readonly undermount?: string | undefined;
+	/** In which words and lines on the card are read, and on the undermount. */
 	readonly ink?: string | undefined;
+	readonly inkBehind?: string | undefined;
 	/** In which a line that stands out on the card is drawn, and words on that line. */
 	readonly accent?: readonly [line: string, words: string] | undefined;
 }
@@ -44,14 +48,25 @@ export function drawnPrint(result: RowResult): DrawnPrint | undefined {
 	return parts && { ...parts, ...boardsDrawn(result) };
 }
 
-/** What the boards of a print look like. */
-export function boardsDrawn({ boards }: RowResult): Pick<DrawnPrint, 'colours' | 'bevel'> {
+/**
+ * What the boards of a print look like.
+ * @param settings names the undermount; without them it has no colour
+ */
+export function boardsDrawn(
+	{ boards, read }: RowResult,
+	settings?: Pick<Settings, 'undermount' | 'boards'>,
+): Pick<DrawnPrint, 'colours' | 'bevel'> {
 	const { thickness } = boards.mount.board ?? {};
+	const { undermount } = settings ?? {};
+	const behind = read.cells.isFloat
+		? boards.mount
+		: undermount && { name: undermount, board: named(undermount, settings!.boards) };
 	return {
 		colours: {
 			card: boardColour(boards.mount),
 			inner: boardColour(boards['inner mount']),
 			ink: inkOn(boards.mount),
+			...(behind && { undermount: boardColour(behind), inkBehind: inkOn(behind) }),
 		},
 		bevel: thickness === undefined ? usualThickness : toMm(thickness),
 	};

@@ -115,7 +115,7 @@ test('a cell is heard with how it comes about and what is said of it; the editor
 			  "Control+Home: rowheader | no number |  | ",
 			  "End: gridcell |  |  | ",
 			  "Home ArrowRight ArrowRight ArrowRight ArrowRight ArrowRight: gridcell | 294 , worked out |  | The picture’s 300 − 2 × 3 overlap = 294 mm.",
-			  "ArrowDown ArrowRight ArrowRight: gridcell | 65 , worked out, check |  | 65 mm is the show’s border. Side 65 and top 93 differ by 28 mm: 43 %, more than your 15 %.",
+			  "ArrowDown ArrowRight ArrowRight: gridcell | 65 , worked out, check |  | 65 mm is the show’s border. Side 65 and top 93 differ by 28 mm, 43 %. You allow 15 %.",
 			  "F2: textbox | Side border, row 2 |  | Editing. Enter keeps it, Escape leaves the cell as it was.",
 			  "Enter: textbox | Side border, row 2 | 1,000 | “1,000” can be read in more than one way: 1000 or 1.000?",
 			  "ArrowDown: button | 1000 |  | ",

@@ -111,7 +111,7 @@ test('a mend is one tap and one step of undo', () =>
 		await expect.poll(() => page.locator('#sentences').innerText()).toContain('Check');
 		const mend = page
 			.locator('#sentences')
-			.getByRole('button', { name: /Clear side/ })
+			.getByRole('button', { name: /Set side/ })
 			.first();
 		await mend.click();
 		await expect.poll(() => seen(page, 0, 'side')).toMatch(/worked-out$/);

@@ -59,7 +59,7 @@ const pairs = schemes.flatMap(({ scheme, colour, words: wordsLeast, lines }) => 
 		pair('pencil', 'print', 3), // lines of drawings
 		pair('cut', 'card', 3), // of a sheet: the cut to make now
 		pair('on-cut', 'cut', 4.5),
-		pair('ink', 'moulding', 3),
+		pair('pencil', 'moulding', 3),
 		...['board', 'sheet'].map((back) => pair('quiet', back, 3)), // outlines of mounts on the page
 		...surfaces.map((back) => pair('edge', back, lines)), // fields, buttons, grips, handles
 		...surfaces.map((back) => pair('accent', back, lines)), // focus, and what is selected
@@ -88,4 +88,8 @@ test('black on white is 21 : 1, so the arithmetic is right', () => {
 		['white', luminance([1, 0, 0])],
 	]);
 	expect(contrast(ends, 'black', 'white')).toBeCloseTo(21, 3);
+});
+
+test('what is drawn has the colour of its stock in either scheme', () => {
+	for (const stock of ['card', 'core', 'moulding']) expect(dark.get(stock), stock).toBe(light.get(stock));
 });

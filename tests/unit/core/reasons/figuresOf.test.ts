@@ -18,7 +18,8 @@ const figures = (line: string, by = settings) =>
 test('a print in its mount and frame', () =>
 	expect(figures('picture 456 x 306, board White, glazing glass')).toEqual([
 		'Picture: 456 × 306 mm',
-		'Opening at the face: 452.8 × 302.8 mm',
+		'Mount covers: 3 mm all round',
+		'Window at the face: 452.8 × 302.8 mm',
 		'Mount, print and undermount: 3.1 mm', // 1.4 + 0.3 + 1.4
 		'2 hinges at: 186 and 414 mm from left', // a quarter of 456 from each side, and 75 − 3
 		'Off the glass: 1.4 mm',
@@ -28,9 +29,18 @@ test('a print in its mount and frame', () =>
 		expect.stringMatching(/^Weight: about \d\.\d kg$/),
 	]));
 
+test('covered at the sides and shown above and below: each is said where it is so', () =>
+	expect(figures('picture 456 x 306, window 448 x 320, paper 500 x 400')).toEqual(
+		expect.arrayContaining([
+			'Mount covers: 4 mm each side',
+			'Paper shows: 7 mm top and bottom',
+			'Margins: 22 left and right, 47 mm top and bottom',
+		]),
+	));
+
 test('where the paper lies, and an inner mount', () => {
 	expect(figures('picture 456 x 306, paper 354 x 500')).toEqual(
-		expect.arrayContaining(['Paper: 500 × 354 mm', 'Paper lies at: 50 from left, 44 mm from top']),
+		expect.arrayContaining(['Paper: 500 × 354 mm', 'Paper sits: 50 from left, 44 mm from top']),
 	);
 	expect(figures('picture 456 x 306, inner mount 5')).toEqual(
 		expect.arrayContaining(['Inner window: 450 × 300 mm', 'Inner blank: 594 × 444 mm']),
