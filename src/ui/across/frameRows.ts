@@ -29,13 +29,14 @@ export function frameRows(
 					)
 				: frameChangeWords(print, row, scale);
 		const now = { text: results[index]?.frame.frame?.name ?? 'No frame', below: mountWords(before, scale) };
-		const proposed =
+		const proposed: { readonly text: string; readonly below?: string } =
 			frame === undefined ? { text: 'None' } : proposedWords(now, { text: frame, below: mountWords(after, scale) });
 		return [
 			{
 				id: print.id,
 				name: nameOfPrint(row, index),
 				isChanging: frame !== undefined,
+				isSame: proposed.text === 'Stays' && words === '',
 				cells: [now, proposed, { text: words, kind: 'words' as const }],
 			},
 		];

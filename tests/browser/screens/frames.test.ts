@@ -40,7 +40,7 @@ test('by keyboard: from the menu of the prints to frames for all, applied in par
 		await page.getByRole('button', { name: 'More…' }).focus();
 		await press(page, 'Enter', 'End', 'ArrowUp', 'Enter');
 		await page.getByRole('heading', { name: 'Frames for all prints' }).waitFor();
-		await page.getByText('3 prints name no frame.').waitFor();
+		await page.getByText('3 prints have no frame of their own.').waitFor();
 		await page.getByRole('button', { name: 'Find frames' }).focus();
 		await press(page, 'Enter');
 		await page.getByRole('table').waitFor();
@@ -53,14 +53,14 @@ test('by keyboard: from the menu of the prints to frames for all, applied in par
 		expect(await row('Slack water').getByRole('checkbox').count()).toBe(0);
 		await row('Flood').getByRole('checkbox').focus();
 		await press(page, 'Space');
-		await page.getByRole('button', { name: 'Apply to 1 print' }).focus();
+		await page.getByRole('button', { name: 'Apply 1 change' }).focus();
 		await press(page, 'Enter');
 		const note = page.getByRole('group', { name: 'What was applied' });
 		expect(await note.innerText()).toContain('1 print changed.');
 		expect(await note.evaluate((element) => element === document.activeElement)).toBe(true);
-		await page.getByText('2 prints name no frame. 1 print keeps what its frame cell says.').waitFor();
+		await page.getByText('2 prints have no frame of their own. 1 print has one typed.').waitFor();
 		await press(page, 'Control+z');
-		await page.getByText('3 prints name no frame.').waitFor();
+		await page.getByText('3 prints have no frame of their own.').waitFor();
 		expect(await page.getByRole('button', { name: 'Redo: choose frames' }).count()).toBe(1);
 	}));
 
@@ -75,9 +75,9 @@ test('by touch: too few frames are found at the print, and all of it is applied 
 		expect(await page.getByRole('table').count()).toBe(0);
 		expect(await focused(page)).toBe('Find frames');
 		await page.getByRole('button', { name: 'Find frames' }).tap();
-		await page.getByRole('button', { name: 'Apply to all 1' }).tap();
+		await page.getByRole('button', { name: 'Apply 1 change' }).tap();
 		await page.getByText('1 print changed.').waitFor();
-		await page.getByRole('link', { name: 'Back to the prints' }).tap();
+		await page.getByRole('link', { name: 'Back to Prints' }).tap();
 		await cell(page, 0, 'title').waitFor();
 		const rows: string[][] = [];
 		for (const place of [0, 1, 2]) rows.push(await seenIn(page, place, 'frame', 'mount'));

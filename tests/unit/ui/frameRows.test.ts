@@ -7,11 +7,13 @@ import { frameRows } from '../../../src/ui/across/frameRows.ts';
 const frame = { name: 'Oak', width: 400, height: 300, depth: 40, moulding: 20, lip: 6 };
 
 /** What stands before and after of a print that names no frame. */
-function cellsOf(typed: Record<string, string>, show: object) {
+const cellsOf = (typed: Record<string, string>, show: object) => rowsOf(typed, show)[0]!.cells;
+
+function rowsOf(typed: Record<string, string>, show: object) {
 	const { settings } = readSettings({ frames: [frame], ...show });
 	const rows = [{ id: 'a', order: 1, typed }];
 	const results = rows.map((row) => judgeRow(row, settings));
-	return frameRows(giveFrames(rows, settings).rows, rows, results, settings)[0]!.cells;
+	return frameRows(giveFrames(rows, settings).rows, rows, results, settings);
 }
 
 test('a frame and a mount that stay are said to stay, not said again', () => {
@@ -19,6 +21,8 @@ test('a frame and a mount that stay are said to stay, not said again', () => {
 	expect(now).toEqual({ text: 'Oak', below: '400 × 300 mm' });
 	expect(proposed).toEqual({ text: 'Stays' });
 	expect(changes).toMatchObject({ text: '' });
+	expect(rowsOf({ shape: '3:2' }, { mountSize: '400 x 300 mm' })[0]).toMatchObject({ isChanging: true, isSame: true });
+	expect(rowsOf({ shape: '3:2' }, { mountSize: '500 x 400 mm' })[0]).toMatchObject({ isChanging: true, isSame: false });
 });
 
 test('a mount that changes is said before and after', () => {
