@@ -1,5 +1,7 @@
 import { formatLength, formatSize, type Scale } from '../length/formatLength.ts';
 import { type Length, mmPerMetre, toMm } from '../length/length.ts';
+import { capital } from '../values/capital.ts';
+import { countOf } from '../values/countOf.ts';
 import type { GetKind, GetLine } from './getLine.ts';
 
 /** What each kind of thing is called above its lines. */
@@ -27,18 +29,29 @@ export const amountWords = (value: number, { isByLength }: Pick<GetLine, 'isByLe
 export const thereWords = ({ there, isByLength }: Pick<GetLine, 'there' | 'isByLength'>): string =>
 	isByLength ? `${Math.floor((toMm(there as Length) / mmPerMetre) * 100 + 1e-9) / 100} m` : `${there}`;
 
+/** What a line is called: a paper that is only typed as a size has no name, and what is bought as its kind has the kind's. */
+export const lineName = ({ kind, name }: Pick<GetLine, 'kind' | 'name'>): string =>
+	kind === 'paper' && /^[\d.,/ ]+ ?[x×] ?[\d.,/ ]+$/.test(name) ? 'Paper without a name' : capital(name);
+
 /** How large one of it is; nothing where that is not said. */
 export function sizeWords({ size }: Pick<GetLine, 'size'>, scale: Scale): string {
 	if (!size?.width) return '';
 	return size.height ? formatSize(size.width, size.height, scale) : `${formatLength(size.width, scale)} ${scale.unit}`;
 }
 
-/** What has to be bought, in packs: `2 packs of 5`, `1 roll of 15 m`, `3`, or that nothing has. */
+/** What a piece of it is called, where that is not the name of its kind. */
+const pieceWords: Partial<Record<GetKind, string>> = {
+	...{ board: 'sheet', glazing: 'sheet', backing: 'sheet', paper: 'sheet', stick: 'length' },
+};
+
+/** What has to be bought, in packs: `2 packs of 5`, `1 roll of 15 m`, `3 sheets`, or that nothing has. */
 export function packsWords(line: GetLine): string {
 	const { kind, packs, pack, isByLength } = line;
 	if (packs === 0) return 'none';
 	const metres = toMm(pack as Length) / mmPerMetre;
-	if (isByLength ? metres === 1 : pack === 1) return isByLength ? `${packs} m` : `${packs}`;
+	if (isByLength && metres === 1) return `${packs} m`;
+	const piece = pieceWords[kind];
+	if (!isByLength && pack === 1) return piece ? countOf(packs, piece) : `${packs}`;
 	const word = isByLength && kind === 'paper' ? 'roll' : 'pack';
 	return `${packs} ${packs === 1 ? word : `${word}s`} of ${isByLength ? `${Number(metres.toFixed(2))} m` : pack}`;
 }

@@ -17,7 +17,7 @@ export function forgive(stage: Stage): void {
 export const isReady = (page: Page) => page.getByText(/Ready offline/).waitFor({ state: 'attached' }); // a phone has it behind the name
 
 /** The button of the header that says that it is not. */
-export const notKept = (page: Page) => page.getByRole('button', { name: 'Not ready offline: try again' });
+export const notKept = (page: Page) => page.getByRole('button', { name: 'Not ready offline' });
 
 /** The app opens again with its host switched off, and every file that is kept of it answers. */
 export async function worksOffline(stage: Stage, page: Page): Promise<void> {

@@ -333,7 +333,7 @@ testInSoak(
 			await page.getByText('The part of Evenhang for planning boards could not be loaded').waitFor();
 			await stage.startHost(await newerBuild());
 			host.mend();
-			await page.getByRole('button', { name: 'Not ready offline: try again' }).click();
+			await page.getByRole('button', { name: 'Not ready offline' }).click();
 			await page.getByText('this page still shows the older one').waitFor();
 			await page.getByRole('button', { name: 'Start the new version' }).click();
 			await isNewer(page);
