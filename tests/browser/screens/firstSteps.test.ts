@@ -38,7 +38,7 @@ test('a newcomer goes through the first steps by finger, leaves them, comes back
 		await steps(page).waitFor();
 		expect(await atStep(page), 'also when the app is opened anew').toMatch(/Boards/);
 		await button('Skip the first steps').tap();
-		expect([await steps(page).count(), await focused(page)]).toEqual([0, 'Load the example']);
+		expect([await steps(page).count(), await focused(page)]).toEqual([0, 'Start typing']);
 		await page.reload();
 		await button('Load the example').waitFor();
 		expect(await steps(page).count(), 'never again').toBe(0);
