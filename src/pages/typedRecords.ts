@@ -1,6 +1,7 @@
 import { glazingMaterials } from '../core/settings/board.ts';
 import { paperEdges } from '../core/settings/paper.ts';
 import { supplyKinds } from '../core/settings/supply.ts';
+import { isRecord } from '../core/values/isRecord.ts';
 
 /** A field of a record of the settings, such as a frame's lip. */
 export interface RecordField {
@@ -132,9 +133,7 @@ export const offcutFields: readonly RecordField[] = [
 /** The records of a list of settings as typed; what is none is left as it is by whoever writes the list back. */
 export function typedRecords(value: unknown): readonly Readonly<Record<string, unknown>>[] {
 	if (!Array.isArray(value)) return [];
-	return value.map((each: unknown) =>
-		typeof each === 'object' && each !== null ? withWords(each as Readonly<Record<string, unknown>>) : {},
-	);
+	return value.map((each: unknown) => (isRecord(each) ? withWords(each) : {}));
 }
 
 /** A record of which a list of words is one of the words of its field, as a file may have what comes with a frame. */

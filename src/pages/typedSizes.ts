@@ -1,3 +1,5 @@
+import { isRecord } from '../core/values/isRecord.ts';
+
 /** A named size as typed. */
 export interface TypedSize {
 	readonly name: string;
@@ -9,7 +11,7 @@ export interface TypedSize {
 export function typedSizes(value: unknown): readonly TypedSize[] {
 	if (!Array.isArray(value)) return [];
 	return value.map((each: unknown) => {
-		const size = typeof each === 'object' && each !== null ? (each as Record<string, unknown>) : {};
+		const size = isRecord(each) ? each : {};
 		return { name: text(size['name']), width: text(size['width']), height: text(size['height']) };
 	});
 }

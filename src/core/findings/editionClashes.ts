@@ -1,6 +1,7 @@
 import { asTyped } from '../show/asTyped.ts';
 import type { Row } from '../show/row.ts';
 import type { Scale } from '../length/formatLength.ts';
+import { titleKey } from '../values/titleKey.ts';
 import type { RowResult } from './rowResult.ts';
 import { findingOf } from './findingOf.ts';
 
@@ -32,12 +33,9 @@ export function withEditionClashes(
 /** One number of one title of one maker; undefined where the row has no title or no number. */
 export function numberKey({ typed }: Row, { words: { edition } }: RowResult): string | undefined {
 	if (edition?.kind !== 'numbered') return undefined;
-	const title = plain(typed.title);
-	if (title === '') return undefined;
-	return JSON.stringify([plain(typed.maker), title, edition.series, edition.number, edition.size]);
+	const title = titleKey(typed);
+	return title && JSON.stringify([title, edition.series, edition.number, edition.size]);
 }
-
-const plain = (text = '') => text.trim().toLowerCase().replace(/\s+/g, ' ');
 
 /** The most other rows that are named one by one. */
 const mostNamed = 12;

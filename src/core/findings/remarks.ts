@@ -5,6 +5,7 @@ import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import { shownText } from '../values/shownText.ts';
+import { titleKey } from '../values/titleKey.ts';
 
 /** Something that only shows across the rows of a show. */
 export interface Remark {
@@ -38,9 +39,8 @@ function editionsOf(rows: readonly Row[], results: readonly WorkedRow[]): Map<st
 	const editions = new Map<string, Numbered[]>();
 	rows.forEach((row, i) => {
 		const { edition } = results[i]!.words;
-		const title = row.typed.title?.trim().toLowerCase();
-		if (edition?.kind !== 'numbered' || !title) return;
-		const key = JSON.stringify([row.typed.maker?.trim().toLowerCase() ?? '', title]);
+		const key = titleKey(row.typed);
+		if (edition?.kind !== 'numbered' || key === undefined) return;
 		const numbered = { place: i + 1, row, result: results[i]!, series: edition.series, size: edition.size };
 		const others = editions.get(key);
 		if (others) others.push(numbered);

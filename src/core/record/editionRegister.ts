@@ -3,6 +3,7 @@ import type { Edition, Series } from '../row/edition.ts';
 import { isSoldStage } from '../row/rowStage.ts';
 import type { Row } from '../show/row.ts';
 import { groupBy } from '../values/groupBy.ts';
+import { titleKey } from '../values/titleKey.ts';
 
 /** A print of an edition, as its row has it. */
 export interface Numbered {
@@ -74,14 +75,12 @@ interface Print {
 export function editionRegister(rows: readonly Row[], results: readonly RowResult[]): readonly RegisteredTitle[] {
 	const prints = rows.flatMap((row, place): Print | readonly [] => {
 		const result = results[place]!;
-		const isThere = result.copies > 0 && plain(row.typed.title) !== '';
+		const isThere = result.copies > 0 && titleKey(row.typed) !== undefined;
 		return isThere ? { row, place, result, edition: result.words.edition } : [];
 	});
-	const titles = groupBy(prints, ({ row: { typed } }) => JSON.stringify([plain(typed.maker), plain(typed.title)]));
+	const titles = groupBy(prints, ({ row }) => titleKey(row.typed));
 	return [...titles.values()].filter((own) => own.some(({ edition }) => edition)).map(registered);
 }
-
-const plain = (text = '') => text.trim().toLowerCase().replace(/\s+/g, ' ');
 
 function registered(prints: readonly Print[]): RegisteredTitle {
 	const { typed } = prints[0]!.row;

@@ -3,6 +3,7 @@ import { parseLength } from '../length/parseLength.ts';
 import { parseSize } from '../length/parseSize.ts';
 import { isProblem, type Reading, type Unit } from '../length/reading.ts';
 import type { NamedSize } from '../length/size.ts';
+import { isRecord } from '../values/isRecord.ts';
 import { isSameValue } from '../values/isSameValue.ts';
 import type { TypedSettings } from './settings.ts';
 
@@ -47,7 +48,7 @@ function pinRecord(
 
 	function pin(key: string, value: unknown, within = ''): unknown {
 		if (Array.isArray(value)) return value.map((item) => pin('', item, key));
-		if (typeof value === 'object' && value !== null) return pinRecord(value as TypedSettings, within, from, to, sizes);
+		if (isRecord(value)) return pinRecord(value, within, from, to, sizes);
 		if (typeof value !== 'string') return value;
 		if (key === 'pictureArea') return /^\s*[\d.,]+\s*$/.test(value) ? `${value} ${from}²` : value;
 		if (inches.includes(key)) return value;

@@ -1,4 +1,5 @@
 import type { RowId } from '../../core/show/row.ts';
+import { isRecord } from '../../core/values/isRecord.ts';
 import type { GridColumn } from './gridColumns.ts';
 
 /** A cell of the grid by its print and its column, which may be one that can only be worked out. */
@@ -23,4 +24,4 @@ export const focusOnCell = (cell: GridPlace): GridFocus => ({
 
 /** Whether a value that was kept is a selection of the grid. */
 export const isGridFocus = (value: unknown): value is GridFocus =>
-	typeof value === 'object' && value !== null && 'active' in value && 'anchor' in value && 'head' in value;
+	isRecord(value) && 'active' in value && 'anchor' in value && 'head' in value;

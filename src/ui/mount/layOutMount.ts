@@ -129,7 +129,8 @@ export interface Placing {
 	readonly scale: number;
 }
 
-interface Size {
+/** In pixels. */
+interface Box {
 	readonly width: number;
 	readonly height: number;
 }
@@ -145,7 +146,7 @@ interface Room {
  * @param room pixels kept free for dimension lines on each side
  * @param isMirrored whether the drawing shows the back: left and right change places
  */
-export function place(layout: MountLayout, box: Size, room: Room, isMirrored = false): Placing {
+export function place(layout: MountLayout, box: Box, room: Room, isMirrored = false): Placing {
 	const ends = (axis: AxisLayout) => [axis.mount.end, axis.window.end, axis.picture?.end ?? 0];
 	const starts = (axis: AxisLayout) => [axis.mount.start, axis.window.start, axis.picture?.start ?? 0];
 	const left = Math.min(...starts(layout.across));
@@ -161,8 +162,8 @@ export function place(layout: MountLayout, box: Size, room: Room, isMirrored = f
  * @param room pixels kept free on each side
  */
 export function placeBox(
-	{ left, top, width, height }: { readonly left: number; readonly top: number } & Size,
-	box: Size,
+	{ left, top, width, height }: { readonly left: number; readonly top: number } & Box,
+	box: Box,
 	room: Room,
 ): Placing {
 	const freeWidth = Math.max(1, box.width - room.left - room.right);

@@ -24,6 +24,12 @@ test('one title at two sizes in one edition', () => {
 	).toEqual(['“Tide” by A is printed at 456 × 306 mm and 300 × 200 mm in one edition: an edition has one size.']);
 	expect(
 		remarks(
+			'title Blue Sea, maker Ann  Lee, edition 1/25, picture 456 x 306',
+			'title Blue  Sea, maker Ann Lee, edition 2/25, picture 300 x 200',
+		),
+	).toHaveLength(1);
+	expect(
+		remarks(
 			'title Tide, maker A, edition 1/25, picture 456 x 306',
 			'title Tide, maker B, edition 2/25, picture 300 x 200',
 		),
