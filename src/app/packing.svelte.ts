@@ -9,6 +9,7 @@ import { isSameValue } from '../core/values/isSameValue.ts';
 import { makeId } from '../files/makeId.ts';
 import { packInWorker } from '../workers/packInWorker.ts';
 import { openPlanStore, type PlanStore } from '../storage/planStore.ts';
+import { endWithSession } from './endWithSession.ts';
 import type { Session } from './session.svelte.ts';
 
 /** Pause after a change before boards are planned anew, in milliseconds: a plan is not begun between two keystrokes. */
@@ -168,8 +169,8 @@ export class Packing {
 	#start(jobs: readonly PackingJob[]): void {
 		this.#end();
 		for (const job of jobs) this.#cutShort.delete(jobKey(job));
-		if (jobs.length === 0) return;
 		const search = new AbortController();
+		if (jobs.length === 0 || !endWithSession(this.#session, search, () => this.stop())) return;
 		this.#search = search;
 		this.#searched = new Set(jobs.map(jobKey));
 		this.#problem = undefined;

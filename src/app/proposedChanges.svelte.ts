@@ -2,6 +2,7 @@ import { typeCells } from '../core/commands/typeCells.ts';
 import type { Settings } from '../core/settings/settings.ts';
 import { printsOf } from '../core/show/blankRow.ts';
 import type { CellTexts, Row, RowId } from '../core/show/row.ts';
+import { endWithSession } from './endWithSession.ts';
 import type { Step } from './history.svelte.ts';
 import type { Session } from './session.svelte.ts';
 
@@ -58,6 +59,7 @@ export class ProposedChanges<Print extends ProposedRow, Proposal extends { reado
 	async start(): Promise<void> {
 		this.stop();
 		const job = new AbortController();
+		if (!endWithSession(this.#session, job, () => this.stop())) return;
 		this.#job = job;
 		this.isBusy = true;
 		this.problem = undefined;

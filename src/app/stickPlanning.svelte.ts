@@ -2,6 +2,7 @@ import type { StickJob, StickPlan } from '../core/sticks/stickPlan.ts';
 import { stickJobsOf } from '../core/sticks/stickJobsOf.ts';
 import { isSameValue } from '../core/values/isSameValue.ts';
 import { sticksInWorker } from '../workers/sticksInWorker.ts';
+import { endWithSession } from './endWithSession.ts';
 import type { Session } from './session.svelte.ts';
 
 /** Pause after a change before sticks are planned anew, in milliseconds. */
@@ -37,16 +38,22 @@ export class StickPlanning {
 	/** Ends everything. */
 	close(): void {
 		clearTimeout(this.#pause);
+		this.#end();
+	}
+
+	#end(): void {
 		this.#work?.abort(new Error('ended'));
-		this.#work = undefined;
+		this.#work = this.#planned = undefined;
+		this.isBusy = false;
 	}
 
 	async #look(): Promise<void> {
 		const { show, results, settings } = this.#session;
 		const jobs = stickJobsOf(show.rows, results, settings);
 		if (this.#planned !== undefined && isSameValue(this.#planned, jobs)) return;
-		this.#work?.abort(new Error('ended'));
+		this.#end();
 		const work = new AbortController();
+		if (!endWithSession(this.#session, work, () => this.#end())) return;
 		this.#work = work;
 		this.#planned = jobs;
 		this.isBusy = jobs.length > 0;

@@ -7,7 +7,8 @@ import type { framesInWorker } from '../../../src/workers/framesInWorker.ts';
 
 const { settings } = readSettings({ frames: [{ name: 'Oak', width: 400, height: 300, count: 1 }] });
 const rows = ['a', 'b'].map((id, order) => ({ id, order, typed: { shape: '3:2' } }));
-const session = { show: { rows }, settings } as unknown as Session;
+const ending = new AbortController();
+const session = { show: { rows }, settings, signal: ending.signal } as unknown as Session;
 
 /** A search that goes on when it is told to. */
 function held() {
@@ -54,4 +55,15 @@ test('a search that fails says why', async () => {
 	jobs[0]!.fail(new Error('no room left'));
 	await search;
 	expect([choosing.isBusy, choosing.problem]).toEqual([false, 'no room left']);
+});
+
+test('a session that begins to close ends the search, and begins none', async () => {
+	const { choosing, jobs } = held();
+	const search = choosing.start();
+	ending.abort(new Error('closed'));
+	expect(jobs[0]!.signal.aborted).toBe(true);
+	jobs[0]!.answer(giveFrames(rows, settings));
+	await search;
+	await choosing.start();
+	expect([choosing.isBusy, choosing.proposal, choosing.problem, jobs.length]).toEqual([false, undefined, undefined, 1]);
 });

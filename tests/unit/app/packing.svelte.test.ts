@@ -264,3 +264,18 @@ test('glazing is planned in a show that lists no board, and its boards are not',
 	await vi.advanceTimersByTimeAsync(0);
 	expect(packing.boards.map((board) => 'plan' in board && board.plan.material)).toEqual(['glazing']);
 });
+
+test('a session that begins to close ends the search; where it cannot close, boards are planned again after the next edit', async () => {
+	const { session, packing, asked, pause } = await open();
+	await pause();
+	const closing = session.close(() => Promise.reject(new Error('no room')));
+	expect(asked[0]!.signal.aborted).toBe(true);
+	expect([packing.isBusy, packing.isStopped]).toEqual([false, true]);
+	packing.again();
+	expect(asked).toHaveLength(1);
+	await expect(closing).rejects.toThrow('no room');
+	expect(packing.problem).toBeUndefined();
+	on(session).rename('Other');
+	await pause();
+	expect(asked).toHaveLength(2);
+});
