@@ -53,6 +53,22 @@ test('nothing that is said has words that nobody at a bench would say', () => {
 	expect(found).toEqual([]);
 });
 
+/** Texts of a source that read as a sentence: words, and a full stop at the end of one. */
+const sentencesIn = (text: string) =>
+	[...said(text).matchAll(/(['`])((?:(?!\1|\n).)*)\1/g)]
+		.map(([, , words]) => words!)
+		.filter((words) => /[a-z}] [a-z$].*[.!](?:\s|$)/.test(words));
+
+test('what finds something writes no sentence of it: those stand in one folder', () => {
+	const finders = files.filter((path) => /^core\/findings\/\w+\.ts$/.test(path.replaceAll('\\', '/')));
+	expect(finders.length).toBeGreaterThan(30);
+	const found = finders.flatMap((path) => sentencesIn(readFileSync(join(source, path), 'utf8')));
+	expect(found).toEqual([]);
+	expect(sentencesIn(readFileSync(join(source, 'core/findings/words/sentences.ts'), 'utf8')).length).toBeGreaterThan(
+		20,
+	);
+});
+
 test('comments are left out, and what is said is not', () => {
 	const text =
 		"<!-- one sees -->\nconst a = 1; // in hand\n/** at hand */\nconst b = 'Borders that one sees: https://x';";

@@ -1,11 +1,11 @@
-import { formatSize } from '../length/formatLength.ts';
 import { isSame, type Length } from '../length/length.ts';
+import type { Size } from '../length/size.ts';
 import type { Series } from '../row/edition.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import { shownText } from '../values/shownText.ts';
 import { titleKey } from '../values/titleKey.ts';
+import { editionSizes, manyProofs, type NamedEdition } from './words/remarkSentences.ts';
 
 /** Something that only shows across the rows of a show. */
 export interface Remark {
@@ -49,25 +49,23 @@ function editionsOf(rows: readonly Row[], results: readonly WorkedRow[]): Map<st
 	return editions;
 }
 
-/** Whose edition it is: “Untitled” by Ann. */
-function nameOf([one]: readonly Numbered[]): string {
+function nameOf([one]: readonly Numbered[]): NamedEdition {
 	const { title, maker } = one!.row.typed;
-	return `“${shownText(title!.trim())}”${maker === undefined ? '' : ` by ${shownText(maker.trim())}`}`;
+	return { title: title!, maker };
 }
 
 function atTwoSizes(edition: readonly Numbered[], settings: Settings): Remark[] {
 	const known = edition.filter(({ result: { solved } }) => solved.pictureWidth && solved.pictureHeight);
-	const sizes: [Length, Length][] = [];
+	const sizes: Size[] = [];
 	for (const { result } of known) {
 		const [width, height] = [result.solved.pictureWidth!, result.solved.pictureHeight!];
-		if (!sizes.some(([w, h]) => isSame(w, width) && isSame(h, height))) sizes.push([width, height]);
+		if (!sizes.some((size) => isSame(size.width, width) && isSame(size.height, height))) sizes.push({ width, height });
 	}
 	if (sizes.length < 2) return [];
-	const words = sizes.map(([width, height]) => formatSize(width, height, settings)).join(' and ');
 	return [
 		{
 			code: 'edition-sizes',
-			message: `${nameOf(edition)} is printed at ${words} in one edition: an edition has one size.`,
+			message: editionSizes(nameOf(edition), sizes, settings),
 			rows: known.map(({ place }) => place),
 		},
 	];
@@ -81,7 +79,7 @@ function tooManyProofs(edition: readonly Numbered[]): Remark[] {
 	return [
 		{
 			code: 'many-proofs',
-			message: `${nameOf(edition)}: ${count} artist’s proof${count === 1 ? ' is' : 's are'} over a tenth of its edition of ${size}.`,
+			message: manyProofs(nameOf(edition), count, size),
 			rows: proofs.map(({ place }) => place),
 		},
 	];
