@@ -1,4 +1,4 @@
-import { flushSync, tick } from 'svelte';
+import { flushSync } from 'svelte';
 import type { CellFocus } from './cellFocus.ts';
 import { copyByButton, copyCells, pasteCells } from './gridClipboard.ts';
 import type { After } from './gridEditor.svelte.ts';
@@ -74,12 +74,6 @@ export function gridAnswers(
 		focusNow,
 		goOn,
 		edit,
-
-		/** Does something from beside the editor, whose buttons may go from the page then. */
-		fromEditor(act: () => void): void {
-			act();
-			void tick().then(() => focus.give());
-		},
 
 		/** @param isFinger whether a finger was what touched the grid last */
 		answer(event: Event, isFinger: boolean): void {

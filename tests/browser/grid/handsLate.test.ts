@@ -48,7 +48,7 @@ test('keys that are pressed before what answers them is loaded are kept, and pla
 		await expect.poll(() => page.getByRole('rowheader', { name: 'Quay', exact: true }).count()).toBe(0);
 	}));
 
-test('so are taps, buttons and a paste, among keys; and the keys of the browser stay its own', () =>
+test('so are taps, buttons, a paste and a copy, among keys; and the keys of the browser stay its own', () =>
 	onStage({ isKept: false }, async (stage) => {
 		const { page, letCome } = await withoutHands(stage);
 		await cell(page, 2, 1).click();
@@ -57,6 +57,11 @@ test('so are taps, buttons and a paste, among keys; and the keys of the browser 
 			const clipboardData = new DataTransfer();
 			clipboardData.setData('text/plain', 'Salt road\t5:7');
 			document.activeElement!.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true }));
+		});
+		await page.evaluate(() => {
+			const writeText = (text: string) => Promise.resolve(void Object.assign(window, { copied: text }));
+			Object.assign(navigator.clipboard, { writeText });
+			document.activeElement!.dispatchEvent(new ClipboardEvent('copy', { bubbles: true, cancelable: true }));
 		});
 		const before = await page.getByRole('grid').getAttribute('aria-rowcount');
 		const isBrowsers = await page.evaluate(() => {
@@ -71,6 +76,7 @@ test('so are taps, buttons and a paste, among keys; and the keys of the browser 
 		await page.getByRole('button', { name: 'Add print' }).click();
 		letCome();
 		await page.getByRole('rowheader', { name: 'Salt road' }).waitFor();
+		expect(await page.evaluate(() => (window as unknown as { copied: string }).copied)).toBe('Salt road\t5:7\n');
 		await page.getByRole('button', { name: 'Show all prints' }).click();
 		expect(await cell(page, 3, 1).textContent()).toContain('Salt road');
 		expect(await cell(page, 3, 2).textContent()).toContain('5:7');

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
+import { cell } from '../screens/prints.ts';
 
 const inWindow = oneStage();
 
@@ -46,4 +47,18 @@ test('a grid opens a few rows at a time, with the focus in it from the first on,
 		const { batches, focus } = await opening();
 		expect(Math.max(...batches)).toBeLessThanOrEqual(4);
 		expect(focus).toMatch(/^(gridcell|rowheader)$/);
+
+		// One scale for all drawings: beside a much larger mount the others are drawn smaller.
+		const drawn = () =>
+			rows
+				.nth(3)
+				.locator('.mount svg')
+				.evaluate((svg) => svg.getBoundingClientRect().width);
+		const before = await drawn();
+		await cell(page, 0, 'mount').click();
+		await page.keyboard.type('1900 x 1500 mm');
+		await page.keyboard.press('Enter');
+		await expect.poll(drawn).toBeLessThan(before * 0.6);
+		await page.keyboard.press('Control+z');
+		await expect.poll(drawn).toBe(before);
 	}));

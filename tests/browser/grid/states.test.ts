@@ -4,7 +4,7 @@ import { isSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { oneStage } from '../screens/oneStage.ts';
-import { cell, paste, press, seen, withPrints } from '../screens/prints.ts';
+import { activeCell, at, cell, paste, press, seen, withPrints } from '../screens/prints.ts';
 import { grip, said } from './cells.ts';
 
 const play = oneStage({ isInOnePage: true, reducedMotion: 'reduce' });
@@ -58,8 +58,11 @@ test('axe finds nothing in any state of the grid, and a finger hits everything',
 		await look('editing');
 		await page.keyboard.type('1,500');
 		await press(page, 'Enter');
-		await page.getByRole('button', { name: 'Keep as typed' }).waitFor();
+		const keep = page.getByRole('button', { name: 'Keep as typed' });
+		await keep.waitFor();
 		await look('error');
+		await keep.click(); // and is gone with its editor
+		expect(await activeCell(page)).toBe(at(0, 'picture width'));
 		await press(page, 'Escape', 'Shift+F10');
 		await page.getByRole('menu').waitFor();
 		await look('menu');

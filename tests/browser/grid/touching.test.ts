@@ -146,6 +146,19 @@ test('a keyboard that covers half the page never covers the active cell, and a r
 		const next = page.getByRole('textbox', { name: 'Picture height, row 40' });
 		expect(await next.evaluate((input) => document.activeElement === input)).toBe(true);
 		expect(await axeProblems(page)).toEqual([]);
+		await page.keyboard.type('210');
+		await page.keyboard.press('Enter'); // what the keyboard calls Next
+		expect(await seen(page, 39, 'picture height')).toBe('210 typed');
+		expect(await activeCell(page)).toBe(at(39, 'window width'));
+		const keys = page.getByRole('toolbar', { name: 'Keys for lengths' });
+		await press(page, 'Escape');
+		for (const touch of ['click', 'tap', 'click'] as const) {
+			const width = cell(page, touch === 'tap' ? 38 : 39, 'picture width');
+			for (const _time of ['select', 'edit']) await width[touch]();
+			await page.getByRole('textbox', { name: /^Picture width, row/ }).waitFor();
+			expect(await keys.count(), `keys for a ${touch}`).toBe(touch === 'tap' ? 1 : 0);
+			await press(page, 'Escape');
+		}
 		await uncover(page);
 	}));
 
