@@ -125,12 +125,11 @@ async function runBuilt(project: string, env?: NodeJS.ProcessEnv, ...more: strin
 	return built.failed === 0 ? [built, await runTests([project], env, ...more)] : [built];
 }
 
-/** The browser's tests that are harder in the soak: of a host and a device that fail, and of long use. */
+/** The browser's tests that are harder in the soak: of a host and a device that fail, of long use, and with contrast under axe. */
 const inSoak = [
 	'axe',
 	'exchange.test.ts',
-	'grid/states.test.ts',
-	'grid/undoing.test.ts',
+	'grid',
 	'harness',
 	'hostile.test.ts',
 	'importWhileTyping.test.ts',
@@ -147,7 +146,7 @@ const inSoak = [
 	'paper',
 	'pictures',
 	'record',
-	'screens/fewerSteps.test.ts',
+	'screens',
 	'serve.test.ts',
 	'wholeJob.test.ts',
 	'wholeShow.test.ts',
