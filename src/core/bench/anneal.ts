@@ -4,12 +4,16 @@ import type { Costs } from './costs.ts';
 const triesPerPlace = 1_000;
 const mostTries = 300_000;
 const mostGoes = 12;
-/** How readily a dearer move is taken: in the beginning every tenth that costs one more, in the end none. */
+/** Moves of four kinds have the same chance: two that turn a stretch, two that carry one. */
+const kinds = 4;
+/** Places that are carried at once, at most; turning moves longer stretches. */
+const longestCarried = 3;
+/** How readily a dearer move is made: in the beginning every tenth that costs one more, in the end none. */
 const [hot, cold] = [0.45, 0.1];
 
 /**
  * Makes an order cheaper: brings places together that lie near each other, by turning a stretch of the order round or by
- * carrying a stretch elsewhere; dearer moves are now and then taken too, less and less. Chance is from a fixed seed, so
+ * carrying a stretch elsewhere; dearer moves are now and then made too, less and less. Chance is from a fixed seed, so
  * that the same show has the same order each time. What must come after something stays after it.
  * @param least no order costs less: it ends where it gets there
  */
@@ -44,22 +48,22 @@ export function anneal(start: readonly number[], costs: Costs, least: number): r
 		return false;
 	}
 
-	/** Turns a stretch round if that is taken. @returns what it wins */
+	/** Turns a stretch round if that is accepted. @returns what it wins */
 	function tryTurning(first: number, last: number, heat: number): number {
 		if (first >= last) return 0;
 		const gain = cost(first - 1, first) + cost(last, last + 1) - cost(first - 1, last) - cost(first, last + 1);
-		if (!isTaken(gain, heat) || isBound(first, last, first, last)) return 0;
+		if (!isAccepted(gain, heat) || isBound(first, last, first, last)) return 0;
 		turn(first, last);
 		return gain;
 	}
 
-	/** Carries a stretch to behind `to`, its far end first if `isTurned`, if that is taken. @returns what it wins */
+	/** Carries a stretch to behind `to`, its far end first if `isTurned`, if that is accepted. @returns what it wins */
 	function tryCarrying(first: number, last: number, to: number, isTurned: boolean, heat: number): number {
 		if (last >= count || (to >= first - 1 && to <= last)) return 0;
 		const [head, tail] = isTurned ? [last, first] : [first, last];
 		const apart = cost(first - 1, first) + cost(last, last + 1) + cost(to, to + 1);
 		const gain = apart - cost(first - 1, last + 1) - cost(to, head) - cost(tail, to + 1);
-		if (!isTaken(gain, heat)) return 0;
+		if (!isAccepted(gain, heat)) return 0;
 		const [low, middle, high] = to < first ? [to + 1, first - 1, last] : [first, last, to];
 		if (isBound(low, middle, middle + 1, high) || (isTurned && isBound(first, last, first, last))) return 0;
 		if (isTurned) turn(first, last);
@@ -69,7 +73,7 @@ export function anneal(start: readonly number[], costs: Costs, least: number): r
 		return gain;
 	}
 
-	function isTaken(gain: number, heat: number): boolean {
+	function isAccepted(gain: number, heat: number): boolean {
 		return gain >= 0 || next() < Math.exp(gain / heat);
 	}
 
@@ -85,12 +89,12 @@ export function anneal(start: readonly number[], costs: Costs, least: number): r
 		const at = placeOf[item]!;
 		const to = placeOf[others[upTo(others.length)]!]!;
 		const [first, last] = at < to ? [at, to] : [to, at];
-		const kind = upTo(4);
+		const kind = upTo(kinds);
 		if (kind === 0) current -= tryTurning(first + 1, last, heat);
 		else if (kind === 1) current -= tryTurning(first, last - 1, heat);
 		else {
-			const from = Math.max(0, at - (kind === 3 ? upTo(3) : 0));
-			const length = kind === 3 ? at - from : upTo(3);
+			const from = Math.max(0, at - (kind === 3 ? upTo(longestCarried) : 0));
+			const length = kind === 3 ? at - from : upTo(longestCarried);
 			current -= tryCarrying(from, from + length, upTo(2) === 0 ? to : to - 1, upTo(2) === 0, heat);
 		}
 		if (current >= bestCost) continue;

@@ -3,6 +3,15 @@ import type { Costs } from './costs.ts';
 /** Work that is put into the bound: rounds times places squared. */
 const mostWork = 6_000_000;
 
+/** Rounds at least, however many places there are, and at most, however few. */
+const [leastRounds, mostRounds] = [10, 400];
+
+/** What rounding may have added to a sum of tolls: it is given away before a bound goes up to the next whole number. */
+const rounding = 1e-6;
+
+/** The cost that the tolls aim at, beside that of the order: a little over it, so that there is a step left where the bound comes up to it. */
+const aim = 1.05;
+
 /**
  * A cost that no order through all places is under. An order is a tree in which each place has two neighbours, but for
  * the two ends; so none costs less than the cheapest tree. A toll is laid on places where trees branch and taken off
@@ -14,7 +23,7 @@ const mostWork = 6_000_000;
 export function leastByTrees({ count, between }: Costs, cost: number): number {
 	const tolls = new Float64Array(count);
 	const neighbours = new Int32Array(count);
-	const rounds = Math.max(10, Math.min(400, Math.floor(mostWork / (count * count))));
+	const rounds = Math.max(leastRounds, Math.min(mostRounds, Math.floor(mostWork / (count * count))));
 	let least = 0;
 	for (let round = 0; round < rounds; round++) {
 		const tree = cheapestTree(between, tolls, neighbours);
@@ -27,14 +36,14 @@ export function leastByTrees({ count, between }: Costs, cost: number): number {
 			else if (lower < 0 || tolls[place]! < tolls[lower]!) lower = place;
 		}
 		const bound = tree - 2 * sum + tolls[low]! + tolls[lower]!;
-		least = Math.max(least, Math.ceil(bound - 1e-6));
+		least = Math.max(least, Math.ceil(bound - rounding));
 		if (least >= cost) return cost;
 		neighbours[low]! += 1;
 		neighbours[lower]! += 1;
 		let wrong = 0;
 		for (let place = 0; place < count; place++) wrong += (neighbours[place]! - 2) ** 2;
 		if (wrong === 0) return least;
-		const stride = ((1.05 * cost - bound) / wrong) * (1 - round / rounds);
+		const stride = ((aim * cost - bound) / wrong) * (1 - round / rounds);
 		for (let place = 0; place < count; place++) tolls[place]! += stride * (neighbours[place]! - 2);
 	}
 	return least;

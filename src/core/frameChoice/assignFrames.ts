@@ -30,6 +30,9 @@ export interface Assignment {
 /** What is best: as many prints as can be, then the least differences, then the least area. As one number: less is better. */
 type Cost = bigint;
 
+/** Steps before the best so far is given: somebody waits for it. */
+const usualSteps = 2000;
+
 /** Which frame a print has, by its place; undefined where it gets none. */
 type Frames = readonly (number | undefined)[];
 
@@ -45,7 +48,7 @@ type Frames = readonly (number | undefined)[];
 export function assignFrames(
 	applicants: readonly Applicant[],
 	counts: readonly number[],
-	mostSteps = 2000,
+	mostSteps = usualSteps,
 ): Assignment {
 	const costs = costsOf(applicants);
 	const kinds = kindsOf(applicants);

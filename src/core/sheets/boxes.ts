@@ -34,12 +34,15 @@ export interface Measure {
 	holds(width: number, height: number): number;
 }
 
+/** The share of a sheet that rounding may add to sums of products of its sides. */
+const rounding = 1e-9;
+
 /** The measure of area. What rounding may add to products of sides is given away. */
 export function areaMeasure(types: readonly BlankType[], { width, height }: SheetType, spare: number): Measure {
 	return {
 		values: types.map(({ long, short }) => long * short),
 		held: width * height,
-		spare: spare + 1e-9 * width * height,
+		spare: spare + rounding * width * height,
 		holds: (across, down) => across * down,
 	};
 }

@@ -27,6 +27,12 @@ interface Choice {
 /** How many steps the search among choices may take. */
 const mostSteps = 400_000;
 
+/** Steps between two looks at the clock. */
+const stepsPerLook = 1024;
+
+/** The share that rounding may add to a sum of areas. */
+const rounding = 1e-12;
+
 /**
  * Tries every way to cut the pieces of a mix into all blanks.
  * @param bound a bound that the mix keeps to, with its tables
@@ -66,7 +72,7 @@ export function tryWholeMix(
 /** What the pieces of a mix have more area than the blanks. */
 export function spareArea(mix: Mix, { types, sheets }: Problem): number {
 	const area = mix.reduce((sum, count, sheet) => sum + count * sheets[sheet]!.width * sheets[sheet]!.height, 0);
-	return area * (1 + 1e-12) - types.reduce((sum, { long, short, blanks }) => sum + long * short * blanks.length, 0);
+	return area * (1 + rounding) - types.reduce((sum, { long, short, blanks }) => sum + long * short * blanks.length, 0);
 }
 
 /** Boxes that are enough for a whole piece of stock, one for each set of blanks. */
@@ -102,7 +108,7 @@ function choose(
 		for (let place = type === last ? from : 0; place < options.length; place++) {
 			const choice = options[place]!;
 			if (left[choice.sheet] === 0 || choice.lost.some((own, measure) => own > spare[measure]!)) continue;
-			if (++steps > mostSteps || (steps % 1024 === 0 && isTimeUp())) return 'unknown';
+			if (++steps > mostSteps || (steps % stepsPerLook === 0 && isTimeUp())) return 'unknown';
 			const together = code.add(done, choice.box.code);
 			if (together === undefined) continue;
 			left[choice.sheet]!--;

@@ -25,6 +25,9 @@ export interface BoundFinder {
 	test(mix: Mix, isThorough: boolean): MixTest;
 }
 
+/** What a piece of stock that is there already costs in the program, where the dearest that is bought costs 1. */
+const costOfOwn = 0.001;
+
 /** Opens a finder of bounds for a problem. */
 export function openBoundFinder(
 	problem: Problem,
@@ -68,7 +71,7 @@ export function openBoundFinder(
 			// What is there already is not free in the program, or it would say nothing of how much is needed.
 			const master = openMaster(
 				problem,
-				{ kind: 'cost', sheets: costs.map((cost) => cost / largest + 0.001) },
+				{ kind: 'cost', sheets: costs.map((cost) => cost / largest + costOfOwn) },
 				openProgram,
 			);
 			return price(master, () => false).bound;

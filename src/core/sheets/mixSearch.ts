@@ -41,6 +41,15 @@ const quickRounds = 300;
 /** Seconds that are kept for tidying at the end, at most. */
 const mostTidySeconds = 0.3;
 
+/** The share of the time, the other way round, that is kept for tidying where there is less of it. */
+const tidyingPart = 10;
+
+/** What trying every way may take for each round that trying by chance is given: a mix that comes up again gets more of both. */
+const [boxesPerRound, pairsPerRound] = [20, 3000];
+
+/** The share that rounding may add to a sum of areas. */
+const rounding = 1e-12;
+
 /** A mix with less room to spare than this share of the blanks is tried in every way first. */
 const tightShare = 0.004;
 
@@ -54,7 +63,7 @@ const noPrice: MixPrice = { cost: Infinity, bought: Infinity, pieces: Infinity }
 export function searchMixes(problem: Problem, tools: MixSearchTools): MixSearch {
 	const { openProgram, secondsLeft: wholeSecondsLeft } = tools;
 	// A little time is kept for making what is found handier to cut.
-	const kept = Math.min(mostTidySeconds, wholeSecondsLeft() / 10);
+	const kept = Math.min(mostTidySeconds, wholeSecondsLeft() / tidyingPart);
 	const secondsLeft = () => wholeSecondsLeft() - kept;
 	const search = openSearch(problem, { ...tools, secondsLeft });
 	search.tryNext(quickRounds);
@@ -145,7 +154,7 @@ function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools)
 	const isTight = (mix: Mix) => spareArea(mix, problem) < tightShare * bounds[0]!.needed;
 	/** Makes a mix or refutes it by trying every way to cut it; false where there are too many. */
 	function settleWhole(mix: Mix, rounds: number, tables: CutTables, bound?: WorthBound): boolean {
-		const limits = { boxes: 20 * rounds, pairs: 3000 * rounds, isTimeUp };
+		const limits = { boxes: boxesPerRound * rounds, pairs: pairsPerRound * rounds, isTimeUp };
 		const tried = tryWholeMix(mix, problem, tables, bound, limits);
 		if (tried === 'unknown') return false;
 		if (tried === 'impossible') {
@@ -193,9 +202,9 @@ function openSearch(problem: Problem, { secondsLeft, onBetter }: MixSearchTools)
 
 const blankCount = ({ types }: Problem) => types.reduce((sum, { blanks }) => sum + blanks.length, 0);
 
-/** The bound that areas give. They are doubles; a millionth of a millionth is given away for what rounding may add. */
+/** The bound that areas give. They are doubles; what rounding may add is given away. */
 function areaBound({ types, sheets }: Problem): WorthBound {
 	const values = types.map(({ long, short }) => long * short);
 	const needed = types.reduce((sum, { blanks }, type) => sum + blanks.length * values[type]!, 0);
-	return { values, held: sheets.map(({ width, height }) => width * height), needed: needed * (1 - 1e-12) };
+	return { values, held: sheets.map(({ width, height }) => width * height), needed: needed * (1 - rounding) };
 }

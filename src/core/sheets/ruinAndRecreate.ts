@@ -9,6 +9,30 @@ const fits: readonly Fit[] = [
 	(along) => along,
 ];
 
+/** Rounds between two looks at the clock: few beside what a search may take. */
+const roundsPerLook = 16;
+
+/** How often blanks go back by area; the other times by their long side, so that long thin ones come first too. */
+const byAreaShare = 0.7;
+
+/** How far the keys of an order are shaken at most: so little that large blanks mostly stay first. */
+const mostNoise = 0.5;
+
+/** How much worse than before a filling may be and still be kept, in mean blanks: it is how the search leaves a dead end. */
+const meanAllowance = 0.15;
+
+/** Bins that are ruined at once, at most: a move is small beside the whole. */
+const mostRuined = 3;
+
+/** How often a ruined bin is emptied, so that its sheet is laid out from nothing too. */
+const emptiedShare = 0.3;
+
+/** How often a bin is passed over, so that the best place is not always the one that is used. */
+const passedOverShare = 0.02;
+
+/** Keeps a logarithm finite. */
+const aboveZero = 1e-12;
+
 /** Bins and the blanks that have no place in them. */
 export interface Filling {
 	bins: Bin[];
@@ -42,11 +66,11 @@ export function ruinAndRecreate(
 		problem.types.reduce((sum, { blanks }) => sum + blanks.length, 0);
 	let cost = areaOf(filling.unplaced);
 	for (let round = 0; round < rounds && filling.unplaced.length > 0; round++) {
-		if (round % 16 === 0 && isTimeUp()) break;
+		if (round % roundsPerLook === 0 && isTimeUp()) break;
 		const before = { bins: [...filling.bins], unplaced: [...filling.unplaced] };
 		ruin(filling, random);
-		const sizes = random() < 0.7 ? areas : longs;
-		const noise = random() * 0.5;
+		const sizes = random() < byAreaShare ? areas : longs;
+		const noise = random() * mostNoise;
 		const order = filling.unplaced
 			.map((type) => ({ type, key: sizes[type]! * (1 + noise * (random() - 0.5)) }))
 			.sort((a, b) => b.key - a.key);
@@ -56,7 +80,7 @@ export function ruinAndRecreate(
 		for (const { type } of order)
 			if (!placeBest(filling, problem, type, fit, random, copied)) filling.unplaced.push(type);
 		const after = areaOf(filling.unplaced);
-		const allowance = meanArea * 0.15 * -Math.log(random() + 1e-12);
+		const allowance = meanArea * meanAllowance * -Math.log(random() + aboveZero);
 		if (after <= cost + allowance) cost = after;
 		else {
 			filling.bins = before.bins;
@@ -66,15 +90,15 @@ export function ruinAndRecreate(
 	return filling.unplaced.length === 0;
 }
 
-/** Takes blanks out of one to three bins: some of them, or all. Bins that are touched are copied first. */
+/** Takes blanks out of one or more bins: some of them, or all. Bins that are touched are copied first. */
 function ruin(filling: Filling, random: () => number): void {
 	const { bins } = filling;
-	const count = Math.min(bins.length, 1 + Math.floor(random() * 3));
+	const count = Math.min(bins.length, 1 + Math.floor(random() * mostRuined));
 	for (let ruined = 0; ruined < count; ruined++) {
 		const place = Math.floor(random() * bins.length);
 		const bin = (bins[place] = copyBin(bins[place]!));
 		const blanks = [...blanksIn(bin)];
-		const share = random() < 0.3 ? 1 : random();
+		const share = random() < emptiedShare ? 1 : random();
 		let take = Math.min(blanks.length, 1 + Math.floor(share * blanks.length));
 		if (take === blanks.length) {
 			filling.unplaced.push(...blanks.map(({ type }) => type));
@@ -102,7 +126,7 @@ function placeBest(
 	let best: Place | undefined;
 	let at = 0;
 	filling.bins.forEach((bin, place) => {
-		if (random() < 0.02) return;
+		if (random() < passedOverShare) return;
 		const found = bestPlaceIn(bin, problem, type, fit, best?.score ?? Infinity);
 		if (found) [best, at] = [found, place];
 	});

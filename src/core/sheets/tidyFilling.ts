@@ -16,8 +16,17 @@ interface Handiness {
 
 const fits: readonly Fit[] = [(along, beside) => Math.min(along, beside), (_, beside) => beside, (along) => along];
 
-/** How often each sheet is laid out anew. */
+/** How often each sheet is laid out again. */
 const layings = 60;
+
+/** What free room on a piece that is there already counts beside that on a bought one: it only decides between such. */
+const roomInStock = 0.001;
+
+/** What the area of a blank is multiplied by for its place in an order: from the least on, by up to the spread more. */
+const [leastShake, shakeSpread] = [0.6, 0.8];
+
+/** Turns of the direction that people at a bench do not mind. */
+const easyStages = 3;
 
 /**
  * Makes a filling handier without taking another piece of stock: what the emptiest sheet holds goes to others where it
@@ -30,7 +39,7 @@ export function tidyFilling(
 	isTimeUp: () => boolean,
 ): Filling {
 	const bins = filling.bins.filter(({ root }) => root !== undefined).map(copyBin);
-	const freeOf = (bin: Bin) => (problem.sheets[bin.sheet]!.isBought ? 1 : 0.001) * bin.free;
+	const freeOf = (bin: Bin) => (problem.sheets[bin.sheet]!.isBought ? 1 : roomInStock) * bin.free;
 	const emptiest = bins.reduce<Bin | undefined>(
 		(most, bin) => (most && freeOf(most) >= freeOf(bin) ? most : bin),
 		undefined,
@@ -77,7 +86,7 @@ function layAnew(
 	const bin = emptyBin(problem, sheet);
 	const keyed = types.map((type) => {
 		const { long, short } = problem.types[type]!;
-		return { type, key: long * short * (0.6 + 0.8 * random()) };
+		return { type, key: long * short * (leastShake + shakeSpread * random()) };
 	});
 	for (const { type } of keyed.sort((a, b) => b.key - a.key)) {
 		const place = bestPlaceIn(bin, problem, type, fit, Infinity);
@@ -102,7 +111,7 @@ function handinessOf({ root, width, height }: Bin): Handiness {
 		look(tree.other, isAcross ? across - tree.at : across, isAcross ? down : down - tree.at, own, tree.across);
 	};
 	look(treeOfSlices(root, width, height), width, height, 0, '');
-	return { stagesOverThree: Math.max(0, deepest - 3), lessOffcut: -largest, settings: measures.size };
+	return { stagesOverThree: Math.max(0, deepest - easyStages), lessOffcut: -largest, settings: measures.size };
 }
 
 const compare = (a: Handiness, b: Handiness) =>
