@@ -96,6 +96,20 @@ describe.each(documents)('%s', (name) => {
 	});
 });
 
+/** The decisions of a document that lack their date, the choice, why, or what would change it. */
+const unfinished = (text: string) =>
+	text.split('\n').filter((line) => {
+		const cells = line.split('|').map((cell) => cell.trim());
+		return /^\| \d{4}-\d\d/.test(line) && (cells.length !== 6 || cells.slice(1, 5).includes(''));
+	});
+
+test('each decision says when, what, why, and what would change it', () => {
+	const texts = documents.map((name) => readFileSync(join(root, name), 'utf8'));
+	expect(texts.join('\n').match(/^\| \d{4}-\d\d/gm)?.length).toBeGreaterThan(100);
+	expect(texts.flatMap(unfinished)).toEqual([]);
+	expect(unfinished('| 2026-11 | a | b |  |\n| 2026-11 | a | b | c |')).toHaveLength(1);
+});
+
 test('DEVELOPERS.md is read in one go: 12 kB at most', () => {
 	expect(Buffer.byteLength(readFileSync(join(root, 'DEVELOPERS.md')))).toBeLessThanOrEqual(12_000);
 });
