@@ -6,6 +6,7 @@ const onlyTexts: readonly (readonly [written: string, instead: string])[] = [
 		'new(t.download?d:f)(t)):!0===e.readable&&U(e.read)&&U(e.on)?i=new c(t):(n.File&&e instanceof File||e instanceof Object)&&(i=new l(t))',
 		'new f(t)):0',
 	],
+	['if(!t.worker||!w.WORKERS_SUPPORTED)return', 'return'], // and it starts no worker of its own
 	['w.NetworkStreamer=d,w.FileStreamer=l,', ''],
 	[',w.ReadableStreamStreamer=c', ''],
 	[
