@@ -32,7 +32,7 @@ export class WorkedOut {
 	// By its letters: a currency that is read again is another object.
 	readonly #moneyCode = $derived.by(() => {
 		const { currency } = this.settings;
-		return (currency ?? (this.#named = firstNamed(this.results, this.#named)).at?.currency)?.code;
+		return (currency ?? (this.#named = firstNamed(this.#rows, this.#named)).at?.currency)?.code;
 	});
 	#named: FirstNamed | undefined;
 	/** The settings in the currency of the prices: the show's, else the first that a price names. */

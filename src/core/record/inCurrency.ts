@@ -1,7 +1,7 @@
-import { isProblem } from '../length/reading.ts';
-import { moneyColumns } from '../row/readMoney.ts';
+import { currencyNamed, currencyTyped } from '../row/readMoney.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
+import type { Row } from '../show/row.ts';
 import { changedRange } from '../values/changedRange.ts';
 import { type Currency, noCurrency } from '../values/money.ts';
 
@@ -23,39 +23,33 @@ export function inCurrency(settings: Settings, currency: Currency | undefined): 
  * one are then no amounts, for sums of both would be none.
  */
 export function recordSettings(results: readonly PricedRow[], settings: Settings): Settings {
-	return settings.currency === undefined ? inCurrency(settings, firstNamed(results).at?.currency) : settings;
+	if (settings.currency !== undefined) return settings;
+	for (const { read } of results) {
+		const currency = currencyNamed((column) => read.money[column]);
+		if (currency) return inCurrency(settings, currency);
+	}
+	return settings;
 }
 
 /** The currency that the first price names which names one. */
 export interface FirstNamed {
-	/** Of the rows that were looked at. */
-	readonly results: readonly PricedRow[];
+	/** The rows that were looked at. */
+	readonly rows: readonly Row[];
 	/** Where the row of that price stands, and its currency; undefined where no price names any. */
 	readonly at: { readonly place: number; readonly currency: Currency } | undefined;
 }
 
 /**
- * @param results of the rows of a show without a currency
+ * Asks the texts of prices and nothing that is worked out: in a long show that comes later.
+ * @param rows of a show without a currency
  * @param former what was found before: what stands there too is not asked again
  */
-export function firstNamed(
-	results: readonly PricedRow[],
-	former: FirstNamed = { results: [], at: undefined },
-): FirstNamed {
-	const { from, to } = changedRange(former.results, results);
-	if (former.at && former.at.place < from) return { results, at: former.at };
-	for (let place = from; place < (former.at ? results.length : to); place++) {
-		const currency = currencyNamed(results[place]!);
-		if (currency) return { results, at: { place, currency } };
+export function firstNamed(rows: readonly Row[], former: FirstNamed = { rows: [], at: undefined }): FirstNamed {
+	const { from, to } = changedRange(former.rows, rows);
+	if (former.at && former.at.place < from) return { rows, at: former.at };
+	for (let place = from; place < (former.at ? rows.length : to); place++) {
+		const currency = currencyTyped(rows[place]!);
+		if (currency) return { rows, at: { place, currency } };
 	}
-	return { results, at: undefined };
-}
-
-/** The currency that a price of a row names; undefined where none does. */
-function currencyNamed({ read }: PricedRow): Currency | undefined {
-	for (const column of moneyColumns) {
-		const money = read.money[column];
-		if (!isProblem(money) && money.value?.named) return money.value.named;
-	}
-	return undefined;
+	return { rows, at: undefined };
 }

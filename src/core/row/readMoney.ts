@@ -49,3 +49,16 @@ export function readMoney(text: string, currency: Currency | undefined): Reading
 	if (currency === undefined || named === undefined || named.code === currency.code) return read;
 	return { problem: `“${text.trim()}” is in ${named.code}, and the show is in ${currency.code}` };
 }
+
+/** The currency that a price of a row names; undefined where none does. */
+export function currencyNamed(moneyOf: (column: MoneyColumn) => ReadMoney[MoneyColumn]): Currency | undefined {
+	for (const column of moneyColumns) {
+		const money = moneyOf(column);
+		if (!isProblem(money) && money.value?.named) return money.value.named;
+	}
+	return undefined;
+}
+
+/** The same from its texts alone, for who cannot wait until all rows are worked out. */
+export const currencyTyped = ({ typed }: Pick<Row, 'typed'>): Currency | undefined =>
+	currencyNamed((column) => readMoney(typed[column]?.trim() ?? '', undefined));
