@@ -48,6 +48,19 @@ test('on paper the ruler is 100 mm, every text lies inside its page, and each pa
 		for (const { paper, width, height } of papers) {
 			await page.getByRole('radio', { name: paper }).check();
 			const pageCount = await page.locator('article').count();
+			// Each copy has a box of its own, and no words are smaller than 8.5 points.
+			const lines = await page.locator('article p:has(.boxes)').evaluateAll((all) =>
+				all.map((line) => ({
+					boxes: line.querySelectorAll('.box').length,
+					copies: Number(/(\d+) copies/.exec(line.textContent)?.[1] ?? 1),
+				})),
+			);
+			expect(Math.max(...lines.map(({ copies }) => copies))).toBeGreaterThan(1);
+			for (const { boxes, copies } of lines) expect(boxes).toBe(copies);
+			const points = await page
+				.locator('article :is(p, span, h2, h3, small, strong, dt, dd, li)')
+				.evaluateAll((all) => all.map((each) => parseFloat(getComputedStyle(each).fontSize) * 0.75));
+			expect(Math.min(...points)).toBeGreaterThan(8.49); // of 8.5 points the browser makes 11.3333 pixels
 			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
 
 			expect(pages).toHaveLength(pageCount);
