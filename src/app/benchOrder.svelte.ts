@@ -1,5 +1,5 @@
 import { fewestSettings, type SetUpOrder } from '../core/bench/fewestSettings.ts';
-import { orderAtHand } from '../core/bench/orderAtHand.ts';
+import { orderSoFar } from '../core/bench/orderSoFar.ts';
 import { jobKey, type OrderJob } from '../core/bench/orderJob.ts';
 import { orderInWorker } from '../workers/orderInWorker.ts';
 
@@ -16,7 +16,7 @@ interface Found {
 
 /**
  * The order of the set-ups of a bench. Where the fewest changes take a search, it runs beside the screen, the last one
- * wins, and until it is over the order at hand stays, with what is new put where it fits best.
+ * wins, and until it is over the order so far stays, with what is new put where it fits best.
  */
 export class BenchOrder {
 	#found = $state.raw<Found>();
@@ -33,11 +33,11 @@ export class BenchOrder {
 		return this.#job !== undefined;
 	}
 
-	/** The order with the fewest changes, or the one at hand. */
+	/** The order with the fewest changes, or the one so far. */
 	orderOf(job: OrderJob): SetUpOrder {
 		if (!needsSearch(job)) return fewestSettings(job);
 		if (this.#found?.key === jobKey(job)) return this.#found.result;
-		return orderAtHand(job, this.#found?.result.order ?? []);
+		return orderSoFar(job, this.#found?.result.order ?? []);
 	}
 
 	/** Begins the search for these set-ups, and ends the one for others; does nothing where they are known. */
@@ -49,7 +49,7 @@ export class BenchOrder {
 		const controller = new AbortController();
 		const job = { key, controller };
 		this.#job = job;
-		// Where the search breaks off, the order at hand is a right one too, only not proven.
+		// Where the search breaks off, the order so far is a right one too, only not proven.
 		const result = await this.#search(asked, controller.signal).catch(() => undefined);
 		if (this.#job !== job) return;
 		this.#job = undefined;

@@ -18,7 +18,7 @@ export class KeptCuts {
 		return cuts;
 	};
 
-	/** Has the cuts of all rows at hand, a row at each step: less is then to be done at once when they are ordered. */
+	/** Works out the cuts of all rows ahead, a row at each step: less is then to be done at once when they are ordered. */
 	*ahead(results: readonly RowResult[], settings: Settings, isStopped: () => boolean): Generator<void, void> {
 		for (let place = 0; place < results.length && !isStopped(); place++)
 			yield void this.of(results[place]!, place + 1, settings);

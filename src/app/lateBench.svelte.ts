@@ -12,7 +12,7 @@ interface Made {
 const none: readonly number[] = [];
 
 /**
- * The bench plan as it was when typing last paused, for screens on which one types: they never wait for it. A row that
+ * The bench plan as it was when typing last paused, for screens with fields: they never wait for it. A row that
  * has changed since has no steps until then.
  */
 export class LateBench {

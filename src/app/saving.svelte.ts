@@ -67,13 +67,13 @@ export class Saving {
 		return this.#writing !== undefined;
 	}
 
-	/** Whether the show on disk holds edits, of another tab, that this one has not taken in. */
+	/** Whether the show on disk holds edits, of another tab, that this one does not show yet. */
 	get isBehind(): boolean {
 		return this.#isUnsure || this.#heard > this.#revision;
 	}
 
 	/**
-	 * Takes an edit to be written, after those that could not be written before.
+	 * Notes an edit that is to be written, after those that could not be written before.
 	 * @param steps what becomes of the kept steps with it
 	 */
 	add(edit: Edit, steps: StepsChange): void {

@@ -156,7 +156,7 @@ export class Session {
 		return this.#workedOut.isOrdering;
 	}
 
-	/** The cutting order for the screens on which one types: as it was when typing last paused. */
+	/** The cutting order for the screens with fields: as it was when typing last paused. */
 	get lateBench(): LateBench {
 		return this.#workedOut.lateBench;
 	}

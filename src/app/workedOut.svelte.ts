@@ -163,7 +163,7 @@ export class WorkedOut {
 		this.#order?.stop();
 	}
 
-	/** Has the order with the fewest changes looked for; the plan at hand stays until it is there. */
+	/** Has the order with the fewest changes looked for; the plan so far stays until it is there. */
 	async #lookForOrder(): Promise<void> {
 		const before = this.bench;
 		if (!this.#judging) return;

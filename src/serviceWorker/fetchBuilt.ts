@@ -1,6 +1,6 @@
 import type { BuiltFile } from './builtFiles.ts';
 
-/** The ways in which a file is asked for, one after the other: what the browser has at hand may be what is wrong. */
+/** The ways in which a file is asked for, one after the other: what the browser has kept may be what is wrong. */
 const tries: readonly { readonly cache: RequestCache; readonly afterMs: number }[] = [
 	{ cache: 'default', afterMs: 0 },
 	{ cache: 'reload', afterMs: 0 },

@@ -5,7 +5,7 @@ export const isShared = ({ method, url }: Request, scope: string): boolean =>
 	method === 'POST' && new URL(url).pathname === new URL('share-target', scope).pathname;
 
 /**
- * Takes what another app shares. The files are left in a cache of their own, where the page finds them
+ * Receives what another app shares. The files are left in a cache of their own, where the page finds them
  * (src/app/filesFromOutside.ts); nothing leaves the device.
  * @returns the way to the page, which says whether it is kept
  */

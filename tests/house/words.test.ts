@@ -7,7 +7,7 @@ const source = fileURLToPath(new URL('../../src/', import.meta.url));
 
 /**
  * Words that nobody at a bench would say, or that mean here what they mean nowhere else, and what is said instead.
- * They are looked for in what screens, paper and the command line say; comments have words of their own.
+ * They are looked for in what screens, paper and the command line say; comments have words of their own, but for those below.
  */
 const notSaid: readonly (readonly [words: RegExp, instead: string])[] = [
 	[/\bone (?:sees|has to|can|may|must|should)\b/i, 'you, or the figure alone'],
@@ -30,6 +30,9 @@ const notSaid: readonly (readonly [words: RegExp, instead: string])[] = [
 	[/\bmendable\b/i, 'can be put right'],
 ];
 
+/** Forms that comments had, and that are gone from them too. */
+const notWritten = /\b(?:in|at) hand\b|\bone (?:sees|types)\b|\bkeys take\b|\bTakes (?:an edit|the settings)\b/i;
+
 /** A source text without its comments and style sheet: what is left may be said. */
 const said = (text: string) =>
 	text
@@ -51,6 +54,15 @@ test('nothing that is said has words that nobody at a bench would say', () => {
 		);
 	});
 	expect(found).toEqual([]);
+});
+
+test('comments have none of the forms that are gone', () => {
+	const found = files.flatMap((path) => {
+		const lines = readFileSync(join(source, path), 'utf8').split('\n');
+		return lines.filter((line) => notWritten.test(line)).map((line) => `${path}: ${line.trim()}`);
+	});
+	expect(found).toEqual([]);
+	expect('/** The order at hand. */').toMatch(notWritten);
 });
 
 /** Texts of a source that read as a sentence: words, and a full stop at the end of one. */

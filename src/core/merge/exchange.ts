@@ -5,6 +5,7 @@ import type { Row } from '../show/row.ts';
 /** The rows that a file held which came in or went out: what both sides had then, so that edits since can be told apart. */
 export interface Exchange {
 	readonly id: string;
+	// Stored under these words since the first version: given is exported, taken is imported.
 	readonly direction: 'given' | 'taken';
 	readonly fileName: string;
 	/** When, in milliseconds since 1970. */

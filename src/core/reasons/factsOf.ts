@@ -12,7 +12,7 @@ import type { Settings } from '../settings/settings.ts';
 import { listed } from '../values/listed.ts';
 
 /**
- * What else there is to know of a mount that comes out, in sentences: the opening and borders that one sees, the inner
+ * What else there is to know of a mount that comes out, in sentences: the opening and visible borders, the inner
  * mount's window and blank, where the paper lies for hinging, and how thick it all is. A fact that does not apply is not there.
  */
 export function factsOf(worked: WorkedRow, settings: Settings): readonly string[] {

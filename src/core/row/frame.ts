@@ -52,8 +52,8 @@ function insideFrame(cells: Cells, solved: SolvedRow, onPaper: OnPaper | undefin
  */
 export function takes({ size }: Frame, inside: Size, { unit }: Settings): boolean {
 	const most = unit === 'in' ? inches(1 / 4) : mm(6);
-	const isTaken = (play: number) => play >= -sameWithin && play <= most + sameWithin;
-	return !!size && waysRound(size.rebate).some((way) => Object.values(playIn(way, inside)).every(isTaken));
+	const fits = (play: number) => play >= -sameWithin && play <= most + sameWithin;
+	return !!size && waysRound(size.rebate).some((way) => Object.values(playIn(way, inside)).every(fits));
 }
 
 /** How something lies in a frame: the rebate as it lies round it, and what the rebate has over it on each axis. */

@@ -82,7 +82,7 @@ function parentOf({ cuts }: CutSheet, { piece }: KnifeCut, place: number): numbe
 	return -1;
 }
 
-/** The measures of the cuts whose pieces lie at hand. */
+/** The measures of the cuts whose pieces lie ready. */
 function measuresAtHand(
 	left: readonly (readonly [CutSheet, readonly number[]])[],
 	parents: ReadonlyMap<CutSheet, readonly number[]>,

@@ -76,7 +76,7 @@ export class GridEditor {
 
 	/**
 	 * Opens the active cell for typing.
-	 * @param isReplacing whether what it held is put away, as when one types over it
+	 * @param isReplacing whether what it held is put away, as when it is typed over
 	 * @returns false where nothing can be typed
 	 */
 	open(isReplacing: boolean): boolean {

@@ -32,7 +32,7 @@ export class GridState implements Seen {
 	readonly cells: SeenCells;
 	readonly selection: GridSelection;
 	readonly notices: GridNotices;
-	/** Where keys take the selection. */
+	/** Where keys move the selection. */
 	readonly moves: SelectionMoves;
 	readonly editor: GridEditor;
 	readonly edits: GridEdits;

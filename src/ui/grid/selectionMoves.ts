@@ -4,7 +4,7 @@ import type { GridColumn } from './gridColumns.ts';
 import type { GridSelection } from './gridSelection.svelte.ts';
 import type { SeenCells } from './seenCells.ts';
 
-/** Where keys take the selection: arrows and what is like them, Tab and Enter. */
+/** Where keys move the selection: arrows and what is like them, Tab and Enter. */
 export class SelectionMoves {
 	readonly #selection: GridSelection;
 	readonly #cells: SeenCells;

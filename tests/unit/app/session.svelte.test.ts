@@ -304,7 +304,7 @@ test('what could not be kept is not lost when another tab goes on', async () => 
 	expect(await stored()).toEqual(one.show);
 });
 
-test('two tabs take in each other’s edits, and undo takes back only its own', async () => {
+test('two tabs apply each other’s edits, and undo takes back only its own', async () => {
 	const [one, other] = [await open('one'), await open('other')];
 	const [id] = on(one).addRows([{ cells: { title: 'Pier', top: '70' } }], 0, 'Add row');
 	await expect.poll(() => other.show.rows.length).toBe(1);

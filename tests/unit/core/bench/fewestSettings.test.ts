@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { length } from '../../../../src/core/length/length.ts';
 import { fewestSettings } from '../../../../src/core/bench/fewestSettings.ts';
-import { orderAtHand } from '../../../../src/core/bench/orderAtHand.ts';
+import { orderSoFar } from '../../../../src/core/bench/orderSoFar.ts';
 import type { OrderJob } from '../../../../src/core/bench/orderJob.ts';
 import { type BoardSetUp, changesAlong, setUpKey } from '../../../../src/core/bench/setUps.ts';
 import { runs } from '../../../soak.ts';
@@ -84,14 +84,14 @@ test('of many, too, each comes once and in its turn, found or at hand, and no bo
 			const found = fewestSettings(some);
 			for (const { order, leastChanges } of [
 				found,
-				orderAtHand(some, []),
-				orderAtHand(some, fewestSettings(before).order),
+				orderSoFar(some, []),
+				orderSoFar(some, fewestSettings(before).order),
 			]) {
 				expectInTurn(some, order);
 				expect(leastChanges).toBeLessThanOrEqual(changesAlong(found.order));
 				expect(visitsOf(order)).toBe(visitsOf(found.order));
 			}
-			const { order } = orderAtHand(some, found.order);
+			const { order } = orderSoFar(some, found.order);
 			if (some.setUps[0]!.start !== undefined) expect(order.map(setUpKey)).toEqual(found.order.map(setUpKey));
 		}),
 		{ numRuns: runs(2, 400) },

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { length } from '../../../../src/core/length/length.ts';
 import { fewestSettings } from '../../../../src/core/bench/fewestSettings.ts';
-import { orderAtHand } from '../../../../src/core/bench/orderAtHand.ts';
+import { orderSoFar } from '../../../../src/core/bench/orderSoFar.ts';
 import type { OrderJob } from '../../../../src/core/bench/orderJob.ts';
 import { type BoardSetUp, changesAlong, setUpKey } from '../../../../src/core/bench/setUps.ts';
 
@@ -23,7 +23,7 @@ test('the order at hand has each set-up once, thicknesses together, none moved t
 	fc.assert(
 		fc.property(setUps(20), setUps(8), (before, asked) => {
 			const { order: known } = fewestSettings(jobOf(before));
-			const { order, leastChanges } = orderAtHand(jobOf(asked), known);
+			const { order, leastChanges } = orderSoFar(jobOf(asked), known);
 			expect(keys(order).sort()).toEqual(keys(asked).sort());
 			const stayed = keys(known).filter((key) => keys(asked).includes(key));
 			expect(keys(order).filter((key) => stayed.includes(key))).toEqual(stayed);

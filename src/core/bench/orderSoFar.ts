@@ -12,9 +12,9 @@ const littleWork = 20_000;
  * and taped inner mounts behind their outer ones. Where that cannot be, and with a guide alone, setting by setting.
  *
  *     before   78 72 70         asked now   78 74 72
- *     at hand  78 74 72
+ *     so far   78 74 72
  */
-export function orderAtHand(job: OrderJob, before: readonly BoardSetUp[]): SetUpOrder {
+export function orderSoFar(job: OrderJob, before: readonly BoardSetUp[]): SetUpOrder {
 	const sorted = byWidth(job);
 	const { places, least } = settingBySetting(sorted, littleWork);
 	const runs = runsOf(places.map((place) => sorted.setUps[place]!));
