@@ -3,6 +3,7 @@ import type { ColumnName } from '../show/columns.ts';
 import type { CellTexts } from '../show/row.ts';
 import type { FillWay } from './planFill.ts';
 import type { CellPlan } from './planPaste.ts';
+import { countOf } from '../values/countOf.ts';
 
 /** The cells of rows that are there into which a plan types a text, without those that it clears. */
 export const cellsTyped = (plan: CellPlan): readonly CellPlace[] =>
@@ -27,12 +28,12 @@ export function saidOfPaste(label: string, plan: CellPlan, unread: number, leftO
 	const texts = [...plan.changes, ...plan.added].map(({ cells }) => cells);
 	const typed = texts.reduce((sum, cells) => sum + typedColumns(cells).length, 0);
 	const parts = [
-		`${counted(typed, 'cell')} typed`,
-		plan.added.length > 0 && `${counted(plan.added.length, 'print')} added`,
-		plan.skipped > 0 && `${counted(plan.skipped, 'cell')} skipped, as they are always worked out`,
-		plan.outside > 0 && `${counted(plan.outside, 'cell')} left out, past the last column`,
-		leftOut > 0 && `only in the prints shown (${counted(leftOut, 'print')} left out)`,
-		unread > 0 && `${counted(unread, 'cell')} not understood, kept as pasted`,
+		`${countOf(typed, 'cell')} typed`,
+		plan.added.length > 0 && `${countOf(plan.added.length, 'print')} added`,
+		plan.skipped > 0 && `${countOf(plan.skipped, 'cell')} skipped, as they are always worked out`,
+		plan.outside > 0 && `${countOf(plan.outside, 'cell')} left out, past the last column`,
+		leftOut > 0 && `only in the prints shown (${countOf(leftOut, 'print')} left out)`,
+		unread > 0 && `${countOf(unread, 'cell')} not understood, kept as pasted`,
 	];
 	return `${label}: ${parts.filter((part) => part !== false).join(', ')}`;
 }
@@ -62,5 +63,3 @@ export const cannotPasteInHead = 'Select a cell first: nothing is pasted into th
 
 const typedColumns = (cells: CellTexts): readonly ColumnName[] =>
 	(Object.entries(cells) as [ColumnName, string][]).flatMap(([column, text]) => (text.trim() === '' ? [] : column));
-
-const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;

@@ -1,6 +1,7 @@
 import { listed } from '../values/listed.ts';
 import { type Choices, sideOfCell, sideOfOrder, sideOfRow } from './choices.ts';
 import type { CellDifference, Merge, RowDifference } from './mergeRows.ts';
+import { countOf } from '../values/countOf.ts';
 
 /** What an import as it is chosen does to the prints that are here. */
 export interface Effects {
@@ -46,8 +47,6 @@ function named(names: readonly string[]): string {
 	return more > 0 ? `${names.slice(0, mostNamed).join(', ')} and ${more} more` : listed(names);
 }
 
-const counted = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`;
-
 /** What would go, in sentences: first what is lost here, with the names of the prints. */
 export function effectSentences(
 	{ removed, replaced, filled, added, leftOut, isReordered }: Effects,
@@ -58,15 +57,15 @@ export function effectSentences(
 		({ row, cells: those }) => `${nameOf(row)} (${those.map(({ column }) => column.name).join(', ')})`,
 	);
 	const losses = [
-		removed.length > 0 ? `Removes ${counted(removed.length, 'print')}: ${named(removed.map(nameOf))}.` : '',
-		cells > 0 ? `Replaces ${counted(cells, 'cell')}: ${named(whose)}.` : '',
+		removed.length > 0 ? `Removes ${countOf(removed.length, 'print')}: ${named(removed.map(nameOf))}.` : '',
+		cells > 0 ? `Replaces ${countOf(cells, 'cell')}: ${named(whose)}.` : '',
 		isReordered ? 'Puts the prints in the order of the file.' : '',
 	].filter((sentence) => sentence !== '');
 	const others = [
 		losses.length === 0 ? 'Removes and replaces nothing here.' : '',
-		added > 0 ? `Adds ${counted(added, 'print')}.` : '',
-		filled > 0 ? `Fills ${counted(filled, 'blank cell')}.` : '',
-		leftOut > 0 ? `Leaves out ${counted(leftOut, 'row')} of the file.` : '',
+		added > 0 ? `Adds ${countOf(added, 'print')}.` : '',
+		filled > 0 ? `Fills ${countOf(filled, 'blank cell')}.` : '',
+		leftOut > 0 ? `Leaves out ${countOf(leftOut, 'row')} of the file.` : '',
 	].filter((sentence) => sentence !== '');
 	return { losses, others };
 }

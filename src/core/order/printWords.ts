@@ -19,9 +19,8 @@ export const wayWords = (picture: Size): 'landscape' | 'portrait' | 'square' =>
 
 /** How often a picture is printed: `4 copies`, `1 copy and 2 proofs`. */
 export function copiesWords({ copies, proofs }: Pick<PrintedPicture, 'copies' | 'proofs'>): string {
-	const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
-	const words = many(copies, 'copy', 'copies');
-	return proofs === 0 ? words : `${words} and ${many(proofs, 'proof', 'proofs')}`;
+	const words = countOf(copies, 'copy', 'copies');
+	return proofs === 0 ? words : `${words} and ${countOf(proofs, 'proof', 'proofs')}`;
 }
 
 /** What a picture takes of its paper: `6 sheets`, `6 pieces of 306 mm`. */
