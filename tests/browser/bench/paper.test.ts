@@ -112,7 +112,7 @@ test('frames and hinges: on paper each print with its frame, its stack and its u
 				const bare = (text: string) => text.replace(/\s+/g, '');
 				for (const legs of ['two of 459 and two of 465 mm', 'two of 739 and two of 500 mm'])
 					expect(bare(whole).split(bare(`legs, long point to long point: ${legs}`)), legs).toHaveLength(3);
-				for (const said of ['corners tried dry', 'moulding clamped, eyes covered'])
+				for (const said of ['corners tried dry', 'Clamp the moulding. Wear eye and hearing protection'])
 					expect(bare(whole)).toContain(bare(said));
 				expect(bare(whole), 'nothing is cut with a knife here').not.toContain(bare('draw the blade past your side'));
 				expect(pastMargins(pages, { width, height }), paper).toEqual([]);
