@@ -435,7 +435,7 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 		for (const [place, of, count] of [
 			['boards', 'figure svg image', 2],
 			['wall', 'svg image', 2],
-			['hang', '.print img', 1],
+			['hang', 'h1 img', 1],
 			['finish', 'svg image', 1],
 		] as const) {
 			await go(place);
