@@ -69,6 +69,7 @@ export function onScreens(shown: readonly Screen[]): void {
 							}
 						}
 					}
+					await page.setViewportSize(landscapeTablet); // as it was opened
 					await leave?.(page);
 				},
 				{ goesOn },
