@@ -416,7 +416,7 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 		await expect.poll(() => drawn(page, '[role=gridcell] img')).toBe(2);
 		await page.getByRole('button', { name: 'Columns' }).click();
 		const figures = page.locator('.beside svg text').filter({ hasText: /^[\d.]+$/ });
-		expect(await figures.count()).toBeGreaterThan(0);
+		await expect.poll(() => figures.count()).toBeGreaterThan(0); // the drawing comes after the grid
 		await page.getByRole('button', { name: 'Hide measures' }).click();
 		await page.getByRole('button', { name: 'Show measures' }).waitFor();
 		expect(await figures.count()).toBe(0);

@@ -60,6 +60,7 @@ test('from what a maker wants to what is due to them, and from the label to the 
 	play(async (page) => {
 		await openSalesShow(page);
 		await goBehindName(page, 'Sales');
+		await page.getByRole('heading', { name: 'Sales', level: 1 }).waitFor();
 		expect(await total(page)).toBe('Nothing sold yet.');
 		// 180 / (1 − 0.4 · 1.2) = 346.15…, up to a multiple of 5
 		expect(await page.getByRole('textbox', { name: 'Price of 1 Ebb' }).getAttribute('placeholder')).toBe('350.00');
