@@ -312,7 +312,8 @@ const send = (page: Page, type: 'dragover' | 'dragleave' | 'drop' | 'paste', { f
 		[type, files ?? {}, text ?? '', isFolder ?? false] as const,
 	);
 
-test('a large list is decoded and read beside the page, and its columns can be said anew without the file', () =>
+// In parts: `unit/pages/decodedOnce`, and the large list in `hostile`.
+testInSoak('a large list is decoded and read beside the page, and its columns can be said anew without the file', () =>
 	play(async (page) => {
 		await page.evaluate(() => {
 			globalThis.TextDecoder = class extends TextDecoder {
@@ -342,7 +343,8 @@ test('a large list is decoded and read beside the page, and its columns can be s
 		await expect.poll(() => page.getByText(/hue. is not known/).count()).toBe(0);
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('1502');
 		expect(await page.locator('body').getAttribute('data-decoded'), 'no large text is decoded on the page').toBeNull();
-	}));
+	}),
+);
 
 test('files are dropped and pasted wherever one is; a text, a film, a folder and an empty file change nothing', () =>
 	play(async (page) => {

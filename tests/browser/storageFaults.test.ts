@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { allOr } from '../soak.ts';
+import { allOr, testInSoak } from '../soak.ts';
 import { goBehindName } from './harness/behindName.ts';
 import { grip } from './grid/cells.ts';
 import { onStage, type Stage } from './harness/stage.ts';
@@ -106,23 +106,27 @@ test('a device that fills up at an import: all stays, is said, is in a file, and
 		expect([await seen(page, 0, 'title'), await seen(page, 0, 'side')]).toEqual(['High water typed', '70 typed']);
 	}));
 
-test('a device that is full as the page first opens: it opens, says so, and a show typed there is in a file', () =>
-	onStage({ hasProfile: true }, async (stage) => {
-		const before = await emptyPage(stage);
-		await setRoom(before, stage, 1);
-		const page = await stage.openShow();
-		await noRoom(page).waitFor();
-		await withPrints(page, [['Low water', '376', '251']]);
-		await noRoom(page).waitFor();
-		expect(await titlesInFile(page)).toEqual(['Low water']);
-		await setRoom(before, stage);
-		await type(page, 0, 'side', '70');
-		await isSaved(page);
-		await page.reload();
-		await cell(page, 0, 'title').waitFor();
-		expect(await seen(page, 0, 'title')).toBe('Low water typed');
-		stage.problems.splice(0); // the app itself could not be kept, and the console says so
-	}));
+// In parts: a device that fills up at an import, and one where storage is refused.
+testInSoak(
+	'a device that is full as the page first opens: it opens, says so, and a show typed there is in a file',
+	() =>
+		onStage({ hasProfile: true }, async (stage) => {
+			const before = await emptyPage(stage);
+			await setRoom(before, stage, 1);
+			const page = await stage.openShow();
+			await noRoom(page).waitFor();
+			await withPrints(page, [['Low water', '376', '251']]);
+			await noRoom(page).waitFor();
+			expect(await titlesInFile(page)).toEqual(['Low water']);
+			await setRoom(before, stage);
+			await type(page, 0, 'side', '70');
+			await isSaved(page);
+			await page.reload();
+			await cell(page, 0, 'title').waitFor();
+			expect(await seen(page, 0, 'title')).toBe('Low water typed');
+			stage.problems.splice(0); // the app itself could not be kept, and the console says so
+		}),
+);
 
 test('storage cleared under an open page: what is on the screen stays, and the next edit saves all of it again', () =>
 	play(async (page, stage) => {

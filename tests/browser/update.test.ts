@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { testInSoak } from '../soak.ts';
 import { isNewer } from './harness/isNewer.ts';
 import { newerBuild, newerVersion } from './harness/newerBuild.ts';
 import { onStage } from './harness/stage.ts';
@@ -41,7 +42,8 @@ test('a newer version waits for the word, and only then takes over', () =>
 		expect(await question(page).count()).toBe(0);
 	}));
 
-test('in the very first visit too; a second window is not reloaded under the hands that type in it', () =>
+// In parts: the test above, and `unit/app/update` for what another window asked for.
+testInSoak('in the very first visit too; a second window is not reloaded under the hands that type in it', () =>
 	onStage({}, async (stage) => {
 		const first = await stage.openShow();
 		await withPrints(first, [['Harbour', '376', '251']]);
@@ -71,4 +73,5 @@ test('in the very first visit too; a second window is not reloaded under the han
 		await expect.poll(() => seen(second, 0, 'note')).toBe('typed in the newer one typed');
 		await second.getByRole('button', { name: 'Start the new version' }).click();
 		await isNewer(second);
-	}));
+	}),
+);

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { testInSoak } from '../../soak.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { pagesOf } from '../harness/pdfPages.ts';
 import { cell, orderFound, paste, seen, startTyping, withPrints } from '../screens/prints.ts';
@@ -13,7 +14,8 @@ const sign = /[⅛¼⅜½⅝¾⅞]/;
 const go = (page: Page, place: string, ready: string) =>
 	page.evaluate((hash) => (location.hash = hash), place).then(() => page.locator(ready).first().waitFor());
 
-test('in inches a measure is written alike in the lists and at the steps of bench and knife: 6 1/2, 42 1/8', () =>
+// In parts: the test below, and `unit/core/length` for how a measure is written.
+testInSoak('in inches a measure is written alike in the lists and at the steps of bench and knife: 6 1/2, 42 1/8', () =>
 	inWindow(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
@@ -41,7 +43,8 @@ test('in inches a measure is written alike in the lists and at the steps of benc
 		expect(await page.locator('.bench svg text, .ticks').allTextContents()).not.toContainEqual(
 			expect.stringMatching(sign),
 		);
-	}));
+	}),
+);
 
 /** Pictures of an inch show, in inches. */
 const inchPrints = [

@@ -69,7 +69,8 @@ const drawnFigures = (page: Page) =>
 		})),
 	);
 
-test('with no connection the example comes to a proven plan, with sheets, cost, waste and what to buy', () =>
+// In parts: the example is planned in `order/example`, opened cold and offline in `shell`.
+testInSoak('with no connection the example comes to a proven plan, with sheets, cost, waste and what to buy', () =>
 	onStage({ reducedMotion: 'reduce', hasTouch: true }, async (stage) => {
 		const page = await stage.openApp();
 		await stage.isKept(page);
@@ -89,7 +90,8 @@ test('with no connection the example comes to a proven plan, with sheets, cost, 
 			3,
 		);
 		await stage.startHost();
-	}));
+	}),
+);
 
 // That a search goes on beside the page: `unit/app/packing`; how long a key takes meanwhile: the bench.
 testInSoak('typing never waits while boards are planned, the old plan says so, and the new one follows', () =>

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
+import { testInSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { activeCell, at, cell, paste, press, seen, startTyping } from '../screens/prints.ts';
@@ -171,7 +172,8 @@ test('a view shows the columns for its purpose, is kept with the show, and oneâ€
 		await active('For the printer').waitFor();
 	}));
 
-test('ten thousand rows are sorted, filtered and scrolled without the hand being lost', () =>
+// In parts: the tests above and below sort and filter, `moving` scrolls ten thousand rows.
+testInSoak('ten thousand rows are sorted, filtered and scrolled without the hand being lost', () =>
 	play(async (page) => {
 		await withNumbered(page, 10_000);
 		await press(page, 'Control+End', 'Home', 'ArrowRight');
@@ -204,4 +206,5 @@ test('ten thousand rows are sorted, filtered and scrolled without the hand being
 		await page.locator('[data-row="4450"]').first().waitFor();
 		expect(await cells.count()).toBeGreaterThan(50);
 		expect(await cells.count()).toBeLessThanOrEqual(300);
-	}));
+	}),
+);
