@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { papers } from '../../../src/core/values/papers.ts';
 import { allOr, testInSoak } from '../../soak.ts';
+import { tapUntil } from '../grid/fingers.ts';
 import { type Pages, pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { dropFiles, paintedPicture } from '../pictures/pictureFiles.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -75,7 +76,10 @@ test('by touch prints are finished at the bench, and on A4 the ticks stand on th
 	play(async (page) => {
 		await openNastyShow(page);
 		await goTo(page, 'bench');
-		await page.getByRole('link', { name: 'Start finishing' }).tap();
+		// The plans come meanwhile, and what stands over the link grows.
+		const start = page.getByRole('link', { name: 'Start finishing' });
+		await start.waitFor();
+		await tapUntil(start, async () => !(await start.isVisible()));
 		await page.getByRole('heading', { name: new RegExp(`^1 Tide 1.*0 of ${copies} ready`) }).waitFor();
 		for (const area of await page.locator('.area, .ticks button, select, .views .press').all())
 			expect((await area.boundingBox())!.height).toBeGreaterThanOrEqual(60);
