@@ -133,6 +133,7 @@ const inSoak = [
 	'harness',
 	'hostile.test.ts',
 	'importWhileTyping.test.ts',
+	'bench/fractions.test.ts',
 	'bench/paper.test.ts',
 	'bench/undoTick.test.ts',
 	'bench/workedThrough.test.ts',
@@ -148,6 +149,8 @@ const inSoak = [
 	'record',
 	'screens',
 	'serve.test.ts',
+	'storageFaults.test.ts',
+	'update.test.ts',
 	'wholeJob.test.ts',
 	'wholeShow.test.ts',
 ].map((name) => `tests/browser/${name}`);
