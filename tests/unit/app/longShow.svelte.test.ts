@@ -1,7 +1,6 @@
 import 'fake-indexeddb/auto';
-import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
+import { expect, onTestFinished, test, vi } from 'vitest';
 import { otherWork } from '../../../src/app/inSlices.ts';
-import { openSession } from '../../../src/app/openSession.ts';
 import { mostAtOnce, WorkedOut } from '../../../src/app/workedOut.svelte.ts';
 import { orderBench } from '../../../src/core/bench/orderBench.ts';
 import { withFindingsAcross } from '../../../src/core/findings/acrossRows.ts';
@@ -9,19 +8,10 @@ import type { RowResult } from '../../../src/core/findings/rowResult.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import type { CellTexts, Row } from '../../../src/core/show/row.ts';
-import { namer } from '../core/show/randomEdits.ts';
 import { on } from './edits.ts';
+import { openInOwnDatabase } from './openInOwnDatabase.ts';
 
-let databaseName = '';
-beforeEach(({ task }) => {
-	databaseName = task.id;
-});
-
-async function open(): Promise<Session> {
-	const session = await openSession({ databaseName, makeId: namer() });
-	onTestFinished(() => session.close());
-	return session;
-}
+const open = openInOwnDatabase();
 
 /** Rows of which the last two have the same number of one edition. */
 const rows = (count: number): { cells: CellTexts }[] =>

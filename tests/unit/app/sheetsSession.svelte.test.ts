@@ -1,22 +1,12 @@
 import 'fake-indexeddb/auto';
-import { beforeEach, expect, onTestFinished, test } from 'vitest';
-import { openSession } from '../../../src/app/openSession.ts';
+import { expect, test } from 'vitest';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
 import { plannedSheet, showOf } from '../core/sheets/sheetsOf.ts';
-import { namer } from '../core/show/randomEdits.ts';
 import { on } from './edits.ts';
+import { openInOwnDatabase } from './openInOwnDatabase.ts';
 
-let databaseName = '';
-beforeEach(({ task }) => {
-	databaseName = task.id;
-});
-
-async function open(): Promise<Session> {
-	const session = await openSession({ databaseName, makeId: namer() });
-	onTestFinished(() => session.close());
-	return session;
-}
+const open = openInOwnDatabase();
 
 /** What the device holds, as a tab opened now would see it. */
 const kept = async (session: Session) => {
