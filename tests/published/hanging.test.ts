@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import { toInches, toMm } from '../../src/core/length/length.ts';
+import { inches, toInches, toMm } from '../../src/core/length/length.ts';
 import { workOut } from '../../src/core/row/workOut.ts';
 import { readSettings } from '../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../src/core/settings/settings.ts';
 import type { Row, Typed } from '../../src/core/show/row.ts';
-import { fixingOf, hooksOf } from '../../src/core/walls/fixing.ts';
+import { fixingOf, hooksOf, ringsOf, safetyFactor } from '../../src/core/walls/fixing.ts';
 import { hangWalls } from '../../src/core/walls/hangWalls.ts';
 import { cases } from '../../shared/check-values/hanging.json' with { type: 'json' };
 
@@ -47,19 +47,55 @@ test.each([...cases.spacing, cases.setGap])(
 	},
 );
 
-test.each(cases.pull)('rings $spanMm mm apart, the nail $riseMm mm above them ($source)', (published) => {
-	const { spanMm, riseMm, weight, pull } = published;
+/** Fixes a frame of 400 mm height whose cord rises by so much to one nail, its rings so far apart. */
+function fix({
+	spanMm,
+	riseMm,
+	weightKg,
+}: {
+	readonly spanMm: number;
+	readonly riseMm: number;
+	readonly weightKg: number;
+}) {
 	const { settings } = readSettings({ hanging: { inset: 0, rings: '400 mm' } });
 	const worked = workOut(row({ drop: `${400 - riseMm} mm` }), settings);
 	const size = { width: spanMm * 1e7, height: 1e10 } as unknown as NonNullable<typeof worked.framed.size>;
-	const fixing = fixingOf(
+	expect(toMm(settings.hanging.inset)).toBe(0);
+	return fixingOf(
 		{
 			read: worked.read,
 			frame: { ...worked.frame, frame: { name: 'Plain', clearance: settings.frameClearance } },
-			framed: { ...worked.framed, size, weightKg: weight },
+			framed: { ...worked.framed, size, weightKg },
 		},
 		settings,
 	)!;
-	expect(fixing.pullKg).toBeCloseTo(pull, 2);
-	expect(toMm(settings.hanging.inset)).toBe(0);
+}
+
+test.each(cases.pull)('rings $spanMm mm apart, the nail $riseMm mm above them ($source)', (published) => {
+	const { spanMm, riseMm, weight, pull } = published;
+	expect(fix({ spanMm, riseMm, weightKg: weight }).pullKg).toBeCloseTo(pull, 2);
+});
+
+const { weight: weightOfChart, source: chart } = cases.pullByAngle;
+test.each(cases.pullByAngle.rows)(
+	`a cord at $degrees degrees pulls $pull at ${weightOfChart} (${chart})`,
+	(published) => {
+		const { degrees, pull } = published;
+		const riseMm = 100;
+		const spanMm = (2 * riseMm) / Math.tan((degrees * Math.PI) / 180);
+		expect(Math.round(fix({ spanMm, riseMm, weightKg: weightOfChart }).pullKg!)).toBe(pull);
+	},
+);
+
+test(`a fixing rated for ${cases.rating.rating} may hold ${cases.rating.usable} (${cases.rating.source})`, () => {
+	expect(cases.rating.rating / safetyFactor).toBe(cases.rating.usable);
+});
+
+test(`rings ${cases.rings.downIn} in down a frame of ${cases.rings.heightIn} in (${cases.rings.source})`, () => {
+	const { settings } = readSettings({
+		unit: 'in',
+		frames: [{ name: 'Plain', clearance: '0', moulding: '1 in', lip: '1 in' }],
+	});
+	const print = { 'mount width': '12', 'mount height': `${cases.rings.heightIn}`, frame: 'Plain' };
+	expect(ringsOf(workOut(row(print), settings), settings)).toBeCloseTo(inches(cases.rings.downIn), 0);
 });
