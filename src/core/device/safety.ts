@@ -51,7 +51,7 @@ function copySentence(copiedOn: string | undefined, copied: 'rows' | 'show' | un
 	if (copiedOn === undefined)
 		return since === 0
 			? 'Nothing of this show is in a file yet, and nothing has been typed.'
-			: `This device holds the only copy: ${changesInWords(since)}, never backed up.`;
+			: 'This device holds the only copy. Never backed up.';
 	const what =
 		copied === 'rows'
 			? 'The last file, with the rows but without settings, ticks and buyers, was saved'

@@ -87,7 +87,7 @@ test('sales, settings, shows and help stand behind the show’s name, by keyboar
 		await showName(page).tap();
 		await page
 			.getByRole('listitem')
-			.getByText(/^Saved · .*not backed up$/)
+			.getByText(/^Saved · .*Never backed up$/)
 			.waitFor();
 		expect(await axeProblems(page)).toEqual([]);
 	}));
@@ -179,7 +179,7 @@ test('the head is as high as ever, whatever it says about saving, and one line o
 		await page.getByRole('button', { name: 'Start typing' }).click();
 		await page.getByRole('textbox', { name: 'Title' }).fill('Low water');
 		await press(page, 'Tab');
-		await page.getByText('2 changes not backed up').waitFor({ state: 'attached' });
+		await page.getByText('Never backed up').waitFor({ state: 'attached' });
 		await page.getByText('Saved', { exact: true }).waitFor();
 		const heights = await page.evaluate(() => (window as unknown as { heights: number[] }).heights);
 		expect(heights.length).toBeGreaterThan(2);

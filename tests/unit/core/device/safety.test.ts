@@ -14,7 +14,7 @@ const nothing = {
 
 test.each([
 	[nothing, 'Nothing of this show is in a file yet, and nothing has been typed.'],
-	[{ ...nothing, changesSince: 1 }, 'This device holds the only copy: 1 change, never backed up.'],
+	[{ ...nothing, changesSince: 1 }, 'This device holds the only copy. Never backed up.'],
 	[
 		{ ...nothing, copiedOn: 'on 2 May', copied: 'show' as const },
 		'The last file, with everything, was saved on 2 May. Nothing has changed since.',
@@ -50,7 +50,12 @@ test.each([
 });
 
 test('the reminder counts, and says nothing where there is nothing to say', () => {
-	expect([0, 1, 12].map(reminder)).toEqual(['', '1 change not backed up', '12 changes not backed up']);
+	const after = (changes: number) => reminder(changes, true);
+	expect([0, 1, 12].map(after)).toEqual(['', '1 change not backed up', '12 changes not backed up']);
+});
+
+test('until a file was saved the reminder counts nothing: all of the show is at risk', () => {
+	expect([0, 1, 12].map((changes) => reminder(changes, false))).toEqual(['', 'Never backed up', 'Never backed up']);
 });
 
 test('a deleted show has thirty days', () => {
