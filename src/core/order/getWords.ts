@@ -21,9 +21,16 @@ export const kindWords: Readonly<Record<GetKind, string>> = {
 	labels: 'Labels',
 };
 
-/** An amount that is wanted: pieces, or metres to a tenth, up: nobody buys tape by the centimetre. */
-export const amountWords = (value: number, { isByLength }: Pick<GetLine, 'isByLength'>): string =>
-	isByLength ? `${(Math.ceil((toMm(value as Length) / mmPerMetre) * 10 - 1e-9) / 10).toFixed(1)} m` : `${value}`;
+/**
+ * An amount that is wanted: pieces, or metres, up. A roll of paper is said to a centimetre, as its pieces add up and nothing
+ * is added to them; the others to a tenth: nobody buys tape by the centimetre.
+ */
+export function amountWords(value: number, { kind, isByLength }: Pick<GetLine, 'kind' | 'isByLength'>): string {
+	if (!isByLength) return `${value}`;
+	const decimals = kind === 'paper' ? 2 : 1;
+	const parts = 10 ** decimals;
+	return `${(Math.ceil((toMm(value as Length) / mmPerMetre) * parts - 1e-9) / parts).toFixed(decimals)} m`;
+}
 
 /** An amount that is there: pieces, or metres as they were counted, to a centimetre, never more than there is. */
 export const thereWords = ({ there, isByLength }: Pick<GetLine, 'there' | 'isByLength'>): string =>

@@ -17,10 +17,10 @@ test('the print list says what goes on each paper and where, what is not printed
 	play(async (page) => {
 		await openPaperShow(page);
 		await page.getByRole('link', { name: 'To get' }).tap();
-		await page.getByRole('link', { name: 'Print list' }).tap();
-		await page.getByRole('heading', { name: 'Print list' }).waitFor();
+		await page.getByRole('link', { name: 'Pictures to print' }).tap();
+		await page.getByRole('heading', { name: 'Pictures to print' }).waitFor();
 		const rag = page.getByRole('region', { name: /^Cotton/ });
-		expect(await rag.locator('dd').allInnerTexts()).toEqual(['7 sheets', '3', '1 pack of 25', '42.00']);
+		expect(await rag.locator('dd').allInnerTexts()).toEqual(['7 sheets', '3', '1 pack of 25', '42.00 EUR']);
 		expect(await rag.getByRole('img').nth(1).getAttribute('aria-label')).toMatch(
 			/^The picture on its paper: left 12, top [\d.]+, right [\d.]+, bottom [\d.]+ mm$/,
 		);
@@ -29,7 +29,7 @@ test('the print list says what goes on each paper and where, what is not printed
 				.getByRole('region', { name: /^Baryta roll/ })
 				.locator('dd')
 				.allInnerTexts(),
-		).toEqual([expect.stringMatching(/^\d\.\d m of the roll$/), '1 roll of 15 m', '180.00']);
+		).toEqual([expect.stringMatching(/^\d\.\d\d m of the roll$/), '1 roll of 15 m', '180.00 EUR']);
 		await page
 			.getByRole('region', { name: /^Baryta roll/ })
 			.getByText('Width across the roll, cut above and below')
@@ -44,7 +44,7 @@ test('the print list says what goes on each paper and where, what is not printed
 		const given = page.waitForEvent('download');
 		await page.getByRole('button', { name: 'Save as CSV' }).tap();
 		const file = await given;
-		expect(file.suggestedFilename()).toBe(`${paperShow} print list.csv`);
+		expect(file.suggestedFilename()).toBe(`${paperShow} pictures to print.csv`);
 		expect(await readFile(await file.path(), 'utf8')).toMatch(
 			/^kind,paper,print,number,title,way up,picture width \(mm\),/,
 		);
@@ -70,7 +70,7 @@ test('on paper each picture stands on its paper with its margins, inside the pag
 		await openPaperShow(page);
 		await page.goto(`${page.url().split('#')[0]}#print-list`);
 		await page.getByRole('link', { name: 'Print on paper' }).tap();
-		expect(await page.getByRole('checkbox', { name: 'Print list' }).isChecked()).toBe(true);
+		expect(await page.getByRole('checkbox', { name: 'Pictures to print' }).isChecked()).toBe(true);
 		for (const { name, width, height } of papers) {
 			await page.getByRole('radio', { name }).check();
 			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));
@@ -81,6 +81,6 @@ test('on paper each picture stands on its paper with its margins, inside the pag
 			for (const said of ['Cotton', '4 copies and 1 proof: 5 sheets', 'Not printed', 'It has no paper yet.', '12'])
 				expect(whole.replace(/\s+/g, ' ')).toContain(said);
 		}
-		await page.getByRole('link', { name: 'Back to the print list' }).tap();
-		await page.getByRole('heading', { name: 'Print list' }).waitFor();
+		await page.getByRole('link', { name: 'Back to the pictures to print' }).tap();
+		await page.getByRole('heading', { name: 'Pictures to print' }).waitFor();
 	}));

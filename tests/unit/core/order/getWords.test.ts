@@ -3,9 +3,14 @@ import { mm } from '../../../../src/core/length/length.ts';
 import { amountWords, thereWords } from '../../../../src/core/order/getWords.ts';
 
 test('what is wanted by length is said to a tenth of a metre, never less than it is', () => {
-	const metres = (value: number) => amountWords(mm(value), { isByLength: true });
+	const metres = (value: number) => amountWords(mm(value), { kind: 'tape', isByLength: true });
 	expect([24_470, 24_400, 24_401, 90].map(metres)).toEqual(['24.5 m', '24.4 m', '24.5 m', '0.1 m']);
-	expect(amountWords(7, { isByLength: false })).toBe('7');
+	expect(amountWords(7, { kind: 'rings', isByLength: false })).toBe('7');
+});
+
+test('what is wanted of a roll of paper is said to a centimetre, never less than it is', () => {
+	const metres = (value: number) => amountWords(mm(value), { kind: 'paper', isByLength: true });
+	expect([7 * 401, 19_890, 400].map(metres)).toEqual(['2.81 m', '19.89 m', '0.40 m']);
 });
 
 test('what is there by length is never said to be more', () => {

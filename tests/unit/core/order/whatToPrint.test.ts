@@ -69,7 +69,7 @@ describe('papers and pictures', () => {
 		expect(takesWords(sheet!, settings)).toBe('3 sheets');
 	});
 	test('sheets, packs and the length of roll, with what is in stock', () => {
-		expect(printed.map(wantedWords)).toEqual(['6 sheets', '19.9 m of the roll', '3 sheets']);
+		expect(printed.map(wantedWords)).toEqual(['6 sheets', '19.89 m of the roll', '3 sheets']);
 		expect(printed.map(({ line }) => [line.packs, line.cost])).toEqual([
 			[1, 4200],
 			[1, 8000],
