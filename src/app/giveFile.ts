@@ -83,7 +83,7 @@ export async function giveToGet(session: Session, toGet: ToGet): Promise<string 
 export async function givePrintList(session: Session, toPrint: ToPrint): Promise<string | undefined> {
 	const { show, results, settings } = session;
 	const text = writePrintList(toPrint, { rows: show.rows, results, settings });
-	return handOut([new File([text], fileName(`${show.name} print list`, 'csv'), { type: 'text/csv' })], 'save');
+	return handOut([new File([text], fileName(`${show.name} pictures to print`, 'csv'), { type: 'text/csv' })], 'save');
 }
 
 /** Hands out what is to be cut, by size, as CSV: no copy of the show. @returns the name of the file */

@@ -83,7 +83,7 @@ export class FilesOut {
 	/** The print list of the open show, as CSV. */
 	async printList(toPrint: ToPrint): Promise<void> {
 		const { session } = this.#shelf;
-		await this.#give('The print list', () => givePrintList(session, toPrint));
+		await this.#give('The list of pictures to print', () => givePrintList(session, toPrint));
 	}
 
 	/** What is to be cut for the open show, by size, as CSV. */

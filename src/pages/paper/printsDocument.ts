@@ -7,10 +7,10 @@ import { paperDocument } from './paperDocument.ts';
 
 const none = 'No print has a paper to be printed on yet.';
 
-/** The print list. */
+/** Pictures to print, by paper. */
 export const printsDocument = paperDocument({
 	id: 'prints',
-	name: 'Print list',
+	name: 'Pictures to print',
 	care: '',
 	none,
 	make(source) {

@@ -367,7 +367,7 @@ export const screens: readonly Screen[] = [
 		open: async (page) => {
 			await comeToPaperShow(page);
 			await goTo(page, 'To get');
-			await page.getByRole('link', { name: 'Print list' }).click();
+			await page.getByRole('link', { name: 'Pictures to print' }).click();
 			await page.getByRole('heading', { name: 'Not printed' }).waitFor();
 		},
 	},

@@ -52,10 +52,10 @@ test('the example from frame and paper to what to get: given frames, bound by it
 		expect(shares.reduce((sum, share) => sum + minorUnits(share), 0)).toBe(minorUnits(total));
 		await page.getByRole('heading', { name: /^Ash moulding, \d+ sticks?$/ }).waitFor();
 
-		await page.getByRole('link', { name: 'Print list' }).first().click();
+		await page.getByRole('link', { name: 'Pictures to print' }).first().click();
 		for (const name of [/^Cotton A2/, /^Cotton A3.*deckle edge/, /^Satin A3\+/, /^Satin roll.*roll/])
 			await page.getByRole('heading', { name }).waitFor();
 		await page.getByRole('link', { name: 'Print on paper' }).click();
 		await page.locator('article').first().waitFor();
-		expect(await page.getByRole('checkbox', { name: /^Print list/ }).isChecked()).toBe(true);
+		expect(await page.getByRole('checkbox', { name: /^Pictures to print/ }).isChecked()).toBe(true);
 	}));

@@ -20,6 +20,15 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 		await page.getByRole('heading', { name: /^Total [\d.]+ EUR$/ }).waitFor();
 		await page.getByRole('heading', { name: /^Oak, \d+ sticks?$/ }).waitFor();
 		await expect.poll(() => page.getByText('Working out the plans…').count(), { timeout: 30_000 }).toBe(0);
+		const heads = await page.locator('tbody .kind').allInnerTexts();
+		expect(heads, 'with one line a group has its heading too').toEqual([
+			'Boards',
+			'Glazing',
+			'Backing',
+			'Moulding',
+			'Papers',
+			'Supplies',
+		]);
 		const total = await page.getByRole('heading', { name: /^Total/ }).innerText();
 		const shares = await page.locator('.shares > li').allInnerTexts();
 		expect(shares.map((share) => share.split(':')[0])).toEqual(['Ilse', 'Jonah']);

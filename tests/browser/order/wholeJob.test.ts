@@ -127,12 +127,12 @@ test('by touch: frames, papers and boards typed, thirty rows pasted, glass and b
 		);
 		for (const name of ['Chalk', 'Clear', 'Grey', 'Large ash', 'Small ash', 'Cotton A2', 'Cotton A3'])
 			expect(toGet.join(' '), 'what to get, on paper').toContain(name);
-		await finger.tap(page.getByRole('checkbox', { name: /^Print list/ }));
+		await finger.tap(page.getByRole('checkbox', { name: /^Pictures to print/ }));
 		await page.getByRole('heading', { name: /^Cotton A3/ }).waitFor();
 		const prints = (await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true }))))
 			.flatMap(({ texts }) => texts.map((each) => each.text))
 			.join(' ');
-		for (const place of [1, 2, 15, 30]) expect(prints, 'the print list, on paper').toContain(`Tide ${place}`);
+		for (const place of [1, 2, 15, 30]) expect(prints, 'the pictures to print, on paper').toContain(`Tide ${place}`);
 
 		expect({ taps: finger.taps, keys: finger.keys }).toEqual({ taps: 59, keys: 121 });
 		expect(finger.taps * seconds.tap + finger.keys * seconds.key, 'six minutes at most').toBeLessThanOrEqual(6 * 60);
