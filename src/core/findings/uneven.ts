@@ -32,8 +32,8 @@ export const uneven: Finder = (context) => {
 	];
 };
 
-/** Whether nothing but the shape, and the mount that it is for, settles the picture. */
+/** Whether nothing but the shape, and the mount that it is for, settles the picture. Typing what is shown settles nothing. */
 const isSettledByShape = ({ read, solution }: RowContext): boolean =>
 	solution.isShapeKept === true &&
 	solution.boundByPaper === undefined &&
-	sizeKeys.every((key) => read.cells[key] === undefined);
+	sizeKeys.every((key) => read.cells[key] === undefined || solution.asShown?.includes(key));

@@ -33,7 +33,7 @@ function solve(cells: Cells, settings: Settings, seen: Map<number, Solution>): S
 	const known = seen.get(key);
 	if (known) return known;
 	const rest = withoutShown(cells, settings, seen);
-	const solution = rest === cells ? solveByRules(cells, settings) : keepTyped(solve(rest, settings, seen), cells);
+	const solution = rest === cells ? solveByRules(cells, settings) : keepTyped(solve(rest, settings, seen), cells, rest);
 	seen.set(key, solution);
 	return solution;
 }
@@ -275,12 +275,16 @@ const nothing: SolvedRow = {
 /**
  * Puts back the typed cells that say what the row shows. They may be up to 1 µm off, so what was not typed gives way to
  * keep the sums exact.
+ *
+ * @param rest the cells that the solution was worked out from
  */
-function keepTyped(solution: Solution, cells: Cells): Solution {
+function keepTyped(solution: Solution, cells: Cells, rest: Cells): Solution {
 	const solved = { ...solution.solved };
 	const typed = { ...solution.typed };
+	const asShown: SizeKey[] = [...(solution.asShown ?? [])];
 	for (const key of shownKeys) {
 		if (cells[key] === undefined) continue;
+		if (rest[key] === undefined) asShown.push(key);
 		solved[key] = cells[key];
 		typed[key] = cells[key];
 	}
@@ -301,5 +305,5 @@ function keepTyped(solution: Solution, cells: Cells): Solution {
 	const { windowHeight: was, overlapBottom } = solution.solved;
 	if (was !== undefined && overlapBottom !== undefined && solved.windowHeight !== undefined)
 		solved.overlapBottom = plus(overlapBottom, minus(was, solved.windowHeight));
-	return { ...solution, solved, typed };
+	return { ...solution, solved, typed, asShown };
 }

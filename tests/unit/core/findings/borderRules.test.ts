@@ -19,6 +19,13 @@ describeRules([
 	},
 	{
 		code: 'uneven',
+		level: 'note',
+		told: 'shape 1:1, side 149, top 70, bottom 78, window width 302', // as shown: typing that changes nothing
+		says: 'Side 149 and top 70 differ by 79 mm',
+		not: 'shape 1:1, bottom weight optical centre',
+	},
+	{
+		code: 'uneven',
 		level: 'look',
 		told: 'picture 300 x 300',
 		says: 'Side 153 and top 74 differ by 79 mm',
