@@ -19,8 +19,16 @@ const unit = String.raw`(?:\s*(?:mm|cm|m|inches|inch|in|ft|["″])(?![a-z])\.?)?
 const sideWord = String.raw`(?:h|w|b|height|width|high|wide)`;
 const side = (name: string) =>
 	String.raw`(?:(?<${name}Before>(?<![a-z])${sideWord})[\s.:=]*)?(?<${name}>${figures}${unit})(?:\s*\(?(?<${name}Behind>${sideWord})(?![a-z])\)?)?`;
+/** Not within a name or a number: the `4 x 2` of `A4 x 2` is no size. */
+const start = String.raw`(?<![a-z\d]|\d[.,])`;
 /** Two lengths with a sign between them, each with the word for its side before or behind it, or with none. */
-const sizePattern = new RegExp(String.raw`${side('first')}\s*(?:x|×|by|\*)\s*${side('second')}(?<unit>${unit})`, 'gi');
+const sizePattern = new RegExp(
+	String.raw`${start}${side('first')}\s*(?:x|×|by|\*)\s*${side('second')}(?<unit>${unit})`,
+	'gi',
+);
+/** Words for units that no length is read in, or how they begin: a size before one of them is in none of ours. */
+const otherUnit =
+	/^\s*(?:(?:cms|mms|ins|dm|km|po|p[ti]s?|[dp]pi|yds?)(?![a-z])|p(?:x|ix)|point|pica|yard|met[er]|mètre|mill?im|[cz]entim|de[cz]im|zoll|pouce|pollic|pulgad|duim)/i;
 /** What every size has, looked for first: a long list has many cells, and few sizes. */
 const twoFigures = /\d[^]*?(?:x|×|by|\*)[^]*?\d/i;
 
@@ -49,8 +57,10 @@ export function dimensionsIn(text: string, isHeightFirst = false): readonly Dime
 	for (const match of text.matchAll(sizePattern)) {
 		const groups = match.groups!;
 		const before = text.slice(end, match.index);
-		const behind = /^\s*\(([^()\d]{1,40})\)/.exec(text.slice(match.index + match[0].length));
+		const rest = text.slice(match.index + match[0].length);
+		const behind = /^\s*\(([^()\d]{1,40})\)/.exec(rest);
 		end = match.index + match[0].length + (behind?.[0].length ?? 0);
+		if (otherUnit.test(rest)) continue;
 		const of = ofWords(before) ?? (behind === null ? undefined : ofWords(behind[1]!));
 		if (of === undefined && found.length > 0 && /[(=/]\s*$/.test(before)) continue; // the same in another unit
 		const sizeUnit = groups['unit'] ?? '';

@@ -113,6 +113,15 @@ describe('sizes among words', () => {
 		['framed: 50 x 40 cm', [['frame', '50 cm x 40 cm']]],
 		['Blatt 30 x 40 cm', [['paper', '30 cm x 40 cm']]],
 		['dimensions variable', []],
+		['30 x 40 cms', []],
+		['24 x 33 Zentimeter', []],
+		['3000 x 2000 px', []],
+		['30 cm x 40 pt', []],
+		['3000 x 2000 px, print 30 x 20 cm', [['picture', '30 cm x 20 cm']]],
+		['30 x 40 cm, metal', [[undefined, '30 cm x 40 cm']]],
+		['30 x 40 pine', [[undefined, '30 x 40']]],
+		['A4 x 2', []],
+		['A14 x 2 cm', []],
 	])('%j', (text, sizes) => expect(dimensionsIn(text).map(({ of, size }) => [of, size])).toEqual(sizes));
 
 	test('the list may say that the height stands first', () => {
@@ -129,6 +138,10 @@ describe('sizes among words', () => {
 			typed: { 'picture width': '24', 'picture height': '33' },
 			units: { 'picture width': 'cm', 'picture height': 'cm' },
 		});
+	});
+
+	test('a size in a unit that is none of ours stays as typed', () => {
+		expect(read('title,mount\nPier,30 x 40 cms\n').rows[0]!.typed).toEqual({ title: 'Pier', mount: '30 x 40 cms' });
 	});
 
 	test('a unit in a column of its own counts where neither header nor cell names one', () => {
