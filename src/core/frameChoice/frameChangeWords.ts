@@ -65,13 +65,13 @@ function instead(what: string, before: string | undefined, after: string | undef
 	return before === undefined ? `${what} ${after}.` : `${what} ${after} instead of ${before}.`;
 }
 
-/** What no longer stands in the cells that it types into. */
+/** What it types in the place of what somebody typed. */
 const cellWords = (change: CellTexts, { typed }: Row): string =>
 	(Object.entries(change) as [ColumnName, string][])
 		.flatMap(([column, text]) => {
 			const before = typed[column];
 			return before === undefined || before.trim().toLowerCase() === text.toLowerCase()
 				? []
-				: `The ${column} cell no longer says “${shownText(before)}”.`;
+				: `Types “${text}” over “${shownText(before)}” in the ${column} cell.`;
 		})
 		.join(' ');

@@ -29,32 +29,20 @@ export function frameRows(
 					)
 				: frameChangeWords(print, row, scale);
 		const now = { text: results[index]?.frame.frame?.name ?? 'No frame', below: mountWords(before, scale) };
-		const proposed: { readonly text: string; readonly below?: string } =
-			frame === undefined ? { text: 'None' } : proposedWords(now, { text: frame, below: mountWords(after, scale) });
+		const mount = mountWords(after, scale);
+		const isMountSame = now.below === mount;
+		const proposed =
+			frame === undefined ? { text: 'None' } : { text: frame, below: isMountSame ? 'Mount stays' : mount };
 		return [
 			{
 				id: print.id,
 				name: nameOfPrint(row, index),
 				isChanging: frame !== undefined,
-				isSame: proposed.text === 'Stays' && words === '',
+				isSame: isMountSame && frame === now.text && words === '',
 				cells: [now, proposed, { text: words, kind: 'words' as const }],
 			},
 		];
 	});
-}
-
-interface FrameAndMount {
-	readonly text: string;
-	readonly below: string;
-}
-
-/** What is proposed, of which only what changes is said again. */
-function proposedWords(
-	now: FrameAndMount,
-	proposed: FrameAndMount,
-): { readonly text: string; readonly below?: string } {
-	if (now.below !== proposed.below) return proposed;
-	return now.text === proposed.text ? { text: 'Stays' } : { text: proposed.text, below: 'Mount stays' };
 }
 
 const mountWords = ({ mountWidth, mountHeight }: SolvedRow, scale: Scale): string =>

@@ -17,7 +17,7 @@ test('the example from frame and paper to what to get: given frames, bound by it
 		await page.getByRole('button', { name: 'Find frames' }).click();
 		await page.getByText('22 of 25 prints get a frame.').waitFor();
 		await page.getByText('No other choice frames more prints or changes their pictures less.').waitFor();
-		await page.getByRole('button', { name: 'Apply 22 changes' }).click();
+		await page.getByRole('button', { name: 'Apply to 22 prints' }).click();
 		await page.getByText('22 prints changed.').waitFor();
 		await goTo('Prints');
 		expect([await seen(page, 0, 'frame'), await seen(page, 0, 'mount')]).toEqual(['Large oak typed', 'frame typed']);

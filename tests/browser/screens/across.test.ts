@@ -26,7 +26,7 @@ test('harmonise shows before and after, and is taken whole in one step to undo',
 		await page.getByText('clears what is typed in its picture, window, mount and border cells').waitFor();
 		const count = await page.getByRole('checkbox', { checked: true }).count();
 		expect(await page.getByRole('row').filter({ hasText: 'Left alone: can’t be cut yet' }).count()).toBeGreaterThan(0);
-		await page.getByRole('button', { name: `Apply ${count} changes` }).click();
+		await page.getByRole('button', { name: `Apply to ${count} prints` }).click();
 		await expect.poll(() => needs(page)).not.toBe(before);
 		const note = page.getByRole('group', { name: 'What was applied' });
 		expect(await note.innerText()).toContain(`${count} prints changed.`);
@@ -67,7 +67,7 @@ test('a print can be left out, and all of it left as it is', () =>
 		expect(all).toBeGreaterThan(10);
 		for (const _ of Array.from({ length: all - 1 }))
 			await page.getByRole('checkbox', { checked: true }).first().uncheck();
-		await page.getByRole('button', { name: 'Apply 1 change' }).waitFor();
+		await page.getByRole('button', { name: 'Apply to 1 print' }).waitFor();
 		await page.getByRole('button', { name: 'Leave as it is' }).click();
 		expect(await page.getByRole('table').count()).toBe(0);
 		await page.getByRole('link', { name: 'Prints', exact: true }).click();

@@ -53,7 +53,7 @@ test('by keyboard: from the menu of the prints to frames for all, applied in par
 		expect(await row('Slack water').getByRole('checkbox').count()).toBe(0);
 		await row('Flood').getByRole('checkbox').focus();
 		await press(page, 'Space');
-		await page.getByRole('button', { name: 'Apply 1 change' }).focus();
+		await page.getByRole('button', { name: 'Apply to 1 print' }).focus();
 		await press(page, 'Enter');
 		const note = page.getByRole('group', { name: 'What was applied' });
 		expect(await note.innerText()).toContain('1 print changed.');
@@ -75,7 +75,7 @@ test('by touch: too few frames are found at the print, and all of it is applied 
 		expect(await page.getByRole('table').count()).toBe(0);
 		expect(await focused(page)).toBe('Find frames');
 		await page.getByRole('button', { name: 'Find frames' }).tap();
-		await page.getByRole('button', { name: 'Apply 1 change' }).tap();
+		await page.getByRole('button', { name: 'Apply to 1 print' }).tap();
 		await page.getByText('1 print changed.').waitFor();
 		await page.getByRole('link', { name: 'Back to Prints' }).tap();
 		await cell(page, 0, 'title').waitFor();

@@ -16,10 +16,10 @@ function rowsOf(typed: Record<string, string>, show: object) {
 	return frameRows(giveFrames(rows, settings).rows, rows, results, settings);
 }
 
-test('a frame and a mount that stay are said to stay, not said again', () => {
+test('a frame that stays is named as what is typed, and the mount’s size is not said again', () => {
 	const [now, proposed, changes] = cellsOf({ shape: '3:2' }, { mountSize: '400 x 300 mm' });
 	expect(now).toEqual({ text: 'Oak', below: '400 × 300 mm' });
-	expect(proposed).toEqual({ text: 'Stays' });
+	expect(proposed).toEqual({ text: 'Oak', below: 'Mount stays' });
 	expect(changes).toMatchObject({ text: '' });
 	expect(rowsOf({ shape: '3:2' }, { mountSize: '400 x 300 mm' })[0]).toMatchObject({ isChanging: true, isSame: true });
 	expect(rowsOf({ shape: '3:2' }, { mountSize: '500 x 400 mm' })[0]).toMatchObject({ isChanging: true, isSame: false });

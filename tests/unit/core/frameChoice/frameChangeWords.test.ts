@@ -31,7 +31,7 @@ test.each<[Typed, object, string]>([
 	[
 		{ 'picture width': '200', 'picture height': '133', mount: '420 x 320' },
 		{},
-		'Side, top, bottom 103, 82, 91 instead of 113, 92, 101. The mount cell no longer says “420 x 320”.',
+		'Side, top, bottom 103, 82, 91 instead of 113, 92, 101. Types “frame” over “420 x 320” in the mount cell.',
 	],
 	[{ 'picture width': '500', 'picture height': '333' }, {}, 'No frame in the list suits it.'],
 	[
