@@ -195,6 +195,11 @@ test('rows are pasted into a text area; a text without column names stays there 
 		await page.getByRole('button', { name: 'Paste rows' }).click();
 		const area = page.getByRole('textbox', { name: /Rows/ });
 		expect(await area.evaluate((element) => element === document.activeElement)).toBe(true);
+		const [field, button] = await Promise.all(
+			[area, page.getByRole('button', { name: 'Import rows' })].map(async (each) => (await each.boundingBox())!),
+		);
+		expect(button!.y, 'over the text').toBeLessThan(field!.y);
+		expect(field!.y + field!.height, 'above a keyboard').toBeLessThan(410);
 		await area.fill('Low water,456,306');
 		await page.getByRole('button', { name: 'Import rows' }).click();
 		await page.getByRole('alert').waitFor();
