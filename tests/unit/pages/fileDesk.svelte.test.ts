@@ -187,6 +187,20 @@ test('a show that was deleted comes back as itself where it is the same, else be
 	expect(shown()).toEqual(['Autumn', 'New show', 'Spring']);
 });
 
+test('what differs in the show on this device is counted, and its name said', async () => {
+	const { shelf } = await open();
+	on(shelf.session).rename('Spring');
+	on(shelf.session).addRows([{ cells: { title: 'Ebb' } }, { cells: { title: 'Flood' } }], 0, 'Add rows');
+	await shelf.session.whenSaved();
+	const { show } = shelf.session;
+	const [ebb, flood] = show.rows;
+	const here = async (rows: typeof show.rows) =>
+		(await backupStandings(shelf, [{ show: { ...show, name: 'Salt', rows }, isArchived: false }]))[0]!.here;
+	expect(await here(show.rows)).toEqual({ name: 'Spring', prints: 2, differing: 0 });
+	expect(await here([ebb!, { ...flood!, typed: { title: 'Slack' } }])).toMatchObject({ prints: 2, differing: 1 });
+	expect(await here([ebb!, { ...flood!, id: 'other' }])).toMatchObject({ prints: 2, differing: 2 });
+});
+
 test('fifty shows come back as they were', async () => {
 	const { desk, shelf } = await open();
 	const shows = Array.from({ length: 50 }, (_, at) => ({
