@@ -8,6 +8,10 @@ import type { Session } from './session.svelte.ts';
 import { compareWith, type ImportOptions, type ImportOutcome } from './importFile.ts';
 import type { Origin } from './incoming.ts';
 
+/** The settings of a show in a file that are not those of the open one; undefined where all are. */
+export const differingSettings = (session: Session, show: Omit<Show, 'id'>) =>
+	settingsOfShow(settingsText(readSettings(show.settings).settings), session.show.settings, show.settings);
+
 /** Compares the prints of a whole show with those of the open one. What else differs is said, and settings are offered. */
 export function compareShow(
 	session: Session,
@@ -27,6 +31,6 @@ export function compareShow(
 		results: [],
 		notes: leftOfShow(session.show, show),
 	};
-	const differing = settingsOfShow(settingsText(settings), session.show.settings, show.settings);
+	const differing = differingSettings(session, show);
 	return compareWith(session, { fileName, source, label, read, settings: differing }, options);
 }

@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { expect, onTestFinished, test } from 'vitest';
 import { tickFor } from '../../../src/core/bench/ticks.ts';
-import { compareShow } from '../../../src/app/compareShow.ts';
+import { compareShow, differingSettings } from '../../../src/app/compareShow.ts';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { openShelf } from '../../../src/app/openShelf.ts';
@@ -39,6 +39,9 @@ test('what else differs between two shows is said, and the settings and the stoc
 	on(other).tickCuts([tickFor(other.show.rows[0]!, other.results[0]!, other.settings, cut)!], true, 'Tick');
 	on(other).changeSettings({ unit: 'in' });
 	const taken = await compareShow(session, other.show, incoming);
+	expect(differingSettings(session, { ...other.show, rows: [] })?.change).toEqual(
+		taken.kind === 'reported' && taken.report.settings,
+	);
 	if (taken.kind !== 'reported') throw new Error(`asked: ${taken.kind}`);
 	const { sentences, settings } = taken.report;
 	expect(sentences).toEqual([
