@@ -94,14 +94,21 @@ export function obstacleWords({ name, left, bottom, width, height }: Obstacle, w
 /** What warms what hangs over it, by the names that people give it. */
 const warm = /radiator|heater|stove|fireplace/i;
 
-/** That a print hangs over something warm, in words; undefined where it does not. */
-export function heatWords({ wall }: HungWall, { left, centre, size }: Omit<HungPrint, 'place'>): string | undefined {
+/** That a print hangs over something warm, and how far, in words; undefined where it does not. */
+export function heatWords(
+	{ wall }: HungWall,
+	{ left, centre, size }: Omit<HungPrint, 'place'>,
+	settings: Settings,
+): string | undefined {
 	const low = centre - size.height / 2;
 	const under = wall.obstacles.find(
 		({ name, left: from, width, bottom }) =>
 			warm.test(name) && from < left + size.width && from + width > left && bottom < low,
 	);
-	return under && `Hangs above the ${shownText(under.name)}. Heat cockles paper.`;
+	if (!under) return undefined;
+	const distance = low - (topOf(under) ?? low);
+	const far = distance > 0 ? `${formatMarkWithUnit(length(distance), settings)} ` : '';
+	return `Hangs ${far}above the ${shownText(under.name)}. Heat cockles paper.`;
 }
 
 /** How a wall is filled, in a line: "5 prints, gaps of 120 mm"; "about" where a gap lies between what is marked. */
