@@ -28,6 +28,8 @@ test('each step of finishing has its drawing and its figures: hinges on the unde
 		expect(await main.innerText()).toBe('Signed');
 		await main.click();
 		await drawing('Undermount');
+		for (const measured of ['0', '53', '61.5', '152', 'paper 594 × 420 mm'])
+			await step.locator('svg text').getByText(measured, { exact: true }).waitFor();
 		await tick('Hinged');
 		await step.getByRole('img', { name: 'Undermount' }).waitFor({ state: 'detached' });
 		await tick('Mount and bevel clean');
