@@ -90,7 +90,10 @@ test('by touch prints are finished at the bench, and on A4 the ticks stand on th
 		// The second print has three copies, and no frame: the second copy is finished at once.
 		await page.getByRole('combobox', { name: 'Print' }).selectOption({ label: '2 Tide 2, copy 2 of 3' });
 		await page.getByRole('button', { name: 'Fitted, pinned, sealed' }).waitFor({ state: 'detached' });
-		await page.getByRole('button', { name: 'Tick all 5 left' }).tap();
+		const rest = page.getByRole('button', { name: 'Tick all 5 left' });
+		const last = (await page.locator('.ticks li').last().boundingBox())!;
+		expect((await rest.boundingBox())!.y, 'under the last tick').toBeGreaterThan(last.y + last.height);
+		await rest.tap();
 		await page.getByRole('button', { name: 'Next: 2 Tide 2, copy 3 of 3' }).tap();
 		await page.getByRole('heading', { name: new RegExp(`^2 Tide 2, copy 3 of 3.*1 of ${copies} ready`) }).waitFor();
 		// A copy that is ready: the main button, in the same corner, names the next that is not, and goes there.
