@@ -26,7 +26,7 @@ export const boardPages = (
 				scale,
 				paper,
 				[
-					`Plan ${mark}. Where Boards has another mark for ${nameOfBoard(name)}, this page is out of date: print it again.`,
+					`Plan code ${mark}. Where Boards has another for ${nameOfBoard(name)}, this page is out of date: print it again.`,
 					originOf(alike[0]!.sheet.stock),
 					...(material === 'glazing' ? glazingWords : []),
 				].filter((text) => text !== ''),
