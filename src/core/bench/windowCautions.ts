@@ -17,7 +17,7 @@ export const windowCautions = {
 	/** How the blade goes. */
 	stroke: 'Cut each side in one steady stroke: a blade that has to be forced is blunt.',
 	/** Where the hands are. */
-	hands: 'Keep your fingers behind the blade and off the rail. Nobody stands in its path.',
+	hands: 'Keep your fingers behind the blade, away from the edge that it runs along. Nobody stands in its path.',
 	/** Where the blade is between cuts, and after the last. */
 	blade: 'Cover the blade when you put it down, and put used blades into a hard box.',
 	/** What comes before all of this. */
@@ -28,5 +28,5 @@ export const windowCautions = {
 	atStepBare: 'Face down, your hand behind the blade.',
 	/** All of it for the foot of a page. */
 	inShort:
-		'Face down; depth tried in offcut; one steady stroke; fingers behind the blade, off the rail; cover it. Local rules and training first.',
+		'Face down; depth tried in offcut; one steady stroke; fingers behind the blade, away from the edge that it runs along; cover it. Local rules and training first.',
 } as const;

@@ -38,7 +38,7 @@ test.each([
 	['marking', /number on the back.*arrow to the bottom/],
 	['laying', /face down on a waste strip.*how deep.*test cut in an offcut of the same board/],
 	['stroke', /one steady stroke/],
-	['hands', /behind the blade and off the rail/],
+	['hands', /behind the blade, away from the edge that it runs along/],
 	['blade', /Cover the blade when you put it down/],
 	['rules', /local rules.*training come first/],
 	['atStep', /^Face down, a waste strip under it, your hand behind the blade/],
