@@ -198,8 +198,9 @@ test('? lists the keys for this platform, every command among them', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await press(page, '?');
-		const words = await page.getByRole('dialog', { name: 'Keys' }).innerText();
+		const words = await page.getByRole('dialog', { name: 'Touch and keys' }).innerText();
 		for (const key of [
+			'Drag a round handle',
 			'F2',
 			'F6',
 			'F8',
