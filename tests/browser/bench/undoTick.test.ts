@@ -32,12 +32,26 @@ async function goToWork(page: Page, address: string, at: 'cut' | 'knife'): Promi
 	await page.locator('[aria-pressed]').first().waitFor();
 }
 
+/** While sheets are planned the bench says nothing of the plan as a fact, and nothing can be begun; then the plan comes. */
+async function seePlanning(page: Page, address: string, letPlan: () => void): Promise<void> {
+	await page.goto(`${address}#bench`);
+	await page.getByRole('button', { name: 'Planning sheets…', disabled: true }).waitFor();
+	expect(await page.getByRole('link', { name: /cutting (windows|sheets)$/ }).count()).toBe(0);
+	expect(await page.getByText('cuts made').count()).toBe(0);
+	letPlan();
+	await page.getByText(/0 of \d+ cuts made/).waitFor({ timeout: 20_000 });
+	await page.getByRole('link', { name: 'Start cutting sheets' }).waitFor();
+}
+
 // Undo at the knife in part: `boards/boards.test.ts`, by keyboard.
 test.each(allOr(['cut', 'knife'] as const, ['cut'] as const))(
 	'undo at the %s takes ticks off, and never the show with them',
 	(at) =>
 		play(async (page, { address }) => {
+			const letPlan = await holdBack(page, 'assets/packing.worker-');
 			await loadExample(page);
+			if (at === 'cut') await seePlanning(page, address, letPlan);
+			else letPlan();
 			await goToWork(page, address, at);
 			const things = await page.locator('[aria-pressed]').count();
 			expect([await undo(page).innerText(), await undo(page).getAttribute('aria-disabled')]).toEqual([
