@@ -57,6 +57,9 @@ export const lostText = (page: Page): Promise<string[]> =>
 			}
 			return { left, right, top, bottom };
 		};
+		/** At the foot of a phone: what is scrolled under it is not seen, and has to come out above it at the end. */
+		const isAtFoot = (each: HTMLElement) =>
+			[each, each.parentElement!].some((one) => getComputedStyle(one).position === 'fixed');
 		const pressed = [
 			...document.querySelectorAll<HTMLElement>(
 				'main :is(button, a, input:not([type=radio], [type=checkbox]), select)',
@@ -64,7 +67,21 @@ export const lostText = (page: Page): Promise<string[]> =>
 		]
 			.filter((each) => each.checkVisibility({ visibilityProperty: true }))
 			.filter((each) => each.closest('[role=grid], svg, [role=listbox], [role=menu], .foot, .keys') === null)
-			.map((each) => ({ each, box: seenOf(each) }));
+			.map((each) => ({ each, box: seenOf(each), atFoot: isAtFoot(each) }));
+		const foot = Math.min(innerHeight, ...pressed.filter(({ atFoot }) => atFoot).map(({ box }) => box.top));
+		const scroller = document.querySelector<HTMLElement>('.place');
+		const further = scroller ? scroller.scrollHeight - scroller.clientHeight - scroller.scrollTop : 0;
+		const scrollerOf = (each: HTMLElement) => {
+			let round = each.parentElement;
+			while (round !== null && !/auto|scroll/.test(getComputedStyle(round).overflowY)) round = round.parentElement;
+			return round;
+		};
+		for (const { each, box, atFoot } of pressed) {
+			if (atFoot) continue;
+			if (scrollerOf(each) === scroller && each.getBoundingClientRect().bottom - further > foot)
+				lost.add(`under the foot: ${each.innerText.slice(0, 30)}`);
+			box.bottom = Math.min(box.bottom, foot);
+		}
 		pressed.forEach(({ each, box }, place) => {
 			for (const { each: other, box: by } of pressed.slice(0, place)) {
 				const across = Math.min(box.right, by.right) - Math.max(box.left, by.left);
