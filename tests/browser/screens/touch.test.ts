@@ -115,11 +115,19 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		await accept.tap();
 		await page.getByRole('button', { name: 'Places, Prints' }).tap();
 		await page.getByRole('link', { name: 'Bench', exact: true }).tap();
+		const start = page.getByRole('link', { name: 'Start cutting sheets' });
+		expect(await start.boundingBox(), 'the main button is the foot').toEqual({
+			...{ x: 16, y: phone.height - 56, width: phone.width - 32, height: 48 },
+		});
+		expect(await page.locator('header .reminder').isVisible(), 'what is not backed up').toBe(true);
 		await page.getByRole('link', { name: 'Start cutting windows' }).tap();
 		const ticks = page.locator('main [aria-pressed=false]');
 		for (let turn = 0; turn < 9 && (await ticks.count()) === 0; turn++)
 			await page.getByRole('button', { name: 'Next' }).first().tap();
 		const before = await ticks.count();
+		const drawing = (await page.getByRole('img', { name: /^Back of/ }).boundingBox())!;
+		const lastTick = (await ticks.last().boundingBox())!;
+		expect(lastTick.y + lastTick.height, 'what the button books is over the drawing').toBeLessThan(drawing.y);
 		await ticks.first().tap();
 		await expect.poll(() => ticks.count()).toBe(before - 1);
 		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
