@@ -60,7 +60,7 @@ export function dimensionsIn(text: string, isHeightFirst = false): readonly Dime
 		const rest = text.slice(match.index + match[0].length);
 		const behind = /^\s*\(([^()\d]{1,40})\)/.exec(rest);
 		end = match.index + match[0].length + (behind?.[0].length ?? 0);
-		if (otherUnit.test(rest)) continue;
+		if (otherUnit.test(rest) || isCutOff(match[0], before, rest)) continue;
 		const of = ofWords(before) ?? (behind === null ? undefined : ofWords(behind[1]!));
 		if (of === undefined && found.length > 0 && /[(=/]\s*$/.test(before)) continue; // the same in another unit
 		const sizeUnit = groups['unit'] ?? '';
@@ -78,4 +78,16 @@ export function dimensionsIn(text: string, isHeightFirst = false): readonly Dime
 		found.push({ of, size: isTurned ? `${sides.height} x ${sides.width}` : `${sides.width} x ${sides.height}` });
 	}
 	return found;
+}
+
+/** What stands before a size whose first length begins there: `9-` of 9-1/2, `2 ft` of 2 ft 4 in, `1 ` of 1 200. */
+const beginsBefore = /\d\s*[-–/]\s*$|\d\s*(?:ft\.?|foot|feet|['’′])\s*-?\s*$/i;
+const thousandBefore = /(?:^|[^\d.,])\d{1,3}\s$/;
+/** What stands behind a size whose last length, or unit, is still to come: `-1/4 in` of 13-1/4 in, `x 2 cm` of 30 x 40 x 2 cm. */
+const goesOn = /^\s*(?:[-–/x×*]|by)?\s*\d/i;
+
+/** Whether what was found is a part of something longer, so that its figures do not say what they seem to. */
+function isCutOff(found: string, before: string, rest: string): boolean {
+	if (beginsBefore.test(before) || (/^\d{3}(?!\d)/.test(found) && thousandBefore.test(before))) return true;
+	return goesOn.test(rest) && !/(?:mm|cm|m|in|inch|inches|["″])\.?$/i.test(found);
 }

@@ -121,6 +121,16 @@ describe('sizes among words', () => {
 		['30 x 40 cm, metal', [[undefined, '30 cm x 40 cm']]],
 		['30 x 40 pine', [[undefined, '30 x 40']]],
 		['A4 x 2', []],
+		['image: 9-1/2 x 13-1/4 in', []],
+		['9-1/2 x 13-1/4 in (243 x 335 mm)', [[undefined, '243 mm x 335 mm']]],
+		['image: 2 ft 4 in x 3 ft 2 in', []],
+		['image: 2\' 4" x 3\' 2"', []],
+		["'Pier' 30 x 40 cm", [[undefined, '30 cm x 40 cm']]],
+		['image: 1 200 x 900 mm', []],
+		['image: 30 x 40 x 2 cm', []],
+		['image: 30-40 x 50 cm', []],
+		['image: 30 cm x 40 cm x 2 cm', [['picture', '30 cm x 40 cm']]],
+		['1998 30 x 40 cm / 12 x 16 in', [[undefined, '30 cm x 40 cm']]],
 		['A14 x 2 cm', []],
 	])('%j', (text, sizes) => expect(dimensionsIn(text).map(({ of, size }) => [of, size])).toEqual(sizes));
 
