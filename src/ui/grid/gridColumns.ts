@@ -38,13 +38,16 @@ interface Plan {
 	readonly columns: readonly (readonly [key: GridColumn['key'], head: string, width: number])[];
 }
 
-/** Those up to the bottom border, with the grip of a finger, are in view beside the drawing of a tablet held landscape. */
+/**
+ * Those up to the bottom border, with the grip of a finger, are in view beside the drawing of a tablet held landscape, and
+ * with the mount's size on one held upright; a part of the next shows there too, as a sign that there are more.
+ */
 const plan: readonly Plan[] = [
 	{
 		group: 'Print',
 		columns: [
 			['number', 'no.', 44],
-			['title', 'title', 176],
+			['title', 'title', 160],
 		],
 	},
 	{
@@ -52,7 +55,7 @@ const plan: readonly Plan[] = [
 		columns: [
 			['shape', 'shape', 52],
 			['picture width', 'width', 52],
-			['picture height', 'height', 58],
+			['picture height', 'height', 56],
 		],
 	},
 	{
@@ -65,7 +68,7 @@ const plan: readonly Plan[] = [
 	{
 		group: 'Borders',
 		columns: [
-			['side', 'side', 52],
+			['side', 'side', 50],
 			['top', 'top', 44],
 			['bottom', 'bottom', 54],
 		],
@@ -73,7 +76,7 @@ const plan: readonly Plan[] = [
 	{
 		group: 'Mount',
 		columns: [
-			['mount', 'size', 88],
+			['mount', 'size', 80],
 			['mount width', 'width', 66],
 			['mount height', 'height', 66],
 		],

@@ -39,7 +39,7 @@ const byKey = new Map(gridColumns.map((column) => [column.key, column]));
 const moreForInches = 28;
 /** Where they are closer, so that all borders are in view beside the drawing of a tablet held landscape; titles give way. */
 const widthsForInches: Partial<Record<ViewColumn, number>> = {
-	...{ title: 146, shape: 50, 'picture width': 58, 'picture height': 58, 'window width': 58, 'window height': 58 },
+	...{ title: 134, shape: 50, 'picture width': 58, 'picture height': 58, 'window width': 58, 'window height': 58 },
 	...{ side: 50, top: 48, bottom: 54 },
 };
 

@@ -36,7 +36,7 @@ async function seeExample(page: Page): Promise<void> {
 const goesOn = { goesOn: true };
 
 const [tablet, laptop] = [
-	{ width: 1180, height: 820, panel: 440, grid: 0.59 },
+	{ width: 1180, height: 820, panel: 436, grid: 0.6 },
 	{ width: 1440, height: 900, panel: 480, grid: 0.64 },
 ];
 test.each(allOr([tablet, laptop], [tablet]))(
@@ -49,13 +49,19 @@ test.each(allOr([tablet, laptop], [tablet]))(
 			expect((await widthOf(page, '.sheet')) / (viewport.width - 48)).toBeGreaterThan(grid);
 			const cut = await page.getByRole('grid').evaluate((sheet) => ({
 				rows: (sheet.clientHeight - 56) % 45,
-				columns: [...sheet.querySelectorAll('[role=columnheader]')].filter((head) => {
+				columns: [...sheet.querySelectorAll('[role=columnheader]')].flatMap((head) => {
 					const { left, right } = head.getBoundingClientRect();
 					const end = sheet.getBoundingClientRect().left + sheet.clientWidth;
-					return left < end - 1 && right > end + 1;
-				}).length,
+					return left < end - 1 && right > end + 1 ? [Math.round(end - left)] : [];
+				}),
 			}));
-			expect(cut, 'the grid ends with a whole row and a whole column').toEqual({ rows: 0, columns: 0 });
+			expect(cut.rows, 'the grid ends with a whole row').toBe(0);
+			expect(new Set(cut.columns).size, 'and with a part of a column, so that one sees that it goes on').toBe(1);
+			expect(cut.columns[0]).toBeGreaterThanOrEqual(24);
+			expect(await page.locator('.sheet > .frame.more').count(), 'its edge fades').toBe(1);
+			await page.getByRole('grid').evaluate((sheet) => sheet.scrollTo(9999, 0));
+			await page.locator('.sheet > .frame:not(.more)').waitFor();
+			await page.getByRole('grid').evaluate((sheet) => sheet.scrollTo(0, 0));
 			for (const drawn of ['Front', 'Framed']) {
 				await choice(page, drawn).click();
 				const whole = await boxOf(page, `.drawings svg[role=img]`);
