@@ -237,8 +237,14 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 		expect([other.x, other.y > one.y + one.height]).toEqual([one.x, true]);
 		await page.getByText(/, \d+ pages$/).click();
 		expect((await topOf('.desk')).height).toBeGreaterThan(300);
+		const record = await topOf('.choices > fieldset:last-child');
+		expect(record.x, 'in two columns, so that they end early').toBeGreaterThan(uprightTablet.width / 2);
 		await page.setViewportSize({ width: 1180, height: 820 });
 		await expect.poll(async () => (await topOf('article')).x > (await topOf('.desk')).x + 200).toBe(true);
+		await page.setViewportSize({ width: 1440, height: 900 });
+		const tops = () =>
+			page.locator('article').evaluateAll((all) => all.slice(0, 2).map((each) => each.getBoundingClientRect().top));
+		await expect.poll(async () => new Set(await tops()).size, { message: 'two pages side by side' }).toBe(1);
 
 		// Pages are drawn to fit the screen; on paper they are as large as ever.
 		for (const viewport of [uprightTablet, phone, { width: 320, height: 640 }]) {
