@@ -7,6 +7,7 @@ import type { Paper } from '../core/settings/paper.ts';
 import type { Settings } from '../core/settings/settings.ts';
 import { suppliesByLength, type Supply } from '../core/settings/supply.ts';
 import { boardColour, cssColour } from '../core/values/boardColour.ts';
+import { countOf } from '../core/values/countOf.ts';
 import { moneyWords } from '../core/values/money.ts';
 import type { RecordLine } from '../ui/form/recordLine.ts';
 
@@ -46,7 +47,11 @@ function wordsOf(key: RecordList, each: Readable, settings: Settings): Omit<Reco
 	const pack = packWords(key, each);
 	const price = 'price' in each ? moneyWords(each.price, currency) + pack : '';
 	const stock =
-		'count' in each && key !== 'supplies' ? (key === 'offcuts' ? `${each.count}` : `${each.count} in stock`) : '';
+		'count' in each && key !== 'supplies'
+			? key === 'offcuts'
+				? countOf(each.count, 'piece')
+				: `${each.count} in stock`
+			: '';
 	const name = 'board' in each ? each.board : each.name;
 	const own = 'material' in each ? each.material : 'surface' in each ? each.surface : '';
 	const edge = 'edge' in each && each.edge === 'deckle' ? 'deckle edge' : '';

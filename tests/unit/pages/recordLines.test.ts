@@ -34,6 +34,12 @@ test.each([
 	expect([line!.name, line!.size, line!.price, line!.swatch?.kind]).toEqual([name, size, price, kind]);
 });
 
+test('an offcut says of how many pieces there are, which a bare number would not', () => {
+	const piece = { board: 'chalk', width: '560', height: '430' };
+	const more = (count: number) => recordLines('offcuts', [{ ...piece, count }], settings)[0]!.more;
+	expect([more(1), more(2)]).toEqual(['1 piece', '2 pieces']);
+});
+
 test('an offcut has the colour of its board', () => {
 	const [line] = recordLines('offcuts', [{ board: 'CHALK', width: '560', height: '430' }], settings);
 	expect(line!.swatch!.colour).toBe('oklch(0.965 0.014 80)');
