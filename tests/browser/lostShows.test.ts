@@ -115,7 +115,20 @@ test('where the copies are gone too, the shows that were here are named, with wh
 		await page.goto(stage.address);
 		const said = page.getByRole('alert').filter({ hasText: /(is|are) (missing from this device|restored)/ });
 		await said.getByRole('heading', { name: '1 show is missing from this device' }).waitFor();
-		await said.getByText(', 2 prints, never backed up.').waitFor();
+		await said.getByText(', 2 prints, never backed up, so no backup has it.').waitFor();
+		const under = (await page.getByRole('banner').boundingBox())!;
+		expect([under.y, (await said.boundingBox())!.y >= under.height], 'under the header, which stays').toEqual([
+			0,
+			true,
+		]);
+		const main = await page.locator('.press').evaluateAll((all) => {
+			const grounds = all.filter((each) => each.checkVisibility() && each.matches('.main'));
+			const ground = getComputedStyle(grounds[0]!).backgroundColor;
+			return grounds
+				.filter((each) => getComputedStyle(each).backgroundColor === ground)
+				.map((each) => each.textContent);
+		});
+		expect(main, 'one main thing').toEqual(['Open a backup']);
 		await page.getByText('What happened?').click();
 		await page.getByText('The browser lost what was stored on this device.').waitFor();
 		await page.getByText('If a show is still open in another tab').waitFor();

@@ -1,3 +1,5 @@
+import { countOf } from '../values/countOf.ts';
+
 /** A show that was put back from its second copy. */
 export interface ShowPutBack {
 	readonly id: string;
@@ -54,8 +56,8 @@ const shows = (count: number, then: string) => (count === 1 ? `1 show is ${then}
 export function lostWords({ putBack, gone }: LostReport, { day, moment }: TimeWords): LostWords {
 	const waiting = gone.filter(({ isCopied }) => isCopied);
 	const missing = gone.filter(({ isCopied }) => !isCopied);
-	const goneWords = ({ name, prints, copiedAt }: ShowGone) =>
-		`${nameOf(name)}, ${prints === 1 ? '1 print' : `${prints} prints`}, ${copiedAt === undefined ? 'never backed up' : `backed up ${day(copiedAt)}`}`;
+	const goneWords = ({ name, prints, copiedAt, isCopied }: ShowGone) =>
+		`${nameOf(name)}, ${countOf(prints, 'print')}, ${copiedAt !== undefined ? `backed up ${day(copiedAt)}` : isCopied ? 'never backed up' : 'never backed up, so no backup has it'}`;
 	return {
 		title:
 			missing.length > 0
