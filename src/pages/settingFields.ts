@@ -43,7 +43,7 @@ export const settingGroups: readonly SettingGroup[] = [
 				'Mount size',
 				'A size, a name from the list below, or frame: the size that fits the show’s frame',
 			),
-			field('border', 'Border', 'What you’d like at the sides and top; some come out wider'),
+			field('border', 'Border', 'What you’d like at the sides and top'),
 			field('leastBorder', 'Smallest border', 'Warn below this'),
 			field('bottomWeight', 'Bottom weight', 'A share (10 %), a length (6 mm), none, or optical centre'),
 		],

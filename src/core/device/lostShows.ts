@@ -1,5 +1,3 @@
-import { countOf } from '../values/countOf.ts';
-
 /** A show that was put back from its second copy. */
 export interface ShowPutBack {
 	readonly id: string;
@@ -57,7 +55,7 @@ export function lostWords({ putBack, gone }: LostReport, { day, moment }: TimeWo
 	const waiting = gone.filter(({ isCopied }) => isCopied);
 	const missing = gone.filter(({ isCopied }) => !isCopied);
 	const goneWords = ({ name, prints, copiedAt, isCopied }: ShowGone) =>
-		`${nameOf(name)}, ${countOf(prints, 'print')}, ${copiedAt !== undefined ? `backed up ${day(copiedAt)}` : isCopied ? 'never backed up' : 'never backed up, so no backup has it'}`;
+		`${nameOf(name)}, ${prints === 1 ? '1 print' : `${prints} prints`}, ${copiedAt !== undefined ? `backed up ${day(copiedAt)}` : isCopied ? 'never backed up' : 'never backed up, so no backup has it'}`;
 	return {
 		title:
 			missing.length > 0

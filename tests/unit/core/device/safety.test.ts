@@ -50,12 +50,12 @@ test.each([
 });
 
 test('the reminder counts, and says nothing where there is nothing to say', () => {
-	const after = (changes: number) => reminder(changes, true);
+	const after = (changes: number) => reminder({ changes, last: {} });
 	expect([0, 1, 12].map(after)).toEqual(['', '1 change not backed up', '12 changes not backed up']);
 });
 
 test('until a file was saved the reminder counts nothing: all of the show is at risk', () => {
-	expect([0, 1, 12].map((changes) => reminder(changes, false))).toEqual(['', 'Never backed up', 'Never backed up']);
+	expect([0, 1, 12].map((changes) => reminder({ changes }))).toEqual(['', 'Never backed up', 'Never backed up']);
 });
 
 test('a deleted show has thirty days', () => {
