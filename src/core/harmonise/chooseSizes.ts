@@ -24,7 +24,7 @@ export interface Choice {
 	readonly isProven: boolean;
 }
 
-/** How many choices are looked at to settle ties, at most: a second or so. A show never comes near. */
+/** How many choices are looked at to settle the ties of a set, at most: a second or so. A show never comes near. */
 const mostTrials = 3_000_000;
 
 /**
@@ -32,8 +32,9 @@ const mostTrials = 3_000_000;
  * the fewest different borders, then the least board. Every set of sizes is tried, so the choice is proven best: 12 sizes
  * have at most 4095 sets. Rows that no size at all takes keep none; a set that leaves out a row which another size
  * would take is worse than any that does not.
+ * @param trials how many choices are looked at to settle the ties of a set, at most
  */
-export function chooseSizes(options: Options, sizeCount: number, most: number): Choice {
+export function chooseSizes(options: Options, sizeCount: number, most: number, trials = mostTrials): Choice {
 	const rows = options.map((row, place) => ({ row, place })).filter(({ row }) => row.some((option) => option));
 	let best: { taken: number; difference: number; sets: number[] } = { taken: -1, difference: 0, sets: [] };
 	for (let set = 0; set < 2 ** sizeCount; set++) {
@@ -55,7 +56,7 @@ export function chooseSizes(options: Options, sizeCount: number, most: number): 
 	let choice: Choice | undefined;
 	let isProven = true;
 	for (const set of widest) {
-		const tried = settleTies(options, set, choice);
+		const tried = settleTies(options, set, choice, trials);
 		isProven &&= tried.isProven;
 		if (choice === undefined || isBetter(tried, choice)) choice = tried;
 	}
@@ -86,7 +87,7 @@ function leastDifference(row: Options[number], set: number): number | undefined 
  * different borders in all, then the least board: a search over the rows that have a choice, cut off where what is
  * chosen already is no better than the best so far.
  */
-function settleTies(options: Options, set: number, toBeat: Choice | undefined): Choice {
+function settleTies(options: Options, set: number, toBeat: Choice | undefined, most: number): Choice {
 	const sizes = options.map(() => -1);
 	let difference = 0;
 	let area = 0;
@@ -131,7 +132,7 @@ function settleTies(options: Options, set: number, toBeat: Choice | undefined): 
 	let best: Choice | undefined;
 	let trials = 0;
 	const search = (at: number) => {
-		if (trials++ > mostTrials) return;
+		if (trials++ > most) return;
 		const so = { borders: counts.size, area: area + (areaFrom[at] ?? 0) };
 		const bar = best ?? toBeat;
 		if (bar && !isBetter(so, bar)) return;
@@ -154,7 +155,7 @@ function settleTies(options: Options, set: number, toBeat: Choice | undefined): 
 		}
 	};
 	search(0);
-	const isProven = trials <= mostTrials;
+	const isProven = trials <= most;
 	return best ? { ...best, isProven } : { sizes, difference, borders: Infinity, area: Infinity, isProven };
 }
 

@@ -5,6 +5,7 @@ import { FindingsAcross } from '../../../../src/core/findings/findingsAcross.ts'
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row, Typed } from '../../../../src/core/show/row.ts';
+import { runs } from '../../../soak.ts';
 import { listSteps } from '../values/listSteps.ts';
 
 const oak = { name: 'Oak', width: 500, height: 400, count: 1 };
@@ -43,7 +44,7 @@ test.each(Object.entries(shows))('%s: after each edit, what is found is what a f
 				expect(across.of(rows, results)).toEqual(withFindingsAcross(rows, results, settings));
 			}
 		}),
-		{ numRuns: 200 },
+		{ numRuns: runs(40, 2000) },
 	);
 });
 

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { type LevelTally, tallyLevels } from '../../../../src/core/findings/levelTally.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import { runs } from '../../../soak.ts';
 import { listSteps } from '../values/listSteps.ts';
 
 const { settings } = readSettings({});
@@ -20,5 +21,5 @@ test('after each edit the prints are counted by their worst finding as if for th
 				expect(tally.counts).toEqual({ stop: count('stop'), look: count('look'), note: count('note') });
 			}
 		}),
-		{ numRuns: 200 },
+		{ numRuns: runs(60, 2000) },
 	));

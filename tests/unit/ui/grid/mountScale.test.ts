@@ -4,6 +4,7 @@ import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import { type MountScale, mountScale } from '../../../../src/ui/grid/mountScale.ts';
 import { mountRoom } from '../../../../src/ui/grid/slots.ts';
+import { runs } from '../../../soak.ts';
 import { listSteps } from '../../core/values/listSteps.ts';
 
 const { settings } = readSettings({ mountSize: '500 x 400 mm' });
@@ -26,5 +27,5 @@ test('the largest mount fits in beside its title, after each edit', () =>
 				expect(former.scale).toBeCloseTo(Math.min(mountRoom.width / width, mountRoom.height / height), 12);
 			}
 		}),
-		{ numRuns: 200 },
+		{ numRuns: runs(60, 2000) },
 	));
