@@ -5,6 +5,7 @@ import { rowHeight } from '../../../src/ui/grid/slots.ts';
 import { holdBack } from '../harness/holdBack.ts';
 import { allOr } from '../../soak.ts';
 import { oneStage } from '../screens/oneStage.ts';
+import { openBenchShow } from './benchShow.ts';
 import { press } from '../screens/prints.ts';
 
 const play = oneStage();
@@ -83,7 +84,7 @@ test.each(allOr(['cut', 'knife'] as const, ['cut'] as const))(
 
 test('behind the question about a cut print no key does anything to the page', () =>
 	play(async (page, { address }) => {
-		await loadExample(page);
+		await openBenchShow(page);
 		await goToWork(page, address, 'cut');
 		const name = await page.locator('.tick .name').first().innerText();
 		await page.locator('[aria-pressed=false]').first().click();
