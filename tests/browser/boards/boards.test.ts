@@ -3,9 +3,11 @@ import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { glazingCautions } from '../../../src/core/bench/glazingCautions.ts';
 import { knifeCautions } from '../../../src/core/bench/knifeCautions.ts';
-import { allOr, testInSoak } from '../../soak.ts';
+import { allOr, isSoak, testInSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
+import { openFirstShow } from '../harness/openShow.ts';
+import { someOfExample } from '../harness/someOfExample.ts';
 import { onStage } from '../harness/stage.ts';
 import { cell } from '../screens/prints.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -15,7 +17,12 @@ const play = oneStage({ hasTouch: true, reducedMotion: 'reduce' });
 /** Begins where the play before has left the page, which had planned the example. */
 const goesOn = { goesOn: true };
 
-async function loadExample(page: Page) {
+/** Prints of each board, glazing and backing of the example: in `npm test` the others are as they are. */
+const few = [1, 2, 4, 10, 12, 15, 26, 27, 28];
+
+/** Opens the example, in `npm test` with a few of its prints. */
+async function openExample(page: Page) {
+	if (!isSoak) return openFirstShow(page, someOfExample(few));
 	await page.getByRole('button', { name: 'Load the example' }).tap();
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 }
@@ -76,7 +83,7 @@ testInSoak('with no connection the example comes to a proven plan, with sheets, 
 		await stage.isKept(page);
 		await stage.stopHost();
 		await page.reload();
-		await loadExample(page);
+		await openExample(page);
 		await goTo(page, 'Boards');
 		await proven(page);
 		const chalk = page.getByRole('region', { name: /^Chalk/ });
@@ -96,7 +103,7 @@ testInSoak('with no connection the example comes to a proven plan, with sheets, 
 // That a search goes on beside the page: `unit/app/packing`; how long a key takes meanwhile: the bench.
 testInSoak('typing never waits while boards are planned, the old plan says so, and the new one follows', () =>
 	play(async (page) => {
-		await loadExample(page);
+		await openExample(page);
 		const begun = performance.now();
 		await goTo(page, 'Boards');
 		await proven(page);
@@ -135,7 +142,7 @@ testInSoak('typing never waits while boards are planned, the old plan says so, a
 
 test('on paper each sheet comes with its cuts, all of it inside its page, with show, date and page', () =>
 	play(async (page) => {
-		await loadExample(page);
+		await openExample(page);
 		await goTo(page, 'Boards');
 		await proven(page);
 		const figures = await page.locator('figure').count();

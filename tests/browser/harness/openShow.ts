@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { chooseFile } from './chooseFile.ts';
 
 /** A show as a file has it: of today's form, or of an older one. */
-interface ShowOfFile {
+export interface ShowOfFile {
 	readonly format: 'evenhang-show';
 	readonly version: number;
 	readonly name: string;
