@@ -4,20 +4,33 @@ import { testInSoak } from '../soak.ts';
 import { isNewer } from './harness/isNewer.ts';
 import { newerBuild, newerVersion } from './harness/newerBuild.ts';
 import { onStage } from './harness/stage.ts';
+import { endOfUpdate, forgive } from './offline/offline.ts';
+import { SpoiltHost } from './offline/spoiltHost.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
 
 const versionOf = (page: Page) => page.locator('meta[name=version]').getAttribute('content');
 const question = (page: Page) => page.getByRole('status').filter({ hasText: 'A new version of Evenhang' });
 
-test('a newer version waits for the word, and only then takes over', () =>
-	onStage({}, async (stage) => {
+test('a newer version of which a part never comes is left; a whole one waits for the word, and only then takes over', async () => {
+	const host = new SpoiltHost();
+	await onStage({ serve: host.serve }, async (stage) => {
 		const page = await stage.openShow();
 		await stage.isKept(page);
 		const older = await versionOf(page);
 		expect(older).not.toBe(newerVersion);
 
+		host.spoil = (asked) => (asked === 'index.html' || asked === '' ? 'cut short' : undefined);
 		await stage.startHost(await newerBuild());
-		await page.reload();
+		expect(await endOfUpdate(page)).toBe('redundant');
+		expect(await question(page).count()).toBe(0);
+		await stage.stopHost();
+		const other = await stage.openShow();
+		expect(await versionOf(other), 'the older one is in charge').toBe(older);
+		await other.close();
+
+		host.mend();
+		await stage.startHost(await newerBuild());
+		await page.evaluate(async () => (await navigator.serviceWorker.ready).update());
 		await question(page).waitFor();
 		expect(await versionOf(page), 'the older version goes on').toBe(older);
 
@@ -40,7 +53,9 @@ test('a newer version waits for the word, and only then takes over', () =>
 		await isNewer(page);
 		await page.getByRole('rowheader', { name: 'Harbour at dusk' }).waitFor();
 		expect(await question(page).count()).toBe(0);
-	}));
+		forgive(stage);
+	});
+});
 
 // In parts: the test above, and `unit/app/update` for what another window asked for.
 testInSoak('in the very first visit too; a second window is not reloaded under the hands that type in it', () =>

@@ -105,6 +105,18 @@ export async function builtFile(part: string): Promise<string> {
 	return found;
 }
 
+/** Has the browser look for a newer version. @returns how that one ended: `redundant` where it was left */
+export const endOfUpdate = (page: Page): Promise<string> =>
+	page.evaluate(async () => {
+		const registration = await navigator.serviceWorker.ready;
+		// What the app has asked for just before may be answered by the older build.
+		while (!registration.installing) await registration.update();
+		const { installing } = registration;
+		return new Promise<string>((resolve) => {
+			installing.addEventListener('statechange', () => resolve(installing.state));
+		});
+	});
+
 /** All that the app is made of but its page and the service worker, as the page or the service worker asks for it. */
 export async function builtFiles(): Promise<readonly string[]> {
 	const entries = await readdir(builtApp, { recursive: true, withFileTypes: true });
