@@ -15,6 +15,7 @@ const onlyInSoak =
 				'tests/browser/longUse.test.ts',
 				'tests/browser/order/wholeJob.test.ts',
 				'tests/browser/pictures/killedWhileReading.test.ts',
+				'tests/browser/wholeShow.test.ts',
 			];
 
 export default defineConfig({

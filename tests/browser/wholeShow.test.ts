@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import Papa from 'papaparse';
 import type { Page } from 'playwright-core';
-import { expect, test } from 'vitest';
+import { expect } from 'vitest';
 import { testInSoak } from '../soak.ts';
 import { goBehindName } from './harness/behindName.ts';
 import { landscapeTablet, uprightTablet } from './harness/stage.ts';
@@ -105,7 +105,9 @@ testInSoak('by touch alone: the example show is planned from the empty screen to
 
 const playByKeys = oneStage({ viewport: landscapeTablet, reducedMotion: 'reduce' });
 
-test('by keyboard alone: the example show is planned from the empty screen to the bench list', () =>
+// By keyboard in parts: the places and a first print in `screens/firstSteps`, settings and sentences in `screens/hands`,
+// the bench and the sheets there too.
+testInSoak('by keyboard alone: the example show is planned from the empty screen to the bench list', () =>
 	playByKeys(async (page) => {
 		await watchHands(page);
 		/** Goes on with Tab until the focus is on what has a name. */
@@ -165,4 +167,5 @@ test('by keyboard alone: the example show is planned from the empty screen to th
 		await press(page, 'Enter');
 		await isPlanned(page);
 		expect(await handsSeen(page)).toEqual(['key']);
-	}));
+	}),
+);
