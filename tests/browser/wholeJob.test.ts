@@ -1,17 +1,14 @@
-import { spawnSync } from 'node:child_process';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { planCommand } from '../../src/cli/planCommand.ts';
 import { allCells } from './grid/cells.ts';
 import { chooseFile } from './harness/chooseFile.ts';
 import { onStage } from './harness/stage.ts';
 import { isSoak } from '../soak.ts';
 import { cell, press, seen, seenIn, startTyping, stepsFollowed } from './screens/prints.ts';
-
-const root = fileURLToPath(new URL('../../', import.meta.url));
 
 /** Types into a cell of the active print as a person does: to the cell, the text, and on. */
 async function type(page: Page, row: number, column: string, text: string): Promise<void> {
@@ -36,13 +33,12 @@ async function exported(page: Page): Promise<string> {
 	return await readFile(await (await download).path(), 'utf8');
 }
 
-/** The rows of a CSV as the command line works them out, in a folder of its own. */
+/** The rows of a CSV as the command line works them out, in a folder of its own; as a process: `unit/cli/plan`. */
 async function planned(csv: string): Promise<string> {
 	const folder = await mkdtemp(join(tmpdir(), 'evenhang-plan-'));
 	try {
 		await writeFile(join(folder, 'rows.csv'), csv);
-		const args = ['--prefix', root, 'run', '-s', 'plan', '--', 'rows.csv'];
-		return spawnSync('npm', args, { cwd: folder, encoding: 'utf8' }).stdout;
+		return (await planCommand(['rows.csv'], folder)).output;
 	} finally {
 		await rm(folder, { recursive: true });
 	}
@@ -85,17 +81,18 @@ test('the whole job: typed, closed, opened without a host, exported, imported el
 	let csv = '';
 	let cells: string[][] = [];
 
-	// Whether the whole Chromium opens cold from its own disk is shown by `shell.test.ts`.
-	await onStage({ under, hasProfile: true, isWhole: isSoak }, async (stage) => {
+	// Here the window is closed, in the soak the browser: that it opens cold from its own disk is shown by `shell.test.ts`.
+	await onStage({ under, hasProfile: isSoak, isWhole: isSoak }, async (stage) => {
 		const page = await stage.openShow();
 		await typeTheShow(page);
 		await press(page, 'Control+Home');
 		cells = await settledCells(page);
 		await stage.isKept(page);
 
-		await stage.closeBrowser();
+		if (isSoak) await stage.closeBrowser();
+		else await page.close();
 		await stage.stopHost();
-		await stage.openBrowser();
+		if (isSoak) await stage.openBrowser();
 		const again = await stage.openShow();
 		await cell(again, 2, 'title').waitFor();
 		await press(again, 'Control+Home');
