@@ -74,11 +74,13 @@ const placeOf = (place: string) => {
 	return [Number(row), key.join(' ')] as const;
 };
 
-/** Goes to a cell from another: pressed a second time it would be opened. */
+/** Goes to a cell from another, pressed a second time it would be opened: from the one beside it, for which no other print is drawn. */
 async function goTo(page: Page, from: string): Promise<void> {
 	const [row, key] = placeOf(from);
-	await page.keyboard.press('Control+End');
-	await cell(page, row, key).click({ force: true });
+	const wanted = cell(page, row, key);
+	const isActive = await wanted.evaluate((element) => element.contains(document.activeElement));
+	if (isActive) await page.keyboard.press(key === shownColumns[0] ? 'ArrowRight' : 'ArrowLeft');
+	await wanted.click({ force: true });
 }
 
 async function pressAll(page: Page, keys: string): Promise<void> {
