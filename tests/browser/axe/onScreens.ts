@@ -2,13 +2,16 @@ import { expect, test } from 'vitest';
 import { allOr, isSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { enlargeText, lostText } from '../harness/lostText.ts';
-import type { Screen } from '../harness/screens.ts';
+import { openExample, type Screen } from '../harness/screens.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { landscapeTablet, phone, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
 /** All rows of the grid but the head and the first three: these stand for the others, which are alike. */
 const furtherRows = `[role=grid] [aria-rowindex]${[1, 2, 3, 4].map((row) => `:not([aria-rowindex="${row}"])`).join('')}`;
+
+/** Prints of the example of every kind that it has, each in its own mount, frame, glazing, mounting, walls and findings. */
+const ofEveryKind = [1, 2, 3, 4, 7, 10, 12, 14, 15, 18, 21, 26, 28, 30];
 
 const narrowestPhone = { width: 320, height: 640 };
 /** What is left of the landscape tablet's page at a zoom of 200 %. */
@@ -33,11 +36,12 @@ export function onScreens(shown: readonly Screen[]): void {
 		})),
 	)(
 		'axe finds nothing on: $name, on a tablet held level or on a phone in the dark; a finger hits everything; no words are lost on a small page or where they are large',
-		({ name, isTablets, open, leave, needsGrid = false, goesOn }) =>
+		({ name, isTablets, onlyLooks, open, leave, needsGrid = false, goesOn }) =>
 			play(
 				async (page) => {
 					const isAll = isSoak && name === 'prints'; // in `npm test` further rows are looked at by `grid/states.test.ts`
 					const options = { without: isAll ? undefined : furtherRows, hasContrast: true };
+					if (!isSoak && onlyLooks === 'at the example' && !goesOn) await openExample(page, ofEveryKind);
 					await open(page);
 					if (isSoak || isTablets) {
 						expect(await axeProblems(page, options), 'a tablet held level').toEqual([]);
