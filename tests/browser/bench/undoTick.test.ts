@@ -3,9 +3,9 @@ import { expect, test } from 'vitest';
 import { columnIndexOf } from '../../../src/ui/grid/gridColumns.ts';
 import { rowHeight } from '../../../src/ui/grid/slots.ts';
 import { holdBack } from '../harness/holdBack.ts';
-import { allOr } from '../../soak.ts';
+import { allOr, isSoak } from '../../soak.ts';
 import { oneStage } from '../screens/oneStage.ts';
-import { openBenchShow } from './benchShow.ts';
+import { benchPrints, openBenchShow } from './benchShow.ts';
 import { press } from '../screens/prints.ts';
 
 const play = oneStage();
@@ -13,7 +13,9 @@ const play = oneStage();
 const undo = (page: Page) => page.getByRole('button', { name: /^Undo tick/ });
 const ticked = (page: Page) => page.locator('[aria-pressed=true]').count();
 
-async function loadExample(page: Page): Promise<void> {
+/** Opens prints that have boards, in the soak the whole example. */
+async function openPrints(page: Page): Promise<void> {
+	if (!isSoak) return openBenchShow(page, true);
 	await page.getByRole('button', { name: 'Load the example' }).click();
 	await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 }
@@ -50,7 +52,7 @@ test.each(allOr(['cut', 'knife'] as const, ['cut'] as const))(
 	(at) =>
 		play(async (page, { address }) => {
 			const letPlan = await holdBack(page, 'assets/packing.worker-');
-			await loadExample(page);
+			await openPrints(page);
 			if (at === 'cut') await seePlanning(page, address, letPlan);
 			else letPlan();
 			await goToWork(page, address, at);
@@ -76,7 +78,7 @@ test.each(allOr(['cut', 'knife'] as const, ['cut'] as const))(
 			await expect.poll(() => ticked(page)).toBe(0);
 			expect(await page.locator('[aria-pressed]').count()).toBe(things);
 			await page.goto(`${address}#prints`);
-			await page.locator('[role=grid][aria-rowcount="32"]').waitFor();
+			await page.locator(`[role=grid][aria-rowcount="${(isSoak ? 30 : benchPrints) + 2}"]`).waitFor();
 			await press(page, 'Control+z'); // elsewhere it is what one did that goes
 			await page.getByRole('button', { name: 'Load the example', exact: true }).waitFor();
 		}),
