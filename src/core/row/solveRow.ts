@@ -77,8 +77,8 @@ function solveFloat(cells: Cells, settings: Settings): Solution {
 		...solution,
 		solved: {
 			...others,
-			pictureWidth: isOpen ? cells.pictureWidth : pictureWidth,
-			pictureHeight: isOpen ? cells.pictureHeight : pictureHeight,
+			pictureWidth: isOpen || solution.width !== 'fits' ? cells.pictureWidth : pictureWidth,
+			pictureHeight: isOpen || solution.height !== 'fits' ? cells.pictureHeight : pictureHeight,
 			windowWidth: undefined,
 			windowHeight: undefined,
 			overlapSide: undefined,

@@ -225,6 +225,9 @@ describe('a float', () => {
 		['mounting float, picture 300 x 200', { side: 150, top: 118, bottom: 132, pictureWidth: 300 }],
 		['mounting float, paper Small, mount fit, shape 3:2', { mountWidth: 437, mountHeight: 358, side: 70, top: 70 }],
 		['mounting float, shape 3:2', { side: 74, top: 70, bottom: 78, pictureWidth: 452 }],
+		// 329 high in a mount of 300: the axis has no results, though the picture would follow from the paper
+		['mounting float, paper Rag, shape 3:2, mount 600 x 300', { pictureWidth: 473, pictureHeight: undefined }],
+		['mounting float, paper Rag, mount 600 x 300, picture 300 x 200', { pictureWidth: 300, pictureHeight: 200 }],
 		['mounting float, paper Rag', { mountWidth: 450, mountHeight: 600, side: 60.5, pictureWidth: undefined }],
 		['mounting float, picture 300 x 200, reveal 9, overlap 4, inner mount 5, window 20 x 30', { side: 150 }],
 		['mount none, mounting float, picture 300 x 200', { mountWidth: undefined, pictureWidth: 300 }],

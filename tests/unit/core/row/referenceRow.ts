@@ -417,12 +417,12 @@ function floating(cells: Cells, settings: Settings): ReferenceRow {
 		Object.entries(row.solved).filter(([key]) => !none.includes(key)),
 	);
 	const outcomes = { width: row.width, height: row.height };
-	if (isOpen)
-		for (const axis of axes) {
-			const own = cells[pictureKey[axis]];
-			solved[pictureKey[axis]] = own === undefined ? undefined : BigInt(own);
-			if (own === undefined && outcomes[axis] === 'fits') outcomes[axis] = 'open';
-		}
+	for (const axis of axes) {
+		if (!isOpen && outcomes[axis] === 'fits') continue;
+		const own = cells[pictureKey[axis]];
+		solved[pictureKey[axis]] = own === undefined ? undefined : BigInt(own);
+		if (own === undefined && outcomes[axis] === 'fits') outcomes[axis] = 'open';
+	}
 	return { solved: withoutBlanks(solved), ...outcomes };
 }
 
