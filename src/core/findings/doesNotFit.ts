@@ -23,6 +23,7 @@ export const doesNotFit: Finder = (context) =>
 
 function figuresOf({ solution: { exact }, read, settings }: RowContext, keys: AxisKeys): FiguresByCode['does-not-fit'] {
 	const { axis } = keys;
+	const of = read.cells.isFloat ? 'paper' : 'window';
 	const [mount, window, picture] = [exact[keys.mount], exact[keys.window], exact[keys.picture]];
 	const [first, last] = axis === 'width' ? [exact.side, exact.side] : [exact.top, exact.bottom];
 	if ([mount, window, picture, first, last].some((value) => value > greatestWorkedOut))
@@ -30,12 +31,12 @@ function figuresOf({ solution: { exact }, read, settings }: RowContext, keys: Ax
 	const typed = read.cells[keys.picture];
 	if (typed !== undefined && window <= 0) return { kind: 'all covered', axis, picture: typed, covered: typed - window };
 	if (isKnown(mount) && isKnown(window) && window >= mount)
-		return { kind: 'window too large', axis, window, larger: window - mount < 1 ? 0 : window - mount, mount };
+		return { kind: 'window too large', axis, of, window, larger: window - mount < 1 ? 0 : window - mount, mount };
 	if (isKnown(window) && isKnown(mount) && window <= 0)
-		return { kind: 'no window', axis, borders: [first, last], left: window, mount };
+		return { kind: 'no window', axis, of, borders: [first, last], left: window, mount };
 	if (isKnown(first) && isKnown(last) && (first <= 0 || last <= 0)) {
 		const border = first <= 0 ? last : first;
-		return { kind: 'no border', axis, border, window, both: border + window, mount, left: Math.min(first, last) };
+		return { kind: 'no border', axis, of, border, window, both: border + window, mount, left: Math.min(first, last) };
 	}
 	if (isKnown(picture) && picture <= 0) return { kind: 'all reveal', axis, picture, window };
 	if (isKnown(window) && window <= 0) return { kind: 'window below nothing', axis, window };

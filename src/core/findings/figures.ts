@@ -73,6 +73,8 @@ export interface FiguresByCode {
 		| {
 				readonly kind: 'window too large';
 				readonly axis: Axis;
+				/** Of a float, its paper. */
+				readonly of: 'window' | 'paper';
 				readonly window: Measure;
 				readonly larger: Measure;
 				readonly mount: Measure;
@@ -80,6 +82,7 @@ export interface FiguresByCode {
 		| {
 				readonly kind: 'no window';
 				readonly axis: Axis;
+				readonly of: 'window' | 'paper';
 				readonly borders: readonly [Measure, Measure];
 				readonly left: Measure;
 				readonly mount: Measure;
@@ -87,6 +90,7 @@ export interface FiguresByCode {
 		| {
 				readonly kind: 'no border';
 				readonly axis: Axis;
+				readonly of: 'window' | 'paper';
 				readonly border: Measure;
 				readonly window: Measure;
 				readonly both: Measure;

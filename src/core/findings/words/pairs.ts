@@ -35,9 +35,9 @@ export const pairs: { readonly [C in Code]?: Pair<C> } = {
 		if (across.kind === 'other axis') return sentences['does-not-fit'](down, say);
 		if (down.kind === 'other axis') return sentences['does-not-fit'](across, say);
 		if (across.kind === 'window too large' && down.kind === 'window too large')
-			return `The window ${figures(across.window, down.window, say)} is ${across.larger === 0 || down.larger === 0 ? 'no smaller' : 'larger'} than the mount ${sizes(across.mount, down.mount, say)}.`;
+			return `The ${across.of} ${figures(across.window, down.window, say)} is ${across.larger === 0 || down.larger === 0 ? 'no smaller' : 'larger'} than the mount ${sizes(across.mount, down.mount, say)}.`;
 		if (across.kind === 'no window' && down.kind === 'no window')
-			return `Borders of ${across.borders.map(say.figure).join(' and ')} across, ${down.borders.map(say.figure).join(' and ')} down, leave nothing of the mount ${sizes(across.mount, down.mount, say)} for the window.`;
+			return `Borders of ${across.borders.map(say.figure).join(' and ')} across, ${down.borders.map(say.figure).join(' and ')} down, leave nothing of the mount ${sizes(across.mount, down.mount, say)} for the ${across.of}.`;
 		return undefined;
 	},
 	'falls-through': (across, down, say) =>

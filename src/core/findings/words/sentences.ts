@@ -47,11 +47,11 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			case 'all covered':
 				return `The picture’s ${axis} ${say(found.picture)} is all covered. The overlap covers ${figure(found.covered)}.`;
 			case 'window too large':
-				return `The window’s ${axis} ${figure(found.window)} is ${found.larger === 0 ? 'as large as' : `${figure(found.larger)} larger than`} the mount’s ${say(found.mount)}.`;
+				return `The ${found.of}’s ${axis} ${figure(found.window)} is ${found.larger === 0 ? 'as large as' : `${figure(found.larger)} larger than`} the mount’s ${say(found.mount)}.`;
 			case 'no window':
-				return `Borders of ${found.borders.map(figure).join(' and ')} leave ${found.left === 0 ? 'nothing' : figure(found.left)} of the mount’s ${axis} ${say(found.mount)} for the window.`;
+				return `Borders of ${found.borders.map(figure).join(' and ')} leave ${found.left === 0 ? 'nothing' : figure(found.left)} of the mount’s ${axis} ${say(found.mount)} for the ${found.of}.`;
 			case 'no border':
-				return `A border of ${figure(found.border)} and a window of ${figure(found.window)} use ${figure(found.both)} of the mount’s ${axis} ${say(found.mount)}, which leaves ${figure(found.left)} for the other border.`;
+				return `A border of ${figure(found.border)} and a ${found.of} of ${figure(found.window)} use ${figure(found.both)} of the mount’s ${axis} ${say(found.mount)}, which leaves ${figure(found.left)} for the other border.`;
 			case 'all reveal':
 				return `The picture’s ${axis} comes out at ${say(found.picture)}. More shows round it than the window’s ${figure(found.window)} has room for.`;
 			case 'window below nothing':

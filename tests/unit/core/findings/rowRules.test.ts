@@ -499,3 +499,13 @@ test('paper is held by a length of the show’s own defaults: 5 mm, or a quarter
 	);
 	expect(said('picture 360 x 270, reveal 10, paper 390 x 320', {})).toBe('');
 });
+
+test('what does not fit of a float is its paper, which has no window', () => {
+	const said = (line: string) => resultOf(rowOf(`mounting float, paper 400 x 300, ${line}`)).findings[0]?.message;
+	expect(said('picture 300 x 200, mount 500 x 250')).toBe(
+		'The paper’s height 300 is 50 larger than the mount’s 250 mm.',
+	);
+	expect(said('picture 300 x 200, mount 500 x 400, top 110')).toBe(
+		'A border of 110 and a paper of 300 use 410 of the mount’s height 400 mm, which leaves −10 for the other border.',
+	);
+});
