@@ -3,15 +3,13 @@ import { allOr, isSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { enlargeText, lostText } from '../harness/lostText.ts';
 import { openExample, type Screen } from '../harness/screens.ts';
+import { ofEveryKind } from '../harness/someOfExample.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { landscapeTablet, phone, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
 /** All rows of the grid but the head and the first three: these stand for the others, which are alike. */
 const furtherRows = `[role=grid] [aria-rowindex]${[1, 2, 3, 4].map((row) => `:not([aria-rowindex="${row}"])`).join('')}`;
-
-/** Prints of the example of every kind that it has, each in its own mount, frame, glazing, mounting, walls and findings. */
-const ofEveryKind = [1, 2, 3, 4, 7, 10, 12, 14, 15, 18, 21, 26, 28, 30];
 
 const narrowestPhone = { width: 320, height: 640 };
 /** What is left of the landscape tablet's page at a zoom of 200 %. */

@@ -1,6 +1,8 @@
 import { OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { expect, test } from 'vitest';
 import { allOr } from '../../soak.ts';
+import { openFirstShow } from '../harness/openShow.ts';
+import { someOfExample, thirty } from '../harness/someOfExample.ts';
 import { pagesOf, type Pages, pointsPerMm, pastMargins } from '../harness/pdfPages.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { orderFound } from '../screens/prints.ts';
@@ -31,14 +33,16 @@ async function levelLines({ page }: Pages[number]): Promise<number[]> {
 	return lengths;
 }
 
+/** In the soak all thirty; else one of a kind, but four of the moulding that is sawn, and one of two copies. */
+const prints = allOr(thirty, [1, 4, 7, 10, 11, 12, 15, 26, 28, 29]);
+
 const letter = { paper: 'Letter', width: 215.9, height: 279.4 };
 /** The lower one; in the soak both. All documents are tried on A4 in `paper/onPaper.test.ts`. */
 const papers = allOr([{ paper: 'A4', width: 210, height: 297 }, letter], [letter]);
 
 test('on paper the ruler is 100 mm, every text lies inside its page, and each page says whose it is', () =>
 	play(async (page, stage) => {
-		await page.getByRole('button', { name: 'Load the example' }).click();
-		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
+		await openFirstShow(page, someOfExample(prints));
 		await page.goto(`${stage.address}#bench`);
 		await orderFound(page);
 		const stepsOnScreen = await page.getByRole('heading', { name: /^Step \d+/ }).count();
@@ -95,7 +99,7 @@ test('on paper the ruler is 100 mm, every text lies inside its page, and each pa
 test('frames and hinges: on paper each print with its frame, its stack and its undermount, inside its page', () =>
 	play(
 		async (page, stage) => {
-			// In the page of the play before, which has the example.
+			// In the page of the play before, which has the show.
 			await page.goto(`${stage.address}#paper`);
 			for (const other of ['Bench list', 'Marks on the back'])
 				await page.getByRole('checkbox', { name: other }).uncheck();

@@ -10,6 +10,12 @@ interface Example extends ShowOfFile {
 const file = fileURLToPath(new URL('../../../shared/samples/example.evenhang.json', import.meta.url));
 const example = JSON.parse(readFileSync(file, 'utf8')) as Example;
 
+/** The numbers of all of its prints. */
+export const thirty = example.rows.map(({ typed }) => Number(typed['number']));
+
+/** Prints of the example of every kind that it has: each mount, frame, glazing and mounting, and some that cannot be cut yet. */
+export const ofEveryKind = [1, 2, 3, 4, 7, 9, 10, 12, 14, 15, 18, 21, 26, 28, 30];
+
 /**
  * The example with some of its thirty prints, which are drawn, ordered and planned in less time.
  * @param numbers the prints, by their numbers
