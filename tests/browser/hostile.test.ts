@@ -73,7 +73,7 @@ test('names given twice are said in the settings, and can be mended there', () =
 		await page.getByText('Saved', { exact: true }).waitFor();
 		await page.reload();
 		await goBehindName(page, 'Settings');
-		expect(await unread.getByRole('listitem').count()).toBe(1);
+		await expect.poll(() => unread.getByRole('listitem').count()).toBe(1);
 	}));
 
 const megabytes = runs(1, 5);

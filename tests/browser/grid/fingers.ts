@@ -1,6 +1,7 @@
 import type { CDPSession, Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { Stage } from '../harness/stage.ts';
+import { painted } from '../screens/prints.ts';
 
 /** A finger on the screen, as the browser's debugger moves it: what it does is what a touch screen sends. */
 export interface Finger {
@@ -33,7 +34,7 @@ export async function fingerOn(page: Page, stage: Stage): Promise<Finger> {
 		up,
 		draw: async (from, target) => {
 			// Where a finger scrolls and where it draws the browser knows from what it painted last.
-			await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+			await painted(page);
 			const [[x, y], [endX, endY]] = [await middle(from), await middle(target)];
 			await down(x, y);
 			for (const share of [0.3, 0.6, 0.9, 1]) await to(x + (endX - x) * share, y + (endY - y) * share);

@@ -36,7 +36,8 @@ test.each([
 	withPage(html, async (folder) => {
 		const play = onStage({ folder }, async (stage) => {
 			const page = await stage.openApp();
-			await page.waitForTimeout(200);
+			await expect.poll(() => stage.problems).not.toEqual([]); // `strike` tells of them
+			await page.close();
 		});
 		await expect(play).rejects.toThrow(told);
 	}),

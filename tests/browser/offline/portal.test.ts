@@ -67,7 +67,7 @@ const selections: readonly ((file: string) => boolean)[] = [
 	(file) => file.endsWith('.html') || file === '',
 ];
 
-// In parts: a first visit through such a network, above, and an update of which a part does not come, in `install.test.ts`.
+// In parts: a first visit through such a network, above, and an update of which a part does not come, in `update.test.ts`.
 for (const fault of ['portal', 'portal of that type'] as const)
 	testInSoak(
 		`an update through such a network (${fault}): the page is there at every opening, and keeps nothing of it`,

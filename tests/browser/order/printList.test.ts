@@ -70,7 +70,7 @@ test('on paper each picture stands on its paper with its margins, inside the pag
 		await openPaperShow(page);
 		await page.goto(`${page.url().split('#')[0]}#print-list`);
 		await page.getByRole('link', { name: 'Print on paper' }).tap();
-		expect(await page.getByRole('checkbox', { name: 'Pictures to print' }).isChecked()).toBe(true);
+		await page.getByRole('checkbox', { name: 'Pictures to print', checked: true }).waitFor();
 		for (const { name, width, height } of papers) {
 			await page.getByRole('radio', { name }).check();
 			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));

@@ -55,7 +55,7 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 		expect(sticks.length).toBeGreaterThan(1);
 
 		await page.getByRole('link', { name: 'Print on paper' }).tap();
-		expect(await page.getByRole('checkbox', { name: 'To get' }).isChecked()).toBe(true);
+		await page.getByRole('checkbox', { name: 'To get', checked: true }).waitFor();
 		for (const { name, width, height } of papers) {
 			await page.getByRole('radio', { name }).check();
 			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));

@@ -128,7 +128,7 @@ test('from what a maker wants to what is due to them, and from the label to the 
 		await expect.poll(() => total(page)).toMatch(/^4 prints/);
 		for (const width of [phone.width, 700, uprightTablet.width]) {
 			await page.setViewportSize({ width, height: phone.height });
-			expect(await pastTheSide(page), `${width} px`).toEqual([]);
+			await expect.poll(() => pastTheSide(page), { message: `${width} px` }).toEqual([]);
 		}
 		await page.setViewportSize(phone);
 		await sold(page, `5 ${unbroken}`).tap();

@@ -33,6 +33,7 @@ test('a newcomer goes through the first steps by finger, leaves them, comes back
 		await page.getByRole('link', { name: 'Enter boards' }).tap();
 		await page.getByRole('heading', { name: 'Boards' }).waitFor();
 		await page.getByRole('link', { name: 'Back to Prints' }).tap();
+		await steps(page).waitFor();
 		expect(await atStep(page), 'they stand where they were left').toMatch(/Boards/);
 		await page.reload();
 		await steps(page).waitFor();

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import { oneStage } from './oneStage.ts';
-import { activeCell, at, cell, paste, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
+import { activeCell, at, cell, painted, paste, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
 const play = oneStage({ isInOnePage: true });
 
@@ -57,7 +57,7 @@ test('every active cell is wholly in view, clear of the head and of the frozen c
 		await paste(page, Array.from({ length: 40 }, (_, index) => `Print ${index + 1}`).join('\n'));
 		for (const key of ['Control+End', 'Home', 'Control+Home', 'End', 'PageDown', 'ArrowLeft', 'ArrowLeft', 'PageUp']) {
 			await press(page, key);
-			await page.waitForTimeout(50);
+			await painted(page);
 			const isClear = await page.evaluate(() => {
 				const box = document.activeElement!.getBoundingClientRect();
 				const corners = [
@@ -146,7 +146,7 @@ test('only what can be seen is in the page, with the active cell, and each cell 
 		await press(page, 'ArrowUp', 'ArrowUp', 'ArrowUp');
 		expect(await activeCell(page), 'its head too').toBe(at(-1, 'picture width'));
 		await grid.evaluate((element) => element.scrollTo(9000, 0));
-		await page.waitForTimeout(50);
+		await painted(page);
 		expect(await activeCell(page)).toBe(at(-1, 'picture width'));
 	}));
 
@@ -259,11 +259,11 @@ test('? lists the keys', () =>
 		await sheet.waitFor();
 		const keysOf = (words: string) =>
 			sheet
-				.locator('div')
+				.locator('dl > div, tr')
 				.filter({ has: page.getByText(words, { exact: true }) })
 				.locator('kbd')
 				.allInnerTexts();
-		expect(await keysOf('Redo')).toEqual(['Ctrl Shift Z', 'Ctrl Y']);
+		expect(await keysOf('Undo, redo')).toEqual(['Ctrl Z', 'Ctrl Shift Z', 'Ctrl Y']);
 		expect(await keysOf('Clear the cell, so that it is worked out')).toEqual(['Delete', 'Backspace']);
 		expect(await keysOf('Delete the print')).toEqual(['Ctrl Delete', 'Ctrl Backspace']);
 		expect(await keysOf('Edit what the cell holds')).toEqual(['F2', 'Enter']);

@@ -190,7 +190,7 @@ test('the head is as high as ever, whatever it says about saving, and one line o
 		await showName(page).getByText('Salt and slate, Kiln Lane Rooms').waitFor();
 		for (const width of [320, 360, 390, 640]) {
 			await page.setViewportSize({ width, height: 820 });
-			expect(await headOf(page), `${width} px`).toMatchObject({ height: 56, lower: 0 });
+			await expect.poll(() => headOf(page), { message: `${width} px` }).toMatchObject({ height: 56, lower: 0 });
 			expect(await notWhole(page), `${width} px`).toEqual([]);
 			expect(await smallTargets(page), `${width} px`).toEqual([]);
 		}
@@ -203,6 +203,6 @@ test('the head is as high as ever, whatever it says about saving, and one line o
 			[1440, true],
 		] as const) {
 			await page.setViewportSize({ width, height: 820 });
-			expect(await headOf(page), `${width} px`).toEqual(wholeHead(isOneLine));
+			await expect.poll(() => headOf(page), { message: `${width} px` }).toEqual(wholeHead(isOneLine));
 		}
 	}));

@@ -92,6 +92,6 @@ test('a size given a name can be typed by it; another unit changes no size', () 
 		await page.getByRole('radio', { name: 'inches' }).click();
 		await page.getByRole('button', { name: 'Keep the sizes, show them in inches' }).click();
 		await page.getByRole('link', { name: 'Prints', exact: true }).click();
-		expect(await seenIn(page, 0, 'mount', 'picture width')).toEqual(['Oak inherited', '11 13/16 typed']);
 		await page.getByRole('columnheader', { name: 'Picture width, in' }).waitFor();
+		expect(await seenIn(page, 0, 'mount', 'picture width')).toEqual(['Oak inherited', '11 13/16 typed']);
 	}));
