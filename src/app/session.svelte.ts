@@ -27,6 +27,7 @@ import { History, type Made, type Step } from './history.svelte.ts';
 import { KeptPlace } from './keptPlace.svelte.ts';
 import { LateCosts } from './lateCosts.svelte.ts';
 import type { LateBench } from './lateBench.svelte.ts';
+import { inSlices } from './inSlices.ts';
 import { judgingPart } from './judging.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { KeptSteps } from './keptSteps.ts';
@@ -37,7 +38,7 @@ import { plainCopy } from './plainCopy.ts';
 import type { Saved } from './saving.svelte.ts';
 import { SessionEnd } from './sessionEnd.svelte.ts';
 import type { StepsChange } from '../storage/stepStore.ts';
-import { WorkedOut } from './workedOut.svelte.ts';
+import { mostAtOnce, WorkedOut } from './workedOut.svelte.ts';
 
 /**
  * The show that is open: every change of it is one edit, one transaction and one undo step. All values are raw, immutable
@@ -130,6 +131,11 @@ export class Session {
 	 */
 	get isWorkedOut(): boolean {
 		return this.#workedOut.isWorkedOut;
+	}
+
+	/** Does work on all rows a slice at a time; undefined where they are so few that it is done at once. */
+	get inSlices(): typeof inSlices | undefined {
+		return this.#show.rows.length > mostAtOnce ? inSlices : undefined;
 	}
 
 	get bench(): BenchPlan {

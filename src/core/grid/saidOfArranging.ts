@@ -1,6 +1,6 @@
 import type { Code } from '../findings/figures.ts';
 import { titles } from '../findings/words/titles.ts';
-import type { Filter } from './filterRows.ts';
+import type { Filter } from './filter.ts';
 import type { Sort } from './sortRows.ts';
 import { sortWords } from './sortWords.ts';
 

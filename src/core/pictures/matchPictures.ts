@@ -1,6 +1,7 @@
 import type { Pixels } from '../length/parsePixels.ts';
 import { isBlankRow } from '../show/blankRow.ts';
 import type { Row, RowId } from '../show/row.ts';
+import { finish } from '../values/finish.ts';
 import { groupBy } from '../values/groupBy.ts';
 import { keyOf, nameParts, numberOfRow, withoutEnding, wordsOf } from './nameOfFile.ts';
 import { fileNameKey, fileOfRow, hashOfRow, namesFile } from './picture.ts';
@@ -114,13 +115,8 @@ const ways: readonly Way[] = [
  * row gets one file at most and each file one row; where several rows would do, their maker decides, else none is chosen; nor is one where the
  * title says one row and the number another. Rows of one picture, as of prints that were duplicated, all have it.
  */
-export function matchPictures(rows: readonly Row[], files: readonly PictureFile[]): readonly MatchedPicture[] {
-	const steps = matchingPictures(rows, files);
-	for (;;) {
-		const step = steps.next();
-		if (step.done) return step.value;
-	}
-}
+export const matchPictures = (rows: readonly Row[], files: readonly PictureFile[]): readonly MatchedPicture[] =>
+	finish(matchingPictures(rows, files));
 
 /** The same in steps, each of them short: two hundred files among thousands of rows take a while. */
 export function* matchingPictures(

@@ -1,33 +1,12 @@
 import { untrack } from 'svelte';
-import { cutStateOf } from '../../core/bench/cutState.ts';
-import { type Tick, ticksByRow } from '../../core/show/tick.ts';
-import { answers, type Filter, isNoFilter, noFilter } from '../../core/grid/filterRows.ts';
-import { alsoShown, keepShown, showAll, showAt, type ShownRows } from '../../core/grid/shownRows.ts';
-import { sortKeyOf } from '../../core/grid/sortKey.ts';
-import { type Sort, sortedPlaces } from '../../core/grid/sortRows.ts';
-import type { Views } from '../../core/grid/views.ts';
 import type { RowResult } from '../../core/findings/rowResult.ts';
-import type { CostOfRow } from '../../core/record/priceOf.ts';
+import { type Filter, isNoFilter, noFilter } from '../../core/grid/filter.ts';
+import { alsoShown, keepShown, showAll, type ShownRows } from '../../core/grid/shownRows.ts';
+import type { Sort } from '../../core/grid/sortRows.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
-import type { Settings } from '../../core/settings/settings.ts';
-
-/** What rows are arranged from. */
-export interface ArrangedSource {
-	readonly show: { readonly rows: readonly Row[]; readonly ticks?: readonly Tick[] };
-	readonly settings: Settings;
-	/** In the currency of the prices; left out where that is the show's. */
-	readonly moneySettings?: Settings;
-	/** What each row works out; where not all is worked out yet, it is done when this is read. */
-	readonly results: readonly RowResult[];
-	readonly isWorkedOut: boolean;
-	/** What the row at a place works out. */
-	readonly resultAt: (place: number) => RowResult | undefined;
-	/** The bench steps of each row. */
-	readonly bench: { readonly stepsOfRows: readonly (readonly number[])[] };
-	readonly views: Views;
-	/** What each print costs; it may lag behind what is typed. */
-	readonly costs?: { readonly costOfRow: (row: Row) => CostOfRow | undefined };
-}
+import { finish } from '../../core/values/finish.ts';
+import type { arrangeRows } from './arrangeRows.ts';
+import type { ArrangedSource } from './gridSource.ts';
 
 /** What a row costs, as its cells are made from it. */
 export function costIn({ costs, moneySettings }: Pick<ArrangedSource, 'costs' | 'moneySettings'>, row: Row) {
@@ -35,19 +14,27 @@ export function costIn({ costs, moneySettings }: Pick<ArrangedSource, 'costs' | 
 	return { cost: cost?.minorUnits, isCostPartial: cost?.isPartial, moneySettings };
 }
 
-const texts = new Intl.Collator(undefined, { numeric: true, sensitivity: 'base' });
-
-/** What was asked for when the rows were last arranged. */
+/** What rows are asked for. */
 interface Asked {
 	readonly filter: Filter;
 	readonly sort: Sort | undefined;
 	readonly turn: number;
-	readonly also: { readonly id: RowId } | undefined;
+}
+
+/** Rows as they were asked for. */
+interface Arranged {
+	readonly asked?: Asked;
+	readonly shown: ShownRows;
+	/** Which row was to be seen besides. */
+	readonly also?: object | undefined;
+	/** Only where they are sorted or filtered. */
+	readonly results?: readonly RowResult[];
 }
 
 /**
  * The rows that are seen: sorted as the show's views say, and filtered. They are arranged when that is asked for; what
- * is typed later neither moves nor hides a row, until they are arranged again.
+ * is typed later neither moves nor hides a row, until they are arranged again. In a long show that takes some slices: until
+ * it is done they stay as they were, and of several things asked the last counts.
  */
 export class ArrangedRows {
 	readonly #source: ArrangedSource;
@@ -57,20 +44,15 @@ export class ArrangedRows {
 	#also = $state.raw<{ readonly id: RowId }>();
 	/** The row that is being typed into, which stays whatever is asked. */
 	kept: RowId | undefined;
-	/** Results only where rows are sorted or filtered. */
-	#last: { readonly asked: Asked; readonly shown: ShownRows; readonly results?: readonly RowResult[] } | undefined;
-
-	readonly shown: ShownRows = $derived.by(() => {
-		const { rows } = this.#source.show;
-		const asked: Asked = { filter: this.filter, sort: this.#sort, turn: this.#turn, also: this.#also };
-		const last = this.#last;
-		const isAsBefore = last && isSameAsked(last.asked, asked);
-		let shown = isAsBefore ? keepShown(last.shown, rows) : untrack(() => this.#arrange(rows, asked));
-		if (asked.also !== undefined && asked.also !== last?.asked.also) shown = alsoShown(shown, asked.also.id);
-		if (isAsBefore) this.#last = { ...last, asked, shown };
-		else this.#last = { asked, shown, ...(shown.places && { results: untrack(() => this.#source.results) }) };
-		return shown;
-	});
+	/** Arranges them; undefined until it is loaded. */
+	arrangeRows = $state.raw<typeof arrangeRows>();
+	/** What is seen, as it was looked at last. */
+	#last: Arranged | undefined;
+	/** What is being arranged in slices, and ends that. */
+	#working: { readonly asked: Asked; readonly controller: AbortController } | undefined;
+	/** How often that was done. */
+	#done = $state.raw(0);
+	#then: (() => void) | undefined;
 	/** The same object while the sort stays the same, so that an edit of other views does not rearrange the rows. */
 	readonly #sort = $derived.by(() => {
 		const { sort } = this.#source.views;
@@ -79,6 +61,18 @@ export class ArrangedRows {
 		return (this.#knownSort = sort);
 	});
 	#knownSort: Sort | undefined;
+	readonly #asked: Asked = $derived({ filter: this.filter, sort: this.#sort, turn: this.#turn });
+	readonly shown: ShownRows = $derived.by(() => {
+		const { rows } = this.#source.show;
+		const also = this.#also;
+		void this.#done;
+		if (!this.#isAsAsked && (this.#isAtOnce || this.#source.isWorkedOut)) this.#arrange(rows);
+		const last = this.#last ?? { shown: showAll(rows) };
+		let shown = keepShown(last.shown, rows);
+		if (also !== undefined && also !== last.also) shown = alsoShown(shown, also.id);
+		this.#last = { ...last, also, shown };
+		return shown;
+	});
 
 	constructor(source: ArrangedSource) {
 		this.#source = source;
@@ -87,6 +81,18 @@ export class ArrangedRows {
 	/** Whether rows are left out. */
 	get isFiltered(): boolean {
 		return !isNoFilter(this.filter);
+	}
+
+	/** Whether the rows are not seen yet as they are asked for. */
+	get isArranging(): boolean {
+		void this.shown;
+		return !this.#isAsAsked;
+	}
+
+	/** Does something once the rows are seen as they are asked for, unless something else is to be done then. */
+	whenArranged(act: () => void): void {
+		this.#then = act;
+		this.#goOn();
 	}
 
 	/** Whether something has changed since the rows were arranged. */
@@ -102,41 +108,70 @@ export class ArrangedRows {
 
 	/** Has a row seen, whatever is left out. @returns whether it had been left out */
 	reveal(id: RowId): boolean {
-		if (this.shown.rows.some((row) => row.id === id)) return false;
+		if (!this.isArranging && this.shown.rows.some((row) => row.id === id)) return false;
 		if (!this.#source.show.rows.some((row) => row.id === id)) return false;
 		this.#also = { id };
 		return true;
 	}
 
-	#arrange(rows: readonly Row[], { filter, sort }: Asked): ShownRows {
-		if (sort === undefined && isNoFilter(filter)) return showAll(rows);
-		const { results, settings, moneySettings, show, costs } = this.#source;
-		const ticks = ticksByRow(filter.cut === '' ? [] : (show.ticks ?? []));
-		const isAll = isNoFilter(filter);
-		const places = rows.flatMap((row, place) => {
-			if (isAll) return place;
-			const result = results[place]!;
-			const cut = filter.cut === '' ? 'not cut' : cutStateOf(row, result, settings, ticks.get(row.id) ?? []);
-			const cost = costs?.costOfRow(row);
-			return row.id === this.kept || answers(filter, { row, result, settings, moneySettings, cut, cost }) ? place : [];
+	get #isAsAsked(): boolean {
+		const asked = this.#asked; // read in any case: what is shown follows it
+		return this.#last?.asked !== undefined && isSameAsked(this.#last.asked, asked);
+	}
+
+	/** Whether the rows are asked for as they stand in the show. */
+	get #isAsItStands(): boolean {
+		return this.#asked.sort === undefined && !this.isFiltered;
+	}
+
+	get #isAtOnce(): boolean {
+		return !this.#source.inSlices || this.#isAsItStands;
+	}
+
+	#goOn(): void {
+		if (this.isArranging) return;
+		const act = this.#then;
+		this.#then = undefined;
+		act?.();
+	}
+
+	/** Arranges the rows by what they are now: at once, or where they are many, beside the screen. */
+	#arrange(rows: readonly Row[]): void {
+		const asked = this.#asked;
+		const also = this.#last?.also;
+		if (this.#working && isSameAsked(this.#working.asked, asked)) return;
+		this.#working?.controller.abort();
+		this.#working = undefined;
+		if (this.#isAsItStands) {
+			this.#last = { asked, also, shown: showAll(rows) };
+			return;
+		}
+		const { arrangeRows } = this;
+		if (!arrangeRows) return;
+		untrack(() => {
+			const isAll = isNoFilter(asked.filter);
+			const { results, inSlices } = this.#source;
+			const steps = arrangeRows(this.#source, asked, ({ id }) => isAll || id === this.kept);
+			if (!inSlices) {
+				this.#last = { asked, also, results, shown: finish(steps) };
+				return;
+			}
+			const controller = new AbortController();
+			this.#working = { asked, controller };
+			inSlices(steps, controller.signal).then(
+				(shown) => {
+					this.#working = undefined;
+					if (!isSameAsked(asked, this.#asked)) return;
+					const { kept } = this; // it may have been opened since
+					this.#last = { asked, also, results, shown: kept === undefined ? shown : alsoShown(shown, kept) };
+					this.#done++;
+					this.#goOn();
+				},
+				(cause: unknown) => {
+					if (!controller.signal.aborted) throw cause;
+				},
+			);
 		});
-		if (sort === undefined) return showAt(rows, places, false);
-		const steps = sort.column === 'steps' ? this.#source.bench.stepsOfRows : [];
-		const keys = places.map((place) =>
-			sortKeyOf(sort.column, {
-				row: rows[place]!,
-				result: results[place]!,
-				steps: steps[place] ?? [],
-				cost: costs?.costOfRow(rows[place]!),
-				settings,
-				moneySettings,
-			}),
-		);
-		return showAt(
-			rows,
-			sortedPlaces(keys, sort.way, texts.compare).map((at) => places[at]!),
-			true,
-		);
 	}
 }
 

@@ -1,8 +1,34 @@
+import type { RowResult } from '../../core/findings/rowResult.ts';
+import type { Views } from '../../core/grid/views.ts';
+import type { CostOfRow } from '../../core/record/priceOf.ts';
+import type { Settings } from '../../core/settings/settings.ts';
 import type { Command, Edit, FocusOfEdit } from '../../core/show/edit.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
 import type { Show } from '../../core/show/show.ts';
-import type { ArrangedSource } from './arrangedRows.svelte.ts';
+import type { Tick } from '../../core/show/tick.ts';
 import type { ViewsSource } from './shownColumns.svelte.ts';
+
+/** What rows are arranged from. */
+export interface ArrangedSource {
+	readonly show: { readonly rows: readonly Row[]; readonly ticks?: readonly Tick[] };
+	readonly settings: Settings;
+	/** In the currency of the prices; left out where that is the show's. */
+	readonly moneySettings?: Settings;
+	/** What each row works out; where not all is worked out yet, it is done when this is read. */
+	readonly results: readonly RowResult[];
+	readonly isWorkedOut: boolean;
+	/** Does work on all rows a slice at a time; left out where they are so few that it is done at once. */
+	readonly inSlices?:
+		| (<Result>(steps: Iterator<unknown, Result, undefined>, signal: AbortSignal) => Promise<Result>)
+		| undefined;
+	/** What the row at a place works out. */
+	readonly resultAt: (place: number) => RowResult | undefined;
+	/** The bench steps of each row. */
+	readonly bench: { readonly stepsOfRows: readonly (readonly number[])[] };
+	readonly views: Views;
+	/** What each print costs; it may lag behind what is typed. */
+	readonly costs?: { readonly costOfRow: (row: Row) => CostOfRow | undefined };
+}
 
 /** What the grid reads: the show as it is, how it is looked at, and what it works out. */
 export interface RowsSource extends ArrangedSource {

@@ -1,4 +1,5 @@
 import type { ArrangedRows } from './arrangedRows.svelte.ts';
+import { arrangeRows } from './arrangeRows.ts';
 import { CellPlans } from './cellPlans.ts';
 import { ColumnEdits } from './columnEdits.ts';
 import { GridBlocks } from './gridBlocks.svelte.ts';
@@ -47,6 +48,7 @@ export class GridState implements Seen {
 		const rowEdits = new RowEdits(source, cells, selection, edits, notices);
 		const plans = new CellPlans(source, cells, selection, edits, notices);
 		this.arranged = arranged;
+		arranged.arrangeRows = arrangeRows;
 		this.columns = columns;
 		this.cells = cells;
 		this.selection = selection;

@@ -1,5 +1,5 @@
 import { changeViews } from '../../core/grid/changeViews.ts';
-import type { Filter } from '../../core/grid/filterRows.ts';
+import type { Filter } from '../../core/grid/filter.ts';
 import { saidOfShown } from '../../core/grid/saidOfArranging.ts';
 import type { Sort } from '../../core/grid/sortRows.ts';
 import { countPrints } from '../../core/show/blankRow.ts';
@@ -31,8 +31,7 @@ export class RowOrder {
 	sortBy(sort: Sort | undefined): void {
 		this.#cells.columns.sortBy(sort);
 		this.#cells.arranged.anew();
-		this.#selection.settle();
-		this.#sayShown();
+		this.#sayShown(() => this.#selection.settle());
 	}
 
 	/** Asks for some rows only; those that are typed into later stay. */
@@ -56,8 +55,11 @@ export class RowOrder {
 		if (this.#edits.do(order)) this.#notices.say('The prints are in this order now');
 	}
 
-	#sayShown(): void {
-		const { rows, columns } = this.#cells;
-		this.#notices.say(saidOfShown(countPrints(rows), countPrints(this.#source.show.rows), columns.sort));
+	#sayShown(first?: () => void): void {
+		this.#cells.arranged.whenArranged(() => {
+			first?.();
+			const { rows, columns } = this.#cells;
+			this.#notices.say(saidOfShown(countPrints(rows), countPrints(this.#source.show.rows), columns.sort));
+		});
 	}
 }

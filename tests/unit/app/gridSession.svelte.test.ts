@@ -1,8 +1,10 @@
 import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { removeRows } from '../../../src/core/commands/removeRows.ts';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
+import { mostAtOnce } from '../../../src/app/workedOut.svelte.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import type { Row } from '../../../src/core/show/row.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
@@ -494,5 +496,35 @@ test('whole rows that are selected leave the columns where one is reading', asyn
 	grid.selection.select(0, column);
 	grid.selection.selectRows(0, 2);
 	expect([grid.selection.rowIds.length, grid.selection.lookedAt]).toEqual([3, { row: 2, column }]);
+	await session.close();
+});
+
+test('in a long show the order comes in later, by undo too: what is selected stays selected, and what is seen is said then', async () => {
+	const prints = Array.from({ length: mostAtOnce + 2 }, (_, n) => [`P${(n * 7) % 211}`, `${200 + n}`] as const);
+	const { session, grid } = await gridOf(...prints);
+	await session.whenJudged;
+	const first = () => grid.cells.rows[0]!.typed.title;
+	const arranged = () => expect.poll(() => grid.arranged.isArranging).toBe(false);
+	grid.selection.select(3, 1);
+	grid.order.sortBy({ column: 'title', way: 'up' });
+	expect([first(), grid.selection.rowIndex, grid.arranged.isArranging]).toEqual(['P0', 3, true]);
+	expect(grid.notices.heard).not.toContain('sorted');
+	await arranged();
+	expect([first(), grid.selection.row?.typed.title]).toEqual(['P0', 'P21']);
+	expect(grid.notices.heard).toBe('202 prints, sorted by title');
+	grid.order.sortBy({ column: 'title', way: 'down' });
+	await arranged();
+	expect(first()).toBe('P210');
+	// The neighbour in the sequence that is seen, where the active print goes.
+	const next = grid.cells.rows[grid.selection.rowIndex + 1]!.typed.title;
+	session.do((show) => removeRows(show, [grid.selection.row!.id], 'Delete print'));
+	expect(grid.selection.row?.typed.title).toBe(next);
+	grid.selection.selectRows(4, 6);
+	const selected = grid.selection.rowIds;
+	grid.edits.undo();
+	grid.edits.undo();
+	expect([first(), grid.arranged.isArranging]).toEqual(['P210', true]);
+	await arranged();
+	expect([first(), grid.selection.rowIds.every((id) => selected.includes(id))]).toEqual(['P0', true]);
 	await session.close();
 });

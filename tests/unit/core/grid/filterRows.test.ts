@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { cutStateOf } from '../../../../src/core/bench/cutState.ts';
 import { tickFor } from '../../../../src/core/bench/ticks.ts';
-import { answers, type Filter, isNoFilter, noFilter } from '../../../../src/core/grid/filterRows.ts';
+import { type Filter, isNoFilter, noFilter } from '../../../../src/core/grid/filter.ts';
+import { answers } from '../../../../src/core/grid/filterRows.ts';
 import { askedOf, saidOfShown } from '../../../../src/core/grid/saidOfArranging.ts';
 import { sortWords } from '../../../../src/core/grid/sortWords.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';

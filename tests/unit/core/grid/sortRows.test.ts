@@ -1,13 +1,16 @@
 import fc from 'fast-check';
 import { expect, test, vi } from 'vitest';
 import { sortKeyOf } from '../../../../src/core/grid/sortKey.ts';
-import { sortedPlaces, type SortKey } from '../../../../src/core/grid/sortRows.ts';
+import { type SortKey, sortingPlaces } from '../../../../src/core/grid/sortRows.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Row, Typed } from '../../../../src/core/show/row.ts';
+import { finish } from '../../../../src/core/values/finish.ts';
 
 const { compare } = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 const { settings } = readSettings({ mountSize: '600 x 450', border: '70' });
+
+const sortedPlaces = (...asked: Parameters<typeof sortingPlaces>) => finish(sortingPlaces(...asked));
 
 const keyOf = (column: Parameters<typeof sortKeyOf>[0], typed: Typed): SortKey => {
 	const row: Row = { id: 'a', order: 1, typed };
@@ -132,4 +135,32 @@ test('the number that a text begins with is read once, however often the text is
 	reads.mockRestore();
 	expect(times).toBe(200);
 	expect(places.map((place) => parseInt(keys[place]!, 10))).toEqual(Array.from({ length: 200 }, (_, at) => at));
+});
+
+test('thousands of rows are sorted as by one sort that keeps the sequence, and never for long without a halt', () => {
+	const keys: SortKey[] = Array.from({ length: 3001 }, (_, place) => {
+		const mixed = (place * 7919) % 1009;
+		return mixed % 11 === 0 ? undefined : mixed % 3 === 0 ? `Pier ${mixed % 50}` : mixed % 70;
+	});
+	let compares = 0;
+	const counted = (a: string, b: string) => (compares++, compare(a, b));
+	for (const way of ['up', 'down'] as const) {
+		const steps = sortingPlaces(keys, way, counted);
+		let most = 0;
+		let step = steps.next();
+		for (; !step.done; step = steps.next()) {
+			most = Math.max(most, compares);
+			compares = 0;
+		}
+		expect(most).toBeLessThan(3000);
+		const rank = (key: SortKey) => (key === undefined ? 2 : (typeof key === 'string') === (way === 'up') ? 1 : 0);
+		const turn = way === 'up' ? 1 : -1;
+		const wanted = keys
+			.map((key, place) => ({ key, place }))
+			.sort(({ key: a }, { key: b }) => {
+				if (rank(a) !== rank(b)) return rank(a) - rank(b);
+				return turn * (typeof a === 'string' ? compare(a, b as string) : (a ?? 0) - ((b ?? 0) as number));
+			});
+		expect(step.value).toEqual(wanted.map(({ place }) => place));
+	}
 });

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { answers, noFilter } from '../../../../src/core/grid/filterRows.ts';
+import { noFilter } from '../../../../src/core/grid/filter.ts';
+import { answers } from '../../../../src/core/grid/filterRows.ts';
 import { sortKeyOf } from '../../../../src/core/grid/sortKey.ts';
 import { recordSettings } from '../../../../src/core/record/inCurrency.ts';
 import { costInShow, pricesOf } from '../../../../src/core/record/pricesOf.ts';
