@@ -115,7 +115,7 @@ test('where the copies are gone too, the shows that were here are named, with wh
 		await page.goto(stage.address);
 		const said = page.getByRole('alert').filter({ hasText: /(is|are) (missing from this device|restored)/ });
 		await said.getByRole('heading', { name: '1 show is missing from this device' }).waitFor();
-		await said.getByText(', 2 prints, never backed up, so no backup has it.').waitFor();
+		await said.getByText(', 2 prints, in no backup.').waitFor();
 		const under = (await page.getByRole('banner').boundingBox())!;
 		expect([under.y, (await said.boundingBox())!.y >= under.height], 'under the header, which stays').toEqual([
 			0,

@@ -55,7 +55,7 @@ export function lostWords({ putBack, gone }: LostReport, { day, moment }: TimeWo
 	const waiting = gone.filter(({ isCopied }) => isCopied);
 	const missing = gone.filter(({ isCopied }) => !isCopied);
 	const goneWords = ({ name, prints, copiedAt, isCopied }: ShowGone) =>
-		`${nameOf(name)}, ${prints === 1 ? '1 print' : `${prints} prints`}, ${copiedAt !== undefined ? `backed up ${day(copiedAt)}` : isCopied ? 'never backed up' : 'never backed up, so no backup has it'}`;
+		`${nameOf(name)}, ${prints === 1 ? '1 print' : `${prints} prints`}, ${copiedAt !== undefined ? `backed up ${day(copiedAt)}` : isCopied ? 'never backed up' : 'in no backup'}`;
 	return {
 		title:
 			missing.length > 0

@@ -13,7 +13,7 @@ test('the title says how many shows are missing, each line one show and what bec
 		title: '2 shows are missing from this device',
 		lines: [
 			'Light on the estuary, 30 prints, backed up 21 September.',
-			'Unnamed show, 1 print, never backed up, so no backup has it.',
+			'Unnamed show, 1 print, in no backup.',
 			'Spring was restored as of 6 November, 21:20. Check it: pictures may be missing.',
 		],
 	});
