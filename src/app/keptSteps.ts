@@ -2,7 +2,7 @@ import type { StepKey } from '../storage/schema.ts';
 import { mostSteps, type StepFound, type StepsChange } from '../storage/stepStore.ts';
 import type { Step } from './history.svelte.ts';
 
-/** What is kept on the device of the steps of a session, so that undo is there when the show is opened anew. */
+/** What is kept on the device of the steps of a session, so that undo is there when the show is opened again. */
 export class KeptSteps {
 	/** Where steps are on the device, as far as they can still be there, the latest last. */
 	readonly #keys = new Map<Step, StepKey>();

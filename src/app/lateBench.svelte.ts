@@ -1,7 +1,7 @@
 import type { BenchPlan, BenchStep } from '../core/bench/benchPlan.ts';
 import type { Row } from '../core/show/row.ts';
 
-/** Pause after a change before the plan is made anew, in milliseconds: shorter than one notices, longer than a frame. */
+/** Pause after a change before the plan is made again, in milliseconds: shorter than one notices, longer than a frame. */
 const pauseMs = 80;
 
 interface Made {
@@ -34,7 +34,7 @@ export class LateBench {
 		return this.#made.stepsOfRows.get(row) ?? none;
 	}
 
-	/** Has the plan made anew when there is time. */
+	/** Has the plan made again when there is time. */
 	later(): void {
 		clearTimeout(this.#timer);
 		this.#timer = setTimeout(() => {

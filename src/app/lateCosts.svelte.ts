@@ -5,7 +5,7 @@ import type { Settings } from '../core/settings/settings.ts';
 import type { ColumnName } from '../core/show/columns.ts';
 import type { Row, RowId } from '../core/show/row.ts';
 
-/** Pause after a change before costs are worked out anew, in milliseconds: nothing of it is done between two keystrokes. */
+/** Pause after a change before costs are worked out again, in milliseconds: nothing of it is done between two keystrokes. */
 const pauseMs = 400;
 
 interface Made {

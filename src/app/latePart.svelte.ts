@@ -8,7 +8,7 @@ export class LatePart<Part> {
 	/** Resolves once it is loaded, whoever has asked for it. */
 	readonly loaded = new Promise<Part>((resolve) => (this.#isThere = resolve));
 
-	/** @param load begins to load it, anew each time */
+	/** @param load begins to load it, again each time */
 	constructor(load: () => Promise<Part>) {
 		this.#load = load;
 	}

@@ -39,7 +39,7 @@ export interface RowsToImport {
 	readonly label: string;
 	/** How the settings that the file says differ from the show's. */
 	readonly settings: SettingsOfRows | undefined;
-	/** The list that it is, whose columns may be said anew; undefined where it is a whole show. */
+	/** The list that it is, whose columns may be said again; undefined where it is a whole show. */
 	readonly list?: IncomingList | undefined;
 }
 
@@ -85,7 +85,7 @@ export class MergeReview {
 		return parted(rows, 'only here').length > 0 && !rows.some(({ kind }) => kind === 'added');
 	}
 
-	/** Compares anew where the show has changed since; what was chosen holds. */
+	/** Compares again where the show has changed since; what was chosen holds. */
 	refresh(): void {
 		const { show, settings } = this.#session;
 		if (show.rows === this.#rows && settings === this.#settings) return;

@@ -12,7 +12,7 @@ import { openPlanStore, type PlanStore } from '../storage/planStore.ts';
 import { endWithSession } from './endWithSession.ts';
 import type { Session } from './session.svelte.ts';
 
-/** Pause after a change before boards are planned anew, in milliseconds: a plan is not begun between two keystrokes. */
+/** Pause after a change before boards are planned again, in milliseconds: a plan is not begun between two keystrokes. */
 const pauseMs = 300;
 
 /** The most time that the plans of a show may take together, in seconds. */

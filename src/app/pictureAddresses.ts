@@ -49,12 +49,12 @@ export class PictureAddresses {
 		return undefined;
 	}
 
-	/** It is asked for anew: it may not have been there before. */
+	/** It is asked for once more: it may not have been there before. */
 	forget(key: string): void {
 		if (this.#addresses.get(key)?.value === undefined && !this.#waiting.has(key)) this.#asked.delete(key);
 	}
 
-	/** All that is not there yet is asked for anew. */
+	/** All that is not there yet is asked for once more. */
 	forgetAll(): void {
 		for (const key of this.#asked) this.forget(key);
 	}

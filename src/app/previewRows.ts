@@ -20,7 +20,7 @@ export interface PreviewOfRows {
 /** How many rows are shown: enough to see by that a column is not what it was said to be. */
 const mostRows = 3;
 
-/** How much of the text is read for them: it is read anew with each answer, and long cells must not delay that. */
+/** How much of the text is read for them: it is read again with each answer, and long cells must not delay that. */
 const mostCharacters = 20_000;
 
 /** Solves the first rows of a file under a matching of its columns, for the eye. */

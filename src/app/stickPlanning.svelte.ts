@@ -5,7 +5,7 @@ import { sticksInWorker } from '../workers/sticksInWorker.ts';
 import { endWithSession } from './endWithSession.ts';
 import type { Session } from './session.svelte.ts';
 
-/** Pause after a change before sticks are planned anew, in milliseconds. */
+/** Pause after a change before sticks are planned again, in milliseconds. */
 const pauseMs = 300;
 
 /** The most time that the sticks of a show may take together, in seconds. */

@@ -17,7 +17,7 @@ export class Update {
 	/**
 	 * @param start asks the waiting version to take over; the browser tells of it later, through `wasReplaced`
 	 * @param beforeReload resolves when everything typed is on disk
-	 * @param reload shows the page anew; replaced in tests
+	 * @param reload shows the page again; replaced in tests
 	 */
 	constructor(start: () => Promise<void>, beforeReload: () => Promise<void>, reload: () => void) {
 		this.#start = start;
@@ -51,7 +51,7 @@ export class Update {
 
 	/**
 	 * The person wants the newer version. A cell that is being typed in is left first, which keeps what it holds, and the
-	 * page is shown anew only once all of it is on disk.
+	 * page is shown again only once all of it is on disk.
 	 * @throws what `beforeReload` throws: then nothing has changed and it can be asked again
 	 */
 	async apply(): Promise<void> {

@@ -23,7 +23,7 @@ export const mostAtOnce = 200;
 export class WorkedOut {
 	readonly #show: () => Show;
 	readonly #cache = new ResultCache();
-	// By themselves: an edit of anything else works nothing out anew.
+	// By themselves: an edit of anything else works nothing out again.
 	readonly #typedSettings = $derived.by(() => this.#show().settings);
 	readonly #rows = $derived.by(() => this.#show().rows);
 	readonly #typedViews = $derived.by(() => this.#show().views);

@@ -85,7 +85,7 @@ export class FileDesk {
 		return this.#last.past;
 	}
 
-	/** Whether one may say anew what the columns of the last file hold. */
+	/** Whether one may say again what the columns of the last file hold. */
 	get canAskAgain(): boolean {
 		return this.report !== undefined && this.#last.told?.incoming !== undefined;
 	}

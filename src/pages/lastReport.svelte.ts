@@ -10,7 +10,7 @@ import type { Show } from '../core/show/show.ts';
 interface Told {
 	readonly report: FileReport;
 	readonly show: Show;
-	/** What came in, where one may say anew what its columns hold. */
+	/** What came in, where one may say again what its columns hold. */
 	readonly incoming: IncomingList | undefined;
 	/** The step that brought it; undefined where nothing has changed. */
 	readonly step: Step | undefined;

@@ -103,7 +103,7 @@ export interface Schema extends DBSchema, StoresApart {
 	};
 	/** What the columns of files mean, by the headers that they have together. */
 	matchings: { key: string; value: ColumnMatching };
-	/** The last steps of each show, for undo and redo after it is opened anew. */
+	/** The last steps of each show, for undo and redo after it is opened again. */
 	steps: { key: StepKey; value: KeptStep };
 	/** Records that could not be used, as they were. */
 	putAside: { key: number; value: RecordPutAside };

@@ -9,7 +9,7 @@ const partRows = 500;
 
 /**
  * What the reading worker does. It holds the text of what it has opened, so that a list is decoded once and its text
- * never goes to the page and back, however often its columns are said anew.
+ * never goes to the page and back, however often its columns are said again.
  */
 export function answerReading(
 	reply: (message: OpenReply | ReadReply) => void,

@@ -9,7 +9,7 @@ import type { OpenReply, ReadJob, ReadReply } from './protocol.ts';
 export interface HeldList {
 	readonly beginning: Beginning;
 	/**
-	 * Its rows, as often as its columns are said anew.
+	 * Its rows, as often as its columns are said again.
 	 * @param onProgress called with how many rows are read, of how many
 	 */
 	read(

@@ -33,7 +33,7 @@ interface Side {
 	readonly scroller: string;
 	readonly open: (page: Page) => Promise<void>;
 	readonly changeDefault: (page: Page, turn: number) => Promise<void>;
-	/** Takes back what was typed last; left out where nothing of it is kept when the page is loaded anew. */
+	/** Takes back what was typed last; left out where nothing of it is kept when the page is loaded again. */
 	readonly undo?: (page: Page) => Promise<void>;
 }
 

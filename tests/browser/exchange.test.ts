@@ -313,7 +313,7 @@ const send = (page: Page, type: 'dragover' | 'dragleave' | 'drop' | 'paste', { f
 	);
 
 // In parts: `unit/pages/decodedOnce`, and the large list in `hostile`.
-testInSoak('a large list is decoded and read beside the page, and its columns can be said anew without the file', () =>
+testInSoak('a large list is decoded and read beside the page, and its columns can be said again without the file', () =>
 	play(async (page) => {
 		await page.evaluate(() => {
 			globalThis.TextDecoder = class extends TextDecoder {
@@ -386,7 +386,7 @@ test('files are dropped and pasted wherever one is; a text, a film, a folder and
 			expect.stringContaining('Quay'),
 		]);
 
-		// What its columns hold is said anew: undone, it was never there.
+		// What its columns hold is said again: undone, it was never there.
 		await send(page, 'drop', { files: { 'mole.csv': 'title,Kiste\nMole,45\n' } });
 		await button(page, 'Match columns').click();
 		await page.getByRole('combobox', { name: 'Kiste' }).selectOption('picture height');

@@ -14,7 +14,7 @@ export interface SetUpOrder {
 /**
  * The order of all set-ups with the fewest changes, taped inner windows after their outer ones. With a guide alone each
  * setting is visited as seldom as can be, the widest first where there is a choice; with end stops it is a shortest way
- * through all set-ups, where a step costs as many devices as are set anew.
+ * through all set-ups, where a step costs as many devices as are set again.
  */
 export function fewestSettings(job: OrderJob): SetUpOrder {
 	const key = jobKey(job);
@@ -54,7 +54,7 @@ function search(job: OrderJob): SetUpOrder {
  */
 const crossingCost = (runs: number): number => 3 * (runs + 2) + 1;
 
-/** The devices set anew between all set-ups. */
+/** The devices set again between all set-ups. */
 function costsOf({ setUps, later }: OrderJob, crossing: number): Costs {
 	const between = setUps.flatMap((from) =>
 		setUps.map((to) => changesBetween(from, to) + (from.thickness === to.thickness ? 0 : crossing)),

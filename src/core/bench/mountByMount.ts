@@ -8,7 +8,7 @@ import type { SetCut } from './windowCuts.ts';
 interface Option {
 	readonly first: BoardSetUp;
 	readonly keys: readonly string[];
-	/** Devices set anew from its first set-up on. */
+	/** Devices set again from its first set-up on. */
 	readonly changes: number;
 }
 

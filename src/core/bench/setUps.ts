@@ -11,7 +11,7 @@ export interface BoardSetUp extends SetUp {
 }
 
 /**
- * How many devices are set anew from one set-up to the next. The mount may be turned between them for nothing.
+ * How many devices are set again from one set-up to the next. The mount may be turned between them for nothing.
  * @param from undefined for a bench that is set to nothing: one change for each device that it has
  */
 export function changesBetween(from: SetUp | undefined, to: SetUp): number {
@@ -22,7 +22,7 @@ export function changesBetween(from: SetUp | undefined, to: SetUp): number {
 	return changes;
 }
 
-/** How many devices are set anew all along an order, from a bench set to nothing. */
+/** How many devices are set again all along an order, from a bench set to nothing. */
 export const changesAlong = (order: readonly SetUp[]): number =>
 	order.reduce((sum, setUp, place) => sum + changesBetween(order[place - 1], setUp), 0);
 

@@ -79,7 +79,7 @@ function resultOn(results: readonly RowResult[], place: number, onWall: OnWall, 
 	const before = results[place]!;
 	const last = known.get(before);
 	const { hung, off, over } = onWall;
-	// What would mend it depends on the others, so what has something to mend is made anew.
+	// What would mend it depends on the others, so what has something to mend is made again.
 	if (last && !off && !over && isSameValue(last.onWall, onWall)) return last.result;
 	let result: RowResult = { ...before, hung };
 	const cells = [hung.isLeftTyped ? 'hang left' : 'wall'];

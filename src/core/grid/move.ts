@@ -95,7 +95,7 @@ function edge(from: Position, step: Position, grid: GridShape): Position {
 
 /**
  * Where Tab and Enter go after a cell was typed. In a range they step through it, row by row or column by column, and
- * begin anew at its end. From a single cell Tab goes on in the next row at the end of a row, Enter comes back to the
+ * begin again at its end. From a single cell Tab goes on in the next row at the end of a row, Enter comes back to the
  * column in which a run of Tab began, and both stay at the end of the grid.
  * @param isBack with Shift
  */

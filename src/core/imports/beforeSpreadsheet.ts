@@ -58,7 +58,7 @@ function timeOfPart(text: string): string | undefined {
 	return `${Math.floor(whole / 60)}:${whole % 60}`;
 }
 
-/** A shape whose second figure has got a nought, as times have: `04:03` for 4:3; it means the same. */
+/** A shape whose second figure has got a zero, as times have: `04:03` for 4:3; it means the same. */
 export const shapeWithoutNoughts = (text: string): string =>
 	text.trim().replace(/^0*(\d{1,2}):0(\d)$/, (_, width: string, height: string) => `${width}:${height}`);
 

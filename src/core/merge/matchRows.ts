@@ -122,12 +122,12 @@ const isSameCopy: May = ({ differs }) => !differs.has('maker') && !differs.has('
 const [fewestAlike, mostAlike] = [3, 0.8];
 const mostlyAlike: May = ({ same, differs }) => same >= fewestAlike && same >= mostAlike * (same + differs.size);
 
-/** Of the rows that are found already, so many must have the number that they have here: else the list was numbered anew. */
+/** Of the rows that are found already, so many must have the number that they have here: else the list was renumbered. */
 const numbersHold = 0.9;
 /** Half of the cells, and two at least, must agree where the titles do not. */
 const [fewestBeside, half] = [2, 0.5];
 
-/** Prints of one number, where the list was not numbered anew. */
+/** Prints of one number, where the list was not renumbered. */
 function byNumber(
 	here: readonly Row[],
 	there: readonly Row[],

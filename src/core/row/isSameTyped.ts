@@ -44,7 +44,7 @@ export function isSameTyped(column: ColumnName, a: TypedText, b: TypedText, size
 			return both(
 				(typed) => parseSize(typed.text, { ...contextOf(typed), sizes }),
 				(one, other) =>
-					// A name is not its figures: what it stands for may be said anew.
+					// A name is not its figures: what it stands for may change.
 					one.name === other.name && isSame(one.width, other.width) && isSame(one.height, other.height),
 			);
 		case 'weight':

@@ -9,7 +9,7 @@ import type { Solution } from './solution.ts';
  * Rule 7: where the paper does not hold the picture that comes out, its size is what can be printed; neither side comes
  * out larger for it.
  *
- * @param solve works the row out anew
+ * @param solve works the row out again
  */
 export function onItsPaper(
 	solution: Solution,

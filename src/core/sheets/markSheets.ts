@@ -33,7 +33,7 @@ export const handBack = (show: Show, sheets: readonly CutSheet[], label: string)
 		sheets.map((sheet) => itemDiff(inShow(show, sheet), undefined)),
 	);
 
-/** Counts a sheet as spoilt: it is used up, and what it was to give is planned anew. */
+/** Counts a sheet as spoilt: it is used up, and what it was to give is planned again. */
 export const spoilSheet = (show: Show, sheet: CutSheet, label: string): Edit =>
 	editOf(label, [itemDiff(inShow(show, sheet), { ...sheet, isSpoilt: true })]);
 

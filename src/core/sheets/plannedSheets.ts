@@ -31,7 +31,7 @@ export const plannedBoard = (job: PackingJob, plan: BoardPlan, makeId: () => str
 	isOld: false,
 });
 
-/** What has to be planned anew, and what stands. */
+/** What has to be planned again, and what stands. */
 export interface Replanning {
 	/** Plans of boards that still have something to cut or to say, old ones marked. */
 	readonly boards: readonly (PlannedBoard | { readonly job: PackingJob })[];

@@ -30,7 +30,7 @@ const easyStages = 3;
 
 /**
  * Makes a filling handier without taking another piece of stock: what the emptiest sheet holds goes to others where it
- * has room, so that one large offcut is left instead of many; then each sheet is laid out anew, as well as is found.
+ * has room, so that one large offcut is left instead of many; then each sheet is laid out again, as well as is found.
  */
 export function tidyFilling(
 	filling: Filling,

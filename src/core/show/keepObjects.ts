@@ -1,7 +1,7 @@
 import { everyPart, heldOf } from './everyPart.ts';
 import type { Show } from './show.ts';
 
-/** The show as read anew, with the objects of the old one wherever they hold the same: what was worked out holds. */
+/** The show as read again, with the objects of the old one wherever they hold the same: what was worked out holds. */
 export function keepObjects(old: Show, read: Show): Show {
 	const kept = everyPart
 		.filter(([name]) => Object.hasOwn(read, name))

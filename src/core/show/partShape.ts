@@ -20,6 +20,6 @@ export interface PartShape<Value, Diff> {
 	compose(first: Diff, second: Diff): Diff;
 	/** The diff as it would work on this value now, so that its inverse gives exactly that back. */
 	rebase(diff: Diff, value: Value): Diff;
-	/** The value as read anew, with the objects of the old one wherever they hold the same. */
+	/** The value as read again, with the objects of the old one wherever they hold the same. */
 	keepObjects(old: Value, read: Value): Value;
 }

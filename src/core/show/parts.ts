@@ -38,7 +38,7 @@ export interface Part<Value, Diff> extends PartShape<Value, Diff> {
 	/** Reads its form in a show file. @returns a problem that names the place */
 	read(stored: unknown): Reading<Value>;
 	/**
-	 * Where it is a list too long to be written anew with each edit: its items, each of which is then kept by itself, in a
+	 * Where it is a list too long to be written again with each edit: its items, each of which is then kept by itself, in a
 	 * store of the part's name. Undefined: it is kept in the show's record, as it is.
 	 */
 	readonly apart: KeyedItems<object> | undefined;

@@ -17,7 +17,7 @@ export function changedRange(former: readonly unknown[], now: readonly unknown[]
 	return { from, to, shift };
 }
 
-/** A list that follows item by item from another, where only those of a range are made anew. */
+/** A list that follows item by item from another, where only those of a range are made again. */
 export const withRange = <Item>(
 	former: readonly Item[],
 	{ from, to, shift }: ChangedRange,

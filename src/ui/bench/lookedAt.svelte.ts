@@ -3,7 +3,7 @@ interface InStep {
 	readonly isMade: boolean;
 }
 
-/** Which of the things of a step is drawn, and which are left to make. Those of the step are read anew each time. */
+/** Which of the things of a step is drawn, and which are left to make. Those of the step are read again each time. */
 export class LookedAt<T extends InStep> {
 	readonly #keyOf: (each: T) => string;
 	/** What somebody wanted to look at. */

@@ -102,7 +102,7 @@ export class ArrangedRows {
 	}
 
 	/** Arranges the rows by what they are now. */
-	anew(): void {
+	arrangeAgain(): void {
 		this.#turn++;
 	}
 

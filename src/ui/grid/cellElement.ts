@@ -43,7 +43,7 @@ export class CellElement {
 			'aria-describedby': isActive ? wordsId : undefined,
 		});
 		const tabIndex = isActive && !isEdited ? 0 : -1;
-		// Written anew, it would have the browser find out at once whether the cell can still have the focus.
+		// Written again, it would have the browser find out at once whether the cell can still have the focus.
 		if (!former || element.tabIndex !== tabIndex) element.tabIndex = tabIndex;
 		if (column.key !== pictureColumn) this.#showText(cell, former);
 		else if (cell.address !== former?.address)

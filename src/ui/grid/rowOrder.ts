@@ -30,7 +30,7 @@ export class RowOrder {
 	/** Sorts the rows by a column, or puts them in the show's own order. */
 	sortBy(sort: Sort | undefined): void {
 		this.#cells.columns.sortBy(sort);
-		this.#cells.arranged.anew();
+		this.#cells.arranged.arrangeAgain();
 		this.#sayShown(() => this.#selection.settle());
 	}
 
@@ -42,7 +42,7 @@ export class RowOrder {
 
 	/** Sorts and filters by what the rows are now. */
 	arrangeAnew(): void {
-		this.#cells.arranged.anew();
+		this.#cells.arranged.arrangeAgain();
 		this.#sayShown();
 	}
 

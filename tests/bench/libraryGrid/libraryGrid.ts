@@ -15,7 +15,7 @@ import { printCells } from '../printCells.ts';
 const count = Number(new URLSearchParams(location.search).get('rows'));
 let settings: Settings = readSettings({}).settings;
 
-/** A row of the library's grid: the record and what it shows, made anew when either changes. */
+/** A row of the library's grid: the record and what it shows, made again when either changes. */
 class Shown {
 	row: Row;
 	result: RowResult;

@@ -324,7 +324,7 @@ test('a cut that stands is kept where a change makes the others wrong, and undo 
 		await expect.poll(() => ticksOnDisk(page)).toBe(4);
 	}));
 
-test('the screen is kept awake at the bench, anew when it is seen again, and no longer once one leaves', () =>
+test('the screen is kept awake at the bench, also when it is seen again, and no longer once one leaves', () =>
 	inWindow(async (page) => {
 		await page.addInitScript(() => {
 			const counts = { asked: 0, released: 0 };

@@ -238,7 +238,7 @@ test('by keyboard alone: to the knife and through a step; the focus stays where 
 		expect(await focused()).toBe(ticked);
 		await tabTo(/^Spoilt$/);
 		await press('Enter');
-		await expect.poll(() => page.getByText(/anew: wait/).count(), { timeout: 20_000 }).toBe(0);
+		await expect.poll(() => page.getByText('Replanning. Wait before you cut.').count(), { timeout: 20_000 }).toBe(0);
 		await expect.poll(focused, { message: 'its line has gone, another is at hand' }).toMatch(/^Chalk, sheet|^Spoilt/);
 		await press('Control+z'); // the line that is at hand may go with it
 		await expect.poll(focused).not.toBe(await page.evaluate(() => document.body.textContent.trim()));
@@ -251,7 +251,7 @@ test('by keyboard alone: to the knife and through a step; the focus stays where 
 		await expect.poll(focused, { message: 'where one came from' }).toBe('Boards');
 	}, goesOn));
 
-test('a sheet marked as cut stays over a reload, undo takes it back; a spoilt one is planned anew', () =>
+test('a sheet marked as cut stays over a reload, undo takes it back; a spoilt one is planned again', () =>
 	play(async (page) => {
 		// In the page of the play before, which has the example and its plans.
 		await goTo(page, 'Boards');

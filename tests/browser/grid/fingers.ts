@@ -71,7 +71,7 @@ export const uncover = (page: Page): Promise<void> =>
 	});
 
 /**
- * Taps until something has come of it: a tap soon after a finger was drawn, or while the page is laid out anew, can go
+ * Taps until something has come of it: a tap soon after a finger was drawn, or while the page is laid out again, can go
  * beside what it was meant for, as under a real finger.
  */
 export const tapUntil = (what: Locator, isDone: () => Promise<boolean>): Promise<void> =>

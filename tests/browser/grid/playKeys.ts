@@ -54,7 +54,7 @@ export async function setUp(page: Page): Promise<void> {
 	await page.locator('[role=grid][aria-rowcount="6"]').waitFor();
 }
 
-/** Takes the steps that can be undone from the device; the page still has them until it is opened anew. */
+/** Takes the steps that can be undone from the device; the page still has them until it is opened again. */
 const forgetSteps = (page: Page): Promise<void> =>
 	page.evaluate(
 		() =>
@@ -98,7 +98,7 @@ async function undoAll(page: Page): Promise<void> {
 		const undo = document.querySelector<HTMLElement>('.foot [aria-label^="Undo"]')!;
 		while (undo.getAttribute('aria-disabled') === 'false') {
 			undo.click();
-			await new Promise((resolve) => setTimeout(resolve)); // it is drawn anew
+			await new Promise((resolve) => setTimeout(resolve)); // it is drawn again
 		}
 		document.querySelector<HTMLElement>('[role=group][aria-label=Note] button')?.click();
 		await new Promise((resolve) => setTimeout(resolve));

@@ -80,7 +80,7 @@ test('the handle of a cell that is scrolled under the columns that stay is not o
 		await expect.poll(isOnTop).toBe('a cell that stays');
 	}));
 
-test('while a cell is typed into no handle is over it, and afterwards neither handle nor caret is made anew', () =>
+test('while a cell is typed into no handle is over it, and afterwards neither handle nor caret is made again', () =>
 	play(async (page) => {
 		await withNumbered(page, 3);
 		await cell(page, 1, 'picture width').click();

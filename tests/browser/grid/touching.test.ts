@@ -226,7 +226,7 @@ test('what can be touched in the grid and over it is 44 px high and wide', () =>
 	}));
 
 // The last: the page stays enlarged.
-test('two fingers enlarge the page, which is not laid out anew, and select nothing', () =>
+test('two fingers enlarge the page, which is not laid out again, and select nothing', () =>
 	play(async (page, stage) => {
 		await withNumbered(page, 20);
 		await cell(page, 1, 'title').tap();

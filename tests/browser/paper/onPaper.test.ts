@@ -224,7 +224,7 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 		expect(await select.inputValue()).toBe(sheets.at(-1)!.name);
 		expect(await page.getByRole('spinbutton', { name: /^Start at label/ }).inputValue()).toBe('2');
 
-		// With few documents, so that few pages are laid out anew.
+		// With few documents, so that few pages are laid out again.
 		await choose(page, 'Print cards').check();
 		await page.locator('article').nth(1).waitFor();
 		// Held upright, what is chosen is a line over the pages, which go downwards, and opens; beside them on a page that lies.

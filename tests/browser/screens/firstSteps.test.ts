@@ -37,7 +37,7 @@ test('a newcomer goes through the first steps by finger, leaves them, comes back
 		expect(await atStep(page), 'they stand where they were left').toMatch(/Boards/);
 		await page.reload();
 		await steps(page).waitFor();
-		expect(await atStep(page), 'also when the app is opened anew').toMatch(/Boards/);
+		expect(await atStep(page), 'also when the app is opened again').toMatch(/Boards/);
 		await button('Skip the first steps').tap();
 		expect([await steps(page).count(), await focused(page)]).toEqual([0, 'Start typing']);
 		await page.reload();

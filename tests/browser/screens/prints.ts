@@ -31,7 +31,7 @@ export async function seenIn(page: Page, row: number, ...keys: string[]): Promis
 	return shown;
 }
 
-/** Longer than the pause in typing after which the grid has its steps made anew, in milliseconds. */
+/** Longer than the pause in typing after which the grid has its steps made again, in milliseconds. */
 const stepsFollowMs = 200;
 
 /** Resolves when the steps that the grid shows have followed the last change. The page's own clock counts, however busy it is. */

@@ -5,7 +5,7 @@ import { openSettings } from './settingsOf.ts';
 
 const play = oneStage({ isInOnePage: true });
 
-test('a changed setting works every row out anew, is kept, and can be undone', () =>
+test('a changed setting works every row out again, is kept, and can be undone', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '456', '306']]);
 		await openSettings(page, 'Mount and window');

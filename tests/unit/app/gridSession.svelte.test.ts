@@ -303,7 +303,7 @@ test('the first row is not moved up, nor the last one down: nothing is done that
 	await session.close();
 });
 
-test('sorted, the active row stays active, typing moves no row until they are arranged anew, and undo takes it back', async () => {
+test('sorted, the active row stays active, typing moves no row until they are arranged again, and undo takes it back', async () => {
 	const { session, grid, titles, own } = await gridOf(...three);
 	grid.order.sortBy({ column: 'title', way: 'up' });
 	expect([titles(), own(), grid.selection.row?.typed.title, grid.selection.rowIndex]).toEqual([
@@ -415,7 +415,7 @@ test('columns that are hidden, moved and sized leave the active cell in its colu
 	grid.selection.select(0, 1);
 	grid.columnEdits.hide();
 	expect(grid.notices.shown).toContain('can’t be hidden');
-	expect(session.results, 'nothing was worked out anew').toBe(results);
+	expect(session.results, 'nothing was worked out again').toBe(results);
 	await session.close();
 });
 
@@ -442,7 +442,7 @@ test.each([
 	{ own: 'Fog Tar Oak Ash', shown: 'Fog Ash Tar Oak', selected: 'Fog', why: 'Ash and Tar stand between them' },
 	{ own: 'Oak Elm Fog Tar Ash', shown: 'Oak Elm Fog Ash Tar', selected: 'Oak Elm Fog', why: 'they stand together' },
 ])(
-	'arranged anew between a delete and its undo, the rows come back as $shown: $selected selected, for $why',
+	'arranged again between a delete and its undo, the rows come back as $shown: $selected selected, for $why',
 	async (at) => {
 		const { session, grid, titles } = await gridOf(...at.own.split(' ').map((title) => [title, '300'] as const));
 		grid.order.sortBy({ column: 'title', way: 'up' });
@@ -458,7 +458,7 @@ test.each([
 	},
 );
 
-test('filtered anew between a delete and its undo, no print is selected that was left out when they were deleted', async () => {
+test('filtered again between a delete and its undo, no print is selected that was left out when they were deleted', async () => {
 	const { session, grid, titles } = await gridOf(['Low fog', '320'], ['Ash', '310'], ['Low oak', '330']);
 	const none = grid.arranged.filter;
 	grid.order.filterBy({ ...none, words: 'low' });

@@ -37,7 +37,7 @@ test.each(['pointerup', 'keydown'])(
 		screen.isRefusing = false;
 		await happens(act);
 		expect([screen.asked, awake(screen.held)]).toEqual([3, 1]);
-		// What is held is not asked for anew at each touch.
+		// What is held is not asked for once more at each touch.
 		await happens(act);
 		expect(screen.asked).toBe(3);
 		stop();

@@ -23,7 +23,7 @@ async function open(): Promise<Session> {
 	return session;
 }
 
-/** Closes the session, and opens the show anew. */
+/** Closes the session, and opens the show again. */
 async function openAnew(session: Session): Promise<Session> {
 	await session.close();
 	return open();
@@ -40,7 +40,7 @@ const withDatabase = async <Result>(work: (db: Awaited<ReturnType<typeof openDB>
 };
 const keys = () => withDatabase((db) => db.getAllKeys('steps'));
 
-test('after the show is opened anew, undo and redo are there and do what they would have done', async () => {
+test('after the show is opened again, undo and redo are there and do what they would have done', async () => {
 	let session = await open();
 	for (const name of ['Spring', 'Summer', 'Autumn']) on(session).rename(name);
 	on(session).changeSettings({ border: '70' }, 'Change border');
@@ -72,7 +72,7 @@ test('whatever is done, undone and done again between openings, all of it can be
 			fc.array(
 				fc.oneof(
 					{ weight: 4, arbitrary: action },
-					fc.constantFrom('undo' as const, 'redo' as const, 'open anew' as const),
+					fc.constantFrom('undo' as const, 'redo' as const, 'open again' as const),
 				),
 				{ maxLength: 14 },
 			),
@@ -81,7 +81,7 @@ test('whatever is done, undone and done again between openings, all of it can be
 				let session = await openSession({ databaseName });
 				const start = session.show;
 				for (const act of acts) {
-					if (act === 'open anew') {
+					if (act === 'open again') {
 						await session.close();
 						session = await openSession({ databaseName });
 					} else if (act === 'undo') session.undo();
@@ -201,7 +201,7 @@ test('where there is no room for steps they are forgotten, and what was typed is
 	expect(names(session)).toEqual(['Spring', undefined, undefined]);
 });
 
-test('what is undone after the show is opened anew counts as what it is: towards the last copy, or away from it', async () => {
+test('what is undone after the show is opened again counts as what it is: towards the last copy, or away from it', async () => {
 	let session = await open();
 	on(session).rename('Spring');
 	on(session).rename('Summer');

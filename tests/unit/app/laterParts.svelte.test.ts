@@ -165,7 +165,7 @@ describe('in edits', () => {
 		expect(apply(both, invert(mine))).toEqual(theirs);
 	});
 
-	test('read anew, what is the same stays the same objects', () => {
+	test('read again, what is the same stays the same objects', () => {
 		const read = structuredClone(newer);
 		const taken = keepObjects(newer, read) as unknown as Record<string, unknown>;
 		for (const [name, value] of Object.entries(newer)) expect(taken[name]).toBe(value);

@@ -109,7 +109,7 @@ test('where the browser keeps neither notes nor caches, as in a private window, 
 });
 
 test.each(['', '{', 'null', '[1]', '{"shows":7}', '{"shows":[7,null,{"name":"x"}]}'])(
-	'a note that is no note (%s) is none, and is written anew',
+	'a note that is no note (%s) is none, and is written again',
 	async (text) => {
 		outside.notes.set(`${databaseName} shows`, text).set(`${databaseName} lost shows`, text);
 		const shelf = await open();

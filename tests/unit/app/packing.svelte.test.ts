@@ -124,7 +124,7 @@ test('a change taken back while it is planned leaves the plan as it was, and end
 	expect(asked[1]!.signal.aborted).toBe(true);
 });
 
-test('a sheet begun as its plan has it leaves the plan standing; a spoilt one is planned anew', async () => {
+test('a sheet begun as its plan has it leaves the plan standing; a spoilt one is planned again', async () => {
 	const { session, packing, asked, pause } = await openPlanned();
 	const [first] = planOf(packing).sheets;
 	on(session).markCut([first!], 'Mark a sheet as cut');
@@ -228,14 +228,14 @@ test('without stock nothing is searched', async () => {
 	expect(packing.boards).toEqual([]);
 });
 
-test('after a reload the sheets are those that they were, and nothing is planned anew', async () => {
+test('after a reload the sheets are those that they were, and nothing is planned again', async () => {
 	const { packing, session, asked } = await openPlanned();
 	on(session).markCut([planOf(packing).sheets[0]!], 'Mark a sheet as cut');
 	vi.useRealTimers();
 	await session.whenSaved();
 	await expect.poll(() => openPlanStore(databaseName).read(session.show.id)).toHaveLength(1);
 	const again = await openSession({ databaseName, makeId: namer() });
-	const packingAgain = new Packing(again, { databaseName, pack: () => Promise.reject(new Error('planned anew')) });
+	const packingAgain = new Packing(again, { databaseName, pack: () => Promise.reject(new Error('planned again')) });
 	onTestFinished(() => {
 		packingAgain.close();
 		void again.close();

@@ -32,7 +32,7 @@ test('of many images that are asked for few are read at once, each once, and who
 	addresses.close();
 });
 
-test('what is not there, or cannot be read, is read again when it is asked for anew', async () => {
+test('what is not there, or cannot be read, is read again when it is asked for once more', async () => {
 	let reads = 0;
 	const addresses = new PictureAddresses((key) => {
 		reads++;

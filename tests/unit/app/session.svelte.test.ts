@@ -173,7 +173,7 @@ test('undo of the latest steps works nothing out, and results of rows that left 
 	expect(isKept.slice(editsRemembered)).not.toContain(true);
 });
 
-test('settings are read anew only when they change, and say what they could not read', async () => {
+test('settings are read again only when they change, and say what they could not read', async () => {
 	const session = await open();
 	const { settings } = session;
 	on(session).addRows([{ cells: {} }], 0, 'Add row');
@@ -352,7 +352,7 @@ test('a row that another tab has deleted is not brought back by undo, nor redo, 
 	expect(await stored()).toEqual(one.show);
 });
 
-test('taking in an edit of another tab works out anew only what it changed', async () => {
+test('taking in an edit of another tab works out again only what it changed', async () => {
 	const [one, other] = [await open('one'), await open('other')];
 	const ids = on(one).addRows([{ cells: { title: 'a' } }, { cells: { title: 'b' } }], 0, 'Add rows');
 	await expect.poll(() => other.show.rows.length).toBe(2);
@@ -437,7 +437,7 @@ test('a page that comes to the front takes in what it was not told of', async ()
 	wake();
 	await expect.poll(() => session.show.rows.length).toBe(1);
 	const { show } = session;
-	wake(); // and where there is no news, nothing is worked out anew
+	wake(); // and where there is no news, nothing is worked out again
 	await new Promise((resolve) => setTimeout(resolve, 20));
 	expect(session.show).toBe(show);
 });

@@ -100,12 +100,12 @@ class Play {
 	readonly tabs: Shelf[] = [];
 	readonly #shows: string[] = [];
 	readonly #switching: Promise<unknown>[] = [];
-	/** The tabs that are being shown anew: nobody types there until they are. */
+	/** The tabs that are being shown again: nobody types there until they are. */
 	readonly #reloading = new Set<number>();
 	readonly #running: Promise<unknown>[] = [];
 	/** The rows that were deleted, or taken back, in either tab. */
 	readonly #removed = new Set<string>();
-	/** The tabs that were shown anew by a newer version of the app that this one cannot read from. */
+	/** The tabs that were shown again by a newer version of the app that this one cannot read from. */
 	readonly #gone = new Set<number>();
 	readonly #databaseName: string;
 	#count = 0;
@@ -239,7 +239,7 @@ class Play {
 		else this.left.push(...texts);
 	}
 
-	/** The newer version of the app is started in one tab: it is asked for, and the page is shown anew. */
+	/** The newer version of the app is started in one tab: it is asked for, and the page is shown again. */
 	async #updates(tab: number): Promise<void> {
 		const old = this.tabs[tab]!;
 		const due = this.texts.filter((text) => text.tab === tab && text.showId === old.session.show.id);
@@ -251,7 +251,7 @@ class Play {
 				// The page would end here, and with it what is not on disk.
 				reloading = Promise.all([rowsOnDisk(this.#databaseName), this.#reloads(tab, old)]).then(([rows]) => {
 					const lost = due.filter((text) => !text.isReplaced && !isIn(rows, text));
-					expect(lost, 'typed before the page was shown anew, and not on disk').toEqual([]);
+					expect(lost, 'typed before the page was shown again, and not on disk').toEqual([]);
 				});
 			},
 		);

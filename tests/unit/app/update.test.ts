@@ -15,7 +15,7 @@ function watched(beforeReload = () => Promise.resolve()) {
 	return { update, done };
 }
 
-test('taken: what was typed is kept, the waiting version starts, and then the page is shown anew', async () => {
+test('taken: what was typed is kept, the waiting version starts, and then the page is shown again', async () => {
 	const { update, done } = watched();
 	expect(update.state).toBe('none');
 	update.isWaiting();

@@ -105,7 +105,7 @@ test('only its own name is answered, so that no page from elsewhere can lead a b
 	expect(await send('GET /app/ HTTP/1.0')).toBe(refused);
 });
 
-test('a browser asks for each file anew, unless it is told how long a file stays as it is', async () => {
+test('a browser asks for each file again, unless it is told how long a file stays as it is', async () => {
 	const saidBy = async ({ address }: StaticHost) => (await fetch(address)).headers.get('cache-control');
 	expect(await saidBy(host)).toBe('no-cache');
 	const other = await serveFolder(join(parent, 'site'), { maxAge: 60 });

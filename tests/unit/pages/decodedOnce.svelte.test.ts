@@ -25,7 +25,7 @@ const typeSomething = ({ session }: Shelf) => on(session).addRows([{ cells: { ti
 test.each<[string, string, (desk: FileDesk, shelf: Shelf) => Promise<void> | void]>([
 	['a list that only adds', 'title,side\nPier,70\n', () => undefined],
 	[
-		'a list whose columns are asked about, looked at and said anew',
+		'a list whose columns are asked about, looked at and said again',
 		'name;width;Breite\nPier;456;30\n',
 		async (desk, shelf) => {
 			const { step } = desk;

@@ -24,7 +24,7 @@ async function open(): Promise<{ desk: FileDesk; shelf: Shelf }> {
 const csv = (name: string, text: string) => new File([text], name);
 const typed = ({ session }: Shelf) => session.show.rows.map((row) => row.typed);
 
-test('what columns hold can be said anew: what came in goes out, and comes in as it is said, as one edit', async () => {
+test('what columns hold can be said again: what came in goes out, and comes in as it is said, as one edit', async () => {
 	const { desk, shelf } = await open();
 	await desk.importFiles([csv('list.csv', 'name;width;Kiste\nPier;456;30\n')]);
 	await desk.answerColumns({ name: 'title', width: 'mount width' });
@@ -63,7 +63,7 @@ test('a report that only says what is done goes as one goes on, and is found aga
 	expect(typed(shelf).map(({ title }) => title)).toEqual(['Pier', 'Mole', 'Quay']);
 });
 
-test('columns are said anew without taking back what was typed since', async () => {
+test('columns are said again without taking back what was typed since', async () => {
 	const { desk, shelf } = await open();
 	await desk.importFiles([csv('list.csv', 'number;title;Kiste\n1;Pier;30\n')]);
 	await desk.askAgain();

@@ -143,13 +143,13 @@ test('shows beside each other do not mix', async () => {
 	expect((await store.read('spring 2')).show.rows).toEqual([row('b', 1, { title: 'Other' })]);
 });
 
-test('a show that is gone is not begun anew by an edit', async () => {
+test('a show that is gone is not begun again by an edit', async () => {
 	const store = await openKept();
 	await expect(store.apply('autumn', adding(row('c', 3)))).rejects.toMatchObject({ name: 'ShowMissing' });
 	await expect(store.read('autumn')).rejects.toMatchObject({ name: 'ShowMissing' });
 });
 
-test('a show kept anew has a revision after all that were seen', async () => {
+test('a show kept again has a revision after all that were seen', async () => {
 	const store = await openKept();
 	expect(await store.keep(show, 7)).toBe(8);
 	expect(await store.keep(show, 2)).toBe(9);

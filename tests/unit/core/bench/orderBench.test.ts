@@ -36,7 +36,7 @@ function benchOf(typed: readonly Row['typed'][], bench: unknown, more: Readonly<
 const cutText = ({ row, copy, part, side }: Cut) => `${row} ${copy} ${part} ${side}`;
 const cutsOf = ({ steps }: BenchPlan) => steps.flatMap(({ cuts }) => cuts.map(cutText));
 
-/** Changes counted anew from the steps. */
+/** Changes counted again from the steps. */
 const counted = ({ steps }: BenchPlan) =>
 	steps.reduce(
 		(sum, step, place) =>

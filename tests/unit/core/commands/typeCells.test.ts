@@ -17,7 +17,7 @@ test.each<{ cells: CellTexts; typed: Row['typed']; units?: Row['units'] }>([
 	{ cells: { title: 'Quay' }, typed: { ...row.typed, title: 'Quay' }, units: row.units },
 	{ cells: { top: '' }, typed: { title: 'Pier', 'picture width': '18' }, units: row.units },
 	{ cells: { top: ' \t' }, typed: { title: 'Pier', 'picture width': '18' }, units: row.units },
-	{ cells: { 'picture width': '450' }, typed: { ...row.typed, 'picture width': '450' } }, // a bare number typed anew
+	{ cells: { 'picture width': '450' }, typed: { ...row.typed, 'picture width': '450' } }, // a bare number typed again
 	{ cells: { 'picture width': '' }, typed: { title: 'Pier', top: '70' } },
 	{ cells: { title: ' Pier' }, typed: { ...row.typed, title: ' Pier' }, units: row.units },
 	{

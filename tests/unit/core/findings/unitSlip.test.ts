@@ -161,7 +161,7 @@ test('of rows that are slips of units at most two in forty are missed', () => {
 	expect(missed.length / slips.length, missed.join('\n')).toBeLessThanOrEqual(2 / 40);
 });
 
-test.each(passedOver)('%s is passed over: read anew, it brings something else to look at', (line, show) =>
+test.each(passedOver)('%s is passed over: read again, it brings something else to look at', (line, show) =>
 	expect(isFound(line, show)).toBe(false),
 );
 

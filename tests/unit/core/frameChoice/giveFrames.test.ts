@@ -142,7 +142,7 @@ const shows = fc.record({
 	),
 });
 
-test('as good as the best of all ways, row by row worked out anew', () =>
+test('as good as the best of all ways, row by row worked out again', () =>
 	fc.assert(
 		fc.property(shows, ({ rows: cells, frames }) => {
 			const list = frames.map(({ width, height, count }, place) => frame(`F${place}`, width, height, count));

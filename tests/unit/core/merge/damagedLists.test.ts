@@ -104,7 +104,7 @@ describe('what a spreadsheet has made of cells', () => {
 describe('a list that comes back without print ids', () => {
 	const base = [given(prints)];
 
-	test('sorted and numbered anew: every print is found, and nothing is added', () => {
+	test('sorted and renumbered: every print is found, and nothing is added', () => {
 		const sorted = prints
 			.toSorted((a, b) => (a.typed.title! < b.typed.title! ? -1 : 1))
 			.map(({ typed }, at) => ({ ...typed, number: `${at + 1}` }));

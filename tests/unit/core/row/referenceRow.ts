@@ -347,15 +347,15 @@ function onPaper(row: ReferenceRow, cells: Cells, settings: Settings): Reference
 	};
 	const was: Way = { width, height };
 	let sides: Partial<Way> = Object.fromEntries(axes.filter((axis) => setting[axis]).map((axis) => [axis, most[axis]]));
-	let anew = withPicture(sides);
+	let tried = withPicture(sides);
 	// Whichever side would be larger than it was stays as it was.
 	for (const axis of axes) {
-		const side = anew.solved[pictureKey[axis]];
+		const side = tried.solved[pictureKey[axis]];
 		if (sides[axis] !== undefined || side === undefined || side <= was[axis] + micron) continue;
 		sides = { ...sides, [axis]: was[axis] };
-		anew = withPicture(sides);
+		tried = withPicture(sides);
 	}
-	return anew.width === 'fits' && anew.height === 'fits' ? anew : row;
+	return tried.width === 'fits' && tried.height === 'fits' ? tried : row;
 }
 
 /** A float: the paper, or the picture without one, stands where the window would. */

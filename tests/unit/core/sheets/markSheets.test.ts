@@ -36,7 +36,7 @@ test('a row that changes its mount leaves its cut blank over, and gets another',
 	expect(toCut(changed).sort()).toEqual([...toCut(cut), 'r1'].sort());
 });
 
-test('a spoilt sheet is used up, gives nothing, and its blanks are planned anew', () => {
+test('a spoilt sheet is used up, gives nothing, and its blanks are planned again', () => {
 	const spoilt = apply(cut, spoilSheet(cut, cut.cutSheets![0]!, 'Mark a sheet as spoilt'));
 	expect(toCut(spoilt).sort()).toEqual(show.rows.map(({ id }) => id));
 	expect(plansOf(spoilt)[0]).toMatchObject({ cost: 4500, count: 5 });
