@@ -41,8 +41,12 @@ export function withTooFewFrames(
 /** The frame that a row wants of which the show says how many there are; undefined where it wants none. */
 export function frameWanted({ frame: { frame }, framed: { size }, copies, isStopped }: RowResult): Frame | undefined {
 	if (frame?.count === undefined || isStopped || copies === 0) return undefined;
-	return frame.size || (frame.stick !== undefined && size) ? frame : undefined;
+	return isSawn(frame) && !size ? undefined : frame;
 }
+
+/** Whether it is counted in sticks. A moulding without their length is got as a frame, and counted as one. */
+const isSawn = (frame: Frame): frame is Frame & Required<Pick<Frame, 'stick'>> =>
+	!frame.size && frame.stick !== undefined;
 
 /** What the rows want of each frame of which the show says how many are there. */
 function wantedOf(results: readonly RowResult[], settings: Settings): Iterable<Wanted> {
@@ -57,7 +61,7 @@ function wantedOf(results: readonly RowResult[], settings: Settings): Iterable<W
 		const wanted = byFrame.get(frame) ?? { frame, places: [], copies: 0, legs: [] };
 		wanted.places.push(place);
 		wanted.copies += copies;
-		if (!frame.size && size)
+		if (isSawn(frame) && size)
 			for (const side of [size.width, size.height])
 				wanted.legs.push({ length: side + settings.saw, times: 2 * copies });
 		byFrame.set(frame, wanted);
@@ -66,7 +70,7 @@ function wantedOf(results: readonly RowResult[], settings: Settings): Iterable<W
 }
 
 /** How many frames, or at least how many sticks, are wanted. */
-const countOf = ({ frame, copies, legs }: Wanted) => (frame.size ? copies : leastSticks(legs, frame.stick!));
+const countOf = ({ frame, copies, legs }: Wanted) => (isSawn(frame) ? leastSticks(legs, frame.stick) : copies);
 
 const isShort = (wanted: Wanted) => countOf(wanted) > wanted.frame.count!;
 
@@ -108,7 +112,7 @@ function withFinding(result: RowResult, wanted: Wanted, scale: Settings, mends: 
 			level: 'look',
 			cells: ['frame'],
 			figures: () => ({
-				kind: frame.size ? 'too few' : 'too few sticks',
+				kind: isSawn(frame) ? 'too few sticks' : 'too few',
 				frame: frame.name,
 				wanted: { count: countOf(wanted) },
 				there: { count: frame.count! },

@@ -55,6 +55,15 @@ test('sticks of a moulding', () => {
 	expect(messages(cells, { ...made, stick: '1000', count: 3 })).toEqual(['You need 4 sticks of “Made” and have 3.']);
 });
 
+test('a moulding without the length of its sticks counts as frames, as it is got', () => {
+	const cells = [{ ...print, frame: 'Made', copies: '2' }];
+	expect(messages(cells, { ...made, count: 1 })).toEqual(['You need 2 “Made” and have 1.']);
+	expect(messages(cells, { ...made, count: 2 })).toEqual([undefined]);
+	expect(messages(cells, { name: 'Made', count: 1 }), 'its width is not known').toEqual([
+		'You need 2 “Made” and have 1.',
+	]);
+});
+
 test('a leg that is longer than a stick stops its row', () => {
 	const cells = [{ ...print, frame: 'Made' }];
 	expect(told(cells, { ...made, stick: '535' })[0]!.findings).toMatchObject([{ level: 'stop' }]);
