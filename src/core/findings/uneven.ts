@@ -36,4 +36,4 @@ export const uneven: Finder = (context) => {
 const isSettledByShape = ({ read, solution }: RowContext): boolean =>
 	solution.isShapeKept === true &&
 	solution.boundByPaper === undefined &&
-	sizeKeys.every((key) => read.cells[key] === undefined || solution.asShown?.includes(key));
+	sizeKeys.every((key) => (solution.counting ?? read.cells)[key] === undefined);

@@ -1,5 +1,5 @@
 import type { Size } from '../length/size.ts';
-import type { SizeKey } from './cells.ts';
+import type { Cells } from './cells.ts';
 import type { Cover } from './cover.ts';
 import type { Values } from './equations.ts';
 import type { MountSource } from './applyRules.ts';
@@ -39,8 +39,8 @@ export interface Solution {
 	/** The weight that was kept; undefined where none agreed. */
 	readonly weight: { readonly times: number; readonly more: number } | undefined;
 	readonly isShapeKept: boolean | undefined;
-	/** Typed cells that say what the row shows without them: they settle nothing. */
-	readonly asShown?: readonly SizeKey[];
+	/** The cells without those that say what the row shows anyway and settle nothing; undefined where there are none. */
+	readonly counting?: Cells;
 	/** Where the paper keeps the picture smaller than the mount would have it. */
 	readonly boundByPaper?: PaperBound;
 }

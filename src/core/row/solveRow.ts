@@ -281,10 +281,8 @@ const nothing: SolvedRow = {
 function keepTyped(solution: Solution, cells: Cells, rest: Cells): Solution {
 	const solved = { ...solution.solved };
 	const typed = { ...solution.typed };
-	const asShown: SizeKey[] = [...(solution.asShown ?? [])];
 	for (const key of shownKeys) {
 		if (cells[key] === undefined) continue;
-		if (rest[key] === undefined) asShown.push(key);
 		solved[key] = cells[key];
 		typed[key] = cells[key];
 	}
@@ -305,5 +303,5 @@ function keepTyped(solution: Solution, cells: Cells, rest: Cells): Solution {
 	const { windowHeight: was, overlapBottom } = solution.solved;
 	if (was !== undefined && overlapBottom !== undefined && solved.windowHeight !== undefined)
 		solved.overlapBottom = plus(overlapBottom, minus(was, solved.windowHeight));
-	return { ...solution, solved, typed, asShown };
+	return { ...solution, solved, typed, counting: solution.counting ?? rest };
 }
