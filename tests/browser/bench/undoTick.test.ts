@@ -6,7 +6,7 @@ import { holdBack } from '../harness/holdBack.ts';
 import { allOr, isSoak } from '../../soak.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { benchPrints, openBenchShow } from './benchShow.ts';
-import { press } from '../screens/prints.ts';
+import { cell, press } from '../screens/prints.ts';
 
 const play = oneStage();
 
@@ -43,7 +43,34 @@ async function seePlanning(page: Page, address: string, letPlan: () => void): Pr
 	expect(await page.getByText('cuts made').count()).toBe(0);
 	letPlan();
 	await page.getByText(/0 of \d+ cuts made/).waitFor({ timeout: 20_000 });
-	await page.getByRole('link', { name: 'Start cutting sheets' }).waitFor();
+	const start = page.getByRole('link', { name: 'Start cutting sheets' });
+	await start.waitFor();
+	// Nor is there on Boards, where the old plan stays in view: what the worker is asked is held back.
+	await page.evaluate(() => {
+		const ask = Reflect.get(Worker.prototype, 'postMessage') as (this: Worker, message: unknown) => void;
+		const held: (() => void)[] = [];
+		Object.assign(Worker.prototype, {
+			postMessage(this: Worker, message: unknown) {
+				held.push(() => ask.call(this, message));
+			},
+		});
+		const letAsk = () => {
+			Object.assign(Worker.prototype, { postMessage: ask });
+			for (const each of held) each();
+		};
+		Object.assign(window, { letAsk });
+	});
+	await page.goto(`${address}#prints`);
+	await cell(page, 0, 'copies').click();
+	await page.keyboard.type('2');
+	await press(page, 'Enter');
+	await page.goto(`${address}#boards`);
+	await page.getByText('This is the plan before your last change').waitFor();
+	await page.getByRole('button', { name: 'Planning sheets…', disabled: true }).waitFor();
+	expect(await start.count()).toBe(0);
+	await page.evaluate(() => (window as unknown as { letAsk: () => void }).letAsk());
+	await start.waitFor();
+	await press(page, 'Control+z');
 }
 
 // Undo at the knife in part: `boards/boards.test.ts`, by keyboard.
