@@ -1,4 +1,3 @@
-import { BroughtPictures } from '../app/broughtPictures.ts';
 import { keptColumns, matchKept } from '../app/keptColumns.ts';
 import { chooseFile, chooseFiles, pictureKinds } from '../app/chooseFile.ts';
 import {
@@ -15,37 +14,19 @@ import type { MergeReview } from '../app/mergeReview.svelte.ts';
 import type { Session } from '../app/session.svelte.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
 import { changeSettings } from '../core/commands/changeSettings.ts';
-import {
-	askAgain,
-	importIncoming,
-	importReviewed,
-	type ImportOptions,
-	type ImportOutcome,
-	exampleShow,
-	isUntouched,
-	loadExample,
-} from '../app/importFile.ts';
-import {
-	type Incoming,
-	isList,
-	nameOfFile,
-	nameOfPasted,
-	openFile,
-	openPasted,
-	openUnlessLeft,
-	type Origin,
-} from '../app/incoming.ts';
+import { askAgain, importIncoming, importReviewed, exampleShow, isUntouched, loadExample } from '../app/importFile.ts';
+import { nameOfFile, nameOfPasted, openFile, openPasted, type Origin } from '../app/incoming.ts';
 import { openBeside } from '../app/openBeside.ts';
 import type { StandingOfShow } from '../app/backupStandings.ts';
 import { restoreShows } from '../app/restoreShows.ts';
 import type { ColumnMatching } from '../core/imports/columnMatching.ts';
 import { type FileReport, notRead, settingsApplied } from '../core/imports/fileReports.ts';
-import type { Reading } from '../core/length/reading.ts';
 import type { Show } from '../core/show/show.ts';
 import { FilesOut } from './filesOut.svelte.ts';
-import { FileQuestion, type Step } from './fileQuestion.svelte.ts';
-import { FileWork, type Progress } from './fileWork.svelte.ts';
-import { LastReport } from './lastReport.svelte.ts';
+import { FileIntake } from './fileIntake.svelte.ts';
+import type { FileQuestion, Step } from './fileQuestion.svelte.ts';
+import type { Progress } from './fileWork.svelte.ts';
+import type { LastReport } from './lastReport.svelte.ts';
 
 /** What picture files are called in sentences. */
 const nameOfFiles = (files: readonly { readonly name: string }[]): string =>
@@ -54,21 +35,27 @@ const nameOfFiles = (files: readonly { readonly name: string }[]): string =>
 /** Where files and pasted rows come in, and what there is to say about the last that came in or went out. */
 export class FileDesk {
 	readonly #shelf: Shelf;
-	/** Whether the ways in and out are shown. */
-	isOpen = $state(false);
+	readonly #intake: FileIntake;
 	readonly #last: LastReport;
-	readonly #question = new FileQuestion();
-	readonly #running = new FileWork();
-	/** The pictures that came in and are not answered for. */
-	readonly #brought: BroughtPictures;
+	readonly #question: FileQuestion;
 	/** Where rows, the show and all shows go out. */
 	readonly out: FilesOut;
 
 	constructor(shelf: Shelf) {
 		this.#shelf = shelf;
-		this.#last = new LastReport(shelf);
-		this.#brought = new BroughtPictures(shelf);
-		this.out = new FilesOut(shelf, (report) => this.#tell(report));
+		this.#intake = new FileIntake(shelf);
+		this.#last = this.#intake.last;
+		this.#question = this.#intake.question;
+		this.out = new FilesOut(shelf, (report) => this.#intake.tell(report));
+	}
+
+	/** Whether the ways in and out are shown. */
+	get isOpen(): boolean {
+		return this.#intake.isOpen;
+	}
+
+	set isOpen(isOpen: boolean) {
+		this.#intake.isOpen = isOpen;
 	}
 
 	get #session(): Session {
@@ -102,13 +89,13 @@ export class FileDesk {
 
 	/** How far a file is that takes long; undefined where none is under way. */
 	get progress(): Progress | undefined {
-		return this.#running.progress ?? this.out.progress;
+		return this.#intake.running.progress ?? this.out.progress;
 	}
 
 	/** The report is read. */
 	close(): void {
 		this.#last.end();
-		this.#letGo();
+		this.#intake.letGo();
 	}
 
 	/** One goes on: a report that only says what is done has been read. */
@@ -127,12 +114,7 @@ export class FileDesk {
 	/** Leaves what was asked, or a file that is being read: nothing changes. */
 	leave(): void {
 		this.out.leave();
-		this.#last.expect(0);
-		// What is still being read lets go of its pictures when it has stopped.
-		if (this.step) this.#brought.letGo();
-		this.#running.leave();
-		this.#question.end();
-		this.#letGo();
+		this.#intake.leave();
 	}
 
 	/** Asks for a file and imports it; rows or shows, as the file says itself. */
@@ -150,9 +132,9 @@ export class FileDesk {
 		const [file, ...others] = files;
 		if (!file) return;
 		if (await beginsAsPicture(file)) return this.#importPictures(files);
-		await this.#import(
+		await this.#intake.import(
 			nameOfFile(file),
-			(signal, onProgress, by) => openFile(file, signal, this.#brought.keeper(by), onProgress),
+			(signal, onProgress, by) => openFile(file, signal, this.#intake.brought.keeper(by), onProgress),
 			others.length,
 		);
 	}
@@ -164,15 +146,15 @@ export class FileDesk {
 	}
 
 	async #importPictures(files: readonly File[]): Promise<void> {
-		const by = this.#brought.begin();
+		const by = this.#intake.brought.begin();
 		this.#last.hold(undefined);
 		this.#question.end();
-		await this.#work(
+		await this.#intake.work(
 			nameOfFiles(files),
 			async (options) => {
 				const signal = options.signal ?? this.#session.signal;
 				const onProgress = (done: number, of: number) => options.onProgress?.('reading', done, of);
-				const keeper = this.#brought.keeper(by);
+				const keeper = this.#intake.brought.keeper(by);
 				const pictures = await importPictures(this.#session, files, signal, onProgress, undefined, keeper);
 				return pictures.matched.length > 0
 					? { kind: 'pictures', pictures }
@@ -186,8 +168,8 @@ export class FileDesk {
 	/** Adds the pictures as it was chosen. */
 	async addPictures(read: PicturesRead, chosen: readonly MatchedPicture[]): Promise<void> {
 		this.#question.end();
-		this.#brought.accept();
-		await this.#work(
+		this.#intake.brought.accept();
+		await this.#intake.work(
 			nameOfFiles(chosen.map(({ file }) => file)),
 			async ({ signal }) => ({
 				kind: 'reported',
@@ -199,7 +181,7 @@ export class FileDesk {
 
 	/** Says that something could not be read before it was looked at. */
 	refuse(source: string, problem: string): void {
-		this.#tell(notRead(source, problem));
+		this.#intake.tell(notRead(source, problem));
 	}
 
 	/** Asks what the columns of the last file hold, whatever was said before. */
@@ -208,7 +190,7 @@ export class FileDesk {
 		if (!told?.incoming) return;
 		const step = await askAgain(this.#session, told.incoming, this.#shelf.memory);
 		if (step?.kind !== 'columns' || this.#last.told !== told) return;
-		this.#running.leave();
+		this.#intake.running.leave();
 		this.#question.ask(step, told.step);
 		this.#last.end();
 	}
@@ -242,23 +224,23 @@ export class FileDesk {
 	/** Makes cells of ours of the columns that were kept. */
 	matchKept(matching: ColumnMatching): void {
 		this.#question.end();
-		this.#tell(matchKept(this.#session, matching));
+		this.#intake.tell(matchKept(this.#session, matching));
 	}
 
 	async loadExample(): Promise<void> {
 		const isInPlace = isUntouched(this.#session.show);
-		this.#tell(isInPlace ? loadExample(this.#session) : await openBeside(this.#shelf, exampleShow()));
+		this.#intake.tell(isInPlace ? loadExample(this.#session) : await openBeside(this.#shelf, exampleShow()));
 	}
 
 	/** Imports pasted text. What cannot be read is left where it is, to be mended. */
 	paste(text: string): Promise<void> {
-		return this.#import(nameOfPasted, (signal) => openPasted(text, signal));
+		return this.#intake.import(nameOfPasted, (signal) => openPasted(text, signal));
 	}
 
 	/** Makes the settings that rows of a file were worked out with those of the show. */
 	applySettings(change: Readonly<Record<string, unknown>>): void {
 		const step = this.#session.do((show) => changeSettings(show, change, 'Use settings of the file'));
-		if (step) this.#tell(settingsApplied);
+		if (step) this.#intake.tell(settingsApplied);
 	}
 
 	/** Says what the columns of the file mean. That is remembered for files with the same headers. */
@@ -269,97 +251,39 @@ export class FileDesk {
 		const again = this.#question.end();
 		// What came in as it was understood before goes out again, unless something was done since: then it is compared.
 		if (again !== undefined && again === this.#session.lastStep) this.#session.undoStep(again);
-		await this.#work(step.incoming.source, (options) =>
+		await this.#intake.work(step.incoming.source, (options) =>
 			importIncoming(this.#session, step.incoming, { ...options, matching }),
 		);
 	}
 
 	/** Imports the file as it was chosen. */
 	async importReview(review: MergeReview): Promise<void> {
-		this.#brought.accept();
+		this.#intake.brought.accept();
 		this.#question.end();
-		await this.#work(review.file.source, (options) => importReviewed(this.#session, review, options));
+		await this.#intake.work(review.file.source, (options) => importReviewed(this.#session, review, options));
 	}
 
 	/** Puts a show of a file on the shelf and opens it. */
 	async openBeside(show: Omit<Show, 'id'>, fileName: string): Promise<void> {
-		this.#brought.accept();
+		this.#intake.brought.accept();
 		const report = await openBeside(this.#shelf, show, fileName);
 		this.#question.end();
-		this.#tell(report);
+		this.#intake.tell(report);
 	}
 
 	/** Compares a show of a file with the open one, or with the one of that id. */
 	async compare(show: Omit<Show, 'id'>, incoming: Origin, id?: string): Promise<void> {
 		this.#question.end();
 		if (id !== undefined && !(await this.#shelf.open(id)))
-			return this.#tell(notRead(incoming.source, this.#shelf.problem ?? ''));
-		await this.#work(incoming.source, (options) => compareShow(this.#session, show, incoming, options));
+			return this.#intake.tell(notRead(incoming.source, this.#shelf.problem ?? ''));
+		await this.#intake.work(incoming.source, (options) => compareShow(this.#session, show, incoming, options));
 	}
 
 	/** Puts back the shows of a backup that this device lacks. */
 	async restore(shows: readonly StandingOfShow[]): Promise<void> {
-		this.#brought.accept();
+		this.#intake.brought.accept();
 		const report = await restoreShows(this.#shelf, shows);
 		this.#question.end();
-		this.#tell(report);
-	}
-
-	async #import(
-		source: string,
-		open: (
-			signal: AbortSignal | undefined,
-			onProgress: (done: number, of: number) => void,
-			by: string,
-		) => Promise<Reading<Incoming>>,
-		others = 0,
-	): Promise<void> {
-		this.#last.expect(others);
-		const by = this.#brought.begin();
-		const work = async (options: ImportOptions): Promise<ImportOutcome> => {
-			const onProgress = (done: number, of: number) => options.onProgress?.('unpacking', done, of);
-			const incoming = await openUnlessLeft((signal) => open(signal, onProgress, by), options.signal);
-			if ('problem' in incoming) return { kind: 'reported', report: notRead(source, incoming.problem) };
-			this.#last.opened(isList(incoming.value) ? incoming.value : undefined, incoming.value.leftOut);
-			this.#question.end();
-			return importIncoming(this.#session, incoming.value, options);
-		};
-		await this.#work(source, work, 'rows', by);
-	}
-
-	/** Lets go of the list that came in last, once it is neither read nor asked about, nor may be asked about again. */
-	#letGo(): void {
-		if (!this.#running.isBusy && !this.step && !this.#last.told?.incoming) this.#last.hold(undefined);
-	}
-
-	/**
-	 * Does what may take long, until it is done or left, and says what has come of it, or asks.
-	 * @param by names an import that may bring pictures
-	 */
-	async #work(
-		source: string,
-		work: (options: ImportOptions) => Promise<ImportOutcome>,
-		what: Progress['what'] = 'rows',
-		by?: string,
-	): Promise<void> {
-		const came = { isWanted: false };
-		const onOutcome = (outcome: ImportOutcome) => {
-			came.isWanted = outcome.kind !== 'reported' || !outcome.report.isProblem;
-			if (by !== undefined && came.isWanted) this.#brought.show(by);
-			if (by !== undefined && came.isWanted && outcome.kind === 'reported') this.#brought.accept();
-			if (outcome.kind === 'reported') return this.#tell(outcome.report, this.#last.list, outcome.step);
-			this.#question.ask(outcome);
-			this.#last.end();
-			this.isOpen = false;
-		};
-		await this.#running.run(source, this.#shelf, work, onOutcome, what);
-		if (by !== undefined && !came.isWanted) this.#brought.letGo(by);
-		this.#letGo();
-	}
-
-	/** See `LastReport`: what could not be read leaves the ways in open, to be mended. */
-	#tell(...[report, incoming, step]: Parameters<LastReport['tell']>): void {
-		this.#last.tell(report, incoming, step);
-		if (!report.isProblem) this.isOpen = false;
+		this.#intake.tell(report);
 	}
 }
