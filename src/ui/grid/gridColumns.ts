@@ -47,7 +47,7 @@ const plan: readonly Plan[] = [
 		group: 'Print',
 		columns: [
 			['number', 'no.', 44],
-			['title', 'title', 160],
+			['title', 'title', 172],
 		],
 	},
 	{
