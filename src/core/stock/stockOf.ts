@@ -40,7 +40,8 @@ const stockOfEntry = ({ name, kind, width, height, trim, grain, price, pack, cou
 	kind,
 	width,
 	height,
-	trim: trim ?? zero,
+	// A ready-cut blank is used as it is, whatever edge is typed beside it.
+	trim: kind === 'sheet' ? (trim ?? zero) : zero,
 	grain,
 	price,
 	pack: pack ?? 1,

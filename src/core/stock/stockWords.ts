@@ -2,8 +2,8 @@ import { formatSize, formatWithUnit, type Scale } from '../length/formatLength.t
 import type { Board } from '../settings/board.ts';
 
 /** Why nothing can ever be cut from an entry of the stock, in a sentence; undefined where something may. */
-export function uselessWords({ width, height, trim, count }: Board, scale: Scale): string | undefined {
-	if (trim !== undefined && 2 * trim >= Math.min(width, height)) {
+export function uselessWords({ kind, width, height, trim, count }: Board, scale: Scale): string | undefined {
+	if (kind === 'sheet' && trim !== undefined && 2 * trim >= Math.min(width, height)) {
 		const size = formatSize(width, height, scale);
 		return `The trim, ${formatWithUnit(trim, scale)} off each side, leaves nothing of ${size}. Make it less.`;
 	}

@@ -19,6 +19,13 @@ test('offcuts are stock of the board that they name, at no price, and there is o
 	]);
 });
 
+test('a factory edge is taken off a sheet, never off a blank bought ready cut', () => {
+	const trims = (kind: string) =>
+		stockOf('Chalk', read({ boards: [{ ...chalk, kind, trim: 10 }] })).map(({ trim }) => trim);
+	expect(trims('sheet')).toEqual([mm(10)]);
+	expect(trims('blank')).toEqual([0]);
+});
+
 test('drop-outs are stock only where the show says so', () => {
 	const rows = [{ id: 'a', order: 1, typed: { 'picture width': '300', 'picture height': '200' } }];
 	const kinds = (typed: Record<string, unknown>) => {

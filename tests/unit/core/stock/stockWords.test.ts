@@ -5,6 +5,7 @@ import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 test.each([
 	{ board: { trim: '60 mm' }, is: 'The trim, 60 mm off each side, leaves nothing of 120 × 900 mm. Make it less.' },
 	{ board: { trim: '59.9 mm' }, is: undefined },
+	{ board: { trim: '60 mm', kind: 'blank' }, is: undefined },
 	{ board: {}, is: undefined },
 	{ board: { count: 1 }, is: undefined },
 	{
