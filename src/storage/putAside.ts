@@ -21,8 +21,8 @@ export interface SoundRecords<Value> {
 
 interface StoreToRead<Value> {
 	readonly name: string;
-	getAll(range?: IDBKeyRange): Promise<Value[]>;
-	getAllKeys(range?: IDBKeyRange): Promise<IDBValidKey[]>;
+	getAll(range?: IDBKeyRange, count?: number): Promise<Value[]>;
+	getAllKeys(range?: IDBKeyRange, count?: number): Promise<IDBValidKey[]>;
 }
 
 /** A store as it may be: with records of any form, under any keys. */
@@ -35,18 +35,26 @@ interface StoreOfAnything extends StoreToRead<unknown> {
 
 const storeOf = (tx: Writing, name: CheckedStore) => tx.objectStore(name) as unknown as StoreOfAnything;
 
-/** Reads records of a store. A damaged one harms no other: what can be used of it is among the values. */
+/** How many records are read and looked at before the page may do something else. */
+const atATime = 500;
+
+/** Reads records of a store, a part at a time. A damaged one harms no other: what can be used of it is among the values. */
 export async function readSound<Value>(store: StoreToRead<Value>, range?: IDBKeyRange): Promise<SoundRecords<Value>> {
-	const [keys, kept] = await Promise.all([store.getAllKeys(range), store.getAll(range)]);
+	const values: Value[] = [];
 	const damaged: Place[] = [];
-	const values = kept.flatMap((value, place): Value[] => {
-		const key = keys[place]!;
-		const damage = damageIn(store.name, key, value);
-		if (!damage) return [value];
-		damaged.push({ store: store.name as CheckedStore, key });
-		return damage.instead === undefined ? [] : [damage.instead as Value];
-	});
-	return { values, damaged };
+	for (let rest = range; ;) {
+		const [keys, kept] = await Promise.all([store.getAllKeys(rest, atATime), store.getAll(rest, atATime)]);
+		for (const [place, key] of keys.entries()) {
+			const value = kept[place]!;
+			const damage = damageIn(store.name, key, value);
+			if (damage) damaged.push({ store: store.name as CheckedStore, key });
+			if (!damage) values.push(value);
+			else if (damage.instead !== undefined) values.push(damage.instead as Value);
+		}
+		if (keys.length < atATime) return { values, damaged };
+		const last = keys.at(-1);
+		rest = range ? IDBKeyRange.bound(last, range.upper, true, range.upperOpen) : IDBKeyRange.lowerBound(last, true);
+	}
 }
 
 /** Reads one record of a store in a transaction that writes; a damaged one is put aside by it. */

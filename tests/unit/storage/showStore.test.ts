@@ -77,6 +77,19 @@ test('each edit is one transaction and one revision; rows come in order', async 
 	expect(stored.show.rows.map(({ id }) => id)).toEqual(['d', 'b', 'c']);
 });
 
+test('a long show is read a part at a time, and whole: its rows in order, each once', async () => {
+	const rows = Array.from({ length: 1001 }, (_, place) => row(`r${1001 - place}`, place));
+	const other = { ...show, id: 'spring 2' };
+	const store = await openKept();
+	await store.keep({ ...show, rows });
+	await store.keep(other);
+	const most = vi.spyOn(IDBObjectStore.prototype, 'getAll');
+	expect((await store.read('spring')).show.rows).toEqual(rows);
+	const read = most.mock.results.map(({ value }) => (value as IDBRequest<unknown[]>).result.length);
+	expect(Math.max(...read)).toBeLessThanOrEqual(500);
+	expect((await store.read('spring 2')).show.rows).toEqual(show.rows);
+});
+
 test('every transaction that writes asks for strict durability', async () => {
 	const store = await openKept();
 	const begin = vi.spyOn(IDBDatabase.prototype, 'transaction');
