@@ -39,8 +39,11 @@ export class LateBench {
 		clearTimeout(this.#timer);
 		this.#timer = setTimeout(() => {
 			const { rows, plan } = this.#read();
-			const own = plan.stepsOfRows;
-			this.#made = { steps: plan.steps, stepsOfRows: new Map(rows.map((row, index) => [row, own[index] ?? none])) };
+			// Of thousands of rows that takes as long again.
+			this.#timer = setTimeout(() => {
+				const own = plan.stepsOfRows;
+				this.#made = { steps: plan.steps, stepsOfRows: new Map(rows.map((row, index) => [row, own[index] ?? none])) };
+			});
 		}, pauseMs);
 	}
 

@@ -2,7 +2,6 @@ import type { RowResult } from '../findings/rowResult.ts';
 import type { BenchWay } from '../settings/bench.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
-import { groupBy } from '../values/groupBy.ts';
 import type { BenchPlan, BenchStep, Cut } from './benchPlan.ts';
 import { fewestSettings, type SetUpOrder } from './fewestSettings.ts';
 import { mountByMount } from './mountByMount.ts';
@@ -23,15 +22,20 @@ export function orderBench(
 	orderOf: (job: OrderJob) => SetUpOrder = fewestSettings,
 	cutsOf: typeof windowCuts = windowCuts,
 ): BenchPlan {
-	const cuts = rows.flatMap((_, index) => {
+	const cutsAt = (_: Row, index: number) => {
 		const result = results[index];
 		return result ? cutsOf(result, index + 1, settings) : [];
-	});
-	const bySetUp = new Map(
-		[...groupBy(cuts, ({ key }) => key)].map(([key, own]) => [key, { ...own[0]!.setUp, cuts: inOrder(own) }]),
-	);
-	const asked = [...bySetUp.values()];
-	const job = orderJob(asked);
+	};
+	// Of outer mounts, then of inner ones, each in the order of the show, in which they come.
+	const bySetUp = new Map<string, BenchStep & { readonly cuts: Cut[]; readonly inner: Cut[] }>();
+	for (const [index, row] of rows.entries())
+		for (const { key, setUp, cut } of cutsAt(row, index)) {
+			let own = bySetUp.get(key);
+			if (!own) bySetUp.set(key, (own = { ...setUp, cuts: [], inner: [] }));
+			own[cut.part === 'inner mount' ? 'inner' : 'cuts'].push(cut);
+		}
+	for (const { cuts, inner } of bySetUp.values()) for (const cut of inner) cuts.push(cut);
+	const job = orderJob([...bySetUp.values()]);
 	const { order, leastChanges } = orderOf(job);
 	// The way that is not asked is ordered when somebody compares: with thousands of mounts it takes its time.
 	const ways: Record<BenchWay, () => readonly BenchStep[]> = {
@@ -43,10 +47,11 @@ export function orderBench(
 				? ways['mount by mount']()
 				: steps;
 		}),
-		'mount by mount': once(() => stepsAlong(mountByMount(cuts, job))),
+		'mount by mount': once(() => stepsAlong(mountByMount(rows.flatMap(cutsAt), job))),
 	};
 	const steps = ways[settings.bench.way ?? 'fewest settings']();
 	const changes = changesAlong(steps);
+	const ofRows = once(() => stepsOfRows(rows, steps));
 	return {
 		changes,
 		leastChanges,
@@ -60,20 +65,15 @@ export function orderBench(
 			},
 		},
 		steps,
-		stepsOfRows: stepsOfRows(rows, steps),
+		get stepsOfRows() {
+			return ofRows();
+		},
 	};
 }
 
 function once<Value>(make: () => Value): () => Value {
 	let made: { readonly value: Value } | undefined;
 	return () => (made ??= { value: make() }).value;
-}
-
-/** The cuts of a step: outer mounts before inner ones, each in the order of the show, in which they come. */
-function inOrder(own: readonly SetCut[]): readonly Cut[] {
-	const cuts = own.map(({ cut }) => cut);
-	const inner = cuts.filter(({ part }) => part === 'inner mount');
-	return inner.length === 0 ? cuts : [...cuts.filter(({ part }) => part !== 'inner mount'), ...inner];
 }
 
 /** Cuts that follow each other at one set-up are one step. */
