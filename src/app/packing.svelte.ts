@@ -1,6 +1,6 @@
 import { type BoardPlan, withBoundsOf } from '../core/sheets/boardPlan.ts';
 import { jobKey } from '../core/sheets/jobKey.ts';
-import { jobsOf, type LeftOutRow, type ShowJobs } from '../core/sheets/jobsOf.ts';
+import { type LeftOutRow, listingJobs, type ShowJobs } from '../core/sheets/jobsOf.ts';
 import type { Settings } from '../core/settings/settings.ts';
 import type { PackingJob } from '../core/sheets/packingJob.ts';
 import { type PlannedBoard, plannedBoard, replanning } from '../core/sheets/plannedSheets.ts';
@@ -10,6 +10,7 @@ import { makeId } from '../files/makeId.ts';
 import { packInWorker } from '../workers/packInWorker.ts';
 import { openPlanStore, type PlanStore } from '../storage/planStore.ts';
 import { endWithSession } from './endWithSession.ts';
+import { inSlices } from './inSlices.ts';
 import type { Session } from './session.svelte.ts';
 
 /** Pause after a change before boards are planned again, in milliseconds: a plan is not begun between two keystrokes. */
@@ -123,6 +124,7 @@ export class Packing {
 	close(): void {
 		this.#isClosed = true;
 		clearTimeout(this.#pause);
+		this.#pause = undefined;
 		this.#end();
 		this.#store.close();
 	}
@@ -134,15 +136,21 @@ export class Packing {
 	}
 
 	/** Finds out which plans stand, and has the others made. */
-	#look(): void {
+	async #look(): Promise<void> {
 		if (this.#isClosed) return;
 		const { show, results, settings } = this.#session;
-		const { boards, jobs, leftOut } = replanning(
-			this.#boards.filter((board) => 'plan' in board),
+		const [pause, former] = [this.#pause, this.#boards];
+		const steps = replanning(
+			former.filter((board) => 'plan' in board),
 			show.cutSheets ?? [],
-			(cutSheets) =>
-				withoutUnlisted(jobsOf(show.rows, results, settings, { cutSheets, ticks: show.ticks ?? [] }), settings),
+			function* (cutSheets) {
+				const ticks = show.ticks ?? [];
+				return withoutUnlisted(yield* listingJobs(show.rows, results, settings, { cutSheets, ticks }), settings);
+			},
 		);
+		const { boards, jobs, leftOut } = await inSlices(steps);
+		if (pause !== this.#pause) return; // it is looked at again, or no more
+		if (former !== this.#boards) return this.#look();
 		this.#leftOut = leftOut;
 		this.#hasLooked = true;
 		this.#boards = boards;

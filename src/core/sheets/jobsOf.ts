@@ -7,6 +7,7 @@ import type { Row, RowId } from '../show/row.ts';
 import type { Tick } from '../show/tick.ts';
 import { type Stock, stockKey } from '../stock/stock.ts';
 import { stockOf, stockOfMaterial } from '../stock/stockOf.ts';
+import { finish } from '../values/finish.ts';
 import type { Layout } from './layout.ts';
 import { counted, dropOutsOf, offcutsOf } from './leftOvers.ts';
 import type { PackingJob } from './packingJob.ts';
@@ -40,22 +41,26 @@ export interface JobOptions {
  * spares, where the show lists what they are cut from. Rows with a `stop`, and rows whose mount has no size yet, are left
  * out and listed; rows without a mount (`none`) want no board, and rows of no copies nothing.
  */
-export function jobsOf(
+export const jobsOf = (...show: Parameters<typeof listingJobs>): ShowJobs => finish(listingJobs(...show));
+
+/** The same in steps, each of them short. */
+export function* listingJobs(
 	rows: readonly Row[],
 	results: readonly RowResult[],
 	settings: Settings,
 	{ cutSheets = [], ticks = [] }: JobOptions = {},
-): ShowJobs {
+): Generator<void, ShowJobs> {
 	const leftOut: LeftOutRow[] = [];
 	const wanted = new Map<string, Wanted>();
-	rows.forEach((row, index) => {
+	for (const [index, row] of rows.entries()) {
+		yield;
 		const result = results[index];
-		if (result === undefined || result.copies === 0) return;
+		if (result === undefined || result.copies === 0) continue;
 		const isSized = result.frame.inside !== undefined;
-		if (!result.hasMount && !result.materials.glazing && !result.materials.backing) return;
+		if (!result.hasMount && !result.materials.glazing && !result.materials.backing) continue;
 		if (result.isStopped || !isSized) {
 			leftOut.push({ row: index + 1, rowId: row.id, reason: result.isStopped ? 'stop' : 'no-size' });
-			return;
+			continue;
 		}
 		const ofFrame = frameParts(result, settings).filter(({ isListed }) => isListed);
 		const parts: readonly Part[] = [...(result.hasMount ? partsOf(result, settings) : []), ...ofFrame];
@@ -66,7 +71,7 @@ export function jobsOf(
 			for (let copy = 1; copy <= result.copies; copy++)
 				entry.blanks.push({ row: index + 1, rowId: row.id, copy, part, width, height });
 		}
-	});
+	}
 	const keys = new Set([...wanted.keys(), ...cutSheets.map(({ stock }) => stockKey(stock))]);
 	const jobs = [...keys].map((key): PackingJob => {
 		const ownSheets = cutSheets.filter(({ stock }) => stockKey(stock) === key).map((sheet) => inShow(sheet, rows));

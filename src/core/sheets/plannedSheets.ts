@@ -41,19 +41,19 @@ export interface Replanning {
 }
 
 /**
- * Which plans stand. A sheet that was begun as its plan has it changes nothing: the plan is as good as it was. One that
+ * Which plans stand, found out in short steps. A sheet that was begun as its plan has it changes nothing: the plan is as good as it was. One that
  * was spoilt, or cut from an earlier plan, is planned round.
  * @param jobsFor the jobs of the show as it is, with these sheets cut
  */
-export function replanning(
+export function* replanning(
 	planned: readonly PlannedBoard[],
 	cutSheets: readonly CutSheet[],
-	jobsFor: (cutSheets: Required<JobOptions>['cutSheets']) => ShowJobs,
-): Replanning {
+	jobsFor: (cutSheets: Required<JobOptions>['cutSheets']) => Generator<void, ShowJobs>,
+): Generator<void, Replanning> {
 	const own = new Set(planned.flatMap(({ sheets }) => sheets.map(({ id }) => id)));
 	const others = cutSheets.filter(({ id, isSpoilt }) => isSpoilt || !own.has(id));
-	const { jobs, leftOut } = jobsFor(cutSheets.map(layoutOf));
-	const asPlanned = others.length === cutSheets.length ? { jobs } : jobsFor(others.map(layoutOf));
+	const { jobs, leftOut } = yield* jobsFor(cutSheets.map(layoutOf));
+	const asPlanned = others.length === cutSheets.length ? { jobs } : yield* jobsFor(others.map(layoutOf));
 	const standing = new Set(asPlanned.jobs.map(jobKey));
 	const boards = jobs.map((job) => {
 		const before = planned.find(({ plan }) => stockKey(plan) === stockKey(job));

@@ -279,3 +279,29 @@ test('a session that begins to close ends the search; where it cannot close, boa
 	await pause();
 	expect(asked).toHaveLength(2);
 });
+
+test('looked at a row at a time: what changes meanwhile is looked at again, and a plan that comes meanwhile stays', async () => {
+	const { session, packing, asked } = await open();
+	let time = 0;
+	vi.spyOn(performance, 'now').mockImplementation(() => (time += 100));
+	onTestFinished(() => void vi.restoreAllMocks());
+	const begin = () => (packing.later(), vi.advanceTimersByTimeAsync(301));
+	await begin();
+	widen(session);
+	packing.later();
+	await vi.advanceTimersByTimeAsync(100);
+	expect([asked.length, packing.hasLooked]).toEqual([0, false]);
+	await vi.advanceTimersByTimeAsync(1000);
+	expect(asked).toHaveLength(1);
+	expect(asked[0]!.jobs[0]!.blanks[0]).toMatchObject({ width: 5_000_000_000 });
+	await begin();
+	const plan = planFor(asked[0]!.jobs[0]!);
+	asked[0]!.tell(plan);
+	await vi.advanceTimersByTimeAsync(100);
+	expect(planOf(packing)).toMatchObject({ plan, isOld: false });
+	await begin();
+	packing.close();
+	const before = packing.boards;
+	await vi.advanceTimersByTimeAsync(100);
+	expect(packing.boards).toBe(before);
+});
