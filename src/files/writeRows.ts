@@ -63,9 +63,19 @@ export function* writingRows(show: WorkedOutRows, options: WriteOptions = {}): G
 	// Where nothing has a price there is no column for it.
 	const costOf = rows.some((row) => show.costOf?.(row) !== undefined) ? show.costOf : undefined;
 	const bareness = barenessIn(settings);
+	const units: UnitsOfCells = new Map();
+	for (const { name } of sharedColumns) {
+		if (!hasUnit(name)) continue;
+		const own: (CellUnit | undefined)[] = [];
+		for (const row of rows) {
+			if (own.length % atATime === 0) yield '';
+			own.push(cellUnit(name, row, bareness));
+		}
+		units.set(name, own);
+	}
 	const typed: TypedColumn[] = [];
 	for (const { name } of sharedColumns) {
-		typed.push(typedColumn(name, rows, settings, options.hasIds ?? false, bareness));
+		typed.push(typedColumn(name, units, settings, options.hasIds ?? false));
 		yield '';
 	}
 	const extra = [...new Set(rows.flatMap((row) => Object.keys(row.extra ?? {})))].filter((name) => !saysBuyer(name));
@@ -92,7 +102,7 @@ export function* writingRows(show: WorkedOutRows, options: WriteOptions = {}): G
 		const result = results[index];
 		if (result === undefined) throw new RangeError(`row ${index + 1} has no result`);
 		yield line([
-			...typed.map((column) => column.textOf(row)),
+			...typed.map((column) => column.textOf(row, index)),
 			...resultCells(result, stepsOfRow(bench, index), settings, stated),
 			...(costOf ? [costText(costOf(row), settings)] : []),
 			...extra.map((name) => ownValue(row.extra, name) ?? ''),
@@ -123,8 +133,14 @@ const notInText = '\ufffd';
 
 interface TypedColumn {
 	readonly header: string;
-	readonly textOf: (row: Row) => string;
+	readonly textOf: (row: Row, index: number) => string;
 }
+
+/** What the cells of each column with a unit hang on, in the order of the rows. */
+type UnitsOfCells = Map<ColumnName, readonly (CellUnit | undefined)[]>;
+
+/** How many cells are looked at between two pieces. */
+const atATime = 200;
 
 type Bareness = (name: ColumnName, text: string | undefined) => 'number' | 'fraction' | undefined;
 
@@ -139,20 +155,14 @@ function barenessIn({ sizes }: Settings): Bareness {
 	};
 }
 
-function typedColumn(
-	name: ColumnName,
-	rows: readonly Row[],
-	settings: Settings,
-	hasIds: boolean,
-	bareness: Bareness,
-): TypedColumn {
+function typedColumn(name: ColumnName, units: UnitsOfCells, settings: Settings, hasIds: boolean): TypedColumn {
 	if (name === 'print id') return { header: name, textOf: ({ id, typed }) => typed[name] ?? (hasIds ? id : '') };
-	if (!hasUnit(name)) return { header: name, textOf: ({ typed }) => typed[name] ?? '' };
-	const cells = new Map(rows.map((row) => [row, cellUnit(name, row, bareness)]));
-	const unit = headerUnit(name, rows, [...cells.values()], settings, bareness);
-	const textOf = (row: Row) => {
+	const cells = units.get(name);
+	if (!cells) return { header: name, textOf: ({ typed }) => typed[name] ?? '' };
+	const unit = headerUnit(name, units, settings);
+	const textOf = (row: Row, index: number) => {
 		const text = row.typed[name] ?? '';
-		const spelled = spelledUnit(cells.get(row), unit, kindOf(name) === 'weight' ? '%' : settings.unit);
+		const spelled = spelledUnit(cells[index], unit, kindOf(name) === 'weight' ? '%' : settings.unit);
 		return spelled === undefined ? text : `${text.trim()} ${spelled}`;
 	};
 	return { header: unit === undefined ? name : `${name} (${unit})`, textOf };
@@ -183,18 +193,12 @@ function cellUnit(name: ColumnName, row: Row, barenessOf: Bareness): CellUnit | 
  * stands in it or in the column of the other lengths, which it would no longer be under millimetres. (Where a fraction
  * that must stay unread stands there too, the column has a unit, and inches are spelled out.)
  */
-function headerUnit(
-	name: ColumnName,
-	rows: readonly Row[],
-	cells: readonly (CellUnit | undefined)[],
-	settings: Settings,
-	bareness: Bareness,
-): Unit | undefined {
-	const bare = cells.filter((cell) => cell !== undefined);
+function headerUnit(name: ColumnName, units: UnitsOfCells, settings: Settings): Unit | undefined {
+	const bare = units.get(name)!.filter((cell) => cell !== undefined);
 	const unread = bare.find(isUnreadFraction);
 	if (unread !== undefined) return unread.stated;
 	const pair = sizePairs.find((columns) => columns.some((column) => column === name)) ?? [name];
-	const cellsOfPair = pair.flatMap((column) => rows.map((row) => cellUnit(column, row, bareness)));
+	const cellsOfPair = pair.flatMap((column) => units.get(column) ?? []);
 	const isFree = cellsOfPair.some((cell) => cell?.hasFreeFraction) && !cellsOfPair.some(isUnreadFraction);
 	if (isFree && settings.unit !== 'in') return undefined;
 	const [first] = bare;

@@ -9,7 +9,14 @@ import { type SolvedRow, solvedKeys } from '../../../src/core/row/solvedRow.ts';
 import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import type { Row, Typed } from '../../../src/core/show/row.ts';
 import type { Settings, TypedSettings } from '../../../src/core/settings/settings.ts';
-import { compareResults, readRows, type RowsOfFile, writeRows, type WriteOptions } from '../../../src/files/csv.ts';
+import {
+	compareResults,
+	readRows,
+	type RowsOfFile,
+	writeRows,
+	type WriteOptions,
+	writingRows,
+} from '../../../src/files/csv.ts';
 import { encode, encodeWindows, encodings } from './encode.ts';
 import { rowsOfFile } from './rowsOfFile.ts';
 import { runs } from '../../soak.ts';
@@ -621,4 +628,31 @@ test('a text that is a size’s name in one column and a number in another is wr
 	const file = write(rows, settings);
 	expect(columnOf(file, /^picture width/)).toEqual(['picture width (mm)', '300 cm', '90']);
 	expect(columnOf(file, /^mount($| \()/)).toEqual(['mount', '300', '']);
+});
+
+test('of a long show no piece takes long, those of its header neither', () => {
+	let looks = 0;
+	const rows = Array.from({ length: 1000 }, (_, place): Row => {
+		const typed = { 'picture width': `${300 + (place % 9)}`, top: '70 mm' };
+		return {
+			...{ id: `r${place}`, order: place },
+			get typed() {
+				looks++;
+				return typed;
+			},
+		};
+	});
+	const { settings } = readSettings({});
+	const results = rows.map((row) => judgeRow(row, settings));
+	const bench = orderBench(rows, results, settings);
+	looks = 0;
+	let most = 0;
+	const pieces: string[] = [];
+	for (const piece of writingRows({ rows, results, bench, settings })) {
+		pieces.push(piece);
+		most = Math.max(most, looks);
+		looks = 0;
+	}
+	expect(pieces.join('')).toBe(writeRows({ rows, results, bench, settings }));
+	expect(most).toBeLessThan(rows.length);
 });
