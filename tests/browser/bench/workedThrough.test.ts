@@ -91,6 +91,8 @@ test('a show is worked through by touch, over a reload and a killed browser, and
 				}
 				if (steps === reloadedAt) {
 					await expect.poll(() => page.getByText('Saved', { exact: true }).count()).toBe(1);
+					// Where one is is kept after a pause: a page that is loaded again before it counts as left where it was found.
+					await expect.poll(async () => (await onDisk(page)).place).toBe('cut');
 					await page.reload();
 					await page.getByRole('navigation', { name: 'Steps' }).waitFor();
 					expect(await heading(page), 'the same step after a reload').toContain(`Step ${reloadedAt} of`);
@@ -98,7 +100,6 @@ test('a show is worked through by touch, over a reload and a killed browser, and
 				}
 				if (steps === killedAt) {
 					await expect.poll(() => page.getByText('Saved', { exact: true }).count()).toBe(1);
-					await expect.poll(async () => (await onDisk(page)).place, { message: 'kept after a pause' }).toBe('cut');
 					const made = await cutsInAll(page);
 					await stage.killBrowser();
 					await stage.openBrowser();

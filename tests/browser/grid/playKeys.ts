@@ -86,8 +86,10 @@ async function goTo(page: Page, from: string): Promise<void> {
 async function pressAll(page: Page, keys: string): Promise<void> {
 	for (const [key] of keys.matchAll(/'[^']*'|\S+/g)) {
 		if (key.startsWith("'")) await page.keyboard.type(key.slice(1, -1));
-		else if (key.startsWith('paste:')) await paste(page, key.slice('paste:'.length));
-		else await page.keyboard.press(key);
+		else if (key.startsWith('paste:')) {
+			await page.locator('[role=grid] :focus').waitFor({ state: 'attached' }); // pasted beside the grid, it would be a list that comes in
+			await paste(page, key.slice('paste:'.length));
+		} else await page.keyboard.press(key);
 	}
 }
 
@@ -95,7 +97,9 @@ async function pressAll(page: Page, keys: string): Promise<void> {
 async function undoAll(page: Page): Promise<void> {
 	await page.keyboard.press('Escape');
 	await page.evaluate(async () => {
-		const undo = document.querySelector<HTMLElement>('.foot [aria-label^="Undo"]')!;
+		const undo = [...document.querySelectorAll<HTMLElement>('.foot button')].find(
+			({ textContent }) => textContent === 'Undo',
+		)!;
 		while (undo.getAttribute('aria-disabled') === 'false') {
 			undo.click();
 			await new Promise((resolve) => setTimeout(resolve)); // it is drawn again
