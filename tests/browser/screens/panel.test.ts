@@ -105,6 +105,9 @@ test('figures of the hinges are as large as those of the mount, however large th
 			const folded = page.getByRole('button', { name: 'Show drawing' });
 			if (await folded.isVisible()) await folded.click();
 			await choice(page, 'Hinges').click();
+			const [title, fold] = [await boxOf(page, '.panel h2'), await boxOf(page, '.panel .fold')];
+			const isBeside = fold.left >= title.right || fold.right <= title.left || fold.top >= title.bottom;
+			expect(isBeside, `the title is read beside its button at ${viewport.width} px`).toBe(true);
 			await expect
 				.poll(async () => Math.abs((await lettersOf(/^Undermount/)) - usual), { message: `${viewport.width} px` })
 				.toBeLessThan(0.5);
