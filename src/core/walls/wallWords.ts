@@ -129,7 +129,8 @@ export function wallLine({ prints, stretches, wall }: HungWall, settings: Settin
 }
 
 /** What is said beside each print. */
-export const hangingAtStep = 'A large print is for two people. Gloves for glass; nobody stands under it.';
+export const hangingAtStep =
+	'Two people for a large print. Ladder level and held. No cables or pipes behind the hook. Gloves for glass. Nobody stands under it.';
 
 /** The usual cautions of hanging. What holds is for who knows the wall to say. */
 export const hangingCautions = [

@@ -8,7 +8,8 @@ import { axeProblems } from '../harness/axe.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { openFirstShow } from '../harness/openShow.ts';
 import { someOfExample } from '../harness/someOfExample.ts';
-import { onStage } from '../harness/stage.ts';
+import { isInView } from '../harness/isInView.ts';
+import { landscapeTablet, onStage, phone } from '../harness/stage.ts';
 import { cell } from '../screens/prints.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { openSettings } from '../screens/settingsOf.ts';
@@ -337,6 +338,10 @@ test('the knife is worked through by touch: one measure at a time, ticks kept, a
 		expect(await ofKnife.count()).toBe(0);
 		while ((await page.getByRole('heading', { name: /^Sheets, step 1 of/ }).count()) === 0)
 			await page.keyboard.press('ArrowLeft');
+		await page.setViewportSize(phone);
+		await expect.poll(() => isInView(page, ofKnife), { message: 'read before anything is scrolled' }).toBe(true);
+		await page.setViewportSize(landscapeTablet);
+		expect(await isInView(page, ofKnife)).toBe(true);
 		const open = page.locator('[aria-pressed=false]');
 		const sheets = await open.count();
 		for (let left = sheets; left > 0; left--) {

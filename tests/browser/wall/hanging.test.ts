@@ -1,4 +1,7 @@
 import { expect, test } from 'vitest';
+import { hangingAtStep } from '../../../src/core/walls/wallWords.ts';
+import { isInView } from '../harness/isInView.ts';
+import { landscapeTablet, phone } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
 const play = oneStage({ isInOnePage: true });
@@ -11,6 +14,11 @@ test('at the wall each frame that is drawn has its print’s own number, on ever
 		await page.locator('.digits').first().waitFor();
 		const drawn = () => page.locator('.work svg .number').allTextContents();
 		expect(await drawn()).toEqual(Array.from({ length: 10 }, (_, at) => `${at + 1}`));
+		for (const viewport of [phone, landscapeTablet]) {
+			await page.setViewportSize(viewport);
+			const cautions = page.getByText(hangingAtStep);
+			await expect.poll(() => isInView(page, cautions), { message: `${viewport.width} px` }).toBe(true);
+		}
 		for (let at = 0; at < 10; at++) await page.getByRole('button', { name: 'Next', exact: true }).click();
 		await page.getByRole('heading', { name: /^11 Rope, cut.*1 of 13 on Long wall/ }).waitFor();
 		expect(await drawn()).toEqual(Array.from({ length: 13 }, (_, at) => `${at + 11}`));
