@@ -30,8 +30,12 @@ export function provenWords({ isMost, proven }: Pick<FrameChoice, 'isMost' | 'pr
 
 /** What a frame changes of a print besides its frame and its mount, in words; empty where nothing. */
 export function frameChangeWords({ before, after, change }: FramedPrint, row: Row, scale: Scale): string {
-	const words = [pictureWords(before, after, scale), borderWords(before, after, scale), cellWords(change, row)];
-	return words.filter((each) => each !== '').join(' ');
+	const cells = cellWords(change, row);
+	const words = [pictureWords(before, after, scale), borderWords(before, after, scale), cells]
+		.filter(Boolean)
+		.join(' ');
+	const isSameSize = before.mountWidth === after.mountWidth && before.mountHeight === after.mountHeight;
+	return words !== '' && words === cells && isSameSize ? `Same size. ${words}` : words;
 }
 
 /**
@@ -40,7 +44,7 @@ export function frameChangeWords({ before, after, change }: FramedPrint, row: Ro
  */
 export function noFrameWords({ isSuited }: FramedPrint, stop: string | undefined): string {
 	if (isSuited) return 'No frame is left for it.';
-	return stop === undefined ? 'No frame in the list suits it.' : `It can’t be cut yet, so it gets no frame. ${stop}`;
+	return stop === undefined ? 'No frame in the list suits it.' : `Can’t be cut yet. ${stop}`;
 }
 
 function pictureWords(before: SolvedRow, after: SolvedRow, scale: Scale): string {
@@ -72,6 +76,6 @@ const cellWords = (change: CellTexts, { typed }: Row): string =>
 			const before = typed[column];
 			return before === undefined || before.trim().toLowerCase() === text.toLowerCase()
 				? []
-				: `Types “${text}” over “${shownText(before)}” in the ${column} cell.`;
+				: `“${text}” replaces “${shownText(before)}” in the ${column} cell${column === 'mount' ? ', so the mount follows the frame' : ''}.`;
 		})
 		.join(' ');

@@ -32,7 +32,7 @@ export function frameRows(
 		const mount = mountWords(after, scale);
 		const isMountSame = now.below === mount;
 		const proposed =
-			frame === undefined ? { text: 'None' } : { text: frame, below: isMountSame ? 'Mount stays' : mount };
+			frame === undefined ? { text: 'No change' } : { text: frame, below: isMountSame ? 'Mount stays' : mount };
 		return [
 			{
 				id: print.id,

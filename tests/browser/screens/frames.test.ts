@@ -70,7 +70,7 @@ test('by touch: too few frames are found at the print, and all of it is applied 
 		await page.getByText('You need 2 “Ash” and have 1.').first().waitFor();
 		await page.getByRole('link', { name: 'Frames for all prints' }).tap();
 		await page.getByRole('button', { name: 'Find frames' }).tap();
-		await page.getByRole('heading', { name: 'Prints without a frame' }).waitFor();
+		await page.getByRole('heading', { name: 'Left as they are' }).waitFor();
 		await page.getByRole('button', { name: 'Leave as it is' }).tap();
 		expect(await page.getByRole('table').count()).toBe(0);
 		expect(await focused(page)).toBe('Find frames');

@@ -31,19 +31,20 @@ test.each<[Typed, object, string]>([
 	[
 		{ 'picture width': '200', 'picture height': '133', mount: '420 x 320' },
 		{},
-		'Side, top, bottom 103, 82, 91 instead of 113, 92, 101. Types “frame” over “420 x 320” in the mount cell.',
+		'Side, top, bottom 103, 82, 91 instead of 113, 92, 101. “frame” replaces “420 x 320” in the mount cell, so the mount follows the frame.',
+	],
+	[
+		{ shape: '3:2', mount: '400 x 300' },
+		{},
+		'Same size. “frame” replaces “400 x 300” in the mount cell, so the mount follows the frame.',
 	],
 	[{ 'picture width': '500', 'picture height': '333' }, {}, 'No frame in the list suits it.'],
 	[
 		{ 'picture width': '600', mount: '500 x 400', shape: '3:2' },
 		{},
-		'It can’t be cut yet, so it gets no frame. The window’s width 594 is 94 larger than the mount’s 500 mm.',
+		'Can’t be cut yet. The window’s width 594 is 94 larger than the mount’s 500 mm.',
 	],
-	[
-		{ shape: '3:2', mount: '50 x 40' },
-		{},
-		'It can’t be cut yet, so it gets no frame. Mount 50 × 40 look like cm (500 × 400 mm).',
-	],
+	[{ shape: '3:2', mount: '50 x 40' }, {}, 'Can’t be cut yet. Mount 50 × 40 look like cm (500 × 400 mm).'],
 	[{ shape: '3:2' }, { frames: [{ ...frame, count: 0 }] }, 'No frame is left for it.'],
 ])('%o in %o', (typed, show, said) => expect(words(typed, show)).toBe(said));
 
