@@ -96,10 +96,13 @@ function playWords({ width, height }: { readonly width: number; readonly height:
 
 /**
  * Hinges are measured on an undermount, or on the board of a float. Without one they are on the mount itself, which is seen
- * from its other side then: this is said, with a space before it; empty where there is one.
+ * from its other side then: its edges keep their names, as where windows are cut. This is said, with a space before it; empty
+ * where there is one.
  */
 export const noUndermount = ({ read }: Pick<WorkedRow, 'read'>, { undermount }: Pick<Settings, 'undermount'>): string =>
-	undermount || read.cells.isFloat ? '' : ' No undermount is set: on the back of the mount, measure from the right.';
+	undermount || read.cells.isFloat
+		? ''
+		: ' No undermount is set. On the back of the mount, measure from the left edge, at your right hand.';
 
 /** Where the paper and its hinges lie on the undermount, as seen from the front, in sentences; empty where that is not known. */
 export function hingeWords(worked: WorkedRow, settings: Settings): string {

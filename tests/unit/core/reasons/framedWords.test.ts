@@ -57,7 +57,7 @@ test('the paper on the undermount and its hinges, from the left', () => {
 	const result = judgeRow({ id: 'a', order: 1, typed }, settings);
 	// The paper lies in the middle of 700: 50 from the left; three hinges at 100, 300 and 500 of its 600.
 	expect(hingeWords(result, settings)).toMatch(
-		/^The paper, 600 × 420 mm, lies 50 from the left and \d+ mm from the top, seen from the front\. Hinges at 150, 350 and 550 mm from the left\. No undermount is set: on the back of the mount, measure from the right\.$/,
+		/^The paper, 600 × 420 mm, lies 50 from the left and \d+ mm from the top, seen from the front\. Hinges at 150, 350 and 550 mm from the left\. No undermount is set\. On the back of the mount, measure from the left edge, at your right hand\.$/,
 	);
 });
 
