@@ -19,7 +19,7 @@ import { shownText } from '../values/shownText.ts';
 import { textLines } from '../values/textLines.ts';
 import { fixingOf } from '../walls/fixing.ts';
 import { fixingWords, type HangingLine, markWords, weightOf } from '../walls/hangingList.ts';
-import { cordWords, ratingWords, ringPlaceWords } from '../walls/holdWords.ts';
+import { cordWords, ifCordWords, ratingWords, ringPlaceWords } from '../walls/holdWords.ts';
 import { markedOf } from '../walls/marked.ts';
 import { joined } from './catalogue.ts';
 import { copiesOf, type CopyMade, type MadeTicks } from './madeOf.ts';
@@ -210,7 +210,7 @@ function hangingLines(line: HangingLine, settings: Settings): readonly CardLine[
 		['Middle', `${say(middle)} above the floor`],
 		[
 			markWords[mark.what].replace(/ above the floor$/, ''),
-			`${say(height)} above the floor, ${say(left)} from the wall’s left end`,
+			`${say(height)} above the floor${hooks ? ifCordWords(hooks.fixing, settings) : ''}, ${say(left)} from the wall’s left end`,
 		],
 		['Fixing', `${fixingWords(line, settings, formatMarkWithUnit)}${rating ? `. ${rating}` : ''}`],
 	];

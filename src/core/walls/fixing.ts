@@ -16,6 +16,8 @@ export interface Fixing {
 	readonly rise: number | undefined;
 	/** Length of the cord between its rings; undefined where there is none, or a typed drop leaves none. */
 	readonly cord: number | undefined;
+	/** Whether it hangs by a cord whose drop is not typed: a cord is never pulled up as it was reckoned. */
+	readonly isToMeasure: boolean;
 }
 
 /** The least drop of a cord: a hook nearer to the top would be seen. Common practice. */
@@ -44,7 +46,10 @@ export function fixingOf(
 	const typed = worked.read.cells.drop;
 	const atRings = [hanging.inset, size.width - hanging.inset];
 	if (hanging.kind !== 'cord')
-		return { drop: typed ?? rings, hooks: atRings, pullKg: undefined, rise: undefined, cord: undefined };
+		return {
+			...{ drop: typed ?? rings, hooks: atRings, pullKg: undefined, rise: undefined, cord: undefined },
+			isToMeasure: false,
+		};
 	const slack = 1 + hanging.slackPercent / 100;
 	const highest = Math.max(0, rings - leastDrop(unit));
 	const rise = typed === undefined ? Math.min((span / 2) * Math.sqrt(slack ** 2 - 1), highest) : rings - typed;
@@ -56,6 +61,7 @@ export function fixingOf(
 		pullKg: weightKg === undefined || isFlat({ rise }) ? undefined : (weightKg * half) / (2 * rise),
 		rise,
 		cord: rise < 0 ? undefined : 2 * half,
+		isToMeasure: typed === undefined,
 	};
 }
 

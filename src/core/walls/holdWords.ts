@@ -1,8 +1,9 @@
-import { formatMark, formatMarkWithUnit } from '../length/formatMark.ts';
+import { formatMark, formatMarkWithUnit, toMark } from '../length/formatMark.ts';
 import type { Length } from '../length/length.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import { type Fixing, isFlat, ringsOf, safetyFactor } from './fixing.ts';
+import type { HangingLine } from './hangingList.ts';
 
 type Held = Pick<WorkedRow, 'frame' | 'framed' | 'read'>;
 type Told = Pick<Settings, 'hanging' | 'unit' | 'ruler'>;
@@ -16,6 +17,27 @@ export const dropLabel = ({ hanging: { kind } }: Told): string => `${stops[kind]
 /** The drop of a frame in words: "Cord pulled up, 90 mm below the frame’s top". */
 export const dropWords = ({ drop }: Pick<Fixing, 'drop'>, settings: Told): string =>
 	`${stops[settings.hanging.kind]} ${formatMarkWithUnit(drop, settings)} below the frame’s top`;
+
+/** For which cord a hook's height is worked out, while that is not measured: ", if the cord measures 90"; else empty. */
+export const ifCordWords = ({ isToMeasure, drop }: Pick<Fixing, 'isToMeasure' | 'drop'>, settings: Told): string =>
+	isToMeasure ? `, if the cord measures ${formatMark(drop, settings)}` : '';
+
+/** What is done with cords that are not measured yet, before a hook's height counts. */
+export const measureCords =
+	'Pull each cord up with a tape, measure it below the frame’s top and fill in its sum before you mark the hook.';
+
+/**
+ * The sum that is filled in on paper while a cord is not measured: "Frame’s top 1742 − cord ________ (90 planned) = hook
+ * ________". With the drop as planned it gives the mark as it is shown. Undefined where nothing is to be measured.
+ */
+export function cordSum({ mark, hooks }: Pick<HangingLine, 'mark' | 'hooks'>, settings: Told): string | undefined {
+	if (!hooks?.fixing.isToMeasure) return undefined;
+	const { drop } = hooks.fixing;
+	const { nail } = settings.hanging;
+	const top = toMark(mark.height, settings) - toMark(nail, settings) + toMark(drop, settings);
+	const [above, less, more] = [top, drop, nail].map((each) => formatMark(each, settings));
+	return `Frame’s top ${above} − cord ________ (${less} planned)${nail ? ` + ${more}` : ''} = ${mark.what} ________`;
+}
 
 /**
  * Where the rings of a frame are, and what they are screwed to, which is narrower than a ring is in:

@@ -1,7 +1,7 @@
 import { hangPages } from '../../core/order/hangPages.ts';
 import { hangingList } from '../../core/walls/hangingList.ts';
 import { hangWalls } from '../../core/walls/hangWalls.ts';
-import { bearingWords } from '../../core/walls/holdWords.ts';
+import { bearingWords, measureCords } from '../../core/walls/holdWords.ts';
 import { wallLabels } from '../../core/walls/wallLabels.ts';
 import { hangingCautions } from '../../core/walls/wallWords.ts';
 import HangPaper from '../../ui/paper/HangPaper.svelte';
@@ -24,7 +24,10 @@ export const hangingDocument = paperDocument({
 		const made = new Set(show.rows.flatMap(({ id }, place) => (hung.has(id) ? [place] : [])));
 		const labels = wallLabels(lines, show.rows);
 		const stopped = new Set(results.flatMap(({ isStopped }, place) => (isStopped ? [place] : [])));
-		const measured = lines.some(({ mark }) => mark.what === 'hook') ? [bearingWords(settings)] : [];
+		const measured = [
+			...(lines.some(({ hooks }) => hooks?.fixing.isToMeasure) ? [measureCords] : []),
+			...(lines.some(({ mark }) => mark.what === 'hook') ? [bearingWords(settings)] : []),
+		];
 		const pages = hangPages(lines, unhung, source.paper, measured);
 		return { pages: pages.map((page) => ({ page, nameOf, labels, stopped, made, settings })) };
 	},

@@ -35,13 +35,13 @@ test('what the cord of a frame was measured at is typed at the wall, and its hoo
 		const step = page.getByRole('region', { name: 'This step', exact: true });
 		const told = await step.innerText();
 		expect(told).toMatch(
-			/Weight\s+about 4.6 kg\s+Hook\s+\d+ kg or more\s+Rings\s+\d+ kg a pair[^]*if the cord is so[^]*where the cord sits in the hook/,
+			/Weight\s+about 4.6 kg\s+Hook\s+\d+ kg or more\s+Rings\s+\d+ kg a pair[^]*if the cord measures 90[^]*where the cord sits in the hook/,
 		);
 		expect(told).not.toContain('4 ×'); // where it comes from waits behind Why?
 		// The two figures are drawn as well: up from the floor, and along it.
 		expect((await page.locator('.work svg .figure').allTextContents()).toSorted()).toEqual(['1652', '605']);
 		// A cord is never as it was reckoned: until it is measured the height is only said for that case.
-		const open = step.getByText('Hook above the floor, if the cord is so');
+		const open = step.getByText('Hook above the floor, if the cord measures 90');
 		await open.waitFor();
 		const pulledUp = page.getByRole('textbox', { name: 'Cord pulled up, below the frame’s top' });
 		expect(await pulledUp.getAttribute('placeholder')).toBe('90 mm');

@@ -73,6 +73,7 @@ describe('a card says', () => {
 	test('where it hangs, and the rest', () => {
 		expect(card.hanging[0]).toEqual(['Wall', 'North, 1 of 1 from the left']);
 		expect(card.hanging.map(([label]) => label)).toEqual(['Wall', 'Left edge', 'Middle', 'Hook', 'Fixing']);
+		expect(card.hanging[3]![1]).toMatch(/^\d+ mm above the floor, if the cord measures 69, \d+ mm from the wall/);
 		expect([card.maker, card.about, card.note]).toEqual(['Ada Holm', 'Gum print, 3/25, 2 copies', 'mind the corner']);
 	});
 	test('a reveal as what it is, and of a float no window', () => {

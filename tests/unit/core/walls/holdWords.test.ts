@@ -1,14 +1,16 @@
 import { expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { mm } from '../../../../src/core/length/length.ts';
+import { length, mm } from '../../../../src/core/length/length.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
-import { fixingOf } from '../../../../src/core/walls/fixing.ts';
+import { fixingOf, hooksOf } from '../../../../src/core/walls/fixing.ts';
 import {
 	bearingWords,
+	cordSum,
 	cordWords,
 	dropLabel,
 	dropWords,
+	ifCordWords,
 	ratingReason,
 	ratingsOf,
 	ratingWords,
@@ -46,9 +48,28 @@ test('where rings go, how long the cord is, and where it stops pulled up: whole 
 	]);
 });
 
+test('a cord that is not measured has its sum, which gives the mark as it is shown; else there is none', () => {
+	const sumOf = ({ result, settings }: ReturnType<typeof heldBy>) => {
+		const hooks = hooksOf(result, { left: mm(0), centre: mm(1450) }, settings);
+		const [hook] = hooks!.hooks;
+		const { nail } = settings.hanging;
+		const mark = { what: nail ? 'nail' : 'hook', left: mm(0), height: length(hook!.height + nail) } as const;
+		return cordSum({ mark, hooks }, settings);
+	};
+	// top 1450 + 400 / 2; its drop of 62.9 leaves 1587.1
+	expect(sumOf(heldBy({}))).toBe('Frame’s top 1650 − cord ________ (63 planned) = hook ________');
+	expect(sumOf(heldBy({ nail: 12 }))).toBe('Frame’s top 1650 − cord ________ (63 planned) + 12 = nail ________');
+	expect(sumOf(heldBy({}, { drop: '45' }))).toBeUndefined();
+	expect(sumOf(heldBy({ kind: 'two hooks' }))).toBeUndefined();
+});
+
 test('a typed drop, with every kind; two hooks and a rail have no cord of the frame’s own', () => {
 	const typed = heldBy({}, { drop: '45' });
 	expect(dropWords(typed.fixing, typed.settings)).toBe('Cord pulled up, 45 mm below the frame’s top');
+	const wordsOf = ({ fixing, settings }: ReturnType<typeof heldBy>) => ifCordWords(fixing, settings);
+	expect([typed, heldBy({}), heldBy({ kind: 'two hooks' })].map(wordsOf)).toEqual([
+		...['', ', if the cord measures 63', ''],
+	]);
 	const hooks = heldBy({ kind: 'two hooks', rings: '100 mm' });
 	expect(dropWords(hooks.fixing, hooks.settings)).toBe('Hooks 100 mm below the frame’s top');
 	expect(cordWords(hooks.fixing, hooks.settings)).toBeUndefined();
