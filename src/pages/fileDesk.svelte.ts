@@ -24,9 +24,8 @@ import { type FileReport, notRead, settingsApplied } from '../core/imports/fileR
 import type { Show } from '../core/show/show.ts';
 import { FilesOut } from './filesOut.svelte.ts';
 import { FileIntake } from './fileIntake.svelte.ts';
-import type { FileQuestion, Step } from './fileQuestion.svelte.ts';
+import type { Step } from './fileQuestion.svelte.ts';
 import type { Progress } from './fileWork.svelte.ts';
-import type { LastReport } from './lastReport.svelte.ts';
 
 /** What picture files are called in sentences. */
 const nameOfFiles = (files: readonly { readonly name: string }[]): string =>
@@ -36,16 +35,12 @@ const nameOfFiles = (files: readonly { readonly name: string }[]): string =>
 export class FileDesk {
 	readonly #shelf: Shelf;
 	readonly #intake: FileIntake;
-	readonly #last: LastReport;
-	readonly #question: FileQuestion;
 	/** Where rows, the show and all shows go out. */
 	readonly out: FilesOut;
 
 	constructor(shelf: Shelf) {
 		this.#shelf = shelf;
 		this.#intake = new FileIntake(shelf);
-		this.#last = this.#intake.last;
-		this.#question = this.#intake.question;
 		this.out = new FilesOut(shelf, (report) => this.#intake.tell(report));
 	}
 
@@ -64,27 +59,27 @@ export class FileDesk {
 
 	/** What came of the last file or text; undefined where nothing is to be said. */
 	get report(): FileReport | undefined {
-		return this.#last.report;
+		return this.#intake.last.report;
 	}
 
 	/** What was said of the last file, once it has gone by itself. */
 	get past(): FileReport | undefined {
-		return this.#last.past;
+		return this.#intake.last.past;
 	}
 
 	/** Whether one may say again what the columns of the last file hold. */
 	get canAskAgain(): boolean {
-		return this.report !== undefined && this.#last.told?.incoming !== undefined;
+		return this.report !== undefined && this.#intake.last.told?.incoming !== undefined;
 	}
 
 	/** Whether the columns are asked about of what came in already, and goes out again with the answer. */
 	get isAskedAgain(): boolean {
-		return this.#question.isAskedAgain;
+		return this.#intake.question.isAskedAgain;
 	}
 
 	/** What has to be answered before the last file comes in; nothing has changed so far. */
 	get step(): Step | undefined {
-		return this.#question.step;
+		return this.#intake.question.step;
 	}
 
 	/** How far a file is that takes long; undefined where none is under way. */
@@ -94,7 +89,7 @@ export class FileDesk {
 
 	/** The report is read. */
 	close(): void {
-		this.#last.end();
+		this.#intake.last.end();
 		this.#intake.letGo();
 	}
 
@@ -107,7 +102,7 @@ export class FileDesk {
 	leavePlace(): void {
 		this.isOpen = false;
 		if (this.step) this.leave();
-		const report = this.#last.told?.report;
+		const report = this.#intake.last.told?.report;
 		if (report && !report.isProblem && !report.unread && !report.settings) this.close();
 	}
 
@@ -147,8 +142,8 @@ export class FileDesk {
 
 	async #importPictures(files: readonly File[]): Promise<void> {
 		const by = this.#intake.brought.begin();
-		this.#last.hold(undefined);
-		this.#question.end();
+		this.#intake.last.hold(undefined);
+		this.#intake.question.end();
 		await this.#intake.work(
 			nameOfFiles(files),
 			async (options) => {
@@ -167,7 +162,7 @@ export class FileDesk {
 
 	/** Adds the pictures as it was chosen. */
 	async addPictures(read: PicturesRead, chosen: readonly MatchedPicture[]): Promise<void> {
-		this.#question.end();
+		this.#intake.question.end();
 		this.#intake.brought.accept();
 		await this.#intake.work(
 			nameOfFiles(chosen.map(({ file }) => file)),
@@ -186,13 +181,13 @@ export class FileDesk {
 
 	/** Asks what the columns of the last file hold, whatever was said before. */
 	async askAgain(): Promise<void> {
-		const { told } = this.#last;
+		const { told } = this.#intake.last;
 		if (!told?.incoming) return;
 		const step = await askAgain(this.#session, told.incoming, this.#shelf.memory);
-		if (step?.kind !== 'columns' || this.#last.told !== told) return;
+		if (step?.kind !== 'columns' || this.#intake.last.told !== told) return;
 		this.#intake.running.leave();
-		this.#question.ask(step, told.step);
-		this.#last.end();
+		this.#intake.question.ask(step, told.step);
+		this.#intake.last.end();
 	}
 
 	/** Asks what the columns of a list hold that is being compared. */
@@ -200,12 +195,12 @@ export class FileDesk {
 		const { list } = review.file;
 		const compared = this.step;
 		const step = list && (await askAgain(this.#session, list, this.#shelf.memory));
-		if (step?.kind === 'columns' && this.step === compared) this.#question.askFromComparison(step);
+		if (step?.kind === 'columns' && this.step === compared) this.#intake.question.askFromComparison(step);
 	}
 
 	/** Leaves the question about columns: for the comparison, where it was asked from there. */
 	leaveColumns(): void {
-		if (!this.#question.goBack()) this.leave();
+		if (!this.#intake.question.goBack()) this.leave();
 	}
 
 	/** Whether columns of other programs are kept with the prints. */
@@ -217,13 +212,13 @@ export class FileDesk {
 	askKept(): void {
 		this.leave();
 		this.isOpen = false;
-		this.#last.end();
-		this.#question.ask({ kind: 'kept', columns: keptColumns(this.#session) });
+		this.#intake.last.end();
+		this.#intake.question.ask({ kind: 'kept', columns: keptColumns(this.#session) });
 	}
 
 	/** Makes cells of ours of the columns that were kept. */
 	matchKept(matching: ColumnMatching): void {
-		this.#question.end();
+		this.#intake.question.end();
 		this.#intake.tell(matchKept(this.#session, matching));
 	}
 
@@ -248,7 +243,7 @@ export class FileDesk {
 		const { step } = this;
 		if (step?.kind !== 'columns') return;
 		await this.#shelf.memory.keepMatching(step.columns.key, matching).catch(() => undefined); // asked again, then
-		const again = this.#question.end();
+		const again = this.#intake.question.end();
 		// What came in as it was understood before goes out again, unless something was done since: then it is compared.
 		if (again !== undefined && again === this.#session.lastStep) this.#session.undoStep(again);
 		await this.#intake.work(step.incoming.source, (options) =>
@@ -259,7 +254,7 @@ export class FileDesk {
 	/** Imports the file as it was chosen. */
 	async importReview(review: MergeReview): Promise<void> {
 		this.#intake.brought.accept();
-		this.#question.end();
+		this.#intake.question.end();
 		await this.#intake.work(review.file.source, (options) => importReviewed(this.#session, review, options));
 	}
 
@@ -267,13 +262,13 @@ export class FileDesk {
 	async openBeside(show: Omit<Show, 'id'>, fileName: string): Promise<void> {
 		this.#intake.brought.accept();
 		const report = await openBeside(this.#shelf, show, fileName);
-		this.#question.end();
+		this.#intake.question.end();
 		this.#intake.tell(report);
 	}
 
 	/** Compares a show of a file with the open one, or with the one of that id. */
 	async compare(show: Omit<Show, 'id'>, incoming: Origin, id?: string): Promise<void> {
-		this.#question.end();
+		this.#intake.question.end();
 		if (id !== undefined && !(await this.#shelf.open(id)))
 			return this.#intake.tell(notRead(incoming.source, this.#shelf.problem ?? ''));
 		await this.#intake.work(incoming.source, (options) => compareShow(this.#session, show, incoming, options));
@@ -283,7 +278,7 @@ export class FileDesk {
 	async restore(shows: readonly StandingOfShow[]): Promise<void> {
 		this.#intake.brought.accept();
 		const report = await restoreShows(this.#shelf, shows);
-		this.#question.end();
+		this.#intake.question.end();
 		this.#intake.tell(report);
 	}
 }
