@@ -7,7 +7,7 @@ import { knifeCautions } from './knifeCautions.ts';
  */
 export const windowCautions = {
 	/** What is drawn on the backs first: blanks of one size look alike, and each comes back to the cutter several times. */
-	marking: 'Pencil each print’s number on the back of its blank, with an arrow to the bottom edge.',
+	marking: 'Pencil each print’s number on the back of its blank, with an arrow pointing at the bottom edge.',
 	/** What lies where, what is set, and what is tried first. */
 	laying:
 		'Lay the mount face down on a waste strip, set how deep the blade goes, and make a test cut in an offcut of the same board.',

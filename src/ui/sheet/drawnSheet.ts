@@ -19,13 +19,13 @@ export const inMm = ({ x, y, width, height }: Rectangle): Place => ({
 
 /**
  * The path of a mark on the edge of a blank that is the mount's bottom: the lower one, or the left one of a blank that lies
- * turned, as its picture does.
+ * turned, as its picture does. It is the head of an arrow: its point touches that edge.
  * @param half of its base, in millimetres on the sheet
  */
 export const bottomMark = ({ x, y, width, height }: Place, isTurned: boolean, half: number): string =>
 	isTurned
-		? `M${x} ${y + height / 2 - half}v${2 * half}l${half} ${-half}Z`
-		: `M${x + width / 2 - half} ${y + height}h${2 * half}l${-half} ${-half}Z`;
+		? `M${x} ${y + height / 2}l${half} ${-half}v${2 * half}Z`
+		: `M${x + width / 2} ${y + height}l${-half} ${-half}h${2 * half}Z`;
 
 /** A line on the drawing of a sheet, in millimetres from its top left corner. */
 export interface CutLine {

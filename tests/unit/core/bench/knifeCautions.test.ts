@@ -28,14 +28,14 @@ test.each([
 	['strokes', /stroke light/],
 	['lifting', /Two people lift/],
 	['rules', /local rules.*training come first/],
-	['marking', /sheet’s number.*each blank.*print’s number.*arrow to its bottom/],
+	['marking', /sheet’s number.*each blank.*print’s number.*arrow pointing at its bottom/],
 	['atStep', /longer than the cut.*hand off the line/],
 	['inShort', /beside the line.*past your side.*no hand or knee.*light.*rules and training first/],
 ] as const)('what is said of %s', (about, words) => expect(knifeCautions[about]).toMatch(words));
 
 // Common practice at the bench: see windowCautions.ts.
 test.each([
-	['marking', /number on the back.*arrow to the bottom/],
+	['marking', /number on the back.*arrow pointing at the bottom/],
 	['laying', /face down on a waste strip.*how deep.*test cut in an offcut of the same board/],
 	['stroke', /one steady stroke/],
 	['hands', /behind the blade, away from the edge that it runs along/],

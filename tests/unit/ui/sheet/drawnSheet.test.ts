@@ -35,6 +35,6 @@ test('what the knife is set to reaches from the edge of the piece to the cut, ea
 
 test('the bottom of a mount is marked on the lower edge of its blank, turned on the left one, as its picture lies', () => {
 	const at = inMm(piece);
-	expect(bottomMark(at, false, 10)).toBe('M390 600h20l-10 -10Z');
-	expect(bottomMark(at, true, 10)).toBe('M100 390v20l10 -10Z');
+	expect(bottomMark(at, false, 10)).toBe('M400 600l-10 -10h20Z');
+	expect(bottomMark(at, true, 10)).toBe('M100 400l10 -10v20Z');
 });
