@@ -59,6 +59,7 @@ const pairs = schemes.flatMap(({ scheme, colour, words: wordsLeast, lines }) => 
 		pair('pencil', 'print', 3), // lines of drawings
 		pair('cut', 'card', 3), // of a sheet: the cut to make now
 		pair('on-cut', 'cut', 4.5),
+		...['drawn-stop', 'drawn-look'].flatMap((front) => ['card', 'core'].map((back) => pair(front, back, 3))), // on a wall
 		pair('pencil', 'moulding', 3),
 		...['board', 'sheet'].map((back) => pair('quiet', back, 3)), // outlines of mounts on the page
 		...surfaces.map((back) => pair('edge', back, lines)), // fields, buttons, grips, handles
@@ -91,5 +92,6 @@ test('black on white is 21 : 1, so the arithmetic is right', () => {
 });
 
 test('what is drawn has the colour of its stock in either scheme', () => {
-	for (const stock of ['card', 'core', 'moulding']) expect(dark.get(stock), stock).toBe(light.get(stock));
+	for (const stock of ['card', 'core', 'moulding', 'drawn-stop', 'drawn-look'])
+		expect(dark.get(stock), stock).toBe(light.get(stock));
 });
