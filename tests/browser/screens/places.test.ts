@@ -16,9 +16,9 @@ const opener = (page: Page) => page.getByRole('button', { name: /^Places, / });
 /** The words of the head that are not whole within the page, or that lie on others. */
 const notWhole = (page: Page) =>
 	page.evaluate(() => {
-		const seen = [...document.querySelectorAll<HTMLElement>('header :is(a, button, .saved)')].filter((each) =>
-			each.checkVisibility(),
-		);
+		const seen = [
+			...document.querySelectorAll<HTMLElement>('header :is(a, button:not(.opener), .opener > .name, .saved)'),
+		].filter((each) => each.checkVisibility());
 		const boxes = seen.map((each) => ({ words: each.textContent.trim(), box: each.getBoundingClientRect() }));
 		const outside = boxes.filter(({ box }) => box.left < 0 || box.right > innerWidth || box.top < 0);
 		const onOthers = boxes.filter(({ box }, place) =>
@@ -33,11 +33,17 @@ const notWhole = (page: Page) =>
 		return [...outside, ...onOthers].map(({ words }) => words);
 	});
 
+/** How wide the words of the show's name are, in pixels. */
+const nameWidth = (page: Page) => page.locator('header .title .name').evaluate((name) => name.clientWidth);
+
 /** What the head is like: its height, how many of its parts begin lower than the name, and whether the name has room. */
 const headOf = (page: Page) =>
 	page.evaluate(() => {
 		const head = document.querySelector<HTMLElement>('#app > header')!;
-		const middles = [...head.children].map((each) => {
+		// On a phone what is said of saving stands under the name.
+		const saved = innerWidth > 640 ? ', :scope .saved' : '';
+		const parts = head.querySelectorAll(`:scope .title, :scope > :not(.show)${saved}`);
+		const middles = [...parts].map((each) => {
 			const { top, bottom } = each.getBoundingClientRect();
 			return (top + bottom) / 2;
 		});
@@ -191,6 +197,7 @@ test('the head is as high as ever, whatever it says about saving, and one line o
 		for (const width of [320, 360, 390, 640]) {
 			await page.setViewportSize({ width, height: 820 });
 			await expect.poll(() => headOf(page), { message: `${width} px` }).toMatchObject({ height: 56, lower: 0 });
+			if (width >= 360) expect(await nameWidth(page), `${width} px`).toBeGreaterThanOrEqual(132);
 			expect(await notWhole(page), `${width} px`).toEqual([]);
 			expect(await smallTargets(page), `${width} px`).toEqual([]);
 		}
