@@ -200,6 +200,9 @@ test('rows are pasted into a text area; a text without column names stays there 
 		);
 		expect(button!.y, 'over the text').toBeLessThan(field!.y);
 		expect(field!.y + field!.height, 'above a keyboard').toBeLessThan(410);
+		await page.getByRole('button', { name: 'Not now' }).click();
+		expect(await focused(page), 'goes back to what opened it').toBe('Paste rows');
+		await page.getByRole('button', { name: 'Paste rows' }).click();
 		await area.fill('Low water,456,306');
 		await page.getByRole('button', { name: 'Import rows' }).click();
 		await page.getByRole('alert').waitFor();
