@@ -150,7 +150,7 @@ test('on paper each sheet comes with its cuts, all of it inside its page, with s
 		const acrylic = page.getByRole('region', { name: /^Clear acrylic/ });
 		await acrylic.getByText('700 × 550 mm, glazing: 2 pieces').waitFor();
 		const given = page.waitForEvent('download');
-		await page.getByRole('button', { name: 'Save cut list as CSV' }).tap();
+		await page.getByRole('button', { name: 'Export cut list' }).tap();
 		const list = await readFile(await (await given).path(), 'utf8');
 		expect(list).toContain('glazing,Clear acrylic,700,550,glazing,2,"26 Level four; 27 Level four, lamp lit"');
 		await page.getByRole('link', { name: 'Print on paper' }).tap();

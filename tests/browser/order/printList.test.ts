@@ -42,7 +42,7 @@ test('the print list says what goes on each paper and where, what is not printed
 		expect(await axeProblems(page)).toEqual([]);
 
 		const given = page.waitForEvent('download');
-		await page.getByRole('button', { name: 'Save as CSV' }).tap();
+		await page.getByRole('button', { name: 'Export CSV' }).tap();
 		const file = await given;
 		expect(file.suggestedFilename()).toBe(`${paperShow} pictures to print.csv`);
 		expect(await readFile(await file.path(), 'utf8')).toMatch(

@@ -134,14 +134,14 @@ test('from what a maker wants to what is due to them, and from the label to the 
 		await sold(page, `5 ${unbroken}`).tap();
 
 		// No buyer leaves but where that is asked for.
-		const sales = await saved(page, 'Save sales as CSV');
+		const sales = await saved(page, 'Export sales');
 		expect(sales.name).toBe(`${salesShow} sales.csv`);
 		expect(sales.text).toContain('print,1,Ebb,Ilse,1/12,1,sold,350.00,EUR,350.00,,,');
 		expect(sales.text).toContain('maker,,,Jonah,,1,,,EUR,90.00,36.00,7.20,46.80');
 		expect(sales.text).not.toMatch(/Thistle|buyer/);
 		await page.getByRole('checkbox', { name: 'With the buyers’ names' }).check();
-		expect((await saved(page, 'Save sales as CSV')).text).toContain('R. Thistle');
-		expect((await saved(page, 'Save editions as CSV')).text).toContain('Ilse,Ebb,edition,12,2,2,10,1–2,1–2,3–12,');
+		expect((await saved(page, 'Export sales')).text).toContain('R. Thistle');
+		expect((await saved(page, 'Export edition register')).text).toContain('Ilse,Ebb,edition,12,2,2,10,1–2,1–2,3–12,');
 		await page.getByRole('link', { name: 'Print on paper' }).tap();
 		await page.getByText('Edition register, 1 page').tap(); // on a phone what is chosen is a line that unfolds
 		expect(await page.getByRole('checkbox', { name: 'Edition register' }).isChecked()).toBe(true);
