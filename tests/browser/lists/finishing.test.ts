@@ -11,7 +11,7 @@ test('each step of finishing has its drawing and its figures: hinges on the unde
 		await page.goto(`${stage.address}#finish`);
 		await page.getByRole('heading', { name: /^1 Ebb, before six/ }).waitFor();
 		const step = page.getByRole('region', { name: 'This step', exact: true });
-		const said = await step.innerText();
+		const said = (await step.innerText()).replaceAll('\u00A0', ' ');
 		for (const told of [
 			/Undermount\s+Greyback, grey, 1 mm/,
 			/Rings\s+195 below the frame’s top, 40 mm in from each side/,

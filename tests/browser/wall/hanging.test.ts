@@ -33,7 +33,7 @@ test('what the cord of a frame was measured at is typed at the wall, and its hoo
 		const digits = () => page.locator('.digits').allInnerTexts();
 		await expect.poll(digits).toEqual(['1652', '605']);
 		const step = page.getByRole('region', { name: 'This step', exact: true });
-		const told = await step.innerText();
+		const told = (await step.innerText()).replaceAll('\u00A0', ' ');
 		expect(told).toMatch(
 			/Weight\s+about 4.6 kg\s+Hook\s+\d+ kg or more\s+Rings\s+\d+ kg a pair[^]*if the cord measures 90[^]*where the cord sits in the hook/,
 		);
