@@ -19,7 +19,7 @@ export const seen = (page: Page, row: number, key: string): Promise<string> => s
 export async function seenAt(found: Locator): Promise<string> {
 	const [text, state] = await found.evaluate((element) => {
 		const shown = element.querySelector('.typed, .worked-out, .inherited, .blank');
-		return [shown?.textContent ?? '', shown?.className.split(' ').find((name) => !name.startsWith('s-')) ?? ''];
+		return [shown?.textContent ?? '', shown?.className.split(' ').find((name) => !name.startsWith('_')) ?? ''];
 	});
 	return state === 'blank' ? '' : `${text} ${state}`;
 }
