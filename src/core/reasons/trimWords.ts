@@ -7,8 +7,8 @@ import { listed } from '../values/listed.ts';
 const sides = { left: 'left', right: 'right', top: 'above', bottom: 'below' } as const;
 
 /**
- * How a paper that reaches past the mount is trimmed: "Before hinging, trim the paper to 440 × 401 mm: round the picture leave
- * 62 mm left and right."
+ * How a paper that reaches past the mount is trimmed: "Before hinging, trim the paper to 440 × 401 mm. Leave 62 mm left and
+ * right, from the picture’s edge."
  */
 export function trimWords({ place: { paper }, cut }: TrimmedPaper, settings: Pick<Settings, 'unit' | 'ruler'>): string {
 	const all = Object.entries(sides) as [keyof typeof sides, string][];
@@ -18,5 +18,5 @@ export function trimWords({ place: { paper }, cut }: TrimmedPaper, settings: Pic
 	const parts = [...groupBy(left, ({ said }) => said)].map(
 		([said, own]) => `${said} ${listed(own.map(({ word }) => word))}`,
 	);
-	return `Before hinging, trim the paper to ${formatSize(paper.width, paper.height, settings)}: round the picture leave ${listed(parts)}.`;
+	return `Before hinging, trim the paper to ${formatSize(paper.width, paper.height, settings)}. Leave ${listed(parts)}, from the picture’s edge.`;
 }

@@ -40,14 +40,14 @@ export function cordSum({ mark, hooks }: Pick<HangingLine, 'mark' | 'hooks'>, se
 }
 
 /**
- * Where the rings of a frame are, and what they are screwed to, which is narrower than a ring is in:
- * "195 below the frame’s top, 40 mm in from each side, screwed to the wood".
+ * Where the eyes of a frame's rings are, for there the cord bears, and what their screws go into, which is narrower than the
+ * eyes are in: "eyes 195 below the frame’s top, 40 mm in from each outer edge; screws in the wood".
  */
 export const ringPlaceWords = (held: Held, settings: Told): string =>
-	`${formatMark(ringsOf(held, settings), settings)} below the frame’s top, ${formatMarkWithUnit(settings.hanging.inset, settings)} in from each side, screwed to the wood`;
+	`eyes ${formatMark(ringsOf(held, settings), settings)} below the frame’s top, ${formatMarkWithUnit(settings.hanging.inset, settings)} in from each outer edge; screws in the wood`;
 
 /**
- * How a frame is corded, and what is measured then: "cut 1029 mm: 688 from ring to ring, the rest for the knots; rings 655 mm
+ * How a frame is corded, and what is measured then: "cut 1029 mm. 688 from ring to ring, the rest for knots; rings 655 mm
  * apart. Pulled up, 90 mm below the frame’s top". Undefined where it has no cord of its own, or a typed drop leaves none.
  * @param cut how much is cut off for it, where that is known
  */
@@ -57,7 +57,7 @@ export function cordWords({ cord, drop, rise }: Fixing, settings: Told, cut?: Le
 	const apart = 2 * Math.sqrt(Math.max(0, (cord / 2) ** 2 - rise ** 2));
 	const own =
 		cut !== undefined && cut > cord
-			? `cut ${say(cut)}: ${formatMark(cord, settings)} from ring to ring, the rest for the knots`
+			? `cut ${say(cut)}. ${formatMark(cord, settings)} from ring to ring, the rest for knots`
 			: `${say(cord)} from ring to ring, more for the knots`;
 	return `${own}; rings ${say(apart)} apart. Pulled up, ${say(drop)} below the frame’s top`;
 }

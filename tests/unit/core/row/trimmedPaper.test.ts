@@ -28,7 +28,7 @@ test('hinges of a paper wider than the mount are measured on the sheet as it is 
 	expect(laid!.trimmed!.cut).toEqual({ left: mm(62), right: mm(62), top: undefined, bottom: undefined });
 	// Three, by the paper's own width, at 1, 3 and 5 sixths of 440, from 5.
 	expect(laid!.at.map((at) => Math.round(toMm(at) * 10) / 10)).toEqual([78.3, 225, 371.7]);
-	const trim = 'Before hinging, trim the paper to 440 × 401 mm: round the picture leave 62 mm left and right.';
+	const trim = 'Before hinging, trim the paper to 440 × 401 mm. Leave 62 mm left and right, from the picture’s edge.';
 	expect(hingeWords(result, settings)).toContain(`${trim} The paper, 440 × 401 mm, lies 5 from the left and`);
 	expect(notes).toEqual([trim]);
 });
@@ -53,7 +53,9 @@ test('a paper with its picture to one side is trimmed where it reaches past, and
 	const typed = { 'picture width': '316', 'picture height': '395', paper: '500 x 500 mm', 'margin left': '40' };
 	const { laid, notes } = worked(typed);
 	expect(laid!.trimmed!.cut).toEqual({ left: undefined, right: mm(62), top: undefined, bottom: undefined });
-	expect(notes).toEqual(['Before hinging, trim the paper to 418 × 500 mm: round the picture leave 62 mm right.']);
+	expect(notes).toEqual([
+		'Before hinging, trim the paper to 418 × 500 mm. Leave 62 mm right, from the picture’s edge.',
+	]);
 });
 
 test.each([
