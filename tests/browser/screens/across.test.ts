@@ -78,6 +78,7 @@ test('a print can be left out, and all of it left as it is', () =>
 test('all prints are drawn to one scale in hang order; one that is marked leads to the print', () =>
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 		await page.getByRole('link', { name: 'Whole show' }).click();
 		const prints = page.getByRole('region', { name: 'All prints to one scale' }).getByRole('listitem');
 		await expect.poll(() => prints.count()).toBe(30);
@@ -116,6 +117,7 @@ test('rules are chosen as a set, and each can still be changed', () =>
 test('a frame and a board are typed, tell a print what they hide, and can be taken away', () =>
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
+		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 		await openSettings(page, 'Frames');
 		const fill = async (label: string, text: string) => {
 			await page.getByRole('textbox', { name: label }).fill(text);
