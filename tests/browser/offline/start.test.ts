@@ -110,7 +110,7 @@ test.each(allOr<Fault>(['missing', 'portal of that type', 'dropped'], ['portal o
 	async (fault) => {
 		const host = new SpoiltHost();
 		await onStage({ serve: host.serve }, async (stage) => {
-			host.spoil = (file) => (file.includes('Part-') || file === 'sw.js' ? fault : undefined);
+			host.spoil = (file) => (/Part-|later-/.test(file) || file === 'sw.js' ? fault : undefined);
 			const page = await stage.openShow();
 			const place = page.getByRole('alert', { name: 'Not loaded' });
 			// A try that is under way takes the button off the page, and may come through.
