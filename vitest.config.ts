@@ -12,6 +12,7 @@ const onlyInSoak =
 		? []
 		: [
 				'tests/browser/importWhileTyping.test.ts',
+				'tests/browser/kills.test.ts',
 				'tests/browser/longUse.test.ts',
 				'tests/browser/order/wholeJob.test.ts',
 				'tests/browser/pictures/killedWhileReading.test.ts',

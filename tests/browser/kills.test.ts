@@ -5,7 +5,10 @@ import { onStage } from './harness/stage.ts';
 import { comparing, type Deed, deeds, lastDeed, lastTicked, noteOf, type Whole } from './killedDeeds.ts';
 import { withPrints } from './screens/prints.ts';
 
-/** How often the browser is killed; `npm run soak` does it often enough to mean something. */
+/**
+ * How often the browser is killed: often enough to mean something, so in the soak alone. In `npm test` a browser is killed at
+ * the bench (`workedThrough.test.ts`), and unit tests have storage fail while it writes (`storageFaults.svelte.test.ts`).
+ */
 const kills = runs(1, 100);
 /** What is done meanwhile: the deed that has most in it which must not be kept by half. */
 const tried = allOr(deeds, [comparing]);

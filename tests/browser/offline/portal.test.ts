@@ -142,7 +142,8 @@ testInSoak(
 		}),
 );
 
-test('no room to fetch a copy again: what else is kept stays', () =>
+// In parts: the play of copies that are gone, and the unit tests of a device without room.
+testInSoak('no room to fetch a copy again: what else is kept stays', () =>
 	onStage({}, async (stage) => {
 		const page = await stage.openShow();
 		await isReady(page);
@@ -164,4 +165,5 @@ test('no room to fetch a copy again: what else is kept stays', () =>
 		await isReady(page);
 		await worksOffline(stage, page);
 		forgive(stage);
-	}));
+	}),
+);
