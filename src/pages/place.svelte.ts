@@ -69,7 +69,7 @@ export const placeNames: Readonly<Record<Place, string>> = {
 	settings: 'Settings',
 	boards: 'Boards',
 	get: 'To get',
-	'print-list': 'Print list',
+	'print-list': 'Pictures to print',
 	wall: 'Wall',
 	hang: 'hanging',
 	bench: 'Bench',
