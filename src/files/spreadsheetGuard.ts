@@ -2,7 +2,7 @@ import { guardCell } from './formulaGuard.ts';
 
 /**
  * What a spreadsheet turns into something else as it opens a file: what looks like a date (`3/12`, `1.5`, `2-10`, `Mar 12`),
- * a time (`3:2`), a fraction (`20 1/2`), a number with noughts or a plus before it, too long, or with an exponent, a truth.
+ * a time (`3:2`), a fraction (`20 1/2`), a number with zeros or a plus before it, too long, or with an exponent, a truth.
  */
 const turned: readonly RegExp[] = [
 	/^\d{1,4}\s?[/.-]\s?\d{1,4}(?:\s?[/.-]\s?\d{1,4})?$/,

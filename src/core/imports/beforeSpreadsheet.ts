@@ -67,8 +67,8 @@ export function lengthBefore(text: string): BeforeSpreadsheet | undefined {
 	const [, whole, part, power] = /^(\d)(?:[.,](\d{1,8}))?e\+?0*(\d{1,2})$/i.exec(text.trim()) ?? [];
 	if (power !== undefined) {
 		const figures = `${whole}${part ?? ''}`;
-		const noughts = Number(power) - (part?.length ?? 0);
-		return noughts < 0 || noughts > 6 ? undefined : made('number', [`${figures}${'0'.repeat(noughts)}`]);
+		const zeros = Number(power) - (part?.length ?? 0);
+		return zeros < 0 || zeros > 6 ? undefined : made('number', [`${figures}${'0'.repeat(zeros)}`]);
 	}
 	const texts = daysOf(text).flatMap(({ day, month, year }) => [
 		...(day === undefined ? [] : [`${day}.${month}`, `${Math.min(day, month)}/${Math.max(day, month)}`]),

@@ -1,4 +1,4 @@
-/** A number as figures and a power of ten, without noughts behind: 450 is 45 and 1. */
+/** A number as figures and a power of ten, without zeros behind: 450 is 45 and 1. */
 export interface Decimal {
 	readonly figures: bigint;
 	readonly power: number;
@@ -55,5 +55,5 @@ export function isRounded(exact: Decimal, rounded: Decimal): boolean {
 	return nearest === rounded.figures || whole === rounded.figures;
 }
 
-/** How many figures a number has, without noughts at either end. */
+/** How many figures a number has, without zeros at either end. */
 export const countFigures = ({ figures }: Decimal): number => magnitude(figures).toString().length;

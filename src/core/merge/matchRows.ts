@@ -27,7 +27,7 @@ export interface KnownNames extends LikenessOptions {
 
 /**
  * Finds for each row of a file the row of the show that is the same print: by the print id that it had when it was
- * exchanged, by the one that it has now, by its name, by a print id whose noughts a spreadsheet has taken. Those that are
+ * exchanged, by the one that it has now, by its name, by a print id whose zeros a spreadsheet has taken. Those that are
  * left on both sides are the same by a title and maker that only one of each has; of prints that share a title, by what
  * else agrees; then by their number, where the numbers of the file are those of here; then by what else agrees.
  */
@@ -150,7 +150,7 @@ function byNumber(
 
 const isNameless = ({ typed }: Row): boolean => titleKey(typed.title) === undefined;
 
-/** A print id that is a number, without the noughts before it. */
+/** A print id that is a number, without the zeros before it. */
 const printNumber = (row: Row): string | undefined => /^0*(\d+)$/.exec(printIdOf(row))?.[1];
 
 /** The rows that share a key, in their order. */

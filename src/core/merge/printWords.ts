@@ -33,7 +33,7 @@ export const titleKeys: readonly TitleKeys[] = [
 	},
 ];
 
-/** The number of a print, without the noughts that a spreadsheet drops; undefined where it has none. */
+/** The number of a print, without the zeros that a spreadsheet drops; undefined where it has none. */
 export const numberKey = ({ typed }: Row): string | undefined => titleKey(typed.number)?.replace(/^0+(?=\d)/, '');
 
 /** Whether two rows have one number. */

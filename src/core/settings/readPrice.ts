@@ -89,7 +89,7 @@ interface Figures {
 
 const inDigits = ({ whole, coins }: Figures): string => (coins === '' ? whole : `${whole}.${coins}`);
 
-/** Without the noughts behind that no coin has: 1.250 is 1.25. */
+/** Without the zeros behind that no coin has: 1.250 is 1.25. */
 const inCoins = ({ whole, coins }: Figures, decimals: number): Figures => ({
 	whole,
 	coins: /^0*$/.test(coins.slice(decimals)) ? coins.slice(0, decimals) : coins,

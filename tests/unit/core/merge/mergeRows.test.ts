@@ -383,7 +383,7 @@ describe('the same print', () => {
 		const merge = merged([row('h', 1, pier)], [typedRow('P-1', 'P-1', pier)], [given([row('h', 1, pier)])]);
 		expect(taken([row('h', 1, pier)], merge)).toEqual([typedRow('h', 'P-1', pier)]);
 	});
-	test('is found where a spreadsheet has taken the noughts before a print id, or put spaces behind it', () => {
+	test('is found where a spreadsheet has taken the zeros before a print id, or put spaces behind it', () => {
 		const here = [typedRow('h', '0012'), typedRow('i', 'P-2'), typedRow('j', '013'), typedRow('k', '13')];
 		const there = [typedRow('12', '12'), typedRow('P-2', 'P-2\u00a0'), typedRow('13', '13')];
 		expect(merged(here, there, []).fileRows.map(({ id }) => id)).toEqual(['h', 'i', 'k']);
