@@ -1,5 +1,6 @@
 import { formatMark } from '../length/formatMark.ts';
 import { sayer } from './sayer.ts';
+import { isHingedToMount } from './framedWords.ts';
 import { sumWords } from './sumWords.ts';
 import { trimWords } from './trimWords.ts';
 import { type Length, nearestLength } from '../length/length.ts';
@@ -71,7 +72,7 @@ function floatFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 
 /** Where the picture lies on its paper, how a row hangs, and its hinges: each with the sum that gives it. */
 function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
-	const { onPaper, hinges } = worked;
+	const { onPaper, hinges, read } = worked;
 	const at = layHinges(worked, settings)?.at;
 	const { n, say } = sayer(settings);
 	const facts: string[] = [];
@@ -81,9 +82,14 @@ function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 			`The picture lies on its paper with margins of ${n(left)} left, ${n(top)} above, ${n(right)} right and ${say(bottom)} below.`,
 		);
 	}
+	const edge = read.cells.isFloat
+		? 'board’s left edge'
+		: isHingedToMount(worked, settings)
+			? 'mount’s left edge, as seen from the front'
+			: 'undermount’s left edge';
 	if (hinges && at)
 		facts.push(
-			`${hinges.count} hinges, at ${listed(at.map((each) => formatMark(each, settings)))} ${settings.unit} from the undermount’s left edge. Leave heavy or valuable work to a conservator.`,
+			`${hinges.count} hinges, at ${listed(at.map((each) => formatMark(each, settings)))} ${settings.unit} from the ${edge}. Leave heavy or valuable work to a conservator.`,
 		);
 	const reasons = ['play', 'framed width', 'stack', 'weight'].map((column) =>
 		framingReasons[column]!(worked, settings),

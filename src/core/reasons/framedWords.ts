@@ -99,10 +99,16 @@ function playWords({ width, height }: { readonly width: number; readonly height:
  * from its other side then: its edges keep their names, as where windows are cut. This is said, with a space before it; empty
  * where there is one.
  */
-export const noUndermount = ({ read }: Pick<WorkedRow, 'read'>, { undermount }: Pick<Settings, 'undermount'>): string =>
-	undermount || read.cells.isFloat
-		? ''
-		: ' No undermount is set. On the back of the mount, measure from the left edge, at your right hand.';
+export const noUndermount = (worked: Pick<WorkedRow, 'read'>, settings: Pick<Settings, 'undermount'>): string =>
+	isHingedToMount(worked, settings)
+		? ' No undermount is set. On the back of the mount, measure from the left edge, at your right hand.'
+		: '';
+
+/** Whether the paper of a row is hinged to the back of its mount, for want of an undermount. */
+export const isHingedToMount = (
+	{ read }: Pick<WorkedRow, 'read'>,
+	{ undermount }: Pick<Settings, 'undermount'>,
+): boolean => !undermount && !read.cells.isFloat;
 
 /** Where the paper and its hinges lie on the undermount, as seen from the front, in sentences; empty where that is not known. */
 export function hingeWords(worked: WorkedRow, settings: Settings): string {

@@ -546,7 +546,7 @@ export const screens: readonly Screen[] = [
 			await page.getByRole('link', { name: 'Print on paper' }).click();
 			await choosePaper(page, 'Frames and hinges');
 			await page
-				.getByRole('img', { name: /^Undermount/ })
+				.getByRole('img', { name: /^(Undermount|Back of the mount)/ })
 				.first()
 				.waitFor();
 		},

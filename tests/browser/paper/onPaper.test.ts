@@ -269,6 +269,22 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 		// All at once: the pages are laid out once.
 		await others.evaluateAll((boxes) => boxes.forEach((box) => (box as HTMLElement).click()));
 		await expect.poll(() => others.count()).toBe(0);
+		// Without an undermount a paper is hinged to the back of its mount: left is on the right there, and so is what is measured.
+		for (const sheet of ['Print card', 'Frames and hinges']) {
+			const back = page
+				.getByRole('article', { name: new RegExp(`^${sheet}`) })
+				.getByRole('img', { name: /^Back of the mount: / })
+				.first();
+			const texts = await back
+				.locator('text')
+				.evaluateAll((all) => all.map((each) => [each.textContent, each.getBoundingClientRect().x] as const));
+			const at = (word: string) => texts.find(([text]) => text === word)![1];
+			// The hinges come first, from the left.
+			const hinges = texts.filter(([text], place) => place < 2 && /^\d+$/.test(text)).map(([, x]) => x);
+			const order = [at('right'), ...hinges.toReversed(), at('left')];
+			expect(order, sheet).toHaveLength(4);
+			expect(order, sheet).toEqual(order.toSorted((a, b) => a - b));
+		}
 		for (const [paper, width, height] of papersTried) {
 			await page.getByRole('radio', { name: paper }).check();
 			await expect.poll(() => page.locator(`article:not(.${paper})`).count()).toBe(0);
