@@ -54,6 +54,11 @@ export class WallHand {
 		return this.#held && isMoved(this.#held) ? this.#held : undefined;
 	}
 
+	/** Whether a finger is on something that it could drag. */
+	get isHolding(): boolean {
+		return this.#held !== undefined;
+	}
+
 	down(event: PointerEvent): void {
 		if (event.button !== 0) return;
 		const from = pointOf(event);

@@ -1,12 +1,27 @@
 import { nearestLength } from '../../core/length/length.ts';
-import { fitWidth, type Look, lookNear, type SceneBox, wallAt, type WallScene, zoomed } from './wallScene.ts';
+import {
+	centredOn,
+	fillHeight,
+	fitWidth,
+	type Look,
+	lookNear,
+	type SceneBox,
+	wallAt,
+	type WallScene,
+	zoomed,
+} from './wallScene.ts';
 
-/** What of the walls is seen: zoomed and panned, and until then all of them. */
+/** In a narrower drawing, as on a phone, a wall is drawn as high as there is room, and scrolled sideways; in pixels. */
+const narrow = 600;
+
+/** What of the walls is seen: zoomed and panned, and until then all of them; of one wall on a phone what fills the height. */
 export class WallLook {
 	/** Of the drawing, in pixels. */
 	readonly room = $state({ width: 0, height: 0 });
 	#look = $state.raw<Look>();
 	#isFitted = true;
+	/** Whether a single wall is seen from end to end, however small that is. */
+	#isWhole = false;
 	readonly #scene: () => WallScene;
 	readonly #box: () => DOMRect;
 
@@ -25,14 +40,40 @@ export class WallLook {
 		return this.#look !== undefined;
 	}
 
+	/** Whether there is so little room that one wall is not seen from end to end at first. */
+	get isNarrow(): boolean {
+		return this.room.width < narrow;
+	}
+
+	/** All that is drawn, from end to end. */
 	fit(): void {
+		this.#isFitted = this.#isWhole = true;
+		this.refit();
+	}
+
+	/** As it is at first. @param isOther whether other walls are drawn: then they begin at their left ends */
+	open(isOther: boolean): void {
+		if (isOther) this.#look = undefined;
 		this.#isFitted = true;
+		this.#isWhole = false;
 		this.refit();
 	}
 
 	/** Until somebody zooms or pans, the drawing fills the room that there is. */
 	refit(): void {
-		if (this.#isFitted && this.room.width > 0) this.#look = fitWidth(this.#scene(), this.room);
+		if (!this.#isFitted || this.room.width === 0) return;
+		const [scene, isTall] = [this.#scene(), this.isNarrow && !this.#isWhole];
+		this.#look =
+			isTall && scene.walls.length === 1 ? fillHeight(scene, this.room, this.#look) : fitWidth(scene, this.room);
+	}
+
+	/** On a phone, brings what is not all in view to the middle. */
+	show(box: SceneBox): void {
+		const { x, scale } = this.now;
+		const left = x + box.x * scale;
+		if (!this.isNarrow || (left >= 0 && left + box.width * scale <= this.room.width)) return;
+		this.#isFitted = false;
+		this.#look = centredOn(this.now, this.#scene(), this.room, box);
 	}
 
 	/** @param at a point of the screen that stays where it is; the drawing's middle where none is given */

@@ -90,6 +90,36 @@ export const fitWidth = (
 };
 
 /**
+ * The look by which a scene fills the height of a room that is too narrow for all of it, from its left edge or with the same
+ * part of it in the middle as before; the look that fits where it has the width.
+ */
+export function fillHeight(
+	scene: WallScene,
+	room: { readonly width: number; readonly height: number },
+	before?: Look,
+): Look {
+	const whole = fitWidth(scene, room);
+	const scale = room.height / scene.height;
+	if (scale <= whole.scale) return whole;
+	const { x } = before ? zoomed(before, scale / before.scale, { x: room.width / 2, y: 0 }) : whole;
+	return inRoom({ scale, x, y: 0 }, scene, room);
+}
+
+/** A look moved sideways until a box of the scene is in the middle of the room, or as near to it as the scene goes. */
+export const centredOn = (
+	look: Look,
+	scene: WallScene,
+	room: { readonly width: number; readonly height: number },
+	{ x, width }: Pick<SceneBox, 'x' | 'width'>,
+): Look => inRoom({ ...look, x: room.width / 2 - (x + width / 2) * look.scale }, scene, room);
+
+/** A scene that is wider than the room leaves no more room beside it than its edge. */
+function inRoom(look: Look, { width }: WallScene, room: { readonly width: number }): Look {
+	const edge = edgeOf(room.width);
+	return { ...look, x: Math.min(edge, Math.max(room.width - edge - width * look.scale, look.x)) };
+}
+
+/**
  * The look by which a box of the scene, in millimetres, lies in the middle of the room and is at least so wide and high in
  * pixels; at most `most` times as near as before. Undefined where it is large enough already.
  */

@@ -1,6 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
-import { type DrawnWall, lookNear, obstacleBoxIn } from '../../../../src/ui/wall/wallScene.ts';
+import {
+	centredOn,
+	type DrawnWall,
+	fillHeight,
+	fitWidth,
+	lookNear,
+	obstacleBoxIn,
+	type WallScene,
+} from '../../../../src/ui/wall/wallScene.ts';
 
 const look = { scale: 0.03, x: 10, y: 20 };
 const room = { width: 390, height: 430 };
@@ -31,4 +39,33 @@ test.each([
 	const size = { width: mm(1000), height: height === undefined ? undefined : mm(height) };
 	const obstacle = { name: 'door', left: mm(600), bottom: mm(0), ...size };
 	expect(obstacleBoxIn(drawn, obstacle)).toEqual(box);
+});
+
+describe('on a phone a wall', () => {
+	const phone = { width: 390, height: 300 };
+	const long: WallScene = { walls: [], width: 10_000, height: 4000 };
+	const filling = fillHeight(long, phone);
+
+	test('fills the height, from its left end', () => expect(filling).toEqual({ scale: 0.075, x: 16, y: 0 }));
+
+	test('that is short fits as it is', () => {
+		const short = { ...long, width: 3000 };
+		expect(fillHeight(short, phone)).toEqual(fitWidth(short, phone));
+	});
+
+	test('has its middle where it was as the room changes', () => {
+		const before = centredOn(filling, long, phone, { x: 5000, width: 200 });
+		const after = fillHeight(long, { ...phone, height: 400 }, before);
+		expect((195 - after.x) / after.scale).toBeCloseTo(5100, 6);
+		expect(after.scale).toBe(0.1);
+	});
+
+	// 10 000 mm are 750 px: of these 374 are seen from either end, with the edge of 16.
+	test.each([
+		['in its midst in the middle', 5000, 195 - 382.5],
+		['near its left end no farther than that', 100, 16],
+		['near its right end no farther than that', 9800, 390 - 16 - 750],
+	])('has a print %s', (_, at, x) =>
+		expect(centredOn(filling, long, phone, { x: at, width: 200 })).toEqual({ ...filling, x }),
+	);
 });
