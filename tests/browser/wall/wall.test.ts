@@ -412,6 +412,16 @@ test('on a phone each print has its number, and gaps that are alike one figure, 
 		expect(await page.locator('svg text.number').allTextContents()).toEqual(
 			Array.from({ length: 10 }, (_, at) => `${at + 1}`),
 		);
+		// It fills the height, and what has no room beside it comes into view once it is asked for.
+		const nine = page.getByRole('button', { name: /^9 Salt pan III, on / });
+		expect((await nine.boundingBox())!.x).toBeGreaterThan(390);
+		await page.getByRole('list', { name: 'Marked prints' }).getByRole('button', { name: '9 Salt pan III' }).tap();
+		await expect.poll(async () => (await nine.boundingBox())!.x).toBeLessThan(300);
+		const wideOf = async (part: string) => (await page.locator(`svg ${part}[data-place="3"]`).boundingBox())!.width;
+		expect(await wideOf('.touched'), 'of a small print, for a finger').toBeGreaterThanOrEqual(43.5);
+		expect(await wideOf('.print')).toBeLessThan(43.5);
+		await page.getByRole('button', { name: 'Fit', exact: true }).tap();
+		await expect.poll(async () => (await nine.boundingBox())!.width).toBeLessThan(30);
 		await page.getByRole('combobox', { name: 'Walls shown' }).selectOption('All walls');
 		await expect.poll(() => gaps.count()).toBe(4);
 		for (const gap of await gaps.all()) {
