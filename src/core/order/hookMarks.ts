@@ -18,10 +18,12 @@ export interface HookMark {
 	readonly left: Length;
 	readonly height: Length;
 	readonly wall: string;
+	/** For which cord it is planned, from the frame’s top, while that is not measured; not whole. */
+	readonly planned: number | undefined;
 }
 
 /** Heights of what stands over and under the drawing of a page, in mm; the styles hold to them. */
-export const hookMarkMm = { ruler: 24, words: 34 } as const;
+export const hookMarkMm = { ruler: 24, words: 36 } as const;
 /** How much shorter a page is than its paper, at most, so that it makes no other one, in mm. */
 const pageShorter = 1;
 /** Room that a drawing keeps over the frame's top, and round the mark, in mm. */
@@ -59,6 +61,7 @@ export function hookMarks(lines: readonly HangingLine[], paper: Paper) {
 		const above = all[0] && mark.what === 'nail' ? toMm(mark.height) - toMm(all[0].height) : 0;
 		return all.map((hook, at) => ({
 			...{ place, hook: at + 1, of: all.length, wall: hung.wall.name },
+			planned: fixing.isToMeasure ? fixing.drop : undefined,
 			toTop: fixing.drop / 1e7 - above,
 			toLeft: fixing.hooks[at]! / 1e7,
 			toRight: toMm(print.size.width) - fixing.hooks[at]! / 1e7,

@@ -18,6 +18,9 @@ export const dropLabel = ({ hanging: { kind } }: Told): string => `${stops[kind]
 export const dropWords = ({ drop }: Pick<Fixing, 'drop'>, settings: Told): string =>
 	`${stops[settings.hanging.kind]} ${formatMarkWithUnit(drop, settings)} below the frame’s top`;
 
+/** What is said of a height that follows from a cord, while that is not measured. */
+export const plannedWords = 'Planned until you pull the cord up and measure it.';
+
 /** For which cord a hook's height is worked out, while that is not measured: ", if the cord measures 90"; else empty. */
 export const ifCordWords = ({ isToMeasure, drop }: Pick<Fixing, 'isToMeasure' | 'drop'>, settings: Told): string =>
 	isToMeasure ? `, if the cord measures ${formatMark(drop, settings)}` : '';

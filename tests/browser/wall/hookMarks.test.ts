@@ -33,11 +33,18 @@ function drawnOn(lines: readonly Line[]) {
 
 test.each([
 	// a third down less the rise of a cord with 5 % slack: 400/3 − √(231² − 220²)
-	{ hanging: {}, paper: 'A4', pages: 1, drop: 62.9, sides: [[]] },
-	{ hanging: { kind: 'two hooks', rings: '80 mm' }, paper: 'Letter', pages: 2, drop: 80, sides: [[-30], [30]] },
+	{ hanging: {}, paper: 'A4', pages: 1, drop: 62.9, sides: [[]], isPlanned: true },
+	{
+		hanging: { kind: 'two hooks', rings: '80 mm' },
+		paper: 'Letter',
+		pages: 2,
+		drop: 80,
+		sides: [[-30], [30]],
+		isPlanned: false,
+	},
 ])(
 	'marks lie on $paper as far under the frame’s top as on the wall: $drop mm',
-	({ hanging, paper, pages: count, drop, sides }) =>
+	({ hanging, paper, pages: count, drop, sides, isPlanned }) =>
 		onPaper(async (page) => {
 			await openFirstShow(page, show(hanging));
 			await page.goto(`${page.url().split('#')[0]}#paper`);
@@ -65,6 +72,8 @@ test.each([
 				const words = each.texts.map(({ text }) => text).join(' ');
 				expect(words).toContain('Ebb');
 				expect(words).toContain('Quay');
+				// A cord is never as it was reckoned.
+				expect(words.includes('only right for a cord that measures 63')).toBe(isPlanned);
 			}
 		}),
 );

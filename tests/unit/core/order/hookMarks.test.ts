@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { workOut } from '../../../../src/core/row/workOut.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { Typed } from '../../../../src/core/show/row.ts';
-import { toMm } from '../../../../src/core/length/length.ts';
+import { length, toMm } from '../../../../src/core/length/length.ts';
 import { hookDrawing, hookMarks, markInDrawing } from '../../../../src/core/order/hookMarks.ts';
 import { hangingList } from '../../../../src/core/walls/hangingList.ts';
 import { print, rowsOf } from '../walls/wallOf.ts';
@@ -25,13 +25,18 @@ const framed = (size: string, typed: Typed = {}) => print(size, { frame: 'Plain'
 
 test('marks that lie alike under the top of their frames have one page', () => {
 	// rings a third down, 5 % slack: 133.3 − √(231² − 220²) = 62.9; the wider one's edges lie beside the page too
-	const { said } = marks([
+	const { pages, said } = marks([
 		framed('500x400'),
 		framed('500x400'),
 		framed('150x400', { drop: '62.9 mm' }),
 		print('500x400'),
 	]);
 	expect(said).toEqual(['1.1 2.1: 62.9, 250.0, 250.0', '3.1: 62.9, 75.0, 75.0']);
+	// Until a cord is measured its mark is planned.
+	expect(pages.map(([mark]) => mark!.planned && toMm(length(Math.round(mark!.planned))).toFixed(1))).toEqual([
+		'62.9',
+		undefined,
+	]);
 });
 
 test('two hooks have a page each, with the corner of the frame that is near', () => {
