@@ -227,6 +227,14 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 		// With few documents, so that few pages are laid out again.
 		await choose(page, 'Print cards').check();
 		await page.locator('article').nth(1).waitFor();
+		// What comes out is counted where it is printed: a paper may be ticked out of sight.
+		const counted = await page.locator('.desk .sum').innerText();
+		const [, all, ...each] = /^2 papers, (\d+) pages\s+Print cards (\d+) · Labels for the back (\d+)$/.exec(counted)!;
+		expect(
+			each.map(Number).reduce((sum, pages) => sum + pages),
+			counted,
+		).toBe(Number(all));
+		expect(await page.locator('article').count()).toBe(Number(all));
 		// Held upright, what is chosen is a line over the pages, which go downwards, and opens; beside them on a page that lies.
 		const topOf = async (selector: string) => (await page.locator(selector).first().boundingBox())!;
 		await page.setViewportSize(uprightTablet);
@@ -235,7 +243,8 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 		const [one, other] = [(await first!.boundingBox())!, (await second!.boundingBox())!];
 		expect(one.y).toBeGreaterThan((await topOf('.desk')).y);
 		expect([other.x, other.y > one.y + one.height]).toEqual([one.x, true]);
-		await page.getByText(/, \d+ pages$/).click();
+		expect(one.x + one.width, 'as wide as what stands over it').toBeCloseTo(uprightTablet.width - 24, -1);
+		await page.getByText(/^2 papers, \d+ pages$/).click();
 		expect((await topOf('.desk')).height).toBeGreaterThan(300);
 		const record = await topOf('.choices > fieldset:last-child');
 		expect(record.x, 'in two columns, so that they end early').toBeGreaterThan(uprightTablet.width / 2);
