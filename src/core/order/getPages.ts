@@ -77,10 +77,7 @@ export function getPages(
 					`${sticksProof(plan)} ${legsMeasured(plan.saw, settings)}`,
 					`${sawCautions.sawing} ${sawCautions.rules}`,
 				]),
-				...words(
-					plan.sticks.map((stick) => stickWords(stick, nameOf, settings)),
-					true,
-				),
+				...asHigh(words(stickWords(plan, nameOf, settings), true)),
 			]),
 		);
 	const beside = [notYetWords(notYet), withoutPriceWords(toGet)].filter((each) => each !== undefined);
@@ -110,6 +107,12 @@ const section = (head: string, items: Section['items']): Section => ({ head, hea
 
 /** A section whose head is said even where nothing stands under it. */
 const withHead = (each: Section): Section => (each.items.length > 0 ? each : { ...each, items: words([' ']) });
+
+/** The same, each as high as the highest: lines of one kind that are ticked off stand evenly. */
+function asHigh(items: Section['items']): Section['items'] {
+	const mm = Math.max(...items.map((each) => each.mm));
+	return items.map(({ item }) => ({ item: { ...item, mm } as GetPageItem, mm }));
+}
 
 /** Words, each with as many lines as it may need. */
 const words = (texts: readonly string[], isTicked = false): Section['items'] =>

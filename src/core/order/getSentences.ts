@@ -80,12 +80,29 @@ export const sticksTitle = ({ frame, sticks }: StickPlan): string => `${frame}, 
 export const sticksProof = ({ proven, leastCount }: StickPlan): string =>
 	proven ? 'No plan uses fewer sticks.' : `Any plan uses at least ${countOf(leastCount, 'stick')}.`;
 
-/** What is sawn from a stick, in the order of the saw, and what is left of it. */
-export function stickWords({ legs, rest }: CutStick, nameOf: NameOfPlace, scale: Scale): string {
+/**
+ * What is sawn from each stick of a plan, in the order of the saw, and what is left of it. Where a print has several copies
+ * each leg says for which.
+ */
+export function stickWords(
+	{ sticks }: Pick<StickPlan, 'sticks'>,
+	nameOf: NameOfPlace,
+	scale: Scale,
+): readonly string[] {
+	const copied = new Set(sticks.flatMap(({ legs }) => legs.filter(({ copy }) => copy > 1).map(({ row }) => row)));
+	return sticks.map((stick) => wordsOfStick(stick, copied, nameOf, scale));
+}
+
+function wordsOfStick(
+	{ legs, rest }: CutStick,
+	copied: ReadonlySet<number>,
+	nameOf: NameOfPlace,
+	scale: Scale,
+): string {
 	const alike = groupBy(legs, ({ length, row, copy }) => `${length} ${row} ${copy}`);
 	const cuts = [...alike.values()].map((own) => {
 		const { length, row, copy } = own[0]!;
-		const whose = `${row > 0 ? nameOf(row - 1) : 'deleted print'}${copy > 1 ? `, copy ${copy}` : ''}`;
+		const whose = `${row > 0 ? nameOf(row - 1) : 'deleted print'}${copied.has(row) ? `, copy ${copy}` : ''}`;
 		return `${own.length > 1 ? `${own.length} × ` : ''}${formatWithUnit(length, scale)} (${whose})`;
 	});
 	return `${cuts.join(', ')}; ${formatWithUnit(rest, scale)} left`;

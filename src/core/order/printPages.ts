@@ -1,10 +1,11 @@
 import { onPages } from '../bench/paper.ts';
 import { pageRoom, type Paper } from '../values/papers.ts';
+import { textLines } from '../values/textLines.ts';
 import { fillPages, type PagePart } from './fillPages.ts';
 import type { PaperToPrint, PictureToPrint } from './whatToPrint.ts';
 
 /** Heights of what stands on a page of the print list, in mm; the styles hold to them. */
-export const printPageMm = { head: 18, pictures: 40, note: 10 } as const;
+export const printPageMm = { head: 18, pictures: 40, noteLine: 4, noteEdge: 1.5, notePoints: 9 } as const;
 
 /** How many pictures stand beside each other. */
 const picturesInLine = 2;
@@ -21,7 +22,7 @@ export type PrintPageHead = PaperToPrint | undefined;
 /** What stands under it: a line of pictures, or what is said of a print. */
 export type PrintPageItem =
 	| { readonly pictures: readonly PictureToPrint[] }
-	| { readonly pictures: undefined; readonly note: PageNote };
+	| { readonly pictures: undefined; readonly note: PageNote; readonly mm: number };
 
 /**
  * The print list on pages: by paper, then what is not printed. What there is to say of a picture stands under its line, over
@@ -36,12 +37,17 @@ export function printPages(
 	notesOf: (picture: PictureToPrint) => readonly string[],
 	paper: Paper,
 ): readonly (readonly PagePart<PrintPageHead, PrintPageItem>[])[] {
-	const room = pageRoom(paper).height;
+	const { width, height: room } = pageRoom(paper);
+	const noteItem = (note: PageNote) => {
+		const { noteLine, noteEdge, notePoints } = printPageMm;
+		const mm = noteEdge + noteLine * textLines(`${note.name} ${note.words}`, notePoints, width);
+		return { item: { pictures: undefined, note, mm } as PrintPageItem, mm };
+	};
 	const sections = printed.map((each) => ({
 		head: each as PrintPageHead,
 		headMm: printPageMm.head,
 		items: onPages(each.pictures, picturesInLine).flatMap((pictures) => [
-			{ item: { pictures } as PrintPageItem, mm: printPageMm.pictures },
+			{ item: { pictures }, mm: printPageMm.pictures },
 			...pictures.flatMap((picture) =>
 				[...picture.said.map(({ message }) => message), ...notesOf(picture)].map((words) =>
 					noteItem({ name: nameOf(picture.place), words }),
@@ -56,5 +62,3 @@ export function printPages(
 	};
 	return fillPages([...sections, others], room);
 }
-
-const noteItem = (note: PageNote) => ({ item: { pictures: undefined, note } as PrintPageItem, mm: printPageMm.note });

@@ -49,9 +49,11 @@ test('many prints of one size are counted, for their names follow', () => {
 
 test('legs that are alike are said once, and from where to where they are measured', () => {
 	const { sticks } = sizesOf({ frame: 'Oak' });
-	expect(stickWords(sticks[0]!.sticks[0]!, nameOf, settings)).toBe(
-		'2 × 631 mm (Print 1), 2 × 481 mm (Print 1); 756 mm left',
-	);
+	expect(stickWords(sticks[0]!, nameOf, settings)[0]).toBe('2 × 631 mm (Print 1), 2 × 481 mm (Print 1); 756 mm left');
+	// Which copy a leg is of is said of each, where there are several.
+	const copied = stickWords(sizesOf({ frame: 'Oak', copies: '2' }).sticks[0]!, nameOf, settings).join(' ');
+	expect(copied.match(/\(Print 1[^)]*\)/g)!.filter((whose) => !/^\(Print 1, copy [12]\)$/.test(whose))).toEqual([]);
+	expect(copied).toContain('copy 1');
 	expect(legsMeasured(mm(5), settings)).toMatch(
 		/^Legs are long point to long point; the saw takes 5 mm more for each\. /,
 	);

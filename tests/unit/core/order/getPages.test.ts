@@ -97,6 +97,7 @@ test.each<Paper>(['A4', 'Letter'])('on %s nothing is lost, and no page holds mor
 	const words = items.flatMap((item) => (item.line ? [] : [item]));
 	const sticks = toGet.sticks.flatMap(({ sticks: own }) => own);
 	expect(words.filter(({ isTicked }) => isTicked)).toHaveLength(sticks.length);
+	expect(new Set(words.flatMap(({ isTicked, mm }) => (isTicked ? [mm] : []))).size, 'they stand evenly').toBe(1);
 	const whole = words.map((item) => item.words).join('\n');
 	for (const said of [
 		'Print 1,',

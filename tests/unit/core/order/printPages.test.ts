@@ -18,6 +18,8 @@ test('what there is to say of a picture stands under its line by its name, where
 	const said = pages
 		.flat()
 		.flatMap(({ items }) => items.map((item) => (item.pictures ? item.pictures.length : item.note)));
+	const heights = pages.flat().flatMap(({ items }) => items.flatMap((item) => (item.pictures ? [] : [item.mm])));
+	expect(heights.at(-1), 'no higher than its line').toBeLessThan(6);
 	expect(said).toEqual([
 		2,
 		...[finding!.message, 'Its margin is narrow.', 'Trim it.'].map((words) => ({ name: 'Row 1', words })),
