@@ -1,3 +1,4 @@
+import { unbroken } from '../length/unbroken.ts';
 import { formatLength, formatSize, formatWithUnit } from '../length/formatLength.ts';
 import { formatMark, formatMarkWithUnit } from '../length/formatMark.ts';
 import { type Length, length } from '../length/length.ts';
@@ -253,7 +254,8 @@ export function pointsOfCard(card: PrintCard, name: string, paper: Paper): numbe
 				? 0
 				: head +
 					texts.reduce(
-						(sum, [of, text]) => sum + Math.max(textLines(of, points, label), textLines(text, points, column)),
+						(sum, [of, text]) =>
+							sum + Math.max(textLines(of, points, label), textLines(unbroken(text), points, column)),
 						0,
 					) *
 						line;

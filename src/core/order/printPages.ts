@@ -1,3 +1,4 @@
+import { unbroken } from '../length/unbroken.ts';
 import { onPages } from '../bench/paper.ts';
 import { pageRoom, type Paper } from '../values/papers.ts';
 import { textLines } from '../values/textLines.ts';
@@ -40,7 +41,7 @@ export function printPages(
 	const { width, height: room } = pageRoom(paper);
 	const noteItem = (note: PageNote) => {
 		const { noteLine, noteEdge, notePoints } = printPageMm;
-		const mm = noteEdge + noteLine * textLines(`${note.name} ${note.words}`, notePoints, width);
+		const mm = noteEdge + noteLine * textLines(unbroken(`${note.name} ${note.words}`), notePoints, width);
 		return { item: { pictures: undefined, note, mm } as PrintPageItem, mm };
 	};
 	const sections = printed.map((each) => ({

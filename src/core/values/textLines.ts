@@ -23,7 +23,7 @@ const widthOf = (sign: string): number => {
 const pointsPerMm = 72 / 25.4;
 
 /**
- * In how many lines a text stands at most, words kept whole where they fit and a longer one broken.
+ * In how many lines a text stands at most, words and what no-break spaces hold together kept whole where they fit and a longer one broken.
  * @param points size of the type
  * @param roomMm width of the lines
  */
@@ -32,7 +32,7 @@ export function textLines(text: string, points: number, roomMm: number): number 
 	const space = widths[0]!;
 	let lines = 1;
 	let used = 0;
-	for (const word of text.trim().split(/\s+/)) {
+	for (const word of text.trim().split(/[ \t\n]+/)) {
 		const signs = [...word].map(widthOf);
 		const whole = signs.reduce((sum, width) => sum + width, 0);
 		const gap = used > 0 ? space : 0;

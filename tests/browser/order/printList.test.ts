@@ -29,7 +29,7 @@ test('the print list says what goes on each paper and where, what is not printed
 				.getByRole('region', { name: /^Baryta roll/ })
 				.locator('dd')
 				.allInnerTexts(),
-		).toEqual([expect.stringMatching(/^\d\.\d\d m of the roll$/), '1 roll of 15 m', '180.00 EUR']);
+		).toEqual([expect.stringMatching(/^\d\.\d\d\sm of the roll$/), '1 roll of 15\u00A0m', '180.00 EUR']);
 		await page
 			.getByRole('region', { name: /^Baryta roll/ })
 			.getByText('Width across the roll, cut above and below')
