@@ -46,11 +46,14 @@ const times = ' × ';
 export const offcutWord = 'offcut';
 const isSize = (word: string) => word.includes(times);
 
-/** Words of one line each, as many as have room. */
+/** Words of one line each, as many as have room; a name too long for its line has more of them where there is the height. */
 function flatLines(words: readonly string[], width: number, height: number, letter: number): readonly string[] {
-	const letters = lettersIn(width, letter);
-	return words
-		.slice(0, rowsIn(height, letter))
+	const [letters, rows] = [lettersIn(width, letter), rowsIn(height, letter)];
+	const [name = '', ...others] = words;
+	const named = name.length > letters && !name.startsWith(offcutWord) ? stackedName(name, letters) : [];
+	const isWhole = named.join(' ') === name && named.length + others.length <= rows;
+	return (isWhole ? [...named, ...others] : words)
+		.slice(0, rows)
 		.map((word) => shortened(word, letters))
 		.filter((word) => word !== '…');
 }
@@ -84,10 +87,10 @@ function stackedName(name: string, letters: number): readonly string[] {
 	return lines.filter((line) => line !== '…' && line !== '');
 }
 
-/** A word as far as it has room; where that is next to nothing, what it begins with: the number of a print. */
+/** A word where it has room; else the number of a print that it begins with, or as much of it as there is room for. */
 function shortened(word: string, letters: number): string {
 	if (word.length <= letters) return word;
 	const first = word.split(' ', 1)[0]!;
-	if (letters < 8 && first.length <= letters) return first;
+	if ((letters < 8 || /\d/.test(first)) && first.length <= letters && !isSize(word)) return first;
 	return `${word.slice(0, Math.max(0, letters - 1))}…`;
 }

@@ -41,7 +41,9 @@ const tokensIn = (css: string) =>
 const [lightCss, darkCss] = tokens.split('@media (prefers-color-scheme: dark) {');
 const [lightTokens, darkTokens] = [tokensIn(lightCss!), tokensIn(darkCss!.split('@media')[0]!)];
 
-const drawing = readFileSync('src/ui/sheet/SheetDrawing.svelte', 'utf8');
+const drawing = ['SheetDrawing', 'SheetCuts']
+	.map((name) => readFileSync(`src/ui/sheet/${name}.svelte`, 'utf8'))
+	.join('\n');
 /** What a rule of the drawing says of one property, as the name of a variable. */
 function variableOf(rule: string, property: string): string {
 	const block = drawing.split(`\n\t${rule} {`)[1]?.split('\n\t}')[0];

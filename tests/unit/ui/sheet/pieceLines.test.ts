@@ -25,8 +25,10 @@ test('what is kept is said whole or by its letter in a flat piece too', () => {
 	expect(on(['offcut 550 × 140'], 90, 30)).toEqual({ lines: [], way: 'letter' });
 });
 
-test('in any other piece each word has its line, shortened to its room', () => {
+test('in any other piece each word has its line; a long name has two, or is its number only', () => {
 	expect(on(['4 Two gulls arguing', '520 × 420', ''], 204, 165).lines).toEqual(['4 Two gulls arguing', '520 × 420']);
-	expect(on(['4 Two gulls arguing', '520 × 420'], 100, 45).lines).toEqual(['4 Two gulls…', '520 × 420']);
-	expect(on(['4 Two gulls arguing', '520 × 420'], 100, 30).lines).toEqual(['4 Two gulls…']);
+	expect(on(['4 Two gulls arguing', '520 × 420'], 100, 60).lines).toEqual(['4 Two gulls', 'arguing', '520 × 420']);
+	expect(on(['4 Two gulls arguing', '520 × 420'], 100, 45).lines).toEqual(['4', '520 × 420']);
+	expect(on(['4 Two gulls arguing', '520 × 420'], 100, 30).lines).toEqual(['4']);
+	expect(on(['Two gulls arguing', '520 × 420'], 100, 45).lines).toEqual(['Two gulls a…', '520 × 420']);
 });
