@@ -53,14 +53,15 @@ export class CopyCount {
 	readonly #source: CopySource;
 
 	constructor(stored: OpenedShow, source: CopySource) {
-		const { copied, takenBack = 0, steps = [] } = stored;
+		const { takenBack = 0, steps = [] } = stored;
+		const copied = stored.copied?.what === 'show' ? stored.copied : undefined; // a list of rows once counted, and is no backup
 		this.#source = source;
 		this.#last = copied;
 		this.#takenBack = takenBack;
 		const revision = copied?.revision ?? begun;
 		// Of the steps that were kept, those that the copy has; none of them: it may be further back than they go.
 		const inCopy = steps.filter((step) => step.revision <= revision).length;
-		const depth = inCopy > 0 ? inCopy : steps.length > 0 ? 0 : -changesSinceCopy(stored);
+		const depth = inCopy > 0 ? inCopy : steps.length > 0 ? 0 : -changesSinceCopy({ ...stored, copied });
 		this.#since = { revision, depth, takenBack, takenBackBy: new WeakMap() };
 	}
 
@@ -88,12 +89,12 @@ export class CopyCount {
 	}
 
 	/** A copy that was marked has left. Where that cannot be kept, it counts as not given for longer than it need. */
-	async note(mark: CopyMark, what: Copied['what'], at: number): Promise<void> {
+	async note(mark: CopyMark, at: number): Promise<void> {
 		await this.#source.whenSaved().catch(() => undefined);
 		this.forget(mark);
 		this.#since = mark as Since;
 		this.#takenBack = this.#since.takenBack;
-		this.#last = { at, what, revision: mark.revision };
+		this.#last = { at, what: 'show', revision: mark.revision };
 		await this.#source.keep(this.#last, this.#takenBack).catch(() => undefined);
 	}
 

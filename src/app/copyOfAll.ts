@@ -38,7 +38,7 @@ export async function copyAll(shelf: Shelf): Promise<CopyOfAll> {
 		shows,
 		note: async (at) => {
 			await shelf.noteCopied(others, at);
-			await session.copies.note(mark, 'show', at);
+			await session.copies.note(mark, at);
 		},
 		forget: () => session.copies.forget(mark),
 	};

@@ -65,7 +65,7 @@ export async function giveRows(
 	const written = writingRows({ rows: show.rows, results, bench, settings, costOf }, options);
 	const text = await writtenInSlices(written, session.signal).catch(andForget(() => session.copies.forget(mark)));
 	const given = await handOut([new File([text], fileName(show.name, 'csv'), { type: 'text/csv' })], way);
-	await noteGiven(session, mark, show.rows, given, 'rows');
+	await noteGiven(session, mark, show.rows, given, false);
 	return given;
 }
 
@@ -155,24 +155,21 @@ export async function giveShow(
 	hasPictures = false,
 	packing = unendingPacking,
 ): Promise<string | undefined> {
-	const { show } = session;
+	const { show, pictures } = session;
 	const mark = session.copies.mark();
 	const text = await writtenInSlices(writingShowFile(show), session.signal).catch(
 		andForget(() => session.copies.forget(mark)),
 	);
 	const files = hasPictures
 		? [
-				await packed(
-					await text.text(),
-					session.pictures,
-					show.rows,
-					fileName(show.name, 'evenhang.zip'),
-					packing,
-				).catch(andForget(() => session.copies.forget(mark))),
+				await packed(await text.text(), pictures, show.rows, fileName(show.name, 'evenhang.zip'), packing).catch(
+					andForget(() => session.copies.forget(mark)),
+				),
 			]
 		: forms(text, fileName(show.name, 'evenhang.json'));
+	const isWhole = hasPictures || show.rows.every((row) => !pictures.of(row));
 	const given = await handOut(files, way);
-	await noteGiven(session, mark, show.rows, given, 'show');
+	await noteGiven(session, mark, show.rows, given, isWhole);
 	return given;
 }
 
@@ -247,13 +244,16 @@ const forms = (text: string | Blob, name: string): readonly File[] => [
 	new File([text], name.replace(/json$/, 'txt'), { type: 'text/plain' }),
 ];
 
-/** Keeps what was given, as the show was when it was marked; or forgets the mark, where nothing was. */
+/**
+ * Keeps what was given, as the show was when it was marked; or forgets the mark, where nothing was.
+ * @param isWhole whether it brings back all of the show: what brings back less is no backup, and the changes still count
+ */
 async function noteGiven(
 	session: Session,
 	mark: CopyMark,
 	rows: Session['show']['rows'],
 	name: string | undefined,
-	what: 'rows' | 'show',
+	isWhole: boolean,
 ): Promise<void> {
 	if (name === undefined) return session.copies.forget(mark);
 	const at = Date.now();
@@ -261,7 +261,8 @@ async function noteGiven(
 	const exchange = { id: makeId(), direction: 'given', fileName: name, at, unit, rows } as const;
 	// Where it cannot be kept, the next file is compared with an older one: more is asked, and nothing is lost.
 	await session.exchanges.keep(exchange, true).catch(() => undefined);
-	await session.copies.note(mark, what, at);
+	if (isWhole) await session.copies.note(mark, at);
+	else session.copies.forget(mark);
 }
 
 /** Most systems allow a file's name 255 bytes: so many letters of two bytes, with the ending, stay below that. */

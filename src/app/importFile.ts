@@ -133,7 +133,7 @@ export async function keepImported(session: Session, fileName: string): Promise<
 	const at = Date.now();
 	const exchange = { id: makeId(), direction: 'taken', fileName, at, unit: settings.unit, rows: show.rows } as const;
 	await session.exchanges.keep(exchange, true).catch(() => undefined);
-	await session.copies.note(mark, 'show', at);
+	await session.copies.note(mark, at);
 }
 
 /** Whether a show is as a new one is, but for its unit: nothing is lost if another takes its place. */

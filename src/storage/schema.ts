@@ -26,7 +26,7 @@ export interface Copied {
 	readonly at: number;
 	/** The revision that was given. */
 	readonly revision: number;
-	/** What the file held: rows alone, or all of the show. */
+	/** What the file held: all of the show. An older app noted a list of its rows too. */
 	readonly what: 'rows' | 'show';
 }
 

@@ -40,7 +40,7 @@ test('two tabs keep their own shows over a reload, and a backup puts back what a
 		await chooseFile(page, 'Open a file or a backup', 'backup.json', backup);
 		await page.getByRole('button', { name: 'Restore the 2 missing shows' }).click();
 		await page.getByText('2 shows restored').waitFor();
-		const shows = page.getByRole('listitem').filter({ hasText: /1 print · last file saved/ });
+		const shows = page.getByRole('listitem').filter({ hasText: /1 print · last backed up/ });
 		await expect.poll(() => shows.count()).toBe(2);
 		await page.getByRole('button', { name: 'Close' }).click();
 		await chooseFile(page, 'Open a file or a backup', 'backup.json', backup);

@@ -10,8 +10,6 @@ export interface Safety {
 	readonly isPassingTab: boolean;
 	/** When the last copy of the show was given, in words; undefined where none was. */
 	readonly copiedOn: string | undefined;
-	/** What that copy held. */
-	readonly copied: 'rows' | 'show' | undefined;
 	/** How many changes are in no file that was given. */
 	readonly changesSince: number;
 }
@@ -22,7 +20,6 @@ export function safetySentences({
 	isPersistent,
 	isPassingTab,
 	copiedOn,
-	copied,
 	changesSince,
 }: Safety): readonly string[] {
 	const kept =
@@ -38,7 +35,7 @@ export function safetySentences({
 		: isPassingTab
 			? `${passingTab} To move shows there, save a backup here and open it there.`
 			: 'The app is not installed. Install it, or add it to the home screen, and your shows are kept for longer.';
-	return [copySentence(copiedOn, copied, changesSince), kept, installed];
+	return [copySentence(copiedOn, changesSince), kept, installed];
 }
 
 const passingTab =
@@ -47,16 +44,12 @@ const passingTab =
 /** Said before anything is typed into a tab that may be cleared. */
 export const homeScreenFirst = `${passingTab} Shows typed here stay in this tab.`;
 
-function copySentence(copiedOn: string | undefined, copied: 'rows' | 'show' | undefined, since: number): string {
+function copySentence(copiedOn: string | undefined, since: number): string {
 	if (copiedOn === undefined)
 		return since === 0
 			? 'Nothing of this show is in a file yet, and nothing has been typed.'
 			: 'This device holds the only copy. Never backed up.';
-	const what =
-		copied === 'rows'
-			? 'The last file, with the rows but without settings, ticks and buyers, was saved'
-			: 'The last file, with everything, was saved';
 	return since === 0
-		? `${what} ${copiedOn}. Nothing has changed since.`
-		: `${what} ${copiedOn}; ${changesInWords(since)} since.`;
+		? `Last backed up ${copiedOn}. Nothing has changed since.`
+		: `Last backed up ${copiedOn}; ${changesInWords(since)} since.`;
 }

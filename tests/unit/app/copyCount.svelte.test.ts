@@ -19,7 +19,7 @@ async function open(): Promise<Session> {
 	return session;
 }
 
-const give = (session: Session) => session.copies.note(session.copies.mark(), 'show', 1000);
+const give = (session: Session) => session.copies.note(session.copies.mark(), 1000);
 
 const sort = (session: Session, way: 'up' | 'down') =>
 	session.do((show) => changeViews(show, { ...session.views, sort: { column: 'title', way } }, 'Sort'));
@@ -67,7 +67,7 @@ test('another tab that is told of an edit counts it as the one that made it does
 	sort(one, 'down');
 	on(one).rename('Summer');
 	await vi.waitFor(() => expect(two.show.name).toBe('Summer'));
-	await two.copies.note(mark, 'show', 1000);
+	await two.copies.note(mark, 1000);
 	expect([two.copies.changes, await countOnDisk(two)]).toEqual([1, 1]);
 });
 

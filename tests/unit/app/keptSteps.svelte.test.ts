@@ -205,7 +205,7 @@ test('what is undone after the show is opened again counts as what it is: toward
 	let session = await open();
 	on(session).rename('Spring');
 	on(session).rename('Summer');
-	await session.copies.note(session.copies.mark(), 'show', 1000);
+	await session.copies.note(session.copies.mark(), 1000);
 	session.do((show) => changeViews(show, { ...session.views, sort: { column: 'title', way: 'up' } }, 'Sort'));
 	on(session).rename('Autumn');
 	session.undo();

@@ -26,7 +26,7 @@ const open = () => openShelfOf(databaseName);
 
 test('a database that is lost: every show is put back as its copy has it, archived and deleted ones as such, and it is said', async () => {
 	const before = await withShows(databaseName);
-	await before.session.copies.note(before.session.copies.mark(), 'show', 5);
+	await before.session.copies.note(before.session.copies.mark(), 5);
 	await before.refresh();
 	const { show, revision } = before.session;
 	await copyShows(before);
@@ -47,7 +47,7 @@ test('a database that is lost: every show is put back as its copy has it, archiv
 
 test('a database that is lost and no copy: the shows are named with their prints and last backup, and nothing else is called lost', async () => {
 	const before = await withShows(databaseName);
-	await before.session.copies.note(before.session.copies.mark(), 'show', 5);
+	await before.session.copies.note(before.session.copies.mark(), 5);
 	await before.refresh();
 	await lose(before);
 	const shelf = await open();

@@ -65,14 +65,15 @@ test('what to get names prints as the screens do: by number and title, else by t
 	expect(text).toContain(',4 Ebb; Row 2\r\n');
 });
 
-test('what the platform takes is shared, in a form that it takes, and counts as given', async () => {
+test('what the platform takes is shared, in a form that it takes; a list of rows is no backup', async () => {
 	const { shelf, session } = await spring('shared');
 	const done = stand({ kinds: ['text/csv', 'text/plain'] });
 	expect(canShare()).toBe(true);
 	expect(session.copies.changes).toBe(1);
 	expect(await giveRows(session, 'share')).toBe('Spring.csv');
-	expect([session.copies.changes, session.copies.last?.what]).toEqual([0, 'rows']);
+	expect([session.copies.changes, session.copies.last]).toEqual([1, undefined]);
 	expect(await giveShow(session, 'share')).toBe('Spring.evenhang.txt');
+	expect(session.copies.changes).toBe(0);
 	expect(await giveBackup(shelf, 'share', new Date(2026, 10, 25))).toBe('All shows 2026-11-25.evenhang.txt');
 	expect(done).toEqual([
 		'shared Spring.csv as Spring.csv',
@@ -83,20 +84,20 @@ test('what the platform takes is shared, in a form that it takes, and counts as 
 
 test('changes that are in no file are counted without those that were taken back, over a reload too', async () => {
 	const { shelf, session } = await spring('counted');
-	stand({ kinds: ['text/csv'] });
+	stand({ kinds: ['text/plain'] });
 	const counts: number[] = [];
 	const count = async () => {
 		await session.whenSaved();
 		counts.push(session.copies.changes);
 	};
-	await giveRows(session, 'share');
+	await giveShow(session, 'share');
 	on(session).rename('Autumn');
 	await count();
 	session.undo();
 	await count();
 	session.redo();
 	await count();
-	await giveRows(session, 'share');
+	await giveShow(session, 'share');
 	session.undo();
 	await count(); // what was given has it, and here it is no more
 	session.redo();
@@ -193,7 +194,7 @@ test('an edit made while a file is being shared is not in it, and one that is ta
 		canShare: () => true,
 		share: () => new Promise<void>((resolve) => (finish = resolve)),
 	});
-	const giving = giveRows(session, 'share');
+	const giving = giveShow(session, 'share');
 	on(session).rename('Summer');
 	await vi.waitUntil(() => finish !== undefined); // the file is written a slice at a time
 	on(session).rename('Autumn');
@@ -240,6 +241,13 @@ async function springWithPicture(name: string) {
 	vi.spyOn(session.pictures, 'image').mockReturnValue(reading.then(() => image));
 	return { session, desk: new FileDesk(shelf), read };
 }
+
+test('a show saved without its pictures is not backed up', async () => {
+	const { session } = await springWithPicture('without pictures');
+	const done = stand({ kinds: [] });
+	await giveShow(session);
+	expect([done, session.copies.last]).toEqual([['saved Spring.evenhang.json'], undefined]);
+});
 
 const isPacking = (source: string) => ({ source, doing: 'packing', done: 0, of: 1, what: 'pictures' });
 

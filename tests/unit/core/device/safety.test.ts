@@ -8,21 +8,14 @@ const nothing = {
 	isPersistent: true,
 	isPassingTab: false,
 	copiedOn: undefined,
-	copied: undefined,
 	changesSince: 0,
 };
 
 test.each([
 	[nothing, 'Nothing of this show is in a file yet, and nothing has been typed.'],
 	[{ ...nothing, changesSince: 1 }, 'This device holds the only copy. Never backed up.'],
-	[
-		{ ...nothing, copiedOn: 'on 2 May', copied: 'show' as const },
-		'The last file, with everything, was saved on 2 May. Nothing has changed since.',
-	],
-	[
-		{ ...nothing, copiedOn: 'on 2 May', copied: 'rows' as const, changesSince: 12 },
-		'The last file, with the rows but without settings, ticks and buyers, was saved on 2 May; 12 changes since.',
-	],
+	[{ ...nothing, copiedOn: 'on 2 May' }, 'Last backed up on 2 May. Nothing has changed since.'],
+	[{ ...nothing, copiedOn: 'on 2 May', changesSince: 12 }, 'Last backed up on 2 May; 12 changes since.'],
 ])('of the last copy: %j', (known, sentence) => {
 	expect(safetySentences(known)[0]).toBe(sentence);
 });
