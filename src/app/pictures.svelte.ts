@@ -9,6 +9,7 @@ import {
 	picturesOfRow,
 } from '../core/pictures/picture.ts';
 import type { Row } from '../core/show/row.ts';
+import { changedRange } from '../core/values/changedRange.ts';
 import { type ImageSize, openPictureStore, type PictureStore, type WholePicture } from '../storage/pictureStore.ts';
 import { PictureAddresses } from './pictureAddresses.ts';
 import { storageRoom } from './storageRoom.ts';
@@ -26,6 +27,8 @@ export class Pictures {
 	#channel: BroadcastChannel | undefined;
 	#listing: Promise<void> | undefined;
 	#isClosed = false;
+	/** The rows, as they were asked about last, of which none names a file: of what stands there too nothing is asked. */
+	#withoutFiles: readonly Row[] = [];
 
 	/** Use `picturesOf`. */
 	constructor(databaseName: string) {
@@ -62,7 +65,11 @@ export class Pictures {
 
 	/** How many pictures rows name that are not on this device; 0 until it is known which there are. */
 	countNotHere(rows: readonly Row[]): number {
-		if (!rows.some((row) => fileOfRow(row) !== undefined)) return 0;
+		const { from, to } = changedRange(this.#withoutFiles, rows);
+		if (!rows.slice(from, to).some((row) => fileOfRow(row) !== undefined)) {
+			this.#withoutFiles = rows;
+			return 0;
+		}
 		void this.whenListed();
 		return this.#isListed ? countNotHere(rows, this.#known) : 0;
 	}

@@ -1,4 +1,5 @@
 import type { Row, RowId } from '../show/row.ts';
+import { changedRange } from '../values/changedRange.ts';
 
 /**
  * The rows that are seen, in the sequence in which they are seen. Typing does not move or hide a row: what is seen is
@@ -93,7 +94,9 @@ const placesWhere = (rows: readonly Row[], isShown: (row: Row) => boolean): read
 	rows.flatMap((row, place) => (isShown(row) ? place : []));
 
 /** Whether the same rows stand in the same sequence, whatever was typed into them. */
-export const isSameSequence = (a: readonly Row[], b: readonly Row[]): boolean =>
-	a.length === b.length && a.every((row, place) => row === b[place] || row.id === b[place]!.id);
+export function isSameSequence(a: readonly Row[], b: readonly Row[]): boolean {
+	const { from, to, shift } = changedRange(a, b);
+	return shift === 0 && b.slice(from, to).every(({ id }, at) => id === a[from + at]!.id);
+}
 
 const idOf = ({ id }: Row): RowId => id;

@@ -1,4 +1,5 @@
 import { isRecord } from '../values/isRecord.ts';
+import { madeOf } from '../values/changedRange.ts';
 import { isSameValue } from '../values/isSameValue.ts';
 import type { PartShape } from './partShape.ts';
 
@@ -93,7 +94,8 @@ export function keyedList<Item extends object>(
 			if (places && merged!.every((item, at) => item && isInPlace(item, list[places[at]!]!))) {
 				const after = [...list];
 				for (const [at, place] of places.entries()) after[place] = merged![at]!;
-				return after;
+				const [from = 0, to = -1] = [places[0], places.at(-1)];
+				return madeOf(list, { from, to: to + 1, shift: 0 }, after);
 			}
 			const open = new Map(diffs.map((diff) => [keyOfDiff(diff), diff]));
 			const after: Item[] = [];

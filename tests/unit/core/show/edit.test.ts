@@ -4,6 +4,7 @@ import { apply, compose, type Edit, invert, isEmpty, rebase, rowIdOf } from '../
 import type { Row } from '../../../../src/core/show/row.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
 import { action, editOf, namer } from './randomEdits.ts';
+import { changedRange } from '../../../../src/core/values/changedRange.ts';
 import { runs } from '../../../soak.ts';
 
 const empty: Show = { id: 'show', name: 'Spring', settings: { unit: 'mm', border: '70' }, rows: [] };
@@ -22,6 +23,23 @@ function walk(done: readonly Parameters<typeof editOf>[1][]): { shows: Show[]; e
 	}
 	return { shows, edits };
 }
+
+test('where an edit changes rows is known of what it leaves: outside of that all are the same objects', () =>
+	fc.assert(
+		fc.property(actions, (done) => {
+			const { shows, edits } = walk(done);
+			const back = edits.map((edit, step) => [shows[step + 1]!, apply(shows[step + 1]!, invert(edit))] as const);
+			const steps = [...edits.map((_, step) => [shows[step]!, shows[step + 1]!] as const), ...back];
+			for (const [{ rows: former }, { rows: now }] of steps) {
+				const { from, to, shift } = changedRange(former, now);
+				expect(now.length).toBe(former.length + shift);
+				for (const [place, row] of now.entries()) {
+					if (place < from) expect(row).toBe(former[place]);
+					if (place >= to) expect(row).toBe(former[place - shift]);
+				}
+			}
+		}),
+	));
 
 test('a random sequence of edits is undone to its start and redone to its end, through every show between', () =>
 	fc.assert(

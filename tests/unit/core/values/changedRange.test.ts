@@ -30,3 +30,14 @@ test('a list that follows from another is as if made whole, and nothing outside 
 			}
 		}),
 	));
+
+test('of a list that was made of another nothing is compared', () => {
+	let looks = 0;
+	const former = new Proxy([a, b, c], { get: (list, key) => (looks++, Reflect.get(list, key) as unknown) });
+	const range = { from: 1, to: 2, shift: 0 };
+	const now = withRange(former, range, () => d);
+	looks = 0;
+	expect(changedRange(former, now)).toEqual(range);
+	expect(looks).toBe(0);
+	expect(changedRange([a], now), 'of another list').toEqual({ from: 1, to: 3, shift: 2 });
+});
