@@ -200,7 +200,7 @@ test('? lists the keys for this platform, every command among them', () =>
 		await press(page, '?');
 		const words = await page.getByRole('dialog', { name: 'Touch and keys' }).innerText();
 		for (const key of [
-			'Drag a round handle',
+			'Drag over them; a round handle by finger',
 			'F2',
 			'F6',
 			'F8',
