@@ -16,6 +16,8 @@ export interface Need {
 	readonly name: string;
 	/** Of a sheet, a blank, a stick or a paper. */
 	readonly size?: Partial<Size>;
+	/** Of what is cut into blanks: where it is no whole sheet. */
+	readonly piece?: 'offcut' | 'blank';
 	readonly isByLength?: boolean;
 	readonly wanted: number;
 	readonly there: number;

@@ -31,12 +31,13 @@ export const sheetNeeds = (plans: readonly BoardPlan[]): readonly Need[] =>
 		return [...pieces.values()]
 			.toSorted((a, b) => rankOf(a[0]!.stock) - rankOf(b[0]!.stock))
 			.map((own): Need => {
-				const { width, height, count, pack, price } = own[0]!.stock;
+				const { kind, width, height, count, pack, price } = own[0]!.stock;
 				const there = count === undefined ? 0 : own.length;
 				return {
 					kind: material ?? 'board',
 					name: board,
 					size: { width, height },
+					...((kind === 'offcut' || kind === 'blank') && { piece: kind }),
 					wanted: own.length,
 					there,
 					pack,

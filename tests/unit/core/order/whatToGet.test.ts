@@ -122,7 +122,8 @@ describe('sheets', () => {
 		const boards = [{ name: 'White', width: 1000, height: 800, price: '40' }];
 		const offcuts = [{ board: 'White', width: 500, height: 400 }];
 		const { lines } = toGet([{ ...print, copies: '4' }, print], { boards, offcuts });
-		const [, left] = lines.filter(({ kind }) => kind === 'board');
+		const [bought, left] = lines.filter(({ kind }) => kind === 'board');
+		expect([bought!.piece, left!.piece]).toEqual([undefined, 'offcut']);
 		expect(placesOf(left!)).toHaveLength(1);
 		expect([...left!.taken.keys()]).toEqual([0, 1]);
 	});
