@@ -22,8 +22,8 @@ export function mergeOrder(
 	const hereAlone = here.filter((id) => !inBoth.has(id));
 	const thereAlone = there.filter((id) => !inBoth.has(id));
 	const orders = {
-		here: base ? withOthers(here, there) : [...here, ...thereAlone],
-		there: hereAlone.length > 0 ? withOthers(there, here) : there,
+		here: base ? withOthers(here, there, base) : [...here, ...thereAlone],
+		there: hereAlone.length > 0 ? withOthers(there, here, base ?? []) : there,
 	};
 	if (isSameOrder(here, there, inBoth)) return { ...orders, changedBy: undefined };
 	if (!base) return { ...orders, changedBy: 'both' };
@@ -44,19 +44,28 @@ function isSameOrder(a: readonly RowId[], b: readonly RowId[], among: ReadonlySe
 }
 
 /**
- * A sequence with the rows that only another has, each behind the row that it stands behind there; those that stand
- * before all common rows there, before the first of them; at the end where there are none.
+ * A sequence with the rows that only another has, each behind the row that it stands behind there, and behind those of
+ * this sequence alone that came before it in the base; those that stand before all common rows there, before the first
+ * of them; at the end where there are none.
  */
-function withOthers(sequence: readonly RowId[], other: readonly RowId[]): readonly RowId[] {
-	const known = new Set(sequence);
-	const firstKnown = other.find((id) => known.has(id));
+function withOthers(sequence: readonly RowId[], other: readonly RowId[], base: readonly RowId[]): readonly RowId[] {
+	const placeOf = new Map(sequence.map((id, place) => [id, place]));
+	const inOther = new Set(other);
+	const placeInBase = new Map(base.map((id, place) => [id, place]));
+	const firstKnown = other.find((id) => placeOf.has(id));
 	const ahead: RowId[] = [];
 	const behind = new Map<RowId, RowId[]>();
 	let anchor: RowId | undefined;
 	for (const id of other) {
-		if (known.has(id)) anchor = id;
+		if (placeOf.has(id)) anchor = id;
 		else if (anchor === undefined) ahead.push(id);
-		else if (behind.get(anchor)?.push(id) === undefined) behind.set(anchor, [id]);
+		else {
+			const was = placeInBase.get(id);
+			let next = placeOf.get(anchor)! + 1;
+			for (; was !== undefined && next < sequence.length && !inOther.has(sequence[next]!); next++)
+				if ((placeInBase.get(sequence[next]!) ?? was) < was) anchor = sequence[next]!;
+			if (behind.get(anchor)?.push(id) === undefined) behind.set(anchor, [id]);
+		}
 	}
 	const placed = sequence.flatMap((id) => [...(id === firstKnown ? ahead : []), id, ...(behind.get(id) ?? [])]);
 	return firstKnown === undefined ? [...placed, ...ahead] : placed;

@@ -243,6 +243,16 @@ describe('against the file exchanged last', () => {
 		expect(taken(here, merge, new Map([...back, ...chooseMerge(merge, 'here')])), 'keep all of yours').toEqual(here);
 	});
 
+	test('a print brought back stands where it stood among what the file has no more', () => {
+		const all = ['a', 'b', 'c', 'd', 'e'].map((id, at) => row(id, at + 1, { title: id }));
+		const [a, b, c, d, e] = all as [Row, Row, Row, Row, Row];
+		const here = [a, b, { ...c, typed: { title: 'c', note: 'mine' } }, e];
+		const there = [a, b, { ...d, typed: { title: 'd', note: 'theirs' } }, row('new', 9, { title: 'new' }), e];
+		const merge = merged(here, there, [given(all)]);
+		expect(taken(here, merge).map(({ id }) => id)).toEqual(['a', 'b', 'c', 'd', 'new', 'e']);
+		expect(merge.order.there).toEqual(['a', 'b', 'c', 'd', 'new', 'e']);
+	});
+
 	test('another order is applied only when it is asked for', () => {
 		const three = [...base, row('c', 3)];
 		const there = [three[2]!, three[0]!, three[1]!];
