@@ -14,7 +14,7 @@ const longestOpening = 10_000;
 trustOwnScripts();
 void handsPart.load();
 let tellWaiting: (sentence: string) => void = () => undefined;
-const opening = openShelf({ isJudgedLater: true, onWaiting: (sentence) => tellWaiting(sentence) });
+const opening = openShelf({ isScreenFirst: true, onWaiting: (sentence) => tellWaiting(sentence) });
 const late = setTimeout(() => tellInPage(storageSilent), longestOpening);
 opening
 	.finally(() => {

@@ -21,8 +21,11 @@ export interface SessionOptions {
 	readonly lost?: LostShows;
 	/** Looks for the order of the cuts with the fewest changes. */
 	readonly search?: OrderSearch;
-	/** Whether the session may be open before its rows are judged, so that the first screen comes first. Default: no. */
-	readonly isJudgedLater?: boolean;
+	/**
+	 * Whether the session may be open before its rows are judged, and the shelf before its shows are listed, so that the
+	 * first screen comes first. Default: no.
+	 */
+	readonly isScreenFirst?: boolean;
 }
 
 /**
@@ -30,7 +33,7 @@ export interface SessionOptions {
  * @returns rejects with a sentence where what is kept cannot be opened; it is not touched then
  */
 export async function openSession(options: SessionOptions = {}): Promise<Session> {
-	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting, showId, lost, search, isJudgedLater } = options;
+	const { databaseName = 'evenhang', makeId: newId = makeId, onWaiting, showId, lost, search, isScreenFirst } = options;
 	const opened: { session?: Session; isSuperseded?: boolean } = {};
 	const store = openShowStore(databaseName, {
 		onBlocked: () => onWaiting?.(otherTabsInTheWay),
@@ -40,14 +43,15 @@ export async function openSession(options: SessionOptions = {}): Promise<Session
 		},
 	});
 	try {
-		if (!isJudgedLater) await judgingPart.load();
+		if (!isScreenFirst) await judgingPart.load();
 		const findLost = lost && ((there: readonly string[]) => lost.find(there));
 		const stored = await store.openShow(() => newShow(newId(), guessedUnit()), showId, Date.now(), findLost);
-		// Where it cannot be kept, another show may be opened the next time; this one opens all the same.
-		if (stored.revision > 1 || showId !== undefined)
-			store.keepPlace(stored.show.id, { openedAt: Date.now() }).catch(() => undefined);
 		// Undo is worth no show that does not open.
 		const steps = await store.steps(stored.show.id).catch(() => []);
+		// Where it cannot be kept, another show may be opened the next time; this one opens all the same. Whatever is read
+		// after it waits until it is on disk: so it comes after what the show is opened with.
+		if (stored.revision > 1 || showId !== undefined)
+			store.keepPlace(stored.show.id, { openedAt: Date.now() }).catch(() => undefined);
 		const session = new Session({ ...stored, steps }, store, databaseName, newId, search);
 		if (opened.isSuperseded) session.supersede();
 		return (opened.session = session);

@@ -15,7 +15,10 @@ export async function openShelf(options: SessionOptions = {}): Promise<Shelf> {
 	const session = await openSession({ showId: showOfTab(), lost, ...options });
 	const store = openShelfStore(databaseName);
 	const shelf = new Shelf(session, store, lost, { ...options, databaseName });
-	await store.forget(forgottenBefore(Date.now()), (ids) => lost.letGo(ids)).catch(() => undefined);
-	await shelf.refresh();
+	const listed = store
+		.forget(forgottenBefore(Date.now()), (ids) => lost.letGo(ids))
+		.catch(() => undefined)
+		.then(() => shelf.refresh());
+	if (!options.isScreenFirst) await listed;
 	return shelf;
 }

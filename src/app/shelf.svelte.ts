@@ -30,6 +30,7 @@ type ShelfOptions = SessionOptions & { readonly databaseName: string };
 export class Shelf {
 	#session = $state.raw<Session>()!;
 	#shows = $state.raw<readonly ShelvedShow[]>([]);
+	#isListed = $state(false);
 	#last = $state.raw<ShelfStep>();
 	#problem = $state.raw<string>();
 	#acting: Promise<unknown> = Promise.resolve();
@@ -69,6 +70,11 @@ export class Shelf {
 		return this.#shows;
 	}
 
+	/** Whether what is kept has been looked at: the first screen comes before that. */
+	get isListed(): boolean {
+		return this.#isListed;
+	}
+
 	/** What can be taken back. */
 	get last(): ShelfStep | undefined {
 		return this.#last;
@@ -99,6 +105,7 @@ export class Shelf {
 			this.lost.note(this.#shows);
 			this.#copying.changed();
 		}
+		this.#isListed = true;
 		await this.putAside.refresh();
 	}
 

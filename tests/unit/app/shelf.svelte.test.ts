@@ -203,3 +203,19 @@ test('a show that another tab has let go of for good is told of, and the open on
 	expect(await shelf.copy('gone')).toBeUndefined();
 	expect(shelf.session.show.id).toBe(spring);
 });
+
+test('the first screen waits for no list of shows, and what is opened is read before anything is written', async () => {
+	const { shelf, spring } = await withSpring();
+	await shelf.close();
+	const begun = vi.spyOn(IDBDatabase.prototype, 'transaction');
+	onTestFinished(() => begun.mockRestore());
+	const again = await openShelf({ databaseName, showId: spring, isScreenFirst: true });
+	onTestFinished(() => again.close());
+	expect(again.session.show.rows).toHaveLength(1);
+	expect(again.session.lastStep?.label).toBe('Add row');
+	expect([again.isListed, again.shows]).toEqual([false, []]);
+	const modes = begun.mock.calls.map(([, mode]) => mode ?? 'readonly');
+	expect(modes.slice(0, 2)).toEqual(['readonly', 'readonly']); // the show, its steps
+	await vi.waitFor(() => expect(again.isListed).toBe(true));
+	expect(names(again)).toEqual(['Spring']);
+});
