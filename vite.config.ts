@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
+import { compiledEarly } from './src/build/compiledEarly.ts';
 import { databaseInBrowser } from './src/build/databaseInBrowser.ts';
 import { keptApp } from './src/build/keptApp.ts';
 import { listReaderInBrowser } from './src/build/listReaderInBrowser.ts';
@@ -70,6 +71,7 @@ export default defineConfig({
 		listReaderInBrowser(),
 		workersInBundle(),
 		startScript(),
+		compiledEarly(), // before the hashes of scripts are taken
 		soundPage(contentSecurityPolicy),
 		keptApp(description),
 	],

@@ -2,6 +2,7 @@ import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { expect, test } from 'vitest';
+import { compileHint } from '../../src/build/compiledEarly.ts';
 import { builtApp } from './harness/stage.ts';
 
 /** What scripts may weigh, each compressed by itself, in bytes. To be lowered as they get lighter, never raised unseen. */
@@ -24,12 +25,14 @@ async function withImports(file: string): Promise<ReadonlySet<string>> {
 	return scripts;
 }
 
-test('what the page loads before its grid is light, all scripts together too, and no worker loads anything of the page', async () => {
+test('what the page loads before its grid is light and compiled as it comes, all scripts together too, and no worker loads anything of the page', async () => {
 	const page = await readFile(join(builtApp, 'index.html'), 'utf8');
 	const entry = /<script type="module"[^>]* src="\.\/([^"]+)"/.exec(page)![1]!;
 	const first = await withImports(entry);
 	expect(first.size).toBeGreaterThan(1); // it is split, and was read
 	expect(await sum(first)).toBeLessThanOrEqual(most.firstScreen);
+	for (const script of first)
+		expect((await readFile(join(builtApp, script), 'utf8')).startsWith(compileHint), script).toBe(true);
 
 	const files = await readdir(builtApp, { recursive: true });
 	const scripts = files.map((file) => file.replaceAll('\\', '/')).filter((file) => file.endsWith('.js'));
