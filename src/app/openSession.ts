@@ -3,6 +3,7 @@ import { newShow } from '../core/show/newShow.ts';
 import { notOpened, otherTabsInTheWay } from '../core/device/storageProblem.ts';
 import { makeId } from '../files/makeId.ts';
 import { openShowStore } from '../storage/showStore.ts';
+import { inSlices } from './inSlices.ts';
 import type { OrderSearch } from './benchOrder.svelte.ts';
 import { judgingPart } from './judging.ts';
 import type { LostShows } from './lostShows.svelte.ts';
@@ -47,7 +48,7 @@ export async function openSession(options: SessionOptions = {}): Promise<Session
 		const findLost = lost && ((there: readonly string[]) => lost.find(there));
 		const stored = await store.openShow(() => newShow(newId(), guessedUnit()), showId, Date.now(), findLost);
 		// Undo is worth no show that does not open.
-		const steps = await store.steps(stored.show.id).catch(() => []);
+		const steps = await store.steps(stored.show.id, inSlices).catch(() => []);
 		// Where it cannot be kept, another show may be opened the next time; this one opens all the same. Whatever is read
 		// after it waits until it is on disk: so it comes after what the show is opened with.
 		if (stored.revision > 1 || showId !== undefined)

@@ -1,5 +1,6 @@
 import type { Row } from '../core/show/row.ts';
 import { openShowStore } from '../storage/showStore.ts';
+import { inSlices } from './inSlices.ts';
 import type { Shelf } from './shelf.svelte.ts';
 
 /**
@@ -26,7 +27,7 @@ async function withRowsOf(shelf: Shelf, work: (rows: readonly Row[]) => Promise<
 		for (const { id } of shelf.shows) {
 			rows.push(...(await shelf.read(id)).rows);
 			// Undo, which stays over a reload, brings rows back.
-			for (const { edit } of await store.steps(id))
+			for (const { edit } of await store.steps(id, inSlices))
 				rows.push(...edit.rows.flatMap(({ before, after }) => [before ?? [], after ?? []].flat()));
 		}
 		rows.push(...shelf.session.show.rows);

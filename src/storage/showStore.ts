@@ -3,7 +3,7 @@ import { type Exchange, worthKeeping } from '../core/merge/exchange.ts';
 import type { Edit } from '../core/show/edit.ts';
 import type { PartApart } from '../core/show/parts.ts';
 import type { Show } from '../core/show/show.ts';
-import { changeSteps, readSteps, type StepFound, type StepsChange } from './stepStore.ts';
+import { changeSteps, type InSteps, readSteps, type StepFound, type StepsChange } from './stepStore.ts';
 import { type Connection, type ConnectionEvents, openConnection } from './connection.ts';
 import { applyToParts, readParts } from './partStores.ts';
 import { putShow } from './putShow.ts';
@@ -89,7 +89,7 @@ export function openShowStore(databaseName: string, events: ConnectionEvents = {
 		},
 
 		/** The steps of a show that are kept for undo and redo, oldest first. */
-		steps: (showId: string): Promise<readonly StepFound[]> => readSteps(connection, showId),
+		steps: (showId: string, inSteps?: InSteps): Promise<readonly StepFound[]> => readSteps(connection, showId, inSteps),
 
 		/** The show as it is kept now. */
 		read: (showId: string): Promise<StoredShow> => readStored(connection, showId),

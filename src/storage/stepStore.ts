@@ -1,5 +1,6 @@
 import type { Edit } from '../core/show/edit.ts';
-import { readEdit } from '../core/show/readEdit.ts';
+import { readingEdit } from '../core/show/readEdit.ts';
+import { finish } from '../core/values/finish.ts';
 import { isRecord } from '../core/values/isRecord.ts';
 import type { Connection } from './connection.ts';
 import type { KeptStep, StepKey } from './schema.ts';
@@ -56,6 +57,25 @@ export async function changeSteps(
 /** How many rows a step changes, as its key says; what is no key of ours goes first. */
 const rowsOf = (key: unknown): number => (isStepKey(key) ? key[4] : Infinity);
 
+/** How many rows the steps may have that are read at once: the page does nothing else while they are handed over. */
+const rowsAtOnce = 500;
+
+/** The first and the last key of the steps that are read at once; a long one is read by itself. */
+function stretchesOf(keys: readonly StepKey[]): readonly (readonly [first: StepKey, last: StepKey])[] {
+	const stretches: [StepKey, StepKey][] = [];
+	let rows = Infinity;
+	for (const key of keys) {
+		rows += rowsOf(key);
+		const open = stretches.at(-1);
+		if (open && rows <= rowsAtOnce) open[1] = key;
+		else {
+			stretches.push([key, key]);
+			rows = rowsOf(key);
+		}
+	}
+	return stretches;
+}
+
 const isStepKey = (key: unknown): key is StepKey =>
 	Array.isArray(key) &&
 	key.length === 5 &&
@@ -65,21 +85,35 @@ const isStepKey = (key: unknown): key is StepKey =>
 
 const isKept = (value: unknown): value is KeptStep => isRecord(value) && Number.isSafeInteger(value['revision']);
 
+/** Does work that may be long in steps; see `src/app/inSlices.ts`. */
+export type InSteps = <Result>(steps: Generator<void, Result>) => Promise<Result>;
+
 /**
  * The kept steps of a show, oldest first, those undone after the others. One that cannot be used is dropped: without it
  * the others still undo what they did.
  */
-export async function readSteps(connection: Connection, showId: string): Promise<readonly StepFound[]> {
+export async function readSteps(
+	connection: Connection,
+	showId: string,
+	inSteps: InSteps = (steps) => Promise.resolve(finish(steps)),
+): Promise<readonly StepFound[]> {
 	const tx = await connection.begin((db) => db.transaction('steps'));
-	const range = rangeOfShow(showId);
-	const [keys, values] = await Promise.all([tx.store.getAllKeys(range), tx.store.getAll(range)]);
+	const keys = await tx.store.getAllKeys(rangeOfShow(showId));
+	const values: unknown[] = [];
+	for (const [first, last] of stretchesOf(keys))
+		values.push(...(await tx.store.getAll(IDBKeyRange.bound(first, last))));
 	const damaged: StepKey[] = [];
-	const found = keys.flatMap((key, place): StepFound[] => {
-		const value: unknown = values[place];
-		const edit = isStepKey(key) && isKept(value) ? readEdit(value.edit) : undefined;
-		if (edit === undefined) damaged.push(key);
-		return edit === undefined ? [] : [{ key, edit, revision: (value as KeptStep).revision }];
-	});
+	const found: StepFound[] = [];
+	await inSteps(
+		(function* () {
+			for (const [place, key] of keys.entries()) {
+				const value = values[place];
+				const edit = isStepKey(key) && isKept(value) ? yield* readingEdit(value.edit) : undefined;
+				if (edit === undefined) damaged.push(key);
+				else found.push({ key, edit, revision: (value as KeptStep).revision });
+			}
+		})(),
+	);
 	if (damaged.length > 0) {
 		const dropped = write(connection, (writing, request) => {
 			for (const key of damaged) request(writing.objectStore('steps').delete(key));

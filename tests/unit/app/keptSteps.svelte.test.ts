@@ -66,6 +66,29 @@ test('after the show is opened again, undo and redo are there and do what they w
 	expect(session.lastStep).toBeUndefined();
 });
 
+test('a step of very many rows is read by itself, those around it at once; all of them are undone', async () => {
+	let session = await open();
+	on(session).rename('Spring');
+	on(session).rename('Summer');
+	on(session).addRows(
+		Array.from({ length: 1200 }, (_, place) => ({ cells: { title: `Pier ${place}` } })),
+		0,
+		'Import',
+	);
+	on(session).rename('Autumn');
+	await session.close();
+	const read = vi.spyOn(IDBObjectStore.prototype, 'getAll');
+	session = await open();
+	const ofSteps = read.mock.results.filter((_, call) => (read.mock.contexts[call] as IDBObjectStore).name === 'steps');
+	expect(ofSteps.map(({ value }) => (value as IDBRequest<unknown[]>).result.length)).toEqual([2, 1, 1]);
+	expect(session.lastStep?.label).toBe('Rename show');
+	for (const left of [1200, 0, 0, 0]) {
+		session.undo();
+		expect(session.show.rows).toHaveLength(left);
+	}
+	expect(session.lastStep).toBeUndefined();
+});
+
 test('whatever is done, undone and done again between openings, all of it can be undone to the start', () =>
 	fc.assert(
 		fc.asyncProperty(

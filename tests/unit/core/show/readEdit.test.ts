@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { apply, type Edit } from '../../../../src/core/show/edit.ts';
-import { readEdit } from '../../../../src/core/show/readEdit.ts';
+import { readEdit, readingEdit } from '../../../../src/core/show/readEdit.ts';
 import type { Show } from '../../../../src/core/show/show.ts';
 import { action, editOf, namer } from './randomEdits.ts';
 
@@ -49,4 +49,23 @@ test.each<[what: string, edit: unknown]>([
 	['an exchange that is a number', { label: 'x', rows: [], exchange: { after: 7 } }],
 ])('%s: no edit', (_, edit) => {
 	expect(readEdit(edit)).toBeUndefined();
+});
+
+const long = Array.from({ length: 1200 }, (_, place) => ({ after: { ...row, id: `r${place}`, order: place } }));
+
+test('an edit of very many rows is read in steps, to the same end', () => {
+	const edit = { label: 'x', rows: long };
+	const steps = readingEdit(edit);
+	let pauses = 0;
+	let step = steps.next();
+	for (; !step.done; step = steps.next()) pauses++;
+	expect(step.value).toBe(edit);
+	expect(pauses).toBeGreaterThanOrEqual(3);
+});
+
+test.each<[what: string, last: object]>([
+	['a row that is none far down', { after: { id: 7 } }],
+	['a row twice, far apart', long[3]!],
+])('%s: no edit', (_, last) => {
+	expect(readEdit({ label: 'x', rows: [...long, last] })).toBeUndefined();
 });
