@@ -37,7 +37,7 @@ test('where the picture lies on its paper, and how it hangs', () => {
 	const told = factsOf(workOut(rowOf('picture 300 x 200, paper 350 x 240, margin left 20'), framed), framed);
 	expect(told.slice(-6)).toEqual([
 		'The picture lies on its paper with margins of 20 left, 20 above, 30 right and 20 mm below.',
-		'2 hinges, at 218 and 393 mm from the undermount’s left edge. Leave heavy or valuable work to a conservator.',
+		'2 hinges, at 218 and 393 mm from the mount’s left edge, as seen from the front. Leave heavy or valuable work to a conservator.',
 		'The rebate of “Oak” is 603 × 453 mm: play 3 across, 3 mm down.',
 		'Framed, it is 631 × 481 mm: the rebate + 2 × (20 − 6 mm).',
 		'The stack is about 2 + 1.4 + 0.3 + 3 = 6.7 mm of the rebate’s 20 mm.',
