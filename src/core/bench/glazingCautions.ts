@@ -8,7 +8,7 @@ export const glazingCautions = {
 		'Glass and acrylic: cut-resistant gloves, eye protection and a flat, padded bench swept clean of splinters.',
 	/** How it is parted. */
 	scoring:
-		'Score from edge to edge along the straight edge: glass once, with a glass wheel; acrylic with a scoring blade, in several strokes. Then lay the line over a straight batten and snap it. Never score glass twice.',
+		'Score from edge to edge along the straight edge, glass once, with a glass wheel; acrylic with a scoring blade, in several strokes. Then lay the line over a straight batten and snap it. Never score glass twice.',
 	/** What is not cut here. */
 	leave:
 		'Toughened and laminated glass, and sheets too large for your bench, are for a glazier. Two people carry a large sheet, upright.',

@@ -23,7 +23,7 @@ export const knifeCautions = {
 	/** What holds the straight edge. */
 	straightEdge: 'A straight edge longer than the cut, its rubber side down, clamped or held from behind the blade.',
 	/** How hard one presses. */
-	strokes: 'Each stroke light, two or three of them, the blade upright against the straight edge: never a hard one.',
+	strokes: 'Each stroke light, two or three of them, the blade upright against the straight edge, never a hard one.',
 	/** How large sheets are moved. */
 	lifting: 'Two people lift a large sheet, upright, with its edge away from your face.',
 	/** What comes before all of this. */

@@ -5,7 +5,7 @@
  */
 export const sawCautions = {
 	/** What holds the moulding, what is worn, and where the hands are. */
-	sawing: 'A saw bites: clamp the moulding, wear eye and hearing protection, keep hands clear of the blade.',
+	sawing: 'A saw bites. Clamp the moulding, wear eye and hearing protection, keep hands clear of the blade.',
 	/** What comes before all of this. */
 	rules: "Follow the saw's own instructions and your local rules.",
 	/** All of it, and how mitres come to close, for the foot of a page. */

@@ -11,16 +11,16 @@ export function testCutWords(thickness: Length | undefined, { slipBoard }: Bench
 	const measure = 'Then measure where the cut runs.';
 	if (slipBoard === 0)
 		return [
-			`Nothing lies under the mount on this bench: set the blade to come just through ${board}, no deeper.`,
-			`Make one cut in an offcut: its edge should be clean, and the bed not marked. ${measure}`,
+			`Nothing lies under the mount on this bench. Set the blade to come just through ${board}, no deeper.`,
+			`Make one cut in an offcut. Its edge should be clean, and the bed not marked. ${measure}`,
 		];
 	const slip = slipBoard === undefined ? 'a waste strip' : `a waste strip of ${formatWithUnit(slipBoard, scale)}`;
 	const limit =
 		slipBoard === undefined || thickness === undefined
 			? ''
-			: ` Never set it to ${formatWithUnit(plus(thickness, slipBoard), scale)}: that cuts through the strip.`;
+			: ` Never set it to ${formatWithUnit(plus(thickness, slipBoard), scale)}, as that cuts through the strip.`;
 	return [
 		`Lay ${slip} under the mount. Set the blade to come through ${board} and mark the strip no more than a hair.${limit}`,
-		`Make one cut in an offcut: its edge should be clean. Move the strip a little before each cut, or the blade follows the old groove. ${measure}`,
+		`Make one cut in an offcut. Its edge should be clean. Move the strip a little before each cut, or the blade follows the old groove. ${measure}`,
 	];
 }

@@ -15,7 +15,7 @@ export const windowCautions = {
 	layingBare:
 		'Lay the mount face down, set how deep the blade goes, and make a test cut in an offcut of the same board.',
 	/** How the blade goes. */
-	stroke: 'Cut each side in one steady stroke: a blade that has to be forced is blunt.',
+	stroke: 'Cut each side in one steady stroke. A blade that has to be forced is blunt.',
 	/** Where the hands are. */
 	hands: 'Keep your fingers behind the blade, away from the edge that it runs along. Nobody stands in its path.',
 	/** Where the blade is between cuts, and after the last. */

@@ -39,7 +39,7 @@ export function safetySentences({
 }
 
 const passingTab =
-	'This browser may clear what this tab has stored after seven days without use. Press Share, then Add to Home Screen, and open the app from there: its storage there is its own and lasts.';
+	'This browser may clear what this tab has stored after seven days without use. Press Share, then Add to Home Screen, and open the app from there. Its storage there is its own and lasts.';
 
 /** Said before anything is typed into a tab that may be cleared. */
 export const homeScreenFirst = `${passingTab} Shows typed here stay in this tab.`;

@@ -12,7 +12,7 @@ export const daysLeft = (deletedAt: number, now: number): number =>
 
 /** Where the show that is open here has been deleted in another tab. */
 export const deletedElsewhere = (name: string): string =>
-	`“${name}” was deleted in another tab. Nothing of it is lost: bring it back, or type on, which brings it back too.`;
+	`“${name}” was deleted in another tab. Nothing of it is lost. Bring it back, or type on, which brings it back too.`;
 
 /** Where a print was deleted in another tab while a cell of it was typed into here. @param text what was typed */
 export const typedIntoDeleted = (text: string): string =>

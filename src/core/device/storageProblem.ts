@@ -11,7 +11,7 @@ export function notKept(name: string): string {
 			return 'Another tab has opened a newer version of this app. Save the show as a file, then load this page again.';
 		case 'SecurityError':
 		case 'NotSupportedError':
-			return 'Not saved: this browser lets the page store nothing, as in a private window. Save the show as a file before you close the page.';
+			return 'Not saved. This browser lets the page store nothing, as in a private window. Save the show as a file before you close the page.';
 		default:
 			return `The show could not be saved on this device (${name}). ${still} Save the show as a file.`;
 	}
@@ -21,13 +21,13 @@ export function notKept(name: string): string {
 export function notDone(name: string): string {
 	switch (name) {
 		case 'QuotaExceededError':
-			return 'There is no room left on this device: nothing has changed. Make room, or back up and delete what is no longer needed.';
+			return 'There is no room left on this device. Nothing has changed. Make room, or back up and delete what is no longer needed.';
 		case 'VersionError':
-			return 'Another tab has opened a newer version of this app: nothing has changed. Load this page again.';
+			return 'Another tab has opened a newer version of this app. Nothing has changed. Load this page again.';
 		case 'ShowMissing':
 			return 'This show is no longer on this device. Another tab deleted it.';
 		default:
-			return `This device could not do that (${name}): nothing has changed. Try it again, or load the page again.`;
+			return `This device could not do that (${name}). Nothing has changed. Try it again, or load the page again.`;
 	}
 }
 
@@ -35,9 +35,9 @@ export function notDone(name: string): string {
 export function notOpened(name: string): string {
 	switch (name) {
 		case 'VersionError':
-			return 'A newer version of this app has been used here, and this one cannot read what it keeps: load the page again to get the newer one.';
+			return 'A newer version of this app has been used here, and this one cannot read what it keeps. Load the page again to get the newer one.';
 		default:
-			return `What is kept on this device cannot be opened just now (${name}): load the page again.`;
+			return `What is kept on this device cannot be opened just now (${name}). Load the page again.`;
 	}
 }
 

@@ -54,12 +54,12 @@ export function saidOfNoChange(label: string, { changes, added, skipped, outside
 export const cannotFill = (way: FillWay, where: 'cell' | 'head'): string => {
 	if (where === 'head') return 'Select cells first: the head of a column is not filled.';
 	return way === 'down'
-		? 'Nothing to fill down from: there is no print above. Select the cell to fill from and those below it.'
-		: 'Nothing to fill right from: there is no column before this. Select the cell to fill from and those beside it.';
+		? 'Nothing to fill down from. There is no print above. Select the cell to fill from and those below it.'
+		: 'Nothing to fill right from. There is no column before this. Select the cell to fill from and those beside it.';
 };
 
 /** Why nothing is pasted into the head of a column. */
-export const cannotPasteInHead = 'Select a cell first: nothing is pasted into the head of a column.';
+export const cannotPasteInHead = 'Select a cell first. Nothing is pasted into the head of a column.';
 
 const typedColumns = (cells: CellTexts): readonly ColumnName[] =>
 	(Object.entries(cells) as [ColumnName, string][]).flatMap(([column, text]) => (text.trim() === '' ? [] : column));

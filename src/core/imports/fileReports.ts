@@ -147,7 +147,7 @@ export const columnsMatched = (changed: number): FileReport => ({
 	isProblem: false,
 	sentences: [
 		changed === 0
-			? 'Nothing here has changed: what is typed stays, and the kept columns stay beside it.'
+			? 'Nothing here has changed. What is typed stays, and the kept columns stay beside it.'
 			: `${rows(changed)} changed. What was typed stayed. Undo reverses it.`,
 	],
 });
@@ -169,7 +169,7 @@ export const notGivenOut = (what: string, errorName: string): FileReport => ({
 	title: `${what} could not be saved`,
 	isProblem: true,
 	sentences: [
-		`No file was made (${errorName}). What is on this device is as it was: try again, or load the page again.`,
+		`No file was made (${errorName}). What is on this device is as it was. Try again, or load the page again.`,
 	],
 });
 
@@ -178,7 +178,7 @@ export const notPacked = (what: string, holds: string): FileReport => ({
 	title: `${what} could not be saved`,
 	isProblem: true,
 	sentences: [
-		`No file was made: it would hold ${holds}. Save each show as a file of its own, without its pictures where it must be.`,
+		`No file was made. It would hold ${holds}. Save each show as a file of its own, without its pictures where it must be.`,
 	],
 });
 

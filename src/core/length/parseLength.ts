@@ -81,7 +81,7 @@ const readable = (readings: readonly string[] = [], context: LengthContext) =>
 
 /** The problem of a text that is no length. */
 export const notALength = (text: string): Problem => ({
-	problem: `${quoted(text)} is not a length: type a number, with or without a unit, such as 70, 7.5 cm or 2 5/8 in`,
+	problem: `${quoted(text)} is not a length. Type a number, with or without a unit, such as 70, 7.5 cm or 2 5/8 in`,
 });
 
 const mostQuoted = 40;
@@ -99,7 +99,7 @@ export const unsureFraction = (
 	because: string,
 	read: (text: string) => Reading<unknown>,
 ): Problem => ({
-	problem: `${quoted(text)} may be inches or ${unit} (a fraction without a unit; ${because} ${unit}): say which`,
+	problem: `${quoted(text)} may be inches or ${unit} (a fraction without a unit; ${because} ${unit}). Say which`,
 	readings: [`${text} in`, `${text} ${unit}`].flatMap((reading) => {
 		const meant = read(reading);
 		return 'value' in meant ? [reading] : (meant.readings ?? []);
@@ -143,7 +143,7 @@ export function toLength(
 	greatest: Length = greatestLength,
 ): Reading<Length> {
 	const rounded = timesRounded(typed.value, nanometres[typed.unit ?? bareUnit]);
-	if (typed.isNegative && rounded > 0n) return { problem: `${quoted(text)} is below zero: a length cannot be` };
+	if (typed.isNegative && rounded > 0n) return { problem: `${quoted(text)} is below zero, which a length cannot be` };
 	if (rounded === 0n && !allowZero) return { problem: `${quoted(text)} is not above zero: a size or border must be` };
 	if (rounded * 10n > BigInt(greatest))
 		return {

@@ -20,8 +20,8 @@ export function parseShare(text: string): Reading<Fraction> {
 		!('problem' in number) &&
 		(number.next === pieces.tokens.length ||
 			(number.next === pieces.tokens.length - 1 && pieces.tokens[number.next]?.kind === 'per cent'));
-	if (!isEnd) return { problem: `${quoted(text)} is not a share: type one such as 15 %` };
+	if (!isEnd) return { problem: `${quoted(text)} is not a share. Type one such as 15 %` };
 	if (number.isNegative && number.value.numerator > 0n)
-		return { problem: `${quoted(text)} is below zero: a share cannot be` };
+		return { problem: `${quoted(text)} is below zero, which a share cannot be` };
 	return { value: number.value };
 }

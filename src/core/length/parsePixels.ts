@@ -17,7 +17,7 @@ export function parsePixels(text: string): Reading<Pixels> {
 	const match = /^\s*(\d{1,9})\s*(?:px|pixels)?\s*(?:x|×|\*|by|,)\s*(\d{1,9})\s*(?:px|pixels)?\s*$/i.exec(text);
 	const [width, height] = [Number(match?.[1]), Number(match?.[2])];
 	if (match === null || width === 0 || height === 0)
-		return { problem: `${quoted(text)} is not pixels: type width and height, such as 6000 x 4000` };
+		return { problem: `${quoted(text)} is not pixels. Type width and height, such as 6000 x 4000` };
 	if (Math.max(width, height) > mostASide)
 		return { problem: `${quoted(text)} is more than ${mostASide} pixels a side, the most that are read` };
 	return { value: { width, height } };

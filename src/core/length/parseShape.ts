@@ -31,11 +31,11 @@ function numberOf(tokens: Parameters<typeof numberAt>[0], text: string): Reading
 	const number = numberAt(tokens, 0);
 	if ('problem' in number && number.problem !== '') return notAboveZero(text);
 	if ('problem' in number || number.next !== tokens.length)
-		return { problem: `${quoted(text)} is not a shape: type width to height, such as 3:2 or 1.5` };
+		return { problem: `${quoted(text)} is not a shape. Type width to height, such as 3:2 or 1.5` };
 	return number.isNegative ? notAboveZero(text) : { value: number.value };
 }
 
-const notAboveZero = (text: string) => ({ problem: `${quoted(text)} is not a shape: both sides must be above zero` });
+const notAboveZero = (text: string) => ({ problem: `${quoted(text)} is not a shape. Both sides must be above zero` });
 
 function wholeShape(reading: Reading<Fraction>, text: string): Reading<ReadShape> {
 	if ('problem' in reading) return reading;

@@ -79,7 +79,7 @@ export function splitSizeText(text: string): { readonly width: string; readonly 
 }
 
 const notASize = (text: string): Problem => ({
-	problem: `${quoted(text)} is not a size: type two lengths, such as 600 x 450 or 24 x 18 in, or a listed name`,
+	problem: `${quoted(text)} is not a size. Type two lengths, such as 600 x 450 or 24 x 18 in, or a listed name`,
 });
 
 function splitAtTimes(tokens: readonly Token[]): Token[][] {

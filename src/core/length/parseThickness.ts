@@ -26,7 +26,7 @@ export function parseThickness(text: string, context: { readonly unit: Unit }): 
 	if ('problem' in number || number.next !== pieces.tokens.length) return notALength(text);
 	const units = timesRounded(number.value, unitsIn[measure]);
 	if (units === 0n) return { problem: `${quoted(text)} is not above zero: a thickness must be` };
-	if (number.isNegative) return { problem: `${quoted(text)} is below zero: a thickness cannot be` };
+	if (number.isNegative) return { problem: `${quoted(text)} is below zero, which a thickness cannot be` };
 	if (units > BigInt(greatestLength))
 		return { problem: `${quoted(text)} is more than 10 m, the longest length allowed` };
 	return { value: length(Number(units)) };

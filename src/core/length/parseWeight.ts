@@ -32,7 +32,7 @@ export function parseWeight(text: string, statedUnit?: Unit): Reading<BottomWeig
 	const isBare = number.next === pieces.tokens.length;
 	const isPercent = number.next === pieces.tokens.length - 1 && pieces.tokens[number.next]?.kind === 'per cent';
 	if (number.isNegative && number.value.numerator > 0n)
-		return { problem: `${quoted(text)} is below zero: a bottom weight cannot be` };
+		return { problem: `${quoted(text)} is below zero, which a bottom weight cannot be` };
 	if (isBare && number.isFraction && statedUnit !== 'in')
 		return unsureFraction(
 			pieces.text,
@@ -47,7 +47,7 @@ export function parseWeight(text: string, statedUnit?: Unit): Reading<BottomWeig
 }
 
 const notAWeight = (text: string) =>
-	`${quoted(text)} is not a bottom weight: type a share such as 12 %, a length such as 6 mm, none or optical centre`;
+	`${quoted(text)} is not a bottom weight. Type a share such as 12 %, a length such as 6 mm, none or optical centre`;
 
 function share(
 	{ value }: Exclude<ReturnType<typeof numberAt>, { problem: string }>,

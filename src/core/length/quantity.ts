@@ -73,7 +73,7 @@ function groupedBySpaces({ text }: Tokens): Problem | undefined {
 	if (grouped === undefined) return undefined;
 	const joined = grouped.replaceAll(' ', '');
 	return {
-		problem: `“${grouped}” is two numbers: a size has an x between them, and one number no space in it`,
+		problem: `“${grouped}” is two numbers. A size has an x between them, and one number no space in it`,
 		readings: [text.replace(grouped, joined)],
 	};
 }

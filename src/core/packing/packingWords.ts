@@ -6,7 +6,7 @@ import { countOf } from '../values/countOf.ts';
 
 /** The usual cautions of packing glass and lifting. Common practice; who lends or insures may ask for more. */
 export const packingCautions = [
-	'Pairs stand face to face, a sheet of card between the two, corners padded. Strips of tape across the glass, edge to edge, hold splinters should it break: usual for glass, never for acrylic or coated glass.',
+	'Pairs stand face to face, a sheet of card between the two, corners padded. Strips of tape across the glass, edge to edge, hold splinters should it break. That is usual for glass, never for acrylic or coated glass.',
 	'Boxes stand upright, glass upright in them. Two people lift what is over 20 kg, or too wide for one. Gloves for glass.',
 	'Whoever insures, lends or carries the prints may ask for more. Their rules and your local rules come first.',
 ] as const;

@@ -190,7 +190,7 @@ function pictureReason(asked: Asked): string {
 	if (bound?.sides.includes(side))
 		return `${say(value)} is what the paper${paperName(asked)} holds; the mount has room for ${n(bound.unbound[side])}.`;
 	if (bound?.isHeightHeld && side === 'height')
-		return `${say(value)} is the height without the paper: a narrower picture gets no higher.`;
+		return `${say(value)} is the height without the paper. A narrower picture gets no higher.`;
 	if (cells.isFloat && cells.paper && !bound)
 		return `${say(value)} is what the paper${paperName(asked)} holds of the shape.`;
 	const [axis, window, other] =

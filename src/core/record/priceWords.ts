@@ -37,7 +37,7 @@ export function priceReason(
 	const gallery = commissionWords(settings);
 	const kept = gallery === '' ? '' : ` after ${gallery}`;
 	const step = moneyWords(inCurrency(settings, currency).priceStep, currency);
-	const sum = `The price is ${moneyWords(price.minorUnits, currency)}: it leaves ${wanted}${kept}, rounded up to a multiple of ${step}.`;
+	const sum = `The price is ${moneyWords(price.minorUnits, currency)}. It leaves ${wanted}${kept}, rounded up to a multiple of ${step}.`;
 	return price.isAbout ? `${sum} Something in its cost has no price yet, so it may go up.` : sum;
 }
 

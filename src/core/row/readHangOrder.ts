@@ -9,5 +9,5 @@ export function readHangOrder(text: string): Reading<number> {
 	if (unsure !== undefined) return unsure;
 	return /^-?\d+(?:[.,]\d+)?$/.test(text)
 		? { value: Number(text.replace(',', '.')) }
-		: { problem: `${quoted(text)} is not a place in the hang order: type a number, such as 3` };
+		: { problem: `${quoted(text)} is not a place in the hang order. Type a number, such as 3` };
 }

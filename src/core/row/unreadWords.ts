@@ -13,7 +13,7 @@ export function unreadWords({ typed }: Row, settings: Settings): readonly Unread
 		if (!words?.isClosed || text.trim() === '') return [];
 		const choices = words.choices(settings);
 		if (choices.length === 0 || choices.some((choice) => isSameWord(choice, text))) return [];
-		const problem = `“${text.trim()}” is not ${words.word}: choose ${listed(choices, 'or')}`;
+		const problem = `“${text.trim()}” is not ${words.word}. Choose ${listed(choices, 'or')}`;
 		return { column, problem, readings: offeredWords(choices, text) };
 	});
 }

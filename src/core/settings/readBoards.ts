@@ -37,7 +37,7 @@ export function readBoards(value: unknown, context: StockContext): readonly Boar
 		if (boards.some((other) => isSameValue(withPlainName(other), withPlainName(board))))
 			context.report(
 				`${key}.name`,
-				`“${board.name}” of this size is in the list already: put the number of sheets there`,
+				`“${board.name}” of this size is in the list already. Put the number of sheets there`,
 			);
 		else boards.push(board);
 	}

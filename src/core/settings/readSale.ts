@@ -26,7 +26,7 @@ function shareOf({ numerator, denominator }: Fraction, typed: unknown): Reading<
 export function stepSetting(value: unknown, price: PriceReader): Reading<number> {
 	const read = price(typeof value === 'number' ? `${value}` : value);
 	if ('problem' in read || read.value > 0) return read;
-	return { problem: `${shown(value)} is not above zero: prices are rounded up to a multiple of it, such as 5` };
+	return { problem: `${shown(value)} is not above zero. Prices are rounded up to a multiple of it, such as 5` };
 }
 
 /** What is left of a price for the maker after commission and the VAT on it: 1 − commission · (1 + vat), exactly. */
@@ -49,7 +49,7 @@ export function commissionUnder(commission: Share, vat: Share, { report }: Setti
 function refusal(commission: Share, vat: Share): string {
 	const own = `a commission of ${percentWords(commission)}`;
 	const withVat = vat.numerator === 0 ? own : `${own} with ${percentWords(vat)} VAT on it`;
-	return `${withVat} would take the whole price: together they must stay below 100 %`;
+	return `${withVat} would take the whole price. Together they must stay below 100 %`;
 }
 
 /** A share in per cent, to two decimals: `17.5 %`. */

@@ -153,7 +153,7 @@ export function upgrade(stored: Stored, newest = storedVersion, steps = upgrades
 		};
 	if (version > newest)
 		return {
-			problem: `it is a show file of version ${version}, newer than the ${newest} that this app opens: update the app, then open it again`,
+			problem: `it is a show file of version ${version}, newer than the ${newest} that this app opens. Update the app, then open it again`,
 		};
 	let current = stored;
 	for (let from = version; from < newest; from++) {

@@ -19,11 +19,11 @@ export function cordCaution(
 ): string | undefined {
 	const help = helpFor(worked, fixing, settings);
 	if (isFlat(fixing))
-		return `Its cord is flat: the pull on each ring has no limit, and the hook may not hold it. ${help}.`;
+		return `Its cord is flat. The pull on each ring has no limit, and the hook may not hold it. ${help}.`;
 	const { pullKg } = fixing;
 	const { weightKg } = worked.framed;
 	if (pullKg === undefined || weightKg === undefined || pullKg < muchOfWeight * weightKg) return undefined;
-	return `Its cord is nearly flat: each ring is pulled by ${(pullKg / weightKg).toFixed(1)} times its weight. ${help}.`;
+	return `Its cord is nearly flat. Each ring is pulled by ${(pullKg / weightKg).toFixed(1)} times its weight. ${help}.`;
 }
 
 /** What keeps the cord from rising: the typed drop, the rings near the top, else the cord's own length. */

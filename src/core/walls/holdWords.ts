@@ -120,5 +120,5 @@ export function ratingReason(weightKg: number | undefined, fixing: Fixing, setti
 		pullKg === undefined
 			? ''
 			: ` Rings and cord: ${safetyFactor} × the pull of ${pullKg.toFixed(1)} kg on each ring, which a cord makes larger the flatter it is.`;
-	return `What holds it is rated for ${safetyFactor} times what it bears: ${safetyFactor} × ${weightKg!.toFixed(1)} kg.${pull}`;
+	return `What holds it is rated for ${safetyFactor} times what it bears, ${safetyFactor} × ${weightKg!.toFixed(1)} kg.${pull}`;
 }

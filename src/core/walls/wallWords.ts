@@ -118,7 +118,7 @@ export function wallLine({ prints, stretches, wall }: HungWall, settings: Settin
 		if (gap === undefined) return [];
 		return wall.gap !== undefined && columns.length === 1 ? [ends!] : [gap];
 	});
-	if (stretches.some(({ isCrowded }) => isCrowded)) return `${count}, edge to edge: they do not fit`;
+	if (stretches.some(({ isCrowded }) => isCrowded)) return `${count}, edge to edge, as they do not fit`;
 	if (gaps.length === 0) return count;
 	const [least, most] = [Math.min(...gaps), Math.max(...gaps)];
 	const [narrow, wide] = [toMark(least, settings), toMark(most, settings)];
@@ -134,8 +134,8 @@ export const hangingAtStep =
 
 /** The usual cautions of hanging. What holds is for who knows the wall to say. */
 export const hangingCautions = [
-	'Two people hang a large print: one holds it, one finds the hook. Stand the ladder on level ground and have it held.',
+	'Two people hang a large print. One holds it, one finds the hook. Stand the ladder on level ground and have it held.',
 	'Carry glass upright, with gloves, its edge away from your face. Nobody stands under a print while it is being hung.',
-	'What the wall is made of decides what holds: ask someone who knows it, and have heavy pieces fixed by them.',
-	'Keep away from cables and pipes, and from above a radiator: heat cockles paper. Your local rules and your training come first.',
+	'What the wall is made of decides what holds. Ask someone who knows it, and have heavy pieces fixed by them.',
+	'Keep away from cables and pipes, and from above a radiator, as heat cockles paper. Your local rules and your training come first.',
 ] as const;

@@ -77,7 +77,7 @@ test('the grid is heard with its heads, what was typed and what was not, and wha
 			      - gridcell "108 , worked out"
 			      - gridcell "500 × 400 , from the show"
 			      - gridcell
-			    - 'row "no number, can’t cut Salt road abc , typed, can’t cut 210 , typed 370 , worked out 204 , worked out 65 , worked out, check 93 , worked out, check 103 , worked out 500 × 400 , from the show Can’t cut: Picture width: “abc” is not a length: type a number, with or without a unit, such as 70, 7.5 cm or 2 5/8 in. (and 2 more)"':
+			    - 'row "no number, can’t cut Salt road abc , typed, can’t cut 210 , typed 370 , worked out 204 , worked out 65 , worked out, check 93 , worked out, check 103 , worked out 500 × 400 , from the show Can’t cut: Picture width: “abc” is not a length. Type a number, with or without a unit, such as 70, 7.5 cm or 2 5/8 in. (and 2 more)"':
 			      - rowheader "no number, can’t cut"
 			      - rowheader "Salt road" [selected]
 			      - gridcell
@@ -89,7 +89,7 @@ test('the grid is heard with its heads, what was typed and what was not, and wha
 			      - gridcell "93 , worked out, check"
 			      - gridcell "103 , worked out"
 			      - gridcell "500 × 400 , from the show"
-			      - 'gridcell "Can’t cut: Picture width: “abc” is not a length: type a number, with or without a unit, such as 70, 7.5 cm or 2 5/8 in. (and 2 more)"'"
+			      - 'gridcell "Can’t cut: Picture width: “abc” is not a length. Type a number, with or without a unit, such as 70, 7.5 cm or 2 5/8 in. (and 2 more)"'"
 		`);
 	}));
 

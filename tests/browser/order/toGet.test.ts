@@ -70,7 +70,7 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 				...sticks,
 				'1 pack of 25',
 				'1 roll of 15 m',
-				'clamp the moulding',
+				'Clamp the moulding',
 				'6 Quay',
 			])
 				expect(whole).toContain(bare(said));

@@ -176,7 +176,7 @@ test.each<[string, (shelf: Shelf, other: string) => Promise<unknown>]>([
 		throw new DOMException('no room', 'QuotaExceededError');
 	});
 	expect([false, undefined]).toContain(await act(shelf, autumn!));
-	expect(shelf.problem).toMatch(/^There is no room left on this device: nothing has changed\. /);
+	expect(shelf.problem).toMatch(/^There is no room left on this device. Nothing has changed\. /);
 	vi.restoreAllMocks();
 	await shelf.refresh();
 	expect([names(shelf), shelf.session, shelf.last]).toEqual([before, session, undefined]);

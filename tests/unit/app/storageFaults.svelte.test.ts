@@ -118,12 +118,12 @@ test('a browser that denies storage: the show is there, and nothing is called sa
 	vi.spyOn(IDBFactory.prototype, 'open').mockImplementation(() => {
 		throw new DOMException('denied', 'SecurityError');
 	});
-	await holds(await open(), /this browser lets the page store nothing/);
+	await holds(await open(), /This browser lets the page store nothing/);
 });
 
 test('a browser without storage: the show is there, and nothing is called saved', async () => {
 	vi.stubGlobal('indexedDB', undefined);
-	await holds(await open(), /this browser lets the page store nothing/);
+	await holds(await open(), /This browser lets the page store nothing/);
 });
 
 test('what cannot be opened for another reason is not passed off as empty', async () => {

@@ -134,7 +134,7 @@ describe('a file that is no show file, or is damaged, is refused with its place'
 		[
 			'newer',
 			{ ...file, version: 11 },
-			/a show file of version 11, newer than the 10 that this app opens: update the app/,
+			/a show file of version 11, newer than the 10 that this app opens. Update the app/,
 		],
 		['without a version', { ...file, version: undefined }, /its version is not given/],
 		['of version 0', { ...file, version: 0 }, /its version is 0/],

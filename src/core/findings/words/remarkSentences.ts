@@ -15,7 +15,7 @@ const nameOf = ({ title, maker }: NamedEdition): string =>
 
 /** Of prints of one edition that have different sizes. @param sizes two or more */
 export const editionSizes = (edition: NamedEdition, sizes: readonly Size[], scale: Scale): string =>
-	`${nameOf(edition)} is printed at ${sizes.map(({ width, height }) => formatSize(width, height, scale)).join(' and ')} in one edition: an edition has one size.`;
+	`${nameOf(edition)} is printed at ${sizes.map(({ width, height }) => formatSize(width, height, scale)).join(' and ')} in one edition. An edition has one size.`;
 
 /** Of an edition with too many artist's proofs. */
 export const manyProofs = (edition: NamedEdition, proofs: number, size: number): string =>

@@ -5,7 +5,7 @@ export const whys: { readonly [C in Code]: string } = {
 	'not-read':
 		'What is typed is kept, but nothing can be worked out from it. It is left out of bench and boards until it reads as a size, a name or a number.',
 	'adds-up':
-		'Across, border + window + border is the mount’s width; down, top + window + bottom is its height. The figures typed don’t agree: clear the one that you are least sure of.',
+		'Across, border + window + border is the mount’s width; down, top + window + bottom is its height. The figures typed don’t agree. Clear the one that you are least sure of.',
 	'does-not-fit': 'Window and borders have to fit into the mount, and each needs some width.',
 	'falls-through': 'A window larger than the paper has nothing behind its edge to hold the print.',
 	'paper-short':
@@ -14,7 +14,7 @@ export const whys: { readonly [C in Code]: string } = {
 	'under-limit': 'The rules of the show set it. Change the mount, or the rule in the settings if it is out of date.',
 	'too-thick': 'The rules of the show limit the thickness. Thinner board or one mount less would do.',
 	'frame-clash':
-		'What goes into a frame needs a little play in its rebate: with none it buckles when the air is damp, and with more than the lip covers a gap shows.',
+		'What goes into a frame needs a little play in its rebate. With none it buckles when the air is damp, and with more than the lip covers a gap shows.',
 	'too-deep':
 		'Glazing, mounts, print and backing have to lie within the rebate, with room behind them for the points that hold them.',
 	'no-board': 'A blank is cut from a sheet, or bought ready cut. It has to be no larger than what is in stock.',
@@ -24,7 +24,7 @@ export const whys: { readonly [C in Code]: string } = {
 		'Each number of an edition belongs to one print, and no number is higher than the size of the edition.',
 	'needs-size': 'Sizes are worked out from what is typed, and too little is typed so far.',
 	'needs-paper':
-		'Where the window does not lie on the picture, it is the paper that the mount holds: its size says whether it reaches.',
+		'Where the window does not lie on the picture, it is the paper that the mount holds, and its size says whether it reaches.',
 	'own-size': 'A mount of another size needs a frame and a blank of its own. Leave it if that is meant.',
 	'shape-clash': 'The shape is width to height of the whole picture. Another one crops or stretches it.',
 	turned: 'A landscape picture in a portrait mount, or the other way round, is rare. Leave it if that is meant.',
@@ -43,7 +43,7 @@ export const whys: { readonly [C in Code]: string } = {
 	'paper-bounds': 'The mount has room for a larger picture than the paper has.',
 	'no-frame': 'More prints ask for this frame, or for lengths of its moulding, than the settings say there are.',
 	heavy:
-		'A hook or cord that is only just strong enough gives way in time. What the wall is made of counts too: ask someone who knows it.',
+		'A hook or cord that is only just strong enough gives way in time. What the wall is made of counts too. Ask someone who knows it.',
 	'off-wall': 'By the sizes in the settings, the print needs more room than the wall has there.',
 	'hangs-over': 'Two things would hang in one place. Leave it if one of them is above, below or behind the other.',
 	'past-guide': 'The cutter’s guide cannot be set there. Such a cut is drawn and made along a straight edge.',

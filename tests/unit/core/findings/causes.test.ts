@@ -52,7 +52,7 @@ function made<Result>(steps: Iterator<unknown, Result>): Result {
 test.each([
 	['board', 'There is no “Oatmeal” in stock. Add it to the boards, or use another.'],
 	['frame', 'There is no frame “Oatmeal” in the show’s list.'],
-	['glazing', 'Glazing: “Oatmeal” is not a glazing: choose none, glass or acrylic.'],
+	['glazing', 'Glazing: “Oatmeal” is not a glazing. Choose none, glass or acrylic.'],
 ])('an unknown %s that several prints name is said once, with them', (column, message) => {
 	const [stops] = causesIn([`shape 3:2, ${column} Oatmeal`, 'shape 3:2', `shape 3:2, ${column} Oatmeal`]);
 	expect(stops!.level).toBe('stop');

@@ -21,7 +21,7 @@ test('one title at two sizes in one edition', () => {
 			'title Tide, maker A, edition 1/25, picture 456 x 306',
 			'title tide, maker a, edition 2/25, picture 300 x 200',
 		),
-	).toEqual(['“Tide” by A is printed at 456 × 306 mm and 300 × 200 mm in one edition: an edition has one size.']);
+	).toEqual(['“Tide” by A is printed at 456 × 306 mm and 300 × 200 mm in one edition. An edition has one size.']);
 	expect(
 		remarks(
 			'title Blue Sea, maker Ann  Lee, edition 1/25, picture 456 x 306',

@@ -23,6 +23,6 @@ test.each<Typed>([
 test('a name that is in no list is not read, and the names of the list are offered', () => {
 	const [glazing, backing] = unread({ glazing: 'Velvet', backing: 'glass' });
 	expect(glazing).toMatchObject({ level: 'stop', cells: ['glazing'] });
-	expect(glazing!.message).toContain('“Velvet” is not a glazing: choose Clear, none, glass or acrylic');
+	expect(glazing!.message).toContain('“Velvet” is not a glazing. Choose Clear, none, glass or acrylic');
 	expect(backing).toMatchObject({ level: 'stop', cells: ['backing'] });
 });

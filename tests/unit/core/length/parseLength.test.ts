@@ -98,7 +98,7 @@ describe('forms in which a length is typed', () => {
 
 describe('what is not read', () => {
 	test.each<[string, RegExp]>([
-		['seventy', /^“seventy” is not a length: type a number/],
+		['seventy', /^“seventy” is not a length. Type a number/],
 		['7o', /^“7o” is not a length/],
 		['', /is not a length/],
 		['-', /is not a length/],

@@ -23,7 +23,7 @@ test.each<[string, number, number]>([
 );
 
 test.each<[string, RegExp]>([
-	['square', /is not a shape: type width to height/],
+	['square', /is not a shape. Type width to height/],
 	['3:2:1', /is not a shape/],
 	['3:', /is not a shape/],
 	['', /is not a shape/],

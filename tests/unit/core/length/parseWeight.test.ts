@@ -34,7 +34,7 @@ test.each<[string, Unit, unknown]>([
 ])('%s under a header in %s', (text, unit, value) => expect(parseWeight(text, unit)).toEqual({ value }));
 
 test.each<[string, RegExp]>([
-	['heavy', /is not a bottom weight: type a share/],
+	['heavy', /is not a bottom weight. Type a share/],
 	['', /is not a bottom weight/],
 	['12 % mm', /is not a bottom weight/],
 	['6 mmm', /is not a bottom weight/],

@@ -102,7 +102,7 @@ test.each<Paper>(['A4', 'Letter'])('on %s nothing is lost, and no page holds mor
 	for (const said of [
 		'Print 1,',
 		'Print 60',
-		'clamp the moulding',
+		'Clamp the moulding',
 		'Maker 6: ',
 		'Print 61: Its size is not known yet.',
 	])

@@ -35,7 +35,7 @@ test.each<[string, SizeKey, string]>([
 	[
 		'bottom 150, bottom weight optical centre, paper 250 x 210',
 		'pictureHeight',
-		'187 mm is the height without the paper: a narrower picture gets no higher.',
+		'187 mm is the height without the paper. A narrower picture gets no higher.',
 	],
 	['bottom 150, bottom weight optical centre, paper 250 x 210', 'top', '450 − 181 − 150 = 119 mm.'],
 ])('%s: %s: %s', (line, key, reason) => expect(whyItIsSo(workOut(rowOf(line), settings), key, settings)).toBe(reason));

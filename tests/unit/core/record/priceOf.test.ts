@@ -43,7 +43,7 @@ describe('a blank price', () => {
 		const { cell, why } = priced({ net: '300' }, { commission: '40%', vat: '20%', currency: 'GBP', priceStep: '5' });
 		expect(cell).toBe('580.00');
 		expect(why).toBe(
-			'The price is 580.00 GBP: it leaves 300.00 for the maker after 40 % commission and 20 % VAT on that, rounded up to a multiple of 5.00 GBP.',
+			'The price is 580.00 GBP. It leaves 300.00 for the maker after 40 % commission and 20 % VAT on that, rounded up to a multiple of 5.00 GBP.',
 		);
 	});
 });
@@ -111,10 +111,10 @@ test('a worked-out price is the least multiple of the step that leaves what was 
 
 describe('a commission that would take the whole price is refused', () => {
 	test.each<[TypedSettings, string]>([
-		[{ commission: '100%' }, 'a commission of 100 % would take the whole price: together they must stay below 100 %'],
+		[{ commission: '100%' }, 'a commission of 100 % would take the whole price. Together they must stay below 100 %'],
 		[
 			{ commission: 90, vat: '20%' },
-			'a commission of 90 % with 20 % VAT on it would take the whole price: together they must stay below 100 %',
+			'a commission of 90 % with 20 % VAT on it would take the whole price. Together they must stay below 100 %',
 		],
 	])('%j', (show, problem) => {
 		const { settings, problems } = readSettings(show);

@@ -16,15 +16,15 @@ const { settings } = readSettings({
 const unread = (line: string) => workOut(rowOf(line), settings).read.unread;
 
 test.each([
-	{ cell: 'glazing ac', says: '“ac” is not a glazing: choose Clear 2, none, glass or acrylic', readings: ['acrylic'] },
+	{ cell: 'glazing ac', says: '“ac” is not a glazing. Choose Clear 2, none, glass or acrylic', readings: ['acrylic'] },
 	{
 		cell: 'surface shiny',
-		says: '“shiny” is not a surface: choose gloss, resin-coated, lustre, baryta, satin, matt, fine art, pastel or charcoal',
+		says: '“shiny” is not a surface. Choose gloss, resin-coated, lustre, baryta, satin, matt, fine art, pastel or charcoal',
 		readings: [],
 	},
 	{
 		cell: 'signed on front',
-		says: '“front” is not a place to sign: choose picture, margin, back or mount',
+		says: '“front” is not a place to sign. Choose picture, margin, back or mount',
 		readings: [],
 	},
 ])('$cell is not read', ({ cell, says, readings }) => {

@@ -207,7 +207,7 @@ test('a board that is in the list already is refused in words; those of its size
 	expect(problems).toEqual([
 		{
 			key: 'boards[1].name',
-			problem: '“CHALK” of this size is in the list already: put the number of sheets there',
+			problem: '“CHALK” of this size is in the list already. Put the number of sheets there',
 		},
 	]);
 	expect(settings.boards.map(({ name, kind, count, price }) => [name, kind, count, price])).toEqual([

@@ -18,7 +18,7 @@ function caution(hanging: object, typed: Typed = {}) {
 	return cordCaution(worked, fixingOf(worked, settings)!, settings);
 }
 const flat = (help: string) =>
-	`Its cord is flat: the pull on each ring has no limit, and the hook may not hold it. ${help}.`;
+	`Its cord is flat. The pull on each ring has no limit, and the hook may not hold it. ${help}.`;
 
 test('a flat cord is said without a rating too, with what keeps it from rising', () => {
 	expect(caution({})).toBeUndefined();
@@ -32,14 +32,14 @@ test('nearly flat is from twice the weight on each ring: a rise of the 220 mm to
 	expect(caution({ rings: '100 mm' }, { drop: '43' })).toBeUndefined();
 	// rise 56 mm, half a cord 227.02: 227.02 / (2 · 56)
 	expect(caution({ rings: '100 mm' }, { drop: '44' })).toBe(
-		'Its cord is nearly flat: each ring is pulled by 2.0 times its weight. Type a smaller drop, or lower the rings.',
+		'Its cord is nearly flat. Each ring is pulled by 2.0 times its weight. Type a smaller drop, or lower the rings.',
 	);
 	// the rings 25 mm below a hook that stays 20 mm down: rise 5, half a cord 220.06
 	expect(caution({ rings: '25 mm' })).toBe(
-		'Its cord is nearly flat: each ring is pulled by 22.0 times its weight. Lower the rings.',
+		'Its cord is nearly flat. Each ring is pulled by 22.0 times its weight. Lower the rings.',
 	);
 	// slack of 1 %: 1.01 / (2 · √(1.01² − 1)) = 3.56
 	expect(caution({ slack: '1 %' })).toBe(
-		'Its cord is nearly flat: each ring is pulled by 3.6 times its weight. Give the cord more slack.',
+		'Its cord is nearly flat. Each ring is pulled by 3.6 times its weight. Give the cord more slack.',
 	);
 });

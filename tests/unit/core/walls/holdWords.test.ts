@@ -108,7 +108,7 @@ test('asked why, it says by how many times and of what', () => {
 	const { result, fixing, settings } = heldBy({});
 	const weight = result.framed.weightKg!;
 	expect(ratingReason(weight, fixing, settings)).toBe(
-		`What holds it is rated for 4 times what it bears: 4 × ${weight.toFixed(1)} kg. Rings and cord: 4 × the pull of ` +
+		`What holds it is rated for 4 times what it bears, 4 × ${weight.toFixed(1)} kg. Rings and cord: 4 × the pull of ` +
 			`${fixing.pullKg!.toFixed(1)} kg on each ring, which a cord makes larger the flatter it is.`,
 	);
 	expect(ratingReason(undefined, fixing, settings)).toBeUndefined();

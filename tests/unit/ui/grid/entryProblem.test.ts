@@ -23,7 +23,7 @@ test.each<readonly [ColumnName, string, RegExp | undefined]>([
 	['picture width', 'about 310', /./],
 	['shape', '3 to', /./],
 	['title', 'no such word at all', undefined],
-	['mounting', 'nailed', /choose/],
+	['mounting', 'nailed', /Choose/],
 	['drop', '12', undefined],
 	['drop', '900', /more than the frame is high/],
 ])('%s: %s', (column, text, problem) => {
