@@ -254,7 +254,7 @@ test(
 				}
 				await session.close();
 			}),
-			{ numRuns: runs(25, 200) },
+			{ numRuns: runs(12, 200) },
 		),
 	30_000,
 );
@@ -383,7 +383,7 @@ test(
 				await one.close();
 				await other.close();
 			}),
-			{ numRuns: runs(25, 200) },
+			{ numRuns: runs(12, 200) },
 		),
 	30_000,
 );

@@ -20,7 +20,7 @@ import { openShowStore } from '../../../src/storage/showStore.ts';
 import { isSoak, runs } from '../../soak.ts';
 import { on } from './edits.ts';
 
-const numRuns = runs(20, 3000);
+const numRuns = runs(10, 3000);
 
 /** Columns that hold any text. */
 const columns = ['title', 'maker', 'note', 'wall'] as const satisfies readonly ColumnName[];

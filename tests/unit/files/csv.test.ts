@@ -552,7 +552,7 @@ describe('export and import again', () => {
 					rows.map((each) => meaningOf(each, settings)),
 				);
 			}),
-			{ numRuns: runs(25, 2500) },
+			{ numRuns: runs(12, 2500) },
 		));
 
 	test('mean the same where cells have units of their own', () =>
@@ -568,7 +568,7 @@ describe('export and import again', () => {
 						);
 				});
 			}),
-			{ numRuns: runs(25, 2500) },
+			{ numRuns: runs(12, 2500) },
 		));
 
 	test('solve the same', () =>
@@ -581,7 +581,7 @@ describe('export and import again', () => {
 				const compared = compareResults(again.results[0]!, { result: here[0]!, unit }, () => []);
 				expect(compared).toEqual({ isOther: false, edited: [] });
 			}),
-			{ numRuns: runs(10, 250) },
+			{ numRuns: runs(5, 250) },
 		));
 
 	test('a second time give the same file', () =>
@@ -593,7 +593,7 @@ describe('export and import again', () => {
 				expect(read(twice, settings).rows).toEqual(once);
 				expect(writeTyped(read(twice, settings).rows, settings, chosen)).toBe(twice);
 			}),
-			{ numRuns: runs(25, 2500) },
+			{ numRuns: runs(12, 2500) },
 		));
 
 	test('in Windows-1252, which a spreadsheet may save', () => {
@@ -618,7 +618,7 @@ test('no file makes it throw', () =>
 				else expect(rows.lines).toHaveLength(rows.rows.length);
 			},
 		),
-		{ numRuns: runs(700, 15_000) },
+		{ numRuns: runs(300, 15_000) },
 	));
 
 test('a text that is a size’s name in one column and a number in another is written as each', () => {

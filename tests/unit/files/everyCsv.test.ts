@@ -288,7 +288,7 @@ test.each(formulas)('%j is neutral in the file, quoted or not, and comes back as
 });
 
 /** A tenth of what a soak tries. */
-const numRuns = runs(60, 5000);
+const numRuns = runs(30, 5000);
 
 const oddities = [
 	'"',
@@ -500,6 +500,6 @@ describe('fuzzed files', () => {
 					once.rows.map(({ typed, extra }) => [typed, extra]),
 				);
 			}),
-			{ numRuns: runs(50, 5000) }, // `csv.test.ts` tries more of it each time
+			{ numRuns: runs(25, 5000) }, // `csv.test.ts` tries more of it each time
 		));
 });

@@ -11,6 +11,7 @@ import { textForSpreadsheet } from '../../../src/files/spreadsheetGuard.ts';
 import { unguardCell } from '../../../src/files/formulaGuard.ts';
 import { rowsOfFile } from './rowsOfFile.ts';
 import { programs, saved } from './spreadsheets.ts';
+import { runs } from '../../soak.ts';
 
 const row = (typed: Row['typed']): Row => ({ id: 'p23456789b', order: 1, typed });
 function write(rows: readonly Row[], typed: TypedSettings, options: WriteOptions) {
@@ -67,6 +68,7 @@ test('a file for a spreadsheet has a byte order mark and comes back as it was, w
 				Object.fromEntries(Object.entries(each).map(([name, value]) => [name, value.trim()]));
 			expect(visible(back)).toEqual(visible(typed));
 		}),
+		{ numRuns: runs(30, 20_000) },
 	));
 
 test('any other file is plain UTF-8, its cells as typed', () => {

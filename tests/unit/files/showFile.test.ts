@@ -13,6 +13,7 @@ import { jsonProblem } from '../../../src/files/jsonProblem.ts';
 import { isShowFileText, readSettingsFile, readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
 import { textOfFile } from '../../../src/files/textOfFile.ts';
 import { encode, encodings } from './encode.ts';
+import { runs } from '../../soak.ts';
 
 const show = {
 	name: 'Salt',
@@ -87,7 +88,7 @@ describe('a show file', () => {
 				const each = { name, settings: { border: name }, rows: sorted };
 				expect(readShowFile(writeShowFile(each))).toEqual({ value: { ...each, rows: printsOf(sorted) } });
 			}),
-			{ numRuns: 200 },
+			{ numRuns: runs(40, 5000) },
 		);
 	});
 
@@ -582,6 +583,6 @@ describe('where a text stops being JSON', () => {
 				expect(jsonProblem(json)).toBeUndefined();
 				expect(jsonProblem(text) === undefined).toBe(isJson);
 			}),
-			{ numRuns: 2000 },
+			{ numRuns: runs(700, 20_000) },
 		));
 });

@@ -121,6 +121,6 @@ test('a list that is harmed comes in, or it is said where it is damaged, and the
 			if (session.show !== before) session.undo();
 			expect(session.show.rows).toEqual(before.rows);
 		}),
-		{ numRuns: runs(60, 5000) },
+		{ numRuns: runs(30, 5000) },
 	);
 });

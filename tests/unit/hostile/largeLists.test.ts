@@ -58,7 +58,7 @@ describe.each(largeCells(megabytes * 1_000_000).map((large, place) => [...large,
 	},
 );
 
-const columnCount = runs(5000, 100_000);
+const columnCount = runs(2000, 100_000);
 
 test(`a list of ${columnCount} columns comes in, and is said in a few words`, async () => {
 	const { report, session } = await taken(manyColumns(columnCount));
@@ -67,7 +67,7 @@ test(`a list of ${columnCount} columns comes in, and is said in a few words`, as
 	expect(report.sentences.join(' ').length).toBeLessThan(1000);
 });
 
-const cellCount = runs(20_000, 100_000);
+const cellCount = runs(10_000, 100_000);
 
 test(`a list of ${cellCount} cells without a header comes in, and not each of them is said`, async () => {
 	const { report } = await taken(manyCells(cellCount));
@@ -75,7 +75,7 @@ test(`a list of ${cellCount} cells without a header comes in, and not each of th
 	expect(report.sentences.at(-1)).toBe(`And ${cellCount - 200} more notes like these.`);
 });
 
-const rowCount = runs(1500, 5000);
+const rowCount = runs(500, 5000);
 
 test(`${rowCount} rows of one print id come in, each with a name of its own, and are said in one sentence`, async () => {
 	const { report, session } = await taken(equalIds(rowCount));

@@ -134,7 +134,7 @@ describe.each([
 				}
 				expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
 			}),
-			{ numRuns: runs(kind === 'backup' ? 40 : 80, 5000) },
+			{ numRuns: runs(kind === 'backup' ? 20 : 40, 5000) },
 		);
 	});
 });

@@ -69,5 +69,5 @@ test('advice, taken, gives the figures it promised, no conflict, no new stop, an
 				if (saysEven) expect(codes).not.toContain('uneven');
 			}
 		}),
-		{ numRuns: runs(80, 20_000) },
+		{ numRuns: runs(40, 20_000) },
 	));

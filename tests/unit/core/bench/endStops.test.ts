@@ -90,7 +90,7 @@ describe.each(benches)('head $head, guide $guideSide, end stop $endStop', (cutte
 				expect(plan.changes).toBe(bruteForce(setUps));
 				expect(plan).toMatchObject({ leastChanges: plan.changes, proven: true });
 			}),
-			{ numRuns: runs(20, 400) },
+			{ numRuns: runs(10, 400) },
 		));
 });
 

@@ -75,7 +75,7 @@ test('of up to 7 set-ups that wait for each other no order has fewer changes, an
 			if (!isTaped && some.setUps[0]!.start === undefined) return;
 			expect([changesAlong(order), leastChanges]).toEqual([changes, changes]);
 		}),
-		{ numRuns: runs(150, 5000) },
+		{ numRuns: runs(75, 5000) },
 	));
 
 test('of many, too, each comes once and in its turn, found or at hand, and no bound is over an order', () =>

@@ -94,7 +94,7 @@ test('every cut of every mount comes exactly once, on every bench and either way
 				);
 			},
 		),
-		{ numRuns: runs(15, 3000) },
+		{ numRuns: runs(8, 3000) },
 	));
 
 test('with a guide each setting of a thickness comes once, widest first', () =>
@@ -109,7 +109,7 @@ test('with a guide each setting of a thickness comes once, widest first', () =>
 				else expect(step.thickness).toBeGreaterThan(last.thickness!);
 			}
 		}),
-		{ numRuns: runs(15, 3000) },
+		{ numRuns: runs(8, 3000) },
 	));
 
 test('mount by mount no mount is begun before the last is finished', () =>
@@ -120,7 +120,7 @@ test('mount by mount no mount is begun before the last is finished', () =>
 			const runs = mounts.filter((mount, place) => mount !== mounts[place - 1]).length;
 			expect(runs).toBe(new Set(mounts).size);
 		}),
-		{ numRuns: runs(15, 3000) },
+		{ numRuns: runs(8, 3000) },
 	));
 
 describe('what is set', () => {

@@ -88,7 +88,7 @@ test('the bound is under what any order costs, and the search that goes beyond 1
 			expect([...found].sort((a, b) => a - b)).toEqual([...some.keys()]);
 			expect(costAlong(found, costs)).toBe(cheapest);
 		}),
-		{ numRuns: runs(15, 600) },
+		{ numRuns: runs(8, 600) },
 	));
 
 test('of many set-ups each comes once, and no order is said to be under the bound', () =>

@@ -233,7 +233,7 @@ test('whatever is typed, a change of unit changes no setting and no cell', () =>
 			expect(is.cells).toEqual(was.cells);
 			expect(is.unread.map(({ column }) => column)).toEqual(was.unread.map(({ column }) => column));
 		}),
-		{ numRuns: runs(60, 5000) },
+		{ numRuns: runs(30, 5000) },
 	));
 
 test('whatever is typed, a change of unit changes nothing that is worked out', () =>
@@ -245,5 +245,5 @@ test('whatever is typed, a change of unit changes nothing that is worked out', (
 			expect(is.solved).toEqual(was.solved);
 			expect(is.findings.map(({ code }) => code)).toEqual(was.findings.map(({ code }) => code));
 		}),
-		{ numRuns: runs(20, 5000) },
+		{ numRuns: runs(10, 5000) },
 	));

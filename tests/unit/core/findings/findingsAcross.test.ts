@@ -44,7 +44,7 @@ test.each(Object.entries(shows))('%s: after each edit, what is found is what a f
 				expect(across.of(rows, results)).toEqual(withFindingsAcross(rows, results, settings));
 			}
 		}),
-		{ numRuns: runs(40, 2000) },
+		{ numRuns: runs(20, 2000) },
 	);
 });
 

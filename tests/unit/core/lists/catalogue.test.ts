@@ -50,7 +50,7 @@ test('every print is there once, whatever hangs where', () =>
 				expect(places.toSorted((one, other) => one - other)).toEqual(cells.map((_, at) => at));
 			},
 		),
-		{ numRuns: runs(100, 5000) },
+		{ numRuns: runs(50, 5000) },
 	));
 
 test('a line says what visitors ask: height first, and sold in a word', () => {

@@ -304,7 +304,7 @@ describe('money', () => {
 					expect(cost).toBe(each === undefined ? undefined : bought * each);
 				}
 			}),
-			{ numRuns: runs(50, 20_000) },
+			{ numRuns: runs(25, 20_000) },
 		));
 });
 

@@ -48,7 +48,7 @@ test('every result has a reason, and no other cell has', () =>
 			for (const key of askableKeys)
 				expect(whyItIsSo(worked, key, random) === undefined, key).toBe(solved[key] === undefined);
 		}),
-		{ numRuns: runs(200, 5000) },
+		{ numRuns: runs(100, 5000) },
 	));
 
 test.each([

@@ -11,7 +11,7 @@ import { runs } from '../../../soak.ts';
 
 const rows = fc.sample(fc.tuple(randomCells, randomSettings), {
 	seed: fc.readConfigureGlobal().seed ?? 0,
-	numRuns: runs(200, 10_000),
+	numRuns: runs(100, 10_000),
 });
 
 /** A row as both programs work it out, so that a difference is seen at a glance. */

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
 import type { CutSheet, KnifeCut, Rectangle } from '../../../../src/core/show/cutSheet.ts';
 import { knifeSteps, leastSettings } from '../../../../src/core/sheets/knifeSteps.ts';
+import { runs } from '../../../soak.ts';
 
 const stock: CutSheet['stock'] = {
 	...{ board: 'Chalk', kind: 'sheet', width: mm(1200), height: mm(900), trim: mm(0) },
@@ -65,7 +66,7 @@ test('every cut comes once, at its measure, and no piece is cut before it is cut
 			expect(steps.length).toBeGreaterThanOrEqual(leastSettings(sheets));
 			steps.forEach(({ measure }, place) => expect(steps[place + 1]?.measure).not.toBe(measure));
 		}),
-		{ numRuns: 300 },
+		{ numRuns: runs(100, 5000) },
 	));
 
 test('a measure is set once where the order of the cuts allows, the one with most cuts first', () => {

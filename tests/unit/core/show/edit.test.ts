@@ -55,7 +55,7 @@ test('a random sequence of edits is undone to its start and redone to its end, t
 				expect(show).toStrictEqual(shows[step + 1]);
 			}
 		}),
-		{ numRuns: runs(40, 20_000) },
+		{ numRuns: runs(20, 20_000) },
 	));
 
 test('rows stand in ascending order, no two with one number or one name', () =>

@@ -45,7 +45,7 @@ test('as few as by trying every stick for every leg, and proven', () =>
 			expect(plan.sticks.length).toBe(fewestByTrying(job.stick, takenOf(job)));
 			expect(plan.proven).toBe(true);
 		}),
-		{ numRuns: runs(300, 20_000) },
+		{ numRuns: runs(150, 20_000) },
 	));
 
 describe('shows of thirty frames', () => {

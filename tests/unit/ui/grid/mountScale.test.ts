@@ -27,5 +27,5 @@ test('the largest mount fits in beside its title, after each edit', () =>
 				expect(former.scale).toBeCloseTo(Math.min(mountRoom.width / width, mountRoom.height / height), 12);
 			}
 		}),
-		{ numRuns: runs(60, 2000) },
+		{ numRuns: runs(30, 2000) },
 	));
