@@ -17,15 +17,17 @@ const svelteIgnore = {
 	},
 };
 
+const components = '**/*.svelte';
+
 /** What Svelte compiles. */
-const ofSvelte = ['**/*.svelte', '**/*.svelte.ts'];
+const ofSvelte = [components, '**/*.svelte.ts'];
 
 export default defineConfig(
 	{ ignores: ['dist/', 'dev-dist/', '.svelte-check/', 'node_modules/', 'coverage/'] },
 	{ linterOptions: { reportUnusedDisableDirectives: 'error' } },
 	{
-		// Plain TypeScript is not looked at here at all: oxlint has it (`.oxlintrc.json`).
-		files: [...ofSvelte, '**/*.js', '**/*.cjs'],
+		// All that is TypeScript by itself is oxlint's (`.oxlintrc.json`): it has these rules too.
+		files: [components, '**/*.js', '**/*.cjs'],
 		extends: [js.configs.recommended, tseslint.configs.strict, tseslint.configs.stylistic],
 		rules: {
 			eqeqeq: 'error',
@@ -38,10 +40,22 @@ export default defineConfig(
 	},
 	{ files: ofSvelte, extends: [svelte.configs.recommended, svelte.configs.prettier] },
 	{
+		files: [components, '**/*.js', '**/*.cjs'],
 		plugins: { house },
 		rules: {
 			'no-warning-comments': ['error', { terms: ['todo', 'fixme', 'xxx', 'hack'], location: 'anywhere' }],
 			'house/whole-file-names': 'error',
+		},
+	},
+	{
+		files: [components],
+		rules: {
+			'house/named-exports': 'error',
+			'house/no-inline-style': 'error',
+			'house/no-second-reading': 'error',
+			'house/ask-has-mount': 'error',
+			'prefer-const': 'off', // `$props()` and bindable state are let
+			'svelte/prefer-const': ['error', { destructuring: 'all' }],
 		},
 	},
 	{
@@ -57,12 +71,6 @@ export default defineConfig(
 			'svelte/no-at-html-tags': 'error',
 			'svelte/prefer-svelte-reactivity': 'off', // a Map that only remembers need not tell anyone
 			'svelte/button-has-type': 'error',
-			'house/named-exports': 'error',
-			'house/no-inline-style': 'error',
-			'house/no-second-reading': 'error',
-			'house/ask-has-mount': 'error',
-			'prefer-const': 'off', // `$props()` and bindable state are let
-			'svelte/prefer-const': ['error', { destructuring: 'all' }],
 		},
 	},
 	{ files: ['**/*.js', '**/*.cjs'], languageOptions: { globals: globals.node } },

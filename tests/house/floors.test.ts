@@ -247,6 +247,13 @@ describe('what compiles', () => {
 		['src/core/any.ts', 'export const any = (given: any) => given as string;', /no-explicit-any/],
 		['src/core/unused.ts', 'const unused = 1;', /no-unused-vars/],
 		['src/core/asType.ts', `import { Ok } from './row/ok.ts'; export type A = Ok;`, /consistent-type-imports/],
+		[
+			'src/app/asType.svelte.ts',
+			`import { Ok } from '../core/row/ok.ts'; export type A = Ok;`,
+			/consistent-type-imports/,
+		],
+		['src/app/none.svelte.ts', `export const a = mount.kind !== 'none';`, /ask-has-mount/],
+		['src/app/file.svelte.ts', `await import('../core/row/ok');`, /whole-file-names/],
 		['src/core/empty.ts', 'try { Math.max(1); } catch {}', /no-empty/],
 		['src/app/inside.ts', `import 'svelte/internal/client';`, /no-restricted-imports/],
 		['src/core/chance.ts', 'export const a = Math.random();', /no-restricted-properties/],
@@ -309,9 +316,10 @@ describe('what ESLint says', () => {
 	const eslint = new ESLint({ cwd: root });
 
 	test.each([
+		['src/app/session.svelte.ts', '$inspect(1);', 'svelte/no-inspect'],
 		[
-			'src/app/session.svelte.ts',
-			`import { Unit } from './reading.ts'; export type A = Unit;`,
+			'src/App.svelte',
+			`<script lang="ts">import { Unit } from './reading.ts'; let { a }: { a: Unit } = $props();</script>{a}`,
 			'@typescript-eslint/consistent-type-imports',
 		],
 		['src/pages/StartScreen.svelte', '<script>const a = row.typed.mount;</script>{a}', 'house/no-second-reading'],
