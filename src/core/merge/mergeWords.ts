@@ -62,10 +62,10 @@ export function differenceGroups({ rows, isComplete, base }: Merge): readonly Di
 			about: 'Either side may have changed. Yours stay unless you choose theirs; blanks are filled.',
 			rows: open.filter(isUnknown),
 		},
-		{ title: 'New in the file', about: 'They are added unless you leave them out.', rows: alone('added') },
+		{ title: 'New in the file', about: 'Added unless you leave them out.', rows: alone('added') },
 		{
 			title: 'Perhaps not new',
-			about: 'Duplicates and totals. They are left out unless you add them.',
+			about: 'Duplicates and totals. Left out unless you add them.',
 			rows: parted(rows, 'in doubt'),
 		},
 	];
