@@ -12,6 +12,8 @@ export interface WrongedRow extends CutsMade {
 	readonly row: Row;
 	/** Its place in the show, from 0. */
 	readonly index: number;
+	/** Whether the change deletes it. */
+	readonly isDeleted: boolean;
 	/** What stands and what does not, in a sentence. */
 	readonly sentence: string;
 }
@@ -28,8 +30,15 @@ export function rowsWronged(before: WorkedOutShow, after: WorkedOutShow): readon
 		const place = places.get(row.id) ?? -1;
 		const made = cutsThatStand(after.show.rows[place], after.results[place], after.settings, standing);
 		if (made.wrong.length === 0) return [];
-		return [{ row, index, ...made, sentence: sentenceOf(made, after, place, before.settings) }];
+		return [{ row, index, ...made, isDeleted: place < 0, sentence: sentenceOf(made, after, place, before.settings) }];
 	});
+}
+
+/** What makes the change says, where cuts are lost by it: a print that is deleted has no mount to start again. */
+export function changeAnyway(wronged: readonly WrongedRow[]): string {
+	if (wronged.length === 0) return 'Go on all the same';
+	if (wronged.every(({ isDeleted }) => isDeleted)) return 'Delete all the same';
+	return `Change it, start the ${wronged.length === 1 ? 'mount' : 'mounts'} again`;
 }
 
 function sentenceOf({ standing, wrong }: CutsMade, after: WorkedOutShow, place: number, scale: Scale): string {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { rowsWronged } from '../../../../src/core/bench/cutWarning.ts';
+import { changeAnyway, rowsWronged } from '../../../../src/core/bench/cutWarning.ts';
 import { spoilBoard, tickCuts } from '../../../../src/core/bench/tickCuts.ts';
 import type { CutTick } from '../../../../src/core/show/tick.ts';
 import { cutsThatStand, tickFor } from '../../../../src/core/bench/ticks.ts';
@@ -99,7 +99,19 @@ test('a change says which cuts stand and which would be wrong, each with what it
 		index: 0,
 		sentence: 'Cut: top 70 mm, bottom 78 mm, which would be wrong. Still right: left 72 mm, right 72 mm.',
 	});
-	expect(rowsWronged(worked(ticked), worked({ ...ticked, rows: [] }))[0]!.sentence).toMatch(/would be left over\.$/);
+	const deleted = rowsWronged(worked(ticked), worked({ ...ticked, rows: [] }));
+	expect(deleted[0]!.sentence).toMatch(/would be left over\.$/);
+	expect([
+		changeAnyway([]),
+		changeAnyway(deleted),
+		changeAnyway([wronged!]),
+		changeAnyway([...deleted, wronged!]),
+	]).toEqual([
+		'Go on all the same',
+		'Delete all the same',
+		'Change it, start the mount again',
+		'Change it, start the mounts again',
+	]);
 	expect(rowsWronged(worked(ticked), worked({ ...ticked, rows: [row({ ...typed.typed, title: 'Ebb' })] }))).toEqual([]);
 	const inChalk = row({ ...typed.typed, board: 'Chalk' });
 	const cutInChalk = { ...show, rows: [inChalk], ticks: ticksOf(inChalk).slice(0, 1) };
