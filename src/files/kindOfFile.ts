@@ -54,5 +54,5 @@ export const mostOfFile = 50_000_000;
 /** A sentence for a file that holds more than a list of prints does; undefined where it does not. */
 export const tooLarge = (size: number): string | undefined =>
 	size > mostOfFile
-		? `it holds ${Math.round(size / 1e6)} MB, and a list or a show at most ${mostOfFile / 1e6}: is it the right file?`
+		? `it holds ${Math.ceil(size / 1e6)} MB, and a list or a show at most ${mostOfFile / 1e6}: is it the right file?`
 		: undefined;

@@ -33,7 +33,7 @@ const mostBytes = 500_000_000;
 /** Reads a picture file: what it is, how it lies, and a small picture of it. @returns a problem, without the file's name */
 export async function readPicture(file: Blob): Promise<Reading<ReadPicture>> {
 	if (file.size > mostBytes)
-		return { problem: `it holds ${Math.round(file.size / 1e6)} MB; a picture may hold ${mostBytes / 1e6}` };
+		return { problem: `it holds ${Math.ceil(file.size / 1e6)} MB; a picture may hold ${mostBytes / 1e6}` };
 	let bytes: Uint8Array<ArrayBuffer>;
 	try {
 		bytes = new Uint8Array(await file.arrayBuffer());
