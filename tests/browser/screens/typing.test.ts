@@ -140,7 +140,7 @@ test('a worked-out active cell says how it came to its figure', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await cell(page, 0, 'window width').click();
-		await expect.poll(() => page.locator('#sentences').innerText()).toMatch(/Window width:.*294 mm/);
+		await expect.poll(() => page.locator('#sentences').innerText()).toMatch(/Window width:.*294\smm/);
 		await cell(page, 0, 'picture width').click();
 		await expect.poll(() => page.locator('#sentences').innerText()).not.toMatch(/Picture width:/);
 	}));
