@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { coverAllBut, tapUntil } from '../grid/fingers.ts';
 import { axeProblems } from '../harness/axe.ts';
+import { enlargeText } from '../harness/lostText.ts';
 import { phone } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
 import { focused, heard, openHands } from './hands.ts';
@@ -60,6 +61,11 @@ test('a phone shows one print at a time, with the same cells', () =>
 		expect(await page.getByRole('textbox', { name: /^Picture width/ }).inputValue()).toBe('456');
 		expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
 		expect(await axeProblems(page)).toEqual([]);
+		await enlargeText(page, 2);
+		const [name, reminder] = await page
+			.locator('header :is(.name, .reminder)')
+			.evaluateAll((all) => all.map((each) => each.getBoundingClientRect()));
+		expect(reminder!.top, 'in larger text too, each has its line').toBeGreaterThan(name!.bottom - 4);
 	}));
 
 test('on a phone one reads, corrects and ticks: found by words, mended, typed with keys of our own, cut', () =>
