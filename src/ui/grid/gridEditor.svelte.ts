@@ -3,6 +3,7 @@ import { planPaste } from '../../core/grid/planPaste.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import { isBlankRow } from '../../core/show/blankRow.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
+import { oneLine } from '../../core/values/oneLine.ts';
 import { typedIntoDeleted } from '../../core/device/shelf.ts';
 import type { CellPlans } from './cellPlans.ts';
 import { textAndState } from './cellView.ts';
@@ -84,7 +85,7 @@ export class GridEditor {
 		const { column, key } = this.#selection.column;
 		if (row === undefined || column === undefined) return false;
 		// A line has no line ends; those of a pasted text stay until the text is typed again.
-		const opened = asTyped(row, column).replaceAll(/\s*[\r\n]+\s*/g, ' ');
+		const opened = oneLine(asTyped(row, column));
 		const text = isReplacing ? '' : opened;
 		this.#editing = { id: row.id, key, text, opened, isOver: isReplacing, problem: undefined };
 		this.#cells.arranged.kept = row.id;

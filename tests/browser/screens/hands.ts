@@ -51,14 +51,20 @@ const prints = [
 	['Two nets', '310', '210', ''],
 ] as const;
 
-/** Opens a show of four prints, one to look at and one to stop for, with a board to cut them from. */
-export async function openHands(page: Page): Promise<void> {
+/**
+ * Opens a show of four prints, one to look at and one to stop for, with a board to cut them from.
+ * @param own what is typed besides in the first of them
+ */
+export async function openHands(page: Page, own: Readonly<Record<string, string>> = {}): Promise<void> {
 	const rows = prints.map((texts, place) => ({
 		id: `row-${place}`,
 		order: place + 1,
-		typed: Object.fromEntries(
-			columnsOfFour.map((column, at) => [column, texts[at]!] as const).filter(([, text]) => text !== ''),
-		),
+		typed: {
+			...Object.fromEntries(
+				columnsOfFour.map((column, at) => [column, texts[at]!] as const).filter(([, text]) => text !== ''),
+			),
+			...(place === 0 && own),
+		},
 	}));
 	const boards = [{ name: 'Chalk', kind: 'sheet', width: 1200, height: 900 }];
 	const show = { format: 'evenhang-show', version: 3, name: 'Hands', settings: { boards }, rows };

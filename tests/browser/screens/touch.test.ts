@@ -141,8 +141,10 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 
 test('on a phone a list opens, the field stays where it is, an unread cell says why, and mends are whole', () =>
 	phonePlay(async (page) => {
-		await openHands(page);
+		await openHands(page, { note: 'Signed below\nby hand' });
 		await page.getByRole('button', { name: 'Close', exact: true }).first().tap();
+		const note = await page.getByRole('textbox', { name: 'Note' }).inputValue();
+		expect(note, 'a field has one line, and keeps the words of two apart').toBe('Signed below by hand');
 		const surface = page.getByRole('combobox', { name: 'Surface' });
 		await surface.tap();
 		await page.getByRole('option', { name: 'satin' }).tap();
