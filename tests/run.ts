@@ -17,7 +17,7 @@ interface Sum {
 /** A tool that passes or fails as a whole; what it says is shown only when it fails. */
 type Check = readonly [name: string, tool: string, ...args: string[]];
 
-/** Those that keep one core busy come first, the longest before the others; the last two fill both. */
+/** Those that keep one core busy come first, the longest before the others; the last fills both. */
 const checks: readonly Check[] = [
 	[
 		'types of the app',
@@ -31,8 +31,8 @@ const checks: readonly Check[] = [
 	],
 	['lint of Svelte', 'eslint', '.', '--max-warnings', '0'],
 	['floors', 'depcruise', 'src', 'tests', '--config', '.dependency-cruiser.cjs'],
+	['format', 'oxfmt', '--threads=1', '--check', '.'], // a second thread would load all of Prettier once more
 	['types and lint of every floor', 'oxlint'],
-	['format', 'oxfmt', '--check', '.'],
 ];
 
 /** What the plays in the browser open. */
