@@ -125,7 +125,7 @@ async function runBuilt(project: string, env?: NodeJS.ProcessEnv, ...more: strin
 	return built.failed === 0 ? [built, await runTests([project], env, ...more)] : [built];
 }
 
-/** The browser's tests that are harder in the soak: of a host and a device that fail, of long use, and with contrast under axe. */
+/** The browser's tests that are harder in the soak: of a host and a device that fail, of long use, with contrast under axe, with plans. */
 const inSoak = [
 	'axe',
 	'exchange.test.ts',
@@ -151,6 +151,7 @@ const inSoak = [
 	'serve.test.ts',
 	'storageFaults.test.ts',
 	'update.test.ts',
+	'wall',
 	'wholeJob.test.ts',
 	'wholeShow.test.ts',
 ].map((name) => `tests/browser/${name}`);

@@ -9,8 +9,8 @@ import { onStage, phone } from './harness/stage.ts';
 import { oneStage } from './screens/oneStage.ts';
 import { activeCell, cell, paste, press, seen, startTyping, withPrints } from './screens/prints.ts';
 
-const play = oneStage({ reducedMotion: 'reduce' });
-const onPhone = oneStage({ viewport: phone, reducedMotion: 'reduce' });
+const play = oneStage({ isPlanned: false, reducedMotion: 'reduce' });
+const onPhone = oneStage({ isPlanned: false, viewport: phone, reducedMotion: 'reduce' });
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first();
 

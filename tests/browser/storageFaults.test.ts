@@ -9,7 +9,7 @@ import { oneStage } from './screens/oneStage.ts';
 import { cell, paste, press, seen, withPrints } from './screens/prints.ts';
 
 /** For what is spoilt in the page alone, and gone with what it stores. */
-const play = oneStage();
+const play = oneStage({ isPlanned: false });
 
 const isSaved = (page: Page) => page.getByText('Saved', { exact: true }).waitFor();
 const noRoom = (page: Page) => page.getByRole('alert').getByText('There is no room left on this device');

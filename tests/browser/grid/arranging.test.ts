@@ -7,7 +7,7 @@ import { oneStage } from '../screens/oneStage.ts';
 import { activeCell, at, cell, paste, press, seen, startTyping } from '../screens/prints.ts';
 import { drag, said, withNumbered } from './cells.ts';
 
-const play = oneStage({ isInOnePage: true, reducedMotion: 'reduce' });
+const play = oneStage({ isPlanned: false, isInOnePage: true, reducedMotion: 'reduce' });
 
 const head = (page: Page, name: string) =>
 	page.getByRole('columnheader', { name, exact: true }).and(page.locator('[data-row="-1"]'));

@@ -8,7 +8,12 @@ import { said, withNumbered } from './cells.ts';
 
 const { length: count } = gridColumns;
 
-const play = oneStage({ isInOnePage: true, reducedMotion: 'reduce', viewport: { width: 1336, height: 820 } });
+const play = oneStage({
+	isPlanned: false,
+	isInOnePage: true,
+	reducedMotion: 'reduce',
+	viewport: { width: 1336, height: 820 },
+});
 
 /** What has the focus, as the browser hands it to a screen reader: its role and name, what it holds, what describes it. */
 async function heard(page: Page, stage: Stage): Promise<string> {

@@ -3,8 +3,8 @@ import { oneStage } from '../screens/oneStage.ts';
 import { activeCell, at, cell, press, seen, startTyping, withPrints } from '../screens/prints.ts';
 import { said, withNumbered } from './cells.ts';
 
-const play = oneStage({ isInOnePage: true });
-const touchPlay = oneStage({ isInOnePage: true, hasTouch: true });
+const play = oneStage({ isPlanned: false, isInOnePage: true });
+const touchPlay = oneStage({ isPlanned: false, isInOnePage: true, hasTouch: true });
 
 test('Tab comes in at one cell, and Escape then Tab leaves it', () =>
 	play(async (page) => {

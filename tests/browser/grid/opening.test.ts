@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
 import { cell } from '../screens/prints.ts';
 
-const inWindow = oneStage();
+const inWindow = oneStage({ isPlanned: false });
 
 /** What is noted of a grid as it opens. */
 interface Opening {

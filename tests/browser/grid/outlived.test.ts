@@ -4,7 +4,7 @@ import { oneStage } from '../screens/oneStage.ts';
 import { cell, press } from '../screens/prints.ts';
 import { grip, selected, withNumbered } from './cells.ts';
 
-const play = oneStage({ isInOnePage: true });
+const play = oneStage({ isPlanned: false, isInOnePage: true });
 
 const scrollTop = (page: Page): Promise<number> => page.getByRole('grid').evaluate((grid) => grid.scrollTop);
 

@@ -4,7 +4,7 @@ import { oneStage } from '../screens/oneStage.ts';
 import { activeCell, at, cell, paste, press, seen, seenIn, startTyping, withPrints } from '../screens/prints.ts';
 import { copied, said, selected, withNumbered } from './cells.ts';
 
-const play = oneStage({ isInOnePage: true });
+const play = oneStage({ isPlanned: false, isInOnePage: true });
 
 const rowCount = (page: Parameters<typeof said>[0]) =>
 	page.getByRole('grid').evaluate((grid) => Number(grid.getAttribute('aria-rowcount')) - 2);

@@ -4,7 +4,7 @@ import { oneStage } from '../screens/oneStage.ts';
 import { activeCell, at, cell, press, seen } from '../screens/prints.ts';
 import { copied, drag, grip, selected, withNumbered } from './cells.ts';
 
-const play = oneStage({ isInOnePage: true });
+const play = oneStage({ isPlanned: false, isInOnePage: true });
 const last = gridColumns.at(-1)!.key;
 
 test('Shift and an arrow extend the selection and take it back, and what is extended to comes into view', () =>

@@ -7,7 +7,7 @@ import { oneStage } from '../screens/oneStage.ts';
 import { activeCell, at, cell, paste, press, seen, withPrints } from '../screens/prints.ts';
 import { grip, said } from './cells.ts';
 
-const play = oneStage({ isInOnePage: true, reducedMotion: 'reduce' });
+const play = oneStage({ isPlanned: false, isInOnePage: true, reducedMotion: 'reduce' });
 
 const prints = [
 	['Low water', '300', '200'],

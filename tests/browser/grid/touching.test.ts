@@ -6,7 +6,7 @@ import { activeCell, at, cell, press, seen, seenIn, withPrints } from '../screen
 import { grip, said, selected, withNumbered } from './cells.ts';
 import { coverAllBut, fingerOn, tapUntil, uncover } from './fingers.ts';
 
-const play = oneStage({ isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
+const play = oneStage({ isPlanned: false, isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
 const handle = (name: 'start' | 'end' | 'fill') => `[data-handle="${name}"]`;
 
 test('handles draw the selection larger and smaller and fill from it; each can be touched on 44 px and shows a small mark', () =>

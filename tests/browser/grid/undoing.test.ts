@@ -6,7 +6,7 @@ import { cell, paste, press, seen, seenIn, stepsFollowed, withPrints } from '../
 import { allCells, copied, drag, grip, said, selected, withNumbered } from './cells.ts';
 
 // So wide that every column is in view: what the grid shows is read without scrolling.
-const play = oneStage({ isInOnePage: true, viewport: { width: 3400, height: 560 } });
+const play = oneStage({ isPlanned: false, isInOnePage: true, viewport: { width: 3400, height: 560 } });
 
 const columnOf = (page: Page, count: number, key: string) =>
 	Promise.all(Array.from({ length: count }, (_, row) => seen(page, row, key)));

@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { serveFolder, type StaticHost } from '../../../src/cli/staticHost.ts';
 import { findChromium, findShell } from './findChromium.ts';
+import { planNothing } from './planNothing.ts';
 
 /** The built app. */
 export const builtApp = fileURLToPath(new URL('../../../dist/', import.meta.url));
@@ -36,6 +37,8 @@ export interface StageOptions {
 	readonly serve?: typeof serveFolder;
 	/** Whether the app is kept on the device by its service worker, which costs each opening a good part of its time. Default true. */
 	readonly isKept?: boolean;
+	/** Whether boards, sticks and the order of the bench are planned, in workers, after each change. Default true. */
+	readonly isPlanned?: boolean;
 	/** How long the browser may use a file of the host without asking for it again, in seconds. Default 0: it asks each time. */
 	readonly maxAge?: number;
 	/** Whether the browser has a profile of its own on disk, and so can be closed and opened again. Default false. */
@@ -255,6 +258,7 @@ export class Stage {
 			if (message.type() === 'error') this.#note('console', `${message.text()} (${message.location().url})`);
 		});
 		context.on('weberror', (error) => this.#note('error', error.error().stack ?? error.error().message));
+		if (this.options.isPlanned === false) await context.addInitScript(planNothing);
 		await context.addInitScript(() => {
 			document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sample }) =>
 				console.error(`policy breached: ${violatedDirective} ${blockedURI} ${sample}`),

@@ -21,7 +21,7 @@ import {
 	withOrientation,
 } from './pictureFiles.ts';
 
-const inWindow = oneStage();
+const inWindow = oneStage({ isPlanned: false });
 
 /** The rows on disk, and what is kept of the pictures of each. */
 const onDisk = (page: Page) =>

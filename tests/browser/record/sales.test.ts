@@ -11,7 +11,7 @@ import { smallTargets } from '../harness/smallTargets.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { openSalesShow, salesShow, unbroken } from './salesShow.ts';
 
-const play = oneStage({ viewport: phone, hasTouch: true, reducedMotion: 'reduce' });
+const play = oneStage({ isPlanned: false, viewport: phone, hasTouch: true, reducedMotion: 'reduce' });
 
 const letter = { name: 'Letter', width: 215.9, height: 279.4 };
 /** The lower one; in the soak both. All documents are tried on A4 in `paper/onPaper.test.ts`. */

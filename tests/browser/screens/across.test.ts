@@ -6,7 +6,7 @@ import { withPrints } from './prints.ts';
 import { oneStage } from './oneStage.ts';
 import { openSettings } from './settingsOf.ts';
 
-const play = oneStage({ isInOnePage: true });
+const play = oneStage({ isPlanned: false, isInOnePage: true });
 
 async function harmoniseExample(page: Page) {
 	await openFirstShow(page, someOfExample(ofEveryKind));

@@ -5,7 +5,7 @@ import { chooseFile } from '../harness/chooseFile.ts';
 import { oneStage } from './oneStage.ts';
 import { seenIn } from './prints.ts';
 
-const play = oneStage({ isInOnePage: true });
+const play = oneStage({ isPlanned: false, isInOnePage: true });
 
 const importList = (page: Page, text: string) => chooseFile(page, 'Import a file', 'list.csv', text);
 

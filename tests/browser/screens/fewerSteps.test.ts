@@ -5,7 +5,7 @@ import { coverAllBut, tapUntil } from '../grid/fingers.ts';
 import { oneStage } from './oneStage.ts';
 import { cell, orderFound, press, seen, seenIn } from './prints.ts';
 
-const play = oneStage({ hasTouch: true });
+const play = oneStage({ isPlanned: false, hasTouch: true });
 
 /**
  * Counts the taps of a finger that hit something. On a busy machine the browser may lose one, or take it for the second

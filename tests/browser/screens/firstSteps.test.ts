@@ -6,8 +6,8 @@ import { focused } from './hands.ts';
 import { oneStage } from './oneStage.ts';
 import { press } from './prints.ts';
 
-const play = oneStage({ reducedMotion: 'reduce' });
-const phonePlay = oneStage({ viewport: phone, hasTouch: true, reducedMotion: 'reduce' });
+const play = oneStage({ isPlanned: false, reducedMotion: 'reduce' });
+const phonePlay = oneStage({ isPlanned: false, viewport: phone, hasTouch: true, reducedMotion: 'reduce' });
 
 const steps = (page: Page) => page.getByRole('region', { name: 'First steps' });
 const atStep = (page: Page) => page.locator('[aria-current=step]').innerText();

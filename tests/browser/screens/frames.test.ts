@@ -5,8 +5,8 @@ import { oneStage } from './oneStage.ts';
 import { cell, press, seenIn, withPrints } from './prints.ts';
 import { openSettings } from './settingsOf.ts';
 
-const play = oneStage({ isInOnePage: true });
-const touched = oneStage({ isInOnePage: true, viewport: uprightTablet, hasTouch: true });
+const play = oneStage({ isPlanned: false, isInOnePage: true });
+const touched = oneStage({ isPlanned: false, isInOnePage: true, viewport: uprightTablet, hasTouch: true });
 
 /** Three prints, and frames of one size of which there are two. */
 async function threePrints(page: Page, count = '2', mountSize = '') {

@@ -3,7 +3,7 @@ import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import { oneStage } from './oneStage.ts';
 import { activeCell, at, cell, painted, paste, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
-const play = oneStage({ isInOnePage: true });
+const play = oneStage({ isPlanned: false, isInOnePage: true });
 
 const three = [
 	['Low water', '300', '200'],

@@ -1,14 +1,18 @@
 import type { Page } from 'playwright-core';
 import { beforeAll } from 'vitest';
+import { isSoak } from '../../soak.ts';
 import { landscapeTablet, Stage, type StageOptions } from '../harness/stage.ts';
 
 /** How a window is to be for a play. */
-type WindowOptions = Pick<StageOptions, 'viewport' | 'colorScheme' | 'hasTouch' | 'reducedMotion' | 'isSharp'>;
+type WindowOptions = Pick<
+	StageOptions,
+	'viewport' | 'colorScheme' | 'hasTouch' | 'reducedMotion' | 'isSharp' | 'isPlanned'
+>;
 
 /** How long the window uses the files of the app that it has, in seconds: longer than the plays take. */
 const aDay = 24 * 60 * 60;
 
-/** The stages of this worker, for a mouse and for fingers, sharp or not. The files share them; they end with the process. */
+/** The stages of this worker, for a mouse and for fingers, sharp or not, with plans or not. The files share them; they end with the process. */
 const stages = new Map<string, Promise<Stage>>();
 
 /** How a play begins. */
@@ -34,11 +38,12 @@ interface Beginnings extends WindowOptions {
  */
 export function oneStage({ isInOnePage = false, ...options }: Beginnings = {}) {
 	const { hasTouch = false, isSharp = false } = options;
-	const kind = `${hasTouch} ${isSharp}`;
+	const isPlanned = isSoak || (options.isPlanned ?? true); // in the soak other plays look on while plans come
+	const kind = `${hasTouch} ${isSharp} ${isPlanned}`;
 	let stage: Stage | undefined;
 	let left: Page | undefined; // where the last play of this file has left well
 	beforeAll(async () => {
-		const set = stages.get(kind) ?? Stage.set({ hasTouch, isSharp, isKept: false, maxAge: aDay });
+		const set = stages.get(kind) ?? Stage.set({ hasTouch, isSharp, isPlanned, isKept: false, maxAge: aDay });
 		stages.set(kind, set);
 		stage = await set;
 	});

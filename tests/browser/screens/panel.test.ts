@@ -8,8 +8,8 @@ import { oneStage } from './oneStage.ts';
 import { cell, paste, press, startTyping, withPrints } from './prints.ts';
 import { openSettings } from './settingsOf.ts';
 
-const play = oneStage({ isInOnePage: true });
-const onPhone = oneStage({ isInOnePage: true, viewport: phone });
+const play = oneStage({ isPlanned: false, isInOnePage: true });
+const onPhone = oneStage({ isPlanned: false, isInOnePage: true, viewport: phone });
 
 const heightOf = async (page: Page, selector: string) => (await page.locator(selector).boundingBox())?.height ?? 0;
 const widthOf = async (page: Page, selector: string) => (await page.locator(selector).boundingBox())?.width ?? 0;

@@ -8,7 +8,7 @@ import { focused } from './hands.ts';
 import { oneStage } from './oneStage.ts';
 import { press, withPrints } from './prints.ts';
 
-const play = oneStage({ isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
+const play = oneStage({ isPlanned: false, isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
 
 const places = (page: Page) => page.getByRole('navigation', { name: 'Places' });
 const opener = (page: Page) => page.getByRole('button', { name: /^Places, / });

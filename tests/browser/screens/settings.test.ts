@@ -3,7 +3,7 @@ import { oneStage } from './oneStage.ts';
 import { press, seen, seenIn, withPrints } from './prints.ts';
 import { openSettings } from './settingsOf.ts';
 
-const play = oneStage({ isInOnePage: true });
+const play = oneStage({ isPlanned: false, isInOnePage: true });
 
 test('a changed setting works every row out again, is kept, and can be undone', () =>
 	play(async (page) => {

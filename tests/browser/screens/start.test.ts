@@ -10,8 +10,8 @@ import { onStage, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
 import { activeCell, at, cell, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
-const play = oneStage();
-const inOnePage = oneStage({ isInOnePage: true });
+const play = oneStage({ isPlanned: false });
+const inOnePage = oneStage({ isPlanned: false, isInOnePage: true });
 
 /** What has the focus: its words, else what kind of thing it is. */
 const focused = (page: Page): Promise<string> =>

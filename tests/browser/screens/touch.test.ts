@@ -7,7 +7,7 @@ import { oneStage } from './oneStage.ts';
 import { focused, heard, openHands } from './hands.ts';
 import { activeCell, at, cell, press, seen, startTyping } from './prints.ts';
 
-const play = oneStage({ isInOnePage: true, hasTouch: true });
+const play = oneStage({ isPlanned: false, isInOnePage: true, hasTouch: true });
 const phonePlay = oneStage({ viewport: phone, hasTouch: true, reducedMotion: 'reduce' });
 
 test('a tap takes a cell, a second tap opens it, a tap elsewhere keeps what was typed', () =>

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { oneStage } from './oneStage.ts';
 import { activeCell, at, cell, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
-const play = oneStage({ isInOnePage: true });
+const play = oneStage({ isPlanned: false, isInOnePage: true });
 
 const results = ['window width', 'window height', 'side', 'top', 'bottom', 'mount width', 'mount height'];
 

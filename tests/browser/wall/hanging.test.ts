@@ -4,7 +4,7 @@ import { isInView } from '../harness/isInView.ts';
 import { landscapeTablet, phone } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
-const play = oneStage({ isInOnePage: true });
+const play = oneStage({ isPlanned: false, isInOnePage: true });
 
 test('at the wall each frame that is drawn has its print’s own number, on every wall', () =>
 	play(async (page, stage) => {

@@ -6,9 +6,9 @@ import { openFirstShow, showOf } from '../harness/openShow.ts';
 import { phone } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
-const withFinger = oneStage({ isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
+const withFinger = oneStage({ isPlanned: false, isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
 // Where a print is drawn is measured to the pixel.
-const withKeys = oneStage({ isInOnePage: true, reducedMotion: 'reduce', isSharp: true });
+const withKeys = oneStage({ isPlanned: false, isInOnePage: true, reducedMotion: 'reduce', isSharp: true });
 
 /** A show of six prints, 500 × 400 without frames, and two walls: three hang on North, three nowhere. */
 const show = showOf(
