@@ -8,12 +8,17 @@ export class KeptCuts {
 		RowResult,
 		{ readonly number: number; readonly settings: Settings; readonly cuts: readonly SetCut[] }
 	>();
+	/** The set-ups that were met under the latest settings: thousands of rows are cut at the same few. */
+	readonly #met = new Map<string, Omit<SetCut, 'cut'>>();
+	#settings: Settings | undefined;
 
 	/** As `windowCuts`. */
 	readonly of: typeof windowCuts = (result, number, settings) => {
 		const known = this.#known.get(result);
 		if (known?.number === number && known.settings === settings) return known.cuts;
-		const cuts = windowCuts(result, number, settings);
+		if (settings !== this.#settings) this.#met.clear();
+		this.#settings = settings;
+		const cuts = windowCuts(result, number, settings).map((each) => this.#asMet(each));
 		this.#known.set(result, { number, settings, cuts });
 		return cuts;
 	};
@@ -22,5 +27,12 @@ export class KeptCuts {
 	*ahead(results: readonly RowResult[], settings: Settings, isStopped: () => boolean): Generator<void, void> {
 		for (let place = 0; place < results.length && !isStopped(); place++)
 			yield void this.of(results[place]!, place + 1, settings);
+	}
+
+	/** A cut with the set-up that was met first. */
+	#asMet({ key, setUp, cut }: SetCut): SetCut {
+		let met = this.#met.get(key);
+		if (!met) this.#met.set(key, (met = { key, setUp }));
+		return { key: met.key, setUp: met.setUp, cut };
 	}
 }

@@ -50,3 +50,21 @@ test('cuts that were made ahead are not made again; what has ended makes none', 
 	expect(looks).toBe(1); // the third
 	expect(cuts).toEqual(results.map((result, place) => windowCuts(result, place + 1, settings)));
 });
+
+test('rows that are cut alike share what the bench is set to; under other settings it is set alike for another border', () => {
+	const kept = new KeptCuts();
+	const cutsOf = (side: string, bench: object) => {
+		const own = readSettings({ bench }).settings;
+		const results = ['a', 'b'].map((id) =>
+			judgeRow({ ...row(id, '300'), typed: { 'picture width': '300', 'picture height': '200', side } }, own),
+		);
+		const cuts = results.map((result, place) => kept.of(result, place + 1, own));
+		expect(cuts).toEqual(results.map((result, place) => windowCuts(result, place + 1, own)));
+		return cuts.map((ofRow) => ofRow.find(({ cut }) => cut.side === 'left')!);
+	};
+	const [one, other] = cutsOf('70', {});
+	expect(other!.setUp).toBe(one!.setUp);
+	const [wider] = cutsOf('72', { correction: '2 mm' });
+	expect(wider!.key).toBe(one!.key);
+	expect(wider!.setUp.border).not.toBe(one!.setUp.border);
+});
