@@ -225,19 +225,25 @@ export const cardPage = {
 	...{ gap: 8, label: 24, head: 8, lead: 1.4 },
 	/** The drawing has at least this; where the smallest type has no room beside it, the other. */
 	...{ drawing: 70, leastDrawing: 36 },
-	/** The list to tick: its head, a line of it, and how many copies have boxes beside each other. */
-	ticks: { head: 13, line: 6.5, mostCopies: 25 },
+	/** The list to tick: its head, a line of it, how many copies have boxes beside each other, and how many in two columns. */
+	ticks: { head: 13, line: 6.5, mostCopies: 25, mostPaired: 6 },
 } as const;
 
 /** The sizes of type that a card is tried in, in points, the usual one first. */
 const cardPoints = [11, 10.5, 10, 9.5, 9, 8.5] as const;
 
-/** How high the list to tick is, in mm: of one copy its steps stand in two columns. */
+/** How high the list to tick is, in mm: of few copies its steps stand in two columns. */
 export function ticksMm({ copies }: Pick<PrintCard, 'copies'>): number {
-	const { head, line } = cardPage.ticks;
+	const { head, line, mostPaired } = cardPage.ticks;
 	const steps = copies[0]?.steps.length ?? 0;
-	return head + (copies.length > 1 ? steps : Math.ceil(steps / 2)) * line;
+	return head + (copies.length > mostPaired ? steps : Math.ceil(steps / 2)) * line;
 }
+
+/** The type of cards that are printed together, in points: all have that of the one that needs the smallest. */
+export const pointsOfCards = (
+	cards: readonly { readonly card: PrintCard; readonly name: string }[],
+	paper: Paper,
+): number => Math.min(cardPoints[0], ...cards.map(({ card, name }) => pointsOfCard(card, name, paper)));
 
 /**
  * The largest type, in points, in which all of a card has room on its page with a drawing that is still to be read; the

@@ -1,7 +1,8 @@
 import { knifeCautions } from '../../core/bench/knifeCautions.ts';
 import { madeTicks } from '../../core/lists/madeOf.ts';
-import { pointsOfCard, printCard } from '../../core/lists/printCard.ts';
+import { pointsOfCards, printCard } from '../../core/lists/printCard.ts';
 import { hangingList } from '../../core/walls/hangingList.ts';
+import { cardFigures } from '../../ui/paper/cardFigures.ts';
 import CardPaper from '../../ui/paper/CardPaper.svelte';
 import { namesOfPrints } from './namesOfPrints.ts';
 import { paperDocument } from './paperDocument.ts';
@@ -19,15 +20,16 @@ export const cardsDocument = paperDocument({
 		const nameOf = namesOfPrints(source);
 		const ticks = madeTicks(show.made);
 		const lines = new Map(hangingList(results, settings).map((line) => [line.place, line]));
-		const pages = show.rows.flatMap((row, place) => {
+		const cards = show.rows.flatMap((row, place) => {
 			const result = results[place]!;
 			if (result.copies === 0) return [];
 			const card = printCard({ row, place, result, settings, ticks, line: lines.get(place) });
-			const name = nameOf(place);
-			const points = pointsOfCard(card, name, paper);
-			return { card, name, points, result, settings, address: pictures.addressOf(row) };
+			return { card, name: nameOf(place), result, settings, address: pictures.addressOf(row) };
 		});
-		return { pages };
+		const points = pointsOfCards(cards, paper);
+		// Of all the same width, so that mounts of one size are drawn at one scale.
+		const figures = Math.max(...cards.map(({ result }) => cardFigures(result, settings)));
+		return { pages: cards.map((each) => ({ ...each, points, figures })) };
 	},
 	component: CardPaper,
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { copiesOf, isReady, madeTicks } from '../../../../src/core/lists/madeOf.ts';
-import { pointsOfCard, printCard } from '../../../../src/core/lists/printCard.ts';
+import { pointsOfCard, pointsOfCards, printCard, ticksMm } from '../../../../src/core/lists/printCard.ts';
 import { hangingList } from '../../../../src/core/walls/hangingList.ts';
 import { showOf } from './showOf.ts';
 
@@ -105,6 +105,18 @@ test('a copy is ready when every step that is asked of it is done, and no other'
 		);
 	expect(ready(steps)).toBe(true);
 	expect(ready(steps.slice(1))).toBe(false);
+});
+
+test('cards that are printed together have one size of type, and few copies tick in two columns', () => {
+	const long = 'x'.repeat(299);
+	const card = (line: string, name = 'Ebb') => ({ card: cardOf(line), name });
+	const [short, full] = [card('title Ebb, frame Oak'), card(`title ${long}, frame ${long}, note ${long}`, long)];
+	const pointsOf = (cards: Parameters<typeof pointsOfCards>[0]) => pointsOfCards(cards, 'Letter');
+	expect(pointsOf([short, full])).toBe(pointsOf([full]));
+	expect(pointsOf([short])).toBeGreaterThan(pointsOf([full]));
+	const high = (copies: number) => ticksMm(cardOf(`title Ebb, frame Oak, copies ${copies}`));
+	expect([high(4), high(6)]).toEqual([high(1), high(1)]);
+	expect(high(7)).toBeGreaterThan(high(6));
 });
 
 test('type gets smaller as long texts come, no further than it is read', () => {
