@@ -14,7 +14,7 @@ export interface MatchedColumn {
 
 /**
  * What the columns of a file mean. A column's own name stands before another word for it. Where two have the same
- * meaning the second is in doubt, but for a size beside its own width or height, which is kept as it is.
+ * meaning the second is in doubt, but for a size beside its own width or height, which is left as it is.
  * @param cells the headers
  * @param samples cells of each column
  * @param matching what a person has said of them, by their names as `distinctHeaders` gives them, in whatever case

@@ -10,7 +10,7 @@ import { readTable } from './readTable.ts';
 export interface ColumnOfFile {
 	/** Its header, as it stands. */
 	readonly text: string;
-	/** The column of ours that it is; `none` where it is kept as it is, undefined for a result, which is only compared. */
+	/** The column of ours that it is; `none` where it is left as it is, undefined for a result, which is only compared. */
 	readonly meaning: ColumnName | 'none' | undefined;
 	/** What it may mean where that is not sure, the likeliest first. */
 	readonly guesses: readonly ColumnName[];

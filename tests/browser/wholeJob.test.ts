@@ -71,7 +71,7 @@ async function typeTheShow(page: Page): Promise<void> {
 	await type(page, 2, 'title', 'Kiln door');
 	await type(page, 2, 'picture width', 'twelve');
 	await page.getByText('“twelve” is not a length').first().waitFor();
-	await page.getByRole('button', { name: 'Keep as typed' }).click();
+	await page.getByRole('button', { name: 'Leave as typed' }).click();
 	await page.getByRole('button', { name: '1 can’t be cut yet' }).waitFor();
 	expect(await seen(page, 2, 'picture width'), 'what cannot be read stays as typed').toBe('twelve typed');
 	await isSaved(page);

@@ -34,7 +34,7 @@ export function safetySentences({
 		? 'The app is installed.'
 		: isPassingTab
 			? `${passingTab} To move shows there, save a backup here and open it there.`
-			: 'The app is not installed. Install it, or add it to the home screen, and your shows are kept for longer.';
+			: 'The app is not installed. Install it, or add it to the home screen, and your shows stay for longer.';
 	return [copySentence(copiedOn, changesSince), kept, installed];
 }
 

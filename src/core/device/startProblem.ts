@@ -16,7 +16,7 @@ export const hasStopped = (error: string): string =>
 	`Evenhang has stopped${error === '' ? '' : ` (${error.replace(/\.$/, '')})`}. Load the page again. ${still}`;
 
 /** A sentence for a device that does not answer when the show is to be opened. */
-export const storageSilent = `What is kept on this device has not opened yet. Close Evenhang in other tabs, then load the page again. ${still}`;
+export const storageSilent = `What is saved on this device has not opened yet. Close Evenhang in other tabs, then load the page again. ${still}`;
 
 /** A sentence for what is stored having been saved as a file, without the app. */
 export const storedSaved = (shows: number, unread: number, fileName: string): string => {

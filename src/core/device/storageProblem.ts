@@ -37,7 +37,7 @@ export function notOpened(name: string): string {
 		case 'VersionError':
 			return 'A newer version of this app has been used here, and this one cannot read what it keeps. Load the page again to get the newer one.';
 		default:
-			return `What is kept on this device cannot be opened just now (${name}). Load the page again.`;
+			return `What is saved on this device cannot be opened just now (${name}). Load the page again.`;
 	}
 }
 

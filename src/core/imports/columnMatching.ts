@@ -34,7 +34,7 @@ export const sizeColumns: readonly ColumnName[] = ['picture width', 'mount', 'wi
 
 /** Where two columns of a file are said to be the same. */
 export const saidTwice = (name: ColumnName): string =>
-	`Two columns are said to be ${name}. Choose another for one of them, or keep one as it is.`;
+	`Two columns are said to be ${name}. Choose another for one of them, or leave one as it is.`;
 
 /**
  * What to suggest for columns in doubt: for each the likeliest that no column before it, and none that is sure, has.

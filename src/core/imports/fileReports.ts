@@ -120,8 +120,8 @@ function unknownColumns(names: readonly string[]): string {
 	const all = names.length > mostNames ? `${said.join(', ')} and ${names.length - mostNames} more` : said.join(', ');
 	if (names.length === 0) return '';
 	return names.length === 1
-		? `Column ${all} is not known; it is kept as it is.`
-		: `Columns ${all} are not known; they are kept as they are.`;
+		? `Column ${all} is not known; it is left as it is.`
+		: `Columns ${all} are not known; they are left as they are.`;
 }
 
 /** Where what came would make cuts wrong: it waits for a word. */

@@ -31,9 +31,9 @@ export function keptOff({ read, hasMount, boards }: WorkedRow): {
 export function protectionOf(worked: WorkedRow, settings: Settings): string {
 	const { glazing } = worked.words;
 	const say = (value: Length) => formatWithUnit(value, settings);
-	if (glazing === 'none') return 'No glazing: nothing touches the print, and nothing keeps dust and fingers off it.';
+	if (glazing === 'none') return 'No glazing. Nothing touches the print, and nothing keeps dust and fingers off it.';
 	const { parts, far, isGuess, mountCount } = keptOff(worked);
-	if (parts.length === 0) return `Nothing keeps the print off the ${glazing}: it has neither mount nor spacer.`;
+	if (parts.length === 0) return `Nothing keeps the print off the ${glazing}. It has neither mount nor spacer.`;
 	const guess = isGuess ? ` (the board’s thickness is not known; ${say(usualBoardThickness)} is usual)` : '';
 	return `${parts.join(' and ').replace(/^./, (first) => first.toUpperCase())} keep${parts.length > 1 || mountCount === 2 ? '' : 's'} the print ${say(far)} off the ${glazing}${guess}.`;
 }

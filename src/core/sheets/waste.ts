@@ -5,7 +5,7 @@ import type { Layout } from './layout.ts';
 const areaOf = (pieces: readonly Size[]) =>
 	pieces.reduce((total, { width, height }) => total + toMm(width) * toMm(height), 0);
 
-/** The share of the board used that is kept as offcuts, from 0 to 1. */
+/** The share of the board used that is left as offcuts, from 0 to 1. */
 export function offcutShareOf(layouts: readonly Layout[]): number {
 	const used = areaOf(layouts.map(({ stock }) => stock));
 	return used === 0 ? 0 : areaOf(layouts.flatMap(({ offcuts }) => offcuts)) / used;

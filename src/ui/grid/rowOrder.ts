@@ -50,7 +50,7 @@ export class RowOrder {
 	keep(): void {
 		const ids = this.#cells.rows.map(({ id }) => id);
 		const views = { ...this.#source.views, sort: undefined };
-		const label = 'Keep this order';
+		const label = 'Save this order';
 		const order: Command = (show) => compose(orderRows(show, ids, label), changeViews(show, views, label));
 		if (this.#edits.do(order)) this.#notices.say('The prints are in this order now');
 	}

@@ -61,7 +61,7 @@ test('by keyboard: sorted from the head, by size whatever the unit; the active r
 		await expect.poll(async () => (await titles(page, 5))[4]).toBe('Ebb');
 		await press(page, 'Control+z', 'Control+z');
 		await expect.poll(() => titles(page, 5)).toEqual(['Ebb', 'Fog', 'Pier 9', 'Pier 10', 'Tar']);
-		await page.getByRole('button', { name: 'Keep this order' }).press('Enter');
+		await page.getByRole('button', { name: 'Save this order' }).press('Enter');
 		await page.getByText('Saved', { exact: true }).waitFor();
 		await page.reload();
 		await expect.poll(() => titles(page, 5)).toEqual(['Ebb', 'Fog', 'Pier 9', 'Pier 10', 'Tar']);

@@ -191,7 +191,7 @@ test('menus, the bar and its panels are heard', () =>
 			- paragraph: "1 of 2 prints, sorted by number: can’t be cut yet"
 			- button "Show all prints"
 			- button "Hanging order"
-			- button "Keep this order"
+			- button "Save this order"
 			- region "Filter":
 			  - heading "Filter" [level=2]
 			  - group "Only prints with":

@@ -58,7 +58,7 @@ test('axe finds nothing in any state of the grid, and a finger hits everything',
 		await look('editing');
 		await page.keyboard.type('1,500');
 		await press(page, 'Enter');
-		const keep = page.getByRole('button', { name: 'Keep as typed' });
+		const keep = page.getByRole('button', { name: 'Leave as typed' });
 		await keep.waitFor();
 		await look('error');
 		await keep.click(); // and is gone with its editor

@@ -125,7 +125,7 @@ test('an import says what it did not know, leads to what it could not read, and 
 			'rows.csv',
 			`title,shape,side,hue,result settings\nLow water,3:2,,red,${settings}\nSalt road,3:2,broad,,${settings}\n`,
 		);
-		await page.getByText('Column “hue” is not known; it is kept as it is.').waitFor();
+		await page.getByText('Column “hue” is not known; it is left as it is.').waitFor();
 		await page.getByText('1 cell not understood').waitFor();
 		await page.getByText('mount size 600 × 450 mm (here 500 × 400 mm)').waitFor();
 		await page.getByRole('button', { name: 'Use these settings' }).click();

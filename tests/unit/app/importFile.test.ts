@@ -255,12 +255,12 @@ test('columns that are not known are named, and cells that could not be read are
 	expect(taken.sentences).toEqual([
 		'2 rows added.',
 		'2 cells not understood, kept as typed and marked.',
-		'Column “hue” is not known; it is kept as it is.',
+		'Column “hue” is not known; it is left as it is.',
 	]);
 	expect(taken.unread).toEqual({ id: session.show.rows[1]?.id, column: 'side' });
 	const many = Array.from({ length: 9 }, (_, at) => `x${at}`);
 	expect(told(await importText(session, `title\t${many.join('\t')}\nMole\n`)).sentences[1]).toBe(
-		'Columns “x0”, “x1”, “x2”, “x3”, “x4”, “x5” and 3 more are not known; they are kept as they are.',
+		'Columns “x0”, “x1”, “x2”, “x3”, “x4”, “x5” and 3 more are not known; they are left as they are.',
 	);
 });
 

@@ -61,7 +61,7 @@ describe('a header in other words', () => {
 		expect(read(`title;${header}\nPier;${cell}\n`).rows[0]!.typed).toEqual({ title: 'Pier', ...typed });
 	});
 
-	test('a size beside its own width is kept as it is, and two words for one column are not guessed', () => {
+	test('a size beside its own width is left as it is, and two words for one column are not guessed', () => {
 		const { rows } = read('picture size,picture width\n60x45,456\n');
 		expect(rows[0]).toMatchObject({ typed: { 'picture width': '456' }, extra: { 'picture size': '60x45' } });
 		expect(readRows('mat width,mount width\n1,2\n', settings, makeId)).toEqual({

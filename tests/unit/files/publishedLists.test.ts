@@ -162,7 +162,7 @@ describe('sizes among words', () => {
 		]);
 	});
 
-	test.each(['POA', '£1,250', '1.250,00 €'])('the price %s is kept as it is', (price) => {
+	test.each(['POA', '£1,250', '1.250,00 €'])('the price %s is left as it is', (price) => {
 		expect(read(`title;price\nPier;${price}\n`).rows[0]!.typed.price).toBe(price);
 	});
 });

@@ -30,7 +30,7 @@ test.each([
 
 test.each([
 	[{ isInstalled: true }, 'The app is installed.'],
-	[{ isInstalled: false }, 'are kept for longer'],
+	[{ isInstalled: false }, 'stay for longer'],
 	// WebKit, "Full Third-Party Cookie Blocking and More" (2020): seven days of use of the browser; home screen apps count
 	// their own. Only cookies go along to the home screen, so shows are moved as a file.
 	[

@@ -18,6 +18,6 @@ test('a column in doubt is suggested to be what no other is', () => {
 
 test('two columns that are said to be the same are told by name', () => {
 	expect(saidTwice('side')).toBe(
-		'Two columns are said to be side. Choose another for one of them, or keep one as it is.',
+		'Two columns are said to be side. Choose another for one of them, or leave one as it is.',
 	);
 });

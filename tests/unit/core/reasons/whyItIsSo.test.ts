@@ -62,16 +62,16 @@ test.each([
 	],
 	[
 		'picture 456 x 306, frame none',
-		'No glazing: nothing touches the print, and nothing keeps dust and fingers off it.',
+		'No glazing. Nothing touches the print, and nothing keeps dust and fingers off it.',
 	],
-	['picture 456 x 306, mount none', 'Nothing keeps the print off the glass: it has neither mount nor spacer.'],
+	['picture 456 x 306, mount none', 'Nothing keeps the print off the glass. It has neither mount nor spacer.'],
 	['picture 456 x 306, mount none, spacer 3, glazing glass', 'A spacer keeps the print 3 mm off the glass.'],
 	[
 		'picture 456 x 306, mount none, glazing glass',
-		'Nothing keeps the print off the glass: it has neither mount nor spacer.',
+		'Nothing keeps the print off the glass. It has neither mount nor spacer.',
 	],
 	[
 		'picture 456 x 306, glazing none',
-		'No glazing: nothing touches the print, and nothing keeps dust and fingers off it.',
+		'No glazing. Nothing touches the print, and nothing keeps dust and fingers off it.',
 	],
 ])('%s: %s', (line, sentence) => expect(protectionOf(workOut(rowOf(line), settings), settings)).toBe(sentence));
