@@ -1,4 +1,4 @@
-import { type Length, length } from '../length/length.ts';
+import { isSame, type Length, length } from '../length/length.ts';
 import { formatMark } from '../length/formatMark.ts';
 import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
 import { layHinges } from '../row/layHinges.ts';
@@ -71,6 +71,7 @@ function mountFigures(worked: WorkedRow, settings: Settings): readonly FactFigur
 	const { thickness } = boardThickness(boards.mount);
 	const shows = read.cells.innerMount;
 	return [
+		...squareFigure(worked, settings),
 		{
 			what: 'Window at the face',
 			figures: size(faceOpening(windowWidth, thickness), faceOpening(windowHeight, thickness)),
@@ -86,6 +87,24 @@ function mountFigures(worked: WorkedRow, settings: Settings): readonly FactFigur
 			: []),
 		layersFigure(worked, settings),
 	];
+}
+
+/**
+ * That a square picture has a window which is not, because its borders go to the ruler: whoever lays a rule on it wants to
+ * know why. What is further from square was typed so.
+ */
+function squareFigure({ solved }: WorkedRow, settings: Settings): readonly FactFigure[] {
+	const { windowWidth, windowHeight, pictureWidth, pictureHeight } = solved;
+	if (!windowWidth || !windowHeight || !isSame(pictureWidth ?? 0, pictureHeight ?? 1)) return [];
+	const { size, say } = sayer(settings);
+	return isSame(windowWidth, windowHeight) || Math.abs(windowWidth - windowHeight) > 2 * settings.ruler
+		? []
+		: [
+				{
+					what: 'Window not square',
+					figures: `${size(windowWidth, windowHeight)}, by the ruler’s ${say(settings.ruler)}`,
+				},
+			];
 }
 
 /** How thick mounts, print and undermount are together, so that nobody counts the undermount twice. */

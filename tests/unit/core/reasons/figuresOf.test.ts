@@ -53,5 +53,14 @@ test('a print without a mount and glazing has its picture only', () =>
 		'Glazing: none',
 	]));
 
+test('a square picture says where the ruler leaves its window out of square', () => {
+	// 600 − 291 leaves 154.5 at the sides, which go up to 155; 450 − 291 leaves 159, of which no half is lost.
+	expect(figures('picture 297 x 297')).toContain('Window not square: 290 × 291 mm, by the ruler’s 1 mm');
+	const said = (line: string) => figures(line).join();
+	expect(said('picture 308 x 308'), 'a square window').not.toContain('not square');
+	expect(said('picture 297 x 296')).not.toContain('not square');
+	expect(said('picture 297 x 297, window 280 x 290'), 'typed so').not.toContain('not square');
+});
+
 test('what touches the glass is said', () =>
 	expect(figures('picture 456 x 306, mount none, glazing glass')).toContain('Off the glass: nothing'));
