@@ -65,7 +65,7 @@ export function getPages(
 			kindWords[kind] + (openKinds.includes(kind) ? ', not final yet' : ''),
 			lines.flatMap((line) => [
 				{ item: { line }, mm: getPageMm.line },
-				...words([...saidOf(line), ...inPieces(placesOf(line).map(nameOf))]),
+				...words(withNames(saidOf(line), placesOf(line).map(nameOf))),
 			]),
 		);
 	});
@@ -89,6 +89,13 @@ export function getPages(
 	const others = section('Left out', words(leftOut.map((each) => `${each.name}: ${each.words}`)));
 	const all = [...ofKinds, ...sawn, ...(toGet.lines.length > 0 ? [withHead(sums)] : []), missing, others];
 	return fillPages(all, room);
+}
+
+/** What is said of a line, then for which prints it is, unless each of them was named in that. */
+function withNames(said: readonly string[], names: readonly string[]): readonly string[] {
+	const isNamed = (name: string) =>
+		[',', '.', ' and ', ' ('].some((end) => said.some((each) => each.includes(name + end)));
+	return names.every(isNamed) ? said : [...said, ...inPieces(names)];
 }
 
 /** The prints that a line is for, in pieces. */

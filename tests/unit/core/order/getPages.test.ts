@@ -138,3 +138,15 @@ test('where nothing is to be got there is no page', () => {
 	const { toGet, settings, nameOf } = toGetOf([], show);
 	expect(getPages(toGet, [], nameOf, settings, 'A4')).toEqual([]);
 });
+
+test('for which prints a line is, is said once', () => {
+	const { toGet, settings, nameOf } = toGetOf([{ ...print, frame: 'Oak' }], show);
+	const wordsOf = (saidOfStick: string) =>
+		getPages(toGet, [], nameOf, settings, 'A4', [], [], ({ kind }) => (kind === 'stick' ? [saidOfStick] : []))
+			.flat()
+			.filter(({ head }) => head === 'Moulding')
+			.flatMap(({ items }) => items.flatMap((item) => (item.line ? [] : [item.words])));
+	expect(wordsOf('Rebate 303 × 203 mm, for Print 1.')).toEqual(['Rebate 303 × 203 mm, for Print 1.']);
+	for (const said of ['Rebate 303 × 203 mm, for 13 prints.', 'Rebate 303 × 203 mm, for Print 12.'])
+		expect(wordsOf(said)).toEqual([said, 'For Print 1']);
+});
