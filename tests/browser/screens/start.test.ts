@@ -55,6 +55,8 @@ test('a report with nothing to answer goes with the next tap or key, and Files s
 		await press(page, 'Tab');
 		expect(await report.count(), 'Tab leads to its button').toBe(1);
 		const more = page.getByRole('button', { name: 'More…' });
+		const [said, before] = [(await report.boundingBox())!, (await more.boundingBox())!];
+		expect(said.y + said.height, 'it stands above the foot').toBeLessThanOrEqual(before.y);
 		await more.click();
 		const menu = (await page.getByRole('menu').boundingBox())!;
 		const [button, add] = [
@@ -62,6 +64,7 @@ test('a report with nothing to answer goes with the next tap or key, and Files s
 			await page.getByRole('button', { name: 'Add print' }).boundingBox(),
 		];
 		expect(await report.count()).toBe(0);
+		expect(button, 'the foot stays where it is when it goes').toEqual(before);
 		expect(menu.y + menu.height).toBeLessThanOrEqual(button!.y);
 		expect(menu.x + menu.width).toBeLessThanOrEqual(add!.x + add!.width);
 		expect(await focused(page)).toBe('Insert above');
