@@ -53,9 +53,9 @@ const plan: readonly Plan[] = [
 	{
 		group: 'Picture',
 		columns: [
-			['shape', 'shape', 52],
+			['shape', 'shape', 50],
 			['picture width', 'width', 52],
-			['picture height', 'height', 56],
+			['picture height', 'height', 63],
 		],
 	},
 	{
@@ -68,9 +68,9 @@ const plan: readonly Plan[] = [
 	{
 		group: 'Borders',
 		columns: [
-			['side', 'side', 50],
+			['side', 'side', 47],
 			['top', 'top', 44],
-			['bottom', 'bottom', 54],
+			['bottom', 'bottom', 52],
 		],
 	},
 	{
