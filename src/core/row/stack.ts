@@ -33,6 +33,8 @@ export interface Stacked {
 	readonly materials: RowMaterials;
 }
 
+const printLayer: Layer = { what: 'print', thickness: printThickness, density: usualDensity, isKnown: false };
+
 /** All that lies in a row's frame, from the front. */
 export function layersOf({ boards, read, hasMount, materials }: Stacked, settings: Settings): readonly Layer[] {
 	const { glazing, backing } = materials;
@@ -43,12 +45,12 @@ export function layersOf({ boards, read, hasMount, materials }: Stacked, setting
 	if (spacer) layers.push({ what: 'spacer', thickness: spacer, density: 0, isKnown: true });
 	if (isWindowed) layers.push(boardLayer('mount', boards.mount.board));
 	if (isWindowed && innerMount) layers.push(boardLayer('inner mount', boards['inner mount'].board));
-	layers.push({ what: 'print', thickness: printThickness, density: usualDensity, isKnown: false });
+	layers.push(printLayer);
 	if (hasMount && isFloat) layers.push(boardLayer('undermount', boards.mount.board));
 	else if (isWindowed && settings.undermount?.trim())
 		layers.push(boardLayer('undermount', boardNamed(settings.undermount, settings)));
 	if (backing) layers.push(materialLayer('backing', backing));
-	return layers;
+	return [...layers]; // as long as it is: what was pushed to holds room for sixteen more, in each of thousands of rows
 }
 
 const materialLayer = (what: Layer['what'], { thickness, density, isKnown }: Material): Layer => ({
