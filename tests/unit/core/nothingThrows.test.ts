@@ -165,5 +165,5 @@ test('nothing of core throws for anything that a cell or a setting can hold', ()
 			needsOf(results);
 			harmonise(rows, read, 1);
 		}),
-		{ numRuns: runs(20, 3000) },
+		{ numRuns: runs(10, 3000) },
 	));

@@ -25,7 +25,7 @@ test('as good as the best of all ways, and proven', () =>
 			expect(fitsCounts(applicants, counts, frames)).toBe(true);
 			expect(rankOf(applicants, frames)).toEqual(bestByTrying(applicants, counts));
 		}),
-		{ numRuns: runs(30, 10_000) },
+		{ numRuns: runs(15, 10_000) },
 	));
 
 /** Prints of many sizes in frames of which there are too few; sizes in mm, areas in cm². */
