@@ -4,6 +4,12 @@ import { parseSync, type Plugin } from 'vite';
 
 const isNode = `globalThis.process?.versions?.node&&globalThis.process?.type!="renderer"`;
 const nodeModule = 'await import("node:module")';
+/** What TypeScript writes for fields that are private, with a check of each use that its compiler has made before. */
+const privateFields =
+	/var __classPrivateFieldSet=this&&[^]*?state\.set\(receiver,value\),value\};var __classPrivateFieldGet=[^]*?state\.get\(receiver\)\};/;
+const plainFields =
+	'var __classPrivateFieldSet=(of,field,value)=>field.set(of,value),__classPrivateFieldGet=(of,field)=>field.get(of);';
+const otherPrivate = /__classPrivateField(?:Get\((?!this,\w+,"f"\))|Set\((?!this,\w+,\w+,"f"\)))/;
 
 /**
  * Builds the solver of the plans without what it does under Node, which a browser has none of, and without the methods
@@ -18,8 +24,14 @@ export const solverInBrowser = (root: string, caller = 'src/solver/openHighs.ts'
 		async handler(code) {
 			if (!code.includes(isNode) || !code.includes(nodeModule))
 				this.error('highs asks in another way whether it runs under Node');
+			const light = code.replace(privateFields, '');
+			if (light === code || otherPrivate.test(light))
+				this.error('highs has private methods, or fields in another form');
 			const calls = await readFile(join(root, caller), 'utf8');
-			return withoutIdleMethods(code.replace(isNode, 'false').replace(nodeModule, '{}'), calls);
+			return withoutIdleMethods(
+				code.replace(privateFields, plainFields).replace(isNode, 'false').replace(nodeModule, '{}'),
+				calls,
+			);
 		},
 	},
 });
