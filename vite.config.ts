@@ -5,6 +5,7 @@ import { compiledEarly } from './src/build/compiledEarly.ts';
 import { databaseInBrowser } from './src/build/databaseInBrowser.ts';
 import { keptApp } from './src/build/keptApp.ts';
 import { listReaderInBrowser } from './src/build/listReaderInBrowser.ts';
+import { preloadInBrowser } from './src/build/preloadInBrowser.ts';
 import { sharedParts } from './src/build/sharedParts.ts';
 import { solverInBrowser } from './src/build/solverInBrowser.ts';
 import { soundPage } from './src/build/soundPage.ts';
@@ -53,7 +54,12 @@ export default defineConfig({
 	build: {
 		target: 'es2023',
 		assetsInlineLimit: 0, // a `data:` address would need a hole in the policy
-		modulePreload: { polyfill: false },
+		modulePreload: {
+			polyfill: false,
+			// With a part come the files that it imports, but for those that the first screen is made of: they are there.
+			resolveDependencies: (part, files, { hostType }) =>
+				hostType === 'html' ? files : files.filter((file) => file !== part && !/\/(?:core|first|rolldown)-/.test(file)),
+		},
 		reportCompressedSize: false,
 		cssCodeSplit: false, // one style sheet, which the page takes by its hash
 		rolldownOptions: {
@@ -68,6 +74,7 @@ export default defineConfig({
 		svelteInBrowser(),
 		databaseInBrowser(),
 		solverInBrowser(import.meta.dirname),
+		preloadInBrowser(),
 		listReaderInBrowser(),
 		workersInBundle(),
 		startScript(),
