@@ -8,6 +8,7 @@ import { type GetKind, type GetLine, getKinds } from './getLine.ts';
 import {
 	type NameOfPlace,
 	notGotSentences,
+	notWorkedOutWords,
 	notYetWords,
 	placesOf,
 	shareWords,
@@ -61,8 +62,11 @@ export function getPages(
 	const room = pageRoom(paper).height;
 	const ofKinds = getKinds.map((kind): Section => {
 		const lines = toGet.lines.filter((line) => line.kind === kind);
+		const isOpen = openKinds.includes(kind);
+		// A kind that is silently missing would be taken to the shop as one that nothing is needed of.
+		if (isOpen && lines.length === 0) return section(kindWords[kind], words([notWorkedOutWords(kind)], true));
 		return section(
-			kindWords[kind] + (openKinds.includes(kind) ? ', not final yet' : ''),
+			kindWords[kind] + (isOpen ? ', not final yet' : ''),
 			lines.flatMap((line) => [
 				{ item: { line }, mm: getPageMm.line },
 				...words(withNames(saidOf(line), placesOf(line).map(nameOf))),

@@ -4,7 +4,8 @@ import { countOf } from '../values/countOf.ts';
 import { groupBy } from '../values/groupBy.ts';
 import { listed } from '../values/listed.ts';
 import { type Currency, formatMoney, moneyWords } from '../values/money.ts';
-import type { GetLine } from './getLine.ts';
+import type { GetKind, GetLine } from './getLine.ts';
+import { kindWords } from './getWords.ts';
 import type { Share, ToGet } from './whatToGet.ts';
 
 /** What a print is called, by the place of its row, from 0. */
@@ -37,6 +38,10 @@ export function withoutPriceWords(toGet: ToGet): string | undefined {
 /** What the sum may still lack while plans are looked for, in a sentence; undefined where there is nothing. */
 export const notYetWords = (parts: readonly string[]): string | undefined =>
 	parts.length === 0 ? undefined : `Not final: still being worked out for ${listed(parts)}.`;
+
+/** What stands for the lines of a kind that plans are still looked for and that has none yet. */
+export const notWorkedOutWords = (kind: GetKind): string =>
+	`${kindWords[kind]}, not worked out yet. Don’t buy from this list.`;
 
 /** What the makers pay, each in words; none where there is only one, or nothing to pay. */
 export const shareWords = ({ shares, total }: ToGet, currency: Currency | undefined): readonly string[] =>

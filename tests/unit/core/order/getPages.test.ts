@@ -134,6 +134,24 @@ test('on paper a kind whose figures may still change says so in its head, and no
 	expect(headsOf([])).toEqual(['Boards', 'Bumpers']);
 });
 
+test('on paper no kind is left out because its plan is not there yet', () => {
+	const { toGet, settings, nameOf } = toGetOf([{ ...print, frame: 'Oak' }], show);
+	const planned: readonly GetKind[] = ['board', 'glazing', 'backing', 'stick'];
+	const without = { ...toGet, lines: toGet.lines.filter(({ kind }) => !planned.includes(kind)) };
+	const partsOf = (open: readonly GetKind[]) =>
+		getPages(without, [], nameOf, settings, 'A4', [], open)
+			.flat()
+			.filter(({ head }) => ['Boards', 'Glazing', 'Backing', 'Moulding'].includes(head))
+			.map(({ head, items }) => [head, items.map((item) => (item.line ? [] : [item.words, item.isTicked]))]);
+	expect(partsOf(planned)).toEqual(
+		['Boards', 'Glazing', 'Backing', 'Moulding'].map((head) => [
+			head,
+			[[`${head}, not worked out yet. Don’t buy from this list.`, true]],
+		]),
+	);
+	expect(partsOf([])).toEqual([]);
+});
+
 test('where nothing is to be got there is no page', () => {
 	const { toGet, settings, nameOf } = toGetOf([], show);
 	expect(getPages(toGet, [], nameOf, settings, 'A4')).toEqual([]);
