@@ -26,7 +26,7 @@ export const gripWidths = { finger: 44, mouse: 24 } as const;
 export class GridWindow {
 	readonly #grid: GridSeen;
 	readonly #source: RowsSource;
-	/** The element that is scrolled. */
+	/** The element that is scrolled: also when it has left the page, for a scroll or an answer that comes later still. */
 	scroller!: HTMLElement;
 	/** Room of the window, in pixels. */
 	width = $state(0);
