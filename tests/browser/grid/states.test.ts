@@ -198,7 +198,8 @@ test('? lists the keys for this platform, every command among them', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await press(page, '?');
-		const words = await page.getByRole('dialog', { name: 'Touch and keys' }).innerText();
+		const keys = page.getByRole('dialog', { name: 'Touch and keys' });
+		const words = await keys.innerText();
 		for (const key of [
 			'Drag over them; a round handle by finger',
 			'F2',
@@ -219,6 +220,9 @@ test('? lists the keys for this platform, every command among them', () =>
 		])
 			expect(words).toContain(key);
 		expect(words).not.toContain('⌘');
+		await page.evaluate(() => (location.hash = 'boards'));
+		await keys.waitFor({ state: 'hidden' });
+		await page.goBack();
 	}));
 
 test('on an Apple keyboard the keys have its names, and its command key does what Ctrl does', () =>
