@@ -16,7 +16,7 @@
 export const knifeCautions = {
 	/** What is drawn on the pieces: sheets of one board look alike, and are cut a measure at a time. */
 	marking:
-		'Pencil each sheet’s number on all its pieces. On each blank as it comes free pencil the print’s number, and an arrow pointing at its bottom edge, as in the drawing.',
+		'Pencil each sheet’s number on the back of all its pieces. On the back of each blank as it comes free pencil the print’s number, and an arrow pointing at its bottom edge, as in the drawing.',
 	/** Where one stands and how the blade goes. */
 	stance:
 		'Stand beside the line, not at its end, and draw the blade past your side. No hand and no knee in front of it, and nobody else either.',

@@ -28,7 +28,7 @@ test.each([
 	['strokes', /stroke light/],
 	['lifting', /Two people lift/],
 	['rules', /local rules.*training come first/],
-	['marking', /sheet’s number.*each blank.*print’s number.*arrow pointing at its bottom/],
+	['marking', /sheet’s number on the back.*the back of each blank.*print’s number.*arrow pointing at its bottom/],
 	['atStep', /longer than the cut.*hand off the line/],
 	['inShort', /beside the line.*past your side.*no hand or knee.*light.*rules and training first/],
 ] as const)('what is said of %s', (about, words) => expect(knifeCautions[about]).toMatch(words));
