@@ -40,6 +40,13 @@ const rules = {
 		'BinaryExpression[left.property.name="kind"][right.value="none"]:matches([left.object.name="mount"], [left.object.property.name="mount"])',
 	),
 
+	/** As a file is loaded, the first key would wait for it. */
+	'made-when-wanted': rule(
+		'What goes by a language takes up to 20 ms to make: make it when it is first wanted, by onceMade.',
+		'Program > VariableDeclaration > VariableDeclarator > NewExpression[callee.object.name="Intl"]',
+		'Program > ExportNamedDeclaration > VariableDeclaration > VariableDeclarator > NewExpression[callee.object.name="Intl"]',
+	),
+
 	/** The page's policy allows no inline style; `style:name={value}` is set by script and is fine. */
 	'no-inline-style': rule(
 		"The page's policy would drop it: use a class, or style:name={value}.",

@@ -1,3 +1,4 @@
+import { onceMade } from '../values/onceMade.ts';
 import type { LabelLine } from './labelLines.ts';
 
 /** How wide a text is, in its own size: 2 for a text twice as wide as its type is high. */
@@ -101,8 +102,8 @@ function breakText(text: string, most: number, isBold: boolean, measure: Measure
 	return current === '' ? texts : [...texts, current];
 }
 
-const segmenter = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
-const lettersOf = (text: string): readonly string[] => Array.from(segmenter.segment(text), ({ segment }) => segment);
+const segmenter = onceMade(() => new Intl.Segmenter(undefined, { granularity: 'grapheme' }));
+const lettersOf = (text: string): readonly string[] => Array.from(segmenter().segment(text), ({ segment }) => segment);
 
 /** What does not fit at the least sizes: the line of most pieces loses its last, until there is room; then the last lines go. */
 function shorten(

@@ -6,9 +6,10 @@ import { sortKeyOf } from '../../core/grid/sortKey.ts';
 import { type Sort, type SortKey, sortingPlaces } from '../../core/grid/sortRows.ts';
 import type { Row } from '../../core/show/row.ts';
 import { ticksByRow } from '../../core/show/tick.ts';
+import { onceMade } from '../../core/values/onceMade.ts';
 import type { ArrangedSource } from './gridSource.ts';
 
-const texts = new Intl.Collator(undefined, { numeric: true, sensitivity: 'base' });
+const texts = onceMade(() => new Intl.Collator(undefined, { numeric: true, sensitivity: 'base' }));
 
 /**
  * Filters and sorts rows by what they are as it begins, with a halt after every few of them.
@@ -39,7 +40,7 @@ export function* arrangeRows(
 		const cost = costs?.costOfRow(row);
 		keys.push(sortKeyOf(sort.column, { row, result, steps: steps[place] ?? [], cost, settings, moneySettings }));
 	}
-	const sorted = yield* sortingPlaces(keys, sort.way, texts.compare);
+	const sorted = yield* sortingPlaces(keys, sort.way, texts().compare);
 	const inSequence = sorted.map((at) => places[at]!);
 	return showAt(rows, inSequence, true);
 }

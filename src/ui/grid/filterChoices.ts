@@ -3,6 +3,7 @@ import type { RowResult } from '../../core/findings/rowResult.ts';
 import { ofPrints, printsOf } from '../../core/show/blankRow.ts';
 import type { Row } from '../../core/show/row.ts';
 import type { Settings } from '../../core/settings/settings.ts';
+import { onceMade } from '../../core/values/onceMade.ts';
 
 /** What prints can be asked for, as far as there are any. */
 export interface FilterChoices {
@@ -26,6 +27,6 @@ export function filterChoices(rows: readonly Row[], all: readonly RowResult[], s
 	};
 }
 
-const { compare } = new Intl.Collator(undefined, { numeric: true });
+const numbered = onceMade(() => new Intl.Collator(undefined, { numeric: true }));
 const inOrder = (texts: readonly string[]): readonly string[] =>
-	[...new Set(texts)].filter((text) => text !== '').sort(compare);
+	[...new Set(texts)].filter((text) => text !== '').sort(numbered().compare);
