@@ -3,8 +3,8 @@ import type { Plugin, Rolldown } from 'vite';
 
 /**
  * Has the page run the app's scripts, those that come later too, and use its style sheet only as they were built, not
- * what a network puts in their place; and puts the policy first in its head. The development server needs inline scripts
- * and goes without.
+ * what a network puts in their place; puts the policy first in its head, and then what is to be fetched beside all else.
+ * The development server needs inline scripts and goes without.
  *
  * @param policy what the page may do, by the hash of the one script that stands in it
  */
@@ -20,10 +20,26 @@ export const soundPage = (policy: (inPage: string) => string): Plugin => ({
 			const head = `<head>
 		<meta http-equiv="Content-Security-Policy" content="${policy(hashOf('sha256', map))}" />
 		<script type="importmap">${map}</script>`;
-			page.source = withIntegrity(page.source.toString(), bundle).replace('<head>', head);
+			const html = withIntegrity(page.source.toString(), bundle);
+			const links = [...html.matchAll(preload)].map(([link]) => link.trim());
+			const [hands] = Object.values(bundle).filter(
+				({ type, fileName }) => type === 'chunk' && fileName.startsWith(handsFile),
+			);
+			if (links.length === 0 || !hands) return this.error('nothing is named that the page loads first');
+			links.push(preloadOf(hands));
+			page.source = html.replaceAll(preload, '').replace('<head>', [head, ...links].join('\n\t\t'));
 		},
 	},
 });
+
+/** The scripts that are named in the page because its first one loads them: no script that comes before is waited for. */
+const preload = /\s*<link rel="modulepreload"[^>]+>/g;
+
+/** What the first key needs besides: it is loaded by the first script, and would come after it. */
+const handsFile = 'assets/hands-';
+
+const preloadOf = (built: Rolldown.OutputChunk | Rolldown.OutputAsset): string =>
+	`<link rel="modulepreload" crossorigin href="./${built.fileName}" integrity="${integrityOf(built)}">`;
 
 const withIntegrity = (html: string, bundle: Rolldown.OutputBundle): string =>
 	html.replace(/ (?:src|href)="\.\/([^"]+)"/g, (attribute, file: string) => {

@@ -34,6 +34,12 @@ test('what the page loads before its grid is light and compiled as it comes, all
 	for (const script of first)
 		expect((await readFile(join(builtApp, script), 'utf8')).startsWith(compileHint), script).toBe(true);
 
+	// They are named before the script that the page waits for, with what the first key needs.
+	const named = page.slice(0, page.indexOf('start.js')).matchAll(/<link rel="modulepreload"[^>]* href="\.\/([^"]+)"/g);
+	const preloaded = Array.from(named, ([, file]) => file!);
+	expect(preloaded).toEqual(expect.arrayContaining([...first].filter((file) => file !== entry)));
+	expect(preloaded.join()).toContain('/hands-');
+
 	const files = await readdir(builtApp, { recursive: true });
 	const scripts = files.map((file) => file.replaceAll('\\', '/')).filter((file) => file.endsWith('.js'));
 	expect(await sum(scripts)).toBeLessThanOrEqual(most.all);
