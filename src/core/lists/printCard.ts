@@ -188,6 +188,7 @@ function fittingLines(result: WorkedRow, settings: Settings): readonly CardLine[
 		);
 	return known(
 		['Trim', laid?.trimmed && trimWords(laid.trimmed, settings)],
+		['Only for', laid?.place.isPicture ? trimmedPrint(laid.place, settings) : undefined],
 		[place?.isPicture ? 'Print lies' : 'Paper lies', place && placeWords(laid?.place ?? place, settings)],
 		['Hinges', hingeWords],
 		['Depth', frame.frame ? depthWords(result, settings) : undefined],
@@ -195,6 +196,10 @@ function fittingLines(result: WorkedRow, settings: Settings): readonly CardLine[
 		['Cord', fixing && cordWords(fixing, settings, cordToCut(result, settings))],
 	);
 }
+
+/** Without a paper hinges and place are those of such a print; on a larger sheet it would hang low. */
+const trimmedPrint = ({ paper }: PaperPlace, settings: Settings): string =>
+	`a print trimmed to ${formatSize(paper.width, paper.height, settings)}`;
 
 /** Where the paper lies on its undermount, or on the board of a float. */
 const placeWords = ({ from }: PaperPlace, settings: Settings): string =>

@@ -2,7 +2,7 @@ import { formatMark } from '../length/formatMark.ts';
 import { sayer } from './sayer.ts';
 import { isHingedToMount } from './framedWords.ts';
 import { sumWords } from './sumWords.ts';
-import { trimWords } from './trimWords.ts';
+import { beforeHingingWords, trimWords } from './trimWords.ts';
 import { type Length, nearestLength } from '../length/length.ts';
 import { framingReasons } from './framingReasons.ts';
 import { boardThickness, faceOpening, mountLayers, thicknessOf } from '../row/stack.ts';
@@ -73,7 +73,7 @@ function floatFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 /** Where the picture lies on its paper, how a row hangs, and its hinges: each with the sum that gives it. */
 function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 	const { onPaper, hinges, read } = worked;
-	const at = layHinges(worked, settings)?.at;
+	const laid = layHinges(worked, settings);
 	const { n, say } = sayer(settings);
 	const facts: string[] = [];
 	if (onPaper) {
@@ -87,9 +87,9 @@ function framedFacts(worked: WorkedRow, settings: Settings): readonly string[] {
 		: isHingedToMount(worked, settings)
 			? 'mount’s left edge, as seen from the front'
 			: 'undermount’s left edge';
-	if (hinges && at)
+	if (hinges && laid)
 		facts.push(
-			`${hinges.count} hinges, at ${listed(at.map((each) => formatMark(each, settings)))} ${settings.unit} from the ${edge}. Leave heavy or valuable work to a conservator.`,
+			`${laid.place.isPicture ? `${beforeHingingWords(laid, settings)} ` : ''}${hinges.count} hinges, at ${listed(laid.at.map((each) => formatMark(each, settings)))} ${settings.unit} from the ${edge}. Leave heavy or valuable work to a conservator.`,
 		);
 	const reasons = ['play', 'framed width', 'stack', 'weight'].map((column) =>
 		framingReasons[column]!(worked, settings),

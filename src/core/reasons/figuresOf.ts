@@ -145,6 +145,9 @@ function paperFigures(worked: WorkedRow, settings: Settings): readonly FactFigur
 			: []),
 		...(hinges && laid
 			? [
+					...(laid.place.isPicture
+						? [{ what: 'Only if trimmed to', figures: size(laid.place.paper.width, laid.place.paper.height) }]
+						: []),
 					{
 						what: `${hinges.count} hinges at`,
 						figures: `${listed(laid.at.map((at) => formatMark(at, settings)))} ${settings.unit} from left`,

@@ -8,7 +8,7 @@ import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import { listed } from '../values/listed.ts';
 import { shownText } from '../values/shownText.ts';
-import { trimWords } from './trimWords.ts';
+import { beforeHingingWords } from './trimWords.ts';
 
 /** A part of the stack in a rebate, as a legend names it. */
 export interface StackLine {
@@ -114,13 +114,13 @@ export const isHingedToMount = (
 export function hingeWords(worked: WorkedRow, settings: Settings): string {
 	const laid = layHinges(worked, settings);
 	if (!laid) return '';
-	const { trimmed, place, at } = laid;
+	const { place, at } = laid;
 	const n = (value: Length) => formatLength(value, settings);
 	const { paper, from, isPicture } = place;
 	const back = noUndermount(worked, settings);
-	const trim = trimmed ? `${trimWords(trimmed, settings)} ` : '';
+	const before = beforeHingingWords(laid, settings);
 	return (
-		`${trim}The ${isPicture ? 'print' : 'paper'}, ${formatSize(paper.width, paper.height, settings)}, lies ${n(from.left)} from the left and ${formatWithUnit(from.top, settings)} from the top, seen from the front. ` +
+		`${before && `${before} `}${isPicture ? 'The print' : `The paper, ${formatSize(paper.width, paper.height, settings)},`} lies ${n(from.left)} from the left and ${formatWithUnit(from.top, settings)} from the top, seen from the front. ` +
 		`Hinges at ${listed(at.map((each) => formatMark(each, settings)))} ${settings.unit} from the left.${back}`
 	);
 }

@@ -1,4 +1,5 @@
 import { formatSize, formatWithUnit } from '../length/formatLength.ts';
+import type { LaidHinges } from '../row/layHinges.ts';
 import type { TrimmedPaper } from '../row/trimmedPaper.ts';
 import type { Settings } from '../settings/settings.ts';
 import { groupBy } from '../values/groupBy.ts';
@@ -20,3 +21,16 @@ export function trimWords({ place: { paper }, cut }: TrimmedPaper, settings: Pic
 	);
 	return `Before hinging, trim the paper to ${formatSize(paper.width, paper.height, settings)}. Leave ${listed(parts)}, from the picture’s edge.`;
 }
+
+/**
+ * What holds before a paper is hinged as drawn: how it is trimmed; without a paper, that the figures are those of a print
+ * trimmed to its picture, for on a larger sheet they would hang it low. Empty where it is hinged as it is.
+ */
+export function beforeHingingWords({ trimmed, place }: LaidHinges, settings: Pick<Settings, 'unit' | 'ruler'>): string {
+	if (trimmed) return trimWords(trimmed, settings);
+	return place.isPicture ? onlyTrimmedWords(place, settings) : '';
+}
+
+/** "No paper yet. Only for a print trimmed to 464 × 309.3 mm." */
+const onlyTrimmedWords = ({ paper }: LaidHinges['place'], settings: Pick<Settings, 'unit' | 'ruler'>): string =>
+	`No paper yet. Only for a print trimmed to ${formatSize(paper.width, paper.height, settings)}.`;

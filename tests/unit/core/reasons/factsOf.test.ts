@@ -19,7 +19,7 @@ test('what one sees, in and out of the frame', () => {
 		'In the frame “Oak” each border loses the lip’s 6 less half the play, 2, and the bevel’s 1.4 mm. Visible borders inside the frame: sides 69.6, top 65.6, bottom 73.6 mm.',
 		'Mount, print and undermount are 1.4 + 0.3 + 1.4 = 3.1 mm thick.',
 		// The picture lies 75 − 3 = 72 from the left: a quarter of its 456 further, and three.
-		'2 hinges, at 186 and 414 mm from the undermount’s left edge. Leave heavy or valuable work to a conservator.',
+		'No paper yet. Only for a print trimmed to 456 × 306 mm. 2 hinges, at 186 and 414 mm from the undermount’s left edge. Leave heavy or valuable work to a conservator.',
 		'The rebate of “Oak” is 604 × 454 mm: play 4 across, 4 mm down.',
 		'The stack is about 2 + 1.4 + 0.3 + 1.4 + 3 = 8.1 mm.',
 	]);

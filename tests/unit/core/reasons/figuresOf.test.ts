@@ -21,6 +21,7 @@ test('a print in its mount and frame', () =>
 		'Mount covers: 3 mm all round',
 		'Window at the face: 452.8 × 302.8 mm',
 		'Mount, print and undermount: 3.1 mm', // 1.4 + 0.3 + 1.4
+		'Only if trimmed to: 456 × 306 mm',
 		'2 hinges at: 186 and 414 mm from left', // a quarter of 456 from each side, and 75 − 3
 		'Off the glass: 1.4 mm',
 		'Framed: 632 × 482 mm', // 604 + 2 × (20 − 6)

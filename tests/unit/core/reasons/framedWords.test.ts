@@ -61,6 +61,17 @@ test('the paper on the undermount and its hinges, from the left', () => {
 	);
 });
 
+test('without a paper the figures are only for a print trimmed to its picture, and that is said first', () => {
+	const { settings } = readSettings({ mountSize: '600 x 450 mm', border: 70, undermount: 'Grey' });
+	const typed = { 'picture width': '464', 'picture height': '309.3' };
+	const result = judgeRow({ id: 'a', order: 1, typed }, settings);
+	expect(hingeWords(result, settings)).toMatch(
+		/^No paper yet\. Only for a print trimmed to 464 × 309\.3 mm\. The print lies 68 from the left and .* Hinges at 184 and 416 mm/,
+	);
+	const onPaper = judgeRow({ id: 'a', order: 1, typed: { ...typed, paper: '483 x 329 mm' } }, settings);
+	expect(hingeWords(onPaper, settings)).toMatch(/^The paper, 483 × 329 mm, lies/);
+});
+
 test('where an undermount is set, or a float lies on its board, hinges are on that', () => {
 	const typed = { 'picture width': '300', 'picture height': '200' };
 	const wordsOf = (show: object, more: object = {}) => {
