@@ -2,6 +2,9 @@ import type { LeftAt } from '../storage/schema.ts';
 import type { ShowStore, StoredShow } from '../storage/showStore.ts';
 import { plainCopy } from './plainCopy.ts';
 
+/** Before what has the focus is kept, in milliseconds. */
+const pauseMs = 400;
+
 type Steps = Pick<StoredShow, 'atBench' | 'atKnife'>;
 
 /** Where one is in a show, kept beside it: no edit, and undo leaves it alone. Where it cannot be kept, only that is lost. */
@@ -11,9 +14,13 @@ export class KeptPlace {
 	readonly left: LeftAt;
 	readonly #keep: (place: Parameters<ShowStore['keepPlace']>[1]) => void;
 
+	#leftAt: LeftAt['place'];
+	#later: ReturnType<typeof setTimeout> | undefined;
+
 	constructor(store: Pick<ShowStore, 'keepPlace'>, { show, left = {}, ...stored }: StoredShow) {
 		this.#steps = stored;
 		this.left = left;
+		this.#leftAt = left.place;
 		this.#keep = (place) => void store.keepPlace(show.id, place).catch(() => undefined);
 	}
 
@@ -35,8 +42,15 @@ export class KeptPlace {
 		this.#keep(steps);
 	}
 
-	/** Keeps where one is, to begin there when the show is opened again. */
+	/**
+	 * Keeps where one is, to begin there when the show is opened again: another place at once, for the next moment may be
+	 * the last; what has the focus in it after a pause, for a key that is held must not write at each cell.
+	 */
 	leaveAt(left: LeftAt): void {
-		this.#keep({ left: plainCopy(left) });
+		clearTimeout(this.#later);
+		const keep = () => this.#keep({ left: plainCopy(left) });
+		if (left.place === this.#leftAt) this.#later = setTimeout(keep, pauseMs);
+		else keep();
+		this.#leftAt = left.place;
 	}
 }

@@ -91,7 +91,7 @@ test('a show is worked through by touch, over a reload and a killed browser, and
 				}
 				if (steps === reloadedAt) {
 					await expect.poll(() => page.getByText('Saved', { exact: true }).count()).toBe(1);
-					// Where one is is kept after a pause: a page that is loaded again before it counts as left where it was found.
+					// A page that is loaded again before that is on disk counts as left where it was found.
 					await expect.poll(async () => (await onDisk(page)).place).toBe('cut');
 					await page.reload();
 					await page.getByRole('navigation', { name: 'Steps' }).waitFor();

@@ -19,3 +19,17 @@ test('where one is left is kept as plain data, thousands of rows that are select
 	const [[, kept]] = keepPlace.mock.calls as unknown as [[string, unknown]];
 	expect(structuredClone(kept), 'a proxy could not be cloned').toEqual({ left });
 });
+
+test('another place is kept at once, what has the focus there once nothing has moved for a while', () => {
+	vi.useFakeTimers();
+	const keepPlace = vi.fn(() => Promise.resolve());
+	const place = new KeptPlace({ keepPlace }, { ...stored, left: { place: 'prints' } });
+	for (const focus of ['one', 'two']) place.leaveAt({ place: 'prints', focus });
+	expect(keepPlace).not.toHaveBeenCalled();
+	place.leaveAt({ place: 'bench', focus: 'two' });
+	expect(keepPlace.mock.calls).toEqual([['spring', { left: { place: 'bench', focus: 'two' } }]]);
+	for (const focus of ['three', 'four']) place.leaveAt({ place: 'bench', focus });
+	vi.runAllTimers();
+	expect(keepPlace.mock.calls.slice(1)).toEqual([['spring', { left: { place: 'bench', focus: 'four' } }]]);
+	vi.useRealTimers();
+});
