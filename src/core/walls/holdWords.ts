@@ -25,6 +25,10 @@ export const plannedWords = 'Planned until you pull the cord up and measure it.'
 export const ifCordWords = ({ isToMeasure, drop }: Pick<Fixing, 'isToMeasure' | 'drop'>, settings: Told): string =>
 	isToMeasure ? `, if the cord measures ${formatMark(drop, settings)}` : '';
 
+/** A hook's height as it is said: "about 1652" while its cord is not measured, for it may change by several millimetres. */
+export const hookHeightWords = (height: string, fixing: Pick<Fixing, 'isToMeasure'> | undefined): string =>
+	fixing?.isToMeasure ? `about ${height}` : height;
+
 /** What is done with cords that are not measured yet, before a hook's height counts. */
 export const measureCords =
 	'Pull each cord up with a tape, measure it below the frame’s top and fill in its sum before you mark the hook.';

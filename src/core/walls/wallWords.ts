@@ -7,6 +7,7 @@ import { nameOfPrint } from '../show/nameOfPrint.ts';
 import type { Row } from '../show/row.ts';
 import { shownText } from '../values/shownText.ts';
 import type { Hooks } from './fixing.ts';
+import { hookHeightWords } from './holdWords.ts';
 import { topOf } from './obstacleBox.ts';
 import type { HungPrint, HungWall } from './hungPrint.ts';
 
@@ -72,7 +73,7 @@ export function placeWords(
 		`on ${shownText(hungWall.wall.name)}`,
 		`left ${say(print.left)}`,
 		`centre ${say(print.centre)}`,
-		...(height === undefined ? [] : [`hook ${say(height)} above the floor`]),
+		...(height === undefined ? [] : [`hook ${hookHeightWords(say(height), hooks?.fixing)} above the floor`]),
 		from(left, 'left'),
 		from(right, 'right'),
 		...typed,

@@ -39,7 +39,13 @@ test('what the cord of a frame was measured at is typed at the wall, and its hoo
 		);
 		expect(told).not.toContain('4 ×'); // where it comes from waits behind Why?
 		// The two figures are drawn as well: up from the floor, and along it.
-		expect((await page.locator('.work svg .figure').allTextContents()).toSorted()).toEqual(['1652', '605']);
+		const drawn = async () => (await page.locator('.work svg .figure').allTextContents()).toSorted();
+		expect(await drawn()).toEqual(['605', 'about 1652']);
+		// In the list too, where one would read down and drill: quiet, under a head that says what it is.
+		const listed = page.locator('.ticks .go').first();
+		const weight = () => listed.evaluate((each) => getComputedStyle(each).fontWeight);
+		expect([await listed.innerText(), await weight()]).toEqual(['about 1652', '400']);
+		await page.locator('.ticks').getByText('hook, mm').waitFor();
 		// A cord is never as it was reckoned: until it is measured the height is only said for that case.
 		const open = step.getByText('Hook above the floor, if the cord measures 90');
 		await open.waitFor();
@@ -49,6 +55,8 @@ test('what the cord of a frame was measured at is typed at the wall, and its hoo
 		await pulledUp.press('Enter');
 		await expect.poll(digits).toEqual(['1633', '605']); // 1450 + 585 / 2 − 110, to the ruler
 		await open.waitFor({ state: 'detached' });
+		expect(await drawn()).toEqual(['1633', '605']);
+		expect([await listed.innerText(), await weight()]).toEqual(['1633', '600']);
 		await pulledUp.fill('2000');
 		await pulledUp.press('Enter');
 		await page.getByRole('alert').filter({ hasText: 'more than the frame is high' }).waitFor();

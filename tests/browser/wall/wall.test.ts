@@ -404,7 +404,7 @@ test('on a phone each print has its number, and gaps that are alike one figure, 
 		await page.getByRole('button', { name: 'Measures' }).tap();
 		await page.getByRole('button', { name: /^3 Net store/ }).focus();
 		await page.keyboard.press('Enter');
-		const hook = page.locator('svg text').filter({ hasText: /^hook \d/ });
+		const hook = page.locator('svg text').filter({ hasText: /^hook about \d/ });
 		const { x, y, width, height } = (await hook.boundingBox())!;
 		const gaps = page.locator('svg text.gap').filter({ hasText: /\d/ });
 		expect(await gaps.allTextContents()).toEqual(['11 × 236 to 237']);

@@ -10,6 +10,7 @@ import {
 	cordWords,
 	dropLabel,
 	dropWords,
+	hookHeightWords,
 	ifCordWords,
 	ratingReason,
 	ratingsOf,
@@ -70,6 +71,10 @@ test('a typed drop, with every kind; two hooks and a rail have no cord of the fr
 	expect([typed, heldBy({}), heldBy({ kind: 'two hooks' })].map(wordsOf)).toEqual([
 		...['', ', if the cord measures 63', ''],
 	]);
+	// Only what is measured is said as settled.
+	expect(
+		[typed, heldBy({}), heldBy({ kind: 'two hooks' })].map((each) => hookHeightWords('1652', each.fixing)),
+	).toEqual([...['1652', 'about 1652', '1652']]);
 	const hooks = heldBy({ kind: 'two hooks', rings: '100 mm' });
 	expect(dropWords(hooks.fixing, hooks.settings)).toBe('Hooks 100 mm below the frame’s top');
 	expect(cordWords(hooks.fixing, hooks.settings)).toBeUndefined();
