@@ -85,11 +85,13 @@ const kilograms = (kg: number) => `${Math.ceil(kg * safetyFactor - 1e-9)} kg`;
  * What holds a print is rated for, at least. The hook bears the weight; the cord and each of its rings are pulled harder.
  * None where the weight is not known, and for a flat cord, for which no rating is enough. `heavy` holds a rating against the
  * larger: hook or pair of rings.
+ * @param pullWords how the pull is called of which a rating is a multiple
  */
 export function ratingsOf(
 	weightKg: number | undefined,
 	fixing: Fixing,
 	{ hanging: { kind } }: Told,
+	pullWords = (kg: number) => `the pull of ${kg.toFixed(1)} kg`,
 ): readonly Rating[] {
 	if (weightKg === undefined || isFlat(fixing)) return [];
 	const { pullKg } = fixing;
@@ -99,15 +101,18 @@ export function ratingsOf(
 		...(pullKg === undefined
 			? []
 			: [
-					{ word: 'Rings', figure: `${kilograms(2 * pullKg)} a pair` },
-					{ word: 'Cord', figure: kilograms(pullKg) },
+					{ word: 'Each ring', figure: kilograms(pullKg) },
+					{ word: 'Cord', figure: `${kilograms(pullKg)} (${safetyFactor} × ${pullWords(pullKg)})` },
 				]),
 	];
 }
 
-/** The same in a line: "Hook for 19 kg or more, rings 61 kg a pair, cord 31 kg"; undefined where there is none. */
+/**
+ * The same in a line, after what the cord pulls: "Hook for 19 kg or more, each ring 31 kg, cord 31 kg (4 × that pull)".
+ * Undefined where there is none.
+ */
 export function ratingWords(weightKg: number | undefined, fixing: Fixing, settings: Told): string | undefined {
-	const [first, ...others] = ratingsOf(weightKg, fixing, settings);
+	const [first, ...others] = ratingsOf(weightKg, fixing, settings, () => 'that pull');
 	return (
 		first &&
 		[`${first.word} for ${first.figure}`, ...others.map((each) => `${each.word.toLowerCase()} ${each.figure}`)].join(

@@ -35,9 +35,9 @@ test('what the cord of a frame was measured at is typed at the wall, and its hoo
 		const step = page.getByRole('region', { name: 'This step', exact: true });
 		const told = (await step.innerText()).replaceAll('\u00A0', ' ');
 		expect(told).toMatch(
-			/Weight\s+about 4.6 kg\s+Hook\s+\d+ kg or more\s+Rings\s+\d+ kg a pair[^]*if the cord measures 90[^]*where the cord sits in the hook/,
+			/Weight\s+about 4.6 kg\s+Hook\s+\d+ kg or more\s+Each ring\s+31 kg\s+Cord\s+31 kg \(4 × the pull of 7.6 kg\)[^]*if the cord measures 90[^]*where the cord sits in the hook/,
 		);
-		expect(told).not.toContain('4 ×'); // where it comes from waits behind Why?
+		expect(told).not.toContain('rated for 4 times'); // where it comes from waits behind Why?
 		// The two figures are drawn as well: up from the floor, and along it.
 		const drawn = async () => (await page.locator('.work svg .figure').allTextContents()).toSorted();
 		expect(await drawn()).toEqual(['605', 'about 1652']);
