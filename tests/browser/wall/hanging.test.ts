@@ -20,7 +20,9 @@ test('at the wall each frame that is drawn has its print’s own number, on ever
 			await expect.poll(() => isInView(page, cautions), { message: `${viewport.width} px` }).toBe(true);
 		}
 		for (let at = 0; at < 10; at++) await page.getByRole('button', { name: 'Next', exact: true }).click();
-		await page.getByRole('heading', { name: /^11 Rope, cut.*1 of 13 on Long wall/ }).waitFor();
+		await page
+			.getByRole('heading', { name: /^11 Rope, cut.*1 of 13 on Long wall, 0 of 28 hung, 2 not placed/ })
+			.waitFor();
 		expect(await drawn()).toEqual(Array.from({ length: 13 }, (_, at) => `${at + 11}`));
 		expect(await page.getByText('can’t be cut yet').count()).toBe(2); // 14 and 21
 	}));
