@@ -18,6 +18,7 @@ test('at the wall each frame that is drawn has its print’s own number, on ever
 			await page.setViewportSize(viewport);
 			const cautions = page.getByText(hangingAtStep);
 			await expect.poll(() => isInView(page, cautions), { message: `${viewport.width} px` }).toBe(true);
+			expect(await isInView(page, page.locator('.work svg')), `the wall at ${viewport.width} px`).toBe(true);
 		}
 		for (let at = 0; at < 10; at++) await page.getByRole('button', { name: 'Next', exact: true }).click();
 		await page
