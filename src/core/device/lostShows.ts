@@ -39,11 +39,17 @@ export interface TimeWords {
 	readonly moment: (at: number) => string;
 }
 
+/** What is said of shows that have fared alike. */
+export interface LostGroup {
+	readonly title: string;
+	/** One for each show. */
+	readonly lines: readonly string[];
+}
+
 /** What is said of shows that the browser has lost. */
 export interface LostWords {
-	readonly title: string;
-	/** One for each show, the most telling first. */
-	readonly lines: readonly string[];
+	/** The most telling first; none is empty. */
+	readonly groups: readonly LostGroup[];
 	/** What has happened and what to know of it, for who asks. */
 	readonly more: readonly string[];
 }
@@ -57,20 +63,20 @@ export function lostWords({ putBack, gone }: LostReport, { day, moment }: TimeWo
 	const goneWords = ({ name, prints, copiedAt, isCopied }: ShowGone) =>
 		`${nameOf(name)}, ${prints === 1 ? '1 print' : `${prints} prints`}, ${copiedAt !== undefined ? `backed up ${day(copiedAt)}` : isCopied ? 'never backed up' : 'in no backup'}`;
 	return {
-		title:
-			missing.length > 0
-				? shows(missing.length, 'missing from this device')
-				: waiting.length > 0
-					? shows(waiting.length, 'not restored yet')
-					: shows(putBack.length, 'restored'),
-		lines: [
-			...listed(missing, goneWords),
-			...listed(waiting, (show) => `${goneWords(show)}. Free some space on this device, then reload this page`),
-			...listed(
-				putBack,
-				({ name, at }) => `${nameOf(name)} was restored as of ${moment(at)}. Check it: pictures may be missing`,
-			),
-		],
+		groups: [
+			{ title: shows(missing.length, 'missing from this device'), lines: listed(missing, goneWords) },
+			{
+				title: shows(waiting.length, 'not restored yet'),
+				lines: listed(waiting, (show) => `${goneWords(show)}. Free some space on this device, then reload this page`),
+			},
+			{
+				title: shows(putBack.length, 'restored'),
+				lines: listed(
+					putBack,
+					({ name, at }) => `${nameOf(name)} was restored as of ${moment(at)}. Check it: pictures may be missing`,
+				),
+			},
+		].filter(({ lines }) => lines.length > 0),
 		more: [
 			'The browser lost what was stored on this device.',
 			...(missing.length > 0 ? ['If a show is still open in another tab, back it up there first.'] : []),
