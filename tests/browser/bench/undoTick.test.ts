@@ -38,16 +38,26 @@ async function goToWork(page: Page, address: string, at: 'cut' | 'knife'): Promi
 /** While sheets are planned the bench says nothing of the plan as a fact, and nothing can be begun; then the plan comes. */
 async function seePlanning(page: Page, address: string, letPlan: () => void): Promise<void> {
 	await page.goto(`${address}#bench`);
-	await page.getByRole('button', { name: 'Planning sheets…', disabled: true }).waitFor();
+	await page.getByRole('button', { name: 'Start cutting sheets', disabled: true }).waitFor();
+	expect(await page.getByText('Planning sheets…').count(), 'said once').toBe(1);
 	expect(await page.getByRole('link', { name: /cutting (windows|sheets)$/ }).count()).toBe(0);
 	expect(await page.getByText('cuts made').count()).toBe(0);
 	// The steps of the windows have their head above them, for no measure of theirs to be read as one of the blanks.
 	const windows = page.getByRole('region', { name: 'Then the windows' });
 	expect(await windows.getByRole('button', { name: 'Start cutting windows', disabled: true }).count()).toBe(1);
+	// Nor do the cuts look as if they could be made.
+	await windows.getByText('Windows can be cut once the sheets are planned.').waitFor();
+	const isFaint = () =>
+		page
+			.locator('.steps .box')
+			.first()
+			.evaluate((box) => getComputedStyle(box).opacity !== '1');
+	expect(await isFaint()).toBe(true);
 	letPlan();
 	await page.getByText(/0 of \d+ cuts made/).waitFor({ timeout: 20_000 });
 	const start = page.getByRole('link', { name: 'Start cutting sheets' });
 	await start.waitFor();
+	expect(await isFaint()).toBe(false);
 	// Nor is there on Boards, where the old plan stays in view: what the worker is asked is held back.
 	await page.evaluate(() => {
 		const ask = Reflect.get(Worker.prototype, 'postMessage') as (this: Worker, message: unknown) => void;
