@@ -15,7 +15,21 @@ export function orderWords(plan: BenchPlan, bench: Pick<Bench, 'kind' | 'way'>, 
 	const other = isByMount
 		? `${changesOfWays['fewest settings']} if ordered for fewest settings`
 		: `${changesOfWays['mount by mount']} if cut mount by mount`;
-	if (proven) return `${long}. ${settings}, the fewest possible${isByMount ? '' : `; ${other}`}.`;
+	const kept = bench.kind === 'guide' ? keptWords(steps) : '';
+	if (proven) return `${long}. ${settings}, the fewest possible${isByMount ? '' : `; ${other}`}.${kept}`;
 	const search = isOrdering ? 'Looking for an order with fewer…' : `No order can have fewer than ${leastChanges}.`;
-	return `${long}. ${settings}; ${other}. ${search}`;
+	return `${long}. ${settings}; ${other}. ${search}${kept}`;
+}
+
+/** Why there are more steps than settings of the guide, as a sentence after others; empty where there are not. */
+function keptWords(steps: BenchPlan['steps']): string {
+	const kept = steps.flatMap((step, at) => {
+		const before = steps[at - 1];
+		return before?.guide === step.guide ? [{ step, before }] : [];
+	});
+	if (kept.length === 0) return '';
+	const isOtherBoard = kept.every(({ step, before }) => step.thickness !== before.thickness);
+	const isInner = kept.every(({ step, before }) => step.isTaped && !before.isTaped);
+	const why = isOtherBoard ? ', for board of another thickness' : isInner ? ', for inner mounts' : '';
+	return ` ${countOf(kept.length, 'step')} ${kept.length === 1 ? 'keeps' : 'keep'} the guide as it was${why}.`;
 }
