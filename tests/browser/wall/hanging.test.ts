@@ -20,6 +20,16 @@ test('at the wall each frame that is drawn has its print’s own number, on ever
 			await expect.poll(() => isInView(page, cautions), { message: `${viewport.width} px` }).toBe(true);
 			expect(await isInView(page, page.locator('.work svg')), `the wall at ${viewport.width} px`).toBe(true);
 		}
+		// What has been saved is no area of the foot: it stands at the end of the bar of what is done.
+		const foot = page.getByRole('navigation', { name: 'Steps' });
+		expect(await foot.getByText('Saved').count()).toBe(0);
+		const [saved, title] = [
+			await page.locator('.work').getByText('Saved', { exact: true }).boundingBox(),
+			await page.getByRole('heading', { level: 1 }).boundingBox(),
+		];
+		expect(saved!.y + saved!.height).toBeLessThanOrEqual(title!.y);
+		for (const name of ['Back', 'Next'])
+			expect((await foot.getByRole('button', { name, exact: true }).boundingBox())!.width).toBeGreaterThanOrEqual(140);
 		for (let at = 0; at < 10; at++) await page.getByRole('button', { name: 'Next', exact: true }).click();
 		await page
 			.getByRole('heading', { name: /^11 Rope, cut.*1 of 13 on Long wall, 0 of 28 hung, 2 not placed/ })
