@@ -1,7 +1,8 @@
 import { sameWithin } from '../length/length.ts';
 import { sheetOf } from '../row/paper.ts';
-import { clear, typedOf } from './candidates.ts';
-import { axes, type Finder } from './found.ts';
+import type { ColumnName } from '../show/columns.ts';
+import { clear, sidesOf, typedOf } from './candidates.ts';
+import { axes, type Candidate, type Finder } from './found.ts';
 import { coverMends } from './needsPaper.ts';
 
 /** `falls-through`: the window is as large as the typed paper, or larger. */
@@ -26,10 +27,20 @@ export const fallsThrough: Finder = (context) => {
 				candidates: () => [
 					...coverMends(context),
 					// Either alone may leave the other way open.
-					...(shown.length > 1 ? [clear(...shown)] : []),
+					...(shown.length > 1 ? [clearWithWindow(shown)] : []),
 					clear('paper'),
 				],
 			},
 		];
 	});
 };
+
+/** Clears cells at once, and says what window that leaves. */
+const clearWithWindow = (columns: readonly ColumnName[]): Candidate => ({
+	offer: ({ solution: { solved } }) => ({
+		kind: 'clear',
+		columns,
+		window: sidesOf(solved.windowWidth, solved.windowHeight),
+	}),
+	change: clear(...columns).change,
+});

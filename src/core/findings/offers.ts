@@ -3,7 +3,12 @@ import type { Measure, Sides } from './measure.ts';
 
 /** What a mend does, by its kind, with what its label says of it. */
 export interface FiguresOfOffers {
-	readonly clear: { readonly columns: readonly ColumnName[]; readonly becomes?: Measure | undefined };
+	readonly clear: {
+		readonly columns: readonly ColumnName[];
+		readonly becomes?: Measure | undefined;
+		/** The window that follows, where several cells are cleared to have another. */
+		readonly window?: Sides | undefined;
+	};
 	readonly 'cut to fit': { readonly mount?: Sides | undefined };
 	readonly 'mount it in a window': Nothing;
 	readonly 'give a mount': Nothing;
@@ -16,7 +21,12 @@ export interface FiguresOfOffers {
 		readonly size: Sides;
 	};
 	/** Types a name of the show's lists. */
-	readonly 'set name': { readonly column: ColumnName; readonly name: string };
+	readonly 'set name': {
+		readonly column: ColumnName;
+		readonly name: string;
+		/** How large it is; a roll has no height. */
+		readonly size?: { readonly width: Measure; readonly height?: Measure | undefined } | undefined;
+	};
 	/** Types what is no length and no name: a word that the cell may hold, a number, another reading. */
 	readonly 'set text': { readonly column: ColumnName; readonly text: string };
 	readonly swap: { readonly of: 'mount' | 'picture' };

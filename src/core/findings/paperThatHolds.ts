@@ -72,15 +72,11 @@ function listedPapers({ settings, row, read }: RowContext, short: number, long: 
 		})
 		.sort((a, b) => a.width * (a.height ?? a.roll ?? 0) - b.width * (b.height ?? b.roll ?? 0))
 		.slice(0, mostTried)
-		.flatMap(({ name }) => [
-			{ offer: { kind: 'set name' as const, column: 'paper' as const, name }, change: { paper: name } },
-			...(isMarginTyped
-				? [
-						{
-							offer: { kind: 'set name' as const, column: 'paper' as const, name },
-							change: { paper: name, ...margins },
-						},
-					]
-				: []),
-		]);
+		.flatMap(({ name, width, height }) => {
+			const offer = { kind: 'set name', column: 'paper', name, size: { width, height } } as const;
+			return [
+				{ offer, change: { paper: name } },
+				...(isMarginTyped ? [{ offer, change: { paper: name, ...margins } }] : []),
+			];
+		});
 }

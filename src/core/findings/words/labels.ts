@@ -13,16 +13,19 @@ export const labels: {
 	readonly [Kind in keyof FiguresOfOffers]: (offer: FiguresOfOffers[Kind], say: Say) => string;
 } = {
 	// A cell that is cleared is worked out: what comes of it says more than that it was cleared.
-	clear: ({ columns, becomes }, { figure }) =>
-		becomes === undefined
-			? `Clear ${columns.map(headOf).join(' and ')}`
-			: `Set ${columns.map(headOf).join(' and ')} to ${figure(becomes)}`,
+	clear: ({ columns, becomes, window }, say) => {
+		const cells = columns.map(headOf).join(' and ');
+		if (becomes !== undefined) return `Set ${cells} to ${say.figure(becomes)}`;
+		if (cells === 'paper') return 'Clear paper and don’t check it';
+		return `Clear ${cells}${window === undefined ? '' : `, window ${sidesIn(window, say)}`}`;
+	},
 	'cut to fit': ({ mount }, say) => `Set mount to fit${mount ? `, ${sidesIn(mount, say)}` : ''}`,
 	'mount it in a window': () => 'Mount it in a window',
 	'give a mount': () => 'Set mount to the show’s',
 	set: ({ column, to }, { figure }) => `Set ${column} to ${figure(to)}`,
 	'set size': ({ of, name, size }, say) => `Set ${of} to ${name === undefined ? '' : `${name}, `}${sidesIn(size, say)}`,
-	'set name': ({ column, name }) => `Set ${column} to “${shownText(name)}”`,
+	'set name': ({ column, name, size }, say) =>
+		`Set ${column} to “${shownText(name)}”${size === undefined ? '' : `, ${size.height === undefined ? `${say.figure(size.width)} wide` : sidesIn({ ...size, height: size.height }, say)}`}`,
 	'set text': ({ column, text }) => `Set ${headOf(column)} to ${text}`,
 	swap: ({ of }) => `Swap ${of} width and height`,
 	'set the gap': ({ wall, gap }, { figure }) => `Set the gap on “${shownText(wall)}” to ${figure(gap)}`,

@@ -40,8 +40,15 @@ export const pairs: { readonly [C in Code]?: Pair<C> } = {
 			return `Borders of ${across.borders.map(say.figure).join(' and ')} across, ${down.borders.map(say.figure).join(' and ')} down, leave nothing of the mount ${sizes(across.mount, down.mount, say)} for the ${across.of}.`;
 		return undefined;
 	},
-	'falls-through': (across, down, say) =>
-		`The window ${figures(across.window, down.window, say)} is ${across.larger === 0 || down.larger === 0 ? 'as large as' : 'larger than'} the paper ${sizes(across.paper, down.paper, say)}.`,
+	'falls-through': (across, down, say) => {
+		const wider = `${say.say(across.larger)} wider`;
+		const taller = `${say.say(down.larger)} taller`;
+		const paper = `the paper ${figures(across.paper, down.paper, say)}`;
+		if (across.larger > 0 && down.larger > 0) return `The window is ${wider} and ${taller} than ${paper}.`;
+		if (across.larger > 0) return `The window is ${wider} than ${paper}, and as tall.`;
+		if (down.larger > 0) return `The window is ${taller} than ${paper}, and as wide.`;
+		return `The window is as large as the paper ${sizes(across.paper, down.paper, say)}.`;
+	},
 	'paper-short': (across, down, say) => {
 		const { figure } = say;
 		if (across.kind === 'smaller' && down.kind === 'smaller')

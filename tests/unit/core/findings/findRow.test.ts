@@ -294,7 +294,7 @@ const cases: readonly RuleCase[] = [
 		level: 'stop',
 		told: 'picture 440 x 300, overlap 0, paper 480 x 300, inner mount 5',
 		says: 'The window’s height 310 mm is 10 larger than the paper’s 300',
-		mend: 'Clear paper',
+		mend: 'Clear paper and don’t check it',
 		not: 'picture 440 x 300, overlap 0, paper 480 x 311, inner mount 5',
 	},
 	{

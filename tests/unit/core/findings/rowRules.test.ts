@@ -430,25 +430,25 @@ describe('another paper of the list, or another place on it', () => {
 		resultOf(rowOf(line), { ...wideShow, papers })
 			.findings.find((one) => one.code === code)!
 			.mends.map(({ label }) => label);
-	const others = ['Set paper to “Rag”', 'Set paper to “Large”', 'Set paper to “Roll”'];
+	const others = ['Set paper to “Rag”, 329 × 483', 'Set paper to “Large”, 420 × 594', 'Set paper to “Roll”, 432 wide'];
 
 	test.each<[code: string, line: string, mends: readonly string[]]>([
-		['paper-bounds', 'shape 3:2, paper Small', [...others, 'Clear paper']],
+		['paper-bounds', 'shape 3:2, paper Small', [...others, 'Clear paper and don’t check it']],
 		[
 			'paper-margin',
 			'picture 475 x 310, paper Rag',
-			['Set paper to “Large”', 'Set paper to “Roll”', 'Set picture width to 466', 'Clear paper'],
+			[...others.slice(1), 'Set picture width to 466', 'Clear paper and don’t check it'],
 		],
 		// The picture of 200 leaves 97 of the paper’s 297: in its middle 48½, and 49 on the ruler.
 		[
 			'paper-margin',
 			'picture 200 x 150, paper Small, margin left 95',
-			['Clear margin left', 'Set margin left to 49', ...others, 'Clear paper'],
+			['Clear margin left', 'Set margin left to 49', ...others, 'Clear paper and don’t check it'],
 		],
 		[
 			'paper-short',
 			'picture 200 x 150, paper Small, margin left 100',
-			['Clear margin left', 'Set margin left to 49', ...others, 'Clear paper'],
+			['Clear margin left', 'Set margin left to 49', ...others, 'Clear paper and don’t check it'],
 		],
 		['needs-paper', 'mounting float, picture 300 x 200', others],
 		['needs-paper', 'picture 420 x 280, reveal 6', ['Clear reveal', ...others]],
