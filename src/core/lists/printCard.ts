@@ -230,8 +230,11 @@ export const cardPage = {
 	...{ gap: 8, label: 24, head: 8, lead: 1.4 },
 	/** The drawing has at least this; where the smallest type has no room beside it, the other. */
 	...{ drawing: 70, leastDrawing: 36 },
-	/** The list to tick: its head, a line of it, how many copies have boxes beside each other, and how many in two columns. */
-	ticks: { head: 13, line: 6.5, mostCopies: 25, mostPaired: 6 },
+	/**
+	 * The list to tick: its head, a line of it, what is free below, for a caution of two lines, how many copies have boxes
+	 * beside each other, and how many in two columns.
+	 */
+	ticks: { head: 13, line: 6.5, below: 3, mostCopies: 25, mostPaired: 6 },
 } as const;
 
 /** The sizes of type that a card is tried in, in points, the usual one first. */
@@ -239,9 +242,9 @@ const cardPoints = [11, 10.5, 10, 9.5, 9, 8.5] as const;
 
 /** How high the list to tick is, in mm: of few copies its steps stand in two columns. */
 export function ticksMm({ copies }: Pick<PrintCard, 'copies'>): number {
-	const { head, line, mostPaired } = cardPage.ticks;
+	const { head, line, below, mostPaired } = cardPage.ticks;
 	const steps = copies[0]?.steps.length ?? 0;
-	return head + (copies.length > mostPaired ? steps : Math.ceil(steps / 2)) * line;
+	return head + below + (copies.length > mostPaired ? steps : Math.ceil(steps / 2)) * line;
 }
 
 /** The type of cards that are printed together, in points: all have that of the one that needs the smallest. */

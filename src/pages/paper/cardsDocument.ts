@@ -1,4 +1,4 @@
-import { knifeCautions } from '../../core/bench/knifeCautions.ts';
+import { fittingCaution } from '../../core/lists/fittingCaution.ts';
 import { madeTicks } from '../../core/lists/madeOf.ts';
 import { pointsOfCards, printCard } from '../../core/lists/printCard.ts';
 import { hangingList } from '../../core/walls/hangingList.ts';
@@ -12,7 +12,7 @@ export const cardsDocument = paperDocument({
 	id: 'cards',
 	name: 'Print cards',
 	title: 'Print card',
-	care: `Gloves for glass; two people lift a large frame. ${knifeCautions.rules}`,
+	care: fittingCaution,
 	none: 'There are no prints yet.',
 	make(source) {
 		const { session, paper } = source;

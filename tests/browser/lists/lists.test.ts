@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { fittingCaution } from '../../../src/core/lists/fittingCaution.ts';
 import { papers } from '../../../src/core/values/papers.ts';
 import { allOr, testInSoak } from '../../soak.ts';
 import { tapUntil } from '../grid/fingers.ts';
@@ -117,6 +118,8 @@ test('by touch prints are finished at the bench, and on A4 the ticks stand on th
 		const cards = pages.filter(({ texts }) => texts.some(({ text }) => text === 'Print card'));
 		const ticks = cards.map(({ texts }) => texts.filter(({ text }) => text === '✓').length);
 		expect(ticks).toEqual([1, 5, ...Array.from({ length: prints - 2 }, () => 0)]);
+		for (const { texts } of cards)
+			expect(texts.map(({ text }) => text).join(' '), 'glass and points, as on the screen').toContain(fittingCaution);
 	}));
 
 // As the play above, on the other paper; all documents on A4: `paper/onPaper.test.ts`.
