@@ -22,6 +22,10 @@ const widthOf = (sign: string): number => {
 /** A millimetre in points, as type is measured. */
 const pointsPerMm = 72 / 25.4;
 
+/** How wide a text is at most on one line, in mm. */
+export const textMm = (text: string, points: number): number =>
+	([...text].reduce((sum, sign) => sum + widthOf(sign), 0) * points) / 1000 / pointsPerMm;
+
 /**
  * In how many lines a text stands at most, words and what no-break spaces hold together kept whole where they fit and a longer one broken.
  * @param points size of the type

@@ -28,7 +28,7 @@ export const hangingDocument = paperDocument({
 			...(lines.some(({ hooks }) => hooks?.fixing.isToMeasure) ? [measureCords] : []),
 			...(lines.some(({ mark }) => mark.what === 'hook') ? [bearingWords(settings)] : []),
 		];
-		const pages = hangPages(lines, unhung, source.paper, measured);
+		const pages = hangPages(lines, unhung, settings, source.paper, measured);
 		return { pages: pages.map((page) => ({ page, nameOf, labels, stopped, made, settings })) };
 	},
 	component: HangPaper,

@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
+import { hangLine, hangPages } from '../../../../src/core/order/hangPages.ts';
+import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import { hangingList } from '../../../../src/core/walls/hangingList.ts';
+import { print, rowsOf } from '../walls/wallOf.ts';
+
+const frames = [{ name: 'Plain', clearance: 0, moulding: 20, lip: 20, weight: 0 }];
+const glazing = [{ name: 'Glass', material: 'glass', width: 2000, height: 1000, thickness: 2 }];
+
+/** The one print of a wall as it is laid out on paper. */
+function lineOf(hanging: object) {
+	const walls = [{ name: 'North', length: 5000 }];
+	const { settings, problems } = readSettings({ frames, glazing, walls, hanging });
+	expect(problems).toEqual([]);
+	const rows = rowsOf([print('500x400', { frame: 'Plain', wall: 'North' })]);
+	const results = rows.map((row) => judgeRow(row, settings));
+	const items = hangPages(hangingList(results, settings), [], settings, 'A4')
+		.flat()
+		.flatMap(({ items }) => items);
+	return items.find((item) => item.kind === 'line')!;
+}
+
+test('a line says its sum, then where the print is, then what holds it', () => {
+	const { words } = lineOf({});
+	expect(words.sum).toMatch(/^Frame’s top \d+ − cord _+ \(63 planned\) = hook _+$/);
+	expect(words.place).toMatch(/^Left edge 2250, middle \d+ mm$/);
+	expect(words.hold).toMatch(/^Cord on one hook, it pulls \d+\.\d kg on each ring\. /);
+	const hooks = lineOf({ kind: 'two hooks', rings: '100 mm' }).words;
+	expect(hooks.sum).toBeUndefined();
+	expect(hooks.place).toMatch(/^Hooks 100 mm below the frame’s top; frame’s left edge 2250, middle \d+ mm$/);
+});
+
+test('a line is as high as its words need: a longer sum takes one more, and nothing is cut off', () => {
+	expect(
+		[lineOf({ kind: 'two hooks' }).mm, lineOf({}).mm, lineOf({ nail: 12 }).mm].map((mm) =>
+			Math.round((mm - hangLine.free) / hangLine.line),
+		),
+	).toEqual([3, 3, 4]);
+});
