@@ -108,17 +108,14 @@ export function ratingsOf(
 }
 
 /**
- * The same in a line, after what the cord pulls: "Hook for 19 kg or more, each ring 31 kg, cord 31 kg (4 × that pull)".
+ * The same in a line, after what the cord pulls: "Must hold: hook 19 kg, each ring 31 kg, cord 31 kg (4 × that pull)".
  * Undefined where there is none.
  */
 export function ratingWords(weightKg: number | undefined, fixing: Fixing, settings: Told): string | undefined {
 	const [first, ...others] = ratingsOf(weightKg, fixing, settings, () => 'that pull');
-	return (
-		first &&
-		[`${first.word} for ${first.figure}`, ...others.map((each) => `${each.word.toLowerCase()} ${each.figure}`)].join(
-			', ',
-		)
-	);
+	if (!first || weightKg === undefined) return undefined;
+	const all = [{ ...first, figure: kilograms(weightKg) }, ...others];
+	return `Must hold: ${all.map(({ word, figure }) => `${word.toLowerCase()} ${figure}`).join(', ')}`;
 }
 
 /** Where those figures come from, for who asks; undefined where there are none. */

@@ -86,7 +86,7 @@ test('what hook or rings are rated for is what raises no “heavy”, and a kilo
 	for (const kind of ['cord', 'two hooks'] as const) {
 		const { rating } = heldBy({ kind });
 		// By a cord the two rings have to hold more than the hook.
-		const [, each] = /(?:each ring|fixing for) (\d+) kg/.exec(rating!)!;
+		const [, each] = /(?:each ring|fixing) (\d+) kg/.exec(rating!)!;
 		const count = kind === 'cord' ? 2 : 1;
 		const isHeavy = (kg: number) =>
 			heldBy({ kind, rating: `${kg} kg` }).result.findings.some(({ code }) => code === 'heavy');
@@ -105,9 +105,9 @@ test('it says which is which: the hook by the weight, cord and rings by the pull
 		{ word: 'Cord', figure: `${Math.ceil(4 * pull)} kg (4 × the pull of ${pull.toFixed(1)} kg)` },
 	]);
 	expect(rating).toBe(
-		`Hook for ${Math.ceil(4 * weight)} kg or more, each ring ${Math.ceil(4 * pull)} kg, cord ${Math.ceil(4 * pull)} kg (4 × that pull)`,
+		`Must hold: hook ${Math.ceil(4 * weight)} kg, each ring ${Math.ceil(4 * pull)} kg, cord ${Math.ceil(4 * pull)} kg (4 × that pull)`,
 	);
-	expect(heldBy({ kind: 'two hooks' }).rating).toMatch(/^Each hook and its fixing for \d+ kg or more$/);
+	expect(heldBy({ kind: 'two hooks' }).rating).toMatch(/^Must hold: each hook and its fixing \d+ kg$/);
 });
 
 test('asked why, it says by how many times and of what', () => {
