@@ -10,8 +10,18 @@ import type { FrameChoice, FramedPrint } from './giveFrames.ts';
  * @param given how many get one, at least 1
  * @param of how many there are without one
  * @param difference by how much the long sides of their pictures change in all
+ * @param kept how many of those given have that frame already, in the same size
  */
-export function givenWords(given: number, of: number, difference: string): string {
+export function givenWords(given: number, of: number, difference: string, kept = 0): string {
+	if (kept === given) {
+		const all = of === 1 ? 'The print' : given === of ? `All ${of} prints` : `${given} of ${of} prints`;
+		return keptWords(all, given);
+	}
+	if (kept > 0) {
+		const moved = given - kept;
+		const sides = moved === 1 ? 'The long side of its picture changes' : 'The long sides of their pictures change';
+		return `${moved} of ${of} prints ${moved === 1 ? 'gets' : 'get'} another frame or size. ${sides} by ${difference}${moved === 1 ? '' : ' in all'}. ${keptWords(`${kept} ${kept === 1 ? 'print' : 'prints'}`, kept)}`;
+	}
 	const isOne = given === 1;
 	const prints = of === 1 ? 'The print' : given === of ? `All ${of} prints` : `${given} of ${of} prints`;
 	const sides = isOne
@@ -19,6 +29,12 @@ export function givenWords(given: number, of: number, difference: string): strin
 		: `long sides of their pictures change by ${difference} in all`;
 	return `${prints} ${isOne ? 'gets' : 'get'} a frame. The ${sides}.`;
 }
+
+/** What applying does to prints that have the frame and the size already. */
+const keptWords = (prints: string, count: number): string =>
+	count === 1
+		? `${prints} keeps its frame and size. Its mount follows the frame from now on.`
+		: `${prints} keep their frame and size. Their mount follows the frame from now on.`;
 
 /** What is known of the other choices, in words. */
 export function provenWords({ isMost, proven }: Pick<FrameChoice, 'isMost' | 'proven'>): string {
@@ -31,12 +47,18 @@ export function provenWords({ isMost, proven }: Pick<FrameChoice, 'isMost' | 'pr
 /** What a frame changes of a print besides its frame and its mount, in words; empty where nothing. */
 export function frameChangeWords({ before, after, change }: FramedPrint, row: Row, scale: Scale): string {
 	const cells = cellWords(change, row);
-	const words = [pictureWords(before, after, scale), borderWords(before, after, scale), cells]
-		.filter(Boolean)
-		.join(' ');
+	const words = [...sizeWords({ before, after }, scale), cells].filter(Boolean).join(' ');
 	const isSameSize = before.mountWidth === after.mountWidth && before.mountHeight === after.mountHeight;
 	return words !== '' && words === cells && isSameSize ? `Same size. ${words}` : words;
 }
+
+/** Whether the picture or a border looks different with its frame. */
+export const isPictureChanged = (print: FramedPrint, scale: Scale): boolean => sizeWords(print, scale).some(Boolean);
+
+const sizeWords = ({ before, after }: Pick<FramedPrint, 'before' | 'after'>, scale: Scale): readonly string[] => [
+	pictureWords(before, after, scale),
+	borderWords(before, after, scale),
+];
 
 /**
  * Why a print is given no frame, in words.
@@ -76,6 +98,6 @@ const cellWords = (change: CellTexts, { typed }: Row): string =>
 			const before = typed[column];
 			return before === undefined || before.trim().toLowerCase() === text.toLowerCase()
 				? []
-				: `“${text}” replaces “${shownText(before)}” in the ${column} cell${column === 'mount' ? ', so the mount follows the frame' : ''}.`;
+				: `“${text}” replaces “${shownText(before)}” in the ${column} cell.`;
 		})
 		.join(' ');

@@ -15,7 +15,5 @@ export interface BeforeAfterRow {
 	readonly name: string;
 	/** Whether there is anything to apply. */
 	readonly isChanging: boolean;
-	/** Whether applying it only types what is so already. */
-	readonly isSame?: boolean;
 	readonly cells: readonly BeforeAfterCell[];
 }

@@ -343,7 +343,7 @@ export const screens: readonly Screen[] = [
 			await press(page, 'More…');
 			await page.getByRole('menuitem', { name: 'Frames for all prints…' }).click();
 			await press(page, 'Find frames');
-			await page.getByRole('table').waitFor();
+			await page.getByText('keep their frame and size').waitFor();
 		},
 	},
 	{

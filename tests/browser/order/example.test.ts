@@ -15,8 +15,17 @@ test('the example from frame and paper to what to get: given frames, bound by it
 		await goTo('Whole show');
 		await page.getByRole('link', { name: 'Frames for all prints' }).click();
 		await page.getByRole('button', { name: 'Find frames' }).click();
-		await page.getByText('22 of 25 prints get a frame.').waitFor();
+		await page.getByText('22 of 25 prints keep their frame and size. Their mount follows').waitFor();
 		await page.getByText('No other choice frames more prints or changes their pictures less.').waitFor();
+		// One tick for all of a frame, and one for each print of it.
+		const small = page.getByRole('checkbox', { name: /^Apply to 6 prints in Small oak, 520 × 420 mm/ });
+		await small.uncheck();
+		await page.getByRole('button', { name: 'Apply to 16 prints' }).waitFor();
+		await page.locator('summary').filter({ hasText: 'Small oak' }).click();
+		await page.getByRole('checkbox', { name: 'Apply to 4 Two gulls arguing' }).check();
+		await page.getByRole('button', { name: 'Apply to 17 prints' }).waitFor();
+		expect(await small.evaluate((box: HTMLInputElement) => box.indeterminate)).toBe(true);
+		await small.check();
 		await page.getByRole('button', { name: 'Apply to 22 prints' }).click();
 		await page.getByText('22 prints changed.').waitFor();
 		await goTo('Prints');

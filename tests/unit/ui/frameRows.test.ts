@@ -21,8 +21,16 @@ test('a frame that stays is named as what is typed, and the mount’s size is no
 	expect(now).toEqual({ text: 'Oak', below: '400 × 300 mm' });
 	expect(proposed).toEqual({ text: 'Oak', below: 'Mount stays' });
 	expect(changes).toMatchObject({ text: '' });
-	expect(rowsOf({ shape: '3:2' }, { mountSize: '400 x 300 mm' })[0]).toMatchObject({ isChanging: true, isSame: true });
-	expect(rowsOf({ shape: '3:2' }, { mountSize: '500 x 400 mm' })[0]).toMatchObject({ isChanging: true, isSame: false });
+	expect(rowsOf({ shape: '3:2' }, { mountSize: '400 x 300 mm' })[0]).toMatchObject({
+		isChanging: true,
+		kept: 'Oak, 400 × 300 mm',
+	});
+	expect(rowsOf({ shape: '3:2' }, { mountSize: '500 x 400 mm' })[0]).toMatchObject({
+		isChanging: true,
+		kept: undefined,
+	});
+	// What is typed into the mount cell changes neither; a portrait has the same frame as a landscape.
+	expect(rowsOf({ shape: '2:3', mount: '300 x 400' }, {})[0]).toMatchObject({ kept: 'Oak, 400 × 300 mm' });
 });
 
 test('a mount that changes is said before and after', () => {

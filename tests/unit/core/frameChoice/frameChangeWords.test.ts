@@ -31,13 +31,9 @@ test.each<[Typed, object, string]>([
 	[
 		{ 'picture width': '200', 'picture height': '133', mount: '420 x 320' },
 		{},
-		'Side, top, bottom 103, 82, 91 instead of 113, 92, 101. “frame” replaces “420 x 320” in the mount cell, so the mount follows the frame.',
+		'Side, top, bottom 103, 82, 91 instead of 113, 92, 101. “frame” replaces “420 x 320” in the mount cell.',
 	],
-	[
-		{ shape: '3:2', mount: '400 x 300' },
-		{},
-		'Same size. “frame” replaces “400 x 300” in the mount cell, so the mount follows the frame.',
-	],
+	[{ shape: '3:2', mount: '400 x 300' }, {}, 'Same size. “frame” replaces “400 x 300” in the mount cell.'],
 	[{ 'picture width': '500', 'picture height': '333' }, {}, 'No frame in the list suits it.'],
 	[
 		{ 'picture width': '600', mount: '500 x 400', shape: '3:2' },
@@ -54,6 +50,19 @@ test.each([
 	[3, 4, '3 of 4 prints get a frame. The long sides of their pictures change by 3 mm in all.'],
 	[4, 4, 'All 4 prints get a frame. The long sides of their pictures change by 3 mm in all.'],
 ])('%i of %i get a frame: %s', (given, of, sentence) => expect(givenWords(given, of, '3 mm')).toBe(sentence));
+
+test.each([
+	[1, 1, 1, 'The print keeps its frame and size. Its mount follows the frame from now on.'],
+	[22, 25, 22, '22 of 25 prints keep their frame and size. Their mount follows the frame from now on.'],
+	[
+		4,
+		5,
+		3,
+		'1 of 5 prints gets another frame or size. The long side of its picture changes by 3 mm. 3 prints keep their frame and size. Their mount follows the frame from now on.',
+	],
+])('%i of %i get a frame, %i the one they have: %s', (given, of, kept, said) =>
+	expect(givenWords(given, of, '3 mm', kept)).toBe(said),
+);
 
 test.each([
 	[true, true, /^No other choice frames more prints or changes their pictures less\.$/],
