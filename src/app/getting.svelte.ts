@@ -42,7 +42,7 @@ export class Getting {
 		const names = open.map(({ job: { board, material } }) => (board === '' ? (material ?? 'boards') : board));
 		return [
 			...new Set(hasLooked ? names : ['boards and materials']),
-			...(this.#sticks.isBusy ? ['sticks of moulding'] : []),
+			...(this.#sticks.isBusy ? ['lengths of moulding'] : []),
 		];
 	}
 

@@ -30,7 +30,7 @@ export const frameFields: readonly RecordField[] = [
 	{ key: 'weight', label: 'Weight of a metre, kg', isPlain: true },
 	{ key: 'price', label: 'Price', isPrice: true },
 	{ key: 'count', label: 'In stock', isPlain: true },
-	{ key: 'stick', label: 'Length of a stick' },
+	{ key: 'stick', label: 'Length as sold' },
 	{ key: 'includes', label: 'Comes with', choices: ['neither', 'glazing', 'backing', 'both'] },
 ];
 

@@ -44,7 +44,7 @@ export interface LeftOutWords {
 }
 
 /**
- * What to get on pages: by kind, then the sums, then what cannot be got and what is left out.
+ * What to get on pages: by kind, then the sums, how moulding is sawn, what cannot be got and what is left out.
  * @param notYet what plans are still being worked out for
  * @param openKinds whose figures may still change
  * @param saidOf what else there is to know of a line
@@ -86,12 +86,12 @@ export function getPages(
 		);
 	const beside = [notYetWords(notYet), withoutPriceWords(toGet)].filter((each) => each !== undefined);
 	const sums = section(
-		totalWords(toGet, settings.currency),
+		totalWords(toGet, settings.currency, notYet.length > 0),
 		words([...beside, ...shareWords(toGet, settings.currency)]),
 	);
 	const missing = section('Cannot be got', words(notGotSentences(toGet, nameOf, settings)));
 	const others = section('Left out', words(leftOut.map((each) => `${each.name}: ${each.words}`)));
-	const all = [...ofKinds, ...sawn, ...(toGet.lines.length > 0 ? [withHead(sums)] : []), missing, others];
+	const all = [...ofKinds, ...(toGet.lines.length > 0 ? [withHead(sums)] : []), ...sawn, missing, others];
 	return fillPages(all, room);
 }
 

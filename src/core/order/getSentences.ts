@@ -24,9 +24,16 @@ export const placesOf = ({ taken, cutFor = taken }: Pick<GetLine, 'taken' | 'cut
 /** Whether anything that is to be got has a price. */
 export const isPriced = ({ lines }: ToGet): boolean => lines.some(({ cost }) => cost !== undefined && cost > 0);
 
-/** What stands over the sum: `Total 42.00 EUR`. */
-export const totalWords = (toGet: ToGet, currency: Currency | undefined): string =>
-	isPriced(toGet) ? `Total ${moneyWords(toGet.total, currency)}` : 'No prices yet';
+/** What stands over the sum: `Total 42.00 EUR`; `Total so far 42.00 EUR` while plans are still looked for. */
+export const totalWords = (toGet: ToGet, currency: Currency | undefined, isOpen = false): string =>
+	isPriced(toGet) ? `Total ${isOpen ? 'so far ' : ''}${moneyWords(toGet.total, currency)}` : 'No prices yet';
+
+/**
+ * For how many prints a line is: `6 prints`, or `6 prints, 7 copies` where some are there more than once.
+ * @param copies how many copies those prints have in all
+ */
+export const printsWords = (prints: number, copies: number): string =>
+	countOf(prints, 'print') + (copies > prints ? `, ${copies} copies` : '');
 
 /** What the sum leaves out, or what is missing for one; undefined where it is whole. */
 export function withoutPriceWords(toGet: ToGet): string | undefined {
@@ -69,21 +76,21 @@ export const notGotSentences = (
 		),
 		...tooLong.map(
 			({ frame, row, length }) =>
-				`A stick of “${frame}” is too short for ${formatWithUnit(length, scale)} (${nameOf(row - 1)}).`,
+				`A length of “${frame}” is too short for ${formatWithUnit(length, scale)} (${nameOf(row - 1)}).`,
 		),
 		...unmeasured.map(
 			({ frame, row }) =>
-				`“${frame}” needs its face width and lip in the settings before sticks are planned for ${nameOf(row - 1)}.`,
+				`“${frame}” needs its face width and lip in the settings before lengths are planned for ${nameOf(row - 1)}.`,
 		),
 	]),
 ];
 
 /** Of which moulding sticks are sawn, and how many. */
-export const sticksTitle = ({ frame, sticks }: StickPlan): string => `${frame}, ${countOf(sticks.length, 'stick')}`;
+export const sticksTitle = ({ frame, sticks }: StickPlan): string => `${frame}, ${countOf(sticks.length, 'length')}`;
 
 /** Whether fewer sticks would do, in a sentence. */
 export const sticksProof = ({ proven, leastCount }: StickPlan): string =>
-	proven ? 'No plan uses fewer sticks.' : `Any plan uses at least ${countOf(leastCount, 'stick')}.`;
+	proven ? 'No plan uses fewer lengths.' : `Any plan uses at least ${countOf(leastCount, 'length')}.`;
 
 /**
  * What is sawn from each stick of a plan, in the order of the saw, and what is left of it. Where a print has several copies

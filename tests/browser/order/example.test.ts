@@ -59,7 +59,7 @@ test('the example from frame and paper to what to get: given frames, bound by it
 		const minorUnits = (words: string) => Math.round(Number(/\d+\.\d\d/.exec(words)![0]) * 100);
 		const total = await page.getByRole('heading', { name: /^Total/ }).innerText();
 		expect(shares.reduce((sum, share) => sum + minorUnits(share), 0)).toBe(minorUnits(total));
-		await page.getByRole('heading', { name: /^Ash moulding, \d+ sticks?$/ }).waitFor();
+		await page.getByRole('heading', { name: /^Ash moulding, \d+ lengths?$/ }).waitFor();
 
 		await page.getByRole('link', { name: 'Pictures to print' }).first().click();
 		for (const name of [/^Cotton A2/, /^Cotton A3.*deckle edge/, /^Satin A3\+/, /^Satin roll.*roll/])

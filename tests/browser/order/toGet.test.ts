@@ -18,7 +18,7 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 		await openPaperShow(page);
 		await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'To get' }).tap();
 		await page.getByRole('heading', { name: /^Total [\d.]+ EUR$/ }).waitFor();
-		await page.getByRole('heading', { name: /^Oak, \d+ sticks?$/ }).waitFor();
+		await page.getByRole('heading', { name: /^Oak, \d+ lengths?$/ }).waitFor();
 		await expect.poll(() => page.getByText('Working out the plans…').count(), { timeout: 30_000 }).toBe(0);
 		const heads = await page.locator('tbody .kind').allInnerTexts();
 		expect(heads, 'with one line a group has its heading too').toEqual([

@@ -232,8 +232,8 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 	'no-frame': (found, { figure, say }) => {
 		const name = `“${shownText(found.frame)}”`;
 		if (found.kind === 'short stick')
-			return `A leg of ${name} needs ${figure(found.leg)} with its saw cut; a stick is only ${say(found.stick)}.`;
-		const what = found.kind === 'too few' ? '' : ' sticks of';
+			return `A leg of ${name} needs ${figure(found.leg)} with its saw cut; a length is only ${say(found.stick)}.`;
+		const what = found.kind === 'too few' ? '' : ' lengths of';
 		return `You need ${found.wanted.count}${what} ${name} and have ${found.there.count}.`;
 	},
 

@@ -49,10 +49,10 @@ test('sticks of a moulding', () => {
 	const cells = [{ ...print, frame: 'Made', copies: '2' }];
 	// Two frames take 3888 mm of legs: two sticks of 2400 hold four legs each, and one of 4000 all of them.
 	expect(messages(cells, { ...made, stick: '2400', count: 2 })).toEqual([undefined]);
-	expect(messages(cells, { ...made, stick: '2400', count: 1 })).toEqual(['You need 2 sticks of “Made” and have 1.']);
+	expect(messages(cells, { ...made, stick: '2400', count: 1 })).toEqual(['You need 2 lengths of “Made” and have 1.']);
 	expect(messages(cells, { ...made, stick: '4000', count: 1 })).toEqual([undefined]);
 	// Of 1000 mm each holds one long and one short leg: 536 + 436 = 972.
-	expect(messages(cells, { ...made, stick: '1000', count: 3 })).toEqual(['You need 4 sticks of “Made” and have 3.']);
+	expect(messages(cells, { ...made, stick: '1000', count: 3 })).toEqual(['You need 4 lengths of “Made” and have 3.']);
 });
 
 test('a moulding without the length of its sticks counts as frames, as it is got', () => {

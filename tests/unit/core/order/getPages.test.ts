@@ -4,6 +4,7 @@ import type { GetKind } from '../../../../src/core/order/getLine.ts';
 import { getPageMm, getPages } from '../../../../src/core/order/getPages.ts';
 import {
 	notGotSentences,
+	printsWords,
 	shareWords,
 	sticksTitle,
 	totalWords,
@@ -73,9 +74,9 @@ test('what cannot be got is said, each once', () => {
 	const { toGet, settings, nameOf } = toGetOf(cells, show);
 	expect(notGotSentences(toGet, nameOf, settings)).toEqual([
 		'No “Clear” in the settings is large enough for 500 × 400 mm for Print 1 and Print 4.',
-		'“Raw” needs its face width and lip in the settings before sticks are planned for Print 3.',
+		'“Raw” needs its face width and lip in the settings before lengths are planned for Print 3.',
 	]);
-	expect(toGet.sticks.map(sticksTitle)).toEqual(['Oak, 3 sticks']);
+	expect(toGet.sticks.map(sticksTitle)).toEqual(['Oak, 3 lengths']);
 });
 
 test.each<Paper>(['A4', 'Letter'])('on %s nothing is lost, and no page holds more than there is room for', (paper) => {
@@ -108,7 +109,7 @@ test.each<Paper>(['A4', 'Letter'])('on %s nothing is lost, and no page holds mor
 	])
 		expect(whole).toContain(said);
 	expect(pages.flat().map((part) => part.head)).toEqual(
-		expect.arrayContaining(['Boards', 'Moulding', 'To saw: Oak, 50 sticks', 'Left out']),
+		expect.arrayContaining(['Boards', 'Moulding', 'To saw: Oak, 50 lengths', 'Left out']),
 	);
 });
 
@@ -118,9 +119,28 @@ test('while plans are looked for, the sum says for what they are missing, on pap
 		getPages(toGet, [], nameOf, settings, 'A4', notYet)
 			.flat()
 			.flatMap(({ items }) => items.flatMap((item) => (item.line ? [] : [item.words])));
-	const said = 'Not final: still being worked out for Chalk and sticks of moulding.';
-	expect(wordsOf(['Chalk', 'sticks of moulding'])).toContain(said);
+	const said = 'Not final: still being worked out for Chalk and lengths of moulding.';
+	expect(wordsOf(['Chalk', 'lengths of moulding'])).toContain(said);
 	expect(wordsOf([]).filter((words) => words.startsWith('Not final'))).toEqual([]);
+});
+
+test('on paper the sum comes before how the moulding is sawn, and says that it is not the last', () => {
+	const { toGet, settings, nameOf } = toGetOf([{ ...print, frame: 'Oak' }], show);
+	const headsOf = (notYet: readonly string[]) =>
+		getPages(toGet, [], nameOf, settings, 'A4', notYet)
+			.flat()
+			.map(({ head }) => head.replace(/ [\d.]+ EUR$/, ''))
+			.filter((head) => /^(Total|To saw)/.test(head));
+	expect(headsOf([])).toEqual(['Total', 'To saw: Oak, 1 length']);
+	expect(headsOf(['Chalk'])).toEqual(['Total so far', 'To saw: Oak, 1 length']);
+});
+
+test('prints with more copies than one are counted both ways', () => {
+	expect([printsWords(6, 7), printsWords(1, 1), printsWords(1, 3)]).toEqual([
+		'6 prints, 7 copies',
+		'1 print',
+		'1 print, 3 copies',
+	]);
 });
 
 test('on paper a kind whose figures may still change says so in its head, and no other', () => {
