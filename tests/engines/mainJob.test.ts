@@ -19,7 +19,7 @@ const button = (name: string | RegExp): Wanted => ({ selector: 'button', name })
 const cell = (row: number, column: string): Wanted => ({
 	selector: `[data-row="${row}"][data-column="${columnIndexOf(column)}"]`,
 });
-/** What one sees in a cell, without what is said beside it. */
+/** What a cell shows, without what is said beside it. */
 const inCell = (row: number, column: string): Wanted => ({
 	selector: `${cell(row, column).selector} :is(.typed, .worked-out, .inherited)`,
 });

@@ -356,7 +356,7 @@ test('the knife is worked through by touch: one measure at a time, ticks kept, a
 		await page.goto(page.url().replace('#knife', '#bench'));
 		await page.getByText(`; ${made}`).waitFor();
 		await page.getByRole('link', { name: 'Carry on cutting sheets' }).tap();
-		await page.getByRole('heading', { name: /^Sheets, step 1 of/ }).waitFor(); // which stays in hand, though all of it is made
+		await page.getByRole('heading', { name: /^Sheets, step 1 of/ }).waitFor(); // which stays open, though all of it is made
 		await expect.poll(() => page.locator('[aria-pressed=true]').count()).toBe(sheets);
 		await page.locator('[aria-pressed=true]').first().tap();
 		await expect.poll(() => page.locator('[aria-pressed=true]').count()).toBe(sheets - 1);

@@ -12,7 +12,7 @@ export async function startTyping(page: Page): Promise<void> {
 export const cell = (page: Page, row: number, key: string): Locator =>
 	page.locator(cellInPage(row, columnIndexOf(key)));
 
-/** What one sees in a cell, and where that comes from. */
+/** What a cell shows, and where that comes from. */
 export const seen = (page: Page, row: number, key: string): Promise<string> => seenAt(cell(page, row, key));
 
 /** The same of a cell that was found by other means. */
@@ -24,7 +24,7 @@ export async function seenAt(found: Locator): Promise<string> {
 	return state === 'blank' ? '' : `${text} ${state}`;
 }
 
-/** What one sees in several cells of a row: one after the other, for they may not be in view together. */
+/** What several cells of a row show: one after the other, for they may not be in view together. */
 export async function seenIn(page: Page, row: number, ...keys: string[]): Promise<string[]> {
 	const shown: string[] = [];
 	for (const key of keys) shown.push(await seen(page, row, key));

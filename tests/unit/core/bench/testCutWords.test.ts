@@ -22,7 +22,7 @@ test.each([
 	expect(wordsWith(slipBoard)).not.toMatch(unsaid);
 });
 
-test('board of unknown thickness is named as the board in hand', () => {
+test('board of unknown thickness is called this board', () => {
 	const { bench } = readSettings({ bench: { slipBoard: '2 mm' } }).settings;
 	expect(testCutWords(undefined, bench, scale).join(' ')).toMatch(/through this board and/);
 });
