@@ -417,6 +417,11 @@ test('on a phone each print has its number, and gaps that are alike one figure, 
 		expect((await nine.boundingBox())!.x).toBeGreaterThan(390);
 		await page.getByRole('list', { name: 'Marked prints' }).getByRole('button', { name: '9 Salt pan III' }).tap();
 		await expect.poll(async () => (await nine.boundingBox())!.x).toBeLessThan(300);
+		// What hangs nowhere is named with them: its own list is out of view.
+		const nowhere = page.getByRole('listitem').filter({ hasText: /^\s*not placed/ });
+		expect(await nowhere.getByRole('button').allInnerTexts()).toEqual(['29', '30']);
+		await nowhere.getByRole('button', { name: '29 Pit lake, north face' }).tap();
+		await page.getByRole('region', { name: '29 Pit lake' }).getByText('It hangs on no wall yet.').waitFor();
 		const wideOf = async (part: string) => (await page.locator(`svg ${part}[data-place="3"]`).boundingBox())!.width;
 		expect(await wideOf('.touched'), 'of a small print, for a finger').toBeGreaterThanOrEqual(43.5);
 		expect(await wideOf('.print')).toBeLessThan(43.5);
