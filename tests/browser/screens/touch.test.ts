@@ -125,6 +125,11 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		expect(await start.boundingBox(), 'the main button is the foot').toEqual({
 			...{ x: 16, y: phone.height - 56, width: phone.width - 32, height: 48 },
 		});
+		// Beside the title a word ends on the edge of the page; buttons begin on the other edge, under it.
+		const word = (await page.getByRole('link', { name: 'Bench settings' }).boundingBox())!;
+		const button = (await page.getByRole('link', { name: 'Print on paper' }).boundingBox())!;
+		expect(word.x + word.width).toBeCloseTo(phone.width - 16 + 15, 0); // with its room to press
+		expect([button.x, button.y >= word.y + word.height]).toEqual([16, true]);
 		expect(await page.locator('header .reminder').isVisible(), 'what is not backed up').toBe(true);
 		await page.getByRole('link', { name: 'Start cutting windows' }).tap();
 		const ticks = page.locator('main [aria-pressed=false]');
