@@ -91,7 +91,7 @@ export function ratingsOf(
 	weightKg: number | undefined,
 	fixing: Fixing,
 	{ hanging: { kind } }: Told,
-	pullWords = (kg: number) => `the pull of ${kg.toFixed(1)} kg`,
+	pullWords = (kg: number) => `pull of ${kg.toFixed(1)} kg`,
 ): readonly Rating[] {
 	if (weightKg === undefined || isFlat(fixing)) return [];
 	const { pullKg } = fixing;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { hangingAtStep } from '../../../src/core/walls/wallWords.ts';
 import { isInView } from '../harness/isInView.ts';
-import { landscapeTablet, phone } from '../harness/stage.ts';
+import { landscapeTablet, phone, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
 const play = oneStage({ isPlanned: false, isInOnePage: true });
@@ -14,6 +14,11 @@ test('at the wall each frame that is drawn has its print’s own number, on ever
 		await page.locator('.digits').first().waitFor();
 		const drawn = () => page.locator('.work svg .number').allTextContents();
 		expect(await drawn()).toEqual(Array.from({ length: 10 }, (_, at) => `${at + 1}`));
+		// Held upright the whole wall is drawn over the list.
+		await page.setViewportSize(uprightTablet);
+		const lowerOf = async (part: string) => (({ y, height }) => y + height)((await page.locator(part).boundingBox())!);
+		const list = page.getByRole('region', { name: 'To tick off in this step' });
+		await expect.poll(async () => (await lowerOf('.work svg')) - (await list.boundingBox())!.y).toBeLessThanOrEqual(0);
 		for (const viewport of [phone, landscapeTablet]) {
 			await page.setViewportSize(viewport);
 			const cautions = page.getByText(hangingAtStep);
@@ -48,7 +53,7 @@ test('what the cord of a frame was measured at is typed at the wall, and its hoo
 		const step = page.getByRole('region', { name: 'This step', exact: true });
 		const told = (await step.innerText()).replaceAll('\u00A0', ' ');
 		expect(told).toMatch(
-			/Weight\s+about 4.6 kg\s+Hook\s+\d+ kg or more\s+Each ring\s+31 kg\s+Cord\s+31 kg \(4 × the pull of 7.6 kg\)[^]*if the cord measures 90[^]*where the cord sits in the hook/,
+			/Weight\s+about 4.6 kg\s+Hook\s+\d+ kg or more\s+Each ring\s+31 kg\s+Cord\s+31 kg \(4 × pull of 7.6 kg\)[^]*if the cord measures 90[^]*where the cord sits in the hook/,
 		);
 		expect(told).not.toContain('rated for 4 times'); // where it comes from waits behind Why?
 		// The two figures are drawn as well: up from the floor, and along it.
