@@ -134,13 +134,18 @@ function coverLine(
 }
 
 function materialLines(result: WorkedRow, settings: Settings): readonly CardLine[] {
-	const { boards, hasMount, read, frame, materials } = result;
+	const { boards, hasMount, read, frame, materials, solved } = result;
 	const { isFloat, innerMount, spacer } = read.cells;
 	const boardWords = ({ name, board }: Pick<FoundBoard, 'name' | 'board'>) => {
 		const thickness = board?.thickness && formatWithUnit(board.thickness, settings);
 		return name === '' ? undefined : joined(shownText(name), shownText(board?.colour ?? ''), thickness ?? '');
 	};
 	const undermount = { name: settings.undermount?.trim() ?? '', board: boardNamed(settings.undermount, settings) };
+	const { mountWidth, mountHeight } = solved;
+	/** It is cut as large as the mount. */
+	const undermountSize =
+		mountWidth === undefined || mountHeight === undefined ? '' : formatSize(mountWidth, mountHeight, settings);
+	const undermountWords = undermount.name === '' ? undefined : joined(boardWords(undermount) ?? '', undermountSize);
 	const { glazing, backing } = materials;
 	const named = frame.frame
 		? shownText(frame.frame.name)
@@ -156,7 +161,7 @@ function materialLines(result: WorkedRow, settings: Settings): readonly CardLine
 	return known(
 		['Board', hasMount ? boardWords(boards.mount) : undefined],
 		['Inner board', hasMount && !isFloat && innerMount ? boardWords(boards['inner mount']) : undefined],
-		['Undermount', hasMount && !isFloat ? boardWords(undermount) : undefined],
+		['Undermount', hasMount && !isFloat ? undermountWords : undefined],
 		['Frame', named + rebate],
 		['Glazing', glazing ? shownText(glazing.name ?? glazing.usual) + cutTo(0) : isFramed ? 'none' : undefined],
 		[

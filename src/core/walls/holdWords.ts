@@ -47,11 +47,21 @@ export function cordSum({ mark, hooks }: Pick<HangingLine, 'mark' | 'hooks'>, se
 }
 
 /**
- * Where the eyes of a frame's rings are, for there the cord bears, and what their screws go into, which is narrower than the
- * eyes are in: "eyes 195 below the frame’s top, 40 mm in from each outer edge; screws in the wood".
+ * Where the eyes of a frame's rings are, for there the cord bears, and where their screws go: in the middle of the wood at the
+ * back, which is narrower than the eyes are in. "Eyes 195 below the frame’s top, 40 mm in from each outer edge; screws
+ * 8 mm in, in mid-wood".
  */
-export const ringPlaceWords = (held: Held, settings: Told): string =>
-	`eyes ${formatMark(ringsOf(held, settings), settings)} below the frame’s top, ${formatMarkWithUnit(settings.hanging.inset, settings)} in from each outer edge; screws in the wood`;
+export function ringPlaceWords(held: Held, settings: Told): string {
+	const wood = woodAtBack(held);
+	const at = wood === undefined ? 'in the wood' : `${formatMarkWithUnit(wood / 2, settings)} in, in mid-wood`;
+	return `eyes ${formatMark(ringsOf(held, settings), settings)} below the frame’s top, ${formatMarkWithUnit(settings.hanging.inset, settings)} in from each outer edge; screws ${at}`;
+}
+
+/** How wide the wood of a frame is beside its rebate, in units, not whole: half of what is outside. Undefined where not known. */
+function woodAtBack({ framed: { size }, frame: { seat } }: Held): number | undefined {
+	const wood = size && seat && (size.width - seat.rebate.width) / 2;
+	return wood !== undefined && wood > 0 ? wood : undefined;
+}
 
 /**
  * How a frame is corded, and what is measured then: "cut 1029 mm. 688 from ring to ring, the rest for knots; rings 655 mm

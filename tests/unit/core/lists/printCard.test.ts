@@ -41,7 +41,7 @@ describe('a card says', () => {
 	test('materials, what is usual where the show says nothing', () =>
 		expect(card.materials.map((line) => line.join(': '))).toEqual([
 			'Board: Chalk, white, 1.5 mm',
-			'Undermount: Grey',
+			'Undermount: Grey, 600 × 450 mm',
 			'Frame: Oak, rebate 603 × 453 mm',
 			'Glazing: glass, 600 × 450 mm',
 			'Backing: about 3 mm, 600 × 450 mm',
@@ -51,8 +51,8 @@ describe('a card says', () => {
 			'Paper lies: 50 from the left, 21 mm from the top, seen from the front',
 			'Hinges: 2, at 175 and 425 mm from the left, seen from the front',
 			expect.stringMatching(/^Depth: The stack is about/),
-			// framed 631 × 481: rings a third down, 571 between them; the cord rises 91.4
-			'Rings: eyes 160 below the frame’s top, 30 mm in from each outer edge; screws in the wood',
+			// framed 631 × 481: rings a third down, 571 between them; the cord rises 91.4. The rebate of 603 leaves 14 of wood
+			'Rings: eyes 160 below the frame’s top, 30 mm in from each outer edge; screws 7 mm in, in mid-wood',
 			'Cord: cut 883 mm. 600 from ring to ring, the rest for knots; rings 571 mm apart. Pulled up, 69 mm below the frame’s top',
 		]));
 	test('the undermount as the boards have it, and no cord where two hooks hold the rings', () => {
@@ -67,7 +67,7 @@ describe('a card says', () => {
 		const { materials, fitting } = printCard({
 			...{ row: rows[0]!, place: 0, result: results[0]!, settings: read, ticks: madeTicks(), line: undefined },
 		});
-		expect(materials).toContainEqual(['Undermount', 'Grey, grey, 1 mm']);
+		expect(materials).toContainEqual(['Undermount', 'Grey, grey, 1 mm, 600 × 450 mm']);
 		expect(fitting.map(([label]) => label)).toEqual(['Only for', 'Print lies', 'Hinges', 'Depth', 'Rings']);
 		expect(fitting[0]![1]).toBe('a print trimmed to 456 × 306 mm');
 	});
