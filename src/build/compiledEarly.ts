@@ -8,7 +8,7 @@ import type { Plugin, Rolldown } from 'vite';
 export const compileHint = '//# allFunctionsCalledOnLoad\n';
 
 /** The files of the build (`sharedParts.ts`) of which the most is called before the first key. */
-const calledEarly = new Set(['core', 'first', 'hands', 'work', 'later', 'judgingPart']);
+const calledEarly = new Set(['core', 'first', 'hands', 'work', 'later']);
 
 const isCalledEarly = ({ name }: { readonly name: string }): boolean => calledEarly.has(name);
 

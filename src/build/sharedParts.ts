@@ -9,36 +9,36 @@ import type { Rolldown } from 'vite';
  *
  * - `core`: what the first screen shares with workers
  * - `work`: what workers share with what comes after the first screen
- * - `search`: what only workers share: the solver of their plans
+ * - `search`: what only workers are made of, most of it the solver of their plans: by themselves they were 0.9 kB more
  * - `first`: all else of the first screen, whether it shares that or not: in two files it was 1.8 kB more
  * - `hands`: what is done in the grid, with what later parts are made of too
- * - `later`: what the parts share that come after the first screen, with the panel beside the grid, which is the first of them,
- *   and the second copies, which are made after it: by themselves they were 0.4 kB more
+ * - `later`: what the parts share that come after the first screen, with what is found in rows and the panel beside the grid,
+ *   which are the first of them, and the second copies, which are made after it: by themselves they were 1.1 kB more
  *
- * All else lies with the one part that it belongs to. A file takes with it what its modules import, so the order counts.
+ * All else lies with the one part that it belongs to: the other pages, or what is printed. A file takes with it what its
+ * modules import, so the order counts.
  */
 export function sharedParts(root: string): Rolldown.CodeSplittingGroup[] {
 	const first = join(root, 'src/main.ts');
 	const hands = join(root, 'src/ui/grid/handsPart.ts');
-	const late = ['app/judgingPart', 'app/copiesPart', 'pages/besidePart', 'pages/othersPart', 'pages/paperPart'].map(
-		(name) => join(root, `src/${name}.ts`),
-	);
-	const beside = join(root, 'src/pages/besidePart.ts');
-	const copies = join(root, 'src/app/copiesPart.ts');
+	const late = ['app/judgingPart', 'app/copiesPart', 'pages/besidePart'].map((name) => join(root, `src/${name}.ts`));
+	const apart = ['pages/othersPart', 'pages/paperPart'].map((name) => join(root, `src/${name}.ts`));
 	const folder = join(root, 'src/workers');
-	const workers = readdirSync(folder).filter((name) => name.endsWith('.worker.ts'));
-	const parts = [first, hands, ...late, ...workers.map((name) => join(folder, name))];
+	const names = readdirSync(folder).filter((name) => name.endsWith('.worker.ts'));
+	const workers = names.map((name) => join(folder, name));
+	const parts = [first, hands, ...late, ...apart, ...workers];
 	let modulesOf: ReadonlyMap<string, ReadonlySet<string>> | undefined;
 	const fileOf: Rolldown.CodeSplittingNameFunction = (id, bundle) => {
+		if (id === first || workers.includes(id)) return null;
 		const importsOf = (module: string) => bundle.getModuleInfo(module)?.importedIds ?? [];
 		modulesOf ??= new Map(parts.map((part) => [part, reachedFrom(part, importsOf)]));
 		const sharing = parts.filter((part) => modulesOf!.get(part)!.has(id));
-		if (id === first || (sharing.length < 2 && ![first, hands, beside, copies].includes(sharing[0]!))) return null;
-		const isInWorker = sharing.some((part) => part !== first && part !== hands && !late.includes(part));
+		if (sharing.length < 2 && sharing.every((part) => apart.includes(part))) return null;
+		const isInWorker = sharing.some((part) => workers.includes(part));
 		if (sharing.includes(first)) return isInWorker ? 'core' : 'first';
 		if (sharing.includes(hands)) return isInWorker ? 'core' : 'hands';
 		if (!isInWorker) return 'later';
-		return sharing.some((part) => late.includes(part)) ? 'work' : 'search';
+		return sharing.every((part) => workers.includes(part)) ? 'search' : 'work';
 	};
 	return ['later', 'hands', 'first', 'search', 'work', 'core'].map((file, priority) => ({
 		name: (id, bundle) => (fileOf(id, bundle) === file ? file : null),

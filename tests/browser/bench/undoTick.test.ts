@@ -152,7 +152,7 @@ test('behind the question about a cut print no key does anything to the page', (
 
 		// What asks is loaded after the grid is painted: what is typed before waits for it.
 		await page.getByText('Saved', { exact: true }).first().waitFor();
-		const letCome = await holdBack(page, 'assets/judgingPart-');
+		const letCome = await holdBack(page, 'assets/later-');
 		await page.goto(`${address}#prints`);
 		await page.reload();
 		const grid = page.getByRole('grid');
