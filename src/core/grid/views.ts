@@ -1,4 +1,5 @@
-import { isAbsent, recordsOf, type SettingContext, shown } from '../settings/settingValue.ts';
+import { isAbsent, recordsOf, type SettingContext } from '../settings/settingValue.ts';
+import { shown } from '../values/shownText.ts';
 import { isRecord } from '../values/isRecord.ts';
 import { type ColumnView, isSameView, isViewColumn, type ViewColumn, widthBounds, wholeOrder } from './columnView.ts';
 import { everyColumn, namesNow, purposeViews } from './purposeViews.ts';

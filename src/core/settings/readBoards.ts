@@ -8,7 +8,6 @@ import {
 	optionalSettings,
 	recordsOf,
 	type SettingContext,
-	shown,
 	sizeOfRecord,
 	textSetting,
 	thicknessSetting,
@@ -17,6 +16,7 @@ import {
 	wordSetting,
 	wordsSetting,
 } from './settingValue.ts';
+import { shown } from '../values/shownText.ts';
 import type { PriceReader } from './readPrice.ts';
 import { type Board, type Glazing, glazingMaterials, type Offcut } from './board.ts';
 

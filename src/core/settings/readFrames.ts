@@ -12,12 +12,12 @@ import {
 	numberAndUnit,
 	optionalSettings,
 	recordsOf,
-	shown,
 	sizeOfRecord,
 	textSetting,
 	valueOf,
 	wholeSetting,
 } from './settingValue.ts';
+import { shown } from '../values/shownText.ts';
 import { type Frame, type FrameMaterial, unframed } from './frame.ts';
 
 /** What frames are read by. */

@@ -9,10 +9,10 @@ import {
 	optionalSettings,
 	percentSetting,
 	type SettingContext,
-	shown,
 	valueOf,
 	wordSetting,
 } from './settingValue.ts';
+import { shown } from '../values/shownText.ts';
 import { type Hanging, hangingKinds, type RingsAt } from './hanging.ts';
 
 /** Reads what frames hang by; a bare word is its kind. Without a kind it is a cord. */

@@ -1,6 +1,7 @@
 import { isProblem, type Reading } from '../length/reading.ts';
 import { isRecord } from '../values/isRecord.ts';
-import { isAbsent, optionalSettings, type SettingContext, shown, wordSetting } from './settingValue.ts';
+import { isAbsent, optionalSettings, type SettingContext, wordSetting } from './settingValue.ts';
+import { shown } from '../values/shownText.ts';
 import { backLabelWords, type LabelContents, type LabelWord, wallLabelWords } from './labels.ts';
 
 /** What stands on labels where nothing is said of it. */

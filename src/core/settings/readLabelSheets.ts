@@ -10,12 +10,12 @@ import {
 	optionalSettings,
 	recordsOf,
 	type SettingContext,
-	shown,
 	sizeOfRecord,
 	textSetting,
 	valueOf,
 	wholeSetting,
 } from './settingValue.ts';
+import { shown } from '../values/shownText.ts';
 import type { LabelSheet } from './labelSheet.ts';
 
 /** The most labels beside or under each other that are read. */

@@ -8,10 +8,10 @@ import {
 	numberAndUnit,
 	optionalSettings,
 	type SettingContext,
-	shown,
 	sizeSetting,
 	thicknessSetting,
 } from './settingValue.ts';
+import { shown } from '../values/shownText.ts';
 import type { Limits } from './limits.ts';
 
 /** Reads what the show's rules allow. */

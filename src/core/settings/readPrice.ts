@@ -1,6 +1,7 @@
 import type { Reading } from '../length/reading.ts';
 import { type Currency, currencyOf, noCurrency } from '../values/money.ts';
-import { isAbsent, shown, type SettingContext, wholeSetting } from './settingValue.ts';
+import { isAbsent, type SettingContext, wholeSetting } from './settingValue.ts';
+import { shown } from '../values/shownText.ts';
 
 /** Reads a price into whole minor units: `12.50`, `12,50 EUR`, `€ 12.50`; a number is so many minor units. */
 export type PriceReader = (value: unknown) => Reading<number>;

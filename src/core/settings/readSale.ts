@@ -2,7 +2,8 @@ import { decimalFraction, fraction, type Fraction } from '../length/fraction.ts'
 import { parseShare } from '../length/parsePercent.ts';
 import type { Reading } from '../length/reading.ts';
 import type { PriceReader } from './readPrice.ts';
-import { type SettingContext, shown } from './settingValue.ts';
+import type { SettingContext } from './settingValue.ts';
+import { shown } from '../values/shownText.ts';
 import type { Share } from './settings.ts';
 
 /** A share, kept as the fraction that it is; a number is per cent: `35 %`, `33 1/3 %`, 17.5. */

@@ -28,13 +28,13 @@ import {
 	percentSetting,
 	type SettingContext,
 	type SettingProblem,
-	shown,
 	sizeSetting,
 	textSetting,
 	valueOf,
 	wholeSetting,
 	yesNoSetting,
 } from './settingValue.ts';
+import { shown } from '../values/shownText.ts';
 import { named } from '../values/named.ts';
 import { mountOfFrame } from './frame.ts';
 import type { Settings, TypedSettings } from './settings.ts';

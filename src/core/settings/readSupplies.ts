@@ -6,12 +6,12 @@ import {
 	numberAndUnit,
 	optionalSettings,
 	recordsOf,
-	shown,
 	textSetting,
 	valueOf,
 	wholeSetting,
 	wordSetting,
 } from './settingValue.ts';
+import { shown } from '../values/shownText.ts';
 import { suppliesByLength, type Supply, supplyKinds } from './supply.ts';
 
 /** Reads what is used up with each print; an entry of no known kind is reported and left out. */

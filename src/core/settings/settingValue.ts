@@ -8,7 +8,7 @@ import type { Reading, Unit } from '../length/reading.ts';
 import type { NamedSize, Size } from '../length/size.ts';
 import { tokenize } from '../length/tokens.ts';
 import { isRecord, type PlainRecord } from '../values/isRecord.ts';
-import { shownText } from '../values/shownText.ts';
+import { shown } from '../values/shownText.ts';
 
 /** A setting that could not be read. */
 export interface SettingProblem {
@@ -39,10 +39,6 @@ export function valueOf<Value>(reading: Reading<Value>, key: string, context: Se
 	context.report(key, reading.problem);
 	return undefined;
 }
-
-/** A value in words, for a sentence about what it is not. */
-export const shown = (value: unknown): string =>
-	Array.isArray(value) ? 'a list' : isRecord(value) ? 'a record' : shownText(String(value));
 
 const readTyped = <Value>(value: unknown, bareUnit: string, read: (text: string) => Reading<Value>, wanted: string) => {
 	if (typeof value === 'number') return read(`${value} ${bareUnit}`);

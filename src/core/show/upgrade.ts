@@ -1,8 +1,7 @@
 import type { Reading } from '../length/reading.ts';
-import { shown } from '../settings/settingValue.ts';
 import { unframed } from '../settings/frame.ts';
 import { isRecord } from '../values/isRecord.ts';
-import { shownText } from '../values/shownText.ts';
+import { shown, shownText } from '../values/shownText.ts';
 import { type PartName, parts } from './parts.ts';
 
 /** A stored form of a show, of any version, not yet looked into. */
