@@ -23,13 +23,7 @@ export function orderWords(plan: BenchPlan, bench: Pick<Bench, 'kind' | 'way'>, 
 
 /** Why there are more steps than settings of the guide, as a sentence after others; empty where there are not. */
 function keptWords(steps: BenchPlan['steps']): string {
-	const kept = steps.flatMap((step, at) => {
-		const before = steps[at - 1];
-		return before?.guide === step.guide ? [{ step, before }] : [];
-	});
-	if (kept.length === 0) return '';
-	const isOtherBoard = kept.every(({ step, before }) => step.thickness !== before.thickness);
-	const isInner = kept.every(({ step, before }) => step.isTaped && !before.isTaped);
-	const why = isOtherBoard ? ', for board of another thickness' : isInner ? ', for inner mounts' : '';
-	return ` ${countOf(kept.length, 'step')} ${kept.length === 1 ? 'keeps' : 'keep'} the guide as it was${why}.`;
+	const kept = steps.filter(({ guide }, at) => steps[at - 1]?.guide === guide);
+	const why = kept.every(({ isTaped }) => isTaped) ? ', with inner mounts' : '';
+	return kept.length > 0 ? ` The guide stays as it was for ${countOf(kept.length, 'step')}${why}.` : '';
 }

@@ -44,11 +44,9 @@ test('more steps than guide settings have their reason', () => {
 	const words = (...more: BenchPlan['steps']) => orderWords(plan({ steps: [...steps, ...more] }), guide, false);
 	const fewest = '21 guide settings, the fewest possible; 52 if cut mount by mount.';
 	const [thick, taped] = [stepAt(20, { thickness: 3 }), stepAt(20, { isTaped: true })];
-	expect(words(thick)).toBe(`22 steps. ${fewest} 1 step keeps the guide as it was, for board of another thickness.`);
-	expect(words(taped)).toBe(`22 steps. ${fewest} 1 step keeps the guide as it was, for inner mounts.`);
-	expect(words(taped, stepAt(20, { thickness: 3, isTaped: true }))).toBe(
-		`23 steps. ${fewest} 2 steps keep the guide as it was.`,
-	);
+	expect(words(thick)).toBe(`22 steps. ${fewest} The guide stays as it was for 1 step.`);
+	expect(words(taped)).toBe(`22 steps. ${fewest} The guide stays as it was for 1 step, with inner mounts.`);
+	expect(words(thick, taped)).toBe(`23 steps. ${fewest} The guide stays as it was for 2 steps.`);
 	const stops = { kind: 'guide and stops' } as const;
-	expect(orderWords(plan({ steps: [...steps, taped] }), stops, false)).not.toContain('keeps');
+	expect(orderWords(plan({ steps: [...steps, taped] }), stops, false)).not.toContain('stays');
 });
