@@ -11,6 +11,7 @@ import {
 	notWorkedOutWords,
 	notYetWords,
 	placesOf,
+	sharedByWords,
 	shareWords,
 	stickWords,
 	sticksProof,
@@ -85,9 +86,10 @@ export function getPages(
 			]),
 		);
 	const beside = [notYetWords(notYet), withoutPriceWords(toGet)].filter((each) => each !== undefined);
+	const shares = shareWords(toGet, settings.currency);
 	const sums = section(
 		totalWords(toGet, settings.currency, notYet.length > 0),
-		words([...beside, ...shareWords(toGet, settings.currency)]),
+		words([...beside, ...(shares.length > 0 ? [sharedByWords] : []), ...shares]),
 	);
 	const missing = section('Cannot be got', words(notGotSentences(toGet, nameOf, settings)));
 	const others = section('Left out', words(leftOut.map((each) => `${each.name}: ${each.words}`)));

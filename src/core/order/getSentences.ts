@@ -50,6 +50,10 @@ export const notYetWords = (parts: readonly string[]): string | undefined =>
 export const notWorkedOutWords = (kind: GetKind): string =>
 	`${kindWords[kind]}, not worked out yet. Don’t buy from this list.`;
 
+/** How the sum is shared, said over the shares: nobody can charge by figures whose sums are not said. */
+export const sharedByWords =
+	'Shared by how much each maker’s prints use, whole packs. What has no price is not shared yet.';
+
 /** What the makers pay, each in words; none where there is only one, or nothing to pay. */
 export const shareWords = ({ shares, total }: ToGet, currency: Currency | undefined): readonly string[] =>
 	shares.length > 1 && total > 0

@@ -104,6 +104,7 @@ test.each<Paper>(['A4', 'Letter'])('on %s nothing is lost, and no page holds mor
 		'Print 1,',
 		'Print 60',
 		'Clamp the moulding',
+		'Shared by how much each maker’s prints use, whole packs.',
 		'Maker 6: ',
 		'Print 61: Its size is not known yet.',
 	])
