@@ -31,16 +31,30 @@ export function totalSentence({ total, currency }: Pick<Sales, 'total' | 'curren
 	return `${countOf(total.count, 'print')} sold for ${moneyWords(total.sold, currency)}`;
 }
 
+/** How many of the prints sold are collected, and for which no buyer is named; blank where nothing is sold. */
+export function collectedSentence({ prints }: Pick<Sales, 'prints'>): string {
+	const sold = prints.filter(({ isSold }) => isSold);
+	if (sold.length === 0) return '';
+	const count = (of: readonly Sale[]) => of.reduce((sum, { copies }) => sum + copies, 0);
+	const collected = `Collected ${count(sold.filter(({ isCollected }) => isCollected))} of ${count(sold)}.`;
+	const missing = sold.filter(({ row }) => (row.typed.buyer ?? '').trim() === '');
+	return missing.length === 0 ? collected : `${collected} Buyer missing for ${namesOf(missing)}.`;
+}
+
+/** The first of some prints by their names, and how many more there are. */
+function namesOf(sales: readonly Sale[]): string {
+	const names = sales.slice(0, mostNamed).map(({ row, place }) => nameOfPrint(row, place));
+	const more = sales.length - names.length;
+	return more > 0 ? `${names.join(', ')} and ${more} more` : listed(names);
+}
+
 /** What a maker is called: prints without one are named so. */
 export const makerWords = ({ maker }: Pick<MakerSums, 'maker'>): string => (maker === '' ? 'No maker named' : maker);
 
 /** The prints that were sold and count in no sum, in a sentence; blank where there are none. */
 export function unpricedSentence({ unpriced }: Pick<Sales, 'unpriced'>): string {
 	if (unpriced.length === 0) return '';
-	const names = unpriced.slice(0, mostNamed).map(({ row, place }) => nameOfPrint(row, place));
-	const more = unpriced.length - names.length;
-	const all = more > 0 ? `${names.join(', ')} and ${more} more` : listed(names);
-	return `Sold without a price in figures, so left out of the sums: ${all}.`;
+	return `Sold without a price in figures, so left out of the sums: ${namesOf(unpriced)}.`;
 }
 
 const mostNamed = 8;

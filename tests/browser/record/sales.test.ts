@@ -81,20 +81,26 @@ test('from what a maker wants to what is due to them, and from the label to the 
 		expect(boxes).toEqual(['tick', 'tick']);
 
 		await sold(page, '1 Ebb').tap();
-		await expect.poll(() => total(page)).toBe('1 print sold for 350.00 EUR.');
+		await expect
+			.poll(() => total(page))
+			.toBe('1 print sold for 350.00 EUR. Collected 0 of 1. Buyer missing for 1 Ebb.');
 		expect(await figures(page)).toEqual(['Ilse 1 350.00 140.00 28.00 182.00']);
 		await page.getByRole('textbox', { name: 'Buyer of 1 Ebb' }).fill('R. Thistle');
 		await collected(page, '2 Ebb').tap();
 		await expect.poll(() => sold(page, '2 Ebb').getAttribute('aria-pressed')).toBe('true');
 		await page.getByRole('textbox', { name: 'Price of 2 Ebb' }).fill('300');
 		await page.getByRole('textbox', { name: 'Price of 2 Ebb' }).press('Enter');
-		await expect.poll(() => total(page)).toBe('2 prints sold for 650.00 EUR.');
+		await expect
+			.poll(() => total(page))
+			.toBe('2 prints sold for 650.00 EUR. Collected 1 of 2. Buyer missing for 2 Ebb.');
 
 		// Tapped again, it is what it was; undo brings it back.
 		await sold(page, '2 Ebb').tap();
-		await expect.poll(() => total(page)).toBe('1 print sold for 350.00 EUR.');
+		await expect.poll(() => total(page)).toBe('1 print sold for 350.00 EUR. Collected 0 of 1.');
 		await page.getByRole('button', { name: /^Undo: mark not sold/ }).tap();
-		await expect.poll(() => total(page)).toBe('2 prints sold for 650.00 EUR.');
+		await expect
+			.poll(() => total(page))
+			.toBe('2 prints sold for 650.00 EUR. Collected 1 of 2. Buyer missing for 2 Ebb.');
 
 		// Copies are sold together until they are split.
 		await page.getByText('3 copies, sold together: 3 × 90.00 = 270.00').waitFor();

@@ -3,7 +3,13 @@ import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { salesOf } from '../../../../src/core/record/sales.ts';
-import { copiesSentence, sumFigures, totalSentence, unpricedSentence } from '../../../../src/core/record/salesWords.ts';
+import {
+	collectedSentence,
+	copiesSentence,
+	sumFigures,
+	totalSentence,
+	unpricedSentence,
+} from '../../../../src/core/record/salesWords.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 import type { TypedSettings } from '../../../../src/core/settings/settings.ts';
 import type { Row, Typed } from '../../../../src/core/show/row.ts';
@@ -41,6 +47,17 @@ describe('what was sold', () => {
 		expect(sumFigures(total, currency).map(({ figure }) => figure)).toEqual([
 			...['4', '973.83', '389.53', '77.91', '506.39'],
 		]);
+	});
+
+	test('is collected or not, copy by copy, and who bought it is asked for', () => {
+		const prints = [
+			{ ...pier, price: '5', stage: 'collected', buyer: 'R. Thistle' },
+			{ ...pier, price: '5', copies: '2', stage: 'sold' },
+			{ title: 'Weir', price: '5', stage: 'hung' },
+		];
+		expect(collectedSentence(sold(prints))).toBe('Collected 1 of 3. Buyer missing for Pier.');
+		expect(collectedSentence(sold(prints.slice(0, 1)))).toBe('Collected 1 of 1.');
+		expect(collectedSentence(sold(prints.slice(2)))).toBe('');
 	});
 
 	test('prints stand in hang order, blank rows are none', () => {
