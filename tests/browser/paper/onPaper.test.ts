@@ -289,11 +289,32 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 				.evaluateAll((all) => all.map((each) => [each.textContent, each.getBoundingClientRect().x] as const));
 			const at = (word: string) => texts.find(([text]) => text === word)![1];
 			// The hinges come first, from the left.
-			const hinges = texts.filter(([text], place) => place < 2 && /^\d+$/.test(text)).map(([, x]) => x);
+			const hinges = texts.filter(([text], place) => place < 3 && /^\d+$/.test(text)).map(([, x]) => x);
+			expect(texts[0]![0], sheet).toBe('0');
 			const order = [at('right'), ...hinges.toReversed(), at('left')];
-			expect(order, sheet).toHaveLength(4);
+			expect(order, sheet).toHaveLength(5);
 			expect(order, sheet).toEqual(order.toSorted((a, b) => a - b));
 		}
+		const framing = page.getByRole('article', { name: /^Frames and hinges/ });
+		// Figures over the hinges are apart from each other, and the note on the mount's back is said once a page.
+		const close = await framing
+			.getByRole('img', { name: /^(Back of the mount|Undermount): / })
+			.evaluateAll((drawings) =>
+				drawings.flatMap((drawing) => {
+					const boxes = [...drawing.querySelectorAll('text')].map(
+						(text) => [text.textContent, text.getBoundingClientRect()] as const,
+					);
+					return boxes.flatMap(([one, a], at) =>
+						boxes.slice(at + 1).flatMap(([other, b]) => {
+							const isOver = a.top < b.bottom - 3 && b.top < a.bottom - 3;
+							return isOver && a.left < b.right && b.left < a.right ? [`${one} on ${other}`] : [];
+						}),
+					);
+				}),
+			);
+		expect(close).toEqual([]);
+		const notes = (await framing.first().innerText()).match(/no undermount is set/gi);
+		expect(notes).toHaveLength(1);
 		for (const [paper, width, height] of papersTried) {
 			await page.getByRole('radio', { name: paper }).check();
 			await expect.poll(() => page.locator(`article:not(.${paper})`).count()).toBe(0);
