@@ -1,6 +1,7 @@
 import { changesFigures } from '../../core/harmonise/changesFigures.ts';
 import type { HarmonisedRow } from '../../core/harmonise/harmonise.ts';
 import type { RowResult } from '../../core/findings/rowResult.ts';
+import { type Length, length } from '../../core/length/length.ts';
 import type { Row } from '../../core/show/row.ts';
 import { nameOfPrint } from '../../core/show/nameOfPrint.ts';
 
@@ -38,6 +39,10 @@ export function harmonyRows(
 		return [{ name: nameOfPrint(row, index), row, standing, harmonised: each }];
 	});
 }
+
+/** By how much the long side of a print changes at most. */
+export const mostDifference = (rows: readonly HarmonyRow[]): Length =>
+	length(Math.max(0, ...rows.map(({ harmonised }) => harmonised.difference ?? 0)));
 
 function standingOf(harmonised: HarmonisedRow, result: RowResult | undefined): Standing {
 	if (changesFigures(harmonised)) return 'changes';

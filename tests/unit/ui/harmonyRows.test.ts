@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { harmonise } from '../../../src/core/harmonise/harmonise.ts';
 import { judgeRow } from '../../../src/core/findings/judgeRow.ts';
 import { readSettings } from '../../../src/core/settings/readSettings.ts';
-import { harmonyRows } from '../../../src/ui/across/harmonyRows.ts';
+import { harmonyRows, mostDifference } from '../../../src/ui/across/harmonyRows.ts';
 import { rowOf, wideShow } from '../core/findings/rowOf.ts';
 
 const { settings } = readSettings({ ...wideShow, sizes: [{ name: 'Middle', width: '600 mm', height: '450 mm' }] });
@@ -33,4 +33,10 @@ test('each print of a choice says whether it changes, and if not, why', () => {
 		'3',
 		'4',
 	]);
+});
+
+test('the most that the long side of one print changes', () => {
+	const of = (differences: readonly (number | undefined)[]) =>
+		mostDifference(differences.map((difference) => ({ harmonised: { difference } }) as never));
+	expect([of([3, undefined, 12, 0]), of([undefined]), of([])]).toEqual([12, 0, 0]);
 });
