@@ -205,7 +205,7 @@ test(`no script runs from any of ${payloads.length} cells, titles, headers, file
 		const show = { format: 'evenhang-show', version: 3, name: payloads[0], settings: { unit: 'mm' }, rows };
 		await button(page, 'Files').click();
 		await chooseFile(page, 'Open a show', '<svg onload=ran()>.json', JSON.stringify(show));
-		await button(page, 'Open it as a show of its own').click();
+		await button(page, 'Open as a new show').click();
 		await page.getByText(/opened$/).waitFor();
 		await goBehindName(page, 'Shows');
 		await page.getByRole('button', { name: payloads[0]!, exact: true }).waitFor();

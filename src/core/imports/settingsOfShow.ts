@@ -84,8 +84,6 @@ export function leftOfShow(here: Omit<Show, 'id'>, there: Omit<Show, 'id'>): rea
 		...left.flatMap(({ sentence }) => sentence ?? []),
 		...(done.length === 0
 			? []
-			: [
-					`Work done differs in the file: ${listed(done)}. Yours stays. To have the file’s, open it as a show of its own.`,
-				]),
+			: [`Work done differs in the file: ${listed(done)}. Yours stays. To have the file’s, open it as a new show.`]),
 	];
 }

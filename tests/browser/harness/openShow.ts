@@ -33,7 +33,7 @@ export async function openFirstShow(page: Page, show: ShowOfFile): Promise<void>
 export async function openShow(page: Page, show: ShowOfFile): Promise<void> {
 	await page.getByRole('button', { name: 'Start typing' }).click();
 	await chooseShow(page, show);
-	await page.getByRole('button', { name: 'Open it as a show of its own' }).click();
+	await page.getByRole('button', { name: 'Open as a new show' }).click();
 	// Where one of that name is there, of a play before, it has a number.
 	await page.getByRole('heading', { name: new RegExp(`^“${show.name}( \\(\\d+\\))?” opened`) }).waitFor();
 	await page.getByRole('button', { name: 'Close', exact: true }).click();

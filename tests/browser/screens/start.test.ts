@@ -109,7 +109,7 @@ test('rows exported and a show saved come back the same', () =>
 		await press(page, 'Delete');
 		await page.getByRole('button', { name: 'Files' }).click();
 		await chooseFile(page, 'Open a show', 'show.json', saved['Back up this show']!);
-		await page.getByRole('button', { name: 'Open it as a show of its own' }).click();
+		await page.getByRole('button', { name: 'Open as a new show' }).click();
 		await page.getByText('opened').waitFor();
 		await page.getByRole('heading', { name: '“New show (2)” opened' }).waitFor();
 		expect(await seenIn(page, 0, 'title', 'picture width', 'picture height')).toEqual([

@@ -50,7 +50,7 @@ test('what else differs between two shows is said, and the settings and the stoc
 			/^The rows of the file were worked out with other settings: unit in \(here mm\), .*border .* in \(here 60 mm\).*These settings differ in the file: sizes by name, boards, walls, commission, VAT, rounding of prices and cost in the price\.$/,
 		),
 		'The file calls the show “Spring, hung”; it keeps its name here.',
-		'Work done differs in the file: 1 cut ticked off. Yours stays. To have the file’s, open it as a show of its own.',
+		'Work done differs in the file: 1 cut ticked off. Yours stays. To have the file’s, open it as a new show.',
 	]);
 	on(session).changeSettings(settings!);
 	expect(session.settings).toEqual(other.settings);
