@@ -62,7 +62,7 @@ export function differenceGroups({ rows, isComplete, base }: Merge): readonly Di
 			about: 'Either side may have changed. Yours stay unless you choose theirs; blanks are filled.',
 			rows: open.filter(isUnknown),
 		},
-		{ title: 'New in the file', about: 'Added unless you leave them out.', rows: alone('added') },
+		{ title: 'New in the file', about: 'Added unless left out.', rows: alone('added') },
 		{
 			title: 'Perhaps not new',
 			about: 'Duplicates and totals. Left out unless you add them.',
@@ -156,7 +156,9 @@ export function restSentences(
 		compared,
 		changedHere > 0 ? `What you changed in ${prints(changedHere)} stays.` : '',
 		stayRemoved > 0 ? `${prints(stayRemoved)} that you removed ${stayRemoved === 1 ? 'stays' : 'stay'} removed.` : '',
-		onlyHere > 0 ? `${prints(onlyHere)} that only you have ${onlyHere === 1 ? 'stays' : 'stay'}.` : '',
+		onlyHere > 0
+			? `${prints(onlyHere)} ${onlyHere === 1 ? 'is only in your show and stays' : 'are only in your show and stay'}.`
+			: '',
 		order.changedBy === 'here' ? 'The order that you have put the prints in stays.' : '',
 		same > 0 ? `${prints(same)} ${same === 1 ? 'is' : 'are'} the same on both sides.` : '',
 	].filter((sentence) => sentence !== '');

@@ -51,15 +51,14 @@ function coverFigures({ read, solved, hasMount }: WorkedRow, settings: Settings)
 	].filter(({ figures }) => figures !== '');
 }
 
-/** "4 each side, 4.2 mm top and bottom": what is alike once, the unit at the end; "3 mm all round". */
+/** "4 mm each side, 4.2 mm top and bottom": what is alike once, each with its unit; "3 mm all round". */
 function eachSide(lengths: readonly (readonly [side: string, length: Length])[], settings: Settings): string {
-	const { n, say } = sayer(settings);
-	const alike = [...groupBy(lengths, ([, length]) => n(length)).values()];
+	const { say } = sayer(settings);
+	const alike = [...groupBy(lengths, ([, length]) => say(length)).values()];
 	return alike
-		.map((sides, place) => {
-			const figure = place < alike.length - 1 ? n(sides[0]![1]) : say(sides[0]![1]);
-			return `${figure} ${sides.length > 2 ? 'all round' : sides.map(([side]) => side).join(' and ')}`;
-		})
+		.map(
+			(sides) => `${say(sides[0]![1])} ${sides.length > 2 ? 'all round' : sides.map(([side]) => side).join(' and ')}`,
+		)
 		.join(', ');
 }
 

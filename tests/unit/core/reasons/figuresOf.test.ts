@@ -35,7 +35,7 @@ test('covered at the sides and shown above and below: each is said where it is s
 		expect.arrayContaining([
 			'Mount covers: 4 mm each side',
 			'Paper shows: 7 mm top and bottom',
-			'Margins: 22 left and right, 47 mm top and bottom',
+			'Margins: 22 mm left and right, 47 mm top and bottom',
 		]),
 	));
 
