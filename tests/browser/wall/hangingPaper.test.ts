@@ -24,6 +24,8 @@ test('on paper the heads of a wall’s columns stand right over its first line, 
 		expect(all.join(' ')).toMatch(
 			/Pull each cord up[^]*\(if cord as planned\)[^]*\(1652\)[^]*top 1742 − cord _+ \(90 planned\) = hook _+ Left edge 237/,
 		);
+		// Salt pan III, and two on the long wall.
+		expect(await page.locator('article svg .stop').count()).toBe(3);
 		// Paper does not scroll: what is measured stands there whole, also of a print that can't be cut yet.
 		expect(all.join(' ')).toMatch(/Salt pan III can’t be cut yet[^]*Left edge 7532, middle 1450 mm/);
 		const cut = await page
