@@ -24,6 +24,6 @@ export function orderWords(plan: BenchPlan, bench: Pick<Bench, 'kind' | 'way'>, 
 /** Why there are more steps than settings of the guide, as a sentence after others; empty where there are not. */
 function keptWords(steps: BenchPlan['steps']): string {
 	const kept = steps.filter(({ guide }, at) => steps[at - 1]?.guide === guide);
-	const why = kept.every(({ isTaped }) => isTaped) ? ', with inner mounts' : '';
-	return kept.length > 0 ? ` The guide stays as it was for ${countOf(kept.length, 'step')}${why}.` : '';
+	const why = kept.every(({ isTaped }) => isTaped) ? ' with inner mounts' : '';
+	return kept[0] ? ` The guide stays as it was for ${countOf(kept.length, 'step')}${why}.` : '';
 }

@@ -95,13 +95,13 @@ const kilograms = (kg: number) => `${Math.ceil(kg * safetyFactor - 1e-9)} kg`;
  * What holds a print is rated for, at least. The hook bears the weight; the cord and each of its rings are pulled harder.
  * None where the weight is not known, and for a flat cord, for which no rating is enough. `heavy` holds a rating against the
  * larger: hook or pair of rings.
- * @param pullWords how the pull is called of which a rating is a multiple
+ * @param pull how the pull is called where it has just been said
  */
 export function ratingsOf(
 	weightKg: number | undefined,
 	fixing: Fixing,
 	{ hanging: { kind } }: Told,
-	pullWords = (kg: number) => `pull of ${kg.toFixed(1)} kg`,
+	pull?: string,
 ): readonly Rating[] {
 	if (weightKg === undefined || isFlat(fixing)) return [];
 	const { pullKg } = fixing;
@@ -112,7 +112,10 @@ export function ratingsOf(
 			? []
 			: [
 					{ word: 'Each ring', figure: kilograms(pullKg) },
-					{ word: 'Cord', figure: `${kilograms(pullKg)} (${safetyFactor} × ${pullWords(pullKg)})` },
+					{
+						word: 'Cord',
+						figure: `${kilograms(pullKg)} (${safetyFactor} × ${pull ?? `pull of ${pullKg.toFixed(1)} kg`})`,
+					},
 				]),
 	];
 }
@@ -122,7 +125,7 @@ export function ratingsOf(
  * Undefined where there is none.
  */
 export function ratingWords(weightKg: number | undefined, fixing: Fixing, settings: Told): string | undefined {
-	const [first, ...others] = ratingsOf(weightKg, fixing, settings, () => 'that pull');
+	const [first, ...others] = ratingsOf(weightKg, fixing, settings, 'that pull');
 	if (!first || weightKg === undefined) return undefined;
 	const all = [{ ...first, figure: kilograms(weightKg) }, ...others];
 	return `Must hold: ${all.map(({ word, figure }) => `${word.toLowerCase()} ${figure}`).join(', ')}`;

@@ -88,10 +88,10 @@ export function between(hung: HungWall, print: HungPrint, left: Length, y: numbe
 	].filter(({ from, to }) => to > from);
 }
 
-/** The height of a print that is measured: its hook's, or its middle's; planned while its cord is not measured. */
+/** The height of a print that is measured: its hook's, or its middle's. */
 export function heightOf(print: HungPrint, { hung }: RowResult) {
 	const hook = hung?.hooks?.hooks[0];
 	return hook
-		? { x: hook.left, height: hook.height, what: 'hook', fixing: hung.hooks.fixing }
-		: { x: nearestLength(print.left + print.size.width / 2), height: print.centre, what: 'centre', fixing: undefined };
+		? { x: hook.left, height: hook.height, what: 'hook' }
+		: { x: nearestLength(print.left + print.size.width / 2), height: print.centre, what: 'centre' };
 }

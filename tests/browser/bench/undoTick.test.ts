@@ -46,7 +46,7 @@ async function seePlanning(page: Page, address: string, letPlan: () => void): Pr
 	const windows = page.getByRole('region', { name: 'Then the windows' });
 	expect(await windows.getByRole('button', { name: 'Start cutting windows', disabled: true }).count()).toBe(1);
 	// Nor do the cuts look as if they could be made.
-	await windows.getByText('Windows can be cut once the sheets are planned.').waitFor();
+	await windows.getByText('Windows can be cut once sheets are planned.').waitFor();
 	const isFaint = () =>
 		page
 			.locator('.steps .box')

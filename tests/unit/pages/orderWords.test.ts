@@ -45,7 +45,7 @@ test('more steps than guide settings have their reason', () => {
 	const fewest = '21 guide settings, the fewest possible; 52 if cut mount by mount.';
 	const [thick, taped] = [stepAt(20, { thickness: 3 }), stepAt(20, { isTaped: true })];
 	expect(words(thick)).toBe(`22 steps. ${fewest} The guide stays as it was for 1 step.`);
-	expect(words(taped)).toBe(`22 steps. ${fewest} The guide stays as it was for 1 step, with inner mounts.`);
+	expect(words(taped)).toBe(`22 steps. ${fewest} The guide stays as it was for 1 step with inner mounts.`);
 	expect(words(thick, taped)).toBe(`23 steps. ${fewest} The guide stays as it was for 2 steps.`);
 	const stops = { kind: 'guide and stops' } as const;
 	expect(orderWords(plan({ steps: [...steps, taped] }), stops, false)).not.toContain('stays');
