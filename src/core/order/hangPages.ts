@@ -1,5 +1,5 @@
 import type { Settings } from '../settings/settings.ts';
-import { pageRoom, type Paper } from '../values/papers.ts';
+import { listRoom, pageRoom, type Paper } from '../values/papers.ts';
 import { textLines, textMm } from '../values/textLines.ts';
 import type { HangingLine } from '../walls/hangingList.ts';
 import { type LineWords, lineWords } from '../walls/lineWords.ts';
@@ -38,7 +38,7 @@ export function hangPages(
 	paper: Paper,
 	measured: readonly string[] = [],
 ): readonly (readonly PagePart<string, HangPageItem>[])[] {
-	const room = pageRoom(paper).height;
+	const room = listRoom(paper).height;
 	const walls = [...new Set(lines.map(({ hung }) => hung))].map((hung) => {
 		const own = lines.filter((line) => line.hung === hung);
 		const drawing: HangPageItem = { kind: 'drawing', lines: own };

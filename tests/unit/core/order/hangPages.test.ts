@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
-import { hangLine, hangPages } from '../../../../src/core/order/hangPages.ts';
+import { hangLine, hangPageMm, hangPages } from '../../../../src/core/order/hangPages.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
+import { listRoom } from '../../../../src/core/values/papers.ts';
 import { hangingList } from '../../../../src/core/walls/hangingList.ts';
 import { print, rowsOf } from '../walls/wallOf.ts';
 
@@ -37,4 +38,26 @@ test('a line is as high as its words need: a longer sum takes one more, and noth
 			Math.round((mm - hangLine.free) / hangLine.line),
 		),
 	).toEqual([3, 3, 4]);
+});
+
+test('the last line of a page keeps off what stands at its foot', () => {
+	const walls = [{ name: 'North', length: 90_000 }];
+	const { settings } = readSettings({ frames, glazing, walls });
+	const rows = rowsOf(Array.from({ length: 60 }, () => print('500x400', { frame: 'Plain', wall: 'North' })));
+	const lines = hangingList(
+		rows.map((row) => judgeRow(row, settings)),
+		settings,
+	);
+	const heights = hangPages(lines, [], settings, 'A4').map((page) =>
+		page.reduce(
+			(sum, { items }) =>
+				sum +
+				hangPageMm.head +
+				items.reduce((own, item) => own + (item.kind === 'line' ? item.mm : hangPageMm[item.kind]), 0),
+			0,
+		),
+	);
+	expect(heights.length).toBeGreaterThan(3);
+	expect(Math.max(...heights)).toBeLessThanOrEqual(listRoom('A4').height);
+	expect(Math.max(...heights)).toBeGreaterThan(listRoom('A4').height - 20);
 });
