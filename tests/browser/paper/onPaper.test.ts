@@ -248,6 +248,11 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 		expect((await topOf('.desk')).height).toBeGreaterThan(300);
 		const record = await topOf('.choices > fieldset:last-child');
 		expect(record.x, 'in two columns, so that they end early').toBeGreaterThan(uprightTablet.width / 2);
+		const tick = (await choose(page, 'Labels for the back').boundingBox())!;
+		const options = await topOf('.options');
+		expect(options.x - tick.x, 'under its tick').toBeLessThan(60);
+		expect(options.y - tick.y, 'under its tick').toBeGreaterThan(0);
+		expect(options.width, 'as wide as the page').toBeGreaterThan(uprightTablet.width * 0.8);
 		await page.setViewportSize({ width: 1180, height: 820 });
 		await expect.poll(async () => (await topOf('article')).x > (await topOf('.desk')).x + 200).toBe(true);
 		await page.setViewportSize({ width: 1440, height: 900 });
