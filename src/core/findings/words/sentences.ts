@@ -219,7 +219,9 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		`The mount covers ${covered === 0 ? 'nothing' : `only ${say(covered)}`} of the picture ${{ side: 'at the sides', top: 'at the top', 'top and bottom': 'at top and bottom' }[at]}, less than the cutting tolerance of ${say(tolerance)}.`,
 
 	'paper-crowds': ({ at, from, margin }, { say }) =>
-		`The paper ${from === 0 ? 'reaches' : from < 0 ? `is ${say(-from)} past` : `is ${say(from)} from`} the mount’s edge at the ${at}; hinges need ${say(margin)}.`,
+		from < 0
+			? `The paper is ${say(-from)} too ${at === 'side' ? 'wide' : 'high'} at the ${at}.`
+			: `The paper ${from === 0 ? 'reaches' : `is ${say(from)} from`} the mount’s edge at the ${at}; hinges need ${say(margin)}.`,
 
 	'paper-margin': (found, { figure, say }) =>
 		found.kind === 'too large'

@@ -191,6 +191,13 @@ const cases: readonly RuleCase[] = [
 	{
 		code: 'paper-crowds',
 		level: 'look',
+		told: 'picture 456 x 306, paper 640 x 400',
+		says: 'The paper is 20 mm too wide at the side.',
+		not: 'picture 456 x 306, paper 590 x 400',
+	},
+	{
+		code: 'paper-crowds',
+		level: 'look',
 		told: 'picture 456 x 306, paper 600 x 400',
 		says: 'The paper reaches the mount’s edge at the side; hinges need 5 mm',
 		not: 'picture 456 x 306, paper 590 x 400',
