@@ -16,7 +16,7 @@ function listOf(hanging: object) {
 		rows.map((row) => workOut(row, settings)),
 		settings,
 	);
-	return { lines, text: writeHangingList(lines, settings, (place) => `=print ${place + 1}`) };
+	return { lines, settings, text: writeHangingList(lines, settings, (place) => `=print ${place + 1}`) };
 }
 
 test('each print with what is marked for it, and how far from the mark before', () => {
@@ -36,12 +36,12 @@ test('two hooks and a rail say what they need', () => {
 });
 
 test('on paper the cautions stand first, then each wall with its drawing and prints', () => {
-	const { lines } = listOf({});
-	const [page] = hangPages(lines, ['7 Quay'], 'A4');
+	const { lines, settings } = listOf({});
+	const [page] = hangPages(lines, ['7 Quay'], settings, 'A4');
 	expect(page!.map(({ head, items }) => [head, items.map(({ kind }) => kind).join(' ')])).toEqual([
 		['Before you hang', 'words words words words'],
 		['North', 'drawing line line'],
 		['Hangs on no wall', 'words'],
 	]);
-	expect(hangPages([], [], 'A4')).toEqual([]);
+	expect(hangPages([], [], settings, 'A4')).toEqual([]);
 });

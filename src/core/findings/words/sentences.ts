@@ -220,7 +220,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 
 	'paper-crowds': ({ at, from, margin }, { say }) =>
 		from < 0
-			? `The paper is ${say(-from)} too ${at === 'side' ? 'wide' : 'high'} at the ${at}.`
+			? `The paper is ${say(-from)} too ${at === 'side' ? 'wide' : 'high'} at the ${at}, and hinges need ${say(margin)}.`
 			: `The paper ${from === 0 ? 'reaches' : `is ${say(from)} from`} the mount’s edge at the ${at}; hinges need ${say(margin)}.`,
 
 	'paper-margin': (found, { figure, say }) =>

@@ -192,7 +192,7 @@ const cases: readonly RuleCase[] = [
 		code: 'paper-crowds',
 		level: 'look',
 		told: 'picture 456 x 306, paper 640 x 400',
-		says: 'The paper is 20 mm too wide at the side.',
+		says: 'The paper is 20 mm too wide at the side, and hinges need 5 mm.',
 		not: 'picture 456 x 306, paper 590 x 400',
 	},
 	{
