@@ -6,7 +6,7 @@ import { compileHint } from '../../src/build/compiledEarly.ts';
 import { builtApp } from './harness/stage.ts';
 
 /** What scripts may weigh, each compressed by itself, in bytes. To be lowered as they get lighter, never raised unseen. */
-const most = { firstScreen: 103_200, all: 479_000, largest: 120_000 };
+const most = { firstScreen: 101_800, all: 479_000, largest: 120_000 };
 
 const weigh = async (file: string) => gzipSync(await readFile(join(builtApp, file)), { level: 9 }).length;
 const sum = async (files: Iterable<string>) => {
