@@ -1,5 +1,4 @@
-/** Whether nothing has the focus, as when what had it has gone from the page. */
-export const isFocusLost = (): boolean => document.activeElement === null || document.activeElement === document.body;
+import { isFocusLost } from '../ui/isFocusLost.ts';
 
 /** Gives the focus to the first of these that is in the page. */
 export function focusFirst(...selectors: readonly string[]): void {

@@ -1,5 +1,6 @@
 import { judgingPart } from '../app/judging.ts';
 import { LatePart, together } from '../app/latePart.svelte.ts';
+import { idle } from './idle.ts';
 
 /** What is done in the grid: asked for as the page starts, before there is a grid that a key can be pressed in. */
 export const handsPart = new LatePart(() => import('../ui/grid/handsPart.ts'));
@@ -22,11 +23,7 @@ const longestBusy = 2000;
 export async function loadParts(): Promise<void> {
 	await judgingPart.load();
 	await besidePart.load();
-	await new Promise<void>((resolve) => {
-		// Not every browser says when it is idle.
-		if (typeof requestIdleCallback === 'undefined') setTimeout(resolve);
-		else requestIdleCallback(() => resolve(), { timeout: longestBusy });
-	});
+	await idle({ timeout: longestBusy });
 	await othersPart.load();
 	await paperPart.load();
 }
