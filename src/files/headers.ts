@@ -1,4 +1,5 @@
 import type { Unit } from '../core/length/reading.ts';
+import { typedUnits } from '../core/length/tokens.ts';
 import type { SaidColumn } from '../core/imports/columnMatching.ts';
 import { type ColumnName, columns, hasUnit, kindOf } from '../core/show/columns.ts';
 import { solvedKeys, type SolvedKey } from '../core/row/solvedRow.ts';
@@ -47,19 +48,9 @@ export type Header =
 /** The unit that a header may carry. Metres and feet are none that a show can have. */
 export type HeaderUnit = Unit | 'm' | 'ft' | '%';
 
-const headerUnits: ReadonlyMap<string, HeaderUnit> = new Map([
-	['mm', 'mm'],
-	['cm', 'cm'],
-	['m', 'm'],
-	['in', 'in'],
-	['inch', 'in'],
-	['inches', 'in'],
-	['"', 'in'],
+const headerUnits: ReadonlyMap<string, HeaderUnit> = new Map<string, HeaderUnit>([
+	...typedUnits,
 	['″', 'in'],
-	['ft', 'ft'],
-	['foot', 'ft'],
-	['feet', 'ft'],
-	["'", 'ft'],
 	['′', 'ft'],
 	['%', '%'],
 	['percent', '%'],

@@ -39,8 +39,8 @@ const vulgarFractions: Readonly<Record<string, string>> = {
 	'⅞': '7/8',
 };
 
-/** A map: every record answers to words such as `constructor`. */
-const units: ReadonlyMap<string, TypedUnit> = new Map([
+/** Units as they are typed. A map: every record answers to words such as `constructor`. */
+export const typedUnits: ReadonlyMap<string, TypedUnit> = new Map([
 	['mm', 'mm'],
 	['cm', 'cm'],
 	['m', 'm'],
@@ -115,7 +115,7 @@ function tokenAt(text: string, start: number): Token | undefined {
 	const end = start + word.length;
 	const name = word.toLowerCase();
 	if (name === 'x' || name === 'by') return { kind: 'times', start, end };
-	const unit = units.get(name.replace('.', ''));
+	const unit = typedUnits.get(name.replace('.', ''));
 	return unit === undefined ? { kind: 'unknown', start, end } : { kind: 'unit', unit, start, end };
 }
 

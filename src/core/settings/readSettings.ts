@@ -4,6 +4,7 @@ import { parseSize } from '../length/parseSize.ts';
 import { parseWeight } from '../length/parseWeight.ts';
 import type { Reading, Unit } from '../length/reading.ts';
 import type { Size } from '../length/size.ts';
+import { typedUnits } from '../length/tokens.ts';
 import { defaultSettings } from './defaults.ts';
 import { readBench } from './readBench.ts';
 import { readBacking, readBoards, readGlazing, readOffcuts } from './readBoards.ts';
@@ -187,20 +188,12 @@ export function readSettings(typed: TypedSettings): {
 export const unknownSettings = (typed: TypedSettings): readonly string[] =>
 	Object.keys(typed).filter((key) => !(settingKeys as readonly string[]).includes(key));
 
-const unitNames: ReadonlyMap<string, Unit> = new Map([
-	['mm', 'mm'],
-	['cm', 'cm'],
-	['in', 'in'],
-	['inch', 'in'],
-	['inches', 'in'],
-	['"', 'in'],
-]);
-
 function readUnit(value: unknown, report: SettingContext['report']): Unit {
 	if (isAbsent(value)) return 'mm';
-	const unit = typeof value === 'string' ? unitNames.get(value.trim().toLowerCase()) : undefined;
-	if (unit === undefined) report('unit', `${shown(value)} is none of: mm, cm, in`);
-	return unit ?? 'mm';
+	const unit = typeof value === 'string' ? typedUnits.get(value.trim().toLowerCase()) : undefined;
+	if (unit === 'mm' || unit === 'cm' || unit === 'in') return unit;
+	report('unit', `${shown(value)} is none of: mm, cm, in`);
+	return 'mm';
 }
 
 function mustRead<Value>(reading: Reading<Value>): Value {
