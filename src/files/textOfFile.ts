@@ -1,6 +1,7 @@
 import type { Reading } from '../core/length/reading.ts';
 import { decodeText } from './decodeText.ts';
-import { kindOfBytes, notGiven } from './kindOfFile.ts';
+import { bytesOfFile } from './bytesOfFile.ts';
+import { kindOfBytes } from './kindOfFile.ts';
 
 /**
  * The text of a file. Bytes become text here and nowhere else, once a file; all that is read is read from the text.
@@ -13,13 +14,8 @@ export function textOfFile(bytes: Uint8Array): Reading<string> {
 
 /** The text of a file that the device has yet to give; see `textOfFile`. */
 export async function textOfBlob(blob: Blob): Promise<Reading<string>> {
-	let bytes: Uint8Array;
-	try {
-		bytes = new Uint8Array(await blob.arrayBuffer());
-	} catch (cause) {
-		return { problem: notGiven((cause as Error).name) };
-	}
-	return textOfFile(bytes);
+	const read = await bytesOfFile(blob);
+	return 'problem' in read ? read : textOfFile(read.value);
 }
 
 /** A text that came as one, without the byte order mark that some programs leave at its beginning. */

@@ -1,7 +1,7 @@
 import type { Pixels } from '../core/length/parsePixels.ts';
 import type { Reading } from '../core/length/reading.ts';
 import { hashOf } from '../files/hashOf.ts';
-import { notGiven } from '../files/kindOfFile.ts';
+import { bytesOfFile } from '../files/bytesOfFile.ts';
 import { pictureHeader, type PictureHeader, pixelsProblem } from '../files/pictureHeader.ts';
 import { uprightMatrix, uprightSize, withoutOrientation } from './upright.ts';
 
@@ -34,12 +34,9 @@ const mostBytes = 500_000_000;
 export async function readPicture(file: Blob): Promise<Reading<ReadPicture>> {
 	if (file.size > mostBytes)
 		return { problem: `it holds ${Math.ceil(file.size / 1e6)} MB; a picture may hold ${mostBytes / 1e6}` };
-	let bytes: Uint8Array<ArrayBuffer>;
-	try {
-		bytes = new Uint8Array(await file.arrayBuffer());
-	} catch (cause) {
-		return { problem: notGiven((cause as Error).name) };
-	}
+	const read = await bytesOfFile(file);
+	if ('problem' in read) return read;
+	const bytes = read.value;
 	const header = pictureHeader(bytes);
 	if ('problem' in header) return header;
 	const hash = await hashOf(bytes);
