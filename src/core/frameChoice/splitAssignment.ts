@@ -1,3 +1,5 @@
+import { leastCommonMultiple } from '../length/fraction.ts';
+
 /** Who gets how many of which frame, the copies of one print parted over several where that is better. */
 export interface SplitAssignment {
 	/** What it costs, times `scale`. */
@@ -19,7 +21,7 @@ export function splitAssignment(
 	copies: readonly number[],
 	counts: readonly number[],
 ): SplitAssignment {
-	const scale = copies.reduce((all, own) => (own === 0 ? all : lcm(all, BigInt(own))), 1n);
+	const scale = copies.reduce((all, own) => (own === 0 ? all : leastCommonMultiple(all, BigInt(own))), 1n);
 	const perCopy = costs.map((own, print) =>
 		own.map((cost) =>
 			cost === undefined || copies[print] === 0 ? undefined : (cost * scale) / BigInt(copies[print]!),
@@ -164,10 +166,4 @@ function cheapestWay(
 	const steps: WayStep[] = [];
 	for (let at: number | undefined = end; at !== undefined; at = steps[0]!.from) steps.unshift(reached[at]!.step);
 	return { cost: reached[end]!.cost, steps };
-}
-
-function lcm(a: bigint, b: bigint): bigint {
-	let [x, y] = [a, b];
-	while (y !== 0n) [x, y] = [y, x % y];
-	return (a / x) * b;
 }

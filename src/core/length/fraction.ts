@@ -9,6 +9,9 @@ function greatestCommonDivisor(a: bigint, b: bigint): bigint {
 	return a < 0n ? -a : a;
 }
 
+/** The least whole number that both divide, both above zero. */
+export const leastCommonMultiple = (a: bigint, b: bigint): bigint => (a / greatestCommonDivisor(a, b)) * b;
+
 /**
  * A fraction in lowest terms.
  * @throws RangeError if the denominator is not above zero

@@ -1,3 +1,5 @@
+import { leastCommonMultiple } from '../length/fraction.ts';
+
 /** A cost that several share, each by how much of it is theirs. */
 export interface SharedCost {
 	/** In whole minor units. */
@@ -19,7 +21,10 @@ export function shareOut(costs: readonly SharedCost[], count: number): readonly 
 		const own = sum(taken) > 0n ? taken : Array.from({ length: count }, () => 1n);
 		return { cost: BigInt(cost), taken: own, all: sum(own) };
 	});
-	const common = [...new Set(exact.map(({ all }) => all))].reduce((product, all) => lcm(product, all), 1n);
+	const common = [...new Set(exact.map(({ all }) => all))].reduce(
+		(product, all) => leastCommonMultiple(product, all),
+		1n,
+	);
 	const weighted = exact.map(({ cost, taken, all }) => ({ taken, weight: cost * (common / all) }));
 	const parts = Array.from({ length: count }, (_, place) =>
 		weighted.reduce((total, { taken, weight }) => total + (taken[place] ? taken[place] * weight : 0n), 0n),
@@ -35,9 +40,3 @@ export function shareOut(costs: readonly SharedCost[], count: number): readonly 
 }
 
 const sum = (values: readonly bigint[]): bigint => values.reduce((total, value) => total + value, 0n);
-
-function lcm(a: bigint, b: bigint): bigint {
-	let [x, y] = [a, b];
-	while (y !== 0n) [x, y] = [y, x % y];
-	return (a / x) * b;
-}

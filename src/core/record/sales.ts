@@ -2,7 +2,8 @@ import type { RowResult } from '../findings/rowResult.ts';
 import { shareOut } from '../order/shareOut.ts';
 import { hangOrder } from '../row/hangOrder.ts';
 import { isSoldStage } from '../row/rowStage.ts';
-import type { Settings, Share } from '../settings/settings.ts';
+import { partsOfPrice } from '../settings/readSale.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
 import { groupBy } from '../values/groupBy.ts';
 import type { Currency } from '../values/money.ts';
@@ -103,15 +104,7 @@ const makerKey = ({ row }: Sale): string => nameKey(row.typed.maker ?? '');
 /** Of one maker: a statement that is right by itself, whatever others have sold. */
 function sumsOf(own: readonly Sale[], { commission, vat }: Settings): MakerSums {
 	const sold = own.reduce((sum, { amount }) => sum + (amount ?? 0), 0);
-	const [commissionDue = 0, vatDue = 0, due = 0] = shareOut([{ cost: sold, taken: partsOf(commission, vat) }], 3);
+	const [commissionDue = 0, vatDue = 0, due = 0] = shareOut([{ cost: sold, taken: partsOfPrice(commission, vat) }], 3);
 	const count = own.reduce((sum, { copies }) => sum + copies, 0);
 	return { maker: own[0]!.row.typed.maker?.trim() ?? '', count, sold, commission: commissionDue, vat: vatDue, due };
-}
-
-/** How a price is divided: commission, VAT on it, and what is left, over one denominator. */
-function partsOf(commission: Share, vat: Share): readonly bigint[] {
-	const [over, under] = [BigInt(commission.numerator), BigInt(commission.denominator)];
-	const [vatOver, vatUnder] = [BigInt(vat.numerator), BigInt(vat.denominator)];
-	const [own, onIt] = [over * vatUnder, over * vatOver];
-	return [own, onIt, under * vatUnder - own - onIt];
 }

@@ -30,12 +30,18 @@ export function stepSetting(value: unknown, price: PriceReader): Reading<number>
 	return { problem: `${shown(value)} is not above zero. Prices are rounded up to a multiple of it, such as 5` };
 }
 
-/** What is left of a price for the maker after commission and the VAT on it: 1 − commission · (1 + vat), exactly. */
-export function makersShare(commission: Share, vat: Share): Fraction {
+/** How a price is divided: commission, VAT on it, and what is left, over one denominator, which is their sum. */
+export function partsOfPrice(commission: Share, vat: Share): readonly [bigint, bigint, bigint] {
 	const [over, under] = [BigInt(commission.numerator), BigInt(commission.denominator)];
 	const [vatOver, vatUnder] = [BigInt(vat.numerator), BigInt(vat.denominator)];
-	const whole = under * vatUnder;
-	return fraction(whole - over * (vatUnder + vatOver), whole);
+	const [own, onIt] = [over * vatUnder, over * vatOver];
+	return [own, onIt, under * vatUnder - own - onIt];
+}
+
+/** What is left of a price for the maker after commission and the VAT on it: 1 − commission · (1 + vat), exactly. */
+export function makersShare(commission: Share, vat: Share): Fraction {
+	const [own, onIt, left] = partsOfPrice(commission, vat);
+	return fraction(left, own + onIt + left);
 }
 
 const nothing: Share = { numerator: 0, denominator: 1 };

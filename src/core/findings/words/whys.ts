@@ -1,5 +1,7 @@
 import type { Code } from '../figures.ts';
 
+const ofRule = 'The rules of the show set it. Change the mount, or the rule in the settings if it is out of date.';
+
 /** Why each finding matters and how it is judged: what waits behind its sentence until somebody asks. */
 export const whys: { readonly [C in Code]: string } = {
 	'not-read':
@@ -10,8 +12,8 @@ export const whys: { readonly [C in Code]: string } = {
 	'falls-through': 'A window larger than the paper has nothing behind its edge to hold the print.',
 	'paper-short':
 		'The paper has to reach behind the window’s edge on every side, or there is nothing to hold it and its edge shows.',
-	'over-limit': 'The rules of the show set it. Change the mount, or the rule in the settings if it is out of date.',
-	'under-limit': 'The rules of the show set it. Change the mount, or the rule in the settings if it is out of date.',
+	'over-limit': ofRule,
+	'under-limit': ofRule,
 	'too-thick': 'The rules of the show limit the thickness. Thinner board or one mount less would do.',
 	'frame-clash':
 		'What goes into a frame needs a little play in its rebate. With none it buckles when the air is damp, and with more than the lip covers a gap shows.',
