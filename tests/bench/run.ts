@@ -34,7 +34,8 @@ const took: string[] = [];
 for (const bench of benches) {
 	const begun = performance.now();
 	const isDone = await ends(bench);
-	took.push(`${bench.at(-1)!}${isDone ? '' : ' FAILED after'} ${secondsSince(begun)} s`);
+	const [tool, name] = bench;
+	took.push(`${tool === 'tsx' ? name : tool}${isDone ? '' : ' FAILED after'} ${secondsSince(begun)} s`);
 	if (!isDone) process.exitCode = 1;
 }
 console.log(`\n${secondsSince(start)} s in all: ${took.join(', ')}`);
