@@ -42,8 +42,8 @@ test('shows are begun, opened and copied, each with its own rows; the last one o
 	const copy = await shelf.copy(spring);
 	expect(names(shelf)).toEqual(['Autumn', 'Spring', 'Spring copy']);
 	expect(shelf.shows.find(({ id }) => id === copy)).toMatchObject({ prints: 1 });
-	await new Promise((resolve) => setTimeout(resolve, 20)); // when it was opened is kept after it is there
-	expect((await open()).session.show.name).toBe('Autumn');
+	// When it was opened is kept after it is there.
+	await expect.poll(async () => (await open()).session.show.name).toBe('Autumn');
 });
 
 test('a row in which nothing is typed is no print on the shelf, until something is', async () => {
