@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { allOr, isSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { enlargeText, lostText } from '../harness/lostText.ts';
+import { resize } from '../harness/resize.ts';
 import { openExample, type Screen } from '../harness/screens.ts';
 import { ofEveryKind } from '../harness/someOfExample.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
@@ -51,10 +52,10 @@ export function onScreens(shown: readonly Screen[]): void {
 					if (isSoak || !isTablets) {
 						await page.emulateMedia({ colorScheme: 'dark' });
 						if (isSoak || needsGrid) {
-							await page.setViewportSize(uprightTablet);
+							await resize(page, uprightTablet);
 							expect(await smallTargets(page), 'a tablet held upright').toEqual([]);
 						}
-						if (!needsGrid) await page.setViewportSize(phone);
+						if (!needsGrid) await resize(page, phone);
 						const form = needsGrid ? 'held upright, in the dark' : 'a phone, in the dark';
 						expect(await axeProblems(page, options), form).toEqual([]);
 						if (!needsGrid) {
@@ -66,12 +67,12 @@ export function onScreens(shown: readonly Screen[]): void {
 								] as const,
 								[['the narrowest phone', narrowestPhone]] as const,
 							)) {
-								await page.setViewportSize(viewport);
+								await resize(page, viewport);
 								await expect.poll(() => lostText(page), { message: what }).toEqual([]);
 							}
 						}
 					}
-					await page.setViewportSize(landscapeTablet); // as it was opened
+					await resize(page, landscapeTablet); // as it was opened
 					await leave?.(page);
 				},
 				{ goesOn },

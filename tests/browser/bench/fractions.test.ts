@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { testInSoak } from '../../soak.ts';
+import { resize } from '../harness/resize.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { pagesOf } from '../harness/pdfPages.ts';
 import { cell, orderFound, paste, seen, startTyping, withPrints } from '../screens/prints.ts';
@@ -91,7 +92,7 @@ test('a long fraction has room on a phone, beside its unit: 11 57/64 in, at 390 
 		await page.getByRole('button', { name: 'Next', exact: true }).click({ timeout: 3000 });
 		await expect.poll(() => page.locator('.digits').allTextContents()).toContain('11 57/64');
 		for (const width of [390, 320]) {
-			await page.setViewportSize({ width, height: 844 });
+			await resize(page, { width, height: 844 });
 			const [room, ends, size] = await page.evaluate(() => {
 				const values = [...document.querySelectorAll('.work .value')].map((value) => {
 					const range = document.createRange();

@@ -7,6 +7,7 @@ import { allOr, isSoak, testInSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { openFirstShow } from '../harness/openShow.ts';
+import { resize } from '../harness/resize.ts';
 import { someOfExample } from '../harness/someOfExample.ts';
 import { isInView } from '../harness/isInView.ts';
 import { landscapeTablet, onStage, phone } from '../harness/stage.ts';
@@ -190,7 +191,7 @@ test('all sheets and offcuts are drawn at one scale, and the widest fills its co
 			{ width: 820, height: 1180, columns: 2 },
 			{ width: 390, height: 844, columns: 1 },
 		]) {
-			await page.setViewportSize(size);
+			await resize(page, size);
 			// The drawings follow the page a moment later.
 			await expect
 				.poll(
@@ -338,9 +339,9 @@ test('the knife is worked through by touch: one measure at a time, ticks kept, a
 		expect(await ofKnife.count()).toBe(0);
 		while ((await page.getByRole('heading', { name: /^Sheets, step 1 of/ }).count()) === 0)
 			await page.keyboard.press('ArrowLeft');
-		await page.setViewportSize(phone);
+		await resize(page, phone);
 		await expect.poll(() => isInView(page, ofKnife), { message: 'read before anything is scrolled' }).toBe(true);
-		await page.setViewportSize(landscapeTablet);
+		await resize(page, landscapeTablet);
 		expect(await isInView(page, ofKnife)).toBe(true);
 		const open = page.locator('[aria-pressed=false]');
 		const sheets = await open.count();

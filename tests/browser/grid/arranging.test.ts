@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import { testInSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
+import { resize } from '../harness/resize.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { activeCell, at, cell, paste, press, seen, startTyping } from '../screens/prints.ts';
 import { drag, said, withNumbered } from './cells.ts';
@@ -149,7 +150,7 @@ test('columns are sized, moved and hidden by keyboard and by mouse, keep their t
 
 test('a view shows the columns for its purpose, is kept with the show, and one’s own can be named and removed', () =>
 	play(async (page) => {
-		await page.setViewportSize({ width: 1720, height: 820 }); // all columns of the view are in the page
+		await resize(page, { width: 1720, height: 820 }); // all columns of the view are in the page
 		await withFive(page);
 		await page.getByRole('radio', { name: 'Labels' }).press('Space');
 		await page.getByRole('button', { name: 'Columns' }).press('Enter');

@@ -1,7 +1,7 @@
 import type { CDPSession, Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { Stage } from '../harness/stage.ts';
-import { painted } from '../screens/prints.ts';
+import { painted } from '../harness/resize.ts';
 
 /** A finger on the screen, as the browser's debugger moves it: what it does is what a touch screen sends. */
 export interface Finger {

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
+import { resize } from '../harness/resize.ts';
 import { landscapeTablet, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { activeCell, at, cell, press, seen, seenIn, withPrints } from '../screens/prints.ts';
@@ -41,7 +42,7 @@ test.each([
 	{ held: 'upright', viewport: uprightTablet, last: 'Mount size' },
 ])('on a tablet held $held all columns up to $last are in view, their heads whole', ({ viewport, last }) =>
 	play(async (page) => {
-		await page.setViewportSize(viewport);
+		await resize(page, viewport);
 		await page.getByRole('button', { name: 'Load the example' }).tap();
 		await cell(page, 0, 'title').waitFor();
 		const cut = await page.getByRole('grid').evaluate((grid: HTMLElement, last) => {
@@ -124,7 +125,7 @@ test('rows and columns are taken by a tap, carried by a second touch, and a colu
 
 test('a keyboard that covers half the page never covers the active cell, and a row of keys stands above it', () =>
 	play(async (page) => {
-		await page.setViewportSize({ width: 820, height: 1180 });
+		await resize(page, { width: 820, height: 1180 });
 		await withNumbered(page, 40);
 		await press(page, 'Control+End', 'Home', 'ArrowRight', 'ArrowRight', 'ArrowRight');
 		await cell(page, 39, 'picture width').tap();

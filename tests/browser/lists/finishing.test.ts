@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { resize } from '../harness/resize.ts';
 import { landscapeTablet, phone } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
@@ -21,12 +22,12 @@ test('each step of finishing has its drawing and its figures: hinges on the unde
 		])
 			expect(said).toMatch(told);
 		expect(said, 'drawn on the undermount').not.toContain('Paper lies');
-		await page.setViewportSize(phone);
+		await resize(page, phone);
 		const topOf = async (part: string) => (await step.locator(part).first().boundingBox())!.y;
 		await expect
 			.poll(async () => (await topOf('dl')) > (await topOf('figure')), { message: 'figures follow the drawing' })
 			.toBe(true);
-		await page.setViewportSize(landscapeTablet);
+		await resize(page, landscapeTablet);
 		const drawing = (name: string) => step.getByRole('img', { name }).waitFor();
 		const tick = (name: string) => page.getByRole('button', { name, exact: true }).first().click();
 		/** The main button ticks the next step, and says which it is. */

@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { allOr } from '../../soak.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
+import { resize } from '../harness/resize.ts';
 import { phone } from '../harness/stage.ts';
 import { cell, seen } from '../screens/prints.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -33,7 +34,7 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 		const shares = await page.locator('.shares > li').allInnerTexts();
 		expect(shares.map((share) => share.split(':')[0])).toEqual(['Ilse', 'Jonah']);
 		for (const { width, height } of [phone, { width: 1180, height: 820 }]) {
-			await page.setViewportSize({ width, height });
+			await resize(page, { width, height });
 			const edges = await page
 				.getByRole('row')
 				.evaluateAll((rows) =>
@@ -95,7 +96,7 @@ test('each print shows what it costs, why where one asks, and it goes out as CSV
 		const [header, first] = (await readFile(await (await given).path(), 'utf8')).split('\r\n');
 		expect(header).toMatch(/,result cost$/);
 		expect(first).toMatch(/,\d+\.\d\d$/);
-		await page.setViewportSize(phone);
+		await resize(page, phone);
 		await page
 			.getByRole('group', { name: 'Record' })
 			.getByText(/^cost\s*\d+\.\d\d$/)

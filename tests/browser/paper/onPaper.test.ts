@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { allOr } from '../../soak.ts';
 import { type Pages, pagesOf, pastMargins, type Text } from '../harness/pdfPages.ts';
+import { resize } from '../harness/resize.ts';
 import { phone, uprightTablet } from '../harness/stage.ts';
 import { openShow, showOf } from '../harness/openShow.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -237,7 +238,7 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 		expect(await page.locator('article').count()).toBe(Number(all));
 		// Held upright, what is chosen is a line over the pages, which go downwards, and opens; beside them on a page that lies.
 		const topOf = async (selector: string) => (await page.locator(selector).first().boundingBox())!;
-		await page.setViewportSize(uprightTablet);
+		await resize(page, uprightTablet);
 		await expect.poll(async () => (await topOf('.desk')).height).toBeLessThan(80);
 		const [first, second] = await page.locator('article').all();
 		const [one, other] = [(await first!.boundingBox())!, (await second!.boundingBox())!];
@@ -253,16 +254,16 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 		expect(options.x - tick.x, 'under its tick').toBeLessThan(60);
 		expect(options.y - tick.y, 'under its tick').toBeGreaterThan(0);
 		expect(options.width, 'as wide as the page').toBeGreaterThan(uprightTablet.width * 0.8);
-		await page.setViewportSize({ width: 1180, height: 820 });
+		await resize(page, { width: 1180, height: 820 });
 		await expect.poll(async () => (await topOf('article')).x > (await topOf('.desk')).x + 200).toBe(true);
-		await page.setViewportSize({ width: 1440, height: 900 });
+		await resize(page, { width: 1440, height: 900 });
 		const tops = () =>
 			page.locator('article').evaluateAll((all) => all.slice(0, 2).map((each) => each.getBoundingClientRect().top));
 		await expect.poll(async () => new Set(await tops()).size, { message: 'two pages side by side' }).toBe(1);
 
 		// Pages are drawn to fit the screen; on paper they are as large as ever.
 		for (const viewport of [uprightTablet, phone, { width: 320, height: 640 }]) {
-			await page.setViewportSize(viewport);
+			await resize(page, viewport);
 			await expect
 				.poll(() => page.evaluate(() => document.querySelector('article')!.getBoundingClientRect().right))
 				.toBeLessThanOrEqual(viewport.width - 16);
@@ -270,7 +271,7 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 		}
 		const widths = (await pagesOf(await pdfOf(page))).map(({ width }) => Math.round(width));
 		expect(new Set(widths)).toEqual(new Set([Math.round(sheets.at(-1)!.page[0]), 210]));
-		await page.setViewportSize({ width: 1180, height: 820 });
+		await resize(page, { width: 1180, height: 820 });
 
 		// Other documents: long texts lie inside their pages, nothing is cut off, each page says whose it is.
 		await choose(page, 'Labels for the back').uncheck();

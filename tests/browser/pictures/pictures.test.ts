@@ -3,6 +3,7 @@ import { OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { pagesOf } from '../harness/pdfPages.ts';
+import { resize } from '../harness/resize.ts';
 import { landscapeTablet, onStage, phone } from '../harness/stage.ts';
 import { openShow, showOf } from '../harness/openShow.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -450,9 +451,9 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 			await expect.poll(() => drawn(page, of), { message: place }).toBe(2);
 		}
 		await go('prints');
-		await page.setViewportSize(phone);
+		await resize(page, phone);
 		await expect.poll(() => drawn(page, '.form img'), { message: 'on a phone' }).toBe(1);
-		await page.setViewportSize(landscapeTablet);
+		await resize(page, landscapeTablet);
 		await page.getByRole('button', { name: 'Files' }).click();
 		const [file] = await Promise.all([
 			page.waitForEvent('download'),

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { allOr } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { goBehindName } from '../harness/behindName.ts';
+import { resize } from '../harness/resize.ts';
 import { goTo } from '../harness/screens.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { phone, uprightTablet } from '../harness/stage.ts';
@@ -45,7 +46,7 @@ async function saved(page: Page, button: string) {
 
 test('held upright, a print that is not sold is one line of 64 px; its price stands close over the line to write on', () =>
 	play(async (page) => {
-		await page.setViewportSize(uprightTablet);
+		await resize(page, uprightTablet);
 		await openSalesShow(page);
 		await goBehindName(page, 'Sales');
 		const item = page.getByRole('listitem').filter({ has: sold(page, '1 Ebb') });
@@ -133,10 +134,10 @@ test('from what a maker wants to what is due to them, and from the label to the 
 		await sold(page, `5 ${unbroken}`).tap();
 		await expect.poll(() => total(page)).toMatch(/^4 prints/);
 		for (const width of [phone.width, 700, uprightTablet.width]) {
-			await page.setViewportSize({ width, height: phone.height });
+			await resize(page, { width, height: phone.height });
 			await expect.poll(() => pastTheSide(page), { message: `${width} px` }).toEqual([]);
 		}
-		await page.setViewportSize(phone);
+		await resize(page, phone);
 		await sold(page, `5 ${unbroken}`).tap();
 
 		// No buyer leaves but where that is asked for.

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openFirstShow } from '../harness/openShow.ts';
+import { resize } from '../harness/resize.ts';
 import { ofEveryKind, someOfExample } from '../harness/someOfExample.ts';
 import { withPrints } from './prints.ts';
 import { oneStage } from './oneStage.ts';
@@ -53,7 +54,7 @@ test('on a phone each print is a block, its figures after what they are, and not
 				.locator('td[data-head]')
 				.evaluateAll((cells) => cells.map((each) => getComputedStyle(each, '::before').content));
 		expect((await heads())[1], 'the table has its heads').toBe('none');
-		await page.setViewportSize({ width: 390, height: 844 });
+		await resize(page, { width: 390, height: 844 });
 		expect(await width()).toBe(0);
 		expect((await heads())[1]).toBe('"Long side wanted, mm"');
 		const first = (await region.locator('tbody tr').first().boundingBox())!;

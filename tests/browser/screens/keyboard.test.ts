@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
+import { painted, resize } from '../harness/resize.ts';
 import { oneStage } from './oneStage.ts';
-import { activeCell, at, cell, painted, paste, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
+import { activeCell, at, cell, paste, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
 
 const play = oneStage({ isPlanned: false, isInOnePage: true });
 
@@ -52,7 +53,7 @@ test('arrows, Home, End and pages go where they should and stop at the edges; on
 
 test('every active cell is wholly in view, clear of the head and of the frozen columns', () =>
 	play(async (page) => {
-		await page.setViewportSize({ width: 820, height: 600 });
+		await resize(page, { width: 820, height: 600 });
 		await startTyping(page);
 		await paste(page, Array.from({ length: 40 }, (_, index) => `Print ${index + 1}`).join('\n'));
 		for (const key of ['Control+End', 'Home', 'Control+Home', 'End', 'PageDown', 'ArrowLeft', 'ArrowLeft', 'PageUp']) {
@@ -85,11 +86,11 @@ test('every active cell is wholly in view, clear of the head and of the frozen c
 
 test('with half the page covered by a keyboard the active cell stays in view', () =>
 	play(async (page) => {
-		await page.setViewportSize({ width: 820, height: 1180 });
+		await resize(page, { width: 820, height: 1180 });
 		await startTyping(page);
 		await paste(page, Array.from({ length: 20 }, (_, index) => `Print ${index + 1}`).join('\n'));
 		await press(page, 'Control+End', 'Home', 'F2');
-		await page.setViewportSize({ width: 820, height: 590 });
+		await resize(page, { width: 820, height: 590 });
 		await expect
 			.poll(() =>
 				page.evaluate(() => {

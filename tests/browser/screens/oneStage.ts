@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { beforeAll } from 'vitest';
 import { isSoak } from '../../soak.ts';
+import { resize } from '../harness/resize.ts';
 import { landscapeTablet, Stage, type StageOptions } from '../harness/stage.ts';
 
 /** How a window is to be for a play. */
@@ -93,7 +94,7 @@ async function asAsked(
 	page: Page,
 	{ viewport = landscapeTablet, colorScheme = 'light', reducedMotion = 'no-preference' }: WindowOptions,
 ): Promise<void> {
-	await page.setViewportSize(viewport);
+	await resize(page, viewport);
 	await page.emulateMedia({ colorScheme, reducedMotion });
 }
 

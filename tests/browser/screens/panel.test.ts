@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { allOr } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
+import { resize } from '../harness/resize.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { phone, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
@@ -43,7 +44,7 @@ test.each(allOr([tablet, laptop], [tablet]))(
 	'at $width px the mount is drawn large, and its figures stand outside it, whole',
 	({ panel, grid, ...viewport }) =>
 		play(async (page) => {
-			await page.setViewportSize(viewport);
+			await resize(page, viewport);
 			await seeExample(page);
 			expect(await widthOf(page, '.panel')).toBeGreaterThanOrEqual(panel - 1);
 			expect((await widthOf(page, '.sheet')) / (viewport.width - 48)).toBeGreaterThan(grid);
@@ -80,7 +81,7 @@ test.each(allOr([tablet, laptop], [tablet]))(
 
 test('on a tablet held upright the mount is drawn large, and eight rows stay under it', () =>
 	play(async (page) => {
-		await page.setViewportSize(uprightTablet);
+		await resize(page, uprightTablet);
 		await seeExample(page);
 		const mount = await boxOf(page, '.drawings path.card');
 		expect(mount.right - mount.left).toBeGreaterThanOrEqual(330);
@@ -101,7 +102,7 @@ test('figures of the hinges are as large as those of the mount, however large th
 				.evaluate((text: SVGTextElement) => parseFloat(getComputedStyle(text).fontSize) * text.getScreenCTM()!.a);
 		const usual = await lettersOf(/^Front/);
 		for (const viewport of [{ width: 1180, height: 820 }, { width: 1440, height: 900 }, uprightTablet, phone]) {
-			await page.setViewportSize(viewport);
+			await resize(page, viewport);
 			const folded = page.getByRole('button', { name: 'Show drawing' });
 			if (await folded.isVisible()) await folded.click();
 			await choice(page, 'Hinges').click();
@@ -185,7 +186,7 @@ test('a print whose measures do not add up is drawn as an outline, and the capti
 test('drawings have a least height on a low screen, and can be folded away', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '456', '306']]);
-		await page.setViewportSize({ width: 1100, height: 440 });
+		await resize(page, { width: 1100, height: 440 });
 		await front(page).waitFor();
 		expect((await front(page).boundingBox())?.height).toBeGreaterThanOrEqual(120);
 		await choice(page, 'Back').click();
@@ -222,7 +223,7 @@ test.each([{ width: 1180, height: 820 }, phone])(
 	'at $width px a mend in the list of checks is one tap, the list stays, and its message takes it back',
 	(viewport) =>
 		play(async (page) => {
-			await page.setViewportSize(viewport);
+			await resize(page, viewport);
 			await page.getByRole('button', { name: 'Load the example' }).click();
 			await page.getByRole('button', { name: 'Close', exact: true }).click();
 			await page.getByRole('button', { name: /can’t be cut yet/ }).click();
@@ -314,7 +315,7 @@ test('what several prints have in common is said once, and a mend of all of them
 
 test('start typing on a phone gives a print with its first field active', () =>
 	play(async (page) => {
-		await page.setViewportSize(phone);
+		await resize(page, phone);
 		await page.getByRole('button', { name: 'Start typing' }).click();
 		await page.getByRole('textbox', { name: 'Title' }).waitFor();
 		await page.keyboard.type('Low water');

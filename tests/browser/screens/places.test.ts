@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
 import { goBehindName, showName } from '../harness/behindName.ts';
+import { resize } from '../harness/resize.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { onStage, phone } from '../harness/stage.ts';
 import { focused } from './hands.ts';
@@ -88,7 +89,7 @@ test('sales, settings, shows and help stand behind the show’s name, by keyboar
 		expect(await showName(page).getAttribute('aria-expanded')).toBe('false');
 		await goBehindName(page, 'Help', (what) => what.tap());
 		await page.getByRole('heading', { name: 'Help', level: 1 }).waitFor();
-		await page.setViewportSize(phone);
+		await resize(page, phone);
 		expect(await opener(page).innerText(), 'the list of places says where one is').toBe('Help');
 		await showName(page).tap();
 		await page
@@ -116,7 +117,7 @@ test('at every width the places are whole, and the one that is open is seen', ()
 			[1180, true],
 			[1440, true],
 		] as const) {
-			await page.setViewportSize({ width, height: 820 });
+			await resize(page, { width, height: 820 });
 			const current = inOne ? places(page).getByRole('link', { name: 'On paper' }) : opener(page);
 			await expect.poll(() => current.isVisible(), { message: `${width} px` }).toBe(true);
 			expect(await opener(page).isVisible(), `${width} px`).toBe(!inOne);
@@ -130,7 +131,7 @@ test('at every width the places are whole, and the one that is open is seen', ()
 test('on a phone the places open as a list, by finger and by keyboard', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
-		await page.setViewportSize(phone);
+		await resize(page, phone);
 		const link = (name: string) => places(page).getByRole('link', { name, exact: true });
 		await expect.poll(() => link('Bench').count(), { message: 'folded, they are not heard' }).toBe(0);
 		await opener(page).tap();
@@ -156,7 +157,7 @@ test('on a phone the places open as a list, by finger and by keyboard', () =>
 		await page.getByRole('heading', { name: 'Whole show', level: 1 }).tap({ force: true, position: { x: 300, y: 10 } });
 		expect(await link('Wall').count(), 'a tap elsewhere closes the list').toBe(0);
 
-		await page.setViewportSize({ width: phone.width, height: 400 });
+		await resize(page, { width: phone.width, height: 400 });
 		await page.evaluate(() => (location.hash = 'help'));
 		await page.getByRole('img', { name: /^Signing space/ }).waitFor();
 		const place = page.locator('.place');
@@ -195,7 +196,7 @@ test('the head is as high as ever, whatever it says about saving, and one line o
 		await page.getByRole('button', { name: 'Load the example' }).tap();
 		await showName(page).getByText('Salt and slate, Kiln Lane Rooms').waitFor();
 		for (const width of [320, 360, 390, 640]) {
-			await page.setViewportSize({ width, height: 820 });
+			await resize(page, { width, height: 820 });
 			await expect.poll(() => headOf(page), { message: `${width} px` }).toMatchObject({ height: 56, lower: 0 });
 			if (width >= 360) expect(await nameWidth(page), `${width} px`).toBeGreaterThanOrEqual(132);
 			expect(await notWhole(page), `${width} px`).toEqual([]);
@@ -209,7 +210,7 @@ test('the head is as high as ever, whatever it says about saving, and one line o
 			[1180, true],
 			[1440, true],
 		] as const) {
-			await page.setViewportSize({ width, height: 820 });
+			await resize(page, { width, height: 820 });
 			await expect.poll(() => headOf(page), { message: `${width} px` }).toEqual(wholeHead(isOneLine));
 		}
 	}));

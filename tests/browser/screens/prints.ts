@@ -38,10 +38,6 @@ const stepsFollowMs = 200;
 export const stepsFollowed = (page: Page): Promise<void> =>
 	page.evaluate((ms) => new Promise((resolve) => setTimeout(resolve, ms)), stepsFollowMs);
 
-/** Resolves when the page has been painted as it is now: what moves with the next frame has moved. */
-export const painted = (page: Page): Promise<void> =>
-	page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve()))));
-
 /** Resolves when the bench shows the order of its cuts that stays: a search beside the screen may still bring another. */
 export const orderFound = (page: Page): Promise<void> =>
 	page.getByText(/the fewest possible|No order can have fewer/).waitFor();

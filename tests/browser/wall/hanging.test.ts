@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { hangingAtStep } from '../../../src/core/walls/wallWords.ts';
 import { isInView } from '../harness/isInView.ts';
+import { resize } from '../harness/resize.ts';
 import { landscapeTablet, phone, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
@@ -15,12 +16,12 @@ test('at the wall each frame that is drawn has its print’s own number, on ever
 		const drawn = () => page.locator('.work svg .number').allTextContents();
 		expect(await drawn()).toEqual(Array.from({ length: 10 }, (_, at) => `${at + 1}`));
 		// Held upright the whole wall is drawn over the list.
-		await page.setViewportSize(uprightTablet);
+		await resize(page, uprightTablet);
 		const lowerOf = async (part: string) => (({ y, height }) => y + height)((await page.locator(part).boundingBox())!);
 		const list = page.getByRole('region', { name: 'To tick off in this step' });
 		await expect.poll(async () => (await lowerOf('.work svg')) - (await list.boundingBox())!.y).toBeLessThanOrEqual(0);
 		for (const viewport of [phone, landscapeTablet]) {
-			await page.setViewportSize(viewport);
+			await resize(page, viewport);
 			const cautions = page.getByText(hangingAtStep);
 			await expect.poll(() => isInView(page, cautions), { message: `${viewport.width} px` }).toBe(true);
 			expect(await isInView(page, page.locator('.work svg')), `the wall at ${viewport.width} px`).toBe(true);

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { hangingCautions } from '../../../src/core/walls/wallWords.ts';
 import { fingerOn, tapUntil } from '../grid/fingers.ts';
 import { openFirstShow, showOf } from '../harness/openShow.ts';
+import { resize } from '../harness/resize.ts';
 import { phone } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
@@ -397,7 +398,7 @@ test('a show is hung by keys alone, and dragged by mouse', () =>
 
 test('on a phone each print has its number, and gaps that are alike one figure, clear of the height of a hook', () =>
 	withFinger(async (page) => {
-		await page.setViewportSize(phone);
+		await resize(page, phone);
 		await page.getByRole('button', { name: 'Load the example' }).tap();
 		await page.getByRole('button', { name: /^Places/ }).tap();
 		await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Wall' }).tap();
