@@ -36,9 +36,19 @@ export interface CopySource {
 /** The first revision of a show is the empty one, which nobody misses. */
 const begun = 1;
 
+/** The last backup of a show, as it is kept: a list of its rows, which an older app noted too, is none. */
+export const backupOf = ({ copied }: Pick<Counted, 'copied'>): Copied | undefined =>
+	copied?.what === 'show' ? copied : undefined;
+
+/** When a show was last backed up, to be noted outside the database; nothing where it never was. */
+export function backedUpAt(kept: Pick<Counted, 'copied'>): { readonly copiedAt?: number } {
+	const backup = backupOf(kept);
+	return backup ? { copiedAt: backup.at } : {};
+}
+
 /** How many changes of a show are in no file, as it is kept. */
-export const changesSinceCopy = ({ revision, copied, takenBack = 0 }: Counted): number =>
-	Math.max(0, revision - (copied?.revision ?? begun) - takenBack);
+export const changesSinceCopy = (kept: Counted): number =>
+	Math.max(0, kept.revision - (backupOf(kept)?.revision ?? begun) - (kept.takenBack ?? 0));
 
 /**
  * What is in no file that has left this device: the edits since the last copy, less those that take each other back and
@@ -54,14 +64,14 @@ export class CopyCount {
 
 	constructor(stored: OpenedShow, source: CopySource) {
 		const { takenBack = 0, steps = [] } = stored;
-		const copied = stored.copied?.what === 'show' ? stored.copied : undefined; // a list of rows once counted, and is no backup
+		const copied = backupOf(stored);
 		this.#source = source;
 		this.#last = copied;
 		this.#takenBack = takenBack;
 		const revision = copied?.revision ?? begun;
 		// Of the steps that were kept, those that the copy has; none of them: it may be further back than they go.
 		const inCopy = steps.filter((step) => step.revision <= revision).length;
-		const depth = inCopy > 0 ? inCopy : steps.length > 0 ? 0 : -changesSinceCopy({ ...stored, copied });
+		const depth = inCopy > 0 ? inCopy : steps.length > 0 ? 0 : -changesSinceCopy(stored);
 		this.#since = { revision, depth, takenBack, takenBackBy: new WeakMap() };
 	}
 

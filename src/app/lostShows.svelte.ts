@@ -2,6 +2,7 @@ import { isBegunOnly } from '../core/device/isBegunOnly.ts';
 import type { LostReport } from '../core/device/lostShows.ts';
 import { nameOfCopies } from '../storage/secondCopies.ts';
 import type { ShelvedShow } from '../storage/shelfStore.ts';
+import { backedUpAt } from './copyCount.svelte.ts';
 import { type Notes, openNotes } from './notedShows.ts';
 import { copiesPart } from './secondCopies.ts';
 
@@ -81,7 +82,7 @@ export class LostShows {
 		const known = new Set(shows.map(({ id }) => id));
 		const there = shows
 			.filter((show) => show.deletedAt === undefined && !isBegunOnly(show))
-			.map(({ id, name, prints, copied }) => ({ id, name, prints, ...(copied && { copiedAt: copied.at }) }));
+			.map(({ id, name, prints, copied }) => ({ id, name, prints, ...backedUpAt({ copied }) }));
 		this.#notes.noteShows([...there, ...this.#notes.shows().filter(({ id }) => !known.has(id))]);
 	}
 }

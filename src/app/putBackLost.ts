@@ -4,6 +4,7 @@ import type { Show } from '../core/show/show.ts';
 import { readDocument, readShowDocument } from '../files/showFile.ts';
 import { type CopiedShow, putBack } from '../storage/putBack.ts';
 import { type CopyAbout, openSecondCopies, type SecondCopies } from '../storage/secondCopies.ts';
+import { backedUpAt } from './copyCount.svelte.ts';
 import type { NotedShow, Notes } from './notedShows.ts';
 
 /** What has come of putting shows back. */
@@ -58,7 +59,7 @@ const asNoted = ({ show: { id, name, rows }, about: { copied } }: CopiedShow): N
 	id,
 	name,
 	prints: rows.length,
-	...(copied && { copiedAt: copied.at }),
+	...backedUpAt({ copied }),
 });
 
 /** Adds to what is to be said already, which another tab may have noted; what is put back now is no longer said to be gone. */

@@ -1,11 +1,12 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
-import { changesSinceCopy } from '../../../src/app/copyCount.svelte.ts';
+import { backedUpAt, backupOf, changesSinceCopy } from '../../../src/app/copyCount.svelte.ts';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
 import { changeViews } from '../../../src/core/grid/changeViews.ts';
 import { rename } from '../../../src/core/commands/rename.ts';
 import { openShelfStore } from '../../../src/storage/shelfStore.ts';
+import { openShowStore } from '../../../src/storage/showStore.ts';
 import { on } from './edits.ts';
 
 let databaseName = '';
@@ -101,4 +102,21 @@ test('a change made in the place of another is one change, and undone none', asy
 	await give(session);
 	session.doInstead(session.lastStep!, (show) => rename(show, 'Summer', 'Rename show'));
 	expect([session.show.name, session.copies.changes], 'the copy has what was replaced').toEqual(['Summer', 1]);
+});
+
+test('a list of rows that an older app noted is no backup: not of the show that is open, on the shelf or when it is lost', async () => {
+	const first = await open();
+	on(first).rename('Spring');
+	await first.whenSaved();
+	const older = openShowStore(databaseName);
+	await older.keepCopied(first.show.id, { at: 1000, revision: first.revision, what: 'rows' });
+	older.close();
+	await first.close();
+	const again = await open();
+	expect([again.copies.last, again.copies.changes, await countOnDisk(again)]).toEqual([undefined, 1, 1]);
+	const shelf = openShelfStore(databaseName);
+	const [record] = await shelf.list();
+	shelf.close();
+	expect(record!.copied?.at).toBe(1000);
+	expect([backupOf(record!), backedUpAt(record!)]).toEqual([undefined, {}]);
 });
