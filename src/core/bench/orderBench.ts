@@ -92,5 +92,5 @@ function stepsOfRows(rows: readonly Row[], steps: readonly BenchStep[]): readonl
 	steps.forEach(({ cuts }, place) => {
 		for (const { row } of cuts) if (own[row - 1]!.at(-1) !== place + 1) own[row - 1]!.push(place + 1);
 	});
-	return own.map((places) => [...places]); // as long as they are: what was pushed to holds room for sixteen more
+	return own.map((places) => [...places]); // a list that was pushed to keeps spare room
 }

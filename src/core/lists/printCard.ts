@@ -186,7 +186,7 @@ function fittingLines(result: WorkedRow, settings: Settings): readonly CardLine[
 	const hingeWords =
 		hinges &&
 		joined(
-			hinges.count === 1 ? '1' : `${hinges.count}`,
+			`${hinges.count}`,
 			laid
 				? `at ${listed(laid.at.map((at) => formatMark(at, settings)))} ${settings.unit} from the left, seen from the front${noUndermount(result, settings).replace(/^ /, '. ').replace(/\.$/, '')}`
 				: '',

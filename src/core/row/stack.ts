@@ -50,7 +50,7 @@ export function layersOf({ boards, read, hasMount, materials }: Stacked, setting
 	else if (isWindowed && settings.undermount?.trim())
 		layers.push(boardLayer('undermount', boardNamed(settings.undermount, settings)));
 	if (backing) layers.push(materialLayer('backing', backing));
-	return [...layers]; // as long as it is: what was pushed to holds room for sixteen more, in each of thousands of rows
+	return [...layers]; // a list that was pushed to keeps spare room; there is one of these for each of thousands of rows
 }
 
 const materialLayer = (what: Layer['what'], { thickness, density, isKnown }: Material): Layer => ({

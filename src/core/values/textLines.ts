@@ -27,7 +27,8 @@ export const textMm = (text: string, points: number): number =>
 	([...text].reduce((sum, sign) => sum + widthOf(sign), 0) * points) / 1000 / pointsPerMm;
 
 /**
- * In how many lines a text stands at most, words and what no-break spaces hold together kept whole where they fit and a longer one broken.
+ * In how many lines a text stands at most. Words, and what no-break spaces hold together, are kept whole where they fit; a
+ * longer one is broken.
  * @param points size of the type
  * @param roomMm width of the lines
  */
