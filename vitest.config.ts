@@ -35,6 +35,7 @@ export default defineConfig({
 					setupFiles: ['./tests/unit/setup.ts'],
 					testTimeout: 120_000, // a property over 10,000 rows takes seconds, and many of them on a busy machine
 					hookTimeout: 120_000, // a session is closed once all of it is written
+					expect: { poll: { timeout: 20_000 } }, // a second is little on a busy machine
 					benchmark: { include: ['tests/bench/**/*.bench.ts'] },
 					maxWorkers,
 					isolate,
@@ -50,7 +51,7 @@ export default defineConfig({
 					globalSetup: ['./tests/browser/harness/getChromium.ts', './tests/browser/harness/buildsFolder.ts'],
 					testTimeout: 120_000,
 					hookTimeout: 120_000,
-					expect: { poll: { timeout: 20_000 } }, // as long as the browser is waited for; a second is little on a busy machine
+					expect: { poll: { timeout: 20_000 } }, // as long as the browser is waited for
 					maxWorkers,
 					isolate,
 				},

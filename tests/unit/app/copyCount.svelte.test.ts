@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
+import { beforeEach, expect, onTestFinished, test } from 'vitest';
 import { backedUpAt, backupOf, changesSinceCopy } from '../../../src/app/copyCount.svelte.ts';
 import { openSession } from '../../../src/app/openSession.ts';
 import type { Session } from '../../../src/app/session.svelte.ts';
@@ -7,6 +7,7 @@ import { changeViews } from '../../../src/core/grid/changeViews.ts';
 import { rename } from '../../../src/core/commands/rename.ts';
 import { openShelfStore } from '../../../src/storage/shelfStore.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
+import { eventually } from '../eventually.ts';
 import { on } from './edits.ts';
 
 let databaseName = '';
@@ -62,12 +63,12 @@ test('another tab that is told of an edit counts it as the one that made it does
 	const [one, two] = [await open(), await open()];
 	on(one).rename('Spring');
 	sort(one, 'up');
-	await vi.waitFor(() => expect(two.views.sort?.way).toBe('up'));
+	await eventually(() => expect(two.views.sort?.way).toBe('up'));
 	expect([one.copies.changes, two.copies.changes, await countOnDisk(one)]).toEqual([1, 1, 1]);
 	const mark = two.copies.mark();
 	sort(one, 'down');
 	on(one).rename('Summer');
-	await vi.waitFor(() => expect(two.show.name).toBe('Summer'));
+	await eventually(() => expect(two.show.name).toBe('Summer'));
 	await two.copies.note(mark, 1000);
 	expect([two.copies.changes, await countOnDisk(two)]).toEqual([1, 1]);
 });
@@ -76,15 +77,15 @@ test('a copy that leaves in one tab is counted in the others at once, and what i
 	const [one, two] = [await open(), await open()];
 	on(two).rename('Spring');
 	on(two).rename('Summer');
-	await vi.waitFor(() => expect(one.show.name).toBe('Summer'));
+	await eventually(() => expect(one.show.name).toBe('Summer'));
 	await give(one);
-	await vi.waitFor(() => expect([two.copies.last?.at, two.copies.changes]).toEqual([1000, 0]));
+	await eventually(() => expect([two.copies.last?.at, two.copies.changes]).toEqual([1000, 0]));
 	two.undo(); // what the copy has
 	expect(two.copies.changes).toBe(1);
 	two.redo();
 	expect(two.copies.changes).toBe(0);
 	on(two).rename('Autumn');
-	await vi.waitFor(() => expect(one.show.name).toBe('Autumn'));
+	await eventually(() => expect(one.show.name).toBe('Autumn'));
 	expect([one.copies.changes, two.copies.changes, await countOnDisk(two)]).toEqual([1, 1, 1]);
 });
 

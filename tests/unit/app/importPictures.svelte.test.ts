@@ -10,6 +10,7 @@ import { typeCells } from '../../../src/core/commands/typeCells.ts';
 import { noPicture } from '../../../src/core/imports/saidOfPictures.ts';
 import { unusedKept } from '../../../src/storage/pictureStore.ts';
 import type { readPictures } from '../../../src/workers/readPictures.ts';
+import { eventually } from '../eventually.ts';
 import { on } from './edits.ts';
 
 let databases = 0;
@@ -150,8 +151,8 @@ test('an image that could not be read once is asked for again', async () => {
 	onTestFinished(() => failing.mockRestore());
 	const hash = 'a'.repeat(64);
 	expect(pictures.addressOfHash(hash)).toBeUndefined();
-	await vi.waitFor(() => expect(failing).toHaveBeenCalledTimes(1));
-	await vi.waitFor(() => expect(pictures.addressOfHash(hash)).toMatch(/^blob:/));
+	await eventually(() => expect(failing).toHaveBeenCalledTimes(1));
+	await eventually(() => expect(pictures.addressOfHash(hash)).toMatch(/^blob:/));
 });
 
 /** A browser that gives 100 MB, of which each picture that is kept has 3. @param others how much all else has, in MB */
@@ -224,15 +225,15 @@ test('two tabs that import into one show at once: both sets are there, each pict
 		importPictures(two, files('b 3x2.jpg', 'c 3x2.jpg'), never, none, read, there),
 	]);
 	const signs = (pictures: Pictures) => [...pictures.known.byHash.keys()].map(([sign]) => sign).toSorted();
-	await vi.waitFor(() => expect([signs(here), signs(there)]).toEqual(Array(2).fill(['a', 'b', 'c'])));
+	await eventually(() => expect([signs(here), signs(there)]).toEqual(Array(2).fill(['a', 'b', 'c'])));
 	// What the other tab has added meanwhile is not added again, though it was new when the files were read.
 	await addPictures(one, mine, mine.matched);
 	await one.whenSaved();
-	await vi.waitFor(() => expect(two.show.rows).toHaveLength(2));
+	await eventually(() => expect(two.show.rows).toHaveLength(2));
 	const { report } = await addPictures(two, theirs, theirs.matched);
 	expect(report.sentences).toEqual(['1 new print at the end of the list.']);
 	await two.whenSaved();
-	await vi.waitFor(() => expect(one.show.rows).toHaveLength(3));
+	await eventually(() => expect(one.show.rows).toHaveLength(3));
 	for (const { show } of [one, two]) expect(show.rows.map((row) => row.picture?.hash[0])).toEqual(['a', 'b', 'c']);
 	// Both at once: neither takes the other's away.
 	const [more, others] = await Promise.all([
@@ -241,7 +242,7 @@ test('two tabs that import into one show at once: both sets are there, each pict
 	]);
 	await Promise.all([addPictures(one, more, more.matched), addPictures(two, others, others.matched)]);
 	await Promise.all([one.whenSaved(), two.whenSaved()]);
-	await vi.waitFor(() => {
+	await eventually(() => {
 		for (const { show } of [one, two])
 			expect(show.rows.map((row) => row.picture?.hash[0]).toSorted()).toEqual(['a', 'b', 'c', 'd', 'e']);
 	});

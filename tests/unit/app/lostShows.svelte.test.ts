@@ -7,6 +7,7 @@ import { openShelf } from '../../../src/app/openShelf.ts';
 import { putBackLost } from '../../../src/app/putBackLost.ts';
 import { SecondCopying } from '../../../src/app/secondCopies.ts';
 import { daysToBringBack } from '../../../src/core/device/shelf.ts';
+import { eventually } from '../eventually.ts';
 import { on } from './edits.ts';
 import { keepOutside, type OutsideDatabase } from './outsideDatabase.ts';
 import { held, lose, openShelfOf, titlesOf, type, withShows } from './shelfToLose.ts';
@@ -205,7 +206,7 @@ test('a copy is made by itself, soon after a change', async () => {
 	copying.mockRestore();
 	const shelf = await open();
 	await type(shelf, 'Pier');
-	await vi.waitFor(() => expect(outside.kept.size).toBe(1), { timeout: 20_000 });
+	await eventually(() => expect(outside.kept.size).toBe(1));
 	await lose(shelf);
 	expect(titlesOf((await open()).session.show)).toEqual(['Pier']);
 });
@@ -225,7 +226,7 @@ test('a database that is lost under an open page: what is open stays, the others
 	await copyShows(shelf);
 	await deleteDB(databaseName); // the connections let go of it
 	await type(shelf, 'Kiln door');
-	await vi.waitFor(async () => expect(await held(shelf)).toHaveProperty('Autumn'));
+	await eventually(async () => expect(await held(shelf)).toHaveProperty('Autumn'));
 	expect(await held(shelf)).toEqual({ Spring: ['Pier', 'Low water', 'Kiln door'], Autumn: ['Quay'] });
 	expect(shelf.lost.report?.putBack.map(({ name }) => name)).toEqual(['Autumn']);
 	expect(await held(await open())).toEqual({ Spring: ['Pier', 'Low water', 'Kiln door'], Autumn: ['Quay'] });
@@ -240,7 +241,7 @@ test('two tabs with a show each: the copies that one puts back take nothing from
 	await type(other, 'Buoy', 'Rope'); // not copied yet
 	await deleteDB(databaseName);
 	await type(one, 'Kiln door');
-	await vi.waitFor(() => expect(one.shows.some(({ id }) => id === autumn)).toBe(true));
+	await eventually(() => expect(one.shows.some(({ id }) => id === autumn)).toBe(true));
 	await type(other, 'Net');
 	expect(titlesOf(other.session.show)).toEqual(['Quay', 'Buoy', 'Rope', 'Net']);
 	const after = await open();

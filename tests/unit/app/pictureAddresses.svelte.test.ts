@@ -1,6 +1,7 @@
 import { flushSync } from 'svelte';
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { PictureAddresses } from '../../../src/app/pictureAddresses.ts';
+import { eventually } from '../eventually.ts';
 
 const image = (key: string) => ({ type: 'image/webp', bytes: new TextEncoder().encode(key).buffer });
 
@@ -21,7 +22,7 @@ test('of many images that are asked for few are read at once, each once, and who
 		for (const key of keys) $effect(() => void seen.get(key)!.push(addresses.get(key)));
 	});
 	flushSync();
-	await vi.waitFor(() => {
+	await eventually(() => {
 		flushSync();
 		expect([...seen.values()].every((each) => each.at(-1)?.startsWith('blob:'))).toBe(true);
 	});
@@ -40,7 +41,7 @@ test('what is not there, or cannot be read, is read again when it is asked for o
 		return Promise.resolve(reads === 2 ? undefined : image(key));
 	});
 	addresses.get('a');
-	await vi.waitFor(() => {
+	await eventually(() => {
 		addresses.get('a');
 		expect(reads).toBe(2);
 	});
@@ -48,7 +49,7 @@ test('what is not there, or cannot be read, is read again when it is asked for o
 	addresses.get('a');
 	expect(reads).toBe(2); // it is not there, until something is kept
 	addresses.forgetAll();
-	await vi.waitFor(() => expect(addresses.get('a')).toMatch(/^blob:/));
+	await eventually(() => expect(addresses.get('a')).toMatch(/^blob:/));
 	expect(reads).toBe(3);
 	addresses.close();
 });

@@ -11,6 +11,7 @@ import { openShowStore } from '../../../src/storage/showStore.ts';
 import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
 import { namer } from '../core/show/randomEdits.ts';
 import { isTickNext, tickStep } from '../../../src/app/tickSteps.ts';
+import { eventually } from '../eventually.ts';
 import { on } from './edits.ts';
 
 let databaseName = '';
@@ -77,7 +78,7 @@ test('an import ends with its session: another show gets neither its rows nor it
 	const desk = new FileDesk(shelf);
 	const lines = Array.from({ length: 3000 }, (_, n) => `Print ${n},${200 + (n % 90)},${150 + (n % 70)}`);
 	const importing = desk.importFiles([new File([`title,picture width,picture height\n${lines.join('\n')}`], 'l.csv')]);
-	await vi.waitFor(() => expect(desk.progress?.doing).toBe('working out'), { interval: 1, timeout: 20_000 });
+	await eventually(() => expect(desk.progress?.doing).toBe('working out'));
 	await shelf.open(other!);
 	await importing;
 	expect(shelf.session.show).toMatchObject({ id: other, rows: [] });
@@ -121,17 +122,17 @@ test('edits of another tab come as edits: the show is not read again for each', 
 	const [one, two] = [await open('a'), await open('b')];
 	onTestFinished(async () => void (await Promise.all([one.close(), two.close()])));
 	addTitled(one, 'first');
-	await vi.waitFor(() => expect(two.show.rows).toHaveLength(1));
+	await eventually(() => expect(two.show.rows).toHaveLength(1));
 	const reads = vi.spyOn(IDBObjectStore.prototype, 'getAll');
 	for (let n = 0; n < 20; n++) {
 		addTitled(one, `${n}`);
 		await one.whenSaved();
 	}
-	await vi.waitFor(() => expect(two.show.rows).toHaveLength(21));
+	await eventually(() => expect(two.show.rows).toHaveLength(21));
 	expect(two.show.rows).toEqual(one.show.rows);
 	expect(reads.mock.calls.length).toBeLessThanOrEqual(2);
 	addTitled(two, 'answer');
-	await vi.waitFor(() => expect(one.show).toEqual(two.show));
+	await eventually(() => expect(one.show).toEqual(two.show));
 });
 
 test('while a question is open, nothing is taken back and nothing else is done', async () => {
@@ -210,7 +211,7 @@ test('an import whose show is closing stops, and is not said to wait; where clos
 	let fail: ((cause: Error) => void) | undefined;
 	const closing = session.close(() => new Promise<void>((_, reject) => (fail = reject)));
 	const { signal } = session;
-	await vi.waitFor(() => expect(fail).toBeDefined());
+	await eventually(() => expect(fail).toBeDefined());
 	await expect(importText(session, 'title\nPier')).rejects.toThrow('closed');
 	fail?.(new Error('no room'));
 	await expect(closing).rejects.toThrow('no room');
@@ -236,7 +237,7 @@ test('two shows asked for at once are opened one after the other: the last stays
 	await Promise.all(both);
 	expect(shelf.session.show.id).toBe(ids[1]);
 	await shelf.close();
-	await vi.waitFor(() => expect(closed.mock.calls.length).toBe(opened.mock.calls.length));
+	await eventually(() => expect(closed.mock.calls.length).toBe(opened.mock.calls.length));
 	expect([...sessions].map(({ isOpen }) => isOpen)).toEqual([false, false, false]);
 });
 

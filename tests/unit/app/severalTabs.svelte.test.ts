@@ -18,6 +18,7 @@ import { readShowFile, writeShowFile } from '../../../src/files/showFile.ts';
 import { schemaVersion } from '../../../src/storage/schema.ts';
 import { openShowStore } from '../../../src/storage/showStore.ts';
 import { isSoak, runs } from '../../soak.ts';
+import { eventually } from '../eventually.ts';
 import { on } from './edits.ts';
 
 const numRuns = runs(10, 3000);
@@ -385,7 +386,7 @@ test('a tab with an older version of the app in the way of an upgrade is waited 
 	await type('a', 'Pier');
 	const said: string[] = [];
 	const opening = openSession({ databaseName, onWaiting: (sentence) => said.push(sentence) });
-	await vi.waitFor(() => expect(said).toEqual([otherTabsInTheWay]));
+	await eventually(() => expect(said).toEqual([otherTabsInTheWay]));
 	await type('b', 'Quay');
 	older.close();
 	const session = await opening;

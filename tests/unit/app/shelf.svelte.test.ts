@@ -3,6 +3,7 @@ import { beforeEach, expect, onTestFinished, test, vi } from 'vitest';
 import { openShelf } from '../../../src/app/openShelf.ts';
 import type { Shelf } from '../../../src/app/shelf.svelte.ts';
 import { daysToBringBack } from '../../../src/core/device/shelf.ts';
+import { eventually } from '../eventually.ts';
 import { on } from './edits.ts';
 
 let databaseName = '';
@@ -74,8 +75,8 @@ test('another show is renamed without being opened, and a tab that has it open h
 	const autumn = await shelf.create();
 	await shelf.open(autumn!);
 	await shelf.rename(spring, 'Spring, hung');
-	await vi.waitFor(() => expect(other.session.show.name).toBe('Spring, hung'));
-	await vi.waitFor(() => expect(names(other)).toEqual(['New show', 'Spring, hung']));
+	await eventually(() => expect(other.session.show.name).toBe('Spring, hung'));
+	await eventually(() => expect(names(other)).toEqual(['New show', 'Spring, hung']));
 });
 
 test('what is done in one tab to its show leaves the show of another tab alone', async () => {
@@ -189,11 +190,11 @@ test('a tab whose show was deleted in another is told, and brings it back', asyn
 	const { shelf, spring } = await withSpring();
 	const other = await open();
 	await shelf.delete(spring);
-	await vi.waitFor(() => expect(other.isOpenDeleted).toBe(true));
+	await eventually(() => expect(other.isOpenDeleted).toBe(true));
 	expect(shelf.isOpenDeleted).toBe(false);
 	await other.bringBack(spring);
 	expect(other.isOpenDeleted).toBe(false);
-	await vi.waitFor(() => expect(names(shelf)).toContain('Spring'));
+	await eventually(() => expect(names(shelf)).toContain('Spring'));
 });
 
 test('a show that another tab has let go of for good is told of, and the open one stays', async () => {
@@ -216,6 +217,6 @@ test('the first screen waits for no list of shows, and what is opened is read be
 	expect([again.isListed, again.shows]).toEqual([false, []]);
 	const modes = begun.mock.calls.map(([, mode]) => mode ?? 'readonly');
 	expect(modes.slice(0, 2)).toEqual(['readonly', 'readonly']); // the show, its steps
-	await vi.waitFor(() => expect(again.isListed).toBe(true));
+	await eventually(() => expect(again.isListed).toBe(true));
 	expect(names(again)).toEqual(['Spring']);
 });

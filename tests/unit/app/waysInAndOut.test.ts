@@ -9,6 +9,7 @@ import { whatToGet } from '../../../src/core/order/whatToGet.ts';
 import { readSettings } from '../../../src/core/settings/readSettings.ts';
 import { openShelf } from '../../../src/app/openShelf.ts';
 import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
+import { eventually } from '../eventually.ts';
 import { on } from './edits.ts';
 
 afterEach(() => {
@@ -166,14 +167,14 @@ test('files with which the app is opened come in; an opening without one is none
 	launch({ files: [handle('a.csv'), handle('b.json')] });
 	launch({ files: [] });
 	launch({});
-	await vi.waitFor(() => expect(taken.map((files) => files.map(({ name }) => name))).toEqual([['a.csv', 'b.json']]));
+	await eventually(() => expect(taken.map((files) => files.map(({ name }) => name))).toEqual([['a.csv', 'b.json']]));
 	expect(refused).toEqual([]);
 });
 
 test('a file with which the app is opened and that is not given is told, once the page is there', async () => {
 	const { taken, refused, launch, stop } = openedWith('');
 	launch({ files: [{ getFile: () => Promise.reject(new DOMException('gone', 'NotFoundError')) }] });
-	await vi.waitFor(() => expect(refused).toEqual(['refused']));
+	await eventually(() => expect(refused).toEqual(['refused']));
 	stop();
 	launch({ files: [handle('late.csv')] });
 	await Promise.resolve();
@@ -182,7 +183,7 @@ test('a file with which the app is opened and that is not given is told, once th
 
 test('what could not be kept when it was shared is told; a page without any of this just opens', async () => {
 	const { taken, refused } = openedWith('?shared=not-kept', false);
-	await vi.waitFor(() => expect(refused).toEqual(['refused']));
+	await eventually(() => expect(refused).toEqual(['refused']));
 	expect(taken).toEqual([]);
 	expect(openedWith('', false).refused).toEqual([]);
 });
@@ -196,7 +197,7 @@ test('an edit made while a file is being shared is not in it, and one that is ta
 	});
 	const giving = giveShow(session, 'share');
 	on(session).rename('Summer');
-	await vi.waitUntil(() => finish !== undefined); // the file is written a slice at a time
+	await eventually(() => expect(finish).toBeDefined()); // the file is written a slice at a time
 	on(session).rename('Autumn');
 	session.undo();
 	finish!();
@@ -258,7 +259,7 @@ test.each([
 	const { session, desk, read } = await springWithPicture(`packing ${source}`);
 	const done = stand({ kinds: [] });
 	const saving = give(desk);
-	await vi.waitFor(() => expect(desk.progress).toEqual(isPacking(source)));
+	await eventually(() => expect(desk.progress).toEqual(isPacking(source)));
 	desk.leave();
 	expect(desk.progress).toBeUndefined();
 	read();
@@ -270,12 +271,12 @@ test('a list that is saved meanwhile leaves it to be seen and cancelled; a secon
 	const { desk, read } = await springWithPicture('packing beside a list');
 	const done = stand({ kinds: [] });
 	const saving = desk.out.backUp();
-	await vi.waitFor(() => expect(desk.progress).toEqual(isPacking('All shows')));
+	await eventually(() => expect(desk.progress).toEqual(isPacking('All shows')));
 	await desk.out.catalogue();
 	expect(done).toEqual(['saved Spring catalogue.csv']);
 	expect(desk.progress).toEqual(isPacking('All shows'));
 	const again = desk.out.save('save', true);
-	await vi.waitFor(() => expect(desk.progress).toEqual(isPacking('The show')));
+	await eventually(() => expect(desk.progress).toEqual(isPacking('The show')));
 	desk.leave();
 	expect(desk.progress).toBeUndefined();
 	read();

@@ -6,6 +6,7 @@ import type { Shelf } from '../../../src/app/shelf.svelte.ts';
 import { readBackup, writeBackup } from '../../../src/files/backupFile.ts';
 import { FileDesk } from '../../../src/pages/fileDesk.svelte.ts';
 import { on } from '../app/edits.ts';
+import { eventually } from '../eventually.ts';
 
 let databaseName = '';
 beforeEach(({ task }) => {
@@ -131,7 +132,7 @@ test('a file that is left while it is read or worked out leaves nothing behind',
 		`number,title,picture width\n${Array.from({ length: 3000 }, (_, at) => `${at},Pier,456\n`).join('')}`,
 	);
 	const taking = desk.importFiles([large]);
-	await vi.waitFor(() => expect(desk.progress?.doing).toBe('working out'), { interval: 1, timeout: 20_000 });
+	await eventually(() => expect(desk.progress?.doing).toBe('working out'));
 	desk.leave();
 	await taking;
 	expect([shelf.session.show, desk.progress, desk.report, desk.step]).toEqual([show, undefined, undefined, undefined]);
