@@ -5,6 +5,7 @@ import { chooseFile } from './harness/chooseFile.ts';
 import { testInSoak } from '../soak.ts';
 import { goBehindName, showName } from './harness/behindName.ts';
 import { programs, savedText } from '../unit/files/spreadsheets.ts';
+import { goByAddress } from './harness/goByAddress.ts';
 import { onStage, phone } from './harness/stage.ts';
 import { oneStage } from './screens/oneStage.ts';
 import { activeCell, cell, paste, press, seen, startTyping, withPrints } from './screens/prints.ts';
@@ -396,7 +397,7 @@ test('files are dropped and pasted wherever one is; a text, a film, a folder and
 		expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe('5');
 
 		// At the bench there is no room to ask: one comes to the prints.
-		await page.goto(`${page.url().split('#')[0]}#cut`);
+		await goByAddress(page, 'cut');
 		await send(page, 'drop', { files: { 'name.csv': 'name,width\nPier,45\n' } });
 		await page.getByRole('heading', { name: 'What do these columns hold?' }).waitFor();
 	}));

@@ -4,6 +4,7 @@ import { backupFormat, backupVersion } from '../../src/files/backupFile.ts';
 import { showFormat } from '../../src/files/showFile.ts';
 import { chooseFile } from './harness/chooseFile.ts';
 import { cell, paste, press } from './screens/prints.ts';
+import { goByAddress } from './harness/goByAddress.ts';
 
 /** The number of the deed of a round during which the browser is killed. */
 export const lastDeed = 99;
@@ -40,7 +41,7 @@ export interface Deed {
 const places = { prints: 'Prints', shows: 'Shows' } as const;
 
 const goTo = async (page: Page, place: keyof typeof places): Promise<void> => {
-	await page.evaluate((hash) => (location.hash = hash), place);
+	await goByAddress(page, place);
 	if (place === 'prints') await page.getByRole('gridcell').first().waitFor();
 };
 
@@ -167,7 +168,7 @@ export const deeds: readonly Deed[] = [
 		name: 'ticking',
 		puts: 2,
 		async act(page, _round, at) {
-			await page.evaluate(() => (location.hash = 'cut'));
+			await goByAddress(page, 'cut');
 			const next = page.getByRole('button', { name: 'Next', exact: true });
 			await next.waitFor();
 			const prints = page.locator('[aria-pressed]');

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { allOr, isSoak, runs } from '../soak.ts';
+import { goByAddress } from './harness/goByAddress.ts';
 import { onStage } from './harness/stage.ts';
 import { comparing, type Deed, deeds, lastDeed, lastTicked, noteOf, type Whole } from './killedDeeds.ts';
 import { withPrints } from './screens/prints.ts';
@@ -185,7 +186,7 @@ test(
 				if ((deed.wholes?.(round, lastDeed) ?? []).some(({ text }) => rows.some((row) => row.includes(text)))) done++;
 				held++;
 				if (isSoak && held % 10 === 0) console.log(`${held} killed`);
-				await page.evaluate(() => (location.hash = 'prints'));
+				await goByAddress(page, 'prints');
 				await page.getByRole('gridcell').first().waitFor();
 			}
 			stage.problems.splice(0); // what a killed browser leaves in the console

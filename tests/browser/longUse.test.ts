@@ -1,6 +1,7 @@
 import type { CDPSession, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { withNumbered } from './grid/cells.ts';
+import { goByAddress } from './harness/goByAddress.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, press, seen } from './screens/prints.ts';
 
@@ -90,7 +91,7 @@ test(`${uses.undoSteps} steps are taken back, done again and taken back at ${use
 /** Begins shows, one after the other. */
 const beginShows = async (page: Page, count: number): Promise<void> => {
 	for (let show = 0; show < count; show++) {
-		await page.evaluate(() => (location.hash = 'shows'));
+		await goByAddress(page, 'shows');
 		await page.getByRole('button', { name: 'New show', exact: true }).first().click();
 		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
 	}
@@ -99,7 +100,7 @@ const beginShows = async (page: Page, count: number): Promise<void> => {
 /** Opens all shows in turn, that which was not open for longest first; the last is the one that is open now. */
 const openInTurn = async (page: Page, count: number): Promise<void> => {
 	for (let show = 0; show < count; show++) {
-		await page.evaluate(() => (location.hash = 'shows'));
+		await goByAddress(page, 'shows');
 		await page.locator('button.name').last().click();
 		await page.locator('h1', { hasText: /^Shows$/ }).waitFor({ state: 'detached' });
 	}

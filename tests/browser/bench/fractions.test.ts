@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { testInSoak } from '../../soak.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { resize } from '../harness/resize.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { pagesOf } from '../harness/pdfPages.ts';
@@ -13,7 +14,7 @@ const plain = /^(\d+ )?\d+\/\d+$|^\d+$/;
 const sign = /[⅛¼⅜½⅝¾⅞]/;
 
 const go = (page: Page, place: string, ready: string) =>
-	page.evaluate((hash) => (location.hash = hash), place).then(() => page.locator(ready).first().waitFor());
+	goByAddress(page, place).then(() => page.locator(ready).first().waitFor());
 
 // In parts: the test below, and `unit/core/length` for how a measure is written.
 testInSoak('in inches a measure is written alike in the lists and at the steps of bench and knife: 6 1/2, 42 1/8', () =>

@@ -1,6 +1,7 @@
 import { OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { expect, test } from 'vitest';
 import { allOr } from '../../soak.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { openFirstShow } from '../harness/openShow.ts';
 import { someOfExample, thirty } from '../harness/someOfExample.ts';
 import { pagesOf, type Pages, pointsPerMm, pastMargins } from '../harness/pdfPages.ts';
@@ -41,9 +42,9 @@ const letter = { paper: 'Letter', width: 215.9, height: 279.4 };
 const papers = allOr([{ paper: 'A4', width: 210, height: 297 }, letter], [letter]);
 
 test('on paper the ruler is 100 mm, every text lies inside its page, and each page says whose it is', () =>
-	play(async (page, stage) => {
+	play(async (page) => {
 		await openFirstShow(page, someOfExample(prints));
-		await page.goto(`${stage.address}#bench`);
+		await goByAddress(page, 'bench');
 		await orderFound(page);
 		const stepsOnScreen = await page.getByRole('heading', { name: /^Step \d+/ }).count();
 		expect(stepsOnScreen).toBeGreaterThan(10);
@@ -98,9 +99,9 @@ test('on paper the ruler is 100 mm, every text lies inside its page, and each pa
 
 test('frames and hinges: on paper each print with its frame, its stack and its undermount, inside its page', () =>
 	play(
-		async (page, stage) => {
+		async (page) => {
 			// In the page of the play before, which has the show.
-			await page.goto(`${stage.address}#paper`);
+			await goByAddress(page, 'paper');
 			for (const other of ['Bench list', 'Marks on the back'])
 				await page.getByRole('checkbox', { name: other }).uncheck();
 			await page.getByRole('checkbox', { name: 'Frames and hinges' }).check();

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { columnIndexOf } from '../../../src/ui/grid/gridColumns.ts';
 import { rowHeight } from '../../../src/ui/grid/slots.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { holdBack } from '../harness/holdBack.ts';
 import { allOr, isSoak } from '../../soak.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -21,14 +22,14 @@ async function openPrints(page: Page): Promise<void> {
 }
 
 /** Goes to where one cuts and on to the first step with something to tick off. */
-async function goToWork(page: Page, address: string, at: 'cut' | 'knife'): Promise<void> {
+async function goToWork(page: Page, at: 'cut' | 'knife'): Promise<void> {
 	if (at === 'knife') {
-		await page.goto(`${address}#boards`);
+		await goByAddress(page, 'boards');
 		await expect
 			.poll(() => page.getByText(/^No (cheaper plan exists|plan uses fewer sheets)/).count(), { timeout: 20_000 })
 			.toBe(5);
 	}
-	await page.goto(`${address}#${at}`);
+	await goByAddress(page, at);
 	const next = page.getByRole('button', { name: 'Next', exact: true });
 	await expect.poll(() => next.getAttribute('aria-disabled'), { timeout: 20_000 }).toBe('false');
 	if ((await page.locator('[aria-pressed]').count()) === 0) await next.click();
@@ -36,8 +37,8 @@ async function goToWork(page: Page, address: string, at: 'cut' | 'knife'): Promi
 }
 
 /** While sheets are planned the bench says nothing of the plan as a fact, and nothing can be begun; then the plan comes. */
-async function seePlanning(page: Page, address: string, letPlan: () => void): Promise<void> {
-	await page.goto(`${address}#bench`);
+async function seePlanning(page: Page, letPlan: () => void): Promise<void> {
+	await goByAddress(page, 'bench');
 	await page.getByRole('button', { name: 'Start cutting sheets', disabled: true }).waitFor();
 	expect(await page.getByText('Planning sheets…').count(), 'said once').toBe(1);
 	expect(await page.getByRole('link', { name: /cutting (windows|sheets)$/ }).count()).toBe(0);
@@ -73,11 +74,11 @@ async function seePlanning(page: Page, address: string, letPlan: () => void): Pr
 		};
 		Object.assign(window, { letAsk });
 	});
-	await page.goto(`${address}#prints`);
+	await goByAddress(page, 'prints');
 	await cell(page, 0, 'copies').click();
 	await page.keyboard.type('2');
 	await press(page, 'Enter');
-	await page.goto(`${address}#boards`);
+	await goByAddress(page, 'boards');
 	await page.getByText('This is the plan before your last change').waitFor();
 	await page.getByRole('button', { name: 'Planning sheets…', disabled: true }).waitFor();
 	expect(await start.count()).toBe(0);
@@ -90,12 +91,12 @@ async function seePlanning(page: Page, address: string, letPlan: () => void): Pr
 test.each(allOr(['cut', 'knife'] as const, ['cut'] as const))(
 	'undo at the %s takes ticks off, and never the show with them',
 	(at) =>
-		play(async (page, { address }) => {
+		play(async (page) => {
 			const letPlan = await holdBack(page, 'assets/packing.worker-');
 			await openPrints(page);
-			if (at === 'cut') await seePlanning(page, address, letPlan);
+			if (at === 'cut') await seePlanning(page, letPlan);
 			else letPlan();
-			await goToWork(page, address, at);
+			await goToWork(page, at);
 			const things = await page.locator('[aria-pressed]').count();
 			expect([await undo(page).innerText(), await undo(page).getAttribute('aria-disabled')]).toEqual([
 				'Undo tick',
@@ -117,7 +118,7 @@ test.each(allOr(['cut', 'knife'] as const, ['cut'] as const))(
 			for (let turn = 0; turn < 3; turn++) await press(page, 'Control+z');
 			await expect.poll(() => ticked(page)).toBe(0);
 			expect(await page.locator('[aria-pressed]').count()).toBe(things);
-			await page.goto(`${address}#prints`);
+			await goByAddress(page, 'prints');
 			await page.locator(`[role=grid][aria-rowcount="${(isSoak ? 30 : benchPrints) + 2}"]`).waitFor();
 			await press(page, 'Control+z'); // elsewhere it is what one did that goes
 			await page.getByRole('button', { name: 'Load the example', exact: true }).waitFor();
@@ -125,13 +126,13 @@ test.each(allOr(['cut', 'knife'] as const, ['cut'] as const))(
 );
 
 test('behind the question about a cut print no key does anything to the page', () =>
-	play(async (page, { address }) => {
+	play(async (page) => {
 		await openBenchShow(page);
-		await goToWork(page, address, 'cut');
+		await goToWork(page, 'cut');
 		const name = await page.locator('.tick .name').first().innerText();
 		await page.locator('[aria-pressed=false]').first().click();
 		await expect.poll(() => ticked(page)).toBe(1);
-		await page.goto(`${address}#settings/mount`);
+		await goByAddress(page, 'settings/mount');
 		const border = page.getByLabel('Mount size', { exact: true });
 		await border.fill('720 x 560 mm');
 		await press(page, 'Tab');
@@ -140,20 +141,20 @@ test('behind the question about a cut print no key does anything to the page', (
 		await press(page, 'Control+z');
 		expect(await question.innerText(), 'it is asked still').toContain(name);
 		// At the bench arrows go between steps. Not every browser lets the focus stay in what is asked.
-		await page.evaluate(() => (location.hash = 'cut'));
+		await goByAddress(page, 'cut');
 		const step = page.locator('main.bench .work');
 		const before = await step.innerText();
 		await page.evaluate(() => (document.activeElement as HTMLElement).blur());
 		await press(page, 'ArrowRight');
 		expect(await step.innerText()).toBe(before);
 		await question.getByRole('button', { name: 'Leave it as it was' }).click();
-		await page.goto(`${address}#cut`);
+		await goByAddress(page, 'cut');
 		await expect.poll(() => ticked(page)).toBe(1);
 
 		// What asks is loaded after the grid is painted: what is typed before waits for it.
 		await page.getByText('Saved', { exact: true }).first().waitFor();
 		const letCome = await holdBack(page, 'assets/later-');
-		await page.goto(`${address}#prints`);
+		await goByAddress(page, 'prints');
 		await page.reload();
 		const grid = page.getByRole('grid');
 		await grid.evaluate((scroller, top) => scroller.scrollTo(0, top), (Number.parseInt(name) - 3) * rowHeight);

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
 import { isSoak } from '../../soak.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { onStage } from '../harness/stage.ts';
 import { openBenchShow } from './benchShow.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -161,7 +162,7 @@ test('with end stops it is asked once which cutter it is, with a drawing; then e
 		await page.getByText('Start stop').waitFor();
 		const shown = await page.locator('main').innerText();
 		expect(shown).toMatch(/Start stop[^]*at the (top|bottom|left|right)[^]*End stop[^]*at the (top|bottom|left|right)/);
-		await page.goto(`${page.url().split('#')[0]}#paper/bench`);
+		await goByAddress(page, 'paper/bench');
 		await page
 			.getByText(/^start [\d.]+, at the/)
 			.first()
@@ -241,7 +242,7 @@ test('a step is ticked off whole by one tap, which goes on; undo takes back the 
 	}));
 
 test('a spoilt board is to be cut again, undo takes it back, and the left hand has its own side', () =>
-	inWindow(async (page, stage) => {
+	inWindow(async (page) => {
 		// In the page of the play before: at a step, and nothing is ticked.
 		await next(page).tap();
 		await page.locator('.tick').first().tap();
@@ -258,19 +259,19 @@ test('a spoilt board is to be cut again, undo takes it back, and the left hand h
 		await page.getByRole('link', { name: 'List' }).tap();
 		await page.getByRole('link', { name: 'Bench settings' }).tap();
 		await page.getByRole('radio', { name: 'left', exact: true }).check();
-		await page.goto(`${stage.address}#cut`);
+		await goByAddress(page, 'cut');
 		expect((await next(page).boundingBox())!.x).toBeLessThan(300);
 	}, goesOn));
 
 test('a change to a print that was cut is asked about: left, nothing changes; made, the mount is begun again', () =>
-	inWindow(async (page, stage) => {
+	inWindow(async (page) => {
 		// In the page of the play before, at a step.
 		await next(page).tap();
 		await tickAll(page);
 		const name = await page.locator('.tick .name').first().innerText();
 		const made = await cutsInAll(page);
 		await page.getByRole('link', { name: 'List' }).tap();
-		await page.goto(`${stage.address}#settings/mount`);
+		await goByAddress(page, 'settings/mount');
 		const border = page.getByLabel('Mount size', { exact: true });
 		const before = await border.inputValue();
 		const change = async () => {
@@ -282,19 +283,19 @@ test('a change to a print that was cut is asked about: left, nothing changes; ma
 		expect(await page.getByRole('dialog').innerText()).toContain(name);
 		expect(await axeProblems(page)).toEqual([]);
 		await page.getByRole('button', { name: 'Leave it as it was' }).tap();
-		await page.goto(`${stage.address}#cut`);
+		await goByAddress(page, 'cut');
 		expect(await cutsInAll(page)).toBe(made);
-		await page.goto(`${stage.address}#settings/mount`);
+		await goByAddress(page, 'settings/mount');
 		expect(await border.inputValue()).toBe(before);
 		await change();
 		await page.getByRole('button', { name: /start the mounts? again/ }).tap();
-		await page.goto(`${stage.address}#bench`);
+		await goByAddress(page, 'bench');
 		await page.getByRole('heading', { name: 'Bench' }).waitFor();
 		await expect.poll(() => ticksOnDisk(page)).toBe(0);
 	}, goesOn));
 
 test('a cut that stands is kept where a change makes the others wrong, and undo gives both back', () =>
-	inWindow(async (page, stage) => {
+	inWindow(async (page) => {
 		await begin(page);
 		// All four cuts of the first print, in as many steps as they come.
 		for (let ticked = 0; ticked < 4;) {
@@ -308,7 +309,7 @@ test('a cut that stands is kept where a change makes the others wrong, and undo 
 			ticked += sides === 'both sides' ? 2 : sides === 'all four sides' ? 4 : sides.split(', ').length;
 		}
 		await expect.poll(() => ticksOnDisk(page)).toBe(4);
-		await page.goto(`${stage.address}#prints`);
+		await goByAddress(page, 'prints');
 		const type = async (key: string, text: string) => {
 			await cell(page, 0, key).click();
 			await page.keyboard.type(text);

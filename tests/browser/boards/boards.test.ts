@@ -5,6 +5,7 @@ import { glazingCautions } from '../../../src/core/bench/glazingCautions.ts';
 import { knifeCautions } from '../../../src/core/bench/knifeCautions.ts';
 import { allOr, isSoak, testInSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { openFirstShow } from '../harness/openShow.ts';
 import { resize } from '../harness/resize.ts';
@@ -354,7 +355,7 @@ test('the knife is worked through by touch: one measure at a time, ticks kept, a
 		await page.getByText('Saved', { exact: true }).waitFor();
 		await page.reload();
 		await expect.poll(() => page.getByText(/of \d+ cuts made$/).innerText(), { timeout: 20_000 }).toBe(made);
-		await page.goto(page.url().replace('#knife', '#bench'));
+		await goByAddress(page, 'bench');
 		await page.getByText(`; ${made}`).waitFor();
 		await page.getByRole('link', { name: 'Carry on cutting sheets' }).tap();
 		await page.getByRole('heading', { name: /^Sheets, step 1 of/ }).waitFor(); // which stays open, though all of it is made

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
 import { cell, press } from '../screens/prints.ts';
 import { grip, selected, withNumbered } from './cells.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 
 const play = oneStage({ isPlanned: false, isInOnePage: true });
 
@@ -17,10 +18,10 @@ test('a drag ends with its grid: gone from the page and come back to, nothing is
 		await page.mouse.down();
 		await page.mouse.move(to.x + 8, to.y + 4, { steps: 4 });
 		await page.locator('.drop').waitFor();
-		await page.evaluate(() => (location.hash = 'settings'));
+		await goByAddress(page, 'settings');
 		await page.getByRole('heading', { name: 'Settings' }).waitFor();
 		await page.mouse.up();
-		await page.evaluate(() => (location.hash = 'prints'));
+		await goByAddress(page, 'prints');
 		await page.getByRole('grid').waitFor();
 		expect(await page.locator('.drop').count()).toBe(0);
 	}));

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { isSoak } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { activeCell, at, cell, paste, press, seen, withPrints } from '../screens/prints.ts';
@@ -220,7 +221,7 @@ test('? lists the keys for this platform, every command among them', () =>
 		])
 			expect(words).toContain(key);
 		expect(words).not.toContain('⌘');
-		await page.evaluate(() => (location.hash = 'boards'));
+		await goByAddress(page, 'boards');
 		await keys.waitFor({ state: 'hidden' });
 		await page.goBack();
 	}));

@@ -3,6 +3,8 @@ import type { Page } from 'playwright-core';
 import { goBehindName } from './behindName.ts';
 import { openPaperShow } from '../order/paperShow.ts';
 import { chooseFile } from './chooseFile.ts';
+import { orderFound, startTyping } from '../screens/prints.ts';
+import { goByAddress } from './goByAddress.ts';
 import { openFirstShow } from './openShow.ts';
 import { someOfExample } from './someOfExample.ts';
 
@@ -22,6 +24,9 @@ export interface Screen {
 	readonly leave?: (page: Page) => Promise<void>;
 }
 
+/** Resolves when the list of what is to check holds all of it: it is made some lines at a time. */
+export const allListed = (page: Page): Promise<void> => page.locator('.list [aria-busy=false]').waitFor();
+
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 
 /** Comes to the prints of the example, with nothing open over them; it is loaded unless this page has done so before. */
@@ -31,10 +36,10 @@ async function loadExample(page: Page): Promise<void> {
 		const isThere = await page.evaluate(() => ['', '#prints'].includes(location.hash));
 		if (isThere) {
 			// What is open beside the prints is closed by going elsewhere and back.
-			await page.evaluate(() => (location.hash = 'shows'));
+			await goByAddress(page, 'shows');
 			await page.getByRole('heading', { name: 'Shows', exact: true }).waitFor();
 		}
-		await page.evaluate(() => (location.hash = 'prints'));
+		await goByAddress(page, 'prints');
 	} else {
 		await press(page, 'Load the example');
 		await page.evaluate(() => Object.assign(window, { hasExample: true }));
@@ -51,7 +56,7 @@ export async function openExample(page: Page, numbers: readonly number[]): Promi
 /** Comes to the prints of the show of `paperShow.ts`; it is opened unless this page has done so before. */
 async function comeToPaperShow(page: Page): Promise<void> {
 	if (await page.evaluate(() => 'hasPaperShow' in window)) {
-		await page.evaluate(() => (location.hash = 'prints'));
+		await goByAddress(page, 'prints');
 		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 		return;
 	}
@@ -67,7 +72,7 @@ async function openChoices(page: Page): Promise<void> {
 }
 
 /** Chooses these documents on the page for paper, and no others. */
-async function choosePaper(page: Page, ...names: readonly string[]): Promise<void> {
+export async function choosePaper(page: Page, ...names: readonly string[]): Promise<void> {
 	await openChoices(page);
 	await page.getByRole('checkbox', { name: names[0]! }).first().waitFor();
 	// No function of it has a name: `npm run look` compiles them with a helper that the page does not have.
@@ -100,6 +105,7 @@ export async function goTo(
 	if (await opener.isVisible()) await opener.click();
 	await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place }).click();
 	await page.locator(`nav a[aria-current=page]:text-is("${place}")`).waitFor({ state: 'attached' });
+	await page.locator('main h1').first().waitFor({ state: 'attached' }); // its part may still be loaded
 }
 
 /** Shows a drawing of the active print, which a phone folds away at first. */
@@ -170,6 +176,7 @@ export const screens: readonly Screen[] = [
 		open: async (page) => {
 			await loadExample(page);
 			await press(page, /can’t be cut yet|to check/);
+			await allListed(page);
 		},
 	},
 	{
@@ -370,6 +377,7 @@ export const screens: readonly Screen[] = [
 			await loadExample(page);
 			await goTo(page, 'To get');
 			await page.getByRole('heading', { name: /^Total/ }).waitFor();
+			await page.getByText('Working out the plans…').waitFor({ state: 'detached' });
 		},
 	},
 	{
@@ -397,7 +405,7 @@ export const screens: readonly Screen[] = [
 		onlyLooks: 'at the paper show',
 		open: async (page) => {
 			await comeToPaperShow(page);
-			await page.goto(`${page.url().split('#')[0]}#print-list`);
+			await goByAddress(page, 'print-list');
 			await page.getByRole('link', { name: 'Print on paper' }).click();
 			await page.locator('article').first().waitFor();
 		},
@@ -405,10 +413,10 @@ export const screens: readonly Screen[] = [
 	{
 		name: 'boards-empty',
 		open: async (page) => {
-			await press(page, 'Start typing');
+			await startTyping(page);
 			await page.keyboard.type('Low water');
 			await page.keyboard.press('Enter');
-			await page.goto(`${page.url().split('#')[0]}#boards`);
+			await goByAddress(page, 'boards');
 			await page.getByRole('link', { name: 'Add boards to stock' }).waitFor();
 		},
 	},
@@ -433,6 +441,7 @@ export const screens: readonly Screen[] = [
 		open: async (page) => {
 			await loadExample(page);
 			await goTo(page, 'Bench');
+			await orderFound(page);
 		},
 	},
 	{
@@ -521,7 +530,7 @@ export const screens: readonly Screen[] = [
 		onlyLooks: 'at the example',
 		open: async (page) => {
 			await loadExample(page);
-			await page.goto(`${page.url().split('#')[0]}#paper`);
+			await goByAddress(page, 'paper');
 			await openChoices(page);
 			await page.getByRole('checkbox', { name: 'Labels for the back' }).check();
 			await page.locator('article').first().waitFor();
@@ -554,7 +563,7 @@ export const screens: readonly Screen[] = [
 	{
 		name: 'help',
 		open: async (page) => {
-			await page.evaluate(() => (location.hash = 'help'));
+			await goByAddress(page, 'help');
 			await page.getByRole('img', { name: /^Signing space/ }).waitFor();
 		},
 	},

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { resize } from '../harness/resize.ts';
 import { landscapeTablet, phone } from '../harness/stage.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -6,10 +7,10 @@ import { oneStage } from '../screens/oneStage.ts';
 const play = oneStage();
 
 test('each step of finishing has its drawing and its figures: hinges on the undermount, the stack in the frame, the cord', () =>
-	play(async (page, stage) => {
+	play(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
-		await page.goto(`${stage.address}#finish`);
+		await goByAddress(page, 'finish');
 		await page.getByRole('heading', { name: /^1 Ebb, before six/ }).waitFor();
 		const step = page.getByRole('region', { name: 'This step', exact: true });
 		const said = (await step.innerText()).replaceAll('\u00A0', ' ');

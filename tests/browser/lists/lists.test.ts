@@ -5,6 +5,7 @@ import { fittingCaution } from '../../../src/core/lists/fittingCaution.ts';
 import { papers } from '../../../src/core/values/papers.ts';
 import { allOr, testInSoak } from '../../soak.ts';
 import { tapUntil } from '../grid/fingers.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { type Pages, pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { dropFiles, paintedPicture } from '../pictures/pictureFiles.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -12,7 +13,7 @@ import { buyer, copies, openNastyShow, prints, soldPrints, titles, withoutBlanks
 
 const play = oneStage({ isInOnePage: true, hasTouch: true, reducedMotion: 'reduce' });
 
-const goTo = (page: Page, place: string) => page.goto(`${page.url().split('#')[0]}#${place}`);
+const goTo = (page: Page, place: string) => goByAddress(page, place);
 /** The documents, and what stands at the head of their pages. */
 const documents = {
 	'Print cards': 'Print card',

@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { allOr } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { cell } from '../screens/prints.ts';
@@ -59,7 +60,7 @@ test('the print list says what goes on each paper and where, what is not printed
 test('a show without papers says where to name them', () =>
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Start typing' }).tap();
-		await page.goto(`${page.url().split('#')[0]}#print-list`);
+		await goByAddress(page, 'print-list');
 		await page.getByText(/^Nothing to print yet\. Name a paper/).waitFor();
 		await page.getByRole('link', { name: 'Go to the prints' }).tap();
 		await page.getByRole('grid').waitFor();
@@ -68,7 +69,7 @@ test('a show without papers says where to name them', () =>
 test('on paper each picture stands on its paper with its margins, inside the page', () =>
 	play(async (page) => {
 		await openPaperShow(page);
-		await page.goto(`${page.url().split('#')[0]}#print-list`);
+		await goByAddress(page, 'print-list');
 		await page.getByRole('link', { name: 'Print on paper' }).tap();
 		await page.getByRole('checkbox', { name: 'Pictures to print', checked: true }).waitFor();
 		for (const { name, width, height } of papers) {

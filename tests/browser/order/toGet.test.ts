@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { allOr } from '../../soak.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { resize } from '../harness/resize.ts';
 import { phone } from '../harness/stage.ts';
@@ -83,7 +84,7 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 test('each print shows what it costs, why where one asks, and it goes out as CSV; on a phone too', () =>
 	play(async (page) => {
 		await openPaperShow(page);
-		await page.goto(`${page.url().split('#')[0]}#prints`);
+		await goByAddress(page, 'prints');
 		await page.getByRole('grid').waitFor();
 		await expect.poll(() => seen(page, 0, 'cost'), { timeout: 30_000 }).toMatch(/^\d+\.\d\d worked-out$/);
 		expect(await seen(page, 5, 'cost'), 'a print that is left out').toBe('');

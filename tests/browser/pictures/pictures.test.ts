@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { pagesOf } from '../harness/pdfPages.ts';
 import { resize } from '../harness/resize.ts';
 import { landscapeTablet, onStage, phone } from '../harness/stage.ts';
@@ -252,7 +253,7 @@ test('a show whose pictures are elsewhere says how many, until their files come 
 		const note = page.getByRole('status', { name: 'Pictures not here' });
 		await note.getByText('2 pictures are not on this device.').waitFor();
 		expect((await note.boundingBox())!.height).toBeLessThanOrEqual(48); // a line, as high as its buttons
-		const go = (place: string) => page.evaluate((hash) => void (location.hash = hash), place);
+		const go = (place: string) => goByAddress(page, place);
 		await go('bench');
 		await page.getByRole('heading', { name: 'Bench' }).first().waitFor();
 		expect(await note.count()).toBe(0);
@@ -421,7 +422,7 @@ test('pictures are matched, seen on every screen and on paper, packed, and resto
 		await page.getByRole('button', { name: 'Hide measures' }).click();
 		await page.getByRole('button', { name: 'Show measures' }).waitFor();
 		expect(await figures.count()).toBe(0);
-		const go = (place: string) => page.evaluate((hash) => void (location.hash = hash), place);
+		const go = (place: string) => goByAddress(page, place);
 		await go('across');
 		await expect.poll(() => drawn(page)).toBe(2);
 		await page.getByRole('link', { name: 'Print on paper' }).click();

@@ -5,7 +5,7 @@ import { allOr } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { goBehindName } from '../harness/behindName.ts';
 import { resize } from '../harness/resize.ts';
-import { goTo } from '../harness/screens.ts';
+import { choosePaper, goTo } from '../harness/screens.ts';
 import { pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { phone, uprightTablet } from '../harness/stage.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
@@ -173,8 +173,7 @@ test('from what a maker wants to what is due to them, and from the label to the 
 		await expect.poll(() => collected(page, '1 Ebb').getAttribute('aria-pressed')).toBe('true');
 		await goTo(page, 'On paper');
 		const documents = ['Labels for the wall', 'Catalogue, plain list', 'Handing over and taking down'];
-		for (const box of await page.getByRole('checkbox', { checked: true }).all()) await box.uncheck();
-		for (const name of documents) await page.getByRole('checkbox', { name, exact: true }).check();
+		await choosePaper(page, ...documents);
 		await page
 			.getByRole('article', { name: /^Handing over and taking down, page/ })
 			.first()

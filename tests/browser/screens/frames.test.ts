@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { uprightTablet } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
 import { cell, press, seenIn, withPrints } from './prints.ts';
@@ -88,7 +89,7 @@ test('by touch: too few frames are found at the print, and all of it is applied 
 test('a show of blank rows alone has no prints yet', () =>
 	play(async (page) => {
 		await page.getByRole('button', { name: 'Start typing' }).click();
-		await page.goto(`${page.url().split('#')[0]}#frames`);
+		await goByAddress(page, 'frames');
 		await page.getByRole('heading', { name: 'Frames for all prints' }).waitFor();
 		const choice = page.getByRole('region', { name: 'Choice of frames' });
 		expect(await choice.innerText()).toBe('There are no prints yet.');

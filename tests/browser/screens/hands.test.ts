@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { atBench, atSheets, besideGrid, goToPlace, inList, inSettings, openHands, wrongHands } from './hands.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
+import { atBench, atSheets, besideGrid, inList, inSettings, openHands, wrongHands } from './hands.ts';
 import { oneStage } from './oneStage.ts';
 
 const play = oneStage({ isInOnePage: true });
@@ -21,14 +22,14 @@ test('keys in Find, at the sentences, in menus, a sorted list and the list of fi
 test('keys at the bench, at the sheets and in the settings do what their tables say', () =>
 	play(async (page) => {
 		await begin(page);
-		await goToPlace(page, 'settings/mount');
+		await goByAddress(page, 'settings/mount');
 		await page.getByLabel('Name, new size').click();
 		expect(await wrongHands(page, inSettings)).toEqual([]);
-		await goToPlace(page, 'cut');
+		await goByAddress(page, 'cut');
 		expect(await wrongHands(page, atBench)).toEqual([]);
-		await goToPlace(page, 'boards');
+		await goByAddress(page, 'boards');
 		const marks = page.getByRole('button', { name: 'Mark as cut: sheet 1 of Chalk', exact: true });
 		await marks.waitFor({ timeout: 20_000 }); // the sheets are planned beside the screen
-		await goToPlace(page, 'knife');
+		await goByAddress(page, 'knife');
 		expect(await wrongHands(page, atSheets)).toEqual([]);
 	}));

@@ -72,12 +72,6 @@ export async function openHands(page: Page, own: Readonly<Record<string, string>
 	await page.getByText('opened').waitFor();
 }
 
-/** Goes to a place of the app by its address, and waits for its heading. */
-export async function goToPlace(page: Page, place: string): Promise<void> {
-	await page.evaluate((hash) => (location.hash = hash), place);
-	await page.locator('main h1').first().waitFor();
-}
-
 const find = (page: Page) => page.getByRole('searchbox').inputValue();
 const rows = (page: Page) => page.getByRole('grid').getAttribute('aria-rowcount');
 const isAtSentences = (page: Page) => page.evaluate(() => document.activeElement?.closest('#sentences') !== null);

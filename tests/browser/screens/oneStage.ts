@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { beforeAll } from 'vitest';
 import { isSoak } from '../../soak.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { resize } from '../harness/resize.ts';
 import { landscapeTablet, Stage, type StageOptions } from '../harness/stage.ts';
 
@@ -101,7 +102,7 @@ async function asAsked(
 /** Begins a new show beside those that are there. */
 async function beginNewShow(page: Page): Promise<void> {
 	await page.keyboard.press('Escape'); // from a menu or a dialogue
-	await page.evaluate(() => (location.hash = 'shows'));
+	await goByAddress(page, 'shows');
 	await page.locator('main .top').getByRole('button', { name: 'New show', exact: true }).click();
 	await page.getByRole('button', { name: 'Start typing' }).waitFor();
 }

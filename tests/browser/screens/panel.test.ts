@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { allOr } from '../../soak.ts';
 import { axeProblems } from '../harness/axe.ts';
 import { resize } from '../harness/resize.ts';
+import { allListed } from '../harness/screens.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { phone, uprightTablet } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
@@ -229,6 +230,7 @@ test.each([{ width: 1180, height: 820 }, phone])(
 			await page.getByRole('button', { name: /can’t be cut yet/ }).click();
 			const list = page.getByRole('region', { name: 'Checks' });
 			const found = () => list.locator('li > button').allInnerTexts();
+			await allListed(page);
 			const before = await found();
 			const mend = list.locator('.mends button').first();
 			const label = await mend.innerText();
@@ -254,8 +256,11 @@ test('each print counts once, by the worst of it, and each count lists exactly t
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('button', { name: 'Close', exact: true }).click();
 		const list = page.getByRole('region', { name: 'Checks' });
-		const named = async () =>
-			new Set((await list.locator('h3, .names > button').allInnerTexts()).filter((text) => !/^\d+ prints$/.test(text)));
+		const named = async () => {
+			await allListed(page);
+			const names = await list.locator('h3, .names > button').allInnerTexts();
+			return new Set(names.filter((text) => !/^\d+ prints$/.test(text)));
+		};
 		const counted: string[][] = [];
 		for (const words of [/can’t be cut yet/, /to check/]) {
 			const button = page.getByRole('button', { name: words });
@@ -298,6 +303,7 @@ test('what several prints have in common is said once, and a mend of all of them
 		await page.getByRole('button', { name: /4.*to check/ }).click();
 		const list = page.getByRole('region', { name: 'Checks' });
 		const shared = list.locator('li > ul > li').filter({ hasText: 'A thin border' });
+		await allListed(page);
 		expect(await shared.count()).toBe(1);
 		await shared.getByText('Which prints?').click();
 		for (const name of prints) await shared.getByRole('button', { name, exact: true }).waitFor();

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { axeProblems } from '../harness/axe.ts';
 import { goBehindName, showName } from '../harness/behindName.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { resize } from '../harness/resize.ts';
 import { smallTargets } from '../harness/smallTargets.ts';
 import { onStage, phone } from '../harness/stage.ts';
@@ -103,7 +104,7 @@ test('at every width the places are whole, and the one that is open is seen', ()
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
 		await page.getByRole('button', { name: 'Not ready offline' }).waitFor(); // it needs the most room
-		await page.evaluate(() => (location.hash = 'paper'));
+		await goByAddress(page, 'paper');
 		await page.getByRole('heading', { name: 'On paper', level: 1 }).waitFor();
 		for (const [width, inOne] of [
 			[320, false],
@@ -158,7 +159,7 @@ test('on a phone the places open as a list, by finger and by keyboard', () =>
 		expect(await link('Wall').count(), 'a tap elsewhere closes the list').toBe(0);
 
 		await resize(page, { width: phone.width, height: 400 });
-		await page.evaluate(() => (location.hash = 'help'));
+		await goByAddress(page, 'help');
 		await page.getByRole('img', { name: /^Signing space/ }).waitFor();
 		const place = page.locator('.place');
 		const scrolled = () => place.evaluate((each) => each.scrollTop);

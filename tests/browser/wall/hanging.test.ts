@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { hangingAtStep } from '../../../src/core/walls/wallWords.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { isInView } from '../harness/isInView.ts';
 import { resize } from '../harness/resize.ts';
 import { landscapeTablet, phone, uprightTablet } from '../harness/stage.ts';
@@ -8,10 +9,10 @@ import { oneStage } from '../screens/oneStage.ts';
 const play = oneStage({ isPlanned: false, isInOnePage: true });
 
 test('at the wall each frame that is drawn has its print’s own number, on every wall', () =>
-	play(async (page, stage) => {
+	play(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
-		await page.goto(`${stage.address}#hang`);
+		await goByAddress(page, 'hang');
 		await page.locator('.digits').first().waitFor();
 		const drawn = () => page.locator('.work svg .number').allTextContents();
 		expect(await drawn()).toEqual(Array.from({ length: 10 }, (_, at) => `${at + 1}`));
@@ -45,10 +46,10 @@ test('at the wall each frame that is drawn has its print’s own number, on ever
 	}));
 
 test('what the cord of a frame was measured at is typed at the wall, and its hook moves', () =>
-	play(async (page, stage) => {
+	play(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
-		await page.goto(`${stage.address}#hang`);
+		await goByAddress(page, 'hang');
 		const digits = () => page.locator('.digits').allInnerTexts();
 		await expect.poll(digits).toEqual(['1652', '605']);
 		const step = page.getByRole('region', { name: 'This step', exact: true });

@@ -1,14 +1,15 @@
 import { expect, test } from 'vitest';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { pagesOf } from '../harness/pdfPages.ts';
 import { oneStage } from '../screens/oneStage.ts';
 
 const play = oneStage();
 
 test('on paper the heads of a wall’s columns stand right over its first line, under the drawing', () =>
-	play(async (page, stage) => {
+	play(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
 		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
-		await page.goto(`${stage.address}#paper`);
+		await goByAddress(page, 'paper');
 		await page.getByRole('checkbox', { name: 'Walls and hanging list' }).check();
 		await page.locator('article').first().waitFor();
 		const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));

@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { choosePaper } from '../harness/screens.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { openFirstShow, showOf } from '../harness/openShow.ts';
 import { type Line, linesOf, pagesOf, pastMargins } from '../harness/pdfPages.ts';
 import { oneStage } from '../screens/oneStage.ts';
@@ -60,16 +62,14 @@ test.each([
 		onPaper(async (page) => {
 			await openFirstShow(page, show(hanging));
 			// Of two prints on 4 m, the first hangs 1000 mm from the left end, its middle 1450 mm above the floor.
-			await page.goto(`${page.url().split('#')[0]}#wall`);
+			await goByAddress(page, 'wall');
 			await page.getByRole('button', { name: /^Ebb, on / }).click();
 			const figures = page.getByRole('region', { name: 'Ebb' }).locator('dl > div');
 			await figures.first().waitFor();
 			const words = await figures.allInnerTexts();
 			expect(words.slice(0, said.length).map((each) => each.replaceAll(/\s+/g, ' '))).toEqual(said);
-			await page.goto(`${page.url().split('#')[0]}#paper`);
-			const desk = page.getByRole('region', { name: 'What to print' });
-			for (const box of await desk.getByRole('checkbox').all()) await box.uncheck();
-			await desk.getByRole('checkbox', { name: 'Hook marks, true to size' }).check();
+			await goByAddress(page, 'paper');
+			await choosePaper(page, 'Hook marks, true to size');
 			await page.getByRole('radio', { name: paper }).check();
 			await page
 				.getByRole('img', { name: /below the frame’s top/ })

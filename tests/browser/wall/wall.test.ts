@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { hangingCautions } from '../../../src/core/walls/wallWords.ts';
 import { fingerOn, tapUntil } from '../grid/fingers.ts';
+import { goByAddress } from '../harness/goByAddress.ts';
 import { openFirstShow, showOf } from '../harness/openShow.ts';
 import { resize } from '../harness/resize.ts';
 import { phone } from '../harness/stage.ts';
@@ -29,7 +30,7 @@ const show = showOf(
 
 async function openWalls(page: Page): Promise<void> {
 	await openFirstShow(page, show);
-	await page.goto(`${page.url().split('#')[0]}#wall`);
+	await goByAddress(page, 'wall');
 	await page.getByRole('heading', { name: 'Wall', exact: true }).waitFor();
 }
 
@@ -289,7 +290,7 @@ test('and by keys alone', () =>
 		await obstacleOf(page, 'window').focus();
 		await press('Delete');
 		await expect.poll(() => obstacleOf(page, 'window').count()).toBe(0);
-		await page.goto(`${page.url().split('#')[0]}#settings/walls`);
+		await goByAddress(page, 'settings/walls');
 		await page.getByRole('region', { name: 'In the way on South' }).getByText('door').waitFor();
 	}));
 
@@ -388,7 +389,7 @@ test('a show is hung by keys alone, and dragged by mouse', () =>
 		await page.mouse.up();
 		await expect.poll(() => heardOf(page, 'Weir')).toContain('left typed');
 
-		await page.goto(`${page.url().split('#')[0]}#hang`);
+		await goByAddress(page, 'hang');
 		await page.getByRole('heading', { name: /^Quay/ }).waitFor();
 		await press('Space', 'ArrowRight');
 		await page.getByRole('heading', { name: /1 of 6 hung/ }).waitFor();
