@@ -10,5 +10,6 @@ export const painted = (page: Page): Promise<void> =>
  */
 export async function resize(page: Page, size: { width: number; height: number }): Promise<void> {
 	await page.setViewportSize(size);
+	await page.waitForFunction(({ width, height }) => innerWidth === width && innerHeight === height, size);
 	await painted(page);
 }
