@@ -151,6 +151,7 @@ test('with end stops it is asked once which cutter it is, with a drawing; then e
 		await question.getByRole('img', { name: /pulled towards you: the cut starts at the bottom border/ }).waitFor();
 		await question.getByRole('button', { name: 'Yes, as drawn' }).tap();
 		await question.waitFor({ state: 'detached' });
+		await page.getByText('Saved', { exact: true }).waitFor();
 		await page.reload();
 		await page
 			.getByText(/^start [\d.]+, at the/)

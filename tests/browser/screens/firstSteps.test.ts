@@ -35,6 +35,7 @@ test('a newcomer goes through the first steps by finger, leaves them, comes back
 		await page.getByRole('link', { name: 'Back to Prints' }).tap();
 		await steps(page).waitFor();
 		expect(await atStep(page), 'they stand where they were left').toMatch(/Boards/);
+		await page.getByText('Saved', { exact: true }).waitFor();
 		await page.reload();
 		await steps(page).waitFor();
 		expect(await atStep(page), 'also when the app is opened again').toMatch(/Boards/);

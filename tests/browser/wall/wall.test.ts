@@ -114,7 +114,8 @@ test('a show is hung by touch: given to walls, moved, put in order, swapped, and
 		expect(await page.locator('.last').innerText()).toBe('From the last corner 900 mm');
 		for (const area of await page.locator('.area, .tick, .go').all())
 			expect((await area.boundingBox())!.height).toBeGreaterThanOrEqual(60);
-		// The tick outlives the page.
+		// The tick outlives the page, once it is on disk.
+		await page.getByText('Saved', { exact: true }).waitFor();
 		await page.reload();
 		await page.getByRole('heading', { name: /^Sluice.*1 of 6 hung/ }).waitFor();
 	}));
