@@ -250,6 +250,7 @@ test('shows are begun, renamed, put away, deleted, brought back and opened by ke
 		await press(page, 'Enter');
 		await tabTo(page, 'Shows');
 		await press(page, 'Enter');
+		await page.getByRole('heading', { name: 'Shows', level: 1 }).waitFor(); // Tab goes on from there
 		await tabTo(page, 'New show');
 		await press(page, 'Enter');
 		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
@@ -258,6 +259,7 @@ test('shows are begun, renamed, put away, deleted, brought back and opened by ke
 		await press(page, 'Enter');
 		await tabTo(page, 'Shows');
 		await press(page, 'Enter');
+		await page.getByRole('heading', { name: 'Shows', level: 1 }).waitFor(); // Tab goes on from there
 		await tabTo(page, 'More for New show');
 		await press(page, 'Enter');
 		await tabTo(page, 'Rename New show');

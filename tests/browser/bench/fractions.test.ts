@@ -87,10 +87,10 @@ test('a long fraction has room on a phone, beside its unit: 11 57/64 in, at 390 
 			await paste(page, text);
 		}
 		await go(page, 'settings/show', 'fieldset');
-		await page.getByRole('radio', { name: 'inches' }).check({ force: true });
+		await page.getByRole('radio', { name: 'inches' }).check();
 		await go(page, 'bench', '.steps .measure');
 		await go(page, 'cut', '.bench');
-		await page.getByRole('button', { name: 'Next', exact: true }).click({ timeout: 3000 });
+		await page.getByRole('button', { name: 'Next', exact: true }).click();
 		await expect.poll(() => page.locator('.digits').allTextContents()).toContain('11 57/64');
 		for (const width of [390, 320]) {
 			await resize(page, { width, height: 844 });

@@ -103,5 +103,7 @@ export async function withNumbered(page: Page, count: number): Promise<void> {
 	await page.keyboard.press('Home');
 	await paste(page, Array.from({ length: count }, (_, index) => `${index + 1}\tPrint ${index + 1}`).join('\n'));
 	await page.locator(`[role=grid][aria-rowcount="${count + 2}"]`).waitFor();
+	// A grid opens a few rows at a time, and draws prints beside the titles once all of them are in the page.
+	await page.locator('[role=grid] .mount').first().waitFor({ state: 'attached' });
 	await page.keyboard.press('Control+Home');
 }

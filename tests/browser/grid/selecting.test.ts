@@ -47,9 +47,7 @@ test('dragging past the edge scrolls on', () =>
 		await page.mouse.down();
 		await page.mouse.move(start.x + 20, start.y + 100);
 		await page.mouse.move(start.x + 30, 815);
-		await expect
-			.poll(() => page.getByRole('grid').evaluate((element) => element.scrollTop), { timeout: 10_000 })
-			.toBeGreaterThan(400);
+		await expect.poll(() => page.getByRole('grid').evaluate((element) => element.scrollTop)).toBeGreaterThan(400);
 		await page.mouse.up();
 		const texts = (await copied(page))['text/plain']!.trimEnd().split('\n');
 		expect(texts.length).toBeGreaterThan(18);

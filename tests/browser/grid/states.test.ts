@@ -224,6 +224,7 @@ test('? lists the keys for this platform, every command among them', () =>
 		await goByAddress(page, 'boards');
 		await keys.waitFor({ state: 'hidden' });
 		await page.goBack();
+		await page.getByRole('grid').waitFor();
 	}));
 
 test('on an Apple keyboard the keys have its names, and its command key does what Ctrl does', () =>

@@ -62,7 +62,7 @@ test.each([
 		}, last);
 		expect(cut).toEqual([]);
 		const shapes = page.locator('[role=row] [role=gridcell][data-column="2"]');
-		expect(await shapes.count()).toBeGreaterThan(5);
+		await expect.poll(() => shapes.count(), { message: 'rows come a few at a time' }).toBeGreaterThan(5);
 		const short = await shapes.evaluateAll((all) =>
 			all.filter((each) => each.scrollWidth > each.clientWidth).map((each) => each.textContent),
 		);

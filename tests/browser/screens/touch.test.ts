@@ -71,6 +71,7 @@ test('a phone shows one print at a time, with the same cells', () =>
 test('on a phone one reads, corrects and ticks: found by words, mended, typed with keys of our own, cut', () =>
 	phonePlay(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).tap();
+		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 		const focused = () => page.evaluate(() => document.activeElement!.tagName);
 		expect(await focused(), 'no keyboard comes up over an example').toBe('H1');
 		await page.getByRole('button', { name: 'Close' }).first().tap();
