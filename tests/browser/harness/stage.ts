@@ -83,6 +83,9 @@ export async function closeSharedBrowser(): Promise<void> {
 	shared = undefined;
 }
 
+/** Removes a profile. The processes of a browser end one after the other, and the last may still write there. */
+const removeProfile = (profile: string): Promise<void> => rm(profile, { recursive: true, force: true, maxRetries: 20 });
+
 /** A static host, and on the same machine a browser that has never seen it. Whatever goes wrong there is written down. */
 export class Stage {
 	/** Everything that must not happen: requests to elsewhere, errors in the console, breaches of the page's policy. */
@@ -93,6 +96,8 @@ export class Stage {
 	#host: StaticHost;
 	#context: BrowserContext | undefined;
 	#isServed = true;
+	/** Whether the host was ever switched off: what the browser says of that may come once it is on again. */
+	#wasOff = false;
 	#expected: RegExp | undefined;
 	#allowed: RegExp | undefined;
 
@@ -201,11 +206,13 @@ export class Stage {
 	/** Switches the host off: the address answers no more. */
 	async stopHost(): Promise<void> {
 		this.#isServed = false;
+		this.#wasOff = true;
 		await this.#host.stop();
 	}
 
 	/** Switches the host on again at the same address, with another folder if one is given. */
 	async startHost(folder = this.options.folder ?? builtApp): Promise<void> {
+		this.#wasOff = true;
 		if (this.#isServed) await this.#host.stop();
 		const { under = '/', maxAge = 0, serve = serveFolder } = this.options;
 		this.#host = await serve(folder, { under, maxAge, port: this.#host.port });
@@ -240,7 +247,7 @@ export class Stage {
 	async strike(): Promise<void> {
 		await this.closeBrowser();
 		if (this.#isServed) await this.#host.stop();
-		if (this.#profile !== undefined) await rm(this.#profile, { recursive: true, force: true, maxRetries: 3 });
+		if (this.#profile !== undefined) await removeProfile(this.#profile);
 		const unexpected = this.problems.filter(
 			(problem) => !this.#expected?.test(problem) && !this.#allowed?.test(problem),
 		);
@@ -269,7 +276,8 @@ export class Stage {
 	#note(where: string, what: string) {
 		// With the host switched off the browser itself may say that it could not look for a newer version, or that a part
 		// which was on its way broke off.
-		if (!this.#isServed && /ERR_CONNECTION_REFUSED|ERR_CONTENT_LENGTH_MISMATCH|fetching the script/.test(what)) return;
+		const ofHost = /ERR_(CONNECTION_(REFUSED|RESET|CLOSED)|EMPTY_RESPONSE|CONTENT_LENGTH_MISMATCH)|fetching the script/;
+		if (this.#wasOff && ofHost.test(what)) return;
 		this.problems.push(`${where}: ${what}`);
 	}
 }
