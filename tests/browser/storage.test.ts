@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { onStage } from './harness/stage.ts';
-import { cell, press, seen, withPrints } from './screens/prints.ts';
+import { cell, isAnswering, press, seen, withPrints } from './screens/prints.ts';
 
 const isSaved = (page: Page) => page.getByText('Saved', { exact: true }).waitFor();
 
@@ -134,6 +134,7 @@ test('a show kept by the first version of the app opens, sorted as it was left',
 		await cell(page, 2, 'title').waitFor();
 		const titles = () => Promise.all([0, 1, 2].map((row) => seen(page, row, 'title')));
 		expect(await titles()).toEqual(['Quay typed', 'Pier typed', 'Mole typed']);
+		await isAnswering(page);
 		await type(page, 0, 'side', '70');
 		await isSaved(page);
 		await page.reload();

@@ -6,7 +6,7 @@ import { goBehindName } from './harness/behindName.ts';
 import { grip } from './grid/cells.ts';
 import { onStage, type Stage } from './harness/stage.ts';
 import { oneStage } from './screens/oneStage.ts';
-import { cell, paste, press, seen, withPrints } from './screens/prints.ts';
+import { cell, isAnswering, paste, press, seen, withPrints } from './screens/prints.ts';
 
 /** For what is spoilt in the page alone, and gone with what it stores. */
 const play = oneStage({ isPlanned: false });
@@ -79,6 +79,7 @@ test('a device that fills up at an import: all stays, is said, is in a file, and
 		await stage.context.clock.install();
 		const page = await stage.openShow();
 		await cell(page, 1, 'title').waitFor();
+		await isAnswering(page);
 		await type(page, 0, 'title', 'High water');
 		await isSaved(page);
 		const many = Array.from(
@@ -229,6 +230,7 @@ test('damaged records are said once, saved as a file, and in the way of nothing'
 		const file = JSON.parse(await savedFile(page, 'Save damaged records')) as { records: { store: string }[] };
 		expect(file.records.map(({ store }) => store).sort()).toEqual(['rows', 'shows', 'ticks']);
 		await note.waitFor({ state: 'detached' });
+		await isAnswering(page);
 		await type(page, 0, 'side', '70');
 		await isSaved(page);
 		await page.reload();

@@ -8,7 +8,7 @@ import { allCells } from './grid/cells.ts';
 import { chooseFile } from './harness/chooseFile.ts';
 import { onStage } from './harness/stage.ts';
 import { isSoak } from '../soak.ts';
-import { cell, press, seen, seenIn, startTyping, stepsFollowed } from './screens/prints.ts';
+import { cell, isAnswering, press, seen, seenIn, startTyping, stepsFollowed } from './screens/prints.ts';
 
 /** Types into a cell of the active print as a person does: to the cell, the text, and on. */
 async function type(page: Page, row: number, column: string, text: string): Promise<void> {
@@ -95,6 +95,7 @@ test('the whole job: typed, closed, opened without a host, exported, imported el
 		if (isSoak) await stage.openBrowser();
 		const again = await stage.openShow();
 		await cell(again, 2, 'title').waitFor();
+		await isAnswering(again);
 		await press(again, 'Control+Home');
 		expect(await settledCells(again)).toEqual(cells);
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { oneStage } from '../screens/oneStage.ts';
+import { isAnswering } from '../screens/prints.ts';
 import { downTable, keyTable } from './keyTable.ts';
 import { setUp, wrongLines } from './playKeys.ts';
 
@@ -18,7 +19,7 @@ test(
 			await page.getByRole('button', { name: 'Keys', exact: true }).click();
 			await page.getByRole('radio', { name: 'goes down' }).check({ force: true });
 			await page.reload();
-			await page.getByRole('grid').waitFor();
+			await isAnswering(page);
 			expect((await wrongLines(page, downTable)).join('\n')).toBe('');
 		}),
 	timeoutMs,

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import { chooseFile } from '../harness/chooseFile.ts';
 import { cellInPage } from '../screens/cellInPage.ts';
-import { paste, seenAt } from '../screens/prints.ts';
+import { isAnswering, paste, seenAt } from '../screens/prints.ts';
 import { said, selected } from './cells.ts';
 import type { KeyLine, Then } from './keyTable.ts';
 
@@ -52,6 +52,7 @@ export async function setUp(page: Page): Promise<void> {
 	await forgetSteps(page); // what has been done so far cannot be undone then
 	await page.reload();
 	await page.locator('[role=grid][aria-rowcount="6"]').waitFor();
+	await isAnswering(page);
 }
 
 /** Takes the steps that can be undone from the device; the page still has them until it is opened again. */

@@ -8,6 +8,10 @@ export async function startTyping(page: Page): Promise<void> {
 	await page.getByRole('grid').waitFor();
 }
 
+/** Resolves when the grid of a page that was just opened answers keys and taps: those that come before wait for it. */
+export const isAnswering = (page: Page): Promise<void> =>
+	page.locator('[data-handle]').first().waitFor({ state: 'attached' });
+
 /** A cell of the grid, by its row from 0 (-1: the head) and the key of its column; the grid is scrolled to it. */
 export const cell = (page: Page, row: number, key: string): Locator =>
 	page.locator(cellInPage(row, columnIndexOf(key)));
