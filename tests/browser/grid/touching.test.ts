@@ -18,16 +18,16 @@ test('handles draw the selection larger and smaller and fill from it; each can b
 		await page.keyboard.type('300');
 		await press(page, 'F2');
 		await finger.draw(page.locator(handle('fill')), cell(page, 5, 'picture width'));
-		expect(await Promise.all([3, 4, 5, 6].map((row) => seen(page, row, 'picture width')))).toEqual([
-			...['300 typed', '300 typed', '300 typed', '376 worked-out'],
-		]);
+		await expect
+			.poll(() => Promise.all([3, 4, 5, 6].map((row) => seen(page, row, 'picture width'))))
+			.toEqual(['300 typed', '300 typed', '300 typed', '376 worked-out']);
 		const isUndone = async () => (await seen(page, 4, 'picture width')) === '376 worked-out';
 		await tapUntil(page.getByRole('button', { name: 'Undo' }), isUndone);
 
 		await finger.draw(page.locator(handle('end')), cell(page, 4, 'window width'));
-		expect(await selected(page)).toBe('2 picture width to 4 window width');
+		await expect.poll(() => selected(page)).toBe('2 picture width to 4 window width');
 		await finger.draw(page.locator(handle('start')), cell(page, 3, 'picture height'));
-		expect(await selected(page)).toBe('3 picture height to 4 window width');
+		await expect.poll(() => selected(page)).toBe('3 picture height to 4 window width');
 		const sizes = await page.locator('[data-handle]').evaluateAll((all) =>
 			all.map((each) => {
 				const mark = getComputedStyle(each, '::before');
@@ -76,7 +76,7 @@ test('a handle that is not drawn lets the tap through to the cell that it lies o
 		await cell(page, 1, 'picture width').tap();
 		const box = (await page.locator(handle('end')).boundingBox())!;
 		await page.touchscreen.tap(box.x + 24, box.y + 24);
-		expect(await activeCell(page)).toBe(at(2, 'picture height'));
+		await expect.poll(() => activeCell(page)).toBe(at(2, 'picture height'));
 		const own = (await cell(page, 2, 'picture height').boundingBox())!;
 		await page.touchscreen.tap(own.x + own.width - 6, own.y + own.height - 6); // its own handle lies there
 		await page.getByRole('textbox', { name: 'Picture height, row 3' }).waitFor();
@@ -117,7 +117,7 @@ test('rows and columns are taken by a tap, carried by a second touch, and a colu
 		await finger.to(box.x + 52, box.y + 20);
 		await finger.to(box.x + 62, box.y + 20);
 		await finger.up();
-		expect((await head('Shape').boundingBox())!.width).toBe(before + 40);
+		await expect.poll(async () => (await head('Shape').boundingBox())!.width).toBe(before + 40);
 		await head('Shape').tap();
 		await page.getByRole('menuitem', { name: 'Narrower' }).tap();
 		await expect.poll(async () => (await head('Shape').boundingBox())!.width).toBe(before + 28);
@@ -140,10 +140,10 @@ test('a keyboard that covers half the page never covers the active cell, and a r
 		expect(await editor.getAttribute('inputmode')).toBe('decimal');
 		await page.keyboard.type('12');
 		for (const key of ['½', 'space', 'in']) await page.getByRole('button', { name: key, exact: true }).tap();
-		expect(await editor.inputValue()).toBe('12½ in');
+		await expect.poll(() => editor.inputValue()).toBe('12½ in');
 		expect(await editor.evaluate((input) => document.activeElement === input), 'the keyboard stays').toBe(true);
 		await page.getByRole('button', { name: 'Enter and go right' }).tap();
-		expect(await seen(page, 39, 'picture width')).toBe('317.5 typed');
+		await expect.poll(() => seen(page, 39, 'picture width')).toBe('317.5 typed');
 		const next = page.getByRole('textbox', { name: 'Picture height, row 40' });
 		expect(await next.evaluate((input) => document.activeElement === input)).toBe(true);
 		expect(await axeProblems(page)).toEqual([]);
@@ -235,7 +235,7 @@ test('two fingers enlarge the page, which is not laid out again, and select noth
 		const before = await height();
 		const box = (await page.getByRole('grid').boundingBox())!;
 		await (await fingerOn(page, stage)).pinch(box.x + 300, box.y + 300);
-		expect(await page.evaluate(() => window.visualViewport!.scale)).toBeGreaterThan(1.2);
+		await expect.poll(() => page.evaluate(() => window.visualViewport!.scale)).toBeGreaterThan(1.2);
 		expect(await height()).toBe(before);
 		expect([await activeCell(page), await selected(page)]).toEqual([at(1, 'title'), '1 title to 1 title']);
 		expect(await page.getByRole('textbox', { name: /row/ }).count()).toBe(0);

@@ -151,7 +151,7 @@ test('from what a maker wants to what is due to them, and from the label to the 
 		expect((await saved(page, 'Export edition register')).text).toContain('Ilse,Ebb,edition,12,2,2,10,1–2,1–2,3–12,');
 		await page.getByRole('link', { name: 'Print on paper' }).tap();
 		await page.getByText('Edition register, 1 page').tap(); // on a phone what is chosen is a line that unfolds
-		expect(await page.getByRole('checkbox', { name: 'Edition register' }).isChecked()).toBe(true);
+		await page.getByRole('checkbox', { name: 'Edition register', checked: true }).waitFor();
 		for (const { name, width, height } of papers) {
 			await page.getByRole('radio', { name }).check();
 			const pages = await pagesOf(new Uint8Array(await page.pdf({ preferCSSPageSize: true })));

@@ -64,8 +64,8 @@ test('the counted taps: a print with four values 1, a view 1, a board 2, a mend 
 		await counted();
 		await tap(cell(page, 0, 'board'));
 		await tap(page.getByRole('option', { name: 'Chalk' }));
-		expect(await counted(), 'give a print its board').toBe(2);
 		await expect.poll(() => seen(page, 0, 'board')).toBe('Chalk typed');
+		expect(await counted(), 'give a print its board').toBe(2);
 
 		const undo = page.getByRole('button', { name: /^Undo/ });
 		const undoBefore = await undo.getAttribute('aria-label');
@@ -77,8 +77,8 @@ test('the counted taps: a print with four values 1, a view 1, a board 2, a mend 
 				.filter({ hasText: /^(Set|Type|Clear|Use|Remove)/ })
 				.first(),
 		);
-		expect(await counted(), 'apply a mend').toBe(2);
 		await expect.poll(() => undo.getAttribute('aria-label')).not.toBe(undoBefore);
+		expect(await counted(), 'apply a mend').toBe(2);
 	}));
 
 // In parts in `bench/workedThrough.test.ts`: a step is ticked off by one tap, which goes on, and so is the whole example.

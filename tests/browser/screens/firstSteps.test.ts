@@ -26,7 +26,7 @@ test('a newcomer goes through the first steps by finger, leaves them, comes back
 		const button = (name: string) => page.getByRole('button', { name, exact: true });
 		await steps(page).getByRole('radio', { name: 'cm' }).tap();
 		await button('Next').tap();
-		expect(await atStep(page)).toMatch(/Mount/);
+		await expect.poll(() => atStep(page)).toMatch(/Mount/);
 		await page.getByRole('textbox', { name: 'Mount size' }).fill('60 x 50 cm');
 		await page.getByRole('textbox', { name: 'Border' }).tap();
 		await button('Next').tap();
@@ -40,7 +40,7 @@ test('a newcomer goes through the first steps by finger, leaves them, comes back
 		await steps(page).waitFor();
 		expect(await atStep(page), 'also when the app is opened again').toMatch(/Boards/);
 		await button('Skip the first steps').tap();
-		expect([await steps(page).count(), await focused(page)]).toEqual([0, 'Start typing']);
+		await expect.poll(async () => [await steps(page).count(), await focused(page)]).toEqual([0, 'Start typing']);
 		await page.reload();
 		await button('Load the example').waitFor();
 		expect(await steps(page).count(), 'never again').toBe(0);

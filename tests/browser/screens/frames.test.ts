@@ -74,8 +74,8 @@ test('by touch: too few frames are found at the print, and all of it is applied 
 		await page.getByRole('button', { name: 'Find frames' }).tap();
 		await page.getByRole('heading', { name: 'Left as they are' }).waitFor();
 		await page.getByRole('button', { name: 'Leave as it is' }).tap();
-		expect(await page.getByRole('table').count()).toBe(0);
-		expect(await focused(page)).toBe('Find frames');
+		await page.getByRole('table').waitFor({ state: 'detached' });
+		await expect.poll(() => focused(page)).toBe('Find frames');
 		await page.getByRole('button', { name: 'Find frames' }).tap();
 		await page.getByRole('button', { name: 'Apply to 1 print' }).tap();
 		await page.getByText('1 print changed.').waitFor();

@@ -136,7 +136,7 @@ test('on a phone the places open as a list, by finger and by keyboard', () =>
 		const link = (name: string) => places(page).getByRole('link', { name, exact: true });
 		await expect.poll(() => link('Bench').count(), { message: 'folded, they are not heard' }).toBe(0);
 		await opener(page).tap();
-		expect(await opener(page).getAttribute('aria-expanded')).toBe('true');
+		await expect.poll(() => opener(page).getAttribute('aria-expanded')).toBe('true');
 		expect(await link('Prints').getAttribute('aria-current')).toBe('page');
 		expect(await notWhole(page).then((all) => all.filter((words) => words === 'On paper'))).toEqual([]);
 		expect(await axeProblems(page)).toEqual([]);
@@ -156,7 +156,7 @@ test('on a phone the places open as a list, by finger and by keyboard', () =>
 
 		await opener(page).tap();
 		await page.getByRole('heading', { name: 'Whole show', level: 1 }).tap({ force: true, position: { x: 300, y: 10 } });
-		expect(await link('Wall').count(), 'a tap elsewhere closes the list').toBe(0);
+		await expect.poll(() => link('Wall').count(), { message: 'a tap elsewhere closes the list' }).toBe(0);
 
 		await resize(page, { width: phone.width, height: 400 });
 		await goByAddress(page, 'help');

@@ -60,9 +60,9 @@ test('a show is hung by touch: given to walls, moved, put in order, swapped, and
 
 		// From the list onto the wall, by its grip, between two that hang.
 		const grip = page.getByRole('listitem').filter({ hasText: 'Sluice' }).locator('.grip');
-		const from = (await grip.boundingBox())!;
 		const [ebb, y] = await middleOf(page, 'Ebb');
 		const [quay] = await middleOf(page, 'Quay');
+		const from = (await grip.boundingBox())!;
 		await finger.down(from.x + 10, from.y + 10);
 		await finger.to((ebb + quay) / 2 + 40, y);
 		await finger.to((ebb + quay) / 2, y);
