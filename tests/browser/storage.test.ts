@@ -133,12 +133,12 @@ test('a show kept by the first version of the app opens, sorted as it was left',
 		await page.goto(stage.address);
 		await cell(page, 2, 'title').waitFor();
 		const titles = () => Promise.all([0, 1, 2].map((row) => seen(page, row, 'title')));
-		expect(await titles()).toEqual(['Quay typed', 'Pier typed', 'Mole typed']);
+		await expect.poll(titles).toEqual(['Quay typed', 'Pier typed', 'Mole typed']);
 		await isAnswering(page);
 		await type(page, 0, 'side', '70');
 		await isSaved(page);
 		await page.reload();
 		await cell(page, 2, 'title').waitFor();
-		expect(await titles()).toEqual(['Quay typed', 'Pier typed', 'Mole typed']);
+		await expect.poll(titles).toEqual(['Quay typed', 'Pier typed', 'Mole typed']);
 		expect(await seen(page, 0, 'side')).toBe('70 typed');
 	}));
