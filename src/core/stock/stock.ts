@@ -47,8 +47,8 @@ export interface Ways {
 }
 
 /**
- * The place in a list of stock that a piece was taken from: the same size, and the same price where there are several. A
- * drop-out is the same whatever is taken off to square it.
+ * The place in a list of stock that a piece was taken from: the same size, and where there are several, there as it was
+ * there, and the same price. A drop-out is the same whatever is taken off to square it.
  * @returns -1 where the list has no such size any more
  */
 export function placeInStock(piece: Stock, stock: readonly Stock[]): number {
@@ -59,8 +59,10 @@ export function placeInStock(piece: Stock, stock: readonly Stock[]): number {
 		entry.width === piece.width &&
 		entry.height === piece.height &&
 		(entry.trim === piece.trim || entry.kind === 'drop-out');
-	const exactly = stock.findIndex((entry) => isSameSize(entry) && entry.price === piece.price);
-	return exactly >= 0 ? exactly : stock.findIndex(isSameSize);
+	const isThereToo = (entry: Stock) => (entry.count === undefined) === (piece.count === undefined);
+	const alike = [(entry: Stock) => isThereToo(entry) && entry.price === piece.price, isThereToo, () => true];
+	const places = alike.map((isLike) => stock.findIndex((entry) => isSameSize(entry) && isLike(entry)));
+	return places.find((place) => place >= 0) ?? -1;
 }
 
 /** Whether the piece has to be bought: it has a price, or none is known and it is no left-over. */

@@ -43,7 +43,8 @@ const stockOfEntry = ({ name, kind, width, height, trim, grain, price, pack, cou
 	// A ready-cut blank is used as it is, whatever edge is typed beside it.
 	trim: kind === 'sheet' ? (trim ?? zero) : zero,
 	grain,
-	price,
+	// What is there is not bought, whatever others like it cost.
+	price: count === undefined ? price : 0,
 	pack: pack ?? 1,
 	count,
 });

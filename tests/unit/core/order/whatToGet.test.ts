@@ -110,6 +110,18 @@ describe('sheets', () => {
 		expect(only('glazing', [framed], show(7))).toEqual([['glazing', 'Clear', 2, 2, 0, 0]]);
 		expect(only('glazing', [framed], show())).toEqual([['glazing', 'Clear', 2, 0, 2, 2240]]);
 	});
+	test.each([
+		['the same', 1000, '40'],
+		['one that is dearer', 1100, '60'],
+	])('what is there is taken before %s is bought, and costs nothing', (_, width, price) => {
+		const bought = { name: 'White', width: 1000, height: 800, price: '40' };
+		const boards = [bought, { ...bought, width, price, count: 2 }];
+		// Four prints to a sheet: two sheets are there, a third is bought.
+		expect(only('board', [{ ...print, copies: '9' }], { boards })).toEqual([
+			['board', 'White', 2, 2, 0, 0],
+			['board', 'White', 1, 0, 1, 4000],
+		]);
+	});
 	test('packs, and offcuts from earlier', () => {
 		const boards = [{ name: 'White', width: 1000, height: 800, pack: 2, price: '40' }];
 		const offcuts = [{ board: 'White', width: 500, height: 400 }];

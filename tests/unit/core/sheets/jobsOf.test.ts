@@ -57,10 +57,10 @@ describe('blanks by board', () => {
 	});
 
 	test('two entries of one name are one board in two sizes', () => {
-		const boards = [board, { ...board, name: 'CHALK', width: 1520, price: 990, pack: 5, count: 10, trim: 5 }];
+		const boards = [board, { ...board, name: 'CHALK', width: 1520, price: 990, pack: 5, trim: 5 }];
 		const [job] = jobs([{ shape: '3:2' }], { boards }).jobs;
 		expect(job!.stock).toHaveLength(2);
-		expect(job!.stock[1]).toMatchObject({ width: mm(1520), price: 990, pack: 5, count: 10, trim: mm(5) });
+		expect(job!.stock[1]).toMatchObject({ width: mm(1520), price: 990, pack: 5, count: undefined, trim: mm(5) });
 	});
 });
 

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { mm } from '../../../../src/core/length/length.ts';
 import { judgeRow } from '../../../../src/core/findings/judgeRow.ts';
 import { jobsOf } from '../../../../src/core/sheets/jobsOf.ts';
+import { placeInStock } from '../../../../src/core/stock/stock.ts';
 import { stockOf } from '../../../../src/core/stock/stockOf.ts';
 import { readSettings } from '../../../../src/core/settings/readSettings.ts';
 
@@ -17,6 +18,26 @@ test('offcuts are stock of the board that they name, at no price, and there is o
 		{ board: 'Chalk', kind: 'sheet', price: undefined, count: undefined },
 		{ board: 'Chalk', kind: 'offcut', width: mm(620), height: mm(410), price: 0, count: 1, grain: 'width' },
 	]);
+});
+
+test('what is there is not bought: it has no price of its own, and a piece of it is known from one that was bought', () => {
+	const stock = stockOf(
+		'Chalk',
+		read({
+			boards: [
+				{ ...chalk, price: 900, count: 3 },
+				{ ...chalk, price: 900, pack: 5 },
+			],
+		}),
+	);
+	expect(stock).toMatchObject([
+		{ price: 0, count: 3 },
+		{ price: 900, count: undefined },
+	]);
+	expect(stock.map((piece) => placeInStock(piece, stock))).toEqual([0, 1]);
+	// One that was begun when what is there still had its price; one of an entry that has been counted since.
+	expect(placeInStock({ ...stock[0]!, price: 900 }, stock)).toBe(0);
+	expect(placeInStock(stock[1]!, stock.slice(0, 1))).toBe(0);
 });
 
 test('a factory edge is taken off a sheet, never off a blank bought ready cut', () => {
