@@ -54,7 +54,10 @@ export const typedUnits: ReadonlyMap<string, TypedUnit> = new Map([
 	["'", 'ft'],
 ]);
 
-/** Plain spaces, slashes, minus signs and quotation marks for all the forms in which they are typed. */
+/** A decimal mark with no digit behind it: `250.`, `25, cm`. Before a figure it may part two of them. */
+const idleMark = /(\d)[.,](?! ?[\d.,/])/g;
+
+/** Plain spaces, slashes, minus signs and quotation marks for all the forms in which they are typed, and no idle marks. */
 function plain(text: string): string {
 	return text
 		.replace(/[¼½¾⅐-⅞]/g, (sign) => ` ${vulgarFractions[sign] ?? sign}`)
@@ -63,7 +66,8 @@ function plain(text: string): string {
 		.replace(/[\u2010-\u2013\u2212]/g, '-')
 		.replace(/[\u2032\u2018\u2019]/g, "'")
 		.replace(/[\u2033\u201c\u201d]|''/g, '"')
-		.trim();
+		.trim()
+		.replace(idleMark, '$1');
 }
 
 const numberPattern = /\d+(?:[.,]\d+)*|[.,]\d+/y;

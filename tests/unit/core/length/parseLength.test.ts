@@ -73,6 +73,12 @@ describe('forms in which a length is typed', () => {
 		['16 in.', 406.4],
 		['+70', 70],
 		['  70  ', 70],
+		['250.', 250],
+		['250,', 250],
+		['25. cm', 250],
+		['25.cm', 250],
+		['7.5. ', 7.5],
+		['1.\'4."', 406.4],
 	])('%s is %d mm', (text, mm) => expect(nanometres(text)).toBe(mm * 1e6));
 
 	test.each<[string, Unit, number]>([
@@ -106,6 +112,10 @@ describe('what is not read', () => {
 		['1e3', /is not a length/],
 		['0x10', /is not a length/],
 		['70 mm 3', /is not a length/],
+		['250..', /is not a length/],
+		['250.,', /is not a length/],
+		['2. 5/8', /is not a length/],
+		['250. deep', /is not a length/],
 		['70 mm cm', /is not a length/],
 		['2 9/8', /is not a length/],
 		['2.5 1/8', /is not a length/],

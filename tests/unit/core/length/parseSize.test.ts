@@ -37,6 +37,8 @@ describe('two lengths', () => {
 		['24inx18in', 609.6, 457.2],
 		['24in.X18in.', 609.6, 457.2],
 		['600mmby450mm', 600, 450],
+		['600. x 450.', 600, 450],
+		['600.x450', 600, 450],
 	])('%s', (text, width, height) => expect(sizeMm(text)).toEqual([width, height]));
 
 	test.each<[string, RegExp]>([
