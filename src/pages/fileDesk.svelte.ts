@@ -26,6 +26,7 @@ import { FilesOut } from './filesOut.svelte.ts';
 import { FileIntake } from './fileIntake.svelte.ts';
 import type { Step } from './fileQuestion.svelte.ts';
 import type { Progress } from './fileWork.svelte.ts';
+import type { Place } from './place.svelte.ts';
 
 /** What picture files are called in sentences. */
 const nameOfFiles = (files: readonly { readonly name: string }[]): string =>
@@ -98,10 +99,15 @@ export class FileDesk {
 		if (this.report?.isBrief) this.close();
 	}
 
-	/** One goes to another place: the ways in and out stay behind, and so does a report that asks for nothing. */
-	leavePlace(): void {
+	/**
+	 * One goes to another place: the ways in and out stay behind, and so does a report that asks for nothing. A comparison
+	 * waits, for what was chosen in it is work, until one comes back or opens another show.
+	 */
+	leavePlace(left: Place, next: Place): void {
 		this.isOpen = false;
-		if (this.step) this.leave();
+		const { question } = this.#intake;
+		if (this.step && !question.wait(left, this.#session)) this.leave();
+		if (question.isWaiting && !question.goOn(next, this.#session)) this.leave();
 		const report = this.#intake.last.told?.report;
 		if (report && !report.isProblem && !report.unread && !report.settings) this.close();
 	}

@@ -81,7 +81,7 @@ export class FileIntake {
 	leave(): void {
 		this.last.expect(0);
 		// What is still being read lets go of its pictures when it has stopped.
-		if (this.question.step) this.brought.letGo();
+		if (this.question.step || this.question.isWaiting) this.brought.letGo();
 		this.running.leave();
 		this.question.end();
 		this.letGo();
@@ -95,6 +95,7 @@ export class FileIntake {
 
 	/** Lets go of the list that came in last, once it is neither read nor asked about, nor may be asked about again. */
 	letGo(): void {
-		if (!this.running.isBusy && !this.question.step && !this.last.told?.incoming) this.last.hold(undefined);
+		if (!this.running.isBusy && !this.question.step && !this.question.isWaiting && !this.last.told?.incoming)
+			this.last.hold(undefined);
 	}
 }

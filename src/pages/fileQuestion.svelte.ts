@@ -15,6 +15,8 @@ export class FileQuestion {
 	#again: UndoStep | undefined;
 	/** The comparison that the question about columns was asked from, to go back to. */
 	#compared: Step | undefined;
+	/** A comparison with what was chosen in it, and the place that was left while it was asked. */
+	#waiting: { readonly step: Step; readonly place: string; readonly of: object } | undefined;
 
 	/** What is asked; undefined where nothing is. */
 	get step(): Step | undefined {
@@ -31,8 +33,8 @@ export class FileQuestion {
 	 * @param again the step that brought it, where what is asked about came in already
 	 */
 	ask(step: Step, again?: UndoStep): void {
+		this.end();
 		this.#again = again;
-		this.#compared = undefined;
 		this.#step = step;
 	}
 
@@ -49,10 +51,36 @@ export class FileQuestion {
 		return true;
 	}
 
+	/** Whether a comparison waits for one to come back. */
+	get isWaiting(): boolean {
+		return this.#waiting !== undefined;
+	}
+
+	/**
+	 * The place is left in which it is asked: a comparison waits there, with what was chosen.
+	 * @param of the session that it is of
+	 * @returns whether one does
+	 */
+	wait(place: string, of: object): boolean {
+		const step = this.#compared ?? this.#step;
+		if (step?.kind !== 'review') return false;
+		this.end();
+		this.#waiting = { step, place, of };
+		return true;
+	}
+
+	/** Asks again what waits at a place, where one has come back to it. @returns false where what waits is of another session */
+	goOn(place: string, of: object): boolean {
+		const waiting = this.#waiting;
+		if (waiting?.of !== of) return false;
+		if (waiting.place === place) this.ask(waiting.step);
+		return true;
+	}
+
 	/** It is answered, or left. @returns the step that brought what was asked about, where that came in already */
 	end(): UndoStep | undefined {
 		const again = this.#again;
-		this.#step = this.#again = this.#compared = undefined;
+		this.#step = this.#again = this.#compared = this.#waiting = undefined;
 		return again;
 	}
 }

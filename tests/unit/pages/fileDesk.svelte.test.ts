@@ -95,6 +95,41 @@ test('leaving the columns of another file does not go back to the comparison of 
 	expect(desk.step).toBeUndefined();
 });
 
+test('a comparison waits, with what was chosen, where it was left; a question about columns and another show do not', async () => {
+	const { desk, shelf } = await open();
+	await desk.importFiles([csv('list.csv', 'print id,title,side\na,Pier,70\n')]);
+	const other = csv('other.csv', 'print id,title,side\na,Pier,60\n');
+	await desk.importFiles([other]);
+	const compared = desk.step;
+	if (compared?.kind !== 'review') throw new Error(`not compared, but: ${compared?.kind}`);
+	compared.review.chooseEverything('here');
+	desk.leavePlace('prints', 'boards');
+	expect(desk.step).toBeUndefined();
+	desk.leavePlace('boards', 'bench');
+	expect(desk.step, 'not at another place').toBeUndefined();
+	desk.leavePlace('bench', 'prints');
+	expect(desk.step).toBe(compared);
+	expect(compared.review.choices.size).toBeGreaterThan(0);
+	// It is left for good as any question is.
+	desk.leave();
+	desk.leavePlace('prints', 'boards');
+	desk.leavePlace('boards', 'prints');
+	expect(desk.step).toBeUndefined();
+	// So is a question about columns as its place is left.
+	await desk.importFiles([csv('list.csv', 'name;width;Kiste\nPier;456;30\n')]);
+	expect(desk.step?.kind).toBe('columns');
+	desk.leavePlace('prints', 'boards');
+	desk.leavePlace('boards', 'prints');
+	expect(desk.step).toBeUndefined();
+	// And what would be compared with a show that is not open any more.
+	await desk.importFiles([other]);
+	expect(desk.step?.kind).toBe('review');
+	desk.leavePlace('prints', 'shows');
+	await shelf.open((await shelf.create())!);
+	desk.leavePlace('shows', 'prints');
+	expect(desk.step).toBeUndefined();
+});
+
 test('only what has columns in doubt is asked about again', async () => {
 	const { desk } = await open();
 	for (const [text, can] of [
