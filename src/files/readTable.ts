@@ -119,14 +119,26 @@ export function readTable(
 			...above.map(({ cells, line }) => noteOfTitle(cells, line)),
 			...ruledOut,
 			...notes,
-			...(text.endsWith('\ufffd')
-				? [
-						`line ${rest.at(-1)?.line ?? first.line}: the file breaks off in the middle of its last character, shown as \ufffd`,
-					]
-				: []),
+			...notesOfLost([first, ...rest], text.endsWith(lostSign)),
 			...totals.map((at) => `line ${rest[at]!.line} reads like a total`),
 		],
 	};
+}
+
+/** What stands where a file has no character: a zero byte, one that breaks off, or what another program could not read. */
+const lostSign = '\ufffd';
+
+/** What is said of characters that are lost: of the first, and of one in the middle of which the file breaks off. */
+function notesOfLost(lines: readonly Line[], isBrokenOff: boolean): readonly string[] {
+	const notes: string[] = [];
+	const whole = isBrokenOff ? lines.slice(0, -1) : lines;
+	const lost = whole.find(({ cells }) => cells.some((cell) => cell.includes(lostSign)));
+	if (lost) notes.push(`line ${lost.line}: a damaged character is shown as ${lostSign}`);
+	if (isBrokenOff)
+		notes.push(
+			`line ${lines.at(-1)!.line}: the file breaks off in the middle of its last character, shown as ${lostSign}`,
+		);
+	return notes;
 }
 
 /** The line of the column names, of one line or two, and the rows under it. */

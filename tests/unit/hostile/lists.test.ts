@@ -203,7 +203,10 @@ describe('a file that breaks off within its last sign', () => {
 		});
 	});
 
-	test('is said, with its place', () => {
+	test('is said, with its place, and so is a zero byte before it', () => {
+		expect(read(encode('title,side\nPier,70\nMole\0,60\nQuay,50\n', 'utf-8')).notes).toEqual([
+			'line 3: a damaged character is shown as \ufffd',
+		]);
 		const { rows, notes } = read(Uint8Array.of(...encode(text, 'utf-16le'), 0x35));
 		expect(rows.map(({ typed }) => typed.side)).toEqual(['70', '6\ufffd']);
 		expect(notes).toEqual(['line 3: the file breaks off in the middle of its last character, shown as \ufffd']);
