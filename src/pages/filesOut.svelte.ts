@@ -17,7 +17,7 @@ import {
 } from '../app/giveFile.ts';
 import type { Packing } from '../app/packedFile.ts';
 import type { Shelf } from '../app/shelf.svelte.ts';
-import { buyersLeftOut, type FileReport, rowsInWords } from '../core/imports/fileReports.ts';
+import { blankLeftOut, buyersLeftOut, type FileReport, rowsInWords } from '../core/imports/fileReports.ts';
 import type { RegisteredTitle } from '../core/record/editionRegister.ts';
 import type { Sales } from '../core/record/sales.ts';
 import type { ToGet } from '../core/order/whatToGet.ts';
@@ -56,11 +56,10 @@ export class FilesOut {
 	async export(way?: Way, listFor?: ListFor): Promise<void> {
 		const { session } = this.#shelf;
 		const { rows } = session.show;
-		await this.#give(
-			rowsInWords(countPrints(rows)),
-			() => giveRows(session, way, listFor),
-			buyersLeftOut(namesBuyers(rows)),
-		);
+		await this.#give(rowsInWords(countPrints(rows)), () => giveRows(session, way, listFor), [
+			...buyersLeftOut(namesBuyers(rows)),
+			...blankLeftOut(rows.length - countPrints(rows)),
+		]);
 	}
 
 	/** The open show, with all that is in it. */

@@ -164,6 +164,10 @@ export const givenOut = (what: string, fileName: string, sentences: readonly str
 export const buyersLeftOut = (hasBuyers: boolean): readonly string[] =>
 	hasBuyers ? ['Buyers are left out. They stay in this show, in its file and in backups.'] : [];
 
+/** What is said of rows with nothing in them, which a list of rows has not: nothing where there are none. */
+export const blankLeftOut = (count: number): readonly string[] =>
+	count === 0 ? [] : [`${countOf(count, 'blank row')} left out.`];
+
 /** After what was to be given out, and could not be made. */
 export const notGivenOut = (what: string, errorName: string): FileReport => ({
 	title: `${what} could not be saved`,

@@ -119,6 +119,18 @@ test('changes that are in no file are counted without those that were taken back
 	expect(again.session.copies.changes).toBe(2);
 });
 
+test('an export of rows says how many blank ones are not in it', async () => {
+	const { shelf, session } = await spring('blank rows');
+	stand({ kinds: [] });
+	const desk = new FileDesk(shelf);
+	on(session).addRows([{ cells: { title: 'Low water' } }, { cells: {} }, { cells: {} }], 0, 'Add');
+	await desk.out.export();
+	expect([desk.report?.title, desk.report?.sentences]).toEqual([
+		expect.stringMatching(/^1 row/),
+		expect.arrayContaining(['2 blank rows left out.']),
+	]);
+});
+
 test('a person who puts sharing off has done nothing wrong, and nothing counts as given', async () => {
 	const { shelf, session } = await spring('put off');
 	const done = stand({ kinds: ['text/csv', 'application/json'], refuses: 'AbortError' });
