@@ -48,10 +48,18 @@ export type Header =
 /** The unit that a header may carry. Metres and feet are none that a show can have. */
 export type HeaderUnit = Unit | 'm' | 'ft' | '%';
 
+/** Units as headers spell them out; a cell with a length has them short. */
+const spelledOut = [
+	['millimetre millimetres millimeter millimeters', 'mm'],
+	['centimetre centimetres centimeter centimeters', 'cm'],
+	['metre metres meter meters', 'm'],
+] as const;
+
 const headerUnits: ReadonlyMap<string, HeaderUnit> = new Map<string, HeaderUnit>([
 	...typedUnits,
 	['″', 'in'],
 	['′', 'ft'],
+	...spelledOut.flatMap(([words, unit]) => words.split(' ').map((word) => [word, unit] as const)),
 	['%', '%'],
 	['percent', '%'],
 ]);

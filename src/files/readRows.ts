@@ -8,6 +8,7 @@ import { isMadeId } from '../core/values/madeId.ts';
 import type { Row, RowId, Typed } from '../core/show/row.ts';
 import type { NamedSize } from '../core/length/size.ts';
 import type { Settings } from '../core/settings/settings.ts';
+import { groupBy } from '../core/values/groupBy.ts';
 import { shownText } from '../core/values/shownText.ts';
 import { sizePairs, splitSize } from '../core/show/splitSize.ts';
 import { barenessOf } from '../core/show/bareness.ts';
@@ -99,7 +100,13 @@ export function readRows(
 		if (index % progressStep === 0) onProgress?.(index, records.length);
 		return { id, order: index + 1, ...readCellsOfRow(cells, headers, headerTexts, settings) };
 	});
-	for (const [printId, repeats] of repeated) notes.push(noteOfRepeats(printId, repeats));
+	for (const [printId, repeats] of repeated)
+		notes.push(noteOnLines('print id', `“${shownText(printId)}” names a row before it too`, 'so it does', repeats));
+	const unitAt = headers.findIndex(({ kind }) => kind === 'units');
+	for (const [text, own] of unknownUnits(records, lines, unitAt)) {
+		const said = `“${shownText(text)}” is no unit that is read; numbers without a unit count as ${settings.unit}`;
+		notes.push(noteOnLines(headerTexts[unitAt] ?? 'unit', said, 'so they do', own));
+	}
 	const ofResults = headers.flatMap((header, at) => (header.kind === 'result' ? [{ header, at }] : []));
 	const results = records.map((cells) => ofResults.map(({ header, at }) => ({ ...header, text: cells[at] ?? '' })));
 	const columns = headers.flatMap((header) => (header.kind === 'typed' ? [header.name] : []));
@@ -109,12 +116,26 @@ export function readRows(
 /** The most lines that are named one by one. */
 const mostLines = 6;
 
-function noteOfRepeats(printId: string, [first, ...others]: readonly number[]): string {
-	const note = `line ${first}, column print id: “${shownText(printId)}” names a row before it too`;
+/** What is said of a cell of a column, and of the lines in which it says the same. */
+function noteOnLines(column: string, said: string, again: string, [first, ...others]: readonly number[]): string {
+	const note = `line ${first}, column ${column}: ${said}`;
 	if (others.length === 0) return note;
 	const more = others.length - mostLines;
 	const named = others.slice(0, mostLines).join(', ');
-	return `${note}; so it does in line${others.length === 1 ? '' : 's'} ${named}${more > 0 ? ` and ${more} more` : ''}`;
+	return `${note}; ${again} in line${others.length === 1 ? '' : 's'} ${named}${more > 0 ? ` and ${more} more` : ''}`;
+}
+
+/** The lines in which the column of units says what is none, by what it says. @param unitAt its place; below 0: there is none */
+function unknownUnits(
+	records: readonly (readonly string[])[],
+	lines: readonly number[],
+	unitAt: number,
+): readonly (readonly [text: string, lines: readonly number[]])[] {
+	const unknown = records.flatMap((cells, at) => {
+		const text = cells[unitAt]?.trim() ?? '';
+		return text === '' || unitIn(text) !== undefined ? [] : [{ text, line: lines[at]! }];
+	});
+	return [...groupBy(unknown, ({ text }) => text)].map(([text, own]) => [text, own.map(({ line }) => line)]);
 }
 
 function freeId(makeId: MakeId, place: number, taken: ReadonlySet<RowId>): RowId {

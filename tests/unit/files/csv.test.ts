@@ -139,6 +139,23 @@ describe('reading', () => {
 		expect(notes).toEqual(['line 4, column print id: “a” names a row before it too']);
 	});
 
+	test('a unit in a column of its own that is none that is read is told, once for all its lines', () => {
+		const { rows, notes } = read(
+			'title,Unit,picture width\na,centimetres,45\nb,Elle,45\nc,,45\nd,Elle,45 cm\ne,px,45\n',
+		);
+		expect(rows.map(({ units, extra }) => [units?.['picture width'], extra])).toEqual([
+			['cm', undefined],
+			[undefined, { Unit: 'Elle' }],
+			[undefined, undefined],
+			[undefined, { Unit: 'Elle' }],
+			[undefined, { Unit: 'px' }],
+		]);
+		expect(notes).toEqual([
+			'line 3, column Unit: “Elle” is no unit that is read; numbers without a unit count as mm; so they do in line 5',
+			'line 6, column Unit: “px” is no unit that is read; numbers without a unit count as mm',
+		]);
+	});
+
 	test('a name that is made up is none that a row of the file has, before it or after', () => {
 		const { rows, notes } = read('print id,title\n,1\nmade 1.1,2\n');
 		expect(rows.map(({ id }) => id)).toEqual(['made 1.2', 'made 1.1']);
@@ -161,6 +178,8 @@ describe('the unit of a header', () => {
 		['picture width (cm)', '45.6', 'mm', 'cm'],
 		['picture width (mm)', '456', 'mm', undefined], // the show's unit says it already
 		['picture width (mm)', '456', 'in', 'mm'],
+		['picture width (centimetres)', '45.6', 'mm', 'cm'],
+		['picture width in Millimeter', '456', 'in', 'mm'],
 		['picture width (cm)', '45.6 cm', 'mm', undefined],
 		['picture width (cm)', '16½', 'cm', 'cm'], // or it would be inches
 		['picture width (mm)', '16½', 'mm', 'mm'],
