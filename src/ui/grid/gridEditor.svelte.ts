@@ -3,7 +3,7 @@ import { planPaste } from '../../core/grid/planPaste.ts';
 import { asTyped } from '../../core/show/asTyped.ts';
 import { isBlankRow } from '../../core/show/blankRow.ts';
 import type { Row, RowId } from '../../core/show/row.ts';
-import { oneLine } from '../../core/values/oneLine.ts';
+import { oneLine, withLineEnds } from '../../core/values/oneLine.ts';
 import { typedIntoDeleted } from '../../core/device/shelf.ts';
 import type { CellPlans } from './cellPlans.ts';
 import { textAndState } from './cellView.ts';
@@ -84,7 +84,6 @@ export class GridEditor {
 		const { row } = this.#selection;
 		const { column, key } = this.#selection.column;
 		if (row === undefined || column === undefined) return false;
-		// A line has no line ends; those of a pasted text stay until the text is typed again.
 		const opened = oneLine(asTyped(row, column));
 		const text = isReplacing ? '' : opened;
 		this.#editing = { id: row.id, key, text, opened, isOver: isReplacing, problem: undefined };
@@ -154,7 +153,7 @@ export class GridEditor {
 		const gridColumn = gridColumns.find(({ key }) => key === editing.key)!;
 		if (row !== undefined && gridColumn.column !== undefined && text !== editing.opened.trim()) {
 			if (!isKeepingUnread && this.#isRefused(editing, row, text)) return false;
-			this.#type(row.id, gridColumn, text);
+			this.#type(row.id, gridColumn, withLineEnds(text));
 		}
 		this.cancel();
 		this.#goOn(after);
@@ -171,7 +170,7 @@ export class GridEditor {
 		const row = this.#rowOf(editing);
 		if (row !== undefined && this.#isRefused(editing, row, text)) return false;
 		this.cancel();
-		this.#plans.carryOut(planPaste([[text]], now, this.#plans.plannedFor), 'Fill', focus);
+		this.#plans.carryOut(planPaste([[withLineEnds(text)]], now, this.#plans.plannedFor), 'Fill', focus);
 		return true;
 	}
 

@@ -42,11 +42,13 @@ test('cells as spreadsheets put them on the clipboard: line breaks and tabs in q
 		expect((await copied(page))['text/plain']).toBe('"Two\nlines"\n"Before\tafter"\n"Say ""so"""\nPlain\n');
 		await cell(page, 0, 'title').click();
 		await press(page, 'F2');
-		expect(await page.getByRole('textbox', { name: 'Title, row 1' }).inputValue()).toBe('Two lines');
+		expect(await page.getByRole('textbox', { name: 'Title, row 1' }).inputValue()).toBe('Two↵lines');
 		await press(page, 'Enter');
 		expect((await copied(page))['text/plain'], 'nothing was typed').toBe(
 			'Before\tafter'.replace(/^.*$/, '"Before\tafter"'),
 		);
+		await press(page, 'ArrowUp', 'F2', 'End', '!', 'Enter', 'ArrowUp');
+		expect((await copied(page))['text/plain'], 'its line end stays').toBe('"Two\nlines!"');
 	}));
 
 test('decimal commas are read; a comma before three figures is not guessed, and stays as typed, marked', () =>

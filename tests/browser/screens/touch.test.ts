@@ -152,7 +152,7 @@ test('on a phone a list opens, the field stays where it is, an unread cell says 
 		await openHands(page, { note: 'Signed below\nby hand' });
 		await page.getByRole('button', { name: 'Close', exact: true }).first().tap();
 		const note = await page.getByRole('textbox', { name: 'Note' }).inputValue();
-		expect(note, 'a field has one line, and keeps the words of two apart').toBe('Signed below by hand');
+		expect(note, 'a field has one line, and keeps the words of two apart').toBe('Signed below↵by hand');
 		const surface = page.getByRole('combobox', { name: 'Surface' });
 		await surface.tap();
 		await page.getByRole('option', { name: 'satin' }).tap();
