@@ -34,6 +34,8 @@ export class Places {
 	/** Follows the address from now on. @returns stops following */
 	follow(): () => void {
 		const onhashchange = () => {
+			// What is typed counts before its field goes: afterwards nothing hears of it in some browsers.
+			if (document.activeElement instanceof HTMLInputElement) document.activeElement.blur();
 			this.section = readSection();
 			this.printed = readPrinted();
 			if (read() === this.current) return;

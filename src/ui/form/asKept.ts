@@ -5,7 +5,7 @@ import { tick } from 'svelte';
  * wait for an answer, and be dropped then.
  * @param kept what is kept by then
  */
-export async function asKept(field: { value: string }, kept: () => string): Promise<void> {
+export async function asKept(field: Element & { value: string }, kept: () => string): Promise<void> {
 	await tick();
-	field.value = kept();
+	if (field.isConnected) field.value = kept();
 }

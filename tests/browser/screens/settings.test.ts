@@ -22,6 +22,24 @@ test('a changed setting works every row out again, is kept, and can be undone', 
 		await expect.poll(borders).toEqual(worked);
 	}));
 
+test('what is half typed in a setting counts where Back leaves it, once', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		await openSettings(page, 'Mount and window');
+		const warned: string[] = [];
+		page.on('console', (message) => warned.push(message.text()));
+		const border = page.getByRole('textbox', { name: 'Border', exact: true });
+		await border.fill('70');
+		await page.evaluate(() => (location.hash = 'boards')); // as Back does, which moves no focus
+		await border.waitFor({ state: 'detached' });
+		await page.goBack();
+		await border.waitFor();
+		expect([await border.inputValue(), warned]).toEqual(['70', []]);
+		await page.getByRole('button', { name: /^Undo: change border/ }).click();
+		await expect.poll(() => border.inputValue()).toBe('');
+		page.removeAllListeners('console');
+	}));
+
 test('undo takes a setting back', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
