@@ -48,13 +48,13 @@ export function cordSum({ mark, hooks }: Pick<HangingLine, 'mark' | 'hooks'>, se
 
 /**
  * Where the eyes of a frame's rings are, for there the cord bears, and where their screws go: in the middle of the wood at the
- * back, which is narrower than the eyes are in. "Eyes 195 below the frame’s top, 40 mm in from each outer edge; screws
+ * back, which is narrower than the eyes are in. "Eyes 195 mm below the frame’s top, 40 mm in from each outer edge; screws
  * 8 mm in, in mid-wood".
  */
 export function ringPlaceWords(held: Held, settings: Told): string {
 	const wood = woodAtBack(held);
 	const at = wood === undefined ? 'in the wood' : `${formatMarkWithUnit(wood / 2, settings)} in, in mid-wood`;
-	return `eyes ${formatMark(ringsOf(held, settings), settings)} below the frame’s top, ${formatMarkWithUnit(settings.hanging.inset, settings)} in from each outer edge; screws ${at}`;
+	return `eyes ${formatMarkWithUnit(ringsOf(held, settings), settings)} below the frame’s top, ${formatMarkWithUnit(settings.hanging.inset, settings)} in from each outer edge; screws ${at}`;
 }
 
 /** How wide the wood of a frame is beside its rebate, in units, not whole: half of what is outside. Undefined where not known. */
@@ -64,7 +64,7 @@ function woodAtBack({ framed: { size }, frame: { seat } }: Held): number | undef
 }
 
 /**
- * How a frame is corded, and what is measured then: "cut 1029 mm. 688 from ring to ring, the rest for knots; rings 655 mm
+ * How a frame is corded, and what is measured then: "cut 1029 mm. 688 mm from ring to ring, the rest for knots; rings 655 mm
  * apart. Pulled up, 90 mm below the frame’s top". Undefined where it has no cord of its own, or a typed drop leaves none.
  * @param cut how much is cut off for it, where that is known
  */
@@ -74,7 +74,7 @@ export function cordWords({ cord, drop, rise }: Fixing, settings: Told, cut?: Le
 	const apart = 2 * Math.sqrt(Math.max(0, (cord / 2) ** 2 - rise ** 2));
 	const own =
 		cut !== undefined && cut > cord
-			? `cut ${say(cut)}. ${formatMark(cord, settings)} from ring to ring, the rest for knots`
+			? `cut ${say(cut)}. ${say(cord)} from ring to ring, the rest for knots`
 			: `${say(cord)} from ring to ring, more for the knots`;
 	return `${own}; rings ${say(apart)} apart. Pulled up, ${say(drop)} below the frame’s top`;
 }

@@ -16,8 +16,8 @@ test('each step of finishing has its drawing and its figures: hinges on the unde
 		const said = (await step.innerText()).replaceAll('\u00A0', ' ');
 		for (const told of [
 			/Undermount\s+Greyback, grey, 1 mm/,
-			/Rings\s+eyes 195 below the frame’s top, 40 mm in from each outer edge/,
-			/Cord\s+cut 1029 mm\. 688 from ring to ring, the rest for knots; rings 655 mm apart\. Pulled up, 90 mm below/,
+			/Rings\s+eyes 195 mm below the frame’s top, 40 mm in from each outer edge/,
+			/Cord\s+cut 1029 mm\. 688 mm from ring to ring, the rest for knots; rings 655 mm apart\. Pulled up, 90 mm below/,
 			/Frame\s+Large oak, rebate 703 × 553 mm/,
 			/Glazing\s+Clear glass, 700 × 550 mm/,
 		])

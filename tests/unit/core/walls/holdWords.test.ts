@@ -35,13 +35,13 @@ test('where rings go, how long the cord is, and where it stops pulled up: whole 
 	// rings 400/3, span 440, cord 462, rise √(231² − 220²) = 70.4; drop 62.9
 	const { settings, result, fixing } = heldBy({});
 	expect(ringPlaceWords(result, settings)).toBe(
-		'eyes 133 below the frame’s top, 30 mm in from each outer edge; screws in the wood',
+		'eyes 133 mm below the frame’s top, 30 mm in from each outer edge; screws in the wood',
 	);
 	expect(cordWords(fixing, settings)).toBe(
 		'462 mm from ring to ring, more for the knots; rings 440 mm apart. Pulled up, 63 mm below the frame’s top',
 	);
 	expect(cordWords(fixing, settings, mm(700))).toMatch(
-		/^cut 700 mm\. 462 from ring to ring, the rest for knots; rings 440/,
+		/^cut 700 mm\. 462 mm from ring to ring, the rest for knots; rings 440/,
 	);
 	expect([dropLabel(settings), dropWords(fixing, settings)]).toEqual([
 		'Cord pulled up, below the frame’s top',
