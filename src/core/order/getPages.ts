@@ -25,6 +25,9 @@ import type { ToGet } from './whatToGet.ts';
 /** Heights of what stands on a page, in mm; the styles hold to them. */
 export const getPageMm = { head: 13, line: 6.5, words: 4.5 } as const;
 
+/** Between a caution and the first box to tick off. */
+const mmBeforeTicks = 3;
+
 /** Letters that surely go into a line of words over the width of a page. */
 const lettersInLine = 80;
 
@@ -78,11 +81,14 @@ export function getPages(
 		.filter(({ sticks }) => sticks.length > 0)
 		.map((plan) =>
 			section(`To saw: ${sticksTitle(plan)}`, [
-				...words([
-					`${sticksProof(plan)} ${legsMeasured(plan.saw, settings)}`,
-					`${sawCautions.sawing} ${sawCautions.rules}`,
-				]),
-				...asHigh(words(stickWords(plan, nameOf, settings), true)),
+				...words([`${sticksProof(plan)} ${legsMeasured(plan.saw, settings)}`]),
+				...words([`${sawCautions.sawing} ${sawCautions.rules}`], false, mmBeforeTicks),
+				...asHigh(
+					words(
+						stickWords(plan, nameOf, settings).map((cuts, at) => `Length ${at + 1}: ${cuts}`),
+						true,
+					),
+				),
 			]),
 		);
 	const beside = [notYetWords(notYet), withoutPriceWords(toGet)].filter((each) => each !== undefined);
@@ -127,9 +133,9 @@ function asHigh(items: Section['items']): Section['items'] {
 	return items.map(({ item }) => ({ item: { ...item, mm } as GetPageItem, mm }));
 }
 
-/** Words, each with as many lines as it may need. */
-const words = (texts: readonly string[], isTicked = false): Section['items'] =>
+/** Words, each with as many lines as it may need, and so much room under them. */
+const words = (texts: readonly string[], isTicked = false, under = 0): Section['items'] =>
 	texts.map((text) => {
-		const mm = Math.ceil(text.length / lettersInLine) * getPageMm.words;
+		const mm = Math.ceil(text.length / lettersInLine) * getPageMm.words + under;
 		return { item: { line: undefined, words: text, isTicked, mm }, mm };
 	});

@@ -133,6 +133,12 @@ test('on paper the sum comes before how the moulding is sawn, and says that it i
 			.map(({ head }) => head.replace(/ [\d.]+ EUR$/, ''))
 			.filter((head) => /^(Total|To saw)/.test(head));
 	expect(headsOf([])).toEqual(['Total', 'To saw: Oak, 1 length']);
+	const sawn = getPages(toGet, [], nameOf, settings, 'A4')
+		.flat()
+		.find(({ head }) => head.startsWith('To saw'))!;
+	const [, caution, first] = sawn.items.map((item) => (item.line ? undefined : item));
+	expect(first!.words).toMatch(/^Length 1: .* left$/);
+	expect(caution!.mm % 4.5, 'room before the first box').toBeCloseTo(3);
 	expect(headsOf(['Chalk'])).toEqual(['Total so far', 'To saw: Oak, 1 length']);
 });
 
