@@ -77,7 +77,9 @@ testInSoak('by touch alone: the example show is planned from the empty screen to
 		const button = (name: string | RegExp) => page.getByRole('button', { name }).first();
 		// What an on-screen keyboard types comes in as text, without keys.
 		const type = async (label: string, text: string) => {
-			await page.getByLabel(label, { exact: true }).first().tap();
+			const field = page.getByLabel(label, { exact: true }).first();
+			await field.tap();
+			await field.and(page.locator(':focus')).waitFor(); // a text put in comes faster than a tap
 			await page.keyboard.insertText(text);
 		};
 		await goBehindName(page, 'Settings', (what) => what.tap());
@@ -86,6 +88,7 @@ testInSoak('by touch alone: the example show is planned from the empty screen to
 		await button('Add size').tap();
 		await page.getByRole('link', { name: 'Prints', exact: true }).tap();
 		await button('Paste rows').tap();
+		await page.locator('textarea:focus').waitFor();
 		await page.keyboard.insertText(csv);
 		await button('Import rows').tap();
 		await page.locator('[role=grid][aria-rowcount="32"]').waitFor();

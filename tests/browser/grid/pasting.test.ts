@@ -1,7 +1,18 @@
 import { expect, test } from 'vitest';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
 import { oneStage } from '../screens/oneStage.ts';
-import { activeCell, at, cell, paste, press, seen, seenIn, startTyping, withPrints } from '../screens/prints.ts';
+import {
+	activeCell,
+	at,
+	cell,
+	paste,
+	press,
+	seen,
+	seenIn,
+	startTyping,
+	stepsFollowed,
+	withPrints,
+} from '../screens/prints.ts';
 import { copied, said, selected, withNumbered } from './cells.ts';
 
 const play = oneStage({ isPlanned: false, isInOnePage: true });
@@ -180,6 +191,7 @@ test('rows copied in full and pasted back as text change no size', () =>
 				row.map((text) => text.split(' ')[0]),
 			);
 		const before = await figures();
+		await stepsFollowed(page); // they are copied too
 		await press(page, 'Control+a');
 		const text = (await copied(page))['text/plain']!;
 		expect(text.split('\n')[0]).toContain('376.5');
@@ -196,6 +208,7 @@ test('rows copied in full and pasted back as text change no size', () =>
 		// What is said of them may be graver: a size that is typed could be another.
 		const withoutSaid = (lines: string) =>
 			lines.split('\n').map((line) => line.split('\t').filter((_, column) => gridColumns[column]?.key !== 'findings'));
+		await stepsFollowed(page);
 		expect(withoutSaid((await copied(page))['text/plain']!), 'and copied again it is the same').toEqual(
 			withoutSaid(text),
 		);

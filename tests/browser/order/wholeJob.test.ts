@@ -30,6 +30,7 @@ class Finger {
 
 	/** Pastes what was copied elsewhere: a long press, and a tap on what the device offers. */
 	async paste(text: string): Promise<void> {
+		await this.page.locator('textarea:focus').waitFor(); // a text put in comes faster than a tap
 		await this.page.keyboard.insertText(text);
 		this.taps += 2;
 	}

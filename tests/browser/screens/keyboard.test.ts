@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { gridColumns } from '../../../src/ui/grid/gridColumns.ts';
+import { withNumbered } from '../grid/cells.ts';
 import { painted, resize } from '../harness/resize.ts';
 import { oneStage } from './oneStage.ts';
 import { activeCell, at, cell, paste, press, seen, seenIn, startTyping, withPrints } from './prints.ts';
@@ -17,10 +18,7 @@ const titles = (page: Parameters<typeof seen>[0], count: number) =>
 
 test('arrows, Home, End and pages go where they should and stop at the edges; one cell can be tabbed to', () =>
 	play(async (page) => {
-		await startTyping(page);
-		await press(page, 'Home');
-		await paste(page, Array.from({ length: 60 }, (_, index) => `${index + 1}\tPrint ${index + 1}`).join('\n'));
-		await press(page, 'Control+Home');
+		await withNumbered(page, 60);
 		expect(await activeCell(page)).toBe(at(0, 'number'));
 		await press(page, 'ArrowLeft');
 		expect(await activeCell(page)).toBe(at(0, 'number'));

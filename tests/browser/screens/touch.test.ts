@@ -76,6 +76,7 @@ test('on a phone one reads, corrects and ticks: found by words, mended, typed wi
 		expect(await focused(), 'no keyboard comes up over an example').toBe('H1');
 		await page.getByRole('button', { name: 'Close' }).first().tap();
 		await page.getByRole('searchbox', { name: 'Find prints' }).tap();
+		await page.locator('input:focus').waitFor(); // a text put in comes faster than a tap
 		await page.keyboard.insertText('rope');
 		await page.getByText('Print 1 of 2').waitFor();
 		await page.getByRole('heading', { name: '10 Rope, coiled' }).waitFor();
