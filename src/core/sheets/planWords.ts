@@ -3,6 +3,9 @@ import type { RowId } from '../show/row.ts';
 import { groupBy } from '../values/groupBy.ts';
 import type { BoardPlan, UnplacedReason } from './boardPlan.ts';
 
+/** What to do where a board in stock is used up. */
+export const toBuyMore = 'To buy more, add it to the list once more, with “In stock” left blank.';
+
 /** How good a plan is, in words that promise no more than is proven. */
 export function proofWords({ cost, count, leastCost, leastCount, proven, unplaced }: BoardPlan): string {
 	if (unplaced.some(({ reason }) => reason === 'used-up')) return 'The stock is used up, so nothing is proven.';
@@ -45,5 +48,5 @@ function sentenceOf(blanks: string, named: string, reason: UnplacedReason): stri
 	if (reason === 'no-stock') return `${blanks}: there is no ${named} in stock. Add it to the boards.`;
 	if (reason === 'too-large')
 		return `${blanks}: no sheet or ready-cut blank of ${named} gives this size. Add a larger one, or another board.`;
-	return `${blanks}: the ${named} in stock is used up. Add sheets, or make fewer copies.`;
+	return `${blanks}: the ${named} in stock is used up. ${toBuyMore}`;
 }

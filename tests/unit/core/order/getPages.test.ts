@@ -79,6 +79,14 @@ test('what cannot be got is said, each once', () => {
 	expect(toGet.sticks.map(sticksTitle)).toEqual(['Oak, 3 lengths']);
 });
 
+test('a board in stock that is used up is not called too small', () => {
+	const boards = [{ name: 'White', width: 500, height: 400, count: 1 }];
+	const { toGet, settings, nameOf } = toGetOf([{ ...print, copies: '2' }, print], { boards });
+	expect(notGotSentences(toGet, nameOf, settings)).toEqual([
+		'The “White” in stock is used up. Still needed for Print 1 and Print 2: 2 blanks of 500 × 400 mm. To buy more, add it to the list once more, with “In stock” left blank.',
+	]);
+});
+
 test.each<Paper>(['A4', 'Letter'])('on %s nothing is lost, and no page holds more than there is room for', (paper) => {
 	const cells = Array.from({ length: 60 }, (_, place) => ({ ...print, maker: `Maker ${place % 7}`, frame: 'Oak' }));
 	const { toGet, settings, nameOf } = toGetOf(cells, show);

@@ -16,7 +16,9 @@ test('whose the blanks are that have no place is said, with how many of each, an
 	expect(hasBounds(plan!)).toBe(false);
 	const [words, ...others] = unplacedWords(plan!, { unit: 'mm', ruler: mm(1) });
 	expect(others).toEqual([]);
-	expect(words!.sentence).toMatch(/^4 blanks of 600 × 450 mm: the “Chalk” in stock is used up/);
+	expect(words!.sentence).toBe(
+		'4 blanks of 600 × 450 mm: the “Chalk” in stock is used up. To buy more, add it to the list once more, with “In stock” left blank.',
+	);
 	expect(words!.whose.reduce((sum, { count }) => sum + count, 0)).toBe(4);
 	expect(words!.whose).toContainEqual({ rowId: 'r3', count: 1 });
 	expect(words!.whose.at(-1), 'the spare').toEqual({ rowId: undefined, count: 1 });
