@@ -132,15 +132,16 @@ const mostLookedAt = 200_000;
 
 const isSameHeader = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 
-/** What is said of columns that are not known: they are kept, and what they may mean can be said. */
+/** What is said of columns that are not known, which are kept, and what they may mean can be said; and of buyers, which are not. */
 function notesOnColumns(columns: readonly ColumnOfFile[], matching: ColumnMatching): readonly string[] {
-	const unknown = columns.filter(
-		({ meaning, text }) => meaning === 'none' && !Object.keys(matching).some((name) => isSameHeader(name, text)),
+	const noted = columns.filter(
+		({ meaning, text }) =>
+			meaning === 'buyer' || (meaning === 'none' && !Object.keys(matching).some((name) => isSameHeader(name, text))),
 	);
-	return unknown.map(({ text, guesses: [likeliest] }) => {
+	return noted.map(({ meaning, text, guesses: [likeliest] }) => {
 		const hint = likeliest === undefined ? '' : `; if it is ${likeliest}, say --columns '${text}=${likeliest}'`;
-		const kept = saysBuyer(text) ? 'says who bought a print: left out' : 'is not known: kept as it is';
-		return `column ${shownText(text)} ${kept}${hint}`;
+		const isOfBuyers = meaning === 'buyer' || saysBuyer(text);
+		return `column ${shownText(text)} ${isOfBuyers ? 'says who bought a print: left out' : 'is not known: kept as it is'}${hint}`;
 	});
 }
 
