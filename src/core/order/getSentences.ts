@@ -1,5 +1,5 @@
-import { formatSize, formatWithUnit, type Scale } from '../length/formatLength.ts';
-import { toBuyMore } from '../sheets/planWords.ts';
+import { formatWithUnit, type Scale } from '../length/formatLength.ts';
+import { unplacedSentence } from '../sheets/planWords.ts';
 import type { CutStick, StickPlan } from '../sticks/stickPlan.ts';
 import { countOf } from '../values/countOf.ts';
 import { groupBy } from '../values/groupBy.ts';
@@ -72,7 +72,11 @@ export const notGotSentences = (
 	...new Set([
 		...[
 			...groupBy(unplaced, ({ board, reason, blank }) => [reason, blank.width, blank.height, board].join(' ')).values(),
-		].map((alike) => withoutSheet(alike, nameOf, scale)),
+		].map((alike) => {
+			const places = [...new Set(alike.flatMap(({ blank: { row } }) => (row > 0 ? [row - 1] : [])))];
+			const whose = places.length > 0 ? ` for ${listed(places.map(nameOf))}` : '';
+			return unplacedSentence(alike[0]!.board, alike, scale, whose);
+		}),
 		...tooLong.map(
 			({ frame, row, length }) =>
 				`A length of “${frame}” is too short for ${formatWithUnit(length, scale)} (${nameOf(row - 1)}).`,
@@ -83,18 +87,6 @@ export const notGotSentences = (
 		),
 	]),
 ];
-
-/** Blanks of one size that no piece of their board is left for, or none is large enough. */
-function withoutSheet(alike: ToGet['unplaced'], nameOf: NameOfPlace, scale: Scale): string {
-	const { board, blank, reason } = alike[0]!;
-	const rows = alike.flatMap((each) => (each.blank.row > 0 ? [each.blank.row - 1] : []));
-	const whose = rows.length > 0 ? ` for ${listed([...new Set(rows)].map(nameOf))}` : '';
-	const what = board === '' ? 'board' : `“${board}”`;
-	const size = formatSize(blank.width, blank.height, scale);
-	return reason === 'used-up'
-		? `The ${what} in stock is used up. Still needed${whose}: ${countOf(alike.length, 'blank')} of ${size}. ${toBuyMore}`
-		: `No ${what} in the settings is large enough for ${size}${whose}.`;
-}
 
 /** Of which moulding sticks are sawn, and how many. */
 export const sticksTitle = ({ frame, sticks }: StickPlan): string => `${frame}, ${countOf(sticks.length, 'length')}`;

@@ -1,10 +1,7 @@
 import { formatSize, type Scale } from '../length/formatLength.ts';
 import type { RowId } from '../show/row.ts';
 import { groupBy } from '../values/groupBy.ts';
-import type { BoardPlan, UnplacedReason } from './boardPlan.ts';
-
-/** What to do where a board in stock is used up. */
-export const toBuyMore = 'To buy more, add it to the list once more, with “In stock” left blank.';
+import type { BoardPlan, UnplacedBlank } from './boardPlan.ts';
 
 /** How good a plan is, in words that promise no more than is proven. */
 export function proofWords({ cost, count, leastCost, leastCount, proven, unplaced }: BoardPlan): string {
@@ -35,18 +32,22 @@ export function unplacedWords({ board, unplaced }: BoardPlan, scale: Scale): rea
 	const groups = groupBy(unplaced, ({ blank: { width, height }, reason }) => `${reason} ${width} ${height}`);
 	return [...groups.values()].map((group): UnplacedWords => {
 		const whose = [...groupBy(group, ({ blank }) => blank.rowId)].map(([rowId, own]) => ({ rowId, count: own.length }));
-		const { blank, reason } = group[0]!;
-		const size = formatSize(blank.width, blank.height, scale);
-		const blanks = group.length === 1 ? `One blank of ${size}` : `${group.length} blanks of ${size}`;
-		const named = board === '' ? 'board' : `“${board}”`;
-		const sentence = sentenceOf(blanks, named, reason);
+		const sentence = unplacedSentence(board, group, scale);
 		return { sentence, whose };
 	});
 }
 
-function sentenceOf(blanks: string, named: string, reason: UnplacedReason): string {
+/**
+ * Blanks of one size that have no place for one reason, and what would give them one.
+ * @param whose said behind their size: " for Ebb and Low water"
+ */
+export function unplacedSentence(board: string, alike: readonly UnplacedBlank[], scale: Scale, whose = ''): string {
+	const { blank, reason } = alike[0]!;
+	const size = formatSize(blank.width, blank.height, scale);
+	const blanks = `${alike.length === 1 ? 'One blank' : `${alike.length} blanks`} of ${size}${whose}`;
+	const named = board === '' ? 'board' : `“${board}”`;
 	if (reason === 'no-stock') return `${blanks}: there is no ${named} in stock. Add it to the boards.`;
 	if (reason === 'too-large')
 		return `${blanks}: no sheet or ready-cut blank of ${named} gives this size. Add a larger one, or another board.`;
-	return `${blanks}: the ${named} in stock is used up. ${toBuyMore}`;
+	return `${blanks}: the ${named} in stock is used up. To buy more, add it to the list once more, with “In stock” left blank.`;
 }

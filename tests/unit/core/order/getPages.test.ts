@@ -73,7 +73,7 @@ test('what cannot be got is said, each once', () => {
 	];
 	const { toGet, settings, nameOf } = toGetOf(cells, show);
 	expect(notGotSentences(toGet, nameOf, settings)).toEqual([
-		'No “Clear” in the settings is large enough for 500 × 400 mm for Print 1 and Print 4.',
+		'3 blanks of 500 × 400 mm for Print 1 and Print 4: no sheet or ready-cut blank of “Clear” gives this size. Add a larger one, or another board.',
 		'“Raw” needs its face width and lip in the settings before lengths are planned for Print 3.',
 	]);
 	expect(toGet.sticks.map(sticksTitle)).toEqual(['Oak, 3 lengths']);
@@ -83,7 +83,7 @@ test('a board in stock that is used up is not called too small', () => {
 	const boards = [{ name: 'White', width: 500, height: 400, count: 1 }];
 	const { toGet, settings, nameOf } = toGetOf([{ ...print, copies: '2' }, print], { boards });
 	expect(notGotSentences(toGet, nameOf, settings)).toEqual([
-		'The “White” in stock is used up. Still needed for Print 1 and Print 2: 2 blanks of 500 × 400 mm. To buy more, add it to the list once more, with “In stock” left blank.',
+		'2 blanks of 500 × 400 mm for Print 1 and Print 2: the “White” in stock is used up. To buy more, add it to the list once more, with “In stock” left blank.',
 	]);
 });
 
