@@ -56,6 +56,8 @@ function readMatching(text: string): Reading<ColumnMatching> {
 			return {
 				problem: `--columns: there is no column “${meaning}”; the README names them, and none keeps one as it is`,
 			};
+		if (entries.some(([other]) => other.toLowerCase() === header.toLowerCase()))
+			return { problem: `--columns names “${header}” twice` };
 		entries.push([header, column as SaidMeaning]);
 	}
 	return { value: Object.fromEntries(entries) };
@@ -76,6 +78,6 @@ function parse(args: readonly string[]) {
 		});
 		return { parsed: value };
 	} catch (cause) {
-		return { problem: (cause as Error).message.split('. ')[0]! };
+		return { problem: (cause as Error).message.split(/\.\s/)[0]! };
 	}
 }

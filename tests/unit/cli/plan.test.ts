@@ -250,6 +250,8 @@ describe('wrong usage ends with 2', () => {
 		[['rows.csv', '--show'], /show/],
 		[['rows.csv', '--seconds', 'soon'], /^--seconds takes a number/],
 		[['rows.csv', '--seconds=-1'], /^--seconds takes a number/],
+		[['rows.csv', '--seconds', '-1'], /^Option '--seconds' argument is ambiguous\nusage/],
+		[['rows.csv', '--columns', 'wide=picture width, Wide=side'], /^--columns names “Wide” twice\nusage/],
 	])('%j', async (args, said) => {
 		const { status, stdout, stderr } = await plan(...args);
 		expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
