@@ -10,6 +10,9 @@ export const painted = (page: Page): Promise<void> =>
  */
 export async function resize(page: Page, size: { width: number; height: number }): Promise<void> {
 	await page.setViewportSize(size);
-	await page.waitForFunction(({ width, height }) => innerWidth === width && innerHeight === height, size);
-	await painted(page);
+	await page.evaluate(async ({ width, height }) => {
+		do await new Promise(requestAnimationFrame);
+		while (innerWidth !== width || innerHeight !== height);
+		await new Promise(requestAnimationFrame);
+	}, size);
 }
