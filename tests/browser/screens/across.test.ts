@@ -73,6 +73,7 @@ test('a print can be left out, and all of it left as it is', () =>
 		await page.getByRole('button', { name: 'Leave as it is' }).click();
 		expect(await page.getByRole('table').count()).toBe(0);
 		await page.getByRole('link', { name: 'Prints', exact: true }).click();
+		await page.getByRole('toolbar', { name: 'Prints' }).waitFor();
 		expect(await page.getByRole('button', { name: 'Undo: fewer sizes' }).count()).toBe(0);
 	}));
 
