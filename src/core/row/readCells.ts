@@ -1,15 +1,14 @@
 import { greatestWall, type Length, zero } from '../length/length.ts';
 import { bareName } from '../length/paperSizes.ts';
-import { quoted, type ReadLength } from '../length/parseLength.ts';
+import type { ReadLength } from '../length/parseLength.ts';
 import { parsePixels, shapeOfPixels } from '../length/parsePixels.ts';
 import { parseShape } from '../length/parseShape.ts';
 import { parseSize, type ReadSize } from '../length/parseSize.ts';
 import { parseWeight } from '../length/parseWeight.ts';
-import { isProblem, type Problem, type Reading, type Unit } from '../length/reading.ts';
+import { isProblem, type Reading, type Unit } from '../length/reading.ts';
 import { rememberedLength } from '../length/rememberedLength.ts';
 import { mountOfFrame, mountOfShow } from '../settings/frame.ts';
 import type { Settings } from '../settings/settings.ts';
-import { lengthBefore, saidOfBefore, shapeBefore } from '../imports/beforeSpreadsheet.ts';
 import { type ColumnName, kindOf } from '../show/columns.ts';
 import type { Row } from '../show/row.ts';
 import { type Cells, hasMount, type MountCell, type PaperCell } from './cells.ts';
@@ -48,7 +47,7 @@ export function readCells(row: Row, settings: Settings): ReadCells {
 	};
 	const note = <Value>(column: ColumnName, reading: Reading<Value>): Value | undefined => {
 		if (!isProblem(reading)) return reading.value;
-		const { problem, readings = [] } = spreadsheetProblem(column, textOf(column)) ?? reading;
+		const { problem, readings = [] } = reading;
 		unread.push({ column, problem, readings });
 		return undefined;
 	};
@@ -178,14 +177,6 @@ function mountCell(text: string, named: NamedFrame, size: () => ReadSize | undef
 }
 
 const namedIn = ({ name }: ReadSize): { readonly isNamed?: true } => (name === undefined ? {} : { isNamed: true });
-
-/** Why a cell cannot be read where a spreadsheet has made a date or the like of it, with what it may have been. */
-function spreadsheetProblem(column: ColumnName, text: string): Problem | undefined {
-	const kind = kindOf(column);
-	const isLength = kind === 'length' || kind === 'space';
-	const before = kind === 'shape' ? shapeBefore(text) : isLength ? lengthBefore(text) : undefined;
-	return before && { problem: saidOfBefore(quoted(text), before), readings: before.texts };
-}
 
 /** A width is read again where its height turns out to be inches; only the second reading counts. */
 function withoutTwice(unread: readonly UnreadCell[]): readonly UnreadCell[] {
