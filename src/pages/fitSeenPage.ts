@@ -16,12 +16,14 @@ export function fitSeenPage(): (() => void) | undefined {
 	if (!seen) return undefined;
 	const { style, classList } = document.documentElement;
 	const fit = () => {
-		style.setProperty('--seen-height', `${Math.round(seen.height * seen.scale)}px`);
-		const height = seen.height * seen.scale;
+		// All is read before anything is written: what is read after that has the whole page laid out once more.
+		const { scale, offsetTop } = seen;
+		const height = seen.height * scale;
 		const isCovered = height < window.innerHeight * mostSeen;
+		style.setProperty('--seen-height', `${Math.round(height)}px`);
 		classList.toggle('covered', isCovered);
 		classList.toggle('scarce', isCovered && height < leastHeight);
-		style.setProperty('--seen-top', `${seen.scale > 1.01 ? 0 : Math.round(seen.offsetTop)}px`);
+		style.setProperty('--seen-top', `${scale > 1.01 ? 0 : Math.round(offsetTop)}px`);
 	};
 	fit();
 	for (const event of ['resize', 'scroll']) seen.addEventListener(event, fit);
