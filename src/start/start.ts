@@ -9,6 +9,9 @@ import { storedAsBackup } from './storedAsBackup.ts';
 /** The database of the shows; src/app gives it the same name. */
 const databaseName = 'evenhang';
 
+// The browser looks for what is stored while the app is still being compiled. To ask so makes nothing where nothing is.
+(async () => indexedDB.databases())().catch(() => undefined);
+
 // Heard on its way down: what does not load tells nobody but itself.
 addEventListener(
 	'error',
