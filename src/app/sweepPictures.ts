@@ -4,8 +4,8 @@ import { inSlices } from './inSlices.ts';
 import type { Shelf } from './shelf.svelte.ts';
 
 /**
- * Lets go of pictures that no row of any show, nor of a step that undo or redo has, has had for a day. Where a show cannot be read none is let go: they may be
- * its.
+ * Removes pictures that nothing has used for a day: no row of any show, and no step of undo or redo. Where a show cannot
+ * be read none is removed, for they may be its pictures.
  */
 export const sweepPictures = (shelf: Shelf, now = Date.now()): Promise<void> =>
 	withRowsOf(shelf, (rows) => shelf.session.pictures.sweep(rows, now));

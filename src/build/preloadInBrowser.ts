@@ -1,6 +1,6 @@
 import type { Plugin } from 'vite';
 
-/** Vite's module that loads a part of the app with the files that it imports, which it asks for at once and not one after the other. */
+/** Vite's module that loads a part of the app, and asks for all files that the part imports at once. */
 const helper = /vite\/preload-helper\.js$/;
 
 /** The same without what a build of one style sheet never needs: no part has a style of its own to wait for. */

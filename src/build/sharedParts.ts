@@ -4,8 +4,8 @@ import type { Rolldown } from 'vite';
 
 /**
  * The files of the build in which those modules lie that more than one part of the app is made of. The parts: the first
- * screen, what is done in the grid, what is loaded after that, and each worker. Few files, for each that is kept on the device is looked at again at
- * every opening; and none that a worker loads holds anything of the page.
+ * screen, what is done in the grid, what is loaded after that, and each worker. Few files, for each that is kept on the
+ * device is looked at again at every opening; and none that a worker loads holds anything of the page.
  *
  * - `core`: what the first screen shares with workers
  * - `work`: what workers share with what comes after the first screen

@@ -132,7 +132,7 @@ const mostLookedAt = 200_000;
 
 const isSameHeader = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 
-/** What is said of columns that are not known, which are kept, and what they may mean can be said; and of buyers, which are not. */
+/** What is said of columns that are not known, with what they may mean, and of those that say who bought a print. */
 function notesOnColumns(columns: readonly ColumnOfFile[], matching: ColumnMatching): readonly string[] {
 	const noted = columns.filter(
 		({ meaning, text }) =>
