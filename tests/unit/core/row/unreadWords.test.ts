@@ -31,6 +31,13 @@ test.each([
 	expect(unread(`picture 456 x 306, ${cell}`)).toMatchObject([{ problem: says, readings }]);
 });
 
+test('cells that are not read are named in one order, whichever was typed first', () => {
+	const cells = ['glazing ac', 'signed on front', 'surface shiny', 'backing x'];
+	const named = (lines: readonly string[]) => unread(lines.join(', ')).map(({ column }) => column);
+	expect(named(cells.toReversed())).toEqual(named(cells));
+	expect(named(cells)).toHaveLength(4);
+});
+
 test.each([
 	'glazing clear 2',
 	'backing PLY',
