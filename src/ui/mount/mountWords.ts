@@ -30,14 +30,17 @@ export function sizeWords(width: Length | undefined, height: Length | undefined,
 export function frontWords(solved: SolvedRow, scale: Scale, floatEdge?: PaperEdge): string {
 	const { mountWidth, mountHeight, windowWidth, windowHeight, pictureWidth, pictureHeight } = solved;
 	const picture = `Picture ${sizeWords(pictureWidth, pictureHeight, scale)}.`;
-	const [outer, inside] = [sizeWords(mountWidth, mountHeight, scale), sizeWords(windowWidth, windowHeight, scale)];
 	const sizes = floatEdge
-		? `Float on a board ${outer}, paper ${inside} with a ${floatEdge} edge.`
-		: `Mount ${outer}, window ${inside}.`;
+		? `Float on a board ${sizeWords(mountWidth, mountHeight, scale)}, paper ${sizeWords(windowWidth, windowHeight, scale)} with a ${floatEdge} edge.`
+		: mountWords(solved, scale);
 	return [sizes, borderWords(solved, scale), picture, floatEdge ? '' : coverWords(solved, scale)]
 		.filter((words) => words !== '')
 		.join(' ');
 }
+
+/** The sizes of a mount and its window: `Mount 700 × 550 mm, window 540 × 357 mm.` */
+export const mountWords = ({ mountWidth, mountHeight, windowWidth, windowHeight }: SolvedRow, scale: Scale): string =>
+	`Mount ${sizeWords(mountWidth, mountHeight, scale)}, window ${sizeWords(windowWidth, windowHeight, scale)}.`;
 
 /** The three borders in words; empty where none is known. */
 export function borderWords({ side, top, bottom }: SolvedRow, scale: Scale): string {

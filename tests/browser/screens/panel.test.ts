@@ -89,6 +89,12 @@ test('on a tablet held upright the mount is drawn large, and eight rows stay und
 		const foot = (await page.getByRole('toolbar', { name: 'Prints' }).boundingBox())!.y;
 		const eighth = await boxOf(page, '[role=grid] [aria-rowindex="9"]');
 		expect(eighth.bottom).toBeLessThanOrEqual(foot);
+		// The figures of the print are whole, over the part of their box that fades.
+		const sentences = await boxOf(page, '#sentences');
+		for (const what of ['Mount covers', 'Window at the face', 'Mount, print and undermount']) {
+			const { bottom } = await boxOf(page, `#sentences dl > div:has(dt:text-is("${what}")) > dd`);
+			expect(bottom, what).toBeLessThanOrEqual(sentences.bottom - 24);
+		}
 	}, goesOn));
 
 test('figures of the hinges are as large as those of the mount, however large the drawing is', () =>
@@ -202,7 +208,16 @@ test('drawings have a least height on a low screen, and can be folded away', () 
 test('on a phone the fields come soon: head of one line, drawing folded, foot of one line', () =>
 	onPhone(async (page) => {
 		await page.getByRole('button', { name: 'Load the example' }).click();
-		await page.getByRole('button', { name: 'Close' }).click();
+		const close = page.getByRole('button', { name: 'Close' });
+		await close.waitFor();
+		const first = page.locator('.form input').first();
+		const foot = page.locator('.foot');
+		const tops = async () => [(await first.boundingBox())!.y, (await foot.boundingBox())!.y];
+		const under = await tops();
+		await close.click();
+		await close.waitFor({ state: 'detached' });
+		expect(await tops(), 'the message lay over them').toEqual(under);
+		expect(under[0]).toBeLessThanOrEqual(300);
 		expect(await heightOf(page, 'header')).toBe(56);
 		expect(await heightOf(page, '.foot')).toBeLessThanOrEqual(64);
 		for (const name of ['Undo: load the example', 'More…', 'Add print'])
