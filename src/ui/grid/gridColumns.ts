@@ -55,7 +55,7 @@ const plan: readonly Plan[] = [
 		columns: [
 			['shape', 'shape', 50],
 			['picture width', 'width', 52],
-			['picture height', 'height', 63],
+			['picture height', 'height', 65],
 		],
 	},
 	{
@@ -68,7 +68,7 @@ const plan: readonly Plan[] = [
 	{
 		group: 'Borders',
 		columns: [
-			['side', 'side', 47],
+			['side', 'side', 45],
 			['top', 'top', 44],
 			['bottom', 'bottom', 52],
 		],

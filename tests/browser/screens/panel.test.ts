@@ -89,12 +89,15 @@ test('on a tablet held upright the mount is drawn large, and eight rows stay und
 		const foot = (await page.getByRole('toolbar', { name: 'Prints' }).boundingBox())!.y;
 		const eighth = await boxOf(page, '[role=grid] [aria-rowindex="9"]');
 		expect(eighth.bottom).toBeLessThanOrEqual(foot);
-		// The figures of the print are whole, over the part of their box that fades.
+		// The figures of the print are whole, over the part of their box that fades; a title of two lines is too.
 		const sentences = await boxOf(page, '#sentences');
 		for (const what of ['Mount covers', 'Window at the face', 'Mount, print and undermount']) {
 			const { bottom } = await boxOf(page, `#sentences dl > div:has(dt:text-is("${what}")) > dd`);
 			expect(bottom, what).toBeLessThanOrEqual(sentences.bottom - 24);
 		}
+		const title = page.getByRole('grid').getByText('Slipway, low water', { exact: true });
+		expect(await title.evaluate((text) => text.scrollHeight - text.clientHeight)).toBe(0);
+		expect(await title.evaluate((text) => text.scrollWidth - text.clientWidth)).toBe(0);
 	}, goesOn));
 
 test('figures of the hinges are as large as those of the mount, however large the drawing is', () =>
