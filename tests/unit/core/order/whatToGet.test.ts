@@ -318,6 +318,31 @@ describe('money', () => {
 			}),
 			{ numRuns: runs(25, 20_000) },
 		));
+
+	const board = fc.record({
+		width: fc.integer({ min: 500, max: 1200 }),
+		price,
+		pack: fc.integer({ min: 1, max: 4 }),
+		count: fc.option(fc.nat(3), { nil: undefined }),
+	});
+	test('what boards cost to get is what their plan says, of those in stock too', () =>
+		fc.assert(
+			fc.property(
+				fc.uniqueArray(board, { maxLength: 3, selector: ({ width }) => width }),
+				fc.nat(12),
+				(some, copies) => {
+					const boards = some.map((each) => ({ name: 'White', height: 800, ...each }));
+					const { settings } = readSettings({ boards });
+					const rows = [{ id: 'r', order: 1, typed: { ...print, copies: `${copies}`, board: 'White' } }];
+					const results = rows.map((row) => judgeRow(row, settings));
+					const plans = packBoards(jobsOf(rows, results, settings).jobs, { secondsLeft: () => 0 });
+					const { lines } = whatToGet({ rows, results, settings, plans, sticks: [] });
+					const costs = lines.flatMap(({ kind, cost }) => (kind === 'board' ? (cost ?? 0) : []));
+					expect(costs.reduce((sum, cost) => sum + cost, 0)).toBe(plans.reduce((sum, { cost }) => sum + cost, 0));
+				},
+			),
+			{ numRuns: runs(25, 5000) },
+		));
 });
 
 test('plans older than the rows name prints where they stand now, and none that is gone', () => {
