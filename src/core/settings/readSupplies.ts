@@ -14,12 +14,21 @@ import {
 import { shown } from '../values/shownText.ts';
 import { suppliesByLength, type Supply, supplyKinds } from './supply.ts';
 
-/** Reads what is used up with each print; an entry of no known kind is reported and left out. */
-export const readSupplies = (value: unknown, context: StockContext): readonly Supply[] =>
-	recordsOf(value, 'supplies', context).flatMap(([record, key]): readonly Supply[] => {
+/**
+ * Reads what is used up with each print. An entry of no known kind is reported and left out; so is a second one of a kind,
+ * for what a print needs of it is said once.
+ */
+export function readSupplies(value: unknown, context: StockContext): readonly Supply[] {
+	const kinds = new Set<Supply['kind']>();
+	return recordsOf(value, 'supplies', context).flatMap(([record, key]): readonly Supply[] => {
 		const kind = valueOf(wordSetting(record['kind'], supplyKinds), `${key}.kind`, context);
 		const name = isAbsent(record['name']) ? kind : valueOf(textSetting(record['name']), `${key}.name`, context);
 		if (kind === undefined || name === undefined) return [];
+		if (kinds.has(kind)) {
+			context.report(`${key}.kind`, `“${kind}” is in the list before it too; put both into one entry`);
+			return [];
+		}
+		kinds.add(kind);
 		const amount =
 			(least: number) =>
 			(typed: unknown): Reading<number> =>
@@ -32,6 +41,7 @@ export const readSupplies = (value: unknown, context: StockContext): readonly Su
 		});
 		return [{ kind, name, ...rest }];
 	});
+}
 
 const unitsOf: ReadonlyMap<string, number> = new Map([
 	['', 1000 * unitsPerMm],

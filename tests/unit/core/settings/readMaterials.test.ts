@@ -94,10 +94,11 @@ describe('supplies', () => {
 						{ kind: 'rings', each: 1.5 },
 						{ kind: 'tape', pack: 0 },
 						{ kind: 'cord', count: 'x' },
+						{ kind: 'Tape', name: 'Brown tape' },
 					],
 				}),
 			),
-		).toEqual(['supplies[0].kind', 'supplies[1].each', 'supplies[2].pack', 'supplies[3].count']);
+		).toEqual(['supplies[0].kind', 'supplies[1].each', 'supplies[2].pack', 'supplies[3].count', 'supplies[4].kind']);
 	});
 });
 
