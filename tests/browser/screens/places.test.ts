@@ -129,6 +129,41 @@ test('at every width the places are whole, and the one that is open is seen', ()
 		}
 	}));
 
+test('every screen has one left edge and one width, at most 1280 px', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		/** Where what stands at the edges of the page begins and ends. */
+		const edges = (left: string, right: string) =>
+			page.evaluate(
+				([first, last]) => [
+					Math.round(document.querySelector(first)!.getBoundingClientRect().left),
+					Math.round(document.querySelector(last)!.getBoundingClientRect().right),
+				],
+				[left, right] as const,
+			);
+		for (const [place, left, right] of [
+			['prints', '.prints > .sheet', '.prints > .foot > .main'],
+			['wall', 'main h1', 'main .head > :last-child'],
+			['boards', 'main h1', 'main .head'],
+			['cut', 'main h1', 'nav .main'],
+			['shows', 'main h1', 'main .main'],
+		] as const) {
+			await page.evaluate((to) => (location.hash = to), place);
+			await page.locator(right).first().waitFor();
+			for (const [width, margin] of [
+				[1180, 24],
+				[1440, 80],
+				[1920, 320],
+			] as const) {
+				await resize(page, { width, height: 900 });
+				const end = place === 'cut' && margin === 24 ? 0 : margin; // there it fills the corner
+				await expect
+					.poll(() => edges(left, right), { message: `${place}, ${width} px` })
+					.toEqual([margin, width - end]);
+			}
+		}
+	}));
+
 test('on a phone the places open as a list, by finger and by keyboard', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
