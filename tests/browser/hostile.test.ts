@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { goBehindName } from './harness/behindName.ts';
 import { allOr, runs } from '../soak.ts';
 import { chooseFile } from './harness/chooseFile.ts';
+import { holdReading } from './harness/holdReading.ts';
 import { oneStage } from './screens/oneStage.ts';
 import { cell } from './screens/prints.ts';
 import { openSettings } from './screens/settingsOf.ts';
@@ -111,6 +112,7 @@ describe('a list that is far too large comes in, and the page goes on answering'
 
 test('a large list says how far it is, and is left with nothing changed', () =>
 	play(async (page) => {
+		const letRead = await holdReading(page);
 		await chooseFile(
 			page,
 			'Import a file',
@@ -122,6 +124,7 @@ test('a large list says how far it is, and is left with nothing changed', () =>
 		expect(await coming.getByRole('progressbar').getAttribute('max')).toBe('30000');
 		await coming.getByRole('button', { name: 'Cancel' }).click();
 		await coming.waitFor({ state: 'detached' });
+		await letRead();
 		await page.getByRole('heading', { name: 'No prints in this show yet' }).waitFor();
 		// What is left is left for good, and the next file comes in as ever.
 		await chooseFile(page, 'Import a file', 'small.csv', 'title,picture width\nQuay,300\n');

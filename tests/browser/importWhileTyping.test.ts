@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { goBehindName } from './harness/behindName.ts';
 import { chooseFile } from './harness/chooseFile.ts';
+import { holdReading } from './harness/holdReading.ts';
 import { onStage } from './harness/stage.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
 
@@ -84,21 +85,7 @@ test('an import in one tab while another of the same show types, goes to another
 		await goTo(other, first, 2);
 
 		// What reads the list begins, and says more only when it is let: until then the import is under way.
-		await one.evaluate(() => {
-			const letting = Promise.withResolvers<void>();
-			Object.assign(window, { letRead: letting.resolve });
-			const handler = Object.getOwnPropertyDescriptor(Worker.prototype, 'onmessage')!;
-			let hasBegun = false;
-			Object.defineProperty(Worker.prototype, 'onmessage', {
-				set(this: Worker, listen: (event: MessageEvent) => void) {
-					handler.set!.call(this, (event: MessageEvent<{ news?: unknown }>) => {
-						if (hasBegun) void letting.promise.then(() => listen(event));
-						else listen(event);
-						hasBegun ||= event.data.news !== undefined;
-					});
-				},
-			});
-		});
+		const letRead = await holdReading(one);
 		await one.getByRole('button', { name: 'Files', exact: true }).click();
 		await chooseFile(one, 'Import rows', 'list.csv', list.padEnd(400_000, '\n'));
 		await one.getByRole('progressbar').waitFor();
@@ -109,7 +96,7 @@ test('an import in one tab while another of the same show types, goes to another
 		await goTo(other, first, 2);
 		await type(other, 1, 'note', 'typed meanwhile');
 		expect(await one.getByRole('progressbar').count(), 'still under way').toBe(1);
-		await one.evaluate(() => (window as unknown as { letRead: () => void }).letRead());
+		await letRead();
 		for (const [at, note] of ['red', 'green', 'blue'].entries()) await type(other, at % 2, 'maker', note);
 		// What is said of it goes with the next edit, which may be the other tab's: the rows are what stays.
 		await one.locator(`[role=grid][aria-rowcount="${many + 4}"]`).waitFor();
