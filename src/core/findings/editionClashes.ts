@@ -30,9 +30,9 @@ export function withEditionClashes(
 	return all;
 }
 
-/** One number of one title of one maker; undefined where the row has no title or no number. */
-export function numberKey({ typed }: Row, { words: { edition } }: RowResult): string | undefined {
-	if (edition?.kind !== 'numbered') return undefined;
+/** One number of one title of one maker; undefined where the row has no title or no number, or no copy of it is made. */
+export function numberKey({ typed }: Row, { words: { edition }, copies }: RowResult): string | undefined {
+	if (edition?.kind !== 'numbered' || copies === 0) return undefined;
 	const title = titleKey(typed);
 	return title && JSON.stringify([title, edition.series, edition.number, edition.size]);
 }

@@ -4,6 +4,7 @@ import type { Series } from '../row/edition.ts';
 import type { WorkedRow } from '../row/workedRow.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Row } from '../show/row.ts';
+import { groupBy } from '../values/groupBy.ts';
 import { titleKey } from '../values/titleKey.ts';
 import { editionSizes, manyProofs, type NamedEdition } from './words/remarkSentences.ts';
 
@@ -28,25 +29,34 @@ interface Numbered {
 
 /** What is to be said of the editions of a show: one title at two sizes in one edition, and too many artist's proofs. */
 export function remarksOf(rows: readonly Row[], results: readonly WorkedRow[], settings: Settings): readonly Remark[] {
-	return [...editionsOf(rows, results).values()].flatMap((edition) => [
-		...atTwoSizes(edition, settings),
-		...tooManyProofs(edition),
+	return [...numberedOf(rows, results).values()].flatMap((numbered) => [
+		...editionsOf(numbered).flatMap((edition) => atTwoSizes(edition, settings)),
+		...tooManyProofs(numbered),
 	]);
 }
 
-/** The numbered prints of each title of a maker. */
-function editionsOf(rows: readonly Row[], results: readonly WorkedRow[]): Map<string, Numbered[]> {
-	const editions = new Map<string, Numbered[]>();
-	rows.forEach((row, i) => {
-		const { edition } = results[i]!.words;
+/**
+ * The editions of a title: it may well be out in two, a small one of large prints beside a large one of small prints. Its
+ * proofs are those of the one edition, or nobody knows of which.
+ */
+function editionsOf(numbered: readonly Numbered[]): readonly (readonly Numbered[])[] {
+	const runs = groupBy(
+		numbered.filter(({ series }) => series === '' || series === 'roman'),
+		({ series, size }) => `${series} ${size}`,
+	);
+	return runs.size > 1 ? [...runs.values()] : [numbered];
+}
+
+/** The numbered prints of each title of a maker, those left out of which no copy is made. */
+function numberedOf(rows: readonly Row[], results: readonly WorkedRow[]): ReadonlyMap<string, Numbered[]> {
+	const all = rows.flatMap((row, i): readonly (Numbered & { readonly key: string })[] => {
+		const result = results[i]!;
+		const { edition } = result.words;
 		const key = titleKey(row.typed);
-		if (edition?.kind !== 'numbered' || key === undefined) return;
-		const numbered = { place: i + 1, row, result: results[i]!, series: edition.series, size: edition.size };
-		const others = editions.get(key);
-		if (others) others.push(numbered);
-		else editions.set(key, [numbered]);
+		if (edition?.kind !== 'numbered' || key === undefined || result.copies === 0) return [];
+		return [{ key, place: i + 1, row, result, series: edition.series, size: edition.size }];
 	});
-	return editions;
+	return groupBy(all, ({ key }) => key);
 }
 
 function nameOf([one]: readonly Numbered[]): NamedEdition {
@@ -71,15 +81,15 @@ function atTwoSizes(edition: readonly Numbered[], settings: Settings): Remark[] 
 	];
 }
 
-function tooManyProofs(edition: readonly Numbered[]): Remark[] {
-	const proofs = edition.filter(({ series }) => series === 'AP');
-	const size = Math.max(0, ...edition.filter(({ series }) => series === '').map((one) => one.size));
+function tooManyProofs(numbered: readonly Numbered[]): Remark[] {
+	const proofs = numbered.filter(({ series }) => series === 'AP');
+	const size = Math.max(0, ...numbered.filter(({ series }) => series === '').map((one) => one.size));
 	const count = Math.max(0, ...proofs.map((one) => one.size));
 	if (size === 0 || count * mostProofs <= size) return [];
 	return [
 		{
 			code: 'many-proofs',
-			message: manyProofs(nameOf(edition), count, size),
+			message: manyProofs(nameOf(numbered), count, size),
 			rows: proofs.map(({ place }) => place),
 		},
 	];

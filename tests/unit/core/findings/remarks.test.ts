@@ -64,6 +64,24 @@ test('the same number twice stops both rows, and a proof is no number', () => {
 	expect(all[2]).toBe(results[2]);
 });
 
+test('two editions of a title may have two sizes, and a row of which no copy is made has none', () => {
+	const large = 'title Tide, maker A, edition 1/5, picture 456 x 306';
+	expect(remarks(large, 'title Tide, maker A, edition 1/25, picture 300 x 200')).toEqual([]);
+	expect(remarks(large, 'title Tide, maker A, edition 2/5, picture 300 x 200, copies 0')).toEqual([]);
+	expect(remarks(large, 'title Tide, maker A, edition 2/5, picture 300 x 200')).toHaveLength(1);
+	const proof = 'title Tide, maker A, edition HC 1/2, picture 300 x 200';
+	expect(remarks(large, proof), 'a proof of the only edition').toHaveLength(1);
+	expect(remarks(large, proof, 'title Tide, maker A, edition 1/25, picture 300 x 200')).toEqual([]);
+});
+
+test('a row of which no copy is made has its number to itself', () => {
+	const { rows, results } = shown(
+		'title Tide, edition 3/25, shape 3:2',
+		'title Tide, edition 3/25, shape 3:2, copies 0',
+	);
+	expect(withEditionClashes(rows, results, settings)).toBe(results);
+});
+
 test('mount sizes count either way round, borders all together', () => {
 	const { results } = shown('shape 3:2', 'shape 2:3', 'picture 300 x 200, mount fit');
 	expect(needsOf(results).mountSizes).toBe(2);
