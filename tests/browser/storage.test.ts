@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { onStage } from './harness/stage.ts';
 import { cell, isAnswering, press, seen, withPrints } from './screens/prints.ts';
@@ -37,6 +37,25 @@ test('two tabs of one show take in each other’s edits, and each undoes only it
 		await isSaved(one);
 		await isSaved(other);
 
+		// What the other tab types does not take away what is half typed here.
+		const names: Locator[] = [];
+		for (const page of [one, other]) {
+			await page.evaluate(() => (location.hash = 'settings/show'));
+			names.push(page.getByRole('textbox', { name: 'Name', exact: true }));
+		}
+		const [here, there] = names as [Locator, Locator];
+		await there.fill('Kiln');
+		await one.bringToFront();
+		await here.fill('Quay');
+		await press(one, 'Enter');
+		await other.getByRole('button', { name: /^Quay/ }).waitFor();
+		expect(await there.inputValue()).toBe('Kiln');
+		await other.bringToFront();
+		await press(other, 'Enter');
+		await expect.poll(() => here.inputValue()).toBe('Kiln');
+		await isSaved(other);
+
+		await other.goto(`${other.url().split('#')[0]}#prints`);
 		await other.reload();
 		await cell(other, 1, 'title').waitFor();
 		expect(await seen(other, 0, 'top')).toBe('80 typed');
