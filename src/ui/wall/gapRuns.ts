@@ -9,7 +9,7 @@ interface Gap {
 /** Gaps beside each other that are alike, with the one figure that is said of them. */
 export interface GapRun<Own extends Gap> {
 	readonly gaps: readonly Own[];
-	/** `237`, or of several `6 × 299`, `6 × 298 to 299`. */
+	/** `237`, or of several `6 gaps 299`, `6 gaps 298–299`. */
 	readonly words: string;
 	/** The middle of what they lie in, along the wall. */
 	readonly middle: number;
@@ -37,10 +37,10 @@ export function gapRuns<Own extends Gap>(
 	return runs.map((run) => {
 		const lengths = run.map(({ from, to }) => to - from);
 		const [least, most] = [wordsOf(Math.min(...lengths)), wordsOf(Math.max(...lengths))];
-		const figure = least === most ? least : `${least} to ${most}`;
+		const figure = least === most ? least : `${least}–${most}`;
 		return {
 			gaps: run,
-			words: run.length === 1 ? figure : `${run.length} × ${figure}`,
+			words: run.length === 1 ? figure : `${run.length} gaps ${figure}`,
 			middle: (run[0]!.from + run.at(-1)!.to) / 2,
 		};
 	});

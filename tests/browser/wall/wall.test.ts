@@ -410,7 +410,7 @@ test('on a phone each print has its number, and gaps that are alike one figure, 
 		const hook = page.locator('svg text').filter({ hasText: /^hook about \d/ });
 		const { x, y, width, height } = (await hook.boundingBox())!;
 		const gaps = page.locator('svg text.gap').filter({ hasText: /\d/ });
-		expect(await gaps.allTextContents()).toEqual(['11 × 236 to 237']);
+		expect(await gaps.allTextContents()).toEqual(['11 gaps 236–237']);
 		// One wall at a time: its ten prints, each by its number.
 		expect(await page.locator('svg text.number').allTextContents()).toEqual(
 			Array.from({ length: 10 }, (_, at) => `${at + 1}`),

@@ -27,11 +27,11 @@ test('every gap is measured, to a door from both sides, in a lane under the floo
 });
 
 test('gaps that are alike are said once, however the ruler rounds them', () =>
-	expect(figures(0.055)).toEqual(['6 × 333 to 334', '4 × 475']));
+	expect(figures(0.055)).toEqual(['6 gaps 333–334', '4 gaps 475']));
 
 test('drawn so small that two figures would lie on each other, the second waits', () => {
-	expect(figures(0.03)).toHaveLength(2);
-	expect(figures(0.015)).toEqual(['6 × 333 to 334']);
+	expect(figures(0.04)).toHaveLength(2);
+	expect(figures(0.015)).toEqual(['6 gaps 333–334']);
 });
 
 test('the two figures of a print that is narrow on the screen go away from it, and stay inside the wall', () => {
