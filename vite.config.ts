@@ -3,6 +3,7 @@ import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
 import { compiledEarly } from './src/build/compiledEarly.ts';
 import { databaseInBrowser } from './src/build/databaseInBrowser.ts';
+import { exampleInBrowser } from './src/build/exampleInBrowser.ts';
 import { keptApp } from './src/build/keptApp.ts';
 import { listReaderInBrowser } from './src/build/listReaderInBrowser.ts';
 import { preloadInBrowser } from './src/build/preloadInBrowser.ts';
@@ -76,6 +77,7 @@ export default defineConfig({
 		solverInBrowser(import.meta.dirname),
 		preloadInBrowser(),
 		listReaderInBrowser(),
+		exampleInBrowser(),
 		workersInBundle(),
 		startScript(),
 		compiledEarly(), // before the hashes of scripts are taken
