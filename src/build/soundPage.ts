@@ -21,12 +21,23 @@ export const soundPage = (policy: (inPage: string) => string): Plugin => ({
 		<meta http-equiv="Content-Security-Policy" content="${policy(hashOf('sha256', map))}" />
 		<script type="importmap">${map}</script>`;
 			const html = withIntegrity(page.source.toString(), bundle);
-			const links = [...html.matchAll(preload)].map(([link]) => link.trim());
-			const [hands] = Object.values(bundle).filter(
-				({ type, fileName }) => type === 'chunk' && fileName.startsWith(handsFile),
-			);
-			if (links.length === 0 || !hands) return this.error('nothing is named that the page loads first');
-			links.push(preloadOf(hands));
+			const built = Object.values(bundle);
+			const hands = built.find((each) => each.type === 'chunk' && each.fileName.startsWith(handsFile));
+			const font = built.find(({ fileName }) => fileName.startsWith(fontFile));
+			const [entry] = entryScript.exec(html) ?? [];
+			const scripts = [...html.matchAll(preload)].map(([link]) => link.trim());
+			const sheets = [...html.matchAll(styleSheet)].map(([, attributes]) => attributes!);
+			if (scripts.length === 0 || sheets.length === 0 || !entry || hands?.type !== 'chunk' || !font)
+				return this.error('not all is named that the page loads first');
+			const links = [
+				...scripts,
+				...[hands.fileName, ...hands.imports]
+					.filter((file) => !scripts.some((link) => link.includes(file)))
+					.map((file) => preloadOf(bundle[file]!)),
+				entry.replace('script type="module"', 'link rel="modulepreload"').replace(' src=', ' href='),
+				...sheets.map((attributes) => `<link rel="preload" as="style"${attributes}>`),
+				`<link rel="preload" as="font" type="font/woff2" crossorigin href="./${font.fileName}">`,
+			];
 			page.source = html.replaceAll(preload, '').replace('<head>', [head, ...links].join('\n\t\t'));
 		},
 	},
@@ -34,6 +45,13 @@ export const soundPage = (policy: (inPage: string) => string): Plugin => ({
 
 /** The scripts that are named in the page because its first one loads them: no script that comes before is waited for. */
 const preload = /\s*<link rel="modulepreload"[^>]+>/g;
+
+/** The first script, and the style sheets: they stand behind `dist/start.js`, and would not be asked for before it has run. */
+const entryScript = /<script type="module"[^>]+>/;
+const styleSheet = /<link rel="stylesheet"([^>]*[^>/\s])\s*\/?>/g;
+
+/** The letters of the first screen, which its style sheet asks for once there are words to be drawn. */
+const fontFile = 'assets/public-sans-latin-wght-';
 
 /** What the first key needs besides: it is loaded by the first script, and would come after it. */
 const handsFile = 'assets/hands-';
