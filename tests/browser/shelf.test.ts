@@ -2,7 +2,8 @@ import { readFile } from 'node:fs/promises';
 import { expect, test } from 'vitest';
 import { goBehindName } from './harness/behindName.ts';
 import { chooseFile } from './harness/chooseFile.ts';
-import { onStage } from './harness/stage.ts';
+import { resize } from './harness/resize.ts';
+import { landscapeTablet, onStage, uprightTablet } from './harness/stage.ts';
 import { plainPng } from './pictures/pictureFiles.ts';
 import { cell, press, seen, withPrints } from './screens/prints.ts';
 
@@ -46,6 +47,21 @@ test('two tabs keep their own shows over a reload, and a backup puts back what a
 		await chooseFile(page, 'Open a file or a backup', 'backup.json', backup);
 		await page.getByRole('heading', { name: 'A backup of 2 shows' }).waitFor();
 		expect(await page.getByText('on this device, the same').count()).toBe(2);
+		await page.getByRole('button', { name: 'Close' }).click();
+
+		// With one show there is one main thing to do: it is at the corner, upright too.
+		const all = JSON.parse(backup) as { shows: { name: string }[] };
+		const one = JSON.stringify({ ...all, shows: [{ ...all.shows[0], name: 'Changed' }] });
+		await chooseFile(page, 'Open a file or a backup', 'one.json', one);
+		await page.getByRole('heading', { name: 'A backup of 1 show' }).waitFor();
+		const main = page.getByRole('button', { name: 'Compare print by print: Changed' });
+		expect(await main.count()).toBe(1);
+		for (const viewport of [landscapeTablet, uprightTablet]) {
+			await resize(page, viewport);
+			const [button, title] = [(await main.boundingBox())!, (await page.locator('main h1').boundingBox())!];
+			expect(button.x + button.width).toBe(viewport.width - 24);
+			expect(Math.abs(button.y + button.height / 2 - title.y - title.height / 2)).toBeLessThanOrEqual(1);
+		}
 	});
 });
 

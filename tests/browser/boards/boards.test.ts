@@ -210,6 +210,11 @@ test('all sheets and offcuts are drawn at one scale, and the widest fills its co
 					{ message: `${size.width} px` },
 				)
 				.toEqual({ sizes: true, isOneScale: true, isFilled: true, columns });
+			if (size.width < 641) continue; // there it is at the foot
+			const main = (await page.getByRole('link', { name: 'Start cutting sheets' }).boundingBox())!;
+			const title = (await page.getByRole('heading', { level: 1 }).boundingBox())!;
+			expect(main.x + main.width, 'the main button is at the corner').toBe(size.width - 24);
+			expect(Math.abs(main.y + main.height / 2 - title.y - title.height / 2)).toBeLessThanOrEqual(1);
 		}
 	}, goesOn));
 

@@ -79,7 +79,7 @@ test('by touch: too few frames are found at the print, and all of it is applied 
 		await page.getByRole('button', { name: 'Find frames' }).tap();
 		await page.getByRole('button', { name: 'Apply to 1 print' }).tap();
 		await page.getByText('1 print changed.').waitFor();
-		await page.getByRole('link', { name: 'Back to Prints' }).tap();
+		await page.getByRole('main').getByRole('link', { name: 'Prints' }).tap();
 		await cell(page, 0, 'title').waitFor();
 		const rows: string[][] = [];
 		for (const place of [0, 1, 2]) rows.push(await seenIn(page, place, 'frame', 'mount'));

@@ -164,6 +164,45 @@ test('every screen has one left edge and one width, at most 1280 px', () =>
 		}
 	}));
 
+test('on a phone every title is at one height, one of two lines too, and the way on beside it ends at the margin', () =>
+	play(async (page) => {
+		await withPrints(page, [['Low water', '300', '200']]);
+		await resize(page, phone);
+		for (const [place, title, ways] of [
+			['boards', 'Boards', 0],
+			['bench', 'Bench', 1],
+			['frames', 'Frames for all prints', 1],
+			['shows', 'Shows', 0],
+			['settings', 'Settings', 1],
+			['settings/boards', 'Boards', 1],
+			['settings/lists', 'Catalogue and packing', 1],
+		] as const) {
+			await page.evaluate((to) => (location.hash = to), place);
+			const isSection = place.startsWith('settings/'); // its own name is the title there
+			const heading = page.locator(isSection ? 'main h2' : 'main :is(.head, .top) > h1');
+			await expect.poll(() => heading.innerText()).toBe(title);
+			const seen = await heading.evaluate((head) => {
+				const words = document.createRange();
+				words.selectNodeContents(head);
+				const { top, height } = words.getClientRects()[0]!;
+				const links = [...document.querySelectorAll('main .head a.bare')]
+					.filter((link) => link.checkVisibility())
+					.map((link) => {
+						words.selectNodeContents(link);
+						return { right: words.getBoundingClientRect().right, top: link.getBoundingClientRect().top };
+					});
+				return { middle: top + height / 2, links };
+			});
+			expect(Math.abs(seen.middle - 102), `${title} at ${seen.middle}`).toBeLessThanOrEqual(1);
+			expect(seen.links.length, title).toBe(ways);
+			for (const { right, top } of seen.links) {
+				expect(Math.abs(right - (phone.width - 16)), `${title} ends at ${right}`).toBeLessThanOrEqual(1);
+				expect(Math.abs(top - 80), 'in the first line of the title').toBeLessThanOrEqual(1);
+			}
+		}
+		await expect.poll(() => page.getByRole('heading', { name: 'Settings', level: 1 }).count()).toBe(1); // heard
+	}));
+
 test('on a phone the places open as a list, by finger and by keyboard', () =>
 	play(async (page) => {
 		await withPrints(page, [['Low water', '300', '200']]);
