@@ -27,6 +27,18 @@ test('at the wall each frame that is drawn has its print’s own number, on ever
 			await expect.poll(() => isInView(page, cautions), { message: `${viewport.width} px` }).toBe(true);
 			expect(await isInView(page, page.locator('.work svg')), `the wall at ${viewport.width} px`).toBe(true);
 		}
+		// A row grows with its words.
+		const isWhole = await page
+			.locator('.ticks .tick')
+			.first()
+			.evaluate((row) => {
+				const words = row.querySelector<HTMLElement>(':scope > span:last-child')!;
+				words.style.fontSize = '60px';
+				const fits = row.scrollHeight <= row.clientHeight;
+				words.style.fontSize = '';
+				return fits;
+			});
+		expect(isWhole).toBe(true);
 		// What has been saved is no area of the foot: it stands at the end of the bar of what is done.
 		const foot = page.getByRole('navigation', { name: 'Steps' });
 		expect(await foot.getByText('Saved').count()).toBe(0);
