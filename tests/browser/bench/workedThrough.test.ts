@@ -196,6 +196,22 @@ test('the digits are 60 px high, what is pressed is 60 px, undo is at hand, and 
 				}),
 			);
 			expect(heights).toHaveLength(kind === 'guide' ? 1 : 3);
+			if (kind === 'guide') {
+				// One figure is 200 px, or as large as its column is wide.
+				const { size, room, over } = await page.locator('.ticks .digits').evaluate((figure) => {
+					const ink = document.createRange();
+					ink.selectNodeContents(figure);
+					const column = figure.closest('.ticks')!.getBoundingClientRect();
+					const wide = ink.getBoundingClientRect();
+					return {
+						size: Number.parseFloat(getComputedStyle(figure).fontSize),
+						room: (column.width - 48) / wide.width,
+						over: wide.right - (column.right - 24),
+					};
+				});
+				expect(over, 'it is whole').toBeLessThanOrEqual(0);
+				expect(size === 200 || room < 1.1, `${size} px, ${room} of its room`).toBe(true);
+			}
 			for (const height of heights) expect(height).toBeGreaterThanOrEqual(60);
 			const small = await page.locator('main button, main a').evaluateAll((all) =>
 				all

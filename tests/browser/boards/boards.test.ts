@@ -11,7 +11,7 @@ import { openFirstShow } from '../harness/openShow.ts';
 import { resize } from '../harness/resize.ts';
 import { someOfExample } from '../harness/someOfExample.ts';
 import { isInView } from '../harness/isInView.ts';
-import { landscapeTablet, onStage, phone } from '../harness/stage.ts';
+import { landscapeTablet, onStage, phone, uprightTablet } from '../harness/stage.ts';
 import { cell } from '../screens/prints.ts';
 import { oneStage } from '../screens/oneStage.ts';
 import { openSettings } from '../screens/settingsOf.ts';
@@ -347,6 +347,22 @@ test('the knife is worked through by touch: one measure at a time, ticks kept, a
 			await page.keyboard.press('ArrowLeft');
 		await resize(page, phone);
 		await expect.poll(() => isInView(page, ofKnife), { message: 'read before anything is scrolled' }).toBe(true);
+		const drawing = page.locator('.work figure svg').first();
+		const row = page.locator('.ticks li button').first();
+		expect([await isInView(page, drawing), await isInView(page, row)], 'so are the drawing and a row').toEqual([
+			true,
+			true,
+		]);
+		await resize(page, uprightTablet);
+		const list = page.getByRole('region', { name: 'To tick off in this step' });
+		await expect.poll(async () => (await row.boundingBox())!.height, { message: 'upright' }).toBeGreaterThanOrEqual(88);
+		const [sheet, ticked] = [
+			(await page.locator('.work figure svg rect').first().boundingBox())!,
+			(await list.boundingBox())!,
+		];
+		expect(sheet.width).toBeGreaterThanOrEqual(380);
+		expect(sheet.y + sheet.height).toBeLessThanOrEqual(ticked.y);
+		expect(await page.locator('.digits').evaluate((figure) => getComputedStyle(figure).fontSize)).toBe('200px');
 		await resize(page, landscapeTablet);
 		expect(await isInView(page, ofKnife)).toBe(true);
 		const open = page.locator('[aria-pressed=false]');

@@ -27,6 +27,18 @@ test('at the wall each frame that is drawn has its print’s own number, on ever
 			await expect.poll(() => isInView(page, cautions), { message: `${viewport.width} px` }).toBe(true);
 			expect(await isInView(page, page.locator('.work svg')), `the wall at ${viewport.width} px`).toBe(true);
 		}
+		// From the second print on the way from the last hook is said too.
+		const step = (name: string) => page.getByRole('button', { name, exact: true });
+		await step('Next').click();
+		for (const viewport of [phone, uprightTablet, landscapeTablet]) {
+			await resize(page, viewport);
+			const seen = [page.locator('.work .last'), page.getByText(hangingAtStep), page.locator('.work svg')];
+			for (const [place, each] of seen.entries())
+				await expect.poll(() => isInView(page, each), { message: `${place} at ${viewport.width} px` }).toBe(true);
+			if (viewport !== uprightTablet) continue;
+			expect((await lowerOf('.work svg')) - (await list.boundingBox())!.y, 'over the list').toBeLessThanOrEqual(0);
+		}
+		await step('Back').click();
 		// A row grows with its words.
 		const isWhole = await page
 			.locator('.ticks .tick')
@@ -81,7 +93,7 @@ test('what the cord of a frame was measured at is typed at the wall, and its hoo
 		expect([await listed.innerText(), await weight()]).toEqual(['about 1652', '400']);
 		await page.locator('.ticks').getByText('hook, mm').waitFor();
 		// A cord is never as it was reckoned: until it is measured the height is only said for that case.
-		const open = step.getByText('Hook above the floor, if the cord measures 90');
+		const open = step.getByText('Hook above the floor, mm, if the cord measures 90');
 		await open.waitFor();
 		const pulledUp = page.getByRole('textbox', { name: 'Cord pulled up, below the frame’s top' });
 		expect(await pulledUp.getAttribute('placeholder')).toBe('90 mm');
