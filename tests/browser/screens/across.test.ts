@@ -91,6 +91,10 @@ test('all prints are drawn to one scale in hang order; one that is marked leads 
 				.evaluate((drawing) => drawing.getBoundingClientRect().width);
 		const [large, small] = [await widthOf('Ebb, before six'), await widthOf('Two gulls')];
 		expect(small).toBeLessThan(large);
+		const hatched = prints.filter({ has: page.locator('path.hatch') });
+		expect(await hatched.allInnerTexts(), 'nothing is known of what is seen in it').toEqual([
+			expect.stringContaining('21 Tip, after rain'),
+		]);
 		await prints.getByRole('button', { name: /^Can’t cut: 9 Salt pan III/ }).press('Enter');
 		await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toContain('Salt pan III');
 	}));
