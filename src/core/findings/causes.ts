@@ -1,6 +1,5 @@
 import type { Scale } from '../length/formatLength.ts';
 import type { CellTexts, Row, RowId } from '../show/row.ts';
-import { groupBy } from '../values/groupBy.ts';
 import type { Level, Mend } from './finding.ts';
 import type { RowResult } from './rowResult.ts';
 import { type Said, saidTogether } from './together.ts';
@@ -38,7 +37,7 @@ const levels: readonly Level[] = ['stop', 'look', 'note'];
 
 /**
  * All that is to check in a show, the most serious first, at each level what several prints have in common before all else.
- * A step of it is a print.
+ * A step of it is a print, as it is looked at and as it is put among what is said.
  * @param results of the rows, in their order
  */
 export function* checksOf(
@@ -48,32 +47,43 @@ export function* checksOf(
 	isListed: (result: RowResult) => boolean,
 ): Generator<void, readonly Check[]> {
 	const all: SaidInWords[] = [];
+	const byWords = new Map<string, SaidInWords[]>();
 	for (const [index, row] of rows.entries()) {
 		const result = results[index];
 		if (!result || !isListed(result)) continue;
-		for (const said of saidTogether(result.findings, scale))
-			all.push({ row, index, said, words: `${said.code} ${said.message}` });
+		for (const said of saidTogether(result.findings, scale)) {
+			const each = { row, index, said, words: `${said.level} ${said.code} ${said.message}` };
+			const same = byWords.get(each.words);
+			if (same) same.push(each);
+			else byWords.set(each.words, [each]);
+			all.push(each);
+		}
 		yield;
 	}
-	const [shared, others]: SaidInWords[][][] = [[], []];
-	const byWords = groupBy(all, ({ said, words }) => `${said.level} ${words}`);
-	for (const prints of byWords.values()) (isOfSeveral(prints) ? shared : others)!.push(prints);
+	const checks: Record<Level, Check[]> = { stop: [], look: [], note: [] };
+	const sharedWords = new Set<string>();
+	for (const [words, prints] of byWords) {
+		yield;
+		if (!isOfSeveral(prints)) continue;
+		sharedWords.add(words);
+		const { said } = prints[0]!;
+		checks[said.level].push({ key: words, level: said.level, prints, said: [said] });
+	}
 	// Each print once, with the gravest first.
-	const alone = [...groupBy(others!.flat(), ({ index }) => index)]
-		.sort(([a], [b]) => a - b)
-		.map(([, prints]) => prints.sort((a, b) => levels.indexOf(a.said.level) - levels.indexOf(b.said.level)));
-	const isOf = (level: Level) => (prints: readonly SaidInWords[]) => prints[0]!.said.level === level;
-	return levels.flatMap((level): readonly Check[] => [
-		...shared!
-			.filter(isOf(level))
-			.map((prints) => ({ key: `${level} ${prints[0]!.words}`, level, prints, said: [prints[0]!.said] })),
-		...alone.filter(isOf(level)).map((prints) => ({
-			key: `${level} ${prints[0]!.row.id}`,
-			level,
-			prints: prints.slice(0, 1),
-			said: prints.map(({ said }) => said),
-		})),
-	]);
+	const alone: SaidInWords[][] = [];
+	for (const each of all) {
+		yield;
+		if (sharedWords.has(each.words)) continue;
+		if (alone.at(-1)?.[0]!.index === each.index) alone.at(-1)!.push(each);
+		else alone.push([each]);
+	}
+	for (const prints of alone) {
+		yield;
+		const said = levels.flatMap((level) => prints.filter((each) => each.said.level === level)).map((each) => each.said);
+		const { level } = said[0]!;
+		checks[level].push({ key: `${level} ${prints[0]!.row.id}`, level, prints: prints.slice(0, 1), said });
+	}
+	return levels.flatMap((level) => checks[level]);
 }
 
 const isOfSeveral = (prints: readonly SaidOfPrint[]) => prints.some(({ index }) => index !== prints[0]!.index);
@@ -89,16 +99,18 @@ export function* mendsOfCheck({ prints, said }: Check): Generator<void, readonly
 		);
 	// Frames that are too few are given out for all of them at once: another one for each would run short in its turn.
 	if (said[0]!.code === 'no-frame') return [[]];
+	yield; // what is offered is worked out as it is asked for
 	let common: readonly (readonly Mend[])[] = said[0]!.mends
 		.filter(({ wallGap }) => wallGap === undefined)
 		.map((mend) => [mend]);
 	for (const { said: other } of prints.slice(1)) {
 		if (common.length === 0) break;
+		yield;
+		const offered = other.mends; // each time it is asked for it is worked out
 		common = common.flatMap((mends) => {
-			const same = other.mends.find(({ label }) => label === mends[0]!.label);
+			const same = offered.find(({ label }) => label === mends[0]!.label);
 			return same ? [[...mends, same]] : [];
 		});
-		yield;
 	}
 	return [
 		common.map((mends) => ({

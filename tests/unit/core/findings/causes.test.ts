@@ -106,3 +106,46 @@ test('what only one print has stands by itself, in the order of the prints, the 
 		],
 	]);
 });
+
+test('of many prints no step says, groups or mends more than one', () => {
+	const { settings } = readSettings(stocked);
+	const count = 40;
+	const rows = Array.from({ length: count }, (_, place) => {
+		const own = place % 2 === 0 ? 'Oatmeal' : `Oat ${place}`; // half of them share their words
+		return { ...rowOf(`shape 3:2, board ${own}`), id: `r${place}` };
+	});
+	let asked = 0;
+	const results = rows.map((row) => {
+		const result = judgeRow(row, settings);
+		return {
+			...result,
+			findings: result.findings.map((finding) => ({
+				...finding,
+				get message() {
+					asked++;
+					return finding.message;
+				},
+				get mends() {
+					asked++;
+					return finding.mends;
+				},
+			})),
+		};
+	});
+	/** How much is asked at each step. */
+	const askedAlong = (steps: Iterator<unknown>) => {
+		const along: number[] = [];
+		for (let isDone = false; !isDone; along.push(asked)) {
+			asked = 0;
+			isDone = steps.next().done === true;
+		}
+		return along;
+	};
+	const each = Math.max(...results.map(({ findings }) => findings.length));
+	const said = askedAlong(checksOf(rows, results, settings, () => true));
+	expect(Math.max(...said)).toBe(each);
+	expect(said.slice(count).length).toBeGreaterThan(2 * count);
+	const [shared] = made(checksOf(rows, results, settings, () => true));
+	expect(shared!.prints.length).toBe(count / 2);
+	expect(askedAlong(mendsOfCheck(shared!))).toEqual([0, 1, ...shared!.prints.slice(1).map(() => 1)]);
+});
