@@ -254,6 +254,13 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 		expect(options.x - tick.x, 'under its tick').toBeLessThan(60);
 		expect(options.y - tick.y, 'under its tick').toBeGreaterThan(0);
 		expect(options.width, 'as wide as the page').toBeGreaterThan(uprightTablet.width * 0.8);
+		// What is chosen first folds the choices, for its pages stand under them.
+		for (const name of ['Labels for the back', 'Print cards']) await choose(page, name).uncheck();
+		await choose(page, 'Bench list').check();
+		await expect.poll(() => page.locator('.desk details').getAttribute('open')).toBeNull();
+		expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('SUMMARY');
+		for (let step = 0; step < 3; step++) await page.keyboard.press('Control+z');
+		await page.getByText(/^2 papers, \d+ pages$/).waitFor();
 		await resize(page, { width: 1180, height: 820 });
 		await expect.poll(async () => (await topOf('article')).x > (await topOf('.desk')).x + 200).toBe(true);
 		await resize(page, { width: 1440, height: 900 });
