@@ -45,6 +45,7 @@ test('harmonise shows before and after, and is taken whole in one step to undo',
 test('on a phone each print is a block, its figures after what they are, and nothing is scrolled sideways', () =>
 	play(async (page) => {
 		await harmoniseExample(page);
+		await page.getByText('Largest change to a picture').waitFor();
 		const region = page.getByRole('region', { name: 'Before and after' });
 		const width = () => region.evaluate((each) => each.scrollWidth - each.clientWidth);
 		const heads = () =>
