@@ -219,9 +219,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 		`The mount covers ${covered === 0 ? 'nothing' : `only ${say(covered)}`} of the picture ${{ side: 'at the sides', top: 'at the top', 'top and bottom': 'at top and bottom' }[at]}, less than the cutting tolerance of ${say(tolerance)}.`,
 
 	'paper-crowds': ({ at, from, margin }, { say }) =>
-		from < 0
-			? `The paper is ${say(-from)} too ${at === 'side' ? 'wide' : 'high'} at the ${at}, and hinges need ${say(margin)}.`
-			: `The paper ${from === 0 ? 'reaches' : `is ${say(from)} from`} the mount’s edge at the ${at}; hinges need ${say(margin)}.`,
+		`The paper ${from === 0 ? 'reaches' : from < 0 ? `is ${say(-from)} past` : `is ${say(from)} from`} the mount’s edge ${at === 'side' ? 'at the sides' : `at the ${at}`}; hinges need ${say(margin)}.`,
 
 	'paper-margin': (found, { figure, say }) =>
 		found.kind === 'too large'
@@ -229,7 +227,7 @@ export const sentences: { readonly [C in Code]: (found: FiguresByCode[C], say: S
 			: `The margin ${found.edge} of the picture is ${say(found.margin)}; the printer leaves ${say(found.least)} blank.`,
 
 	'paper-bounds': ({ holds, takes }, { size }) =>
-		`The paper has room for a picture of ${size(holds)}; the mount has room for ${size(takes)}.`,
+		`The picture could be ${size(takes)}, but the paper has room for ${size(holds)}.`,
 
 	'no-frame': (found, { figure, say }) => {
 		const name = `“${shownText(found.frame)}”`;
