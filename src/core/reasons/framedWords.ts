@@ -21,6 +21,9 @@ export interface StackLine {
 const thickness = (value: Length, settings: Settings): string =>
 	settings.unit === 'in' ? formatWithUnit(value, settings) : `${Number(toMm(value).toFixed(1))} mm`;
 
+/** Said before a depth in which a thickness is only a usual one. */
+const aboutWords = ({ isAbout }: WorkedRow['framed']): string => (isAbout ? 'about ' : '');
+
 /** What lies in a row's frame, from the front, and what of the rebate's depth is left behind it. */
 export function stackLines({ framed, frame }: WorkedRow, settings: Settings): readonly StackLine[] {
 	const lines = framed.layers.map(({ what, thickness: own, isKnown }): StackLine => ({
@@ -32,13 +35,18 @@ export function stackLines({ framed, frame }: WorkedRow, settings: Settings): re
 	const left = nearestLength(depth - framed.depth);
 	if (left <= 0) return lines;
 	const isPoints = left >= settings.pointsRoom;
-	return [...lines, { what: isPoints ? 'room for points' : 'free', words: `room behind ${thickness(left, settings)}` }];
+	return [
+		...lines,
+		{
+			what: isPoints ? 'room for points' : 'free',
+			words: `room behind ${aboutWords(framed)}${thickness(left, settings)}`,
+		},
+	];
 }
 
 /** How deep a row's stack is against the rebate's depth, in a sentence. */
 export function depthWords({ framed, frame }: WorkedRow, settings: Settings): string {
-	const about = framed.isAbout ? 'about ' : '';
-	const whole = `The stack is ${about}${thickness(framed.depth, settings)} deep`;
+	const whole = `The stack is ${aboutWords(framed)}${thickness(framed.depth, settings)} deep`;
 	const depth = frame.frame?.depth;
 	if (depth === undefined) return `${whole}. The settings don’t say how deep the rebate is.`;
 	const over = nearestLength(framed.depth - depth);
@@ -47,20 +55,23 @@ export function depthWords({ framed, frame }: WorkedRow, settings: Settings): st
 		: `${whole}; the rebate is ${thickness(depth, settings)}.`;
 }
 
-/** What a row looks like in its frame, in sentences: its size, the play of what lies in it, and the borders that show. */
-export function framedFrontWords(worked: WorkedRow, settings: Settings): string {
+/**
+ * What a row looks like in its frame, in sentences: its size, the play of what lies in it, and the borders that show.
+ * @param isDrawn whether its size and its borders are read in the drawing over it, and not said again
+ */
+export function framedFrontWords(worked: WorkedRow, settings: Settings, isDrawn = false): string {
 	const { frame, framed, solved, hasMount } = worked;
 	const { frame: own, seat } = frame;
 	if (!own || !seat) return '';
 	const n = (value: number) => formatLength(nearestLength(value), settings);
 	const words = [
 		framed.size
-			? `Framed in “${shownText(own.name)}”, ${formatSize(framed.size.width, framed.size.height, settings)}.`
+			? `Framed in “${shownText(own.name)}”${isDrawn ? '' : `, ${formatSize(framed.size.width, framed.size.height, settings)}`}.`
 			: `In “${shownText(own.name)}”; its face width or lip is not in the settings.`,
 		`${hasMount ? 'The mount' : 'It'} ${playWords(seat.play, settings)}.`,
 	];
 	const seen = seenBorders(worked);
-	if (seen && solved.side !== undefined)
+	if (!isDrawn && seen && solved.side !== undefined)
 		words.push(
 			`Visible borders inside the frame: sides ${n(seen.side)}, top ${n(seen.top)}, bottom ${n(seen.bottom)} ${settings.unit}.`,
 		);

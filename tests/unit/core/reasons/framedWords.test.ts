@@ -26,7 +26,7 @@ test('what lies in the rebate is named from the front, and what is left behind i
 		'mount 2 mm',
 		'print about 0.3 mm',
 		'backing about 3 mm',
-		'room behind 4.2 mm',
+		'room behind about 4.2 mm',
 	]);
 });
 
@@ -47,6 +47,9 @@ test('in its frame: the outer size, the play, and the borders that show', () => 
 	const seen = [side!, top!, bottom!].map((border) => border / 10_000_000 - 6.5);
 	expect(framedFrontWords(result, settings)).toBe(
 		`Framed in “Oak”, 535 × 435 mm. The mount has 3 mm of play. Visible borders inside the frame: sides ${seen[0]}, top ${seen[1]}, bottom ${seen[2]} mm.`,
+	);
+	expect(framedFrontWords(result, settings, true), 'under a drawing').toBe(
+		'Framed in “Oak”. The mount has 3 mm of play.',
 	);
 	expect(framedFrontWords(...worked({ moulding: undefined }, show))).toMatch(/its face width or lip is not/);
 });
