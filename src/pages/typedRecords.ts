@@ -1,3 +1,4 @@
+import { glazingDensity, usualDensity } from '../core/row/materials.ts';
 import { glazingMaterials } from '../core/settings/board.ts';
 import { paperEdges } from '../core/settings/paper.ts';
 import { supplyKinds } from '../core/settings/supply.ts';
@@ -14,6 +15,8 @@ export interface RecordField {
 	readonly isPlain?: boolean;
 	/** Whether it is a price: a number in a file is in the smallest coin. */
 	readonly isPrice?: boolean;
+	/** What counts where nothing is typed in it. */
+	readonly byDefault?: (record: Readonly<Record<string, unknown>>) => number;
 }
 
 /** What is typed of a frame: the size it is sold by or its rebate, and what it hides and holds. */
@@ -80,7 +83,10 @@ export const obstacleFields: readonly RecordField[] = [
 	{ key: 'height', label: 'Height' },
 ];
 
-const density: RecordField = { key: 'density', label: 'Density, kg/m²\u00a0per\u00a0mm', isPlain: true };
+const density = {
+	...{ key: 'density', label: 'Density, kg/m²\u00a0per\u00a0mm', isPlain: true },
+	byDefault: () => usualDensity,
+};
 const grainWords: RecordField = { key: 'grain', label: 'Grain along', choices: ['none', 'width', 'height'] };
 
 /** What is typed of a board: a sheet of it, or a blank bought ready cut. */
@@ -95,7 +101,7 @@ export const boardFields: readonly RecordField[] = [
 	{ key: 'pack', label: 'In a pack', isPlain: true },
 	{ key: 'count', label: 'In stock', isPlain: true },
 	grainWords,
-	{ key: 'trim', label: 'Trim' },
+	{ key: 'trim', label: 'Trim each edge', byDefault: () => 0 },
 	density,
 ];
 
@@ -105,7 +111,12 @@ const withoutGrain = boardFields.filter(({ key }) => key !== 'grain' && key !== 
 export const glazingFields: readonly RecordField[] = [
 	withoutGrain[0]!,
 	{ key: 'material', label: 'Material', choices: glazingMaterials },
-	...withoutGrain.slice(1),
+	...withoutGrain.slice(1, -1),
+	{
+		...density,
+		byDefault: ({ material }) =>
+			glazingDensity[typeof material === 'string' && /acrylic/i.test(material) ? 'acrylic' : 'glass'],
+	},
 ];
 
 /** What is typed of a backing. */

@@ -10,7 +10,7 @@ const glazingThickness: Readonly<Record<GlazingMaterial, Length>> = { glass: mm(
 const backingThickness = mm(3);
 
 /** Weight of a square metre 1 mm thick, in kg. Glass: 2500 kg/m³ (EN 572-1); acrylic: 1190 kg/m³ (ISO 7823). */
-const glazingDensity: Readonly<Record<GlazingMaterial, number>> = { glass: 2.5, acrylic: 1.19 };
+export const glazingDensity: Readonly<Record<GlazingMaterial, number>> = { glass: 2.5, acrylic: 1.19 };
 /** The same for board, paper and backing. MDF is 600 to 830 kg/m³, board about as much. Common practice. */
 export const usualDensity = 0.7;
 

@@ -146,6 +146,8 @@ test('a frame and a board are typed, tell a print what they hide, and can be tak
 		expect(await page.getByRole('button', { name: /^Ash \d/ }).count()).toBe(0);
 		await openSettings(page, 'Boards');
 		await page.getByRole('button', { name: 'New board…' }).click();
+		const density = page.getByLabel(/^Density, .*new board$/);
+		expect(await density.getAttribute('placeholder'), 'what counts where none is typed').toBe('0.7');
 		await fill('Name, new board', 'White');
 		await fill('Width, new board', 'wide');
 		await fill('Height, new board', '800');

@@ -36,3 +36,10 @@ test('what comes with a frame is one of the words of its field, however a file s
 	]);
 	expect(typedRecords('none')).toEqual([]);
 });
+
+test('a density that is not typed is the usual one of its material', () => {
+	const greyOf = (fields: typeof boardFields, material?: string) =>
+		fields.find(({ key }) => key === 'density')?.byDefault?.({ material });
+	expect([greyOf(boardFields), greyOf(backingFields), greyOf(glazingFields)]).toEqual([0.7, 0.7, 2.5]);
+	expect([greyOf(glazingFields, 'glass'), greyOf(glazingFields, 'acrylic')]).toEqual([2.5, 1.19]);
+});
