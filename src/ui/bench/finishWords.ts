@@ -3,6 +3,7 @@
  * @param cuts of the one that is left, where it is the only one
  */
 export function finishWords(left: number, all: number, cuts = 1): string {
-	if (all > 1) return left === all ? `All ${all} cut` : 'The rest cut';
-	return cuts === 1 ? 'Cut made' : cuts === 2 ? 'Both cuts made' : `All ${cuts} cuts made`;
+	if (left < all) return 'The rest cut';
+	const count = all > 1 ? all : cuts;
+	return count === 1 ? 'Cut made' : count === 2 ? 'Both cut' : `All ${count} cut`;
 }
