@@ -1,3 +1,4 @@
+import { countOf } from '../../core/values/countOf.ts';
 import type { MadeDocument, PaperDocument, PaperSource } from './paperDocument.ts';
 
 /** A document on the desk: made once it is looked at, and again when what it is made from changes. */
@@ -22,6 +23,13 @@ export class DocumentOnDesk {
 		this.document = document;
 		this.#source = source;
 		this.#isChosen = isChosen;
+	}
+
+	/** How many pages it has, in words; while what it waits for is worked out there may be more or fewer of them. */
+	get counted(): string {
+		if (!this.made) return '…';
+		const { pages, waits } = this.made;
+		return pages.length === 0 ? 'none' : countOf(pages.length, 'page') + (waits ? ', not final yet' : '');
 	}
 
 	get isShown(): boolean {
