@@ -76,7 +76,7 @@ testInSoak(
 			const said = page.getByRole('alert').filter({ hasText: /(is|are) (missing from this device|restored)/ });
 			await said.getByRole('heading', { name: '2 shows are restored' }).waitFor();
 			await said
-				.getByText(/^New show.* was restored as of .*Check it: pictures may be missing\.$/)
+				.getByText(/^New show.* was restored as of .*Pictures may be missing\.$/)
 				.nth(1)
 				.waitFor();
 			await cell(page, 0, 'title').waitFor();
@@ -88,10 +88,10 @@ testInSoak(
 			// It is said until it has been read.
 			await page.reload();
 			await said.waitFor();
+			await page.getByRole('link', { name: 'All shows' }).click();
+			await page.getByText('2 prints').waitFor();
 			await page.getByRole('button', { name: 'Close', exact: true }).click();
 			await said.waitFor({ state: 'detached' });
-			await goBehindName(page, 'Shows');
-			await page.getByText('2 prints').waitFor();
 			await page.reload();
 			await page.getByText('2 prints').waitFor();
 			expect(await said.count()).toBe(0);

@@ -73,7 +73,7 @@ export function lostWords({ putBack, gone }: LostReport, { day, moment }: TimeWo
 				title: shows(putBack.length, 'restored'),
 				lines: listed(
 					putBack,
-					({ name, at }) => `${nameOf(name)} was restored as of ${moment(at)}. Check it: pictures may be missing`,
+					({ name, at }) => `${nameOf(name)} was restored as of ${moment(at)}. Pictures may be missing`,
 				),
 			},
 		].filter(({ lines }) => lines.length > 0),

@@ -20,7 +20,7 @@ test('those missing, those that wait and those restored have a title each, and a
 		},
 		{
 			title: '1 show is restored',
-			lines: ['Spring was restored as of 6 November, 21:20. Check it: pictures may be missing.'],
+			lines: ['Spring was restored as of 6 November, 21:20. Pictures may be missing.'],
 		},
 	]);
 	expect(said({ putBack: [putBack, putBack] }).groups.map(({ title }) => title)).toEqual(['2 shows are restored']);
