@@ -95,27 +95,25 @@ const kilograms = (kg: number) => `${Math.ceil(kg * safetyFactor - 1e-9)} kg`;
  * What holds a print is rated for, at least. The hook bears the weight; the cord and each of its rings are pulled harder.
  * None where the weight is not known, and for a flat cord, for which no rating is enough. `heavy` holds a rating against the
  * larger: hook or pair of rings.
- * @param pull how the pull is called where it has just been said
+ * The first word says that they are what must be held, or ring and cord would be read as loads carried now.
+ * @param why what is said after the last figure
  */
 export function ratingsOf(
 	weightKg: number | undefined,
 	fixing: Fixing,
 	{ hanging: { kind } }: Told,
-	pull?: string,
+	why = '',
 ): readonly Rating[] {
 	if (weightKg === undefined || isFlat(fixing)) return [];
 	const { pullKg } = fixing;
-	const what = kind === 'cord' ? 'Hook' : kind === 'rail' ? 'Cords and rail' : 'Each hook and its fixing';
+	const what = kind === 'cord' ? 'hook' : kind === 'rail' ? 'cords and rail' : 'each hook and its fixing';
 	return [
-		{ word: what, figure: `${kilograms(weightKg)} or more` },
+		{ word: `Must hold: ${what}`, figure: `${kilograms(weightKg)} or more` },
 		...(pullKg === undefined
 			? []
 			: [
-					{ word: 'Each ring', figure: kilograms(pullKg) },
-					{
-						word: 'Cord',
-						figure: `${kilograms(pullKg)} (${safetyFactor} × ${pull ?? `pull of ${pullKg.toFixed(1)} kg`})`,
-					},
+					{ word: 'each ring', figure: kilograms(pullKg) },
+					{ word: 'cord', figure: kilograms(pullKg) + why },
 				]),
 	];
 }
@@ -125,10 +123,10 @@ export function ratingsOf(
  * Undefined where there is none.
  */
 export function ratingWords(weightKg: number | undefined, fixing: Fixing, settings: Told): string | undefined {
-	const [first, ...others] = ratingsOf(weightKg, fixing, settings, 'that pull');
+	const [first, ...others] = ratingsOf(weightKg, fixing, settings, ` (${safetyFactor} × that pull)`);
 	if (!first || weightKg === undefined) return undefined;
 	const all = [{ ...first, figure: kilograms(weightKg) }, ...others];
-	return `Must hold: ${all.map(({ word, figure }) => `${word.toLowerCase()} ${figure}`).join(', ')}`;
+	return all.map(({ word, figure }) => `${word} ${figure}`).join(', ');
 }
 
 /** Where those figures come from, for who asks; undefined where there are none. */
