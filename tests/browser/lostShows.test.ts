@@ -129,6 +129,8 @@ test('where the copies are gone too, the shows that were here are named, with wh
 				.map((each) => each.textContent);
 		});
 		expect(main, 'one main thing').toEqual(['Open a backup']);
+		// The way out is on the left, as everywhere.
+		await expect.poll(() => page.locator('.notice .press').allTextContents()).toEqual(['Close', 'Open a backup']);
 		await page.getByText('What happened?').click();
 		await page.getByText('The browser lost what was stored on this device.').waitFor();
 		await page.getByText('If a show is still open in another tab').waitFor();

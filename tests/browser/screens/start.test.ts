@@ -198,10 +198,13 @@ test('rows are pasted into a text area; a text without column names stays there 
 		await page.getByRole('button', { name: 'Paste rows' }).click();
 		const area = page.getByRole('textbox', { name: /Rows/ });
 		expect(await area.evaluate((element) => element === document.activeElement)).toBe(true);
-		const [field, button] = await Promise.all(
-			[area, page.getByRole('button', { name: 'Import rows' })].map(async (each) => (await each.boundingBox())!),
+		const [field, button, away] = await Promise.all(
+			[area, ...['Import rows', 'Not now'].map((name) => page.getByRole('button', { name }))].map(
+				async (each) => (await each.boundingBox())!,
+			),
 		);
 		expect(button!.y, 'over the text').toBeLessThan(field!.y);
+		expect(away!.x, 'the way out left of the main button, as everywhere').toBeLessThan(button!.x);
 		expect(field!.y + field!.height, 'above a keyboard').toBeLessThan(410);
 		await page.getByRole('button', { name: 'Not now' }).click();
 		expect(await focused(page), 'goes back to what opened it').toBe('Paste rows');
