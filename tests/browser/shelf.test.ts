@@ -56,6 +56,8 @@ test('two tabs keep their own shows over a reload, and a backup puts back what a
 		await page.getByRole('heading', { name: 'A backup of 1 show' }).waitFor();
 		const main = page.getByRole('button', { name: 'Compare print by print: Changed' });
 		expect(await main.count()).toBe(1);
+		await page.getByText('“one.json”. Nothing has changed yet. Restoring never overwrites.').waitFor();
+		await page.getByText(/^Yours is called “/).waitFor();
 		for (const viewport of [landscapeTablet, uprightTablet]) {
 			await resize(page, viewport);
 			const [button, title] = [(await main.boundingBox())!, (await page.locator('main h1').boundingBox())!];
