@@ -428,7 +428,7 @@ test('on a phone, what a list that a spreadsheet has spoiled would remove or rep
 		])
 			expect([text, await isOnFirstScreen(text)]).toEqual([text, true]);
 		await button(page, 'Keep all of yours').click();
-		await page.getByText('Removes and replaces nothing here.').waitFor();
+		await page.getByText('Removes nothing, replaces nothing.').waitFor();
 		await button(page, 'Back to the suggestions').click();
 		await button(page, 'Import as chosen').click();
 		await page.getByText('29 rows read').waitFor();

@@ -62,7 +62,7 @@ export function effectSentences(
 		isReordered ? 'Puts the prints in the order of the file.' : '',
 	].filter((sentence) => sentence !== '');
 	const others = [
-		losses.length === 0 ? 'Removes and replaces nothing here.' : '',
+		losses.length === 0 ? 'Removes nothing, replaces nothing.' : '',
 		added > 0 ? `Adds ${countOf(added, 'print')}.` : '',
 		filled > 0 ? `Fills ${countOf(filled, 'blank cell')}.` : '',
 		leftOut > 0 ? `Leaves out ${countOf(leftOut, 'row')} of the file.` : '',

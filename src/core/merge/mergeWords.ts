@@ -150,7 +150,7 @@ export function restSentences(
 	const stayRemoved = rows.filter((row) => row.kind !== 'changed' && isOnlyHere(row)).length;
 	const compared =
 		base === undefined
-			? 'No file of this show was exchanged before, so all that differs is shown.'
+			? 'First exchange of this show, so every difference is listed.'
 			: `Compared with “${base.fileName || 'what was pasted'}”, ${base.direction === 'given' ? 'exported' : 'imported'} ${givenOn ?? 'before'}.`;
 	return [
 		compared,

@@ -182,5 +182,5 @@ test('what would go is said with its names, and again when something else is cho
 		losses: ['Removes 1 print: Pier.', 'Replaces 2 cells: Quay (shape, price).'],
 		others: [],
 	});
-	expect(said(chooseMerge(merge, 'here'))).toEqual({ losses: [], others: ['Removes and replaces nothing here.'] });
+	expect(said(chooseMerge(merge, 'here'))).toEqual({ losses: [], others: ['Removes nothing, replaces nothing.'] });
 });

@@ -6,5 +6,7 @@ test.each([
 	[28, '28 prints are only in your show and stay.'],
 ])('of %i prints that the file does not have', (onlyHere, said) => {
 	const merge = { rows: [], order: {}, same: 0, onlyHere, base: undefined };
-	expect(restSentences(merge as never, undefined)).toContain(said);
+	const sentences = restSentences(merge as never, undefined);
+	expect(sentences).toContain(said);
+	expect(sentences[0]).toBe('First exchange of this show, so every difference is listed.');
 });
