@@ -11,8 +11,12 @@ const importList = (page: Page, text: string) => chooseFile(page, 'Import a file
 
 test('sizes that give the height first are turned by a switch, seen before they come in, and taken back in one step', () =>
 	play(async (page) => {
-		await importList(page, 'title;Technique;Dimensions\nPier;etching;300 x 400 mm\nQuay;linocut;310 x 410 mm\n');
+		await importList(
+			page,
+			'title;Technique;Hue;Dimensions\nPier;etching;red;300 x 400 mm\nQuay;linocut;;310 x 410 mm\n',
+		);
 		await page.getByRole('heading', { name: 'What do these columns hold?' }).waitFor();
+		await page.getByText(/has \d columns to check, 1 of them without a match\./).waitFor();
 		const first = page.locator('dd').first();
 		await first.getByText('picture 300 × 400').waitFor();
 		const order = page.getByRole('checkbox', { name: 'Height first, then width' });
