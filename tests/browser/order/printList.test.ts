@@ -50,6 +50,7 @@ test('the print list says what goes on each paper and where, what is not printed
 			/^kind,paper,print,number,title,way up,picture width \(mm\),/,
 		);
 
+		await page.getByRole('link', { name: 'Back to “To get”' }).waitFor();
 		await page.getByRole('button', { name: '5 Slip' }).tap();
 		await page.getByRole('grid').waitFor();
 		await expect

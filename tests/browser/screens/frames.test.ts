@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { goByAddress } from '../harness/goByAddress.ts';
+import { resize } from '../harness/resize.ts';
 import { uprightTablet } from '../harness/stage.ts';
 import { oneStage } from './oneStage.ts';
 import { cell, press, seenIn, withPrints } from './prints.ts';
@@ -93,4 +94,12 @@ test('a show of blank rows alone has no prints yet', () =>
 		await page.getByRole('heading', { name: 'Frames for all prints' }).waitFor();
 		const choice = page.getByRole('region', { name: 'Choice of frames' });
 		expect(await choice.innerText()).toBe('There are no prints yet.');
+		// Where boards have nothing but one thing to do, undo stands beside that, upright too.
+		await resize(page, uprightTablet);
+		await goByAddress(page, 'boards');
+		const ways = page.locator('main .head');
+		const boxes = await Promise.all(
+			[ways.locator('.main'), ways.getByRole('button', { name: /^Undo/ })].map((each) => each.boundingBox()),
+		);
+		expect(boxes[0]!.y, 'in one line').toBe(boxes[1]!.y);
 	}));
