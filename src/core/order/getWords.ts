@@ -32,9 +32,13 @@ export function amountWords(value: number, { kind, isByLength }: Pick<GetLine, '
 	return `${(Math.ceil((toMm(value as Length) / mmPerMetre) * parts - 1e-9) / parts).toFixed(decimals)} m`;
 }
 
-/** An amount that is there: pieces, or metres as they were counted, to a centimetre, never more than there is. */
+/** An amount that is there: pieces, or metres as they were counted, to a centimetre, never more than there is; or none. */
 export const thereWords = ({ there, isByLength }: Pick<GetLine, 'there' | 'isByLength'>): string =>
-	isByLength ? `${Math.floor((toMm(there as Length) / mmPerMetre) * 100 + 1e-9) / 100} m` : `${there}`;
+	there <= 0
+		? 'none'
+		: isByLength
+			? `${Math.floor((toMm(there as Length) / mmPerMetre) * 100 + 1e-9) / 100} m`
+			: `${there}`;
 
 /** What a line is called: a paper that is only typed as a size has no name, and what is bought as its kind has the kind's. */
 export const lineName = ({ kind, name }: Pick<GetLine, 'kind' | 'name'>): string =>

@@ -31,6 +31,8 @@ test('the print list says what goes on each paper and where, what is not printed
 				.locator('dd')
 				.allInnerTexts(),
 		).toEqual([expect.stringMatching(/^\d\.\d\d\sm of the roll$/), '1 roll of 15\u00A0m', '180.00 EUR']);
+		const figures = await page.getByRole('region', { name: /^A3/ }).locator('dd').allInnerTexts();
+		expect(figures).toEqual(['2 sheets', '2 sheets', 'no price']);
 		await page
 			.getByRole('region', { name: /^Baryta roll/ })
 			.getByText('Width across the roll, cut above and below')

@@ -53,6 +53,7 @@ test('what to get is reached in one tap, and printed with what is in stock, pack
 			}),
 		);
 		expect(new Set(lines.map(({ height }) => height)), 'lines of one height').toEqual(new Set([45]));
+		expect(await page.locator('.cost:empty').count(), 'where nothing is bought too').toBe(0);
 		const sticks = await page.getByText(/ mm left$/).allInnerTexts();
 		expect(sticks.length).toBeGreaterThan(1);
 

@@ -17,4 +17,5 @@ test('what is there by length is never said to be more', () => {
 	const metres = (value: number) => thereWords({ there: mm(value), isByLength: true });
 	expect([12_345, 12_300, 15_000, 4990].map(metres)).toEqual(['12.34 m', '12.3 m', '15 m', '4.99 m']);
 	expect(thereWords({ there: 3, isByLength: false })).toBe('3');
+	expect(thereWords({ there: 0, isByLength: true }), 'on paper and screen').toBe('none');
 });
