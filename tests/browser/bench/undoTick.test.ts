@@ -46,6 +46,9 @@ async function seePlanning(page: Page, letPlan: () => void): Promise<void> {
 	// The steps of the windows have their head above them, for no measure of theirs to be read as one of the blanks.
 	const windows = page.getByRole('region', { name: 'Then the windows' });
 	expect(await windows.getByRole('button', { name: 'Start cutting windows', disabled: true }).count()).toBe(1);
+	// What is said of windows stands with them, not over the sheets: how many steps, and what to mind.
+	await windows.getByText(/^\d+ steps?\. /).waitFor();
+	expect(await page.locator('section:has(#then) + section').innerText()).toMatch(/^Before you cut windows/);
 	// Nor do the cuts look as if they could be made.
 	await windows.getByText('Windows can be cut once sheets are planned.').waitFor();
 	const isFaint = () =>
