@@ -39,7 +39,7 @@ export function stackLines({ framed, frame }: WorkedRow, settings: Settings): re
 		...lines,
 		{
 			what: isPoints ? 'room for points' : 'free',
-			words: `room behind ${aboutWords(framed)}${thickness(left, settings)}`,
+			words: `free ${aboutWords(framed)}${thickness(left, settings)}`,
 		},
 	];
 }

@@ -26,7 +26,7 @@ test('what lies in the rebate is named from the front, and what is left behind i
 		'mount 2 mm',
 		'print about 0.3 mm',
 		'backing about 3 mm',
-		'room behind about 4.2 mm',
+		'free about 4.2 mm',
 	]);
 });
 
