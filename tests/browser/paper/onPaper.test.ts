@@ -327,6 +327,16 @@ test('labels: true to size on sheets of several sizes, from the label that is ch
 				}),
 			);
 		expect(close).toEqual([]);
+		const [caption, care] = await Promise.all(
+			['section:last-child figcaption', '.care'].map((part) =>
+				framing
+					.first()
+					.locator(part)
+					.last()
+					.evaluate((each) => each.getBoundingClientRect()),
+			),
+		);
+		expect(care!.top - caption!.bottom, 'words under the last are apart from the cautions').toBeGreaterThan(9);
 		const notes = (await framing.first().innerText()).match(/no undermount is set/gi);
 		expect(notes).toHaveLength(1);
 		for (const [paper, width, height] of papersTried) {
