@@ -92,7 +92,7 @@ test('by touch prints are finished at the bench, and on A4 the ticks stand on th
 		// The second print has three copies, and no frame: the second copy is finished at once.
 		await page.getByRole('combobox', { name: 'Print' }).selectOption({ label: '2 Tide 2, copy 2 of 3' });
 		await page.getByRole('button', { name: 'Fitted, pinned, sealed' }).waitFor({ state: 'detached' });
-		const rest = page.getByRole('button', { name: 'Tick the other 5' });
+		const rest = page.getByRole('button', { name: 'Tick the 5 left' });
 		const [foot, box] = [
 			await page.getByRole('navigation', { name: 'Steps' }).boundingBox(),
 			(await rest.boundingBox())!,

@@ -4,29 +4,23 @@ const ofRule = 'The rules of the show set it. Change the mount, or the rule in t
 
 /** Why each finding matters and how it is judged: what waits behind its sentence until somebody asks. */
 export const whys: { readonly [C in Code]: string } = {
-	'not-read':
-		'What is typed is kept, but nothing can be worked out from it. It is left out of bench and boards until it reads as a size, a name or a number.',
+	'not-read': 'What is typed is kept, and left out of bench and boards until it reads as a size, a name or a number.',
 	'adds-up':
 		'Across, border + window + border is the mount’s width; down, top + window + bottom is its height. The figures typed don’t agree. Clear the one that you are least sure of.',
 	'does-not-fit': 'Window and borders have to fit into the mount, and each needs some width.',
 	'falls-through': 'A window larger than the paper has nothing behind its edge to hold the print.',
-	'paper-short':
-		'The paper has to reach behind the window’s edge on every side, or there is nothing to hold it and its edge shows.',
+	'paper-short': 'Where the paper doesn’t reach behind the window’s edge nothing holds it, and its edge shows.',
 	'over-limit': ofRule,
 	'under-limit': ofRule,
 	'too-thick': 'The rules of the show limit the thickness. Thinner board or one mount less would do.',
-	'frame-clash':
-		'What goes into a frame needs a little play in its rebate. With none it buckles when the air is damp, and with more than the lip covers a gap shows.',
-	'too-deep':
-		'Glazing, mounts, print and backing have to lie within the rebate, with room behind them for the points that hold them.',
-	'no-board': 'A blank is cut from a sheet, or bought ready cut. It has to be no larger than what is in stock.',
+	'frame-clash': 'With no play in its rebate a mount buckles in damp air. With more than the lip covers a gap shows.',
+	'too-deep': 'Glazing, mounts, print and backing have to lie within the rebate, with room for points behind them.',
+	'no-board': 'No sheet or ready-cut blank in stock is large enough for it.',
 	'touches-glass':
 		'Damp gathers behind glazing, and a surface that lies on it can stick or rub off. A mount or a spacer keeps the print away.',
-	'edition-clash':
-		'Each number of an edition belongs to one print, and no number is higher than the size of the edition.',
+	'edition-clash': 'Each number of an edition belongs to one print, and none is higher than its size.',
 	'needs-size': 'Sizes are worked out from what is typed, and too little is typed so far.',
-	'needs-paper':
-		'Where the window does not lie on the picture, it is the paper that the mount holds, and its size says whether it reaches.',
+	'needs-paper': 'Where the window does not lie on the picture, the mount holds the paper, if that is large enough.',
 	'own-size': 'A mount of another size needs a frame and a blank of its own. Leave it if that is meant.',
 	'shape-clash': 'The shape is width to height of the whole picture. Another one crops or stretches it.',
 	turned: 'A landscape picture in a portrait mount, or the other way round, is rare. Leave it if that is meant.',
@@ -49,10 +43,10 @@ export const whys: { readonly [C in Code]: string } = {
 	'off-wall': 'By the sizes in the settings, the print needs more room than the wall has there.',
 	'hangs-over': 'Two things would hang in one place. Leave it if one of them is above, below or behind the other.',
 	'past-guide': 'The cutter’s guide cannot be set there. Such a cut is drawn and made along a straight edge.',
-	'signature-covered': 'A signature below the picture is seen only where the window leaves paper showing there.',
+	'signature-covered': 'A signature below the picture is seen only where the window shows paper there.',
 	'signed-on-mount': 'A mount is renewed when it yellows or is marked. A signature belongs on the print itself.',
 	'low-resolution':
-		'Fewer pixels an inch look soft or show steps from near by. How few is your own setting; large prints are seen from further away.',
+		'Fewer pixels an inch look soft or show steps from near by. The limit is your own setting. Large prints are seen from further away.',
 	crops: 'The file has another shape than the picture, so some of it is not printed.',
 	'off-ruler': 'A figure that your ruler has no line for is hard to set, and is cut by eye.',
 	'unit-slip': 'In another unit the figures would make sense. If they are right as they stand, leave it.',
