@@ -32,3 +32,15 @@ export function edgeWords(sheets: readonly KnifeSheet[]): string {
 	const words = [...(sides.has('width') ? ['left'] : []), ...(sides.has('height') ? ['top'] : [])];
 	return `${words.join(' or ')} edge`;
 }
+
+/**
+ * Which sheets a step is of, named before one taps that all of them are cut, for not all may be in view: `sheets 2, 3, 7`.
+ * Of several boards or kinds, or where a line does not hold them, their count alone: `9 sheets`.
+ */
+export function sheetsWords(sheets: readonly KnifeSheet[]): string {
+	const parts = sheets.map(({ name }) => name.split(/ (?=\d+$)/));
+	const [kind] = parts[0]!;
+	return parts[8] || parts.some(([each]) => each !== kind)
+		? `${parts.length} sheets`
+		: `${kind!.split(' ').at(-1)}s ${parts.map(([, number]) => number).join(', ')}`;
+}
