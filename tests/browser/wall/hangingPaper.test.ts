@@ -25,6 +25,12 @@ test('on paper the heads of a wall’s columns stand right over its first line, 
 		expect(all.join(' ')).toMatch(
 			/Pull each cord up[^]*\(if cord as planned\)[^]*\(1652\)[^]*top 1742 − cord _+ \(90 planned\) = hook _+ Left edge 237/,
 		);
+		expect(all, 'what a marked corner says').toContain('Marked corner: can’t be cut yet, so gaps may change.');
+		const gaps = page.locator('article svg text').filter({ hasText: 'gaps' }).first();
+		const lowest = (part: typeof gaps) => part.evaluate((each) => each.getBoundingClientRect().bottom);
+		expect(await lowest(gaps), 'whole, with its tails').toBeLessThanOrEqual(
+			await lowest(page.locator('article svg').first()),
+		);
 		// Salt pan III, and two on the long wall.
 		expect(await page.locator('article svg .stop').count()).toBe(3);
 		// Paper does not scroll: what is measured stands there whole, also of a print that can't be cut yet.
