@@ -6,7 +6,7 @@ const ofRule = 'The rules of the show set it. Change the mount, or the rule in t
 export const whys: { readonly [C in Code]: string } = {
 	'not-read': 'What is typed is kept, and left out of bench and boards until it reads as a size, a name or a number.',
 	'adds-up':
-		'Across, border + window + border is the mount’s width; down, top + window + bottom is its height. The figures typed don’t agree. Clear the one that you are least sure of.',
+		'Across, border + window + border is the mount’s width; down, top + window + bottom is its height. The figures typed don’t agree. Clear the one you are least sure of.',
 	'does-not-fit': 'Window and borders have to fit into the mount, and each needs some width.',
 	'falls-through': 'A window larger than the paper has nothing behind its edge to hold the print.',
 	'paper-short': 'Where the paper doesn’t reach behind the window’s edge nothing holds it, and its edge shows.',
@@ -19,7 +19,7 @@ export const whys: { readonly [C in Code]: string } = {
 	'touches-glass':
 		'Damp gathers behind glazing, and a surface that lies on it can stick or rub off. A mount or a spacer keeps the print away.',
 	'edition-clash': 'Each number of an edition belongs to one print, and none is higher than its size.',
-	'needs-size': 'Sizes are worked out from what is typed, and too little is typed so far.',
+	'needs-size': 'Too little is typed so far to work the sizes out.',
 	'needs-paper': 'Where the window does not lie on the picture, the mount holds the paper, if that is large enough.',
 	'own-size': 'A mount of another size needs a frame and a blank of its own. Leave it if that is meant.',
 	'shape-clash': 'The shape is width to height of the whole picture. Another one crops or stretches it.',
@@ -37,7 +37,7 @@ export const whys: { readonly [C in Code]: string } = {
 	'paper-crowds': 'A print hangs from hinges at its top edge, which need room between the paper and the mount’s edge.',
 	'paper-margin': 'Printers leave a margin blank, and a picture near the edge leaves nothing to hold the paper by.',
 	'paper-bounds': 'The mount has room for a larger picture than the paper has.',
-	'no-frame': 'More prints ask for this frame, or for lengths of its moulding, than the settings say there are.',
+	'no-frame': 'More prints ask for this frame or its moulding than the settings say there are.',
 	heavy:
 		'A hook or cord that is only just strong enough gives way in time. What the wall is made of counts too. Ask someone who knows it.',
 	'off-wall': 'By the sizes in the settings, the print needs more room than the wall has there.',
@@ -48,6 +48,6 @@ export const whys: { readonly [C in Code]: string } = {
 	'low-resolution':
 		'Fewer pixels an inch look soft or show steps from near by. The limit is your own setting. Large prints are seen from further away.',
 	crops: 'The file has another shape than the picture, so some of it is not printed.',
-	'off-ruler': 'A figure that your ruler has no line for is hard to set, and is cut by eye.',
+	'off-ruler': 'A figure that your ruler has no line for is set by eye.',
 	'unit-slip': 'In another unit the figures would make sense. If they are right as they stand, leave it.',
 };
