@@ -341,6 +341,9 @@ test('the knife is worked through by touch: one measure at a time, ticks kept, a
 		const ofKnife = page.getByText(knifeCautions.atStep);
 		const ofGlass = page.getByText(glazingCautions.scoring);
 		expect([await ofKnife.count(), await ofGlass.count()]).toEqual([1, 0]);
+		// Where a step has several sheets it says which of them is drawn.
+		while ((await page.getByRole('button', { name: /^Show / }).count()) === 0) await page.keyboard.press('ArrowRight');
+		expect(await page.locator('figcaption').innerText()).toContain(await page.locator('.drawn .name').innerText());
 		while ((await ofGlass.count()) === 0) await page.keyboard.press('ArrowRight');
 		expect(await ofKnife.count()).toBe(0);
 		while ((await page.getByRole('heading', { name: /^Sheets, step 1 of/ }).count()) === 0)
