@@ -46,6 +46,9 @@ test('on a phone each print is a block, its figures after what they are, and not
 	play(async (page) => {
 		await harmoniseExample(page);
 		await page.getByText('Largest change to a picture').waitFor();
+		const topOf = async (each: ReturnType<Page['locator']>) => (await each.first().boundingBox())!.y;
+		const applying = await topOf(page.getByText(/^This puts the name of its size/));
+		expect(applying, 'what is applied is said before the list').toBeLessThan(await topOf(page.locator('tbody')));
 		const region = page.getByRole('region', { name: 'Before and after' });
 		const width = () => region.evaluate((each) => each.scrollWidth - each.clientWidth);
 		const heads = () =>
