@@ -21,9 +21,9 @@ export const dropWords = ({ drop }: Pick<Fixing, 'drop'>, settings: Told): strin
 /** What is said of a height that follows from a cord, while that is not measured. */
 export const plannedWords = 'Planned until you pull the cord up and measure it.';
 
-/** For which cord a hook's height is worked out, while that is not measured: ", if the cord measures 90"; else empty. */
+/** For which cord a hook's height is worked out, while that is not measured: ", if the cord is at 90"; else empty. */
 export const ifCordWords = ({ isToMeasure, drop }: Pick<Fixing, 'isToMeasure' | 'drop'>, settings: Told): string =>
-	isToMeasure ? `, if the cord measures ${formatMark(drop, settings)}` : '';
+	isToMeasure ? `, if the cord is at ${formatMark(drop, settings)}` : '';
 
 /** A hook's height as it is said: "about 1652" while its cord is not measured, for it may change by several millimetres. */
 export const hookHeightWords = (height: string, fixing: Pick<Fixing, 'isToMeasure'> | undefined): string =>
@@ -49,11 +49,11 @@ export function cordSum({ mark, hooks }: Pick<HangingLine, 'mark' | 'hooks'>, se
 /**
  * Where the eyes of a frame's rings are, for there the cord bears, and where their screws go: in the middle of the wood at the
  * back, which is narrower than the eyes are in. "Eyes 195 mm below the frame’s top, 40 mm in from each outer edge; screws
- * 8 mm in, in mid-wood".
+ * 8 mm in, mid-wood".
  */
 export function ringPlaceWords(held: Held, settings: Told): string {
 	const wood = woodAtBack(held);
-	const at = wood === undefined ? 'in the wood' : `${formatMarkWithUnit(wood / 2, settings)} in, in mid-wood`;
+	const at = wood === undefined ? 'in the wood' : `${formatMarkWithUnit(wood / 2, settings)} in, mid-wood`;
 	return `eyes ${formatMarkWithUnit(ringsOf(held, settings), settings)} below the frame’s top, ${formatMarkWithUnit(settings.hanging.inset, settings)} in from each outer edge; screws ${at}`;
 }
 
@@ -136,6 +136,6 @@ export function ratingReason(weightKg: number | undefined, fixing: Fixing, setti
 	const pull =
 		pullKg === undefined
 			? ''
-			: ` Rings and cord: ${safetyFactor} × the pull of ${pullKg.toFixed(1)} kg on each ring, which a cord makes larger the flatter it is.`;
+			: ` Rings and cord: ${safetyFactor} × the pull of ${pullKg.toFixed(1)} kg on each ring, larger the flatter the cord.`;
 	return `What holds it is rated for ${safetyFactor} times what it bears, ${safetyFactor} × ${weightKg!.toFixed(1)} kg.${pull}`;
 }

@@ -26,6 +26,7 @@ test('at the wall each frame that is drawn has its print’s own number, on ever
 			const cautions = page.getByText(hangingAtStep);
 			await expect.poll(() => isInView(page, cautions), { message: `${viewport.width} px` }).toBe(true);
 			expect(await isInView(page, page.locator('.work svg')), `the wall at ${viewport.width} px`).toBe(true);
+			expect(await isInView(page, page.getByText('kg or more')), `its hook at ${viewport.width} px`).toBe(true);
 		}
 		// From the second print on the way from the last hook is said too.
 		const step = (name: string) => page.getByRole('button', { name, exact: true });
@@ -81,7 +82,7 @@ test('what the cord of a frame was measured at is typed at the wall, and its hoo
 		const step = page.getByRole('region', { name: 'This step', exact: true });
 		const told = (await step.innerText()).replaceAll('\u00A0', ' ');
 		expect(told).toMatch(
-			/Weight\s+about 4.6 kg\s+Must hold: hook\s+\d+ kg or more\s+each ring\s+31 kg\s+cord\s+31 kg\s[^]*if the cord measures 90[^]*where the cord sits in the hook/,
+			/Weight\s+about 4.6 kg\s+Must hold: hook\s+\d+ kg or more\s+each ring\s+31 kg\s+cord\s+31 kg\s[^]*if the cord is at 90[^]*where the cord sits in the hook/,
 		);
 		expect(told).not.toContain('rated for 4 times'); // where it comes from waits behind Why?
 		// The two figures are drawn as well: up from the floor, and along it.
@@ -93,7 +94,7 @@ test('what the cord of a frame was measured at is typed at the wall, and its hoo
 		expect([await listed.innerText(), await weight()]).toEqual(['about 1652', '400']);
 		await page.locator('.ticks').getByText('hook, mm').waitFor();
 		// A cord is never as it was reckoned: until it is measured the height is only said for that case.
-		const open = step.getByText('Hook above the floor, mm, if the cord measures 90');
+		const open = step.getByText('Hook above the floor, mm, if the cord is at 90');
 		await open.waitFor();
 		const pulledUp = page.getByRole('textbox', { name: 'Cord pulled up, below the frame’s top' });
 		expect(await pulledUp.getAttribute('placeholder')).toBe('90 mm');

@@ -69,7 +69,7 @@ test('a typed drop, with every kind; two hooks and a rail have no cord of the fr
 	expect(dropWords(typed.fixing, typed.settings)).toBe('Cord pulled up, 45 mm below the frame’s top');
 	const wordsOf = ({ fixing, settings }: ReturnType<typeof heldBy>) => ifCordWords(fixing, settings);
 	expect([typed, heldBy({}), heldBy({ kind: 'two hooks' })].map(wordsOf)).toEqual([
-		...['', ', if the cord measures 63', ''],
+		...['', ', if the cord is at 63', ''],
 	]);
 	// Only what is measured is said as settled.
 	expect(
@@ -115,7 +115,7 @@ test('asked why, it says by how many times and of what', () => {
 	const weight = result.framed.weightKg!;
 	expect(ratingReason(weight, fixing, settings)).toBe(
 		`What holds it is rated for 4 times what it bears, 4 × ${weight.toFixed(1)} kg. Rings and cord: 4 × the pull of ` +
-			`${fixing.pullKg!.toFixed(1)} kg on each ring, which a cord makes larger the flatter it is.`,
+			`${fixing.pullKg!.toFixed(1)} kg on each ring, larger the flatter the cord.`,
 	);
 	expect(ratingReason(undefined, fixing, settings)).toBeUndefined();
 });
