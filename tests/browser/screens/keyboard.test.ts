@@ -266,9 +266,9 @@ test('? lists the keys', () =>
 		expect(await keysOf('Clear the cell, so that it is worked out')).toEqual(['Delete', 'Backspace']);
 		expect(await keysOf('Delete the print')).toEqual(['Ctrl Delete', 'Ctrl Backspace']);
 		expect(await keysOf('Type into it')).toEqual(['F2', 'any letter or figure']);
-		expect(await keysOf('Down, up, from a cell that is not open')).toEqual([]);
+		expect(await keysOf('Down, up, from a selected cell')).toEqual([]);
 		await sheet.getByRole('radio', { name: 'goes down' }).check();
-		expect(await keysOf('Down, up, from a cell that is not open')).toEqual(['Enter', 'Shift Enter']);
+		expect(await keysOf('Down, up, from a selected cell')).toEqual(['Enter', 'Shift Enter']);
 		await sheet.getByRole('radio', { name: 'opens it' }).check();
 		await press(page, 'Escape');
 		expect(await activeCell(page)).toBe(at(0, 'title'));

@@ -161,7 +161,7 @@ describe('what cannot be done is said in a sentence', () => {
 	test('stock too small', () => {
 		const job = jobOf([sheetOf(1120, 815, { count: 2 })], [[500, 400, 11]]);
 		expect(words(job)[1]).toBe(
-			'3 blanks of 500 × 400 mm: the “Chalk” in stock is used up. Add sheets, or make fewer copies.',
+			'3 blanks of 500 × 400 mm: the “Chalk” in stock is used up. To buy more, add it to the list once more, with “In stock” left blank.',
 		);
 	});
 	test('nothing to cut', () => {
