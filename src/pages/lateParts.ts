@@ -16,24 +16,14 @@ export const othersPart = new LatePart(() => together(judgingPart, () => import(
 /** The places of what is printed, with every document, and of what is sold: asked for after all others. */
 export const paperPart = new LatePart(() => import('./paperPart.ts'));
 
-/** How long the page may be busy before the next part is loaded nonetheless, in milliseconds: one that is in view, and another. */
-const longestBusy = { inView: 500, outOfView: 2000 } as const;
+/** How long the page may be busy before the other parts are loaded nonetheless, in milliseconds. */
+const longestBusy = 2000;
 
-/** How long after what is in view the other parts are loaded, in milliseconds: who opens the app to type comes first. */
-const othersAfterMs = 1000;
-
-/**
- * Has all parts in memory before they are wanted, each when the page has nothing else to do: the first key does not wait
- * for them. Call it once the first screen is painted.
- */
+/** Has all parts in memory before they are wanted. Call it once the first screen is painted. */
 export async function loadParts(): Promise<void> {
-	for (const part of [judgingPart, besidePart]) {
-		await idle({ timeout: longestBusy.inView });
-		await part.load();
-	}
-	await new Promise((resolve) => setTimeout(resolve, othersAfterMs));
-	for (const part of [othersPart, paperPart]) {
-		await idle({ timeout: longestBusy.outOfView });
-		await part.load();
-	}
+	await judgingPart.load();
+	await besidePart.load();
+	await idle({ timeout: longestBusy });
+	await othersPart.load();
+	await paperPart.load();
 }
