@@ -49,11 +49,11 @@ export function cordSum({ mark, hooks }: Pick<HangingLine, 'mark' | 'hooks'>, se
 /**
  * Where the eyes of a frame's rings are, for there the cord bears, and where their screws go: in the middle of the wood at the
  * back, which is narrower than the eyes are in. "Eyes 195 mm below the frame’s top, 40 mm in from each outer edge; screws
- * 8 mm in, mid-wood".
+ * 8 mm from that edge".
  */
 export function ringPlaceWords(held: Held, settings: Told): string {
 	const wood = woodAtBack(held);
-	const at = wood === undefined ? 'in the wood' : `${formatMarkWithUnit(wood / 2, settings)} in, mid-wood`;
+	const at = wood === undefined ? 'in the wood' : `${formatMarkWithUnit(wood / 2, settings)} from that edge`;
 	return `eyes ${formatMarkWithUnit(ringsOf(held, settings), settings)} below the frame’s top, ${formatMarkWithUnit(settings.hanging.inset, settings)} in from each outer edge; screws ${at}`;
 }
 

@@ -52,7 +52,7 @@ describe('a card says', () => {
 			'Hinges: 2, at 175 and 425 mm from the left, seen from the front',
 			expect.stringMatching(/^Depth: The stack is about/),
 			// framed 631 × 481: rings a third down, 571 between them; the cord rises 91.4. The rebate of 603 leaves 14 of wood
-			'Rings: eyes 160 mm below the frame’s top, 30 mm in from each outer edge; screws 7 mm in, mid-wood',
+			'Rings: eyes 160 mm below the frame’s top, 30 mm in from each outer edge; screws 7 mm from that edge',
 			'Cord: cut 883 mm. 600 mm from ring to ring, the rest for knots; rings 571 mm apart. Pulled up, 69 mm below the frame’s top',
 		]));
 	test('the undermount as the boards have it, and no cord where two hooks hold the rings', () => {
